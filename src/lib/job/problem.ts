@@ -1,0 +1,21 @@
+/**
+ * Something the person has to look at. A value, never thrown: all problems of a job are returned at once, and what
+ * can still be planned is planned.
+ */
+export interface Problem {
+	/** Where in the job file, as keys and indexes: ['boxes', 0, 'width']. */
+	readonly path: readonly (string | number)[];
+	/** What is wrong, in a full sentence that shows the value seen. */
+	readonly what: string;
+	/** What would be right, in a full sentence. */
+	readonly fix: string;
+	/** 'stop': this thing is left out of the plan. 'check': it is planned as asked, look before cutting. */
+	readonly kind: 'stop' | 'check';
+}
+
+/** `boxes[0].width`, for the command line and the printed page. */
+export function pathText(path: readonly (string | number)[]): string {
+	return path
+		.map((step, i) => (typeof step === 'number' ? `[${step}]` : i === 0 ? step : `.${step}`))
+		.join('');
+}
