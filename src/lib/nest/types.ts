@@ -122,6 +122,11 @@ export interface RollProblem {
 	readonly limit: Length | null;
 	/** Starts of pieces along the roll fall on whole repeats of the pattern; 0 for none. */
 	readonly repeat: Length;
+	/**
+	 * A half-drop pattern: in every second column, each `across` wide, the pattern starts half a repeat later, and so
+	 * does a blank whose lower side lies in that column. Absent: a straight pattern.
+	 */
+	readonly drop?: { readonly across: Length };
 	/** Lay outlines as they are, or their rectangles. */
 	readonly by: 'rectangle' | 'outline';
 }

@@ -1,0 +1,29 @@
+import type { Sundry } from '../job/stock';
+
+/** Something the work uses up besides boards and cloth. */
+export interface Need {
+	readonly kind: Sundry['kind'];
+	/** In the unit the kind is counted in (see {@link UNIT}). */
+	readonly amount: number;
+	/** What for, in words: 'seams of Bench box'. */
+	readonly for: string;
+}
+
+/** The unit each kind is counted and sold in. */
+export const UNIT: Readonly<Record<Sundry['kind'], 'm2' | 'm' | 'L' | 'pieces' | 'packs'>> = {
+	'contact-adhesive': 'm2',
+	'wood-glue': 'm2',
+	screws: 'pieces',
+	brads: 'pieces',
+	sealant: 'm',
+	gasket: 'm',
+	't-nuts': 'pieces',
+	terminal: 'pieces',
+	lining: 'm2',
+	stuffing: 'L',
+	damping: 'm2',
+	foam: 'm2',
+	clips: 'pieces',
+	magnets: 'pieces',
+	other: 'packs',
+};

@@ -1,0 +1,14 @@
+import type { Problem } from '../../job/problem';
+import type { Covering } from '../covering';
+import type { Need } from '../need';
+import type { Part } from '../part';
+
+/** All that is worked out of one panel. */
+export interface PanelPlan {
+	readonly id: string;
+	readonly name: string;
+	readonly parts: readonly Part[];
+	readonly coverings: readonly Covering[];
+	readonly problems: readonly Problem[];
+	readonly needs: readonly Need[];
+}

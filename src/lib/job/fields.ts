@@ -1,0 +1,61 @@
+import { z } from 'zod';
+import { mm, toMm, type Length } from '../measure/length';
+import { money } from '../measure/money';
+import { readLength } from '../measure/read-length';
+
+/*
+ * The fields every part of a job is made of. In a file a length is a number of millimetres or a text with its unit
+ * ('23 5/8 in'); read, it is a Length on the grid. Each refusal says what was seen and what would be right.
+ */
+
+/** The longest length the planner takes for anything: 100 m, far past any sheet, short of a slipped unit. */
+const LONGEST = mm(100_000);
+
+function toLength(seen: number | string, ctx: z.RefinementCtx): Length {
+	const reading =
+		typeof seen === 'number'
+			? { ok: true as const, value: mm(Math.min(Math.max(seen, -1e9), 1e9)) }
+			: readLength(seen, { unit: 'mm', decimal: '.' });
+	if (!reading.ok) {
+		ctx.addIssue({ code: 'custom', message: `${reading.what}|${reading.fix}` });
+		return z.NEVER;
+	}
+	return reading.value;
+}
+
+/** A length between two limits given in millimetres (inclusive). */
+export function lengthBetween(low: number, high: number) {
+	return z
+		.union([z.number(), z.string().max(60)])
+		.transform(toLength)
+		.refine((l) => l >= mm(low) && l <= mm(high), {
+			error: (issue) => `${shown(issue.input)} is out of reach.|Give a length from ${low} to ${high} mm.`,
+		});
+}
+
+function shown(seen: unknown): string {
+	return typeof seen === 'number' ? `${toMm(seen)} mm` : 'This';
+}
+
+/** More than nothing, at most 100 m. */
+export const size = lengthBetween(0.01, toMm(LONGEST));
+/** Nothing or more, at most 100 m. */
+export const distance = lengthBetween(0, toMm(LONGEST));
+/** Any place along an axis. */
+export const position = lengthBetween(-toMm(LONGEST), toMm(LONGEST));
+
+export const id = z
+	.string()
+	.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/, 'This is no mark.|Use up to 40 letters, digits, dots or dashes.');
+export const name = z.string().trim().min(1, 'The name is empty.|Give it a name.').max(120);
+export const note = z.string().max(4000);
+export const count = z.number().int().min(1).max(10_000);
+export const owned = z.number().int().min(0).max(100_000);
+export const degrees = (low: number, high: number) => z.number().min(low).max(high);
+export const percent = z.number().min(0).max(1000);
+/** An amount in the job's currency; read, whole hundredths. */
+export const amount = z
+	.number()
+	.min(0)
+	.max(1e7)
+	.transform((major) => money(major * 100));

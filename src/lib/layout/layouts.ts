@@ -1,0 +1,49 @@
+import type { Length } from '../measure/length';
+import type {
+	AuditFault,
+	RollAnswer,
+	RollProblem,
+	RouterProblem,
+	SawProblem,
+	SheetsAnswer,
+} from '../nest/types';
+
+/** Where a laid-out sheet comes from, in the words of the rack. */
+export interface SheetSource {
+	readonly kind: 'offcut' | 'owned' | 'buy';
+	readonly id: string; // sheet or offcut id in the stock
+	readonly name: string; // '2440 x 1220' or the offcut's label
+	readonly pinned: boolean;
+	readonly cut: boolean;
+}
+
+/** All sheets of one material. `sources` runs alongside `answer.layouts`. */
+export interface BoardLayouts {
+	readonly material: string;
+	readonly problem:
+		| ({ readonly method: 'saw' } & SawProblem)
+		| ({ readonly method: 'router' } & RouterProblem);
+	readonly answer: SheetsAnswer;
+	readonly sources: readonly SheetSource[];
+	/** Layouts that failed the audit are never printed. */
+	readonly faults: readonly AuditFault[];
+}
+
+/** One cloth on one of its rolls. */
+export interface RollLayout {
+	readonly roll: string; // id in the stock
+	readonly problem: RollProblem;
+	readonly answer: RollAnswer;
+	/** Length to pull, in the steps the roll is sold in (the used length itself on an owned remnant). */
+	readonly pull: Length;
+	/** What it would take if the nap were ignored. */
+	readonly napless: Length;
+	readonly owned: boolean;
+	readonly faults: readonly AuditFault[];
+}
+
+export interface ClothLayouts {
+	readonly cloth: string;
+	readonly rolls: readonly RollLayout[];
+	readonly unplaced: readonly { readonly id: string; readonly count: number; readonly why: string }[];
+}

@@ -1,0 +1,37 @@
+import type { Outline, Point } from '../geometry/outline';
+import type { Length } from '../measure/length';
+
+/** A cut or a line marked on the back of a blank. */
+export interface BlankMark {
+	readonly kind: 'fold' | 'slit' | 'notch' | 'window' | 'seam' | 'centre' | 'hole';
+	readonly line: readonly Point[];
+	readonly closed: boolean;
+}
+
+/**
+ * A piece of cloth with its marks. Everything is drawn as the BACK of the cloth is seen, because that is where it is marked
+ * and cut. x runs along the roll; the nap points along +x. The outline's corner lies at 0,0.
+ */
+export interface Blank {
+	readonly id: string;
+	readonly label: string;
+	readonly name: string;
+	/** Panel or box it belongs to, by id. */
+	readonly owner: string;
+	/** Which face, layer or part it covers, in words. */
+	readonly covers: string;
+	readonly cloth: string;
+	readonly count: number;
+	readonly length: Length; // along the roll
+	readonly width: Length;
+	readonly outline: Outline;
+	readonly marks: readonly BlankMark[];
+	/** Turned in a way the nap forbids only where the person allows it. */
+	readonly anyWay: boolean;
+	/** Blanks of one group come off one roll, so that their colour matches. */
+	readonly lot: string;
+	/** Area of board or cloth it is glued to, one face, mm2. */
+	readonly bonded: number;
+	readonly reliefs: { readonly notches: number; readonly slits: number; readonly corners: number };
+	readonly notes: readonly string[];
+}
