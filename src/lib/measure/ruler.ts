@@ -1,0 +1,85 @@
+import { ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from './length';
+import type { Hand } from './reading';
+
+/** How lengths are shown: the unit, the finest fraction of an inch (one over this), and the decimal sign. */
+export interface Ruler {
+	readonly unit: 'mm' | 'cm' | 'in';
+	readonly fraction: 16 | 32 | 64;
+	readonly decimal: '.' | ',';
+}
+
+export interface Printed {
+	readonly text: string;
+	/** True when the length lies between two marks of the ruler and the text names the nearer one. */
+	readonly rounded: boolean;
+}
+
+/** A hundredth of a millimetre: the finest mark of the metric rulers. */
+const FINEST = TICKS_PER_MM / 100;
+/** What a tape and a fence can be set to. */
+const BENCH = TICKS_PER_MM / 10;
+
+/** The length on this ruler, without its unit: `600`, `60,5`, `23 5/8`. Metric to 0.01 mm, inches to the chosen fraction. */
+export function printLength(l: Length, ruler: Ruler): Printed {
+	return on(l, ruler, FINEST);
+}
+
+/** The same, metric only to 0.1 mm: for figures somebody sets a fence or a tape to. */
+export function printForBench(l: Length, ruler: Ruler): Printed {
+	return on(l, ruler, BENCH);
+}
+
+/** With its unit, and with ≈ before a figure that was rounded to the ruler: `23 5/8 in`, `≈ 600.08 mm`. */
+export function showLength(l: Length, ruler: Ruler): string {
+	const { text, rounded } = printLength(l, ruler);
+	return `${rounded ? '≈ ' : ''}${text} ${ruler.unit}`;
+}
+
+/** The text for a field that is edited: read again, it is the same length, to the tick. */
+export function writeLength(l: Length, ruler: Ruler): string {
+	const { text, rounded } = printLength(l, ruler);
+	if (!rounded) return text;
+	const decimals = ruler.unit === 'mm' ? 4 : 5;
+	return decimal((l / ticksPer(ruler.unit)).toFixed(decimals), ruler);
+}
+
+/** The hand that reads what this ruler prints. */
+export function handOf(ruler: Ruler): Hand {
+	return { unit: ruler.unit, decimal: ruler.decimal };
+}
+
+function on(l: Length, ruler: Ruler, step: number): Printed {
+	const mark = ruler.unit === 'in' ? TICKS_PER_INCH / ruler.fraction : step;
+	const marks = Math.sign(l) * Math.round(Math.abs(l) / mark);
+	const shown = ticks(marks * mark);
+	const text = ruler.unit === 'in' ? inchText(marks, ruler.fraction) : metricText(shown, ruler);
+	return { text, rounded: shown !== l };
+}
+
+function metricText(shown: Length, ruler: Ruler): string {
+	const places = ruler.unit === 'cm' ? 3 : 2;
+	return decimal((shown / ticksPer(ruler.unit)).toFixed(places), ruler);
+}
+
+/** Shortest form: no trailing zeros, the ruler's decimal sign. */
+function decimal(fixed: string, ruler: Ruler): string {
+	return fixed.replace(/\.?0+$/, '').replace('.', ruler.decimal);
+}
+
+/** `23 5/8`, `5/8`, `-3 1/2`, `0`. */
+function inchText(marks: number, fraction: number): string {
+	const size = Math.abs(marks);
+	const units = Math.floor(size / fraction);
+	let top = size % fraction;
+	let under = fraction;
+	while (top > 0 && top % 2 === 0) {
+		top /= 2;
+		under /= 2;
+	}
+	const words = [units > 0 || top === 0 ? String(units) : '', top > 0 ? `${top}/${under}` : ''];
+	return (marks < 0 ? '-' : '') + words.filter((word) => word !== '').join(' ');
+}
+
+function ticksPer(unit: Ruler['unit']): number {
+	return unit === 'in' ? TICKS_PER_INCH : unit === 'cm' ? 10 * TICKS_PER_MM : TICKS_PER_MM;
+}
