@@ -61,6 +61,8 @@ export const cloth = z.strictObject({
 	/** Widest a flat tab may stand off a curve when it is folded over it. */
 	standOff: size.prefault(0.5),
 	massPerArea: z.number().min(0).max(20).default(0.5), // kg/m2
+	/** Blanks are cut off the roll as rectangles, or nested by their outlines. */
+	cut: z.enum(['rectangle', 'outline']).default('rectangle'),
 });
 
 export const roll = z.strictObject({

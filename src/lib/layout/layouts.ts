@@ -21,8 +21,7 @@ export interface SheetSource {
 export interface BoardLayouts {
 	readonly material: string;
 	readonly problem:
-		| ({ readonly method: 'saw' } & SawProblem)
-		| ({ readonly method: 'router' } & RouterProblem);
+		({ readonly method: 'saw' } & SawProblem) | ({ readonly method: 'router' } & RouterProblem);
 	readonly answer: SheetsAnswer;
 	readonly sources: readonly SheetSource[];
 	/** Layouts that failed the audit are never printed. */
@@ -45,5 +44,9 @@ export interface RollLayout {
 export interface ClothLayouts {
 	readonly cloth: string;
 	readonly rolls: readonly RollLayout[];
-	readonly unplaced: readonly { readonly id: string; readonly count: number; readonly why: string }[];
+	readonly unplaced: readonly {
+		readonly id: string;
+		readonly count: number;
+		readonly why: string;
+	}[];
 }

@@ -1,0 +1,176 @@
+import type { Job } from '../job/job';
+import type { Cloth, Roll } from '../job/stock';
+import { ticks, type Length } from '../measure/length';
+import { auditRoll } from '../nest/audit-roll';
+import { nestRoll } from '../nest/roll';
+import type { Budget, RollAnswer, RollPiece, RollProblem } from '../nest/types';
+import type { Blank } from '../wrap/blank';
+import type { ClothLayouts, RollLayout } from './layouts';
+import { pursue, type Watch } from './pace';
+
+/*
+ * Blanks of one cloth on its rolls. What is on the rack goes first; blanks of one lot stay together on one roll, because two
+ * dye lots never match; the rest comes off the roll that makes the pull cheapest.
+ */
+
+const TURNS: Readonly<Record<Cloth['nap'], RollPiece['turns']>> = {
+	'one-way': [0],
+	'two-way': [0, 180],
+	none: [0, 90, 180, 270],
+};
+const ANY_WAY: RollPiece['turns'] = TURNS.none;
+
+function piece(blank: Blank, cloth: Cloth): RollPiece {
+	return {
+		id: blank.id,
+		length: blank.length,
+		width: blank.width,
+		count: blank.count,
+		turns: blank.anyWay ? ANY_WAY : TURNS[cloth.nap],
+		outline: blank.outline,
+	};
+}
+
+function problemOf(roll: Roll, cloth: Cloth, pieces: readonly RollPiece[]): RollProblem {
+	return {
+		width: roll.usable,
+		gap: ticks(0),
+		pieces,
+		limit: roll.left,
+		repeat: cloth.repeat,
+		...(cloth.halfDrop && cloth.repeatAcross > 0 ? { drop: { across: cloth.repeatAcross } } : {}),
+		by: cloth.cut === 'outline' ? 'outline' : 'rectangle',
+	};
+}
+
+/** What one roll is asked to give, worked on until it is good enough. */
+interface Ask {
+	readonly cloth: Cloth;
+	readonly budget: Budget;
+	readonly watch: Watch<RollAnswer>;
+}
+
+async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<RollLayout> {
+	const problem = problemOf(
+		roll,
+		ask.cloth,
+		blanks.map((b) => piece(b, ask.cloth)),
+	);
+	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
+	const pull =
+		roll.left === null ? ticks(Math.ceil(answer.length / roll.step) * roll.step) : answer.length;
+	return {
+		roll: roll.id,
+		problem,
+		answer,
+		pull,
+		napless: await withoutNap(problem, answer, ask),
+		owned: roll.left !== null,
+		faults: auditRoll(problem, answer),
+	};
+}
+
+/** The length if every blank could be turned freely; what the nap costs is the difference. */
+async function withoutNap(problem: RollProblem, answer: RollAnswer, ask: Ask): Promise<Length> {
+	if (ask.cloth.nap === 'none') return answer.length;
+	const free = { ...problem, pieces: problem.pieces.map((p) => ({ ...p, turns: ANY_WAY })) };
+	const found = await pursue(nestRoll(free, ask.budget), ask.watch);
+	// A layout that keeps the nap is also one that ignores it, so the free answer is never the longer one.
+	const missed = found.unplaced.length > answer.unplaced.length;
+	return missed || found.length > answer.length ? answer.length : found.length;
+}
+
+/** Blanks that must come off one roll: one group a lot, and each blank without a lot by itself. */
+function groups(blanks: readonly Blank[]): Blank[][] {
+	const lots = new Map<string, Blank[]>();
+	for (const blank of blanks) {
+		const key = blank.lot === '' ? `alone ${blank.id}` : `lot ${blank.lot}`;
+		lots.set(key, [...(lots.get(key) ?? []), blank]);
+	}
+	const area = (g: readonly Blank[]) => g.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
+	return [...lots.values()].sort((a, b) => area(b) - area(a));
+}
+
+/** Fills one owned roll with whole groups, largest first; returns what it took and what is left over. */
+async function fillOwned(
+	roll: Roll,
+	waiting: readonly Blank[][],
+	ask: Ask,
+): Promise<{ taken: Blank[][]; left: Blank[][] }> {
+	const quick = { ...ask, budget: { ...ask.budget, effort: Math.min(300, ask.budget.effort) } };
+	const taken: Blank[][] = [];
+	const left: Blank[][] = [];
+	let free = (roll.left ?? 0) * roll.usable;
+	for (const group of waiting) {
+		const area = group.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
+		const fits = area <= free && (await takes(roll, [...taken.flat(), ...group], quick));
+		(fits ? taken : left).push(group);
+		if (fits) free -= area;
+	}
+	return { taken, left };
+}
+
+async function takes(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<boolean> {
+	const problem = problemOf(
+		roll,
+		ask.cloth,
+		blanks.map((b) => piece(b, ask.cloth)),
+	);
+	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
+	return answer.unplaced.length === 0;
+}
+
+/** Lays all blanks of one cloth: remnants and owned rolls first, then the cheapest roll sold by the length. */
+export async function layCloth(
+	job: Job,
+	cloth: Cloth,
+	blanks: readonly Blank[],
+	budget: Budget,
+	watch: Watch<RollAnswer>,
+): Promise<ClothLayouts> {
+	const ask: Ask = { cloth, budget, watch };
+	const mine = job.stock.rolls.filter((r) => r.cloth === cloth.id);
+	const owned = mine
+		.filter((r) => r.left !== null)
+		.sort((a, b) => (a.left ?? 0) * a.usable - (b.left ?? 0) * b.usable || (a.id < b.id ? -1 : 1));
+	const rolls: RollLayout[] = [];
+	let waiting = groups(blanks);
+	for (const roll of owned) {
+		if (waiting.length === 0) break;
+		const { taken, left } = await fillOwned(roll, waiting, ask);
+		if (taken.length > 0) rolls.push(await lay(roll, taken.flat(), ask));
+		waiting = left;
+	}
+	if (waiting.length === 0) return { cloth: cloth.id, rolls, unplaced: [] };
+	const bought = await cheapest(
+		mine.filter((r) => r.left === null),
+		waiting.flat(),
+		ask,
+	);
+	if (!bought)
+		return { cloth: cloth.id, rolls, unplaced: noRoll(waiting.flat(), cloth, owned.length) };
+	return { cloth: cloth.id, rolls: [...rolls, bought], unplaced: bought.answer.unplaced };
+}
+
+async function cheapest(
+	rolls: readonly Roll[],
+	blanks: readonly Blank[],
+	ask: Ask,
+): Promise<RollLayout | null> {
+	const tried: { layout: RollLayout; price: number }[] = [];
+	for (const roll of rolls) {
+		const layout = await lay(roll, blanks, ask);
+		tried.push({ layout, price: layout.pull * Math.max(1, roll.price) });
+	}
+	const missing = (l: RollLayout) => l.answer.unplaced.reduce((sum, u) => sum + u.count, 0);
+	tried.sort((a, b) => missing(a.layout) - missing(b.layout) || a.price - b.price);
+	return tried[0]?.layout ?? null;
+}
+
+function noRoll(blanks: readonly Blank[], cloth: Cloth, owned: number): ClothLayouts['unplaced'] {
+	const why =
+		owned > 0
+			? `The rolls of ${cloth.name} on the rack are too short, and none is listed to be bought.`
+			: `The stock lists no roll of ${cloth.name}.`;
+	return blanks.map((b) => ({ id: b.id, count: b.count, why }));
+}
