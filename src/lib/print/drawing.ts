@@ -2,7 +2,18 @@
  * A drawing is plain data in millimetres on paper, y down, origin top left. Two pens turn it into marks: print/svg and
  * print/pdf. Whatever the screen shows is one of these, so screen and paper cannot disagree.
  */
-export type Ink = 'ink' | 'pencil' | 'rule' | 'chalk' | 'warn' | 'wood' | 'cloth' | 'sheet' | 'sunk' | 'chalk-wash' | 'warn-wash';
+export type Ink =
+	| 'ink'
+	| 'pencil'
+	| 'rule'
+	| 'chalk'
+	| 'warn'
+	| 'wood'
+	| 'cloth'
+	| 'sheet'
+	| 'sunk'
+	| 'chalk-wash'
+	| 'warn-wash';
 
 /** Line kinds of ISO 128-2: wide for visible outlines, narrow for dimensions and hatching, dashed for hidden edges, chain for centre lines, phantom for neighbours. */
 export type Line = 'wide' | 'narrow' | 'dashed' | 'chain' | 'phantom' | 'cut' | 'hair';

@@ -1,0 +1,132 @@
+import type { Ink, PathMark, Step } from './drawing';
+import type { Spot } from './path';
+
+/**
+ * Line hatches that tell materials apart without colour: boards by their make, cloth by its pile, offcuts at 45 degrees
+ * (ISO 128-3), waste crossed. Each is always accompanied by a word.
+ */
+export type Hatch =
+	| 'plywood'
+	| 'mdf'
+	| 'particleboard'
+	| 'hardboard'
+	| 'solid'
+	| 'plastic'
+	| 'other'
+	| 'pile'
+	| 'vinyl'
+	| 'offcut'
+	| 'waste';
+
+/** One family of parallel strokes: `dash` and `gap` along it, each row shifted by `shift` from the one before. */
+interface Family {
+	readonly angle: number; // degrees, counter-clockwise as seen
+	readonly pitch: number; // mm between rows
+	readonly from?: number; // where the first row lies
+	readonly dash?: number;
+	readonly gap?: number;
+	readonly shift?: number;
+}
+
+const FAMILIES: Readonly<Record<Hatch, readonly Family[]>> = {
+	plywood: [
+		{ angle: 0, pitch: 3 },
+		{ angle: 0, pitch: 3, from: 1.2, dash: 1.6, gap: 1.4 },
+	],
+	mdf: [{ angle: 0, pitch: 1.4, dash: 0.35, gap: 2.45, shift: 1.4 }],
+	particleboard: [
+		{ angle: 30, pitch: 2.1, dash: 0.9, gap: 2.6, shift: 1.3 },
+		{ angle: -40, pitch: 2.7, dash: 0.7, gap: 3.1, shift: 1.9 },
+	],
+	hardboard: [{ angle: 0, pitch: 1.1, dash: 0.35, gap: 1.05, shift: 0.7 }],
+	solid: [{ angle: 0, pitch: 1.6, dash: 9, gap: 1.2, shift: 4.1 }],
+	plastic: [
+		{ angle: 60, pitch: 3 },
+		{ angle: 60, pitch: 3, from: 0.7 },
+	],
+	other: [{ angle: 90, pitch: 2.5 }],
+	pile: [{ angle: 90, pitch: 1.2, dash: 1.8, gap: 1.8, shift: 1.8 }],
+	vinyl: [{ angle: 20, pitch: 1.8, dash: 1, gap: 1.6, shift: 1.3 }],
+	offcut: [{ angle: 45, pitch: 3 }],
+	waste: [
+		{ angle: 45, pitch: 2.2 },
+		{ angle: -45, pitch: 2.2 },
+	],
+};
+
+const INKS: Partial<Record<Hatch, Ink>> = { pile: 'cloth', vinyl: 'cloth', waste: 'pencil' };
+
+/**
+ * The hatch clipped to rings on paper (even-odd: the first is the outline, the rest its holes). `coarse` widens the pitch
+ * for large faces, so that a sheet of labels stays light.
+ */
+export function hatch(kind: Hatch, rings: readonly (readonly Spot[])[], coarse = 1): PathMark {
+	return {
+		kind: 'path',
+		steps: FAMILIES[kind].flatMap((family) => strokes(family, rings, coarse)),
+		line: 'hair',
+		ink: INKS[kind] ?? 'wood',
+	};
+}
+
+function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: number): Step[] {
+	const a = (family.angle * Math.PI) / 180;
+	// Along the strokes u, across them v; paper's y points down.
+	const turned = rings.map((ring) =>
+		ring.map(({ x, y }) => ({
+			u: x * Math.cos(a) - y * Math.sin(a),
+			v: x * Math.sin(a) + y * Math.cos(a),
+		})),
+	);
+	const back = (u: number, v: number): readonly [number, number] => [
+		u * Math.cos(a) + v * Math.sin(a),
+		-u * Math.sin(a) + v * Math.cos(a),
+	];
+	const vs = turned.flat().map((p) => p.v);
+	const pitch = family.pitch * coarse;
+	const from = (family.from ?? 0) * coarse;
+	const steps: Step[] = [];
+	const last = Math.floor((Math.max(...vs) - from) / pitch);
+	for (let row = Math.ceil((Math.min(...vs) - from) / pitch); row <= last; row++) {
+		const v = from + row * pitch;
+		for (const [start, end] of inside(turned, v))
+			for (const [u1, u2] of dashes(family, row, start, end))
+				steps.push(['M', ...back(u1, v)], ['L', ...back(u2, v)]);
+	}
+	return steps;
+}
+
+/** Stretches of the row v that lie inside the rings, by even-odd crossing. */
+function inside(
+	rings: readonly (readonly { u: number; v: number }[])[],
+	v: number,
+): (readonly [number, number])[] {
+	const crossings: number[] = [];
+	for (const ring of rings)
+		ring.forEach((p, i) => {
+			const q = ring[(i + 1) % ring.length]!;
+			if (p.v <= v !== q.v <= v) crossings.push(p.u + ((v - p.v) / (q.v - p.v)) * (q.u - p.u));
+		});
+	crossings.sort((a, b) => a - b);
+	const pairs: (readonly [number, number])[] = [];
+	for (let i = 0; i + 1 < crossings.length; i += 2) pairs.push([crossings[i]!, crossings[i + 1]!]);
+	return pairs;
+}
+
+function dashes(
+	family: Family,
+	row: number,
+	start: number,
+	end: number,
+): (readonly [number, number])[] {
+	if (family.dash === undefined) return [[start, end]];
+	const period = family.dash + (family.gap ?? 0);
+	const offset = (row * (family.shift ?? 0)) % period;
+	const found: (readonly [number, number])[] = [];
+	for (let n = Math.floor((start - offset) / period); n * period + offset < end; n++) {
+		const u1 = Math.max(start, n * period + offset);
+		const u2 = Math.min(end, n * period + offset + family.dash);
+		if (u2 - u1 > 0.05) found.push([u1, u2]);
+	}
+	return found;
+}

@@ -1,0 +1,162 @@
+import { jsPDF } from 'jspdf';
+import type { Ink, Mark, Page, PathMark, TextMark } from './drawing';
+import { runsOf, type Face, type Fonts, type Weight } from './faces';
+import { HALO, PAPER, STROKES } from './pens';
+import { textWidth } from './text-width';
+
+/** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */
+export interface PdfMeta {
+	readonly title: string;
+	readonly author: string;
+	/** The job's date; an ISO date becomes the file's date, anything else a fixed day. */
+	readonly date: string;
+}
+
+const POINTS_PER_MM = 72 / 25.4; // ISO 32000-1 8.3.2.3: the user unit is 1/72 in
+
+/** All pages as one PDF, each the size of its paper, its scale exact, its faces embedded. */
+export function writePdf(pages: readonly Page[], fonts: Fonts, meta: PdfMeta): Uint8Array {
+	const first = pages[0];
+	if (first === undefined) throw new Error('bug: a print pack without pages');
+	const doc = new jsPDF({
+		unit: 'mm',
+		format: [first.width, first.height],
+		orientation: turned(first),
+		compress: true,
+		putOnlyUsedFonts: true,
+		precision: 4,
+	});
+	addFaces(doc, pages, fonts);
+	describe(doc, pages, meta);
+	pages.forEach((page, i) => {
+		if (i > 0) doc.addPage([page.width, page.height], turned(page));
+		for (const mark of page.marks) drawMark(doc, mark);
+	});
+	return new Uint8Array(doc.output('arraybuffer'));
+}
+
+function turned(page: Page): 'portrait' | 'landscape' {
+	return page.width > page.height ? 'landscape' : 'portrait';
+}
+
+/** Only the faces that some letter needs: reading the fallback costs more than a page of drawing. */
+function addFaces(doc: jsPDF, pages: readonly Page[], fonts: Fonts): void {
+	const needed = new Set<Face>(['regular']);
+	for (const page of pages)
+		for (const mark of page.marks)
+			if (mark.kind === 'text')
+				for (const run of runsOf(mark.text, mark.weight ?? 'regular')) needed.add(run.face);
+	for (const face of needed) {
+		doc.addFileToVFS(`${face}.ttf`, binary(fonts[face]));
+		doc.addFont(`${face}.ttf`, face, 'normal');
+	}
+}
+
+function binary(bytes: Uint8Array): string {
+	let text = '';
+	for (let i = 0; i < bytes.length; i += 8192)
+		text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+	return text;
+}
+
+function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
+	const day = /^(20[0-2]\d|203[0-7])-(0\d|1[0-2])-([0-2]\d|3[01])/.exec(meta.date);
+	const [year, month, date] = day?.slice(1) ?? ['2000', '01', '01'];
+	doc.setCreationDate(`D:${year}${month}${date}000000+00'00'`);
+	doc.setFileId(fileId([meta.title, meta.date, ...pages.map((p) => JSON.stringify(p.marks))]));
+	doc.setDocumentProperties({ title: wide(meta.title), author: wide(meta.author) });
+	// No scaling in the print dialogue: a full-size template must come out full size.
+	doc.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true, DisplayDocTitle: true });
+	doc.internal.events.subscribe('putCatalog', () => {
+		const labels = pages.map((page, i) => `${i} << /P <${hex(wide(page.name))}> >>`);
+		doc.internal.write(`/PageLabels << /Nums [${labels.join(' ')}] >>`);
+	});
+}
+
+/** A text string in UTF-16 with its byte order mark, one character a byte (ISO 32000-1 7.9.2.2). */
+function wide(text: string): string {
+	const units = [...Array(text.length).keys()].map((i) => text.charCodeAt(i));
+	return '\u00fe\u00ff' + units.map((u) => String.fromCharCode(u >> 8, u & 255)).join('');
+}
+
+function hex(bytes: string): string {
+	return [...bytes].map((b) => b.charCodeAt(0).toString(16).padStart(2, '0')).join('');
+}
+
+/** 32 hex digits of four FNV-1a sums: enough to tell two files apart, and the same for the same pages. */
+function fileId(texts: readonly string[]): string {
+	const sums = [0x811c9dc5, 0x01000193, 0x9e3779b9, 0x7f4a7c15];
+	for (const text of texts)
+		for (let i = 0; i < text.length; i++) {
+			const k = i & 3;
+			sums[k] = Math.imul(sums[k]! ^ text.charCodeAt(i), 0x01000193);
+		}
+	return sums
+		.map((s) => (s >>> 0).toString(16).padStart(8, '0'))
+		.join('')
+		.toUpperCase();
+}
+
+function drawMark(doc: jsPDF, mark: Mark): void {
+	if (mark.kind === 'path') drawPath(doc, mark);
+	else drawText(doc, mark);
+}
+
+function drawPath(doc: jsPDF, mark: PathMark): void {
+	if (mark.fill === undefined && mark.line === undefined) return;
+	for (const step of mark.steps) {
+		if (step[0] === 'M') doc.moveTo(step[1], step[2]);
+		else if (step[0] === 'L') doc.lineTo(step[1], step[2]);
+		else if (step[0] === 'C') doc.curveTo(step[1], step[2], step[3], step[4], step[5], step[6]);
+		else doc.close();
+	}
+	if (mark.fill !== undefined) doc.setFillColor(PAPER[mark.fill]);
+	if (mark.line !== undefined) setStroke(doc, mark.ink ?? 'ink', STROKES[mark.line]);
+	finishPath(doc, mark);
+}
+
+function finishPath(doc: jsPDF, mark: PathMark): void {
+	if (mark.fill === undefined) doc.stroke();
+	else if (mark.line === undefined) {
+		if (mark.evenOdd === true) doc.fillEvenOdd();
+		else doc.fill();
+	} else if (mark.evenOdd === true) doc.fillStrokeEvenOdd();
+	else doc.fillStroke();
+}
+
+function setStroke(doc: jsPDF, ink: Ink, stroke: { width: number; dash: readonly number[] }): void {
+	doc.setDrawColor(PAPER[ink]);
+	doc.setLineWidth(stroke.width);
+	doc.setLineDashPattern([...stroke.dash], 0);
+	doc.setLineJoin('round');
+}
+
+function drawText(doc: jsPDF, mark: TextMark): void {
+	if (mark.halo === true) {
+		setStroke(doc, 'sheet', { width: mark.size * HALO, dash: [] });
+		setRuns(doc, mark, 'stroke');
+	}
+	doc.setTextColor(PAPER[mark.ink ?? 'ink']);
+	setRuns(doc, mark, 'fill');
+}
+
+/** Runs are set one after the other along the baseline: the library's own anchoring is wrong for turned text. */
+function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
+	const weight: Weight = mark.weight ?? 'regular';
+	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
+	const whole = textWidth(mark.text, mark.size, weight);
+	let along = mark.anchor === 'middle' ? -whole / 2 : mark.anchor === 'end' ? -whole : 0;
+	doc.setFontSize(mark.size * POINTS_PER_MM);
+	for (const run of runsOf(mark.text, weight)) {
+		doc.setFont(run.face, 'normal');
+		const x = mark.x + along * Math.cos(turn);
+		const y = mark.y - along * Math.sin(turn);
+		doc.text(run.text, x, y, {
+			angle: mark.turn ?? 0,
+			renderingMode: mode,
+			isInputVisual: false,
+			isOutputVisual: true,
+		});
+		along += textWidth(run.text, mark.size, weight);
+	}
+}

@@ -1,0 +1,70 @@
+import { advances, runsOf, type Weight } from './faces';
+
+/** Ascent and descent that keep two lines from touching, as shares of the size: capitals with an accent, and a g. */
+export const ASCENT = 0.78;
+export const CAP = 0.7;
+export const DESCENT = 0.22;
+
+/** Width of a text in the unit of `size`, from the fonts' own advance widths; both pens set it without kerning. */
+export function textWidth(text: string, size: number, weight: Weight = 'regular'): number {
+	let width = 0;
+	for (const run of runsOf(text, weight)) {
+		const table = advances(run.face);
+		for (const letter of run.text) width += table.get(letter.codePointAt(0)!) ?? 0;
+	}
+	return (width * size) / 1000;
+}
+
+/** The text cut to fit, ending in an ellipsis; '' when not even that fits. */
+export function shortened(
+	text: string,
+	width: number,
+	size: number,
+	weight: Weight = 'regular',
+): string {
+	if (textWidth(text, size, weight) <= width) return text;
+	const letters = [...text];
+	for (let n = letters.length - 1; n > 0; n--) {
+		const shorter = letters.slice(0, n).join('').trimEnd() + '…';
+		if (textWidth(shorter, size, weight) <= width) return shorter;
+	}
+	return '';
+}
+
+/** Lines no wider than `width`, broken at spaces; a word too long for a line is broken where it must be. */
+export function wrapped(
+	text: string,
+	width: number,
+	size: number,
+	weight: Weight = 'regular',
+): string[] {
+	const lines: string[] = [];
+	for (const paragraph of text.split('\n')) {
+		let line = '';
+		for (const word of paragraph.split(/ +/).filter((w) => w !== '')) {
+			const longer = line === '' ? word : `${line} ${word}`;
+			if (textWidth(longer, size, weight) <= width) line = longer;
+			else {
+				if (line !== '') lines.push(line);
+				const pieces = broken(word, width, size, weight);
+				lines.push(...pieces.slice(0, -1));
+				line = pieces.at(-1) ?? '';
+			}
+		}
+		lines.push(line);
+	}
+	return lines;
+}
+
+function broken(word: string, width: number, size: number, weight: Weight): string[] {
+	const pieces: string[] = [];
+	let piece = '';
+	for (const letter of word) {
+		if (piece !== '' && textWidth(piece + letter, size, weight) > width) {
+			pieces.push(piece);
+			piece = '';
+		}
+		piece += letter;
+	}
+	return [...pieces, piece];
+}
