@@ -1,7 +1,7 @@
 import { ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from './length';
 import { nearest, whole } from './ratio';
 import type { Hand, Reading, Unit } from './reading';
-import { Refusal } from './scan';
+import { answer, Refusal } from './scan';
 import { readSum, type Units } from './sum';
 
 const UNIT_TICKS: Readonly<Record<Unit, number>> = {
@@ -42,19 +42,13 @@ export function readLength(text: string, as: Hand): Reading<Length> {
 		example: EXAMPLES[as.unit].replace('.', as.decimal),
 		follows: { after: FOOT, small: INCH },
 	};
-	try {
+	return answer(() => {
 		const sum = readSum(text, as.decimal, units);
 		const size = sum.n < 0n ? -sum.n : sum.n;
-		if (size > FARTHEST.n * sum.d) {
-			return {
-				ok: false,
-				what: `"${text}" is farther than any job reaches.`,
-				fix: 'Check the unit.',
-			};
-		}
-		return { ok: true, value: ticks(Number(nearest(sum))) };
-	} catch (refusal) {
-		if (refusal instanceof Refusal) return { ok: false, what: refusal.what, fix: refusal.fix };
-		throw refusal;
-	}
+		if (size <= FARTHEST.n * sum.d) return ticks(Number(nearest(sum)));
+		throw new Refusal(
+			`"${text}" is farther than any job reaches.`,
+			'Check the number and its unit.',
+		);
+	});
 }

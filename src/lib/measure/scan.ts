@@ -1,4 +1,5 @@
 import { whole, type Ratio } from './ratio';
+import type { Reading } from './reading';
 
 /** Where reading stands in a text, and how its decimals are written. */
 export interface Scan {
@@ -14,6 +15,16 @@ export class Refusal extends Error {
 		readonly fix: string,
 	) {
 		super(what);
+	}
+}
+
+/** The door of every reader: a refusal inside becomes the Reading that says so. */
+export function answer<T>(read: () => T): Reading<T> {
+	try {
+		return { ok: true, value: read() };
+	} catch (refusal) {
+		if (refusal instanceof Refusal) return { ok: false, what: refusal.what, fix: refusal.fix };
+		throw refusal;
 	}
 }
 

@@ -91,7 +91,7 @@ function takeFactor(scan: Scan, units: Units): Factor {
 
 function takeUnit(scan: Scan, units: Units): Ratio | null {
 	const from = scan.at;
-	const word = take(scan, /\s*(["']|[a-zµ³²]+(?:[ .]*[a-z]+)*\.?[23³²]?)/iy)?.[1];
+	const word = take(scan, /\s*(["'°]|[a-zµ³²]+(?:[ .]*[a-z]+)*\.?[23³²]?)/iy)?.[1];
 	if (word === undefined) return null;
 	const unit = units.named.get(word.toLowerCase());
 	if (unit) return unit;
