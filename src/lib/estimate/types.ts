@@ -1,18 +1,38 @@
+import type { Sundry } from '../job/stock';
 import type { Money } from '../measure/money';
+
+/** An amount of something, in the unit it is counted in. */
+export interface Amount {
+	readonly number: number;
+	readonly unit: 'sheets' | 'offcuts' | 'm' | 'm2' | 'L' | 'pieces' | 'packs';
+}
 
 /** One line of the order, in the seller's units. */
 export interface OrderLine {
 	readonly group: 'sheets' | 'cloth' | 'sundries';
+	/** Stock line it stands for, by id; '' for something the stock does not list. */
+	readonly id: string;
 	readonly what: string;
 	readonly code: string;
-	/** What the work takes, in words with its unit: '2 sheets', '2.13 m'. */
-	readonly need: string;
-	readonly rack: string; // what is on the rack of it
-	readonly buy: number; // packs, sheets or steps
-	readonly unit: string; // what `buy` counts: 'sheet 2440 x 1220', 'step of 100 mm', 'pack of 200'
+	/** What the work takes, spare not counted. */
+	readonly need: Amount;
+	/** What of it is on the rack, and how much of that the work uses. */
+	readonly rack: Amount;
+	readonly fromRack: Amount;
+	/** How many of `unit` to buy: sheets, steps off a roll, packs. */
+	readonly buy: number;
+	readonly unit: string;
+	/** Length of one step off a roll, ticks; what one pack holds, in the unit of `need`; 1 for sheets. */
+	readonly pack: number;
 	readonly each: Money;
 	readonly total: Money;
-	readonly spare: string; // what is left over, in words; '' for none
+	/** Bought and not used, in the unit of `need`; waste on sheets is not counted here but in the layouts. */
+	readonly spare: Amount;
+	/** Per cent asked for on top of the need. */
+	readonly sparePercent: number;
+	readonly kind?: Sundry['kind'];
+	/** What it is for, in words. */
+	readonly for: readonly string[];
 }
 
 export interface Order {
@@ -32,17 +52,19 @@ export interface LabourLine {
 /** The cost sheet (workings) and the quote (what the customer sees). */
 export interface Quote {
 	readonly bought: Money; // whole sheets, steps and packs
-	readonly used: Money; // the share of them that is in the work
+	readonly fromRack: Money; // owned sheets and cloth at their list price
+	readonly used: Money; // the share of all of it that is in the work
 	readonly credit: Money; // offcuts credited, 0 unless asked
 	readonly labour: readonly LabourLine[];
 	readonly labourCost: Money;
-	readonly cost: Money;
+	readonly cost: Money; // bought + from the rack - credit + labour
 	readonly profit: Money;
 	readonly markup: number; // per cent of cost
 	readonly margin: number; // per cent of price
-	readonly net: Money;
+	readonly net: Money; // before tax
+	readonly taxed: Money; // the part of `net` that tax is due on
 	readonly tax: Money;
 	readonly total: Money;
-	/** Customer's lines: one a box, panel set or list, adding up to `net`. */
+	/** Customer's lines: one a box, panel or list of parts, adding up to `net`. */
 	readonly lines: readonly { readonly what: string; readonly price: Money }[];
 }

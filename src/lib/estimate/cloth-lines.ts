@@ -1,0 +1,41 @@
+import type { Job } from '../job/job';
+import type { ClothLayouts, RollLayout } from '../layout/layouts';
+import { toMm } from '../measure/length';
+import { money } from '../measure/money';
+import type { Amount, OrderLine } from './types';
+
+const metres = (ticks: number): Amount => ({ number: toMm(ticks) / 1000, unit: 'm' });
+
+/** Cloth to pull off each roll: remnants from the rack, the rest in the steps it is sold in. */
+export function clothLines(job: Job, cloths: ClothLayouts): OrderLine[] {
+	const name = job.stock.cloths.find((c) => c.id === cloths.cloth)?.name ?? cloths.cloth;
+	return cloths.rolls
+		.filter((layout) => layout.pull > 0)
+		.map((layout) => rollLine(job, name, layout));
+}
+
+function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
+	const roll = job.stock.rolls.find((r) => r.id === layout.roll);
+	if (!roll)
+		throw new Error(`bug: a layout on roll '${layout.roll}', which the stock does not hold`);
+	const buy = layout.owned ? 0 : Math.round(layout.pull / roll.step);
+	// The roll is priced by the metre; a step costs its share, and only the line's total is rounded.
+	const perStep = (roll.price * toMm(roll.step)) / 1000;
+	return {
+		group: 'cloth',
+		id: roll.id,
+		what: name,
+		code: roll.code,
+		need: metres(layout.answer.length),
+		rack: metres(roll.left ?? 0),
+		fromRack: metres(layout.owned ? layout.answer.length : 0),
+		buy,
+		unit: 'step',
+		pack: roll.step,
+		each: money(perStep),
+		total: money(perStep * buy),
+		spare: metres(layout.owned ? 0 : layout.pull - layout.answer.length),
+		sparePercent: 0,
+		for: [],
+	};
+}

@@ -1,0 +1,84 @@
+import type { Part } from '../design/part';
+import type { Job } from '../job/job';
+import type { BoardLayouts } from '../layout/layouts';
+import { toMm } from '../measure/length';
+import { money } from '../measure/money';
+import type { Cut } from '../nest/types';
+import type { Blank } from '../wrap/blank';
+import type { LabourLine } from './types';
+
+/** What the plan knows about the work, counted. */
+export interface Work {
+	readonly parts: readonly Part[];
+	readonly blanks: readonly Blank[];
+	readonly boards: readonly BoardLayouts[];
+	readonly boxes: number;
+	readonly panels: number;
+}
+
+const MM2_PER_M2 = 1e6;
+
+/** Labour by kind of work, at the shop's minutes for each. Lines with nothing to do are left out. */
+export function labourLines(job: Job, work: Work): LabourLine[] {
+	const { minutes, hour } = job.shop.labour;
+	const layouts = work.boards.flatMap((b) => b.answer.layouts.filter((_, i) => !b.sources[i]?.cut));
+	const cuts = layouts.flatMap((l) => l.cuts);
+	const line = (what: string, amount: number, unit: string, each: number): LabourLine => ({
+		what,
+		amount,
+		unit,
+		minutes: amount * each,
+		cost: money((amount * each * hour) / 60),
+	});
+	const sum = (of: (blank: Blank) => number): number =>
+		work.blanks.reduce((total, b) => total + of(b) * b.count, 0);
+	return [
+		line('Sheets handled', layouts.length, 'sheets', minutes.sheet),
+		line('Saw cuts', cuts.length, 'cuts', minutes.cut),
+		line('Length of saw cut', metresCut(cuts), 'm', minutes.cutMetre),
+		line('Fence settings', settings(layouts.map((l) => l.cuts)), 'settings', minutes.setting),
+		line('Parts marked and eased', counted(work.parts), 'parts', minutes.part),
+		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
+		line('Cloth bonded', sum((b) => b.bonded) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
+		line(
+			'Wrapped corners',
+			sum((b) => b.reliefs.corners),
+			'corners',
+			minutes.corner,
+		),
+		line(
+			'Relief cuts',
+			sum((b) => b.reliefs.notches + b.reliefs.slits),
+			'cuts',
+			minutes.relief,
+		),
+		line('Panels put together', work.panels, 'panels', minutes.panel),
+		line('Boxes put together', work.boxes, 'boxes', minutes.box),
+	].filter((l) => l.amount > 0);
+}
+
+function metresCut(cuts: readonly Cut[]): number {
+	const along = (c: Cut): number => (c.runs === 'x' ? c.region.length : c.region.width);
+	return cuts.reduce((sum, c) => sum + toMm(along(c)), 0) / 1000;
+}
+
+/** How often the fence has to be moved: a cut with the setting of the one before it is free. */
+export function settings(sheets: readonly (readonly Cut[])[]): number {
+	let moves = 0;
+	let last = '';
+	for (const cut of sheets.flat()) {
+		if (cut.kind === 'slant') continue;
+		const now = `${cut.fence}`;
+		if (now !== last) moves += 1;
+		last = now;
+	}
+	return moves;
+}
+
+function counted(parts: readonly Part[]): number {
+	return parts.reduce((sum, p) => sum + p.count, 0);
+}
+
+function routed(parts: readonly Part[]): number {
+	return parts.reduce((sum, p) => sum + toMm(p.routed) * p.count, 0) / 1000;
+}

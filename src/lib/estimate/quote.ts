@@ -1,0 +1,68 @@
+import type { Job } from '../job/job';
+import type { BoardLayouts, ClothLayouts } from '../layout/layouts';
+import { money, type Money } from '../measure/money';
+import { labourLines, type Work } from './labour';
+import { worthFromRack, worthOfOffcuts, worthUsed } from './material';
+import { shareOut } from './share';
+import type { Order, Quote } from './types';
+
+/** A thing the customer gets: a box, a panel, the list of loose parts, with how much of the work it is. */
+export interface Item {
+	readonly what: string;
+	readonly weight: number;
+}
+
+export interface QuoteInput extends Work {
+	readonly order: Order;
+	readonly cloths: readonly ClothLayouts[];
+	readonly boards: readonly BoardLayouts[];
+	readonly items: readonly Item[];
+}
+
+/** Costs, profit, tax and what the customer pays. Each figure is rounded once; the sums are sums of rounded figures. */
+export function makeQuote(job: Job, input: QuoteInput): Quote {
+	const labour = labourLines(job, input);
+	const labourCost = money(labour.reduce((sum, l) => sum + l.cost, 0));
+	const fromRack = money(worthFromRack(job, input.order));
+	const credit = money(job.shop.creditOffcuts ? worthOfOffcuts(job, input.boards) : 0);
+	const material = input.order.total + fromRack - credit;
+	const cost = money(material + labourCost);
+	const profit = profitOn(cost, job);
+	const net = money(cost + profit);
+	const taxed = taxedPart(net, cost, labourCost, job);
+	const tax = money((taxed * job.shop.tax.percent) / 100);
+	const shares = shareOut(
+		net,
+		input.items.map((i) => i.weight),
+	);
+	return {
+		bought: input.order.total,
+		fromRack,
+		used: money(worthUsed(job, input.boards, input.cloths, input.order)),
+		credit,
+		labour,
+		labourCost,
+		cost,
+		profit,
+		markup: cost === 0 ? 0 : (100 * profit) / cost,
+		margin: net === 0 ? 0 : (100 * profit) / net,
+		net,
+		taxed,
+		tax,
+		total: money(net + tax),
+		lines: input.items.map((i, n) => ({ what: i.what, price: shares[n] ?? money(0) })),
+	};
+}
+
+/** Markup is a share of the cost, margin a share of the price: 40 % margin is 66.67 % markup. */
+function profitOn(cost: Money, job: Job): Money {
+	const { by, percent } = job.shop.profit;
+	if (by === 'markup') return money((cost * percent) / 100);
+	return money((cost * percent) / (100 - percent));
+}
+
+/** Tax on everything, or on the material's share of the price only: labour is never taxed without asking. */
+function taxedPart(net: Money, cost: Money, labourCost: Money, job: Job): Money {
+	if (job.shop.tax.labour || cost === 0) return net;
+	return money((net * (cost - labourCost)) / cost);
+}

@@ -1,0 +1,67 @@
+import type { Job } from '../job/job';
+import type { Sheet } from '../job/stock';
+import type { BoardLayouts } from '../layout/layouts';
+import { money } from '../measure/money';
+import type { Amount, OrderLine } from './types';
+
+/** Sheets and offcuts of one material that its layouts take. A sheet already cut was paid for and booked: it is not ordered. */
+export function sheetLines(job: Job, boards: BoardLayouts): OrderLine[] {
+	const taken = boards.sources.filter((s) => !s.cut);
+	const material = job.stock.materials.find((m) => m.id === boards.material);
+	const name = material?.name ?? boards.material;
+	const sheets = job.stock.sheets
+		.filter((s) => s.material === boards.material)
+		.map((s) => sheetLine(s, name, countOf(taken, 'owned', s.id), countOf(taken, 'buy', s.id)))
+		.filter((line) => line.need.number > 0);
+	const offcuts = taken.filter((s) => s.kind === 'offcut').length;
+	return offcuts > 0 ? [...sheets, offcutLine(name, offcuts, job, boards.material)] : sheets;
+}
+
+function countOf(sources: BoardLayouts['sources'], kind: 'owned' | 'buy', id: string): number {
+	return sources.filter((s) => s.kind === kind && s.id === id).length;
+}
+
+const sheetsOf = (number: number): Amount => ({ number, unit: 'sheets' });
+
+function sheetLine(sheet: Sheet, name: string, fromRack: number, buy: number): OrderLine {
+	return {
+		group: 'sheets',
+		id: sheet.id,
+		what: name,
+		code: sheet.code,
+		need: sheetsOf(fromRack + buy),
+		rack: sheetsOf(sheet.owned),
+		fromRack: sheetsOf(fromRack),
+		buy,
+		unit: 'sheet',
+		pack: 1,
+		each: sheet.price,
+		total: money(sheet.price * buy),
+		spare: sheetsOf(0),
+		sparePercent: 0,
+		for: [],
+	};
+}
+
+function offcutLine(name: string, count: number, job: Job, material: string): OrderLine {
+	const racked = job.stock.offcuts
+		.filter((o) => o.material === material)
+		.reduce((sum, o) => sum + o.count, 0);
+	return {
+		group: 'sheets',
+		id: '',
+		what: `${name}, offcuts`,
+		code: '',
+		need: { number: count, unit: 'offcuts' },
+		rack: { number: racked, unit: 'offcuts' },
+		fromRack: { number: count, unit: 'offcuts' },
+		buy: 0,
+		unit: 'offcut',
+		pack: 1,
+		each: money(0),
+		total: money(0),
+		spare: { number: 0, unit: 'offcuts' },
+		sparePercent: 0,
+		for: [],
+	};
+}
