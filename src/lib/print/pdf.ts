@@ -69,8 +69,13 @@ function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
 	doc.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true, DisplayDocTitle: true });
 	doc.internal.events.subscribe('putCatalog', () => {
 		const labels = pages.map((page, i) => `${i} << /P <${hex(wide(page.name))}> >>`);
-		doc.internal.write(`/PageLabels << /Nums [${labels.join(' ')}] >>`);
+		rawWriter(doc).write(`/PageLabels << /Nums [${labels.join(' ')}] >>`);
 	});
+}
+
+/** The library has this function but not in its types. */
+function rawWriter(doc: jsPDF): { write(text: string): void } {
+	return doc.internal as unknown as { write(text: string): void };
 }
 
 /** A text string in UTF-16 with its byte order mark, one character a byte (ISO 32000-1 7.9.2.2). */
@@ -140,6 +145,22 @@ function drawText(doc: jsPDF, mark: TextMark): void {
 	setRuns(doc, mark, 'fill');
 }
 
+/** The fallback face comes in one weight; a thin outline makes it as strong as the semibold letters beside it. */
+const FALLBACK_BOLD = 0.03;
+
+/** Hebrew and Arabic words with the spaces between them. */
+const LEFTWARD =
+	/[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]+(?: +[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]+)*/g;
+
+/**
+ * Letters in the order they stand on the page. The library joins Arabic letters but its turning of lines comes after
+ * the letters have become glyph numbers, too late for an embedded face.
+ */
+function visual(doc: jsPDF, text: string): string {
+	const { processArabic } = doc as unknown as { processArabic(text: string): string };
+	return text.replace(LEFTWARD, (words) => [...processArabic(words)].reverse().join(''));
+}
+
 /** Runs are set one after the other along the baseline: the library's own anchoring is wrong for turned text. */
 function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 	const weight: Weight = mark.weight ?? 'regular';
@@ -151,11 +172,11 @@ function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 		doc.setFont(run.face, 'normal');
 		const x = mark.x + along * Math.cos(turn);
 		const y = mark.y - along * Math.sin(turn);
-		doc.text(run.text, x, y, {
+		const bold = mode === 'fill' && weight === 'semibold' && run.face === 'fallback';
+		if (bold) setStroke(doc, mark.ink ?? 'ink', { width: mark.size * FALLBACK_BOLD, dash: [] });
+		doc.text(visual(doc, run.text), x, y, {
 			angle: mark.turn ?? 0,
-			renderingMode: mode,
-			isInputVisual: false,
-			isOutputVisual: true,
+			renderingMode: bold ? 'fillThenStroke' : mode,
 		});
 		along += textWidth(run.text, mark.size, weight);
 	}
