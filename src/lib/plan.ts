@@ -1,13 +1,27 @@
+import { cautionsFor } from './cautions/cautions';
+import type { Caution } from './cautions/caution';
 import type { BoxPlan } from './design/box/box-plan';
+import { planBox } from './design/box/plan-box';
+import { planLoose } from './design/loose';
 import type { Need } from './design/need';
 import type { PanelPlan } from './design/panel/panel-plan';
+import { planPanel } from './design/panel/plan-panel';
 import type { Part } from './design/part';
-import type { Caution } from './cautions/caution';
+import { items } from './estimate/items';
+import { makeOrder } from './estimate/order';
+import { makeQuote } from './estimate/quote';
 import type { Order, Quote } from './estimate/types';
 import type { Job } from './job/job';
+import { placesIn, type Places } from './job/places';
 import type { Problem } from './job/problem';
+import { readJob } from './job/read';
+import { layBoards } from './layout/boards';
+import { complaints } from './layout/complaints';
 import type { BoardLayouts, ClothLayouts } from './layout/layouts';
+import { layCloth } from './layout/rolls';
+import type { Budget } from './nest/types';
 import type { Blank } from './wrap/blank';
+import { wrapAll, type Carpeting } from './layout/cloth-blanks';
 
 /** Everything that can be shown or printed of a job. Plain data: it crosses to and from the worker as it is. */
 export interface Plan {
@@ -17,6 +31,8 @@ export interface Plan {
 	readonly panels: readonly PanelPlan[];
 	readonly parts: readonly Part[];
 	readonly blanks: readonly Blank[];
+	/** The ways each box could be carpeted, priced, and the one taken. */
+	readonly carpets: readonly Carpeting[];
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 	readonly needs: readonly Need[];
@@ -38,4 +54,120 @@ export interface Progress {
 	readonly stage: string; // 'boards: birch plywood 18'
 	readonly done: number; // 0..1
 	readonly sheets?: number;
+}
+
+/** Enough for a good plan while the person types; 'keep looking' asks for more. */
+export const EFFORT = 4000;
+
+/**
+ * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is wrong comes back as
+ * problems, and what can still be planned is planned. Same file, seed and effort: same plan.
+ */
+export async function plan(file: unknown, options: PlanOptions = {}): Promise<Plan> {
+	const read = readJob(file);
+	const { job } = read;
+	const places = placesIn(file);
+	const search = searches(job, options);
+	const design = designAll(job, places);
+	const cloth = await wrapAll(job, design, places, { ...search.budget, effort: QUICK });
+	const boards = await everyBoard(job, design.parts, search);
+	const cloths = await everyCloth(job, cloth.blanks, search);
+	const needs = [...design.needs, ...cloth.needs];
+	const { order, problems } = makeOrder(job, boards, cloths, needs);
+	const { boxes, panels, parts } = design;
+	const all = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs };
+	const work = { boxes: job.boxes.reduce((sum, b) => sum + b.count, 0), panels: panels.length };
+	const quote = makeQuote(job, { ...all, ...work, order, items: items(job, all) });
+	const unlaid = complaints(job, places, all);
+	return {
+		job,
+		...all,
+		problems: [read, design, cloth, { problems: unlaid }, { problems }].flatMap((r) => r.problems),
+		carpets: cloth.carpets,
+		order,
+		quote,
+		cautions: cautionsFor(job, all),
+	};
+}
+
+/** Enough to compare two ways of carpeting a box. */
+const QUICK = 200;
+
+interface Designed {
+	readonly boxes: readonly BoxPlan[];
+	readonly panels: readonly PanelPlan[];
+	readonly parts: readonly Part[];
+	readonly problems: readonly Problem[];
+	readonly needs: readonly Need[];
+}
+
+/** Boxes, panels and listed parts at their true sizes. */
+function designAll(job: Job, places: Places): Designed {
+	const boxes = job.boxes.map((b, i) => planBox(b, job, places.of('boxes', b.id, i)));
+	const panels = job.panels.map((p, i) => planPanel(p, job, places.of('panels', p.id, i)));
+	const loose = planLoose(job);
+	const all = [...boxes, ...panels];
+	return {
+		boxes,
+		panels,
+		parts: [...all.flatMap((a) => a.parts), ...loose.parts],
+		problems: [...all.flatMap((a) => a.problems), ...loose.problems],
+		needs: all.flatMap((a) => a.needs),
+	};
+}
+
+/** Budget of each search of a plan, and who is told how far it is. */
+interface Searches {
+	readonly budget: Budget;
+	readonly tell: (progress: Progress) => Promise<boolean> | boolean;
+}
+
+function searches(job: Job, options: PlanOptions): Searches {
+	const budget = { seed: options.seed ?? job.seed, effort: options.effort ?? EFFORT };
+	let going = true;
+	return {
+		budget,
+		// Told to stop once, every later search takes its first good answer and stops as well.
+		tell: async (progress) => (going = going && ((await options.watch?.(progress)) ?? true)),
+	};
+}
+
+async function everyBoard(
+	job: Job,
+	parts: readonly Part[],
+	search: Searches,
+): Promise<BoardLayouts[]> {
+	const materials = [...new Set(parts.map((p) => p.material))].filter((id) =>
+		job.stock.materials.some((m) => m.id === id),
+	);
+	const boards: BoardLayouts[] = [];
+	for (const [i, material] of materials.entries()) {
+		const name = job.stock.materials.find((m) => m.id === material)?.name ?? material;
+		const mine = parts.filter((p) => p.material === material);
+		boards.push(
+			await layBoards(job, material, mine, search.budget, (best, effort) =>
+				search.tell({
+					stage: `boards: ${name}`,
+					done: (i + Math.min(1, effort / search.budget.effort)) / (materials.length + 1),
+					sheets: best.layouts.length,
+				}),
+			),
+		);
+	}
+	return boards;
+}
+
+async function everyCloth(
+	job: Job,
+	blanks: readonly Blank[],
+	search: Searches,
+): Promise<ClothLayouts[]> {
+	const cloths: ClothLayouts[] = [];
+	for (const cloth of job.stock.cloths) {
+		const mine = blanks.filter((b) => b.cloth === cloth.id);
+		if (mine.length === 0) continue;
+		const watch = () => search.tell({ stage: `cloth: ${cloth.name}`, done: 0.95 });
+		cloths.push(await layCloth(job, cloth, mine, search.budget, watch));
+	}
+	return cloths;
 }

@@ -9,7 +9,7 @@ import type { Order } from './types';
  */
 
 /** Price of one square tick of a material: its cheapest listed sheet by area, 0 when none has a price. */
-function perArea(job: Job, material: string): number {
+export function perArea(job: Job, material: string): number {
 	const prices = job.stock.sheets
 		.filter((s) => s.material === material && s.price > 0)
 		.map((s) => s.price / (s.length * s.width));

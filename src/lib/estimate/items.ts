@@ -1,0 +1,66 @@
+import type { BoxPlan } from '../design/box/box-plan';
+import { LOOSE } from '../design/loose';
+import type { PanelPlan } from '../design/panel/panel-plan';
+import type { Part } from '../design/part';
+import type { Job } from '../job/job';
+import { TICKS_PER_MM } from '../measure/length';
+import type { Blank } from '../wrap/blank';
+import { perArea } from './material';
+import type { Item } from './quote';
+
+interface Built {
+	readonly boxes: readonly BoxPlan[];
+	readonly panels: readonly PanelPlan[];
+	readonly parts: readonly Part[];
+	readonly blanks: readonly Blank[];
+}
+
+/**
+ * What the customer gets, one line a box, panel or list of parts. Each is weighed by the worth of its boards and cloth and by
+ * the time it takes, so that the price is shared out as the cost arises.
+ */
+export function items(job: Job, built: Built): Item[] {
+	const minute = job.shop.labour.hour / 60;
+	const { minutes } = job.shop.labour;
+	const boxes = built.boxes.map((b) => {
+		const count = job.boxes.find((asked) => asked.id === b.id)?.count ?? 1;
+		return {
+			what: count > 1 ? `${b.name} (${count})` : b.name,
+			weight: material(job, built, b.id) + count * minutes.box * minute,
+		};
+	});
+	const panels = built.panels.map((p) => ({
+		what: p.name,
+		weight: material(job, built, p.id) + minutes.panel * minute,
+	}));
+	const loose = built.parts.some((p) => p.owner === LOOSE)
+		? [{ what: 'Parts cut to the list', weight: material(job, built, LOOSE) }]
+		: [];
+	return [...boxes, ...panels, ...loose];
+}
+
+/** Boards and cloth of one owner, and the minutes for marking parts and bonding cloth, in hundredths. */
+function material(job: Job, built: Built, owner: string): number {
+	const { minutes, hour } = job.shop.labour;
+	const parts = built.parts.filter((p) => p.owner === owner);
+	const boards = parts.reduce(
+		(sum, p) =>
+			sum + p.count * (p.length * p.width * perArea(job, p.material) + (minutes.part * hour) / 60),
+		0,
+	);
+	const cloth = built.blanks
+		.filter((b) => b.owner === owner)
+		.reduce((sum, b) => sum + b.count * (worthOfBlank(job, b) + bonding(job, b)), 0);
+	return boards + cloth;
+}
+
+function worthOfBlank(job: Job, blank: Blank): number {
+	const roll = job.stock.rolls.find((r) => r.cloth === blank.cloth);
+	if (!roll) return 0;
+	return ((blank.length * blank.width) / roll.usable / (1000 * TICKS_PER_MM)) * roll.price;
+}
+
+function bonding(job: Job, blank: Blank): number {
+	const { minutes, hour } = job.shop.labour;
+	return ((blank.bonded / 1e6) * minutes.bondedSquareMetre * hour) / 60;
+}

@@ -1,0 +1,79 @@
+import { LOOSE } from '../design/loose';
+import type { Part } from '../design/part';
+import type { Job } from '../job/job';
+import type { Places } from '../job/places';
+import type { Problem } from '../job/problem';
+import type { Blank } from '../wrap/blank';
+import type { BoardLayouts, ClothLayouts } from './layouts';
+
+interface Laid {
+	readonly parts: readonly Part[];
+	readonly blanks: readonly Blank[];
+	readonly boards: readonly BoardLayouts[];
+	readonly cloths: readonly ClothLayouts[];
+}
+
+/** What could not be laid out, said where the person can do something about it. */
+export function complaints(job: Job, places: Places, laid: Laid): Problem[] {
+	return [
+		...laid.boards.flatMap((b) => b.answer.unplaced.map((u) => partLeft(job, places, laid, u))),
+		...laid.cloths.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
+		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
+		...laid.cloths.flatMap((c) =>
+			c.rolls.flatMap((r) => r.faults.map((f) => fault(r.roll, f.where, f.what))),
+		),
+	];
+}
+
+type Unplaced = ClothLayouts['unplaced'][number];
+
+function partLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
+	const part = laid.parts.find((p) => p.id === u.id);
+	const of = part ? `${part.label} ${part.name}` : u.id;
+	return {
+		path: pathOf(job, places, part?.owner ?? '', u.id),
+		what: `${times(u.count)}${of} is on no sheet. ${u.why}`,
+		fix: 'Add a sheet that takes it, let it turn, or make it smaller.',
+		kind: 'stop',
+	};
+}
+
+function blankLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
+	const blank = laid.blanks.find((b) => b.id === u.id);
+	const of = blank ? `${blank.label} ${blank.name}` : u.id;
+	return {
+		path: pathOf(job, places, blank?.owner ?? '', u.id),
+		what: `${times(u.count)}The cloth ${of} is on no roll. ${u.why}`,
+		fix: 'Add a roll that takes it, or place a seam.',
+		kind: 'stop',
+	};
+}
+
+const times = (count: number): string => (count > 1 ? `${count} pieces: ` : '');
+
+function pathOf(job: Job, places: Places, owner: string, id: string): Problem['path'] {
+	const box = job.boxes.findIndex((b) => b.id === owner);
+	if (box >= 0) return places.of('boxes', owner, box);
+	const panel = job.panels.findIndex((p) => p.id === owner);
+	if (panel >= 0) return places.of('panels', owner, panel);
+	if (owner !== LOOSE) return [];
+	const mark = id.replace(/^part\./, '');
+	return places.of(
+		'parts',
+		mark,
+		Math.max(
+			0,
+			job.parts.findIndex((p) => p.id === mark),
+		),
+	);
+}
+
+/** The auditor refused a layout of ours: it is not printed, and the person is told so. */
+function fault(stock: string, where: string, what: string): Problem {
+	return {
+		path: ['stock'],
+		what: `The layout on ${stock} failed its check (${where}: ${what}) and is not printed.`,
+		fix: 'Plan again with another seed, and send us the job file.',
+		kind: 'stop',
+	};
+}
