@@ -1,0 +1,159 @@
+import { bulgeOf } from './arc';
+import { crossings, type Crossing } from './crossing';
+import { edgesOf, type Edge } from './edge';
+import { area } from './extent';
+import type { Corner, Outline, Point } from './outline';
+import { blendCurve, headingsAt, joint, setCurve, type SetCurve } from './set-curve';
+import { corner } from './turn';
+import { between, distance, dot, minus, snap } from './vector';
+
+/** What became of an edge that is not there any more. */
+export interface GoneEdge {
+	readonly edge: number;
+	readonly why: 'radius' | 'length';
+}
+
+export interface SetOutline {
+	/** Null when nothing is left. */
+	readonly outline: Outline | null;
+	/** For each edge of the result the edge it comes from, or null for a jog between two distances. */
+	readonly from: readonly (number | null)[];
+	readonly gone: readonly GoneEdge[];
+	/** Necks that closed: places where the moved edges cross. */
+	readonly closed: readonly Crossing[];
+}
+
+/**
+ * Move every edge of a counter-clockwise outline to its left by its own distance in ticks (negative: outwards). Arcs stay
+ * arcs, their radii follow; edges that vanish are dropped and their neighbours run on until they meet. A distance of null
+ * follows the neighbours: a rounding between edges that differ goes smoothly from one to the other.
+ */
+export function setIn(outline: Outline, inward: readonly (number | null)[]): SetOutline {
+	const edges = edgesOf(outline);
+	const gone: GoneEdge[] = [];
+	const curves = curvesOf(edges, inward, gone);
+	for (;;) {
+		const joints = curves.length < 2 ? null : jointsOf(curves, edges);
+		if (!joints) return { outline: null, from: [], gone, closed: [] };
+		const worst = firstToVanish(curves, joints);
+		if (worst === null) return finished(curves, joints, gone);
+		gone.push({ edge: curves[worst]!.edge, why: 'length' });
+		curves.splice(worst, 1);
+	}
+}
+
+/** All edges by the same distance. */
+export function setInAll(outline: Outline, inward: number): SetOutline {
+	return setIn(
+		outline,
+		outline.map(() => inward),
+	);
+}
+
+function curvesOf(
+	edges: readonly Edge[],
+	inward: readonly (number | null)[],
+	gone: GoneEdge[],
+): SetCurve[] {
+	const own = edges.map((e, i) => {
+		const d = inward[i] ?? null;
+		return d === null ? null : setCurve(e, i, d);
+	});
+	const curves: SetCurve[] = [];
+	edges.forEach((e, i) => {
+		const curve = (inward[i] ?? null) === null ? following(e, i, inward, own) : own[i]!;
+		if (curve) curves.push(curve);
+		else gone.push({ edge: i, why: 'radius' });
+	});
+	return curves;
+}
+
+function following(
+	e: Edge,
+	i: number,
+	inward: readonly (number | null)[],
+	own: readonly (SetCurve | null)[],
+): SetCurve | null {
+	const n = inward.length;
+	const before = own[(i + n - 1) % n] ?? null;
+	const after = own[(i + 1) % n] ?? null;
+	const least = before?.inward ?? after?.inward ?? 0;
+	const most = after?.inward ?? least;
+	if (before && after && least !== most && e.bulge !== 0) {
+		if (before.line && after.line) return blendCurve(e, i, before, after);
+	}
+	return setCurve(e, i, Math.max(least, most));
+}
+
+type Joint = readonly [Point, Point];
+
+/** The joint after each curve; null when two of them do not meet. */
+function jointsOf(curves: readonly SetCurve[], edges: readonly Edge[]): Joint[] | null {
+	const joints: Joint[] = [];
+	for (const [k, a] of curves.entries()) {
+		const b = curves[(k + 1) % curves.length]!;
+		const adjacent = (a.edge + 1) % edges.length === b.edge;
+		const headings = adjacent ? headingsAt(edges[a.edge]!, edges[b.edge]!) : null;
+		const at = joint(a, b, adjacent ? a.to : between(a.to, b.from, 0.5), headings);
+		if (!at) return null;
+		joints.push(at);
+	}
+	return joints;
+}
+
+/** The curve that would vanish first if all distances grew in step, or null when all of them remain. */
+function firstToVanish(curves: readonly SetCurve[], joints: readonly Joint[]): number | null {
+	let worst: number | null = null;
+	let soonest = Infinity;
+	for (const [k, c] of curves.entries()) {
+		const start = joints[(k + curves.length - 1) % curves.length]![1];
+		const [before, after] = lengths(c, start, joints[k]![0]);
+		if (after > 0) continue;
+		const when = before / (before - after);
+		if (when < soonest) [worst, soonest] = [k, when];
+	}
+	return worst;
+}
+
+/** Original length and the length now, negative when the edge would have to run backwards. */
+function lengths(c: SetCurve, start: Point, end: Point): readonly [number, number] {
+	if (c.line) return [distance(c.from, c.to), dot(minus(end, start), c.line.heading)];
+	const radius = c.circle!.radius;
+	return [radius * Math.abs(c.sweep), radius * newSweep(c, start, end) * Math.sign(c.sweep)];
+}
+
+/** The sweep between two points on the circle, taken as the one nearest to what it was. */
+function newSweep(c: SetCurve, start: Point, end: Point): number {
+	const { centre } = c.circle!;
+	const raw =
+		Math.atan2(end.y - centre.y, end.x - centre.x) -
+		Math.atan2(start.y - centre.y, start.x - centre.x);
+	const turn = 2 * Math.PI;
+	return raw + Math.round((c.sweep - raw) / turn) * turn;
+}
+
+function newBulge(c: SetCurve, start: Point, end: Point): number {
+	const sweep = newSweep(c, start, end);
+	return Math.abs(sweep - c.sweep) < 1e-9 ? c.bulge : bulgeOf(sweep);
+}
+
+function finished(
+	curves: readonly SetCurve[],
+	joints: readonly Joint[],
+	gone: readonly GoneEdge[],
+): SetOutline {
+	const corners: Corner[] = [];
+	const from: (number | null)[] = [];
+	for (const [k, c] of curves.entries()) {
+		const start = joints[(k + curves.length - 1) % curves.length]![1];
+		const [end, next] = joints[k]!;
+		corners.push(corner(snap(start), c.circle ? newBulge(c, start, end) : 0));
+		from.push(c.edge);
+		if (distance(end, next) >= 1) {
+			corners.push(corner(snap(end)));
+			from.push(null);
+		}
+	}
+	if (area(corners) <= 0) return { outline: null, from: [], gone, closed: [] };
+	return { outline: corners, from, gone, closed: crossings(corners) };
+}
