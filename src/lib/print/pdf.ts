@@ -154,11 +154,12 @@ const LEFTWARD =
 
 /**
  * Letters in the order they stand on the page. The library joins Arabic letters but its turning of lines comes after
- * the letters have become glyph numbers, too late for an embedded face.
+ * the letters have become glyph numbers, too late for an embedded face. A non-joiner between turned letters keeps the
+ * library from joining them a second time, the wrong way round.
  */
 function visual(doc: jsPDF, text: string): string {
 	const { processArabic } = doc as unknown as { processArabic(text: string): string };
-	return text.replace(LEFTWARD, (words) => [...processArabic(words)].reverse().join(''));
+	return text.replace(LEFTWARD, (words) => [...processArabic(words)].reverse().join('\u200c'));
 }
 
 /** Runs are set one after the other along the baseline: the library's own anchoring is wrong for turned text. */
