@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import { cautionsFor } from '../../src/lib/cautions/cautions';
+import { job as schema } from '../../src/lib/job/job';
+import type { BoardLayouts } from '../../src/lib/layout/layouts';
+import { inches, mm, ticks } from '../../src/lib/measure/length';
+import type { Placed } from '../../src/lib/nest/types';
+
+const job = schema.parse({
+	stock: {
+		materials: [
+			{ id: 'mdf-19', name: 'MDF 19', kind: 'mdf', nominal: 19.05, measured: 19.05, density: 750 },
+		],
+		sheets: [{ id: 's', material: 'mdf-19', length: '96 in', width: '48 in', price: 30 }],
+	},
+});
+
+function layout(
+	placed: { length: number; width: number },
+	sheet = { length: 96, width: 48 },
+): BoardLayouts {
+	const piece: Placed = {
+		id: 'p',
+		copy: 0,
+		x: 0,
+		y: 0,
+		turn: 0,
+		length: mm(placed.length),
+		width: mm(placed.width),
+	};
+	const size = { length: inches(sheet.length), width: inches(sheet.width) };
+	return {
+		material: 'mdf-19',
+		problem: {
+			method: 'saw',
+			kerf: mm(3),
+			sheets: [],
+			pieces: [],
+			stages: null,
+			fenceLimit: null,
+			narrowestRip: null,
+			keep: { length: mm(1), width: mm(1) },
+			first: 'any',
+		},
+		answer: {
+			layouts: [{ sheet: 'buy/s', copy: 0, ...size, placed: [piece], cuts: [], offcuts: [] }],
+			unplaced: [],
+			cost: ticks(0),
+			bound: { sheets: 1, cost: 0 },
+			proven: true,
+			effort: 0,
+		},
+		sources: [{ kind: 'buy', id: 's', name: 'sheet s', pinned: false, cut: false }],
+		faults: [],
+	};
+}
+
+const none = { boxes: [], panels: [], parts: [], blanks: [], needs: [] };
+
+describe('cautions', () => {
+	it('says nothing about work that is not there', () => {
+		expect(cautionsFor(job, { ...none, boards: [] })).toEqual([]);
+	});
+
+	it('names the mass of a full sheet: 48 x 96 x 3/4 in at 750 kg/m3 is 42.5 kg, over the 23 kg of NIOSH 94-110', () => {
+		const heavy = cautionsFor(job, { ...none, boards: [layout({ length: 600, width: 400 })] });
+		expect(heavy.find((c) => c.id === 'heavy-sheet-mdf-19')?.text).toContain('about 42 kg');
+	});
+
+	it('lets one person lift half of half a sheet', () => {
+		const light = layout({ length: 600, width: 400 }, { length: 48, width: 48 });
+		const found = cautionsFor(job, { ...none, boards: [light] });
+		expect(found.some((c) => c.id.startsWith('heavy'))).toBe(false);
+	});
+
+	it.each([
+		[152, 400, true], // narrower than 6 in
+		[153, 400, false],
+		[200, 304, true], // shorter than 12 in
+		[200, 305, false],
+	])(
+		'a part of %d x %d mm is small: %s (bench saw manual: 6 in, 12 in)',
+		(width, length, small) => {
+			const found = cautionsFor(job, { ...none, boards: [layout({ length, width })] });
+			expect(found.some((c) => c.id === 'small-parts')).toBe(small);
+		},
+	);
+
+	it('gives a source with every caution, or says that there is none', () => {
+		const boxes = [
+			{ id: 'b', name: 'Box', parts: [], problems: [], needs: [], skin: null, mass: 40 },
+		];
+		const needs = [{ kind: 'contact-adhesive' as const, amount: 1, for: 'box' }];
+		const all = cautionsFor(job, {
+			...none,
+			boxes: boxes as never,
+			needs,
+			boards: [layout({ length: 90, width: 90 })],
+		});
+		expect(all.length).toBeGreaterThan(8);
+		expect(all.every((c) => c.source.length > 10 && c.where.length > 0)).toBe(true);
+		expect(all.find((c) => c.id === 'restraint-b')?.text).toContain('7.8 kN'); // 40 kg at 20 g
+	});
+});
