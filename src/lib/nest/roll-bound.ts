@@ -1,0 +1,77 @@
+import { stepOf } from './roll-kinds';
+import type { RollDeck } from './roll-kinds';
+
+/** How many thresholds of the widths are tried; each costs one pass over the kinds. */
+const THRESHOLDS = 40;
+const ROUNDINGS = 6;
+
+/**
+ * A length no layout can beat, gap included, for the blanks of `counts` (per kind of the deck). The best of: the area;
+ * the longest blank; and widths seen through dual feasible functions (S.P. Fekete, J. Schepers, "New classes of fast
+ * lower bounds for bin packing problems", Math. Programming 91, 2001): functions u with u(a) + u(b) + ... <= u(width)
+ * whenever a + b + ... <= width, so that the sum of u(width of blank) x length over u(width of roll) is a bound too.
+ * A blank that may turn counts at its cheapest lay.
+ */
+export function rollBound(deck: RollDeck, counts: readonly number[]): number {
+	const dual = wholeRepeats(deck, dualBound(deck, counts));
+	let longest = 0;
+	deck.kinds.forEach((kind, k) => {
+		if (counts[k]! <= 0) return;
+		longest = Math.max(longest, Math.min(...kind.lays.map((lay) => lay.reach)));
+	});
+	return Math.max(dual, longest);
+}
+
+/** The dual bound counts blanks lengthened to whole repeats; the last ones may stick out by what was added. */
+function wholeRepeats(deck: RollDeck, bound: number): number {
+	const step = stepOf(deck.pattern);
+	if (step === 0) return bound;
+	const added = deck.kinds.flatMap((kind) => kind.lays.map((lay) => lay.tall - lay.reach));
+	return Math.ceil(bound / step) * step - Math.max(0, ...added);
+}
+
+type Dual = (wide: number) => number; // whole numbers for whole numbers
+
+function dualBound(deck: RollDeck, counts: readonly number[]): number {
+	let best = 0;
+	for (const { dual, whole } of duals(deck)) {
+		let sum = 0n;
+		deck.kinds.forEach((kind, k) => {
+			if (counts[k]! <= 0) return;
+			const least = Math.min(...kind.lays.map((lay) => dual(lay.wide) * lay.tall));
+			sum += BigInt(least) * BigInt(counts[k]!);
+		});
+		const bound = Number((sum + BigInt(whole) - 1n) / BigInt(whole));
+		best = Math.max(best, bound);
+	}
+	return best;
+}
+
+function* duals(deck: RollDeck): Generator<{ readonly dual: Dual; readonly whole: number }> {
+	const W = deck.width;
+	yield { dual: (wide) => wide, whole: W };
+	for (let k = 1; k <= ROUNDINGS; k++) {
+		const rounded: Dual = (wide) => {
+			const share = (k + 1) * wide;
+			return share % W === 0 ? k * wide : Math.floor(share / W) * W;
+		};
+		yield { dual: rounded, whole: k * W };
+	}
+	for (const least of thresholds(deck)) {
+		const threshold: Dual = (wide) => (wide > W - least ? W : wide < least ? 0 : wide);
+		yield { dual: threshold, whole: W };
+	}
+}
+
+/** Widths, and what they leave of the roll, up to half the roll: where the threshold function can change. */
+function thresholds(deck: RollDeck): number[] {
+	const half = deck.width / 2;
+	const all = new Set<number>();
+	for (const lay of deck.kinds.flatMap((kind) => kind.lays)) {
+		all.add(lay.wide <= half ? lay.wide : deck.width - lay.wide + 1);
+		if (lay.wide <= half) all.add(lay.wide + 1);
+	}
+	const sorted = [...all].filter((least) => least > 0 && least <= half).sort((a, b) => a - b);
+	const stride = Math.max(1, Math.ceil(sorted.length / THRESHOLDS));
+	return sorted.filter((_, i) => i % stride === 0);
+}
