@@ -1,0 +1,63 @@
+import type { Outline } from '../../geometry/outline';
+import type { BoardKey } from '../../job/box-fields';
+import type { Material } from '../../job/stock';
+import type { Frame, Solid } from './solid';
+
+export type Role = 'wall' | 'end' | 'doubler' | 'divider' | 'slot' | 'brace' | 'cleat' | 'ring';
+
+/** A hole or a recess, in the board's own frame (from the lower left corner of its outside face). */
+export interface Hole {
+	readonly outline: Outline;
+	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat'. */
+	readonly of: string;
+	readonly name: string;
+	/** Depth of a recess in the outside face, ticks; null right through. */
+	readonly recess: number | null;
+	readonly centre: { readonly x: number; readonly y: number };
+	/** Diameter or sides for the drawing: 'Ø 275'. */
+	readonly size: readonly number[];
+}
+
+/** One edge of a board, in the order of the corners of its faces. */
+export interface Edge {
+	/** The seam's letter, the same on the neighbour; empty where nothing meets it. */
+	letter: string;
+	readonly tilt: number;
+	readonly long: 'outside' | 'inside';
+}
+
+/** A board of the box as it stands in the box. */
+export interface Board {
+	/** 'front', 'left', 'doubler-1', 'brace-2' ... */
+	readonly key: string;
+	/** The wall it belongs to, when it is one, or the wall it is glued to. */
+	readonly wall: BoardKey | null;
+	readonly name: string;
+	readonly role: Role;
+	readonly material: Material;
+	readonly frame: Frame;
+	readonly solid: Solid;
+	readonly edges: readonly Edge[];
+	/** Taken away from the solid: rabbets. */
+	readonly cuts: readonly Solid[];
+	readonly holes: Hole[];
+	/** 'along' the width of the box, 'across' it, or 'any'. */
+	readonly grain: 'along' | 'across' | 'any';
+	readonly notes: string[];
+}
+
+const NAMES: Readonly<Record<string, string>> = {
+	front: 'Front',
+	back: 'Back',
+	top: 'Top',
+	bottom: 'Bottom',
+	left: 'Left end',
+	right: 'Right end',
+	'step-face': 'Step face',
+	'step-top': 'Step top',
+	cut: 'Cut corner',
+};
+
+export function boardName(key: string): string {
+	return NAMES[key] ?? key.replace(/^side-/, 'Side ').replace(/^./, (c) => c.toUpperCase());
+}

@@ -1,0 +1,54 @@
+import type { Box } from '../../job/box';
+import type { Point } from '../../geometry/outline';
+import { boardName, type Board } from './board';
+import { setIn } from './section';
+import type { Section } from './shell';
+import { frameOf, type Frame, type Solid } from './solid';
+import { p3, scale3, sub3, type Point3 } from './vec';
+import { cornerFrame, edgesOf, ordered } from './wall';
+
+/** The two boards that close the swept profile: over it, between its boards, or let into a rabbet. */
+export function endBoards(section: Section, box: Pick<Box, 'boards'>): Board[] {
+	return (['left', 'right'] as const).map((key) => {
+		const material = section.ends[key];
+		const x = key === 'left' ? 0 : section.width;
+		const n = key === 'left' ? p3(-1, 0, 0) : p3(1, 0, 0);
+		const solid = plate(endOutline(section), x, n, material.measured);
+		const frame = cornerFrame(solid, endFrame(x, n));
+		return {
+			key,
+			wall: key,
+			name: boardName(key),
+			role: 'end' as const,
+			material,
+			frame,
+			solid: ordered(solid, frame),
+			edges: edgesOf(ordered(solid, frame), frame),
+			cuts: [],
+			holes: [],
+			grain: box.boards[key]?.grain ?? 'along',
+			notes: [],
+		};
+	});
+}
+
+export function endFrame(x: number, n: Point3): Frame {
+	return frameOf(p3(x, 0, 0), n, p3(0, 0, 1));
+}
+
+function endOutline(section: Section): readonly Point[] {
+	if (section.fit === 'over') return section.outer;
+	if (section.fit === 'between') return section.inner;
+	return (
+		setIn(
+			section.inner,
+			section.inner.map(() => -section.rabbet),
+		) ?? section.inner
+	);
+}
+
+/** An outline of the side view as a board of the given thickness, its outside at `x` looking along `n`. */
+export function plate(outline: readonly Point[], x: number, n: Point3, thickness: number): Solid {
+	const outside = outline.map((p) => p3(x, p.x, p.y));
+	return { outside, inside: outside.map((p) => sub3(p, scale3(n, thickness))) };
+}

@@ -1,0 +1,46 @@
+import type { Box } from '../../job/box';
+import type { BoardKey } from '../../job/box-fields';
+import type { Material } from '../../job/stock';
+import { thicknessDoubt } from './thickness';
+import type { Trouble } from './trouble';
+
+/** Looks up the boards a box asks for and tells once what is not on the rack. */
+export class Rack {
+	private readonly told = new Set<string>();
+	constructor(
+		private readonly box: Pick<Box, 'material' | 'boards'>,
+		private readonly materials: readonly Material[],
+		private readonly trouble: Trouble,
+	) {}
+
+	/** The material of a wall: its own, or the one of the box. */
+	ofWall(key: BoardKey): Material | null {
+		const own = this.box.boards[key]?.material;
+		return own === undefined
+			? this.find(this.box.material, ['material'])
+			: this.find(own, ['boards', key, 'material']);
+	}
+
+	/** A material named somewhere in the box, or the one of the box when none is named. */
+	of(name: string | undefined, path: readonly (string | number)[]): Material | null {
+		return name === undefined ? this.find(this.box.material, ['material']) : this.find(name, path);
+	}
+
+	private find(name: string, path: readonly (string | number)[]): Material | null {
+		const found = this.materials.find((m) => m.id === name) ?? null;
+		if (this.told.has(name)) return found;
+		this.told.add(name);
+		if (!found) {
+			const known = this.materials.map((m) => m.id).slice(0, 8);
+			this.trouble.stop(
+				path,
+				`There is no board '${name}' on the rack.`,
+				known.length > 0 ? `Choose one of ${known.join(', ')}, or add it.` : 'Add it to the rack.',
+			);
+			return null;
+		}
+		const doubt = thicknessDoubt(found);
+		if (doubt) this.trouble.check(path, doubt.what, doubt.fix);
+		return found;
+	}
+}

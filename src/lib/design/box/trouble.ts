@@ -1,0 +1,19 @@
+import type { Problem } from '../../job/problem';
+
+type Path = readonly (string | number)[];
+
+/** Collects every problem of one box, so that one visit to the bench shows them all. */
+export class Trouble {
+	readonly problems: Problem[] = [];
+	constructor(private readonly root: Path) {}
+
+	/** What is named is left out of the plan. */
+	stop(path: Path, what: string, fix: string): void {
+		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'stop' });
+	}
+
+	/** It is planned as asked; somebody has to look before cutting. */
+	check(path: Path, what: string, fix: string): void {
+		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'check' });
+	}
+}
