@@ -1,11 +1,35 @@
 import type { Outline, Point } from '../geometry/outline';
 import type { Length } from '../measure/length';
 
-/** A cut or a line marked on the back of a blank. */
+/**
+ * A cut or a line marked on the back of a blank. 'fold' lies over the front edge of the board, 'trim' over the knife groove;
+ * 'step' is where the cloth bends over the edge of a layer.
+ */
 export interface BlankMark {
-	readonly kind: 'fold' | 'slit' | 'notch' | 'window' | 'seam' | 'centre' | 'hole';
+	readonly kind:
+		'fold' | 'slit' | 'notch' | 'window' | 'seam' | 'centre' | 'hole' | 'trim' | 'step';
 	readonly line: readonly Point[];
 	readonly closed: boolean;
+}
+
+/** Whether the cloth takes a corner or an edge, with the figures behind it. */
+export interface Verdict {
+	/** In words: 'Step 1, corner 3'. */
+	readonly where: string;
+	/** What the place asks of the cloth and what the cloth gives, per cent. */
+	readonly asks: number;
+	readonly gives: number;
+	readonly takes: boolean;
+	/** In a sentence, with what would help when it does not. */
+	readonly text: string;
+}
+
+/** The tape laid across a panel: its face, the steps climbed, and the turn-under at both ends. */
+export interface Girth {
+	readonly face: Length;
+	readonly climbs: Length;
+	readonly ends: readonly [Length, Length];
+	readonly total: Length;
 }
 
 /**
@@ -34,4 +58,7 @@ export interface Blank {
 	readonly bonded: number;
 	readonly reliefs: { readonly notches: number; readonly slits: number; readonly corners: number };
 	readonly notes: readonly string[];
+	readonly verdicts?: readonly Verdict[];
+	/** Along the roll and across it; absent for a part of a seamed cloth. */
+	readonly girth?: { readonly along: Girth; readonly across: Girth };
 }

@@ -1,0 +1,76 @@
+import { nearestOnEdge, alongEdge, headingAt } from '../geometry/edge';
+import type { Point } from '../geometry/outline';
+import { cross, dot, minus } from '../geometry/vector';
+import { chordPoints, outOf, type Span } from './span';
+import { turnUnder } from './turn-under';
+
+/** The cloth past the fold of one span, ticks: down the edge, along the back, beyond the trim line. */
+export interface Flap {
+	readonly span: Span;
+	readonly wall: number;
+	readonly back: number;
+	readonly total: number;
+	readonly folds: boolean;
+	/** What it would be if nothing were in the way; more than `total` where a flap from the other side is met. */
+	readonly wanted: number;
+}
+
+/** Gap kept between two flaps that meet in a narrow window or slot, ticks: the width of a knife cut. */
+const KNIFE = 800;
+
+/**
+ * The flaps along one outline. Where two edges face each other nearer than both flaps together, in a small window or a slot,
+ * each flap gets half of what is there.
+ */
+export function flapsOf(line: readonly Span[]): Flap[] {
+	return line.map((span) => {
+		const wanted = turnUnder(span.cloth);
+		const total = Math.max(0, Math.min(wanted.total, room(span, line, wanted.total)));
+		const wall = Math.min(wanted.wall, total);
+		return {
+			span,
+			wall,
+			back: Math.min(wanted.back, total - wall),
+			total,
+			folds: wanted.folds,
+			wanted: wanted.total,
+		};
+	});
+}
+
+const SAMPLES = [0.25, 0.375, 0.5, 0.625, 0.75];
+
+/** How far a flap of this span can reach before it meets one from the other side. */
+function room(span: Span, line: readonly Span[], wanted: number): number {
+	let free = Infinity;
+	if (span.arc && span.arc.sweep < 0) free = span.arc.radius - KNIFE;
+	for (const t of SAMPLES) {
+		const from = alongEdge(span, t);
+		const out = outOf(headingAt(span, t));
+		for (const other of line) {
+			if (other === span) continue;
+			const reach = wanted + turnUnder(other.cloth).total;
+			if (nearestOnEdge(from, other).distance > reach) continue;
+			free = Math.min(free, rayTo(from, out, other) / 2 - KNIFE);
+		}
+	}
+	return free;
+}
+
+/** How far a ray runs before it meets a span from its outer side; Infinity when it does not. */
+export function rayTo(from: Point, out: Point, span: Span): number {
+	const points = chordPoints(span);
+	let nearest = Infinity;
+	for (let i = 0; i + 1 < points.length; i++) {
+		const a = points[i]!;
+		const edge = minus(points[i + 1]!, a);
+		const c = cross(out, edge);
+		// Only an edge that faces the ray: its own outer side looks back at where the ray comes from.
+		if (c === 0 || dot(outOf(edge), out) >= 0) continue;
+		const to = minus(a, from);
+		const reach = cross(to, edge) / c;
+		const at = cross(to, out) / c;
+		if (reach > 1 && at >= 0 && at <= 1) nearest = Math.min(nearest, reach);
+	}
+	return nearest;
+}

@@ -1,0 +1,80 @@
+import type { Covering } from '../design/covering';
+import { boundsOfPoints } from '../geometry/edge';
+import { flatten } from '../geometry/flatten';
+import type { Point } from '../geometry/outline';
+import { minus, plus } from '../geometry/vector';
+import type { Blank, BlankMark } from './blank';
+import type { ClothShape, WindowShape } from './cloth-shape';
+import { STILL, displacement } from './girth';
+import { reliefsOf, type ReliefRule, type Reliefs } from './reliefs';
+import { CHORD_ERROR } from './span';
+import { trimLines } from './trim-lines';
+
+/** All that is drawn on the back of a panel's cloth, in the front view's frame. */
+export interface PanelMarks {
+	readonly marks: readonly BlankMark[];
+	readonly reliefs: Blank['reliefs'];
+	/** Places where a fold nearby leaves no room for a relief. */
+	readonly blocked: number;
+}
+
+export function panelMarks(
+	shape: ClothShape,
+	covering: Pick<Covering, 'outline' | 'steps'>,
+	rule: ReliefRule,
+): PanelMarks {
+	const folds = [...shape.folds, ...shape.windows.flatMap((w) => w.folds)];
+	const all = [
+		reliefsOf(shape.flaps, shape.climb, rule, folds),
+		...shape.windows.map((w) => windowReliefs(w, rule, folds)),
+	];
+	const sum = (of: 'notches' | 'slits' | 'corners') => all.reduce((n, r) => n + r[of], 0);
+	return {
+		marks: [
+			...folds.map((line) => open('fold', line)),
+			...trimLines(shape.flaps, shape.climb).map((line) => open('trim', line)),
+			...shape.windows.flatMap((w) => windowMarks(w)),
+			...stepMarks(covering),
+			...all.flatMap((r) => r.marks),
+		],
+		reliefs: { notches: sum('notches'), slits: sum('slits'), corners: sum('corners') },
+		blocked: all.reduce((n, r) => n + r.blocked.length, 0),
+	};
+}
+
+const open = (kind: BlankMark['kind'], line: readonly Point[]): BlankMark => ({
+	kind,
+	line,
+	closed: false,
+});
+
+/** A window is worked out in its place on the board and then moved with the cloth. */
+function windowReliefs(
+	w: WindowShape,
+	rule: ReliefRule,
+	folds: readonly (readonly Point[])[],
+): Reliefs {
+	const here = folds.map((fold) => fold.map((p) => minus(p, w.by)));
+	const reliefs = reliefsOf(w.flaps, STILL, rule, here);
+	return { ...reliefs, marks: reliefs.marks.map((m) => movedMark(m, w.by)) };
+}
+
+function windowMarks(w: WindowShape): BlankMark[] {
+	const trims = trimLines(w.flaps, STILL).map((line) => movedMark(open('trim', line), w.by));
+	return [...w.cut.map((line) => ({ kind: 'window' as const, line, closed: true })), ...trims];
+}
+
+const movedMark = (m: BlankMark, by: Point): BlankMark => ({
+	...m,
+	line: m.line.map((p) => plus(p, by)),
+});
+
+/** Where the cloth bends over the edge of each layer, to lay it by. */
+function stepMarks(covering: Pick<Covering, 'outline' | 'steps'>): BlankMark[] {
+	return covering.steps.map((step) => {
+		const box = boundsOfPoints(step.outline);
+		const by = displacement(covering, { x: box.x + box.length / 2, y: box.y + box.width / 2 });
+		const line = flatten(step.outline, CHORD_ERROR).map((p) => plus(p, by));
+		return { kind: 'step', line, closed: true };
+	});
+}

@@ -1,0 +1,86 @@
+import { lineLine } from '../geometry/meet';
+import type { Point } from '../geometry/outline';
+import { minus, plus, times, unit } from '../geometry/vector';
+import type { Flap } from './flap';
+import type { ReliefPlace } from './relief-places';
+import { outOf } from './span';
+
+/*
+ * The cuts themselves. A mitre notch at an outside corner: it starts a little beyond the fold, leaves each flap its part of the
+ * edge's height whole, and on the back cuts both flaps along the line in which they meet, so that they close without a lump.
+ * A slit at an inside corner: it lets the flap open. Both stop short of the fold, because a cut that reaches the front edge shows.
+ */
+
+/** How far one side of a place reaches: its flap and half the way to the next relief. */
+export interface Side {
+	readonly flap: Flap;
+	readonly half: number;
+}
+
+/**
+ * A notch: from the cloth's edge in to its point and out again. `short` is how far the point stays away from the fold. Null when
+ * the cloth past the fold is no wider than that.
+ */
+export function notch(
+	place: ReliefPlace,
+	sides: readonly [Side, Side],
+	short: number,
+): Point[] | null {
+	const [a, b] = sides;
+	if (Math.min(a.flap.total, b.flap.total) <= short) return null;
+	const tan = Math.tan(cutTurn(place) / 2);
+	const out = [outOf(place.before), outOf(place.after)] as const;
+	const point = (side: 0 | 1, along: number, beyond: number): Point =>
+		plus(
+			plus(place.at, times(side === 0 ? place.before : place.after, side === 0 ? along : -along)),
+			times(out[side], beyond),
+		);
+	const first = mitre(a, short, tan).map(([along, beyond]) => point(0, along, beyond));
+	const second = mitre(b, short, tan).map(([along, beyond]) => point(1, along, beyond));
+	const tip = plus(place.at, times(bisector(place), short / Math.cos(cutTurn(place) / 2)));
+	return [...first, tip, ...second.reverse()];
+}
+
+/** One side of a notch from the cloth's edge inwards: [along the fold past the corner, beyond the fold]. */
+function mitre(side: Side, short: number, tan: number): [number, number][] {
+	const { wall, total } = side.flap;
+	// The flaps lap by this much round the upright edge, so that no board shows between them.
+	const lap = Math.min(short * tan, side.half);
+	const away = (beyond: number) => lap - (beyond - wall) * tan;
+	const cuts: [number, number][] = [[Math.max(-side.half, away(total)), total]];
+	// Past this height nothing is left of a narrow flap.
+	const full = wall + (side.half + lap) / tan;
+	if (full < total) cuts.push([-side.half, full]);
+	if (wall > short && wall < total) cuts.push([lap, wall]);
+	return cuts;
+}
+
+/** A slit from its point near the fold out to the cloth's edge; null when there is no room for it. */
+export function slit(place: ReliefPlace, short: number): Point[] | null {
+	const [a, b] = place.flaps;
+	if (Math.min(a.total, b.total) <= short) return null;
+	const tip = plus(place.at, times(bisector(place), short / Math.cos(cutTurn(place) / 2)));
+	return [tip, edgePoint(place)];
+}
+
+/** Where the edges of the cloth on both sides of a place meet. */
+export function edgePoint(place: ReliefPlace): Point {
+	const [a, b] = place.flaps;
+	const end = plus(place.at, times(outOf(place.before), a.total));
+	const start = plus(place.at, times(outOf(place.after), b.total));
+	const meet = lineLine({ at: end, heading: place.before }, { at: start, heading: place.after });
+	return meet ?? end;
+}
+
+/** The sharpest corner a notch follows; a needle of a corner is cut like one of 30 degrees. */
+const SHARPEST = (150 * Math.PI) / 180;
+const cutTurn = (place: ReliefPlace): number => Math.min(Math.abs(place.turn), SHARPEST);
+
+function bisector(place: ReliefPlace): Point {
+	return unit(outOf(plus(place.before, place.after)));
+}
+
+/** A cut drawn back towards its point, for where the whole of it has no room. */
+export function shortened(cut: readonly Point[], tip: Point, by: number): Point[] {
+	return cut.map((p) => plus(tip, times(minus(p, tip), by)));
+}

@@ -1,0 +1,105 @@
+import { orient } from '../geometry/orient';
+import type { Point } from '../geometry/outline';
+import type { BlankMark } from './blank';
+import type { Flap } from './flap';
+import type { Climb } from './girth';
+import { edgePoint, notch, shortened, slit, type Side } from './relief-cuts';
+import { reliefPlaces, type ReliefPlace } from './relief-places';
+
+/** The relief cuts of a cloth, in the figures of the stock. */
+export interface ReliefRule {
+	/** How far a cut stays away from the fold, ticks. */
+	readonly short: number;
+	/** Widest a flat flap may stand off a curve, ticks. */
+	readonly rise: number;
+}
+
+export interface Reliefs {
+	readonly marks: readonly BlankMark[];
+	readonly notches: number;
+	readonly slits: number;
+	/** Outside corners mitred. */
+	readonly corners: number;
+	/** Places where another fold left no room for a cut. */
+	readonly blocked: readonly Point[];
+}
+
+/** The relief cuts along one outline. `folds` are all fold lines of the blank: no cut comes to lie across one. */
+export function reliefsOf(
+	flaps: readonly Flap[],
+	climb: Climb,
+	rule: ReliefRule,
+	folds: readonly (readonly Point[])[],
+): Reliefs {
+	const places = reliefPlaces(flaps, climb, rule.rise);
+	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
+	const marks: BlankMark[] = [];
+	const blocked: Point[] = [];
+	const count = { notches: 0, slits: 0, corners: 0 };
+	places.forEach((place, i) => {
+		const outside = place.turn > 0;
+		const cut = outside
+			? notch(place, sidesOf(places, i, round), rule.short)
+			: slit(place, rule.short);
+		const clear = cut && clearOfFolds(cut, outside ? Math.floor(cut.length / 2) : 0, folds);
+		if (!clear) {
+			blocked.push(place.at);
+			return;
+		}
+		count[outside ? (place.sharp ? 'corners' : 'notches') : 'slits']++;
+		marks.push(outside ? notchMark(clear, place) : { kind: 'slit', line: clear, closed: false });
+	});
+	return { marks, ...count, blocked };
+}
+
+/** Flaps of a run of reliefs share the fold between them half and half. */
+function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [Side, Side] {
+	const place = places[i]!;
+	const n = places.length;
+	const gap = (j: number, k: number): number => {
+		const g = places[k]!.way - places[j]!.way;
+		return g > 0 ? g : g + round;
+	};
+	return [
+		{ flap: place.flaps[0], half: gap((i + n - 1) % n, i) / 2 },
+		{ flap: place.flaps[1], half: gap(i, (i + 1) % n) / 2 },
+	];
+}
+
+/** Corners up to this turn keep their point on the blank, so the notch takes it away as well. */
+const POINTED = 2.2;
+
+function notchMark(cut: readonly Point[], place: ReliefPlace): BlankMark {
+	const even = Math.abs(place.flaps[0].total - place.flaps[1].total) < 1;
+	const pointed = even && place.turn < POINTED && cut.length > 2;
+	return { kind: 'notch', line: pointed ? [...cut, edgePoint(place)] : cut, closed: true };
+}
+
+/** The cut, drawn back towards its point until it lies across no fold; null when even a short one would. */
+function clearOfFolds(
+	cut: readonly Point[],
+	tipAt: number,
+	folds: readonly (readonly Point[])[],
+): readonly Point[] | null {
+	for (const by of [1, 0.7, 0.45, 0.25]) {
+		const tried = by === 1 ? cut : shortened(cut, cut[tipAt]!, by);
+		if (!folds.some((fold) => crosses(tried, fold))) return tried;
+	}
+	return null;
+}
+
+/** Do two open lines of points cross or touch? */
+export function crosses(a: readonly Point[], b: readonly Point[]): boolean {
+	for (let i = 0; i + 1 < a.length; i++)
+		for (let j = 0; j + 1 < b.length; j++)
+			if (meets(a[i]!, a[i + 1]!, b[j]!, b[j + 1]!)) return true;
+	return false;
+}
+
+function meets(p: Point, q: Point, r: Point, s: Point): boolean {
+	if (Math.max(p.x, q.x) < Math.min(r.x, s.x) || Math.max(r.x, s.x) < Math.min(p.x, q.x))
+		return false;
+	if (Math.max(p.y, q.y) < Math.min(r.y, s.y) || Math.max(r.y, s.y) < Math.min(p.y, q.y))
+		return false;
+	return orient(p, q, r) * orient(p, q, s) <= 0 && orient(r, s, p) * orient(r, s, q) <= 0;
+}
