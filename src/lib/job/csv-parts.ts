@@ -131,44 +131,43 @@ function readRow(
 	hand: Hand,
 	problems: Problem[],
 ): PartFile | null {
-	if (row.cells.length > columns.length) {
-		problems.push(
-			stop(
-				['row', row.line],
-				`This row has ${row.cells.length} cells where the header names ${columns.length}.`,
-				'Put a text that holds the delimiter in quotation marks.',
-			),
-		);
+	const at = ['row', row.line];
+	if (row.cells.slice(columns.length).some((cell) => cell.trim() !== '')) {
+		const what = `This row has ${row.cells.length} cells where the header names ${columns.length}.`;
+		problems.push(stop(at, what, 'Put a text that holds the delimiter in quotation marks.'));
 		return null;
 	}
-	const cell = (column: Column) => unguarded(row.cells[columns.indexOf(column)] ?? '').trim();
 	const faults: Problem[] = [];
-	const length = (column: 'length' | 'width'): number | undefined => {
+	const cell: Cells = (column) => unguarded(row.cells[columns.indexOf(column)] ?? '').trim();
+	const length = (column: 'length' | 'width') => {
 		const reading = readLength(cell(column), hand);
 		if (reading.ok) return toMm(reading.value);
-		faults.push(stop(['row', row.line, column], reading.what, reading.fix));
-		return undefined;
+		faults.push(stop([...at, column], reading.what, reading.fix));
+		return 1; // so that the other cells are still looked at
 	};
-	const file = {
-		id: cell('id') || `row-${row.line}`,
+	const file = partOf(cell, length('length'), length('width'), row.line);
+	const parsed = loosePart.safeParse(file);
+	const issues = parsed.success ? [] : parsed.error.issues;
+	for (const p of problemsOf(issues, loosePart, file))
+		faults.push({ ...p, path: [...at, ...p.path] });
+	problems.push(...faults);
+	return faults.length === 0 ? (file as PartFile) : null;
+}
+
+type Cells = (column: Column) => string;
+
+/** What a row says, still to be held against the schema; an empty cell leaves its field to the default. */
+function partOf(cell: Cells, length: number, width: number, line: number): object {
+	return {
+		id: cell('id') || `row-${line}`,
 		...(cell('name') === '' ? {} : { name: cell('name') }),
 		material: cell('material'),
-		length: length('length'),
-		width: length('width'),
+		length,
+		width,
 		...(cell('count') === '' ? {} : { count: plainNumber(cell('count')) }),
 		...(cell('grain') === '' ? {} : { grain: cell('grain').toLowerCase() }),
 		note: cell('note'),
 	};
-	const parsed = loosePart.safeParse(file);
-	if (!parsed.success) {
-		const read = new Set(faults.map((f) => f.path.at(-1)));
-		const more = problemsOf(parsed.error.issues, loosePart, file).filter(
-			(p) => !read.has(p.path[0]!),
-		);
-		faults.push(...more.map((p) => ({ ...p, path: ['row', row.line, ...p.path] })));
-	}
-	problems.push(...faults);
-	return faults.length === 0 ? (file as PartFile) : null;
 }
 
 /** A count as a number; what is none stays the text it is, for the complaint to show. */

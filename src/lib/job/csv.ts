@@ -89,7 +89,7 @@ function endLine(scan: Scan): void {
 }
 
 /** What a spreadsheet would take for a formula and run (a known way to harm whoever opens the file). */
-const FORMULA = /^[=+\-@\t\r]/;
+const FORMULA = /^'*[=+\-@\t\r]/;
 const NUMBER = /^-?\d+([.,]\d+)?$/;
 
 /** A CSV text by RFC 4180. A text that a spreadsheet would run as a formula gets an apostrophe in front of it. */
@@ -111,5 +111,5 @@ function writeCell(cell: string | number, delimiter: Delimiter): string {
 
 /** The cell as it was before {@link writeCsv} made it safe. */
 export function unguarded(cell: string): string {
-	return cell.startsWith("'") && FORMULA.test(cell.slice(1)) ? cell.slice(1) : cell;
+	return cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell;
 }
