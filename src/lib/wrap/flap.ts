@@ -4,15 +4,19 @@ import { cross, dot, minus } from '../geometry/vector';
 import { chordPoints, outOf, type Span } from './span';
 import { turnUnder } from './turn-under';
 
-/** The cloth past the fold of one span, ticks: down the edge, along the back, beyond the trim line. */
-export interface Flap {
-	readonly span: Span;
+/** The cloth past a fold, ticks: down the edge, along the back, beyond the trim line. */
+export interface FlapWidth {
 	readonly wall: number;
 	readonly back: number;
 	readonly total: number;
 	readonly folds: boolean;
 	/** What it would be if nothing were in the way; more than `total` where a flap from the other side is met. */
 	readonly wanted: number;
+}
+
+/** The cloth past the fold of one span. */
+export interface Flap extends FlapWidth {
+	readonly span: Span;
 }
 
 /** Gap kept between two flaps that meet in a narrow window or slot, ticks: the width of a knife cut. */

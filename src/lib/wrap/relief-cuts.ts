@@ -1,9 +1,9 @@
 import { lineLine } from '../geometry/meet';
 import type { Point } from '../geometry/outline';
 import { minus, plus, times, unit } from '../geometry/vector';
-import type { Flap } from './flap';
+import type { FlapWidth } from './flap';
 import type { ReliefPlace } from './relief-places';
-import { outOf } from './span';
+import { outOf, turnTo } from './span';
 
 /*
  * The cuts themselves. A mitre notch at an outside corner: it starts a little beyond the fold, leaves each flap its part of the
@@ -13,7 +13,7 @@ import { outOf } from './span';
 
 /** How far one side of a place reaches: its flap and half the way to the next relief. */
 export interface Side {
-	readonly flap: Flap;
+	readonly flap: FlapWidth;
 	readonly half: number;
 }
 
@@ -37,7 +37,7 @@ export function notch(
 		);
 	const first = mitre(a, short, tan).map(([along, beyond]) => point(0, along, beyond));
 	const second = mitre(b, short, tan).map(([along, beyond]) => point(1, along, beyond));
-	const tip = plus(place.at, times(bisector(place), short / Math.cos(cutTurn(place) / 2)));
+	const tip = tipOf(place, short);
 	return [...first, tip, ...second.reverse()];
 }
 
@@ -59,7 +59,7 @@ function mitre(side: Side, short: number, tan: number): [number, number][] {
 export function slit(place: ReliefPlace, short: number): Point[] | null {
 	const [a, b] = place.flaps;
 	if (Math.min(a.total, b.total) <= short) return null;
-	const tip = plus(place.at, times(bisector(place), short / Math.cos(cutTurn(place) / 2)));
+	const tip = tipOf(place, short);
 	return [tip, edgePoint(place)];
 }
 
@@ -70,6 +70,12 @@ export function edgePoint(place: ReliefPlace): Point {
 	const start = plus(place.at, times(outOf(place.after), b.total));
 	const meet = lineLine({ at: end, heading: place.before }, { at: start, heading: place.after });
 	return meet ?? end;
+}
+
+/** The point of a cut: `short` away from the folds on both sides. Where the fold runs straight on (a band), just beside it. */
+function tipOf(place: ReliefPlace, short: number): Point {
+	const bend = Math.min(Math.abs(turnTo(place.before, place.after)), SHARPEST);
+	return plus(place.at, times(bisector(place), short / Math.cos(bend / 2)));
 }
 
 /** The sharpest corner a notch follows; a needle of a corner is cut like one of 30 degrees. */

@@ -3,7 +3,7 @@ import { alongEdge, headingAt } from '../geometry/edge';
 import type { Point } from '../geometry/outline';
 import { plus } from '../geometry/vector';
 import { foldCorner } from './develop';
-import type { Flap } from './flap';
+import type { Flap, FlapWidth } from './flap';
 import { shift, type Climb } from './girth';
 import { outOf, turnTo } from './span';
 
@@ -20,7 +20,7 @@ export interface ReliefPlace {
 	readonly after: Point;
 	/** Radians, positive where the board bulges out. */
 	readonly turn: number;
-	readonly flaps: readonly [Flap, Flap];
+	readonly flaps: readonly [FlapWidth, FlapWidth];
 	readonly sharp: boolean;
 	/** How far along the fold it lies, for the width of the flaps beside it. */
 	readonly way: number;

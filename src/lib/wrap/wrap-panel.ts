@@ -1,18 +1,14 @@
 import type { Covering } from '../design/covering';
 import type { Need } from '../design/need';
-import { area, perimeter } from '../geometry/extent';
 import type { Problem } from '../job/problem';
 import type { Cloth } from '../job/stock';
-import { ticks, TICKS_PER_MM, type Length } from '../measure/length';
+import { ticks, type Length } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import { glueNeed } from './adhesive';
-import { layOut } from './back-view';
 import type { Blank } from './blank';
-import { clothShape, type ClothShape } from './cloth-shape';
+import type { ClothShape } from './cloth-shape';
+import { coveringBlank } from './covering-blank';
 import type { Flap } from './flap';
-import { girthSums } from './girth-sum';
-import { panelMarks } from './panel-marks';
-import { verdictsOf } from './verdicts';
 
 /** What the shop and the rack decide about a wrap. */
 export interface WrapShop {
@@ -36,37 +32,9 @@ export function wrapCovering(
 	shop: WrapShop,
 	path: Problem['path'],
 ): Wrapped {
-	const shape = clothShape(covering);
-	const rule = { short: cloth.relief * cloth.pressed, rise: cloth.standOff };
-	const { marks, reliefs, blocked } = panelMarks(shape, covering, rule);
-	const blank: Blank = {
-		id: covering.id,
-		label: covering.label,
-		name: covering.name,
-		owner: covering.owner,
-		covers: covering.covers,
-		cloth: cloth.id,
-		count: covering.count,
-		...layOut(shape.outline, marks, covering.nap),
-		anyWay: covering.anyWay,
-		lot: covering.lot,
-		bonded: bondedArea(covering, shape),
-		reliefs,
-		notes: [],
-		verdicts: verdictsOf(covering, cloth, shop.ruler),
-		girth: girthSums(covering.outline, shape.outline, shape.climb, covering.nap),
-	};
+	const { blank, shape, blocked } = coveringBlank(covering, cloth, shop.ruler);
 	const problems = [...crowded(shape, shop.ruler, path), ...unrelieved(blocked, path)];
 	return { blanks: [blank], problems, needs: [glueNeed([blank], covering.name)] };
-}
-
-/** Area the cloth is glued to, mm2: the face, the sides of the steps, the edges and the back up to where it is trimmed. */
-function bondedArea(covering: Covering, shape: ClothShape): number {
-	const windows = covering.windows.reduce((sum, w) => sum + area(w.outline), 0);
-	const steps = covering.steps.reduce((sum, s) => sum + perimeter(s.outline) * s.height, 0);
-	const flaps = [...shape.flaps, ...shape.windows.flatMap((w) => w.flaps)].filter((f) => f.folds);
-	const under = flaps.reduce((sum, f) => sum + f.span.length * (f.wall + f.back), 0);
-	return (area(covering.outline) - windows + steps + under) / TICKS_PER_MM ** 2;
 }
 
 /** Edges that face each other nearer than both turn-unders: their flaps come out shorter than asked. */

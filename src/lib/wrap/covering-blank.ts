@@ -1,0 +1,78 @@
+import type { Covering } from '../design/covering';
+import { area, perimeter } from '../geometry/extent';
+import type { Outline } from '../geometry/outline';
+import type { Cloth } from '../job/stock';
+import { TICKS_PER_MM } from '../measure/length';
+import type { Ruler } from '../measure/ruler';
+import { layOut } from './back-view';
+import type { Blank, BlankMark } from './blank';
+import { clothShape, type ClothShape } from './cloth-shape';
+import { girthSums } from './girth-sum';
+import { panelMarks } from './panel-marks';
+import { verdictsOf } from './verdicts';
+
+/** Marks and cuts a blank has besides those that follow from its outline: the folds of a band, holes for drivers. */
+export interface Extra {
+	readonly marks: readonly BlankMark[];
+	readonly reliefs: Blank['reliefs'];
+	readonly holes: readonly Outline[];
+}
+
+export const NO_EXTRA: Extra = {
+	marks: [],
+	reliefs: { notches: 0, slits: 0, corners: 0 },
+	holes: [],
+};
+
+export interface Developed {
+	readonly blank: Blank;
+	readonly shape: ClothShape;
+	/** Places on the edge without room for the relief they need. */
+	readonly blocked: number;
+}
+
+/** One covering as one piece of cloth, however wide. */
+export function coveringBlank(
+	covering: Covering,
+	cloth: Cloth,
+	ruler: Ruler,
+	extra = NO_EXTRA,
+): Developed {
+	const shape = clothShape(covering);
+	const rule = { short: cloth.relief * cloth.pressed, rise: cloth.standOff };
+	const { marks, reliefs, blocked } = panelMarks(shape, covering, rule);
+	const blank: Blank = {
+		id: covering.id,
+		label: covering.label,
+		name: covering.name,
+		owner: covering.owner,
+		covers: covering.covers,
+		cloth: cloth.id,
+		count: covering.count,
+		...layOut(shape.outline, [...marks, ...extra.marks], covering.nap),
+		anyWay: covering.anyWay,
+		lot: covering.lot,
+		bonded: bondedArea(covering, shape) - holeArea(extra.holes),
+		reliefs: {
+			notches: reliefs.notches + extra.reliefs.notches,
+			slits: reliefs.slits + extra.reliefs.slits,
+			corners: reliefs.corners + extra.reliefs.corners,
+		},
+		notes: [],
+		verdicts: verdictsOf(covering, cloth, ruler),
+		girth: girthSums(covering.outline, shape.outline, shape.climb, covering.nap),
+	};
+	return { blank, shape, blocked };
+}
+
+const holeArea = (holes: readonly Outline[]): number =>
+	holes.reduce((sum, h) => sum + Math.abs(area(h)), 0) / TICKS_PER_MM ** 2;
+
+/** Area the cloth is glued to, mm2: the face, the sides of the steps, the edges and the back up to where it is trimmed. */
+function bondedArea(covering: Covering, shape: ClothShape): number {
+	const windows = covering.windows.reduce((sum, w) => sum + area(w.outline), 0);
+	const steps = covering.steps.reduce((sum, s) => sum + perimeter(s.outline) * s.height, 0);
+	const flaps = [...shape.flaps, ...shape.windows.flatMap((w) => w.flaps)].filter((f) => f.folds);
+	const under = flaps.reduce((sum, f) => sum + f.span.length * (f.wall + f.back), 0);
+	return (area(covering.outline) - windows + steps + under) / TICKS_PER_MM ** 2;
+}
