@@ -102,12 +102,13 @@ async function carpetBox(
 	const made = wrapBox(plan.skin, box.carpet, cloth, wrapShop(job, cloth), path);
 	const ways = made.ways.map((w) => ({ ...w, blanks: copies(w.blanks, box) }));
 	const priced = await Promise.all(ways.map((w) => price(job, cloth, w, budget)));
-	const taken = cheaper(ways, priced);
+	// Both ways stay priced side by side; the person's own choice goes before the cheaper one.
+	const taken = ways.find((w) => w.way === box.carpet?.way) ?? cheaper(ways, priced);
 	if (!taken) return { ...NOTHING, problems: made.problems };
 	return {
 		blanks: taken.blanks,
 		carpets: [{ owner: plan.id, cloth: cloth.id, ways: priced, chosen: taken.way }],
-		problems: made.problems,
+		problems: [...made.problems, ...taken.problems],
 		needs: taken.needs,
 	};
 }
