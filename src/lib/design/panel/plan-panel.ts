@@ -1,0 +1,139 @@
+import type { Job } from '../../job/job';
+import type { Panel } from '../../job/panel';
+import { ticks } from '../../measure/length';
+import { assemblyOf } from './assembly';
+import { benchFor, boardOf, clothOf, complain, type Bench } from './bench';
+import { coverFigures } from './covers';
+import { checkDevices, deviceFigures, drillsOf } from './devices';
+import { drawShape } from './draw-shape';
+import type { Fit, GrooveFigure, PanelDetail } from './figures';
+import { fitPanel } from './fit';
+import { fixingFigure } from './fixings';
+import { checkGroove, grooveFigure, grooveSize, type Obstacle } from './groove';
+import { hingeFigures, leavesOf } from './hinges';
+import { layerFigures } from './layers';
+import { needsOf } from './panel-needs';
+import type { PanelPlan } from './panel-plan';
+import { leftOf, rightCovering, rightPart } from './pair';
+import { partsOf } from './pieces';
+import { ringFigures } from './rings';
+import { coveringsOf } from './surfaces';
+import { checkLies } from './lies';
+import { windowFigures } from './windows';
+import { checkZones, zoneFigures } from './zones';
+
+type Path = readonly (string | number)[];
+type Figures = Omit<PanelDetail, 'assembly'>;
+
+/**
+ * One panel from its opening to its boards and the surfaces cloth has to cover. `path` is where the panel stands in the job
+ * file. What cannot be made is left out and said; what can be, is planned.
+ */
+export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
+	const bench = benchFor(panel, job, path);
+	const f = figuresOf(bench);
+	const { problems } = bench.trouble;
+	const nothing = { id: panel.id, name: panel.name, parts: [], coverings: [], needs: [] };
+	const banned = problems.some((p) => p.kind === 'stop' && p.path.includes('zones'));
+	if (!f || banned) return { ...nothing, problems };
+	const parts = partsOf(bench, f);
+	const coverings = coveringsOf(bench, f);
+	const both = f.both;
+	return {
+		id: panel.id,
+		name: panel.name,
+		parts: both ? [...parts.map(leftOf), ...parts.map(rightPart)] : parts,
+		coverings: both ? [...coverings.map(leftOf), ...coverings.map(rightCovering)] : coverings,
+		problems,
+		needs: needsOf(bench, f),
+		detail: { ...f, assembly: assemblyOf(f) },
+	};
+}
+
+function figuresOf(bench: Bench): Figures | null {
+	const { panel } = bench;
+	const opening = drawShape(panel.opening);
+	complain(bench, ['opening'], opening.complaints);
+	const board = boardOf(bench, panel.material, ['material']);
+	if (opening.outline === null || !board) return null;
+	const fit = fitPanel(bench, opening);
+	if (!fit) return null;
+	return withFit(bench, fit, board.measured);
+}
+
+function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figures {
+	const { panel } = bench;
+	const cloth = clothOf(bench, panel.cloth, ['cloth']);
+	const windows = windowFigures(bench, thickness);
+	const layers = layerFigures(bench, thickness);
+	const covers = coverFigures(bench);
+	const zones = zoneFigures(bench);
+	const hinges = hingeFigures(bench);
+	const devices = deviceFigures(bench);
+	const rings = ringFigures(bench);
+	const size = grooveSize(bench);
+	const groove = size && checkGroove(bench, size, thickness);
+	const made = { fit, windows, layers, covers, rings, devices, zones };
+	const figures: Figures = {
+		...made,
+		hand: panel.pair === null ? null : panel.pair === 'right' ? 'R' : 'L',
+		both: panel.pair === 'both',
+		label: `P${bench.number}`,
+		cloth: cloth && { id: cloth.id, pressed: cloth.pressed, nap: panel.nap },
+		foam: panel.foam?.thickness ?? ticks(0),
+		material: panel.material,
+		thickness,
+		leaves: leavesOf(bench, fit.board, hinges),
+		groove: groove && routed(bench, made, groove),
+		fixings: fixingFigure(bench, fit, groove, forbidden(made)),
+		hinges,
+		drills: drillsOf(bench, fit.board),
+	};
+	check(bench, figures);
+	return figures;
+}
+
+type Made = Pick<Figures, 'fit' | 'windows' | 'layers' | 'covers' | 'rings' | 'devices' | 'zones'>;
+
+function routed(
+	bench: Bench,
+	made: Made,
+	size: NonNullable<ReturnType<typeof grooveSize>>,
+): GrooveFigure {
+	const wrapped = made.windows.filter((w) => w.wrapped).map((w) => w.hole);
+	return grooveFigure(bench, size, made.fit, wrapped, behind(made));
+}
+
+/** What is glued behind the board or cut through it: the groove stops there. */
+function behind(made: Made): Obstacle[] {
+	const rim = 1600;
+	const floors = made.layers.filter((l) => l.place === 'recessed' && l.piece);
+	return [
+		...made.covers.map((c) => ({
+			name: `the ledge of ${c.name}`,
+			outline: c.ledge.outer,
+			keep: rim,
+		})),
+		...floors.map((l) => ({ name: `the floor of ${l.name}`, outline: l.piece!, keep: rim })),
+	];
+}
+
+function forbidden(made: Made): { name: string; outline: Figures['fit']['board'] }[] {
+	return [
+		...made.zones.map((z) => ({ name: z.name, outline: z.outline })),
+		...made.windows.map((w) => ({ name: w.name, outline: w.hole })),
+		...made.covers.map((c) => ({ name: c.name, outline: c.ledge.outer })),
+		...made.rings.map((r) => ({ name: r.name, outline: r.finished.outer })),
+		...made.devices.map((d) => ({ name: d.name, outline: d.body })),
+		...made.layers.flatMap((l) =>
+			l.place === 'recessed' && l.piece ? [{ name: l.name, outline: l.piece }] : [],
+		),
+	];
+}
+
+function check(bench: Bench, f: Figures): void {
+	checkLies(bench, f);
+	checkZones(bench, f.fit.board, f.zones, f.covers, f.windows);
+	const cutOuts = [...f.windows, ...f.covers].map((w) => ({ name: w.name, outline: w.hole }));
+	checkDevices(bench, f.fit.board, f.devices, cutOuts);
+}

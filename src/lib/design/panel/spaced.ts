@@ -1,0 +1,55 @@
+import { alongEdge, edgeLength, edgesOf } from '../../geometry/edge';
+import type { Outline, Point } from '../../geometry/outline';
+import { headingsAt } from '../../geometry/set-curve';
+import { dot, snap } from '../../geometry/vector';
+
+/** A place on an outline: its distance along it and the point. */
+export interface OnLine {
+	readonly along: number;
+	readonly at: Point;
+}
+
+/** Corners sharper than this (cosine of the turn) get a fixing of their own. */
+const SHARP = Math.cos((30 * Math.PI) / 180);
+
+/**
+ * Points round an outline, one at each sharp corner and evenly between them, no farther apart than `spacing` along it; at
+ * least two.
+ */
+export function spaced(outline: Outline, spacing: number): Point[] {
+	return spacedOn(outline, spacing).map((p) => p.at);
+}
+
+export function spacedOn(outline: Outline, spacing: number): OnLine[] {
+	const edges = edgesOf(outline);
+	const starts: number[] = [0];
+	for (const e of edges) starts.push(starts.at(-1)! + edgeLength(e));
+	const total = starts.at(-1)!;
+	const corners = edges.flatMap((e, i) => {
+		const [into, out] = headingsAt(edges[(i + edges.length - 1) % edges.length]!, e);
+		return dot(into, out) < SHARP ? [starts[i]!] : [];
+	});
+	const stations = corners.length > 0 ? corners : [0];
+	return stations.flatMap((from, k) => {
+		const to = k + 1 < stations.length ? stations[k + 1]! : stations[0]! + total;
+		const least = stations.length === 1 ? 2 : 1;
+		const n = Math.max(least, Math.ceil((to - from) / spacing - 1e-9));
+		return Array.from({ length: n }, (_, j) => {
+			const along = (from + ((to - from) * j) / n) % total;
+			return { along, at: pointAlong(outline, along) };
+		});
+	});
+}
+
+/** The point that far along an outline from its first corner, on the grid. */
+export function pointAlong(outline: Outline, along: number): Point {
+	const edges = edgesOf(outline);
+	const total = edges.reduce((sum, e) => sum + edgeLength(e), 0);
+	let left = ((along % total) + total) % total;
+	for (const e of edges) {
+		const length = edgeLength(e);
+		if (left <= length && length > 0) return snap(alongEdge(e, left / length));
+		left -= length;
+	}
+	return snap(edges[0]!.from);
+}
