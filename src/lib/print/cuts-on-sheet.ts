@@ -1,0 +1,146 @@
+import { toMm } from '../measure/length';
+import type { Cut, SheetLayout } from '../nest/types';
+import { spread } from './dimension';
+import type { Mark } from './drawing';
+import { circle, line, onPaper, type Spot, type View } from './path';
+import { overlap, type Box } from './text-box';
+
+const RADIUS = 2.1;
+const FIGURE = 2.7;
+/** How far beyond the edge of the sheet the flags stand. */
+export const FLAG_BAND = 8;
+
+interface CutLine {
+	readonly cut: Cut;
+	/** Where the saw enters: the right end of a rip, the upper end of a crosscut; figures keep the other two sides. */
+	readonly entry: Spot;
+	readonly exit: Spot;
+	/** The entry lies at the edge of the sheet, so that the flag can stand outside. */
+	readonly outside: boolean;
+}
+
+/** The cuts as chalk lines with numbered flags, clear of the words on the parts. */
+export function cutsOnSheet(
+	layout: SheetLayout,
+	kerf: number,
+	view: View,
+	words: readonly Box[],
+): Mark[] {
+	const lines = layout.cuts.map((cut) => cutLine(cut, layout, kerf, view));
+	const strokes = lines.map(({ cut, entry, exit }) => chalk(cut, entry, exit));
+	return [...strokes, ...outsideFlags(lines), ...insideFlags(lines, words)];
+}
+
+function cutLine(cut: Cut, layout: SheetLayout, kerf: number, view: View): CutLine {
+	const { region } = cut;
+	if (cut.kind === 'slant' && cut.from !== undefined && cut.to !== undefined) {
+		const ends = [onPaper(cut.from, view), onPaper(cut.to, view)] as const;
+		const [exit, entry] = ends[0].x <= ends[1].x ? ends : [ends[1], ends[0]];
+		return { cut, entry, exit, outside: false };
+	}
+	const middle = cut.at + kerf / 2;
+	if (cut.runs === 'x') {
+		const right = region.x + region.length;
+		return {
+			cut,
+			entry: onPaper({ x: right, y: middle }, view),
+			exit: onPaper({ x: region.x, y: middle }, view),
+			outside: toMm(layout.length - right) < 15,
+		};
+	}
+	const top = region.y + region.width;
+	return {
+		cut,
+		entry: onPaper({ x: middle, y: top }, view),
+		exit: onPaper({ x: middle, y: region.y }, view),
+		outside: toMm(layout.width - top) < 15,
+	};
+}
+
+function chalk(cut: Cut, from: Spot, to: Spot): Mark {
+	return {
+		kind: 'path',
+		steps: line(from.x, from.y, to.x, to.y),
+		line: 'cut',
+		ink: 'chalk',
+		of: `cut:${cut.n}`,
+	};
+}
+
+/** Flags beyond the edge, spread along it where cuts lie close, each joined to its cut. */
+function outsideFlags(lines: readonly CutLine[]): Mark[] {
+	return (['x', 'y'] as const).flatMap((runs) => {
+		const across = runs === 'x' ? 'y' : 'x';
+		const out = runs === 'x' ? 1 : -1;
+		const side = lines
+			.filter((l) => l.cut.runs === runs && l.outside)
+			.sort((a, b) => a.entry[across] - b.entry[across]);
+		if (side.length === 0) return [];
+		const edges = side.map((l) => l.entry[runs]);
+		const edge = runs === 'x' ? Math.max(...edges) : Math.min(...edges);
+		const seats = spread(
+			side.map((l) => l.entry[across]),
+			2 * RADIUS + 0.4,
+			[-Infinity, Infinity],
+		);
+		return side.flatMap(({ cut, entry }, i) => {
+			const flag = { [runs]: edge + out * 5.4, [across]: seats[i]! } as unknown as Spot;
+			const bend = { [runs]: edge + out * 1, [across]: entry[across] } as unknown as Spot;
+			return [chalk(cut, entry, bend), chalk(cut, bend, flag), ...flagMarks(cut, flag, RADIUS)];
+		});
+	});
+}
+
+/** Flags on their lines inside the sheet, as near to the entry as words and other flags leave room. */
+function insideFlags(lines: readonly CutLine[], words: readonly Box[]): Mark[] {
+	const taken: Box[] = [...words];
+	return lines
+		.filter((l) => !l.outside)
+		.flatMap(({ cut, entry, exit }) => {
+			const { spot, radius } = seatOnLine(entry, exit, taken);
+			taken.push(boxRound(spot, radius));
+			return flagMarks(cut, spot, radius);
+		});
+}
+
+function seatOnLine(
+	entry: Spot,
+	exit: Spot,
+	taken: readonly Box[],
+): { readonly spot: Spot; readonly radius: number } {
+	const long = Math.hypot(exit.x - entry.x, exit.y - entry.y);
+	for (const radius of [RADIUS, RADIUS * 0.8])
+		for (let along = radius + 0.6; along <= long - radius; along += 0.7) {
+			const spot = {
+				x: entry.x + ((exit.x - entry.x) * along) / long,
+				y: entry.y + ((exit.y - entry.y) * along) / long,
+			};
+			if (!taken.some((box) => overlap(box, boxRound(spot, radius)))) return { spot, radius };
+		}
+	const middle = { x: (entry.x + exit.x) / 2, y: (entry.y + exit.y) / 2 };
+	return { spot: middle, radius: RADIUS * 0.8 };
+}
+
+function boxRound(spot: Spot, r: number): Box {
+	return { x: spot.x - r, y: spot.y - r, width: 2 * r, height: 2 * r };
+}
+
+function flagMarks(cut: Cut, at: Spot, radius: number): Mark[] {
+	const text = String(cut.n);
+	const size = (FIGURE * radius * (text.length > 2 ? 0.75 : 1)) / RADIUS;
+	const of = `cut:${cut.n}`;
+	return [
+		{ kind: 'path', steps: circle(at.x, at.y, radius), fill: 'chalk', of },
+		{
+			kind: 'text',
+			x: at.x,
+			y: at.y + size * 0.35,
+			text,
+			size,
+			anchor: 'middle',
+			weight: 'semibold',
+			ink: 'sheet',
+			of,
+		},
+	];
+}

@@ -1,0 +1,54 @@
+import type { Plan } from '../plan';
+import { cautionPages } from './caution-pages';
+import { cuttingListPages } from './cutting-list-pages';
+import type { Page } from './drawing';
+import { roundedNote, rulerName } from './figures';
+import { framed, type Leaf, type TitleBlock } from './frame';
+import { costPages, orderPages, quotePages } from './money-pages';
+import { partsPages } from './parts-pages';
+import { sheetPages } from './sheet-pages';
+import { summaryPages } from './summary-pages';
+import { blankTemplate, partTemplate, templateLeaves, templateOf } from './template-pages';
+
+/**
+ * The print pack in the order of the work: what it is, what is made, what is cut, what is bought, what it costs. Layouts
+ * that failed their audit are refused in words.
+ */
+export function printPack(plan: Plan): Page[] {
+	const rest: Leaf[] = [
+		...partsPages(plan),
+		...sheetPages(plan),
+		...cuttingListPages(plan),
+		...orderPages(plan),
+		...quotePages(plan),
+		...costPages(plan),
+		...cautionPages(plan),
+		...templateLeaves(plan),
+	];
+	return framed([...summaryPages(plan, rest), ...rest], titleBlock(plan));
+}
+
+/** Full-size templates of the parts and blanks named, however many pages they take. */
+export function templatePages(plan: Plan, ids: readonly string[]): Page[] {
+	const parts = plan.parts.filter((p) => ids.includes(p.id)).map(partTemplate);
+	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map(blankTemplate);
+	return framed(
+		[...parts, ...blanks].flatMap((t) => templateOf(plan, t)),
+		titleBlock(plan),
+	);
+}
+
+export function titleBlock(plan: Plan): TitleBlock {
+	const { job } = plan;
+	return {
+		job: job.name,
+		number: job.number,
+		revision: job.revision,
+		date: job.date,
+		shop: job.shop.name,
+		customer: job.customer,
+		vehicle: job.vehicle,
+		ruler: rulerName(job.shop.ruler),
+		roundedNote: roundedNote(job.shop.ruler),
+	};
+}

@@ -1,0 +1,35 @@
+import qrcode from 'qrcode-generator';
+import type { PathMark, Step } from './drawing';
+import { rect } from './path';
+
+/** Blank modules round the code that a reader needs (ISO/IEC 18004). */
+export const QUIET = 4;
+
+/**
+ * A QR code of a text as one filled path with its quiet zone, `size` mm square, from `x`, `y`. Level M mends a smudge;
+ * runs of dark modules are joined so that no hairline of paper shows between them.
+ */
+export function qrMark(text: string, x: number, y: number, size: number, of?: string): PathMark {
+	const code = qrcode(0, 'M');
+	code.addData(text, 'Byte');
+	code.make();
+	const count = code.getModuleCount();
+	const module = size / (count + 2 * QUIET);
+	const steps: Step[] = [];
+	for (let row = 0; row < count; row++)
+		for (let from = 0; from < count;) {
+			let to = from;
+			while (to < count && code.isDark(row, to)) to++;
+			if (to > from)
+				steps.push(
+					...rect(
+						x + (QUIET + from) * module,
+						y + (QUIET + row) * module,
+						(to - from) * module,
+						module,
+					),
+				);
+			from = Math.max(to, from + 1);
+		}
+	return { kind: 'path', steps, fill: 'ink', ...(of === undefined ? {} : { of }) };
+}

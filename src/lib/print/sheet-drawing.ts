@@ -1,0 +1,195 @@
+import { toMm } from '../measure/length';
+import type { BoardLayouts } from '../layout/layouts';
+import type { SheetLayout } from '../nest/types';
+import type { Plan } from '../plan';
+import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
+import { arrowhead, runningDepth } from './dimension';
+import { datumMark, dimensions, OFFSET, runningPlaces } from './sheet-dimensions';
+import type { Drawing, Mark } from './drawing';
+import { figuresOn, type Figures } from './figures';
+import { hatch } from './hatch';
+import { fitLabel } from './label-fit';
+import { partOnSheet } from './part-on-sheet';
+import { line, onPaper, rect, type View } from './path';
+import type { Box } from './text-box';
+import type { Rect } from '../geometry/outline';
+
+/** Room a sheet drawing may take on paper, mm. */
+export interface Room {
+	readonly width: number;
+	readonly height: number;
+}
+
+/**
+ * One laid-out sheet to scale: parts with their words, cuts in the order of the saw, running dimensions from the datum
+ * corner at the lower left, offcuts hatched and named, waste crossed. `figures` gathers whether anything was rounded.
+ */
+export function sheetDrawing(
+	plan: Plan,
+	boards: BoardLayouts,
+	index: number,
+	room: Room = { width: 180, height: 150 },
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing {
+	const layout = boards.answer.layouts[index];
+	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
+	const places = runningPlaces(layout, figures);
+	const left =
+		runningDepth(
+			OFFSET,
+			places.y.map((p) => p.text),
+		) + 1;
+	const below =
+		runningDepth(
+			OFFSET,
+			places.x.map((p) => p.text),
+		) + 1;
+	const legend = 5;
+	const scale = Math.min(
+		(room.width - left - FLAG_BAND) / toMm(layout.length),
+		(room.height - below - legend - FLAG_BAND) / toMm(layout.width),
+	);
+	const length = toMm(layout.length) * scale;
+	const width = toMm(layout.width) * scale;
+	const view: View = { x: left, y: FLAG_BAND + width, scale };
+	const height = FLAG_BAND + width + below + legend;
+	return {
+		width: left + length + FLAG_BAND,
+		height,
+		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`,
+		marks: [
+			...sheetMarks(plan, boards, layout, view, figures),
+			...dimensions(layout, places, view),
+			...datumMark(view),
+			...grainMark(plan, boards, view.x, FLAG_BAND),
+			...legendMarks(layout, view.x, height - 1.2),
+		],
+	};
+}
+
+export function materialName(plan: Plan, boards: BoardLayouts): string {
+	return plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
+}
+
+function sheetMarks(
+	plan: Plan,
+	boards: BoardLayouts,
+	layout: SheetLayout,
+	view: View,
+	figures: Figures,
+): Mark[] {
+	const kerf = boards.problem.method === 'saw' ? boards.problem.kerf : 0;
+	const words: Box[] = [];
+	const marks: Mark[] = wasteRects(layout).map((r) => hatch('waste', [corners(r, view)]));
+	layout.offcuts.forEach((offcut, i) => {
+		const drawn = offcutMarks(offcut, i, view, figures);
+		marks.push(...drawn.marks);
+		words.push(...drawn.words);
+	});
+	for (const placed of layout.placed) {
+		const part = plan.parts.find((p) => p.id === placed.id);
+		if (part === undefined) throw new Error(`bug: ${placed.id} is on a sheet but is no part`);
+		const drawn = partOnSheet(part, placed, view, figures);
+		marks.push(...drawn.marks);
+		words.push(...drawn.words);
+	}
+	const edge = corners({ x: 0, y: 0, length: layout.length, width: layout.width }, view);
+	const { x, y } = edge[3]!;
+	const size = { width: edge[1]!.x - x, height: edge[1]!.y - y };
+	marks.push({
+		kind: 'path',
+		steps: rect(x, y, Math.abs(size.width), Math.abs(size.height)),
+		line: 'wide',
+	});
+	return [...marks, ...cutsOnSheet(layout, kerf, view, words)];
+}
+
+function corners(r: Rect, view: View) {
+	return [
+		onPaper({ x: r.x, y: r.y }, view),
+		onPaper({ x: r.x + r.length, y: r.y }, view),
+		onPaper({ x: r.x + r.length, y: r.y + r.width }, view),
+		onPaper({ x: r.x, y: r.y + r.width }, view),
+	];
+}
+
+/** What falls as waste, by the cuts; a router's leavings have no rectangles. */
+export function wasteRects(layout: SheetLayout): Rect[] {
+	return layout.cuts
+		.flatMap((cut) => cut.gives)
+		.filter((g) => g.kind === 'waste' && g.rect.length > 0 && g.rect.width > 0)
+		.map((g) => g.rect);
+}
+
+function offcutMarks(offcut: Rect, i: number, view: View, figures: Figures) {
+	const spots = corners(offcut, view);
+	const of = `offcut:${i}`;
+	const size = figures.size(offcut.length, offcut.width);
+	const label = fitLabel(
+		[
+			{ name: 'Offcut: rack it', lines: [size] },
+			{ name: 'Offcut', lines: [size] },
+			{ name: 'Offcut', lines: [] },
+		],
+		[spots],
+	);
+	const marks: Mark[] = [
+		hatch('offcut', [spots]),
+		{
+			kind: 'path',
+			steps: rect(spots[3]!.x, spots[3]!.y, spots[1]!.x - spots[0]!.x, spots[0]!.y - spots[3]!.y),
+			line: 'wide',
+			of,
+		},
+		...label.marks.map((m) => ({ ...m, halo: true, of })),
+	];
+	return { marks, words: label.boxes };
+}
+
+/** A double-headed arrow along the grain, which runs along the length of every sheet. */
+function grainMark(plan: Plan, boards: BoardLayouts, x: number, edge: number): Mark[] {
+	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
+	if (material?.grain !== true) return [];
+	const y = edge - 4.4;
+	return [
+		{
+			kind: 'text',
+			x: x + 15,
+			y: y + 0.95,
+			text: 'GRAIN',
+			size: 2.7,
+			anchor: 'middle',
+			ink: 'pencil',
+		},
+		{
+			kind: 'path',
+			steps: [...line(x + 10, y, x, y), ...line(x + 20, y, x + 30, y)],
+			line: 'narrow',
+			ink: 'pencil',
+		},
+		arrowhead({ x, y }, Math.PI),
+		arrowhead({ x: x + 30, y }, 0),
+	];
+}
+
+/** What the hatches mean, in words, for those that are on this sheet. */
+function legendMarks(layout: SheetLayout, x: number, y: number): Mark[] {
+	const kinds = [
+		...(layout.offcuts.length > 0 ? [['offcut', 'offcut, back to the rack'] as const] : []),
+		...(wasteRects(layout).length > 0 ? [['waste', 'waste'] as const] : []),
+	];
+	return kinds.flatMap(([kind, text], i): Mark[] => {
+		const left = x + i * 42;
+		const swatch = [
+			{ x: left, y: y - 2.6 },
+			{ x: left + 5, y: y - 2.6 },
+			{ x: left + 5, y },
+			{ x: left, y },
+		];
+		return [
+			hatch(kind, [swatch], 0.4),
+			{ kind: 'path', steps: rect(left, y - 2.6, 5, 2.6), line: 'narrow' },
+			{ kind: 'text', x: left + 6.4, y: y - 0.3, text, size: 2.7, ink: 'pencil' },
+		];
+	});
+}

@@ -1,0 +1,155 @@
+import { toMm } from '../measure/length';
+import type { BoardLayouts } from '../layout/layouts';
+import type { SheetLayout } from '../nest/types';
+import type { Plan } from '../plan';
+import { cautionsFor } from './caution-blocks';
+import { cuttingTable, partLabel } from './cutting-table';
+import { figuresOn, type Figures } from './figures';
+import { space, type Block } from './flow';
+import type { Leaf } from './frame';
+import { leavesOf, widthOf } from './leaves';
+import { materialName, sheetDrawing } from './sheet-drawing';
+import { table } from './table';
+import { heading, paragraph, subheading } from './words';
+
+/** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
+export function sheetPages(plan: Plan): Leaf[] {
+	let first = true;
+	return plan.boards.flatMap((boards) => {
+		if (boards.faults.length > 0) return refusedPages(plan, boards);
+		const leaves = boards.answer.layouts.flatMap((layout, i) => {
+			const page = sheetPage(plan, boards, layout, i, first);
+			first = false;
+			return page;
+		});
+		return [...leaves, ...unplacedPages(plan, boards)];
+	});
+}
+
+function sheetPage(
+	plan: Plan,
+	boards: BoardLayouts,
+	layout: SheetLayout,
+	i: number,
+	first: boolean,
+): Leaf[] {
+	const width = widthOf(plan);
+	const figures = figuresOn(plan.job.shop.ruler);
+	const drawing = sheetDrawing(plan, boards, i, { width, height: 140 }, figures);
+	const blocks: Block[] = [
+		heading(titleOf(plan, boards, i), width, noteOf(plan, boards, layout, i, figures)),
+		{ height: drawing.height + 2, marks: drawing.marks },
+		...cuttingTable(plan, boards, layout, width, figures),
+		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width),
+	];
+	const of = boards.answer.layouts.length;
+	const titled = {
+		name: `${materialName(plan, boards)}, sheet ${i + 1} of ${of}`,
+		title: titleOf(plan, boards, i),
+	};
+	return leavesOf(plan, titled, blocks, figures);
+}
+
+function titleOf(plan: Plan, boards: BoardLayouts, i: number): string {
+	return `Sheet ${i + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`;
+}
+
+function noteOf(
+	plan: Plan,
+	boards: BoardLayouts,
+	layout: SheetLayout,
+	i: number,
+	figures: Figures,
+): string {
+	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
+	const source = boards.sources[i];
+	const from = { offcut: 'from the rack', owned: 'from the rack', buy: 'to buy' };
+	return [
+		figures.size(layout.length, layout.width),
+		material === undefined ? '' : `measured ${figures.length(material.measured)}`,
+		boards.problem.method === 'saw'
+			? `kerf ${figures.length(boards.problem.kerf)}`
+			: `bit ${figures.length(boards.problem.bit)}`,
+		source === undefined ? '' : `${source.name}, ${from[source.kind]}`,
+		source?.cut === true ? 'already cut' : '',
+		provenText(boards),
+	]
+		.filter((t) => t !== '')
+		.join('  ·  ');
+}
+
+/** Only what the bound has shown is claimed. */
+export function provenText(boards: BoardLayouts): string {
+	const { proven, bound, layouts } = boards.answer;
+	if (proven) return 'no layout needs fewer sheets';
+	return bound.sheets < layouts.length ? `at least ${bound.sheets} needed` : '';
+}
+
+/** What a caution may be about to be printed on this page. */
+function shownOn(plan: Plan, boards: BoardLayouts, layout: SheetLayout, i: number): string[] {
+	const labels = new Set(layout.placed.map((p) => partLabel(plan, p.id)));
+	return [
+		`sheet:${boards.material}/${i}`,
+		`sheet:${layout.sheet}/${layout.copy}`,
+		`material:${boards.material}`,
+		...[...labels].map((label) => `part:${label}`),
+		...layout.placed.map((p) => `part:${p.id}`),
+		...layout.cuts.map((cut) => `cut:${boards.material}/${i}/${cut.n}`),
+	];
+}
+
+/** A layout that failed its check is never printed; the page says why. */
+function refusedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
+	const width = widthOf(plan);
+	const blocks = [
+		heading(`Not printed: the layouts of ${materialName(plan, boards)}`, width),
+		paragraph(
+			'Every layout is checked on its own terms before it is printed. This one did not pass, so it must not be cut. Please keep the job file and report it.',
+			width,
+		),
+		space(3),
+		...table(
+			{
+				columns: [
+					{ head: 'Where', width: { share: 1 } },
+					{ head: 'What the check found', width: { share: 2 } },
+				],
+				rows: boards.faults.map((f) => ({ cells: [f.where, f.what] })),
+			},
+			width,
+		),
+	];
+	return leavesOf(plan, { name: 'Not printed', title: 'Layout refused' }, blocks);
+}
+
+function unplacedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
+	if (boards.answer.unplaced.length === 0) return [];
+	const width = widthOf(plan);
+	const blocks = [
+		subheading(`Not laid out: ${materialName(plan, boards)}`, width),
+		...table(
+			{
+				columns: [
+					{ head: 'Part', width: { share: 1 } },
+					{ head: 'Count', width: 14, align: 'end' },
+					{ head: 'Why', width: { share: 2 } },
+				],
+				rows: boards.answer.unplaced.map((u) => ({
+					cells: [nameOf(plan, u.id), String(u.count), u.why],
+				})),
+			},
+			width,
+		),
+	];
+	return leavesOf(plan, { name: 'Not laid out', title: 'Parts without a sheet' }, blocks);
+}
+
+function nameOf(plan: Plan, id: string): string {
+	const part = plan.parts.find((p) => p.id === id);
+	return part === undefined ? id : `${part.label} ${part.name}`;
+}
+
+/** Square metres of sheet, for the summary. */
+export function squareMetres(layout: SheetLayout): number {
+	return (toMm(layout.length) * toMm(layout.width)) / 1e6;
+}

@@ -1,0 +1,74 @@
+import type { TextMark } from './drawing';
+import type { Spot } from './path';
+import { CAP, DESCENT, textWidth } from './text-width';
+
+/** An upright rectangle on paper, millimetres, y down. */
+export interface Box {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** The upright rectangle round a text's letters (capitals and descenders), however it is turned. */
+export function textBox(mark: TextMark): Box {
+	const width = textWidth(mark.text, mark.size, mark.weight);
+	const start = mark.anchor === 'middle' ? -width / 2 : mark.anchor === 'end' ? -width : 0;
+	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
+	const corner = (along: number, up: number): Spot => ({
+		x: mark.x + along * Math.cos(turn) - up * Math.sin(turn),
+		y: mark.y - along * Math.sin(turn) - up * Math.cos(turn),
+	});
+	const up = mark.size * CAP;
+	const down = -mark.size * DESCENT;
+	return round([
+		corner(start, down),
+		corner(start + width, down),
+		corner(start, up),
+		corner(start + width, up),
+	]);
+}
+
+export function round(spots: readonly Spot[]): Box {
+	const xs = spots.map((s) => s.x);
+	const ys = spots.map((s) => s.y);
+	const x = Math.min(...xs);
+	const y = Math.min(...ys);
+	return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
+/** Do they overlap by more than a hair (`slack` mm)? */
+export function overlap(a: Box, b: Box, slack = 0): boolean {
+	return (
+		a.x + slack < b.x + b.width &&
+		b.x + slack < a.x + a.width &&
+		a.y + slack < b.y + b.height &&
+		b.y + slack < a.y + a.height
+	);
+}
+
+/** Is the box wholly inside the ring (no corner outside, no vertex of the ring inside it)? */
+export function boxInRing(box: Box, ring: readonly Spot[]): boolean {
+	const right = box.x + box.width;
+	const bottom = box.y + box.height;
+	const probes = [0, 0.25, 0.5, 0.75, 1].flatMap((t) => [
+		{ x: box.x + t * box.width, y: box.y },
+		{ x: box.x + t * box.width, y: bottom },
+		{ x: box.x, y: box.y + t * box.height },
+		{ x: right, y: box.y + t * box.height },
+	]);
+	return (
+		probes.every((p) => inRing(p, ring)) &&
+		!ring.some((s) => s.x > box.x && s.x < right && s.y > box.y && s.y < bottom)
+	);
+}
+
+export function inRing(p: Spot, ring: readonly Spot[]): boolean {
+	let inside = false;
+	ring.forEach((a, i) => {
+		const b = ring[(i + 1) % ring.length]!;
+		if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x))
+			inside = !inside;
+	});
+	return inside;
+}

@@ -1,0 +1,60 @@
+import type { Mark } from './drawing';
+import { pageArea, type Leaf, type Paper } from './frame';
+import { flow, space } from './flow';
+import { rect } from './path';
+import { placed } from './place';
+import type { Template, Tiling } from './tile';
+import { heading, paragraph } from './words';
+
+/** The whole template small, with the pages that make it up, and how to put them together. */
+export function mapLeaf(
+	template: Template,
+	tiles: Tiling,
+	paper: Paper,
+	nameOf: (column: number, row: number) => string,
+): Leaf {
+	const area = pageArea(paper);
+	const stepX = tiles.width - tiles.overlap;
+	const stepY = tiles.height - tiles.overlap;
+	const wide = (tiles.columns - 1) * stepX + tiles.width;
+	const tall = (tiles.rows - 1) * stepY + tiles.height;
+	const scale = Math.min(area.width / wide, 150 / tall);
+	const marks: Mark[] = [...placed(template.marks, { x: 0, y: 0, scale })];
+	for (let row = 0; row < tiles.rows; row++)
+		for (let column = 0; column < tiles.columns; column++) {
+			const x = column * stepX * scale;
+			const y = row * stepY * scale;
+			const [width, height] = [tiles.width * scale, tiles.height * scale];
+			marks.push(
+				{ kind: 'path', steps: rect(x, y, width, height), line: 'narrow', ink: 'chalk' },
+				{
+					kind: 'text',
+					x: x + width / 2,
+					y: y + height / 2 + 1.6,
+					text: nameOf(column, row),
+					size: 4.6,
+					anchor: 'middle',
+					weight: 'semibold',
+					ink: 'chalk',
+					halo: true,
+				},
+			);
+		}
+	const pages = tiles.columns * tiles.rows;
+	const blocks = [
+		heading(`Template ${template.name}`, area.width, `${pages} pages, full size`),
+		paragraph(`${template.seen}.`, area.width, { ink: 'pencil' }),
+		space(3),
+		{ height: tall * scale + 5, marks },
+		paragraph(
+			'Print all pages at 100 % and measure the bar on one of them first. The pages overlap: cut each along the chain line on its left and upper side, lay it on its neighbour mark on mark, and tape it. Check one long size with a tape before marking out.',
+			area.width,
+		),
+	];
+	return {
+		name: `Template ${template.name}, map`,
+		title: `Template ${template.name}, map`,
+		paper,
+		marks: flow(blocks, area.height)[0]!,
+	};
+}
