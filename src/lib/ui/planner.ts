@@ -1,0 +1,34 @@
+import type { Plan, Progress } from '../plan';
+
+/** What the page asks of the worker. It holds the plan it made last, so that paper is made from what the screen shows. */
+export interface Planner {
+	/** The plan; null when a newer request overtook this one. */
+	plan(file: unknown, ask: Ask, tell: (progress: Progress) => void): Promise<Plan | null>;
+	/** Stop looking: the request under way answers with the best it has. */
+	stop(): Promise<void> | void;
+	/** Papers of the plan made last. */
+	paper(kind: PaperKind, faces: FaceUrls): Promise<readonly Paper[]>;
+}
+
+export interface Ask {
+	/** Which request this is; a higher one overtakes it. */
+	readonly n: number;
+	/** Work units; 0 for the usual effort. */
+	readonly effort: number;
+}
+
+export type PaperKind = 'print-pack' | 'labels' | 'order' | 'cutting-list' | 'plan' | 'layouts';
+
+/** A file ready to be kept. */
+export interface Paper {
+	readonly name: string;
+	readonly type: string;
+	readonly bytes: Uint8Array;
+}
+
+/** Where the faces lie, absolute: a worker has another idea of where it stands. */
+export interface FaceUrls {
+	readonly regular: string;
+	readonly semibold: string;
+	readonly fallback: string;
+}

@@ -1,0 +1,18 @@
+import type { JobFile } from '../job/job';
+
+/** The jobs that come with the planner, each fetched when it is opened. */
+const files = import.meta.glob('../../../shared/jobs/*.json', { import: 'default' });
+
+export const SAMPLES: readonly string[] = Object.keys(files)
+	.map((path) => path.replace(/^.*\/(.+)\.json$/, '$1'))
+	.sort();
+
+/** The one a newcomer finds open. */
+export const FIRST = 'camper-bench';
+
+/** Throws `bug:` on a name that is not in SAMPLES. */
+export async function sample(name: string): Promise<JobFile> {
+	const load = files[`../../../shared/jobs/${name}.json`];
+	if (!load) throw new Error(`bug: no sample ${name}`);
+	return (await load()) as JobFile;
+}

@@ -1,0 +1,25 @@
+import { sumMoney, type Money } from '../../measure/money';
+import { ticks, type Length } from '../../measure/length';
+import type { Plan } from '../../plan';
+
+/** The figures a title block carries. */
+export interface Figures {
+	readonly sheets: number;
+	readonly pull: Length;
+	readonly material: Money;
+	readonly problems: number;
+	readonly cautions: number;
+}
+
+/** What there is to buy, pull, pay and heed. */
+export function figuresOf(plan: Plan): Figures {
+	const sheets = plan.boards.flatMap((b) => b.sources).filter((s) => s.kind === 'buy' && !s.cut);
+	const pulls = plan.cloths.flatMap((c) => c.rolls.map((r) => r.pull));
+	return {
+		sheets: sheets.length,
+		pull: ticks(pulls.reduce<number>((sum, pull) => sum + pull, 0)),
+		material: sumMoney([plan.order.total]),
+		problems: plan.problems.length,
+		cautions: plan.cautions.length,
+	};
+}

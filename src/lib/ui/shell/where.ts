@@ -1,0 +1,31 @@
+import type { Problem } from '../../job/problem';
+import { at, type Path } from '../state/path';
+
+/** The page a problem's place is edited on. */
+export function pageOf(path: Path): 'job' | 'rack' | 'shop' {
+	if (path[0] === 'stock') return 'rack';
+	return path[0] === 'shop' ? 'shop' : 'job';
+}
+
+/** A problem's place in words: 'Bench box, width'. */
+export function placeOf(file: unknown, path: Path): string {
+	const words: string[] = [];
+	let here: Path = [];
+	for (const step of path) {
+		here = [...here, step];
+		if (typeof step === 'number') {
+			const thing = at(file, here) as { name?: unknown; id?: unknown } | undefined;
+			const name = thing?.name ?? thing?.id;
+			words[words.length - 1] =
+				typeof name === 'string' && name !== '' ? name : `${words.at(-1) ?? ''} ${step + 1}`;
+		} else words.push(step.replace(/([A-Z])/g, ' $1').toLowerCase());
+	}
+	const text = words.join(', ');
+	return text === '' ? 'The file' : text[0]!.toUpperCase() + text.slice(1);
+}
+
+/** Problems that stop something first, then those to check. */
+export function byWeight(problems: readonly Problem[]): Problem[] {
+	const weight = (p: Problem): number => (p.kind === 'stop' ? 0 : 1);
+	return problems.toSorted((a, b) => weight(a) - weight(b));
+}

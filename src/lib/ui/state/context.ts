@@ -1,0 +1,11 @@
+import { createContext } from 'svelte';
+import type { Store } from '../store';
+import type { Desk } from './desk.svelte';
+
+/** What every part of the screen works at. */
+export interface Room {
+	readonly desk: Desk;
+	readonly store: Store;
+}
+
+export const [room, setRoom] = createContext<Room>();

@@ -1,0 +1,149 @@
+import type { JobFile } from '../../job/job';
+import type { Problem } from '../../job/problem';
+import type { Ruler } from '../../measure/ruler';
+import type { Planner } from '../planner';
+import type { Store, StoredJob } from '../store';
+import { begin, change, redo, settle, undo, type History } from './history';
+import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
+import { PlanWatch } from './plan-watch.svelte';
+import { currencyOf, keepRack, rulerOf, withRack } from './rack';
+import { Saver } from './saver.svelte';
+
+/** What a desk is opened on. */
+export interface Opening {
+	readonly id: string;
+	readonly file: JobFile;
+	readonly sharesRack: boolean;
+	readonly effort?: number;
+}
+
+/**
+ * The open job: the file exactly as typed, its history, its plan, and its place in the browser's database. Every change
+ * goes through here; nothing else writes a job.
+ */
+export class Desk {
+	#history = $state.raw<History<JobFile>>(begin({}));
+	id = $state('');
+	sharesRack = $state(false);
+	/** What a screen reader is told of the last undo or redo. */
+	said = $state('');
+	readonly watch: PlanWatch;
+	readonly saver: Saver;
+	readonly #store: Store;
+
+	constructor(store: Store, planner: Planner) {
+		this.#store = store;
+		this.watch = new PlanWatch(planner);
+		this.saver = new Saver(store);
+	}
+
+	get file(): JobFile {
+		return this.#history.now;
+	}
+	get plan() {
+		return this.watch.plan;
+	}
+	/** The ruler lengths are typed and shown by, as far as the file says one. */
+	readonly ruler: Ruler = $derived(rulerOf(this.#history.now));
+	readonly currency: string = $derived(currencyOf(this.#history.now));
+	/** What the plan says of this very place in the file. */
+	problemsAt(path: Path): readonly Problem[] {
+		return this.watch.byPlace.get(pathKey(path)) ?? [];
+	}
+	/** What it says of this place and of everything in it. */
+	problemsIn(path: Path): readonly Problem[] {
+		return this.plan?.problems.filter((p) => startsWith(p.path, path)) ?? [];
+	}
+	/** In words, what 'Undo' would take back; null when there is nothing. */
+	get undoes(): string | null {
+		return this.#history.past.at(-1)?.what ?? null;
+	}
+	get redoes(): string | null {
+		return this.#history.future.at(-1)?.what ?? null;
+	}
+
+	/** Opens a job; the one open before is safe in the database already. */
+	async open(opening: Opening): Promise<void> {
+		const rack = opening.sharesRack ? await this.#store.thing('rack').catch(() => null) : null;
+		this.id = opening.id;
+		this.sharesRack = opening.sharesRack;
+		this.#history = begin(withRack(opening.file, rack));
+		this.watch.clear();
+		this.watch.follow(this.file, opening.effort ?? 0, 0);
+		this.#save();
+	}
+
+	/** Opens a job of the database; false when it is not there. */
+	async openStored(id: string): Promise<boolean> {
+		const stored = await this.#store.job(id);
+		if (!stored) return false;
+		await this.open({ ...stored, file: stored.file as JobFile });
+		return true;
+	}
+
+	/** A letter typed into the field at `path`; letters of one field are one step of undo. */
+	type(path: Path, value: unknown, what: string): void {
+		this.#change(put(this.file, path, value), what, pathKey(path));
+	}
+	/** A change that is a step of its own: a choice, a tick. */
+	set(path: Path, value: unknown, what: string): void {
+		this.#change(put(this.file, path, value), what, null);
+	}
+	insert(path: Path, value: unknown, what: string, index?: number): void {
+		this.#change(insert(this.file, path, value, index), what, null);
+	}
+	remove(path: Path, index: number, what: string): void {
+		this.#change(remove(this.file, path, index), what, null);
+	}
+	move(path: Path, from: number, to: number, what: string): void {
+		this.#change(move(this.file, path, from, to), what, null);
+	}
+	/** Several changes as one step. */
+	alter(make: (file: JobFile) => JobFile, what: string): void {
+		this.#change(make(this.file), what, null);
+	}
+	/** The field was left: what is typed into it next is a step of its own. */
+	settle(): void {
+		this.#history = settle(this.#history);
+	}
+
+	undo(): void {
+		if (this.undoes === null) return;
+		this.said = `Undone: ${this.undoes}.`;
+		this.#moved(undo(this.#history));
+	}
+	redo(): void {
+		if (this.redoes === null) return;
+		this.said = `Done again: ${this.redoes}.`;
+		this.#moved(redo(this.#history));
+	}
+
+	lookFurther(): void {
+		this.watch.lookFurther(this.file);
+		this.#save((this.watch.effort || 4000) * 10);
+	}
+
+	#change(file: JobFile, what: string, run: string | null): void {
+		this.#moved(change(this.#history, file, what, run));
+	}
+
+	#moved(history: History<JobFile>): void {
+		if (history === this.#history) return;
+		this.#history = history;
+		this.watch.follow(this.file);
+		this.#save();
+	}
+
+	#save(effort = 0): void {
+		const job: StoredJob = {
+			id: this.id,
+			name: typeof this.file.name === 'string' ? this.file.name : '',
+			file: this.file,
+			changed: Date.now(),
+			sharesRack: this.sharesRack,
+			effort,
+		};
+		this.saver.keep(job);
+		if (this.sharesRack) this.saver.keepThing('rack', keepRack(this.file));
+	}
+}

@@ -1,0 +1,26 @@
+import type { JobFile } from '../../job/job';
+import { FIRST, SAMPLES, sample } from '../samples';
+import type { Store } from '../store';
+import type { Opening } from './desk.svelte';
+
+/** The job to open with: the one open last, else the first sample. A database that cannot be read is no reason not to start. */
+export async function firstJob(store: Store): Promise<Opening> {
+	try {
+		const last = await store.thing('open');
+		const stored = typeof last === 'string' ? await store.job(last) : undefined;
+		if (stored) return { ...stored, file: stored.file as JobFile };
+	} catch {
+		// Private windows may refuse; the title block says that nothing can be kept.
+	}
+	return newFromSample(SAMPLES.includes(FIRST) ? FIRST : (SAMPLES[0] ?? 'empty'));
+}
+
+/** A job of its own made from a sample: it carries the sample's rack. */
+export async function newFromSample(name: string): Promise<Opening> {
+	return { id: newId(), file: await sample(name), sharesRack: false };
+}
+
+/** Marks of jobs need only differ within one browser. */
+export function newId(): string {
+	return crypto.randomUUID();
+}

@@ -1,0 +1,1 @@
+export const UNITS = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as const;

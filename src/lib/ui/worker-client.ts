@@ -1,0 +1,51 @@
+import { proxy, wrap, type Remote } from 'comlink';
+import type { Planner } from './planner';
+
+/** How long a worker may stay silent after 'stop' before it is given up and another one started. */
+const PATIENCE = 8000;
+
+/**
+ * The planner in its worker, started when first asked. When the worker does not answer a stop in time (it is deep in one
+ * step of a search), it is ended, and what it was asked answers null: the plan on screen stays.
+ */
+export function startPlanner(start: () => Worker = planWorker): Planner {
+	let worker: Worker | null = null;
+	let remote: Remote<Planner> | null = null;
+	let giveUp: ((nothing: null) => void) | null = null;
+	const ready = (): Remote<Planner> => {
+		worker ??= start();
+		return (remote ??= wrap<Planner>(worker));
+	};
+	const end = (): void => {
+		worker?.terminate();
+		worker = remote = null;
+		giveUp?.(null);
+	};
+	return {
+		plan(file, ask, tell) {
+			const asked = ready().plan(file, ask, proxy(tell));
+			const abandoned = new Promise<null>((done) => (giveUp = done));
+			return Promise.race([asked, failed(worker), abandoned]);
+		},
+		async stop() {
+			if (!remote) return;
+			const stuck = setTimeout(end, PATIENCE);
+			await remote.stop();
+			clearTimeout(stuck);
+		},
+		paper: (kind, faces) => ready().paper(kind, faces),
+	};
+}
+
+function planWorker(): Worker {
+	return new Worker(new URL('../../worker/plan-worker.ts', import.meta.url), { type: 'module' });
+}
+
+/** A worker that cannot even start says so by an event and never by an answer. */
+function failed(worker: Worker | null): Promise<never> {
+	return new Promise((_, refuse) => {
+		worker?.addEventListener('error', (event) => {
+			refuse(new Error(event.message || 'The planner could not be started.'));
+		});
+	});
+}

@@ -1,0 +1,49 @@
+import type { Plan, PlanOptions, Progress } from '../lib/plan';
+import type { Ask, FaceUrls, Paper, PaperKind, Planner } from '../lib/ui/planner';
+
+/** What the planner is made of; handed in so that a test can plan without a worker. */
+export interface Means {
+	readonly plan: (file: unknown, options: PlanOptions) => Promise<Plan>;
+	readonly paper: (kind: PaperKind, plan: Plan, faces: FaceUrls) => Promise<readonly Paper[]>;
+	/** Lets waiting messages in. */
+	readonly breathe: () => Promise<void>;
+	/** Milliseconds, to tell of progress no more often than an eye can follow. */
+	readonly clock: () => number;
+}
+
+const TELL_EVERY = 60;
+
+/** One planner: the newest request wins, the older one is stopped at its next breath and answers null. */
+export function makePlanner(means: Means): Planner {
+	let newest = -1;
+	let stopped = -1;
+	let held: Plan | null = null;
+	return {
+		async plan(file, { n, effort }: Ask, tell) {
+			newest = Math.max(newest, n);
+			let told = 0;
+			const watch = async (progress: Progress): Promise<boolean> => {
+				const now = means.clock();
+				if (now - told >= TELL_EVERY) {
+					told = now;
+					tell(progress);
+				}
+				await means.breathe();
+				return n === newest && stopped < n;
+			};
+			await means.breathe();
+			if (n !== newest) return null;
+			const made = await means.plan(file, effort > 0 ? { effort, watch } : { watch });
+			if (n !== newest) return null;
+			held = made;
+			return made;
+		},
+		stop() {
+			stopped = newest;
+		},
+		async paper(kind, faces) {
+			if (!held) throw new Error('bug: paper asked for before a plan was made');
+			return means.paper(kind, held, faces);
+		},
+	};
+}

@@ -1,0 +1,25 @@
+import { expose } from 'comlink';
+import { plan } from '../lib/plan';
+import { makePlanner } from './make-planner';
+
+/** A message of our own behind those already waiting: timers of zero are held back by browsers, ports are not. */
+const { port1, port2 } = new MessageChannel();
+const waiting: (() => void)[] = [];
+port1.onmessage = () => waiting.shift()?.();
+
+function breathe(): Promise<void> {
+	return new Promise((done) => {
+		waiting.push(done);
+		port2.postMessage(null);
+	});
+}
+
+expose(
+	makePlanner({
+		plan,
+		// The PDF library is fetched when somebody prints, not before.
+		paper: async (...args) => (await import('./paper')).paper(...args),
+		breathe,
+		clock: () => performance.now(),
+	}),
+);
