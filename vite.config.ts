@@ -9,7 +9,7 @@ export default defineConfig({
 	plugins: [sveltekit()],
 	resolve: { alias: { canvg: empty, html2canvas: empty, dompurify: empty } },
 	worker: { format: 'es', plugins: () => [sveltekit()] },
-	server: { fs: { allow: ['shared'] } },
+	server: { fs: { allow: ['shared', 'node_modules'] } },
 	test: {
 		include: ['tests/**/*.test.ts'],
 		exclude: ['tests/browser/**'],
