@@ -76,18 +76,34 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const { order, problems } = makeOrder(job, boards, cloths, needs);
 	const { boxes, panels, parts } = design;
 	const all = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs };
-	const work = { boxes: job.boxes.reduce((sum, b) => sum + b.count, 0), panels: panels.length };
+	const work = toBuild(job);
 	const quote = makeQuote(job, { ...all, ...work, order, items: items(job, all) });
 	const unlaid = complaints(job, places, all);
 	return {
 		job,
 		...all,
-		problems: [read, design, cloth, { problems: unlaid }, { problems }].flatMap((r) => r.problems),
+		problems: once([read, design, cloth, { problems: unlaid }, { problems }]),
 		carpets: cloth.carpets,
 		order,
 		quote,
 		cautions: cautionsFor(job, all),
 	};
+}
+
+/** How many boxes and panels are put together; a pair is two panels. */
+function toBuild(job: Job): { boxes: number; panels: number } {
+	return {
+		boxes: job.boxes.reduce((sum, b) => sum + b.count, 0),
+		panels: job.panels.reduce((sum, p) => sum + p.count * (p.pair === 'both' ? 2 : 1), 0),
+	};
+}
+
+/** All problems, each said once: the two hands of a pair have the same to say. */
+function once(from: readonly { readonly problems: readonly Problem[] }[]): Problem[] {
+	const said = new Map(
+		from.flatMap((f) => f.problems).map((p) => [`${p.path.join('/')} ${p.what}`, p]),
+	);
+	return [...said.values()];
 }
 
 /** Enough to compare two ways of carpeting a box. */
