@@ -13,6 +13,7 @@ export function cautionsFor(
 	shown: readonly string[],
 	first: boolean,
 	width: number,
+	set: (caution: Plan['cautions'][number], width: number) => Block = cautionBlock,
 ): Block[] {
 	const chosen = plan.cautions.filter(
 		(c) =>
@@ -20,5 +21,5 @@ export function cautionsFor(
 			(c.about.some((a) => shown.includes(a)) || (first && c.about.length === 0)),
 	);
 	if (chosen.length === 0) return [];
-	return [space(4), ...chosen.map((c) => cautionBlock(c, width))];
+	return [space(3), ...chosen.map((c) => set(c, width))];
 }

@@ -8,7 +8,13 @@ export function cautionPages(plan: Plan): Leaf[] {
 	if (plan.cautions.length === 0) return [];
 	const width = widthOf(plan);
 	return leavesOf(plan, { name: 'Cautions', title: 'Cautions' }, [
-		heading('Cautions', width, `${plan.cautions.length} belong to this plan`),
+		heading(
+			'Cautions',
+			width,
+			plan.cautions.length === 1
+				? 'one belongs to this plan'
+				: `${plan.cautions.length} belong to this plan`,
+		),
 		paragraph(
 			'They are reminders, not a substitute for the manuals of your machines and products, for local rules, or for licensed work where the law asks for it.',
 			width,

@@ -66,7 +66,7 @@ function givesText(plan: Plan, cut: Cut, figures: Figures): string {
 	return cut.gives
 		.map((give, i) => {
 			const what = giveText(plan, give, figures);
-			return what === '' ? '' : `${what} ${sides[i]!}`;
+			return what === '' ? '' : `${sides[i]!}: ${what}`;
 		})
 		.filter((t) => t !== '')
 		.join('; ');

@@ -51,6 +51,8 @@ export interface Leaf {
 	readonly title: string;
 	readonly paper: Paper;
 	readonly marks: readonly Mark[];
+	/** Pages of one chapter stand on one line of the list of pages; the page's own name when absent. */
+	readonly chapter?: string;
 	/** Figures on it were rounded to the ruler. */
 	readonly rounded?: boolean;
 }

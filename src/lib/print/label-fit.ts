@@ -75,7 +75,7 @@ function seatFor(
 		const at = { x: space.x + seat.x * dx, y: space.y + seat.y * dy };
 		const inner = shrunk({ ...at, ...box }, 0.05);
 		if (!boxInRing(inner, outline ?? [])) continue;
-		if (holes.every((hole) => clearOf(inner, hole))) return at;
+		if (holes.every((hole) => boxClearOf(inner, hole))) return at;
 	}
 	return null;
 }
@@ -89,7 +89,8 @@ function shrunk(box: Box, by: number): Box {
 	};
 }
 
-function clearOf(box: Box, hole: readonly Spot[]): boolean {
+/** Does the box keep clear of a hole, the hole of the box? */
+export function boxClearOf(box: Box, hole: readonly Spot[]): boolean {
 	return (
 		!overlap(box, round(hole)) ||
 		(!hole.some((s) => overlap(box, { ...s, width: 0.01, height: 0.01 })) &&

@@ -111,9 +111,10 @@ function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
 	const bevels = part.bevels.map((b) => `${b.edge} ${b.side} ${printAngle(b.tilt)}`);
 	return [
 		part.name,
-		`${figures.size(part.length, part.width)}  ${material ?? part.material}`,
+		figures.size(part.length, part.width),
 		bevels.length > 0 ? `bevels ${bevels.join(', ')}` : '',
 		part.show ? `● show face: ${part.face}` : '',
+		material ?? part.material,
 		[plan.job.number, ownerName(plan, part.owner)].filter((t) => t !== '').join('  '),
 	].filter((t) => t !== '');
 }

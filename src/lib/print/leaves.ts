@@ -13,7 +13,7 @@ export function paperOf(plan: Plan): Paper {
 /** Blocks on as many leaves as they take, all under one title; further ones say so. */
 export function leavesOf(
 	plan: Plan,
-	titled: { readonly name: string; readonly title: string },
+	titled: { readonly name: string; readonly title: string; readonly chapter?: string },
 	blocks: readonly Block[],
 	figures?: { readonly rounded: boolean },
 ): Leaf[] {
@@ -23,6 +23,7 @@ export function leavesOf(
 		name: pages.length === 1 ? titled.name : `${titled.name} (${i + 1} of ${pages.length})`,
 		title: i === 0 ? titled.title : `${titled.title}, continued`,
 		paper,
+		chapter: titled.chapter ?? titled.name,
 		marks,
 		rounded: figures?.rounded ?? false,
 	}));

@@ -58,7 +58,7 @@ function orderTable(
 			l.buy > 0 ? { tick: true } : '',
 			whatText(l),
 			amountText(l.need, ruler),
-			amountText(l.rack, ruler),
+			amountText(l.rack, ruler) || 'none',
 			{ text: buyText(l, ruler), ...(l.buy > 0 ? { weight: 'semibold' as const } : {}) },
 			plain(l.each),
 			plain(l.total),

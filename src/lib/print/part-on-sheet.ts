@@ -2,12 +2,13 @@ import type { Bevel, Part } from '../design/part';
 import type { Outline } from '../geometry/outline';
 import { moved, turned } from '../geometry/turn';
 import { printAngle } from '../measure/angle';
+import { toMm } from '../measure/length';
 import type { Placed } from '../nest/types';
-import type { Mark } from './drawing';
+import type { Mark, TextMark } from './drawing';
 import type { Figures } from './figures';
-import { fitLabel, type Label } from './label-fit';
-import { line, onPaper, outlineSteps, ring, type View } from './path';
-import type { Box } from './text-box';
+import { boxClearOf, fitLabel, shortName, type Label } from './label-fit';
+import { line, onPaper, outlineSteps, ring, type Spot, type View } from './path';
+import { boxInRing, overlap, round, textBox, type Box } from './text-box';
 
 /** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
 export interface PartOnSheet {
@@ -27,10 +28,15 @@ export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures
 		of,
 	};
 	const rings = outlines.map((o) => ring(o, view));
-	const label = fitLabel(labels(part, at, figures), rings);
+	const label = fitLabel(labels(part, at, view, figures), rings);
+	const tags = bevelTags(part, at, rings, label.boxes);
 	return {
-		marks: [shape, ...bevelLines(part, at, view), ...label.marks.map((m) => ({ ...m, of }))],
-		words: label.boxes,
+		marks: [
+			shape,
+			...bevelLines(part, at, view),
+			...[...label.marks, ...tags.marks].map((m) => ({ ...m, of })),
+		],
+		words: [...label.boxes, ...tags.boxes],
 	};
 }
 
@@ -58,23 +64,25 @@ function lain(outline: Outline, part: Part, at: Placed): Outline {
 }
 
 /** What may be written on the part, from all there is to say down to its mark alone. */
-function labels(part: Part, at: Placed, figures: Figures): Label[] {
+function labels(part: Part, at: Placed, view: View, figures: Figures): Label[] {
 	const name = `${part.label} ${part.name}`;
+	const room = toMm(Math.max(at.length, at.width)) * view.scale - 4;
+	const short = shortName(part.label, part.name, room);
 	const size = figures.size(at.length, at.width);
 	const show = part.show ? '● show face up' : '';
-	const bevels = part.bevels.map((b) => bevelText(b, at.turn));
+	const long = part.bevels.length > 0 ? [longFace(part)] : [];
 	const beside = [size, show].filter((t) => t !== '').join('  ');
-	const all: Label[] = [
-		{ name, lines: [beside, ...(bevels.length > 0 ? [longFace(part), ...bevels] : [])] },
-		{ name, lines: [size, ...(show === '' ? [] : [show]), ...bevels] },
-		{ name: part.label, lines: [size, ...bevels] },
-		{ name, lines: [beside] },
+	return [
+		{ name, lines: [beside, ...long] },
+		{ name, lines: [size, ...(show === '' ? [] : [show]), ...long] },
+		{ name, lines: [size, ...(show === '' ? [] : ['● show'])] },
 		{ name, lines: [size] },
+		{ name: short, lines: [size] },
+		{ name: `${short}  ${size}`, lines: [] },
 		{ name: part.label, lines: [size] },
 		{ name: `${part.label}  ${size}`, lines: [] },
 		{ name: part.label, lines: [] },
 	];
-	return all;
 }
 
 /** Which face has the long edges when it lies face up on the saw. */
@@ -90,8 +98,48 @@ export function sideOnSheet(side: Bevel['side'], turn: Placed['turn']): Bevel['s
 	return SIDES[(SIDES.indexOf(side) + turn / 90) % 4]!;
 }
 
-function bevelText(bevel: Bevel, turn: Placed['turn']): string {
-	return `${bevel.edge}: ${sideOnSheet(bevel.side, turn)} edge ${printAngle(bevel.tilt)}`;
+const TAG = 2.3;
+
+/** At each bevelled edge its letter and the saw's tilt, where the edge has room clear of other words and holes. */
+function bevelTags(
+	part: Part,
+	at: Placed,
+	rings: readonly (readonly Spot[])[],
+	words: readonly Box[],
+): { marks: TextMark[]; boxes: Box[] } {
+	const marks: TextMark[] = [];
+	const boxes = [...words];
+	for (const bevel of part.bevels) {
+		const text = `${bevel.edge} ${printAngle(bevel.tilt)}`;
+		const side = sideOnSheet(bevel.side, at.turn);
+		const seat = tagSeats(text, side, round(rings[0] ?? [])).find((mark) => {
+			const box = textBox(mark);
+			return (
+				boxInRing(box, rings[0] ?? []) &&
+				rings.slice(1).every((hole) => boxClearOf(box, hole)) &&
+				!boxes.some((other) => overlap(other, box))
+			);
+		});
+		if (seat === undefined) continue;
+		marks.push(seat);
+		boxes.push(textBox(seat));
+	}
+	return { marks, boxes: boxes.slice(words.length) };
+}
+
+/** Seats along one edge of the placed rectangle, the far end first: names keep to the upper left. */
+function tagSeats(text: string, side: Bevel['side'], space: Box): TextMark[] {
+	const inset = 1.5;
+	return [0.98, 0.75, 0.5, 0.25, 0.02].map((t) => {
+		const anchor = t > 0.9 ? 'end' : t < 0.1 ? 'start' : 'middle';
+		const x = space.x + t * space.width;
+		const y = space.y + (1 - t) * space.height;
+		const common = { kind: 'text', text, size: TAG, anchor } as const;
+		if (side === 'top') return { ...common, x, y: space.y + inset + TAG * 0.72 };
+		if (side === 'bottom') return { ...common, x, y: space.y + space.height - inset - TAG * 0.24 };
+		const left = side === 'left' ? inset + TAG * 0.72 : space.width - inset - TAG * 0.24;
+		return { ...common, x: space.x + left, y, turn: 90 };
+	});
 }
 
 /** A dashed line just inside each bevelled edge: the other face ends there or thereabouts. */

@@ -61,7 +61,7 @@ export function sheetDrawing(
 			...sheetMarks(plan, boards, layout, view, figures),
 			...dimensions(layout, places, view),
 			...datumMark(view),
-			...grainMark(plan, boards, view.x, FLAG_BAND),
+			...grainMark(plan, boards, view.x + length, height - 1.5),
 			...legendMarks(layout, view.x, height - 1.2),
 		],
 	};
@@ -147,28 +147,16 @@ function offcutMarks(offcut: Rect, i: number, view: View, figures: Figures) {
 }
 
 /** A double-headed arrow along the grain, which runs along the length of every sheet. */
-function grainMark(plan: Plan, boards: BoardLayouts, x: number, edge: number): Mark[] {
+function grainMark(plan: Plan, boards: BoardLayouts, right: number, y: number): Mark[] {
 	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
 	if (material?.grain !== true) return [];
-	const y = edge - 4.4;
+	const x = right - 36;
 	return [
-		{
-			kind: 'text',
-			x: x + 15,
-			y: y + 0.95,
-			text: 'GRAIN',
-			size: 2.7,
-			anchor: 'middle',
-			ink: 'pencil',
-		},
-		{
-			kind: 'path',
-			steps: [...line(x + 10, y, x, y), ...line(x + 20, y, x + 30, y)],
-			line: 'narrow',
-			ink: 'pencil',
-		},
+		{ kind: 'text', x: x + 18, y: y + 0.95, text: 'GRAIN', size: 2.7, anchor: 'middle' },
+		{ kind: 'path', steps: line(x + 12.5, y, x, y), line: 'narrow', ink: 'pencil' },
+		{ kind: 'path', steps: line(x + 23.5, y, x + 36, y), line: 'narrow', ink: 'pencil' },
 		arrowhead({ x, y }, Math.PI),
-		arrowhead({ x: x + 30, y }, 0),
+		arrowhead({ x: right, y }, 0),
 	];
 }
 

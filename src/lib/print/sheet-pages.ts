@@ -10,7 +10,7 @@ import type { Leaf } from './frame';
 import { leavesOf, widthOf } from './leaves';
 import { materialName, sheetDrawing } from './sheet-drawing';
 import { table } from './table';
-import { heading, paragraph, subheading } from './words';
+import { heading, paragraph, shortCaution, subheading } from './words';
 
 /** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
 export function sheetPages(plan: Plan): Leaf[] {
@@ -38,14 +38,16 @@ function sheetPage(
 	const drawing = sheetDrawing(plan, boards, i, { width, height: 140 }, figures);
 	const blocks: Block[] = [
 		heading(titleOf(plan, boards, i), width, noteOf(plan, boards, layout, i, figures)),
-		{ height: drawing.height + 2, marks: drawing.marks },
+		{ height: drawing.height, marks: drawing.marks },
+		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
+		space(2),
 		...cuttingTable(plan, boards, layout, width, figures),
-		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width),
 	];
 	const of = boards.answer.layouts.length;
 	const titled = {
 		name: `${materialName(plan, boards)}, sheet ${i + 1} of ${of}`,
 		title: titleOf(plan, boards, i),
+		chapter: `Sheets of ${materialName(plan, boards)}`,
 	};
 	return leavesOf(plan, titled, blocks, figures);
 }

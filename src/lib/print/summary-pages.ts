@@ -231,16 +231,27 @@ function everything(plan: Plan): string[] {
 	return plan.cautions.flatMap((c) => c.about);
 }
 
+/** One line a chapter, with the sheets it takes. */
 function contents(rest: readonly Leaf[], before: number, width: number): Block[] {
 	if (rest.length === 0) return [];
-	const rows = rest.map((leaf, i) => ({ cells: [leaf.name, String(before + i + 1)] }));
+	const chapters: { name: string; from: number; to: number }[] = [];
+	rest.forEach((leaf, i) => {
+		const name = leaf.chapter ?? leaf.name;
+		const n = before + i + 1;
+		const last = chapters.at(-1);
+		if (last?.name === name) last.to = n;
+		else chapters.push({ name, from: n, to: n });
+	});
+	const rows = chapters.map((c) => ({
+		cells: [c.name, c.from === c.to ? String(c.from) : `${c.from} to ${c.to}`],
+	}));
 	return [
 		heading('In this pack', width),
 		...table(
 			{
 				columns: [
-					{ head: 'Page', width: { share: 1 } },
-					{ head: 'Sheet', width: 16, align: 'end' },
+					{ head: 'Pages', width: { share: 1 } },
+					{ head: 'Sheet', width: 24, align: 'end' },
 				],
 				rows,
 				size: 2.9,

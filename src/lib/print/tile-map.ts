@@ -3,7 +3,7 @@ import { pageArea, type Leaf, type Paper } from './frame';
 import { flow, space } from './flow';
 import { rect } from './path';
 import { placed } from './place';
-import type { Template, Tiling } from './tile';
+import { padOf, spanOf, type Template, type Tiling } from './tile';
 import { heading, paragraph } from './words';
 
 /** The whole template small, with the pages that make it up, and how to put them together. */
@@ -16,10 +16,11 @@ export function mapLeaf(
 	const area = pageArea(paper);
 	const stepX = tiles.width - tiles.overlap;
 	const stepY = tiles.height - tiles.overlap;
-	const wide = (tiles.columns - 1) * stepX + tiles.width;
-	const tall = (tiles.rows - 1) * stepY + tiles.height;
+	const wide = spanOf(tiles.columns, tiles.width, tiles.overlap);
+	const tall = spanOf(tiles.rows, tiles.height, tiles.overlap);
 	const scale = Math.min(area.width / wide, 150 / tall);
-	const marks: Mark[] = [...placed(template.marks, { x: 0, y: 0, scale })];
+	const pad = padOf(template, tiles);
+	const marks: Mark[] = [...placed(template.marks, { x: pad.x * scale, y: pad.y * scale, scale })];
 	for (let row = 0; row < tiles.rows; row++)
 		for (let column = 0; column < tiles.columns; column++) {
 			const x = column * stepX * scale;
@@ -55,6 +56,7 @@ export function mapLeaf(
 		name: `Template ${template.name}, map`,
 		title: `Template ${template.name}, map`,
 		paper,
+		chapter: `Template ${template.name}`,
 		marks: flow(blocks, area.height)[0]!,
 	};
 }

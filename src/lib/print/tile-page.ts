@@ -3,7 +3,7 @@ import type { Leaf, Paper } from './frame';
 import { clipped } from './clip';
 import { circle, line } from './path';
 import { placed } from './place';
-import { tileName, type Template, type Tiling } from './tile';
+import { padOf, tileName, type Template, type Tiling } from './tile';
 
 export interface TileAt {
 	readonly column: number;
@@ -25,7 +25,9 @@ export function tileLeaf(
 	const x = at.column * (tiles.width - tiles.overlap);
 	const y = at.row * (tiles.height - tiles.overlap);
 	const window = { x, y, width: tiles.width, height: tiles.height };
-	const shown = template.marks
+	const pad = padOf(template, tiles);
+	const shown = placed(template.marks, pad)
+		.filter((mark) => mark.kind === 'path')
 		.map((mark): PathMark => ({ ...mark, steps: clipped(mark.steps, window) }))
 		.filter((mark) => mark.steps.length > 0);
 	const marks = placed([...shown, ...seams(tiles, at)], { x: margin - x, y: margin - y });
@@ -34,6 +36,7 @@ export function tileLeaf(
 		name: single ? `Template ${template.name}` : `Template ${template.name}, ${name}`,
 		title: `Template ${template.name}${single ? '' : `, page ${name}`}`,
 		paper,
+		chapter: `Template ${template.name}`,
 		marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
 	};
 }

@@ -59,3 +59,16 @@ export function tileName(column: number, row: number): string {
 		letters = String.fromCharCode(65 + ((n - 1) % 26)) + letters;
 	return `${letters}${column + 1}`;
 }
+
+/** What a row of overlapping pages spans. */
+export function spanOf(pages: number, page: number, overlap: number): number {
+	return pages * (page - overlap) + overlap;
+}
+
+/** The template lies in the middle of its pages, so that its edges keep clear of the paper's. */
+export function padOf(template: Template, tiles: Tiling): { x: number; y: number } {
+	return {
+		x: (spanOf(tiles.columns, tiles.width, tiles.overlap) - template.width) / 2,
+		y: (spanOf(tiles.rows, tiles.height, tiles.overlap) - template.height) / 2,
+	};
+}

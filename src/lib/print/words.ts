@@ -1,6 +1,7 @@
 import type { Block } from './flow';
 import type { Ink, Mark } from './drawing';
-import { line, polygon } from './path';
+import { line, polygon, rect } from './path';
+import { placed } from './place';
 import { textWidth, wrapped } from './text-width';
 
 const TEXT = 3.4;
@@ -83,6 +84,33 @@ export function cautionBlock(
 	}
 	const height = Math.max(y + 1.4, 12);
 	return { height: height + 2.2, marks: [...warningFrame(width, height), ...marks] };
+}
+
+/** The same for a page with little room: its words only, in small; the source stands on the page of all cautions. */
+export function shortCaution(
+	caution: { readonly title: string; readonly text: string },
+	width: number,
+): Block {
+	const left = 8;
+	const words = paragraph(`${caution.title} ${caution.text}`, width - left - 2, { size: 3 });
+	const height = words.height + 1.8;
+	const marks = words.marks.map((m): Mark =>
+		m.kind === 'text' ? { ...m, x: m.x + left, y: m.y + 0.6 } : m,
+	);
+	return {
+		height: height + 1.4,
+		marks: [
+			{
+				kind: 'path',
+				steps: rect(0, 0, width, height),
+				fill: 'warn-wash',
+				line: 'hair',
+				ink: 'warn',
+			},
+			...placed(triangle(0, 0), { x: 2, y: 1, scale: 0.72 }),
+			...marks,
+		],
+	};
 }
 
 function warningFrame(width: number, height: number): Mark[] {
