@@ -1,0 +1,144 @@
+import { better } from './first-layout';
+import { Laying, type Kept } from './laying';
+import type { Labour } from './open-sheet';
+import { anyOpening, cheapestOpening, drawOrder, makePairs, recreate } from './recreate';
+import { ruin, type Tools } from './ruin';
+
+/*
+ * Ruin and recreate towards a goal. The goal is a cost one below the best: sheets are dropped until it is met, and their
+ * pieces are out. Each step takes a part of the layout off and lays everything that is out anew; the weight of what stays
+ * out is the cost of the state. Late acceptance (E. K. Burke, Y. Bykov, "The late acceptance hill-climbing heuristic",
+ * EJOR 258, 2017) and weights that rise for what will not go in carry it over the hills.
+ */
+
+const MEMORY = 200; // states looked back to by late acceptance
+const RAISE_EVERY = 200; // steps between two rises of the weights
+const RAISE = 0.02;
+const PAIR_CHANCE = 0.7;
+
+export class Hunt {
+	private readonly laying: Laying;
+	private readonly weight: Float64Array;
+	private readonly history = new Float64Array(MEMORY);
+	private limit = Infinity;
+	private steps = 0;
+	private now = 0;
+	private tools: Tools;
+	best: Kept;
+
+	constructor(
+		private readonly job: Labour,
+		first: Kept,
+	) {
+		this.laying = new Laying(job);
+		this.weight = job.model.area.slice();
+		this.best = first;
+		const pieces = job.model.demand.reduce((a, b) => a + b, 0);
+		const perSheet = pieces / Math.max(1, first.trees.length);
+		const several = job.model.kinds.length > 1;
+		this.tools = {
+			empty: several ? 0.45 : perSheet > 8 ? 0.03 : 0.15,
+			swap: 0.1,
+			most: perSheet > 15 ? 10 : 19,
+			leaves: new Int32Array(pieces + 1),
+		};
+		job.blinkEvery = 50;
+		job.blink = 25;
+		this.aim();
+	}
+
+	/** Starts from the best layout with the next goal: something less in cost, or fewer pieces left over. */
+	private aim(): void {
+		const { laying, best } = this;
+		laying.restore(best);
+		laying.mark();
+		this.limit = best.missing > 0 ? Infinity : best.cost - 1;
+		while (laying.cost > this.limit) laying.drop(this.leastFilled(), this.tools.leaves);
+		makePairs(laying, PAIR_CHANCE, this.job.dice);
+		recreate(laying, drawOrder(laying), this.limit, cheapestOpening(0));
+		laying.commit();
+		this.weight.set(this.job.model.area);
+		this.settle();
+	}
+
+	/** The sheet whose material is used worst for its cost. */
+	private leastFilled(): number {
+		let index = 0;
+		let least = Infinity;
+		this.laying.sheets.forEach(({ tree }, i) => {
+			const filled = tree.area / this.job.model.kinds[tree.kind]!.cost;
+			if (filled >= least) return;
+			least = filled;
+			index = i;
+		});
+		return index;
+	}
+
+	private weigh(): number {
+		let sum = 0;
+		for (const type of this.laying.outTypes) sum += this.laying.out[type]! * this.weight[type]!;
+		return sum;
+	}
+
+	private settle(): void {
+		this.now = this.weigh();
+		this.history.fill(this.now);
+	}
+
+	/** One step; true when it reached the goal, and `best` is new. */
+	step(): boolean {
+		const { laying, job } = this;
+		laying.mark();
+		ruin(laying, this.tools, this.limit);
+		makePairs(laying, PAIR_CHANCE, job.dice);
+		const order = drawOrder(laying);
+		recreate(laying, order, this.limit, anyOpening);
+		if (job.model.kinds.length > 1) this.spendSaving();
+		job.work += 20 + laying.sheets.length;
+		const reached = this.reached();
+		if (reached) {
+			laying.commit();
+			this.best = laying.keep();
+			this.aim();
+			return true;
+		}
+		this.judge();
+		return false;
+	}
+
+	/** Shrunk sheets save cost, and the saving may open room for what is still out. */
+	private spendSaving(): void {
+		const { laying } = this;
+		const before = laying.cost;
+		laying.shrink();
+		if (laying.cost < before && laying.outTypes.length > 0)
+			recreate(laying, drawOrder(laying), this.limit, anyOpening);
+	}
+
+	private reached(): boolean {
+		const { laying, best } = this;
+		if (laying.outTypes.length === 0) return best.missing > 0 || laying.cost < best.cost;
+		return (
+			best.missing > 0 && better({ ...best, cost: laying.cost, missing: laying.missing() }, best)
+		);
+	}
+
+	private judge(): void {
+		const { laying, history } = this;
+		const then = this.weigh();
+		const at = this.steps++ % MEMORY;
+		if (then <= this.now || then <= history[at]!) {
+			laying.commit();
+			this.now = then;
+		} else laying.undo();
+		history[at] = this.now;
+		if (this.steps % RAISE_EVERY === 0) this.raise();
+	}
+
+	/** What stays out for long grows heavier, until something else has to give way. */
+	private raise(): void {
+		const { area } = this.job.model;
+		for (const type of this.laying.outTypes) this.weight[type]! += RAISE * area[type]!;
+		this.settle();
+	}
+}

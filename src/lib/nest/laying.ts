@@ -1,0 +1,290 @@
+import { OpenSheet, type Labour } from './open-sheet';
+import { H, NONE, SlackTree, W } from './slack-tree';
+
+/**
+ * A partial layout under work: sheets being filled and pieces still out. Every state is a layout that can be cut; what is
+ * not placed is only out. A step may be undone: sheets are copied when first touched, and the old ones put back.
+ */
+export class Laying {
+	readonly sheets: OpenSheet[] = [];
+	/** Pieces of each type that are not placed. */
+	readonly out: Int32Array;
+	/** Types with pieces out, each once; may hold types whose count has fallen to 0 until tidy(). */
+	readonly outTypes: number[] = [];
+	/** Sheets in use of each kind. */
+	readonly used: Int32Array;
+	/** Sum of the kinds' cost. */
+	cost = 0;
+	private readonly listed: Uint8Array;
+	private readonly pool: OpenSheet[] = [];
+	private step = 0;
+	private readonly backSheets: OpenSheet[] = [];
+	private readonly backOut: Int32Array;
+	private readonly backTypes: number[] = [];
+	private readonly backUsed: Int32Array;
+	private backCost = 0;
+	private readonly fresh: OpenSheet[] = [];
+	private readonly replaced: OpenSheet[] = [];
+
+	constructor(readonly job: Labour) {
+		const types = job.model.types.length;
+		this.out = new Int32Array(types);
+		this.backOut = new Int32Array(types);
+		this.listed = new Uint8Array(types);
+		this.used = new Int32Array(job.model.kinds.length);
+		this.backUsed = new Int32Array(job.model.kinds.length);
+	}
+
+	putOut(type: number, count: number): void {
+		this.out[type]! += count;
+		if (this.listed[type]) return;
+		this.listed[type] = 1;
+		this.outTypes.push(type);
+	}
+
+	/** Forgets types with nothing out. */
+	tidy(): void {
+		let kept = 0;
+		for (const type of this.outTypes) {
+			if (this.out[type]! > 0) this.outTypes[kept++] = type;
+			else this.listed[type] = 0;
+		}
+		this.outTypes.length = kept;
+	}
+
+	private take(): OpenSheet {
+		const sheet = this.pool.pop() ?? new OpenSheet(this.job.model.types.length);
+		sheet.step = this.step;
+		this.fresh.push(sheet);
+		return sheet;
+	}
+
+	/** Starts a step that commit() or undo() ends. */
+	mark(): void {
+		this.step++;
+		copyInto(this.backSheets, this.sheets);
+		this.backOut.set(this.out);
+		copyInto(this.backTypes, this.outTypes);
+		this.backUsed.set(this.used);
+		this.backCost = this.cost;
+		this.fresh.length = 0;
+		this.replaced.length = 0;
+	}
+
+	commit(): void {
+		this.pool.push(...this.replaced);
+	}
+
+	undo(): void {
+		this.pool.push(...this.fresh);
+		copyInto(this.sheets, this.backSheets);
+		this.out.set(this.backOut);
+		for (const type of this.outTypes) this.listed[type] = 0;
+		copyInto(this.outTypes, this.backTypes);
+		for (const type of this.outTypes) this.listed[type] = 1;
+		this.used.set(this.backUsed);
+		this.cost = this.backCost;
+	}
+
+	/** The sheet at an index, safe to change in this step. */
+	touch(index: number): OpenSheet {
+		const old = this.sheets[index]!;
+		if (old.step === this.step) return old;
+		const copy = this.take();
+		copy.copyFrom(old);
+		this.sheets[index] = copy;
+		this.replaced.push(old);
+		return copy;
+	}
+
+	/** True for a sheet made or copied in this step. */
+	touched(sheet: OpenSheet): boolean {
+		return sheet.step === this.step;
+	}
+
+	/** Lays one piece of a type in the best place of all sheets; false when it fits nowhere. */
+	place(type: number): boolean {
+		const { job, sheets } = this;
+		let best = -1;
+		let least = Infinity;
+		for (let i = 0; i < sheets.length; i++) {
+			const lost = sheets[i]!.loss(type, job);
+			if (lost < least) {
+				least = lost;
+				best = i;
+			}
+		}
+		job.work += sheets.length >> 1;
+		if (best < 0) return false;
+		const seen = sheets[best]!;
+		this.touch(best).place(type, seen, job);
+		this.out[type]!--;
+		return true;
+	}
+
+	/** Does one piece of the type, alone, fit a new sheet of the kind, and may one more be opened at this cost? */
+	opens(kind: number, type: number, limit: number): boolean {
+		const { model } = this.job;
+		const { w, h, cost, count } = model.kinds[kind]!;
+		if (this.used[kind]! >= count || this.cost + cost > limit) return false;
+		const [pw, ph] = [model.w[type]!, model.h[type]!];
+		return (pw <= w && ph <= h) || (model.turns[type] === 1 && ph <= w && pw <= h);
+	}
+
+	/** Opens a sheet and lays one piece on it; false, and nothing changed, when the limits of the saw forbid it. */
+	open(kind: number, type: number): boolean {
+		const { w, h, cost } = this.job.model.kinds[kind]!;
+		const sheet = this.take();
+		sheet.begin(kind, w, h);
+		if (sheet.loss(type, this.job) === Infinity) {
+			this.pool.push(this.fresh.pop()!);
+			return false;
+		}
+		sheet.place(type, sheet, this.job);
+		this.sheets.push(sheet);
+		this.used[kind]!++;
+		this.cost += cost;
+		this.out[type]!--;
+		return true;
+	}
+
+	/** Takes one leaf off a sheet that was touched. */
+	remove(sheet: OpenSheet, leaf: number): void {
+		const kind = sheet.tree.nodes[leaf]!;
+		sheet.tree.remove(leaf);
+		this.putOut((kind - 2) >> 1, 1);
+	}
+
+	/** Takes a whole sheet away; its pieces are out. */
+	drop(index: number, leaves: Int32Array): void {
+		const sheet = this.sheets[index]!;
+		const { tree } = sheet;
+		const count = tree.root === NONE ? 0 : tree.leavesUnder(tree.root, leaves);
+		for (let i = 0; i < count; i++) this.putOut((tree.nodes[leaves[i]!]! - 2) >> 1, 1);
+		this.vanish(index);
+	}
+
+	private vanish(index: number): void {
+		const sheet = this.sheets[index]!;
+		if (sheet.step !== this.step) this.replaced.push(sheet);
+		else {
+			this.fresh.splice(this.fresh.indexOf(sheet), 1);
+			this.pool.push(sheet);
+		}
+		this.used[sheet.tree.kind]!--;
+		this.cost -= this.job.model.kinds[sheet.tree.kind]!.cost;
+		this.sheets.splice(index, 1);
+	}
+
+	/** Sheets emptied in this step go back to the stock. */
+	dropEmpty(): void {
+		for (let i = this.sheets.length - 1; i >= 0; i--)
+			if (this.sheets[i]!.tree.root === NONE) this.vanish(i);
+	}
+
+	/** Gives a touched sheet another kind, which must hold what is on it. */
+	swap(sheet: OpenSheet, kind: number): void {
+		const { kinds } = this.job.model;
+		const { tree } = sheet;
+		this.used[tree.kind]!--;
+		this.used[kind]!++;
+		this.cost += kinds[kind]!.cost - kinds[tree.kind]!.cost;
+		tree.kind = kind;
+		tree.width = kinds[kind]!.w;
+		tree.height = kinds[kind]!.h;
+		tree.version++;
+	}
+
+	/** Moves each touched sheet to the cheapest kind that holds it: the tree has no coordinates, so this costs nothing. */
+	shrink(): void {
+		const { kinds } = this.job.model;
+		if (kinds.length === 1) return;
+		for (const sheet of this.sheets) {
+			if (!this.touched(sheet)) continue;
+			const now = sheet.tree.kind;
+			// kinds run from cheap to dear
+			for (let kind = 0; kind < now; kind++) {
+				const { w, h, cost, count } = kinds[kind]!;
+				if (cost >= kinds[now]!.cost || this.used[kind]! >= count || !holds(sheet.tree, w, h))
+					continue;
+				this.swap(sheet, kind);
+				if (!this.job.allowed || this.job.allowed(sheet.tree)) break;
+				this.swap(sheet, now);
+			}
+		}
+	}
+
+	/** Back to the start: no sheets, everything out. */
+	clear(): void {
+		this.pool.push(...this.sheets);
+		this.sheets.length = 0;
+		this.used.fill(0);
+		this.cost = 0;
+		this.out.fill(0);
+		this.listed.fill(0);
+		this.outTypes.length = 0;
+		this.job.model.demand.forEach((count, type) => {
+			if (count > 0) this.putOut(type, count);
+		});
+		this.mark();
+	}
+
+	/** Puts the sheets of a kept layout in place of all that is here. */
+	restore(kept: Kept): void {
+		this.step++;
+		this.replaced.length = 0;
+		this.used.fill(0);
+		this.cost = 0;
+		const sheets = kept.trees.map((tree) => {
+			const sheet = this.take();
+			sheet.tree.copyFrom(tree);
+			this.used[tree.kind]!++;
+			this.cost += this.job.model.kinds[tree.kind]!.cost;
+			return sheet;
+		});
+		copyInto(this.sheets, sheets);
+		this.fresh.length = 0;
+		this.out.set(kept.out);
+		this.outTypes.length = 0;
+		this.listed.fill(0);
+		kept.out.forEach((n, type) => {
+			if (n > 0) this.putOut(type, 0);
+		});
+	}
+
+	/** A copy of the layout as it stands, safe from later steps. */
+	keep(): Kept {
+		const trees = this.sheets.map(({ tree }) => {
+			const copy = new SlackTree(0, 0);
+			copy.copyFrom(tree);
+			return copy;
+		});
+		return { trees, out: this.out.slice(), cost: this.cost, missing: this.missing() };
+	}
+
+	/** Inflated area of what is out. */
+	missing(): number {
+		let sum = 0;
+		for (const type of this.outTypes) sum += this.out[type]! * this.job.model.area[type]!;
+		return sum;
+	}
+}
+
+/** A layout set aside: its trees are never changed again. */
+export interface Kept {
+	readonly trees: readonly SlackTree[];
+	readonly out: Int32Array;
+	readonly cost: number;
+	/** Inflated area of what is not placed. */
+	readonly missing: number;
+}
+
+function copyInto<T>(to: T[], from: readonly T[]): void {
+	to.length = from.length;
+	for (let i = 0; i < from.length; i++) to[i] = from[i]!;
+}
+
+export function holds(tree: SlackTree, w: number, h: number): boolean {
+	if (tree.root === NONE) return true;
+	return tree.nodes[tree.root + W]! <= w && tree.nodes[tree.root + H]! <= h;
+}

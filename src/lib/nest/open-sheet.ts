@@ -1,0 +1,140 @@
+import type { Random } from './random';
+import type { SawModel } from './saw-model';
+import { SlackTree } from './slack-tree';
+import { SlotList } from './slots';
+
+/** May this sheet be cut within the limits of the saw? Null where the saw has none. */
+export type Allowed = ((tree: SlackTree) => boolean) | null;
+
+/** What a search carries along: its dice, the work done, and how often a slot is overlooked on purpose. */
+export interface Labour {
+	readonly model: SawModel;
+	readonly dice: Random;
+	readonly allowed: Allowed;
+	/** Slots made or looked at. */
+	work: number;
+	/** Slots left until one is skipped: a little blindness keeps the search from running in circles. */
+	blink: number;
+	blinkEvery: number;
+}
+
+export function labour(model: SawModel, dice: Random, allowed: Allowed): Labour {
+	return { model, dice, allowed, work: 0, blink: Infinity, blinkEvery: Infinity };
+}
+
+function nextBlink(job: Labour): number {
+	return job.blinkEvery === Infinity ? Infinity : 1 + job.dice.int(2 * job.blinkEvery);
+}
+
+/** A sheet being filled: its tree, its slots and, per type, the best slot known until the tree changes. */
+export class OpenSheet {
+	readonly tree: SlackTree;
+	private readonly slots = new SlotList();
+	private listed = -1;
+	private readonly lossOf: Float64Array;
+	private readonly slotOf: Int32Array; // 2 * slot + (1 when turned)
+	private readonly known: Int32Array; // tree version at which the two above held
+	/** The step that made this copy; the search copies a sheet once per step. */
+	step = -1;
+
+	constructor(types: number) {
+		this.tree = new SlackTree(0, 0);
+		this.lossOf = new Float64Array(types);
+		this.slotOf = new Int32Array(types);
+		this.known = new Int32Array(types).fill(-1);
+	}
+
+	/** Made empty, of one kind of sheet. */
+	begin(kind: number, width: number, height: number): void {
+		this.tree.clear();
+		this.tree.kind = kind;
+		this.tree.width = width;
+		this.tree.height = height;
+	}
+
+	/** Worth of leftover lost by the best place for one piece of the type; Infinity when there is none. */
+	loss(type: number, job: Labour): number {
+		const { tree } = this;
+		if (this.known[type] === tree.version) return this.lossOf[type]!;
+		const { model } = job;
+		this.known[type] = tree.version;
+		this.lossOf[type] = Infinity;
+		if (tree.width * tree.height - tree.area < model.area[type]!) return Infinity;
+		this.list(job);
+		const w = model.w[type]!;
+		const h = model.h[type]!;
+		if (job.allowed) {
+			this.lossOf[type] = this.bestAllowed(type, job);
+			return this.lossOf[type]!;
+		}
+		this.look(type, 0, w, h, job);
+		if (model.turns[type]) this.look(type, 1, h, w, job);
+		return this.lossOf[type]!;
+	}
+
+	private look(type: number, turned: number, w: number, h: number, job: Labour): void {
+		const { slots } = this;
+		if (w > slots.widest || h > slots.highest) return;
+		let best = this.lossOf[type]!;
+		job.work += slots.count;
+		for (let i = 0; i < slots.count; i++) {
+			const lost = slots.loss(i, w, h);
+			if (lost >= best) continue;
+			if (--job.blink <= 0) {
+				job.blink = nextBlink(job);
+				continue;
+			}
+			best = lost;
+			this.slotOf[type] = 2 * i + turned;
+		}
+		this.lossOf[type] = best;
+	}
+
+	/** With limits on the saw each place is tried out, cheapest first, until the sheet can still be cut. */
+	private bestAllowed(type: number, job: Labour): number {
+		const { slots } = this;
+		const { w, h, turns } = job.model;
+		const tries: { lost: number; slot: number }[] = [];
+		for (let turned = 0; turned <= turns[type]!; turned++)
+			for (let i = 0; i < slots.count; i++) {
+				const lost = turned ? slots.loss(i, h[type]!, w[type]!) : slots.loss(i, w[type]!, h[type]!);
+				if (lost < Infinity) tries.push({ lost, slot: 2 * i + turned });
+			}
+		tries.sort((a, b) => a.lost - b.lost || a.slot - b.slot);
+		const trial = new SlackTree(0, 0);
+		for (const { lost, slot } of tries) {
+			job.work += 10 + this.tree.size;
+			trial.copyFrom(this.tree);
+			this.fillSlot(trial, slot, type, job.model);
+			if (!job.allowed!(trial)) continue;
+			this.slotOf[type] = slot;
+			return lost;
+		}
+		return Infinity;
+	}
+
+	private fillSlot(tree: SlackTree, slot: number, type: number, model: SawModel): void {
+		const turned = (slot & 1) === 1;
+		const [w, h] = [model.w[type]!, model.h[type]!];
+		this.slots.fill(tree, slot >> 1, type, turned, turned ? h : w, turned ? w : h);
+	}
+
+	/** Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was copied from. */
+	place(type: number, seen: OpenSheet, job: Labour): void {
+		const slot = seen.slotOf[type]!;
+		this.list(job); // the walk is the same on a copy, so the slot keeps its number
+		this.fillSlot(this.tree, slot, type, job.model);
+	}
+
+	private list(job: Labour): void {
+		if (this.listed === this.tree.version) return;
+		this.slots.list(this.tree, job.model.least);
+		this.listed = this.tree.version;
+		job.work += this.slots.count;
+	}
+
+	/** A true copy for a step that may be undone; slots are worked out again only if asked for. */
+	copyFrom(other: OpenSheet): void {
+		this.tree.copyFrom(other.tree);
+	}
+}
