@@ -1,0 +1,49 @@
+import type { Plan } from '../lib/plan';
+import { labelPages } from '../lib/print/label-pages';
+import { printPack } from '../lib/print/pack';
+import { writePdf } from '../lib/print/pdf';
+import { sheetDrawing } from '../lib/print/sheet-drawing';
+import { drawingSvg } from '../lib/print/svg';
+import { cuttingListCsv, orderCsv } from './csv-files';
+import { loadFonts } from './fonts';
+import { planJson } from './plan-json';
+import { LAYOUTS, type OutFile } from './write-files';
+
+/** Everything the `plan` command leaves on disk. */
+export function planFiles(plan: Plan): OutFile[] {
+	const fonts = loadFonts();
+	const { job } = plan;
+	const meta = { author: job.shop.name, date: job.date };
+	const labels = labelPages(plan);
+	return [
+		{
+			name: 'print-pack.pdf',
+			data: writePdf(printPack(plan), fonts, { ...meta, title: job.name }),
+		},
+		{ name: 'order.csv', data: orderCsv(plan) },
+		{ name: 'cutting-list.csv', data: cuttingListCsv(plan) },
+		...(labels.length > 0
+			? [
+					{
+						name: 'labels.pdf',
+						data: writePdf(labels, fonts, { ...meta, title: `${job.name}: labels` }),
+					},
+				]
+			: []),
+		{ name: 'plan.json', data: JSON.stringify(planJson(plan), null, '\t') + '\n' },
+		...sheetSvgs(plan),
+	];
+}
+
+/** A layout that failed its audit is not drawn. */
+function sheetSvgs(plan: Plan): OutFile[] {
+	const room = { width: 400, height: 260 };
+	return plan.boards
+		.filter((boards) => boards.faults.length === 0)
+		.flatMap((boards) =>
+			boards.answer.layouts.map((_, i) => ({
+				name: `${LAYOUTS}/sheet-${boards.material}-${i + 1}.svg`,
+				data: drawingSvg(sheetDrawing(plan, boards, i, room), { colours: 'inline' }),
+			})),
+		);
+}

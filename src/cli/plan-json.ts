@@ -1,0 +1,124 @@
+import type { Outline, Point } from '../lib/geometry/outline';
+import type { Part } from '../lib/design/part';
+import type { OrderLine, Quote } from '../lib/estimate/types';
+import type { BoardLayouts, ClothLayouts } from '../lib/layout/layouts';
+import { toMm } from '../lib/measure/length';
+import type { Plan } from '../lib/plan';
+import type { Blank } from '../lib/wrap/blank';
+import { layoutJson, rollJson } from './nest-answer';
+import { problemJson } from './print-problems';
+
+/** The plan as plain data for other programs: lengths in millimetres, money in the job's currency, masses in kilograms. */
+export function planJson(plan: Plan): object {
+	const { job } = plan;
+	return {
+		job: {
+			name: job.name,
+			number: job.number,
+			revision: job.revision,
+			currency: job.shop.currency,
+		},
+		problems: plan.problems.map(problemJson),
+		boxes: plan.boxes.map(({ id, name, mass, figures }) => ({
+			id,
+			name,
+			mass,
+			litres: figures?.chambers.map((chamber) => chamber.net) ?? [],
+		})),
+		panels: plan.panels.map(({ id, name }) => ({ id, name })),
+		parts: plan.parts.map(partJson),
+		blanks: plan.blanks.map(blankJson),
+		boards: plan.boards.map(boardsJson),
+		cloths: plan.cloths.map(clothJson),
+		order: { lines: plan.order.lines.map(orderJson), total: plan.order.total / 100 },
+		quote: quoteJson(plan.quote),
+		cautions: plan.cautions,
+	};
+}
+
+function partJson(part: Part): object {
+	return {
+		...part,
+		thickness: toMm(part.thickness),
+		length: toMm(part.length),
+		width: toMm(part.width),
+		...(part.short
+			? { short: { length: toMm(part.short.length), width: toMm(part.short.width) } }
+			: {}),
+		...(part.outline ? { outline: outlineJson(part.outline) } : {}),
+		holes: part.holes.map(outlineJson),
+		routed: toMm(part.routed),
+	};
+}
+
+function blankJson(blank: Blank): object {
+	const { id, label, name, owner, covers, cloth, count, lot, reliefs, notes } = blank;
+	return {
+		...{ id, label, name, owner, covers, cloth, count, lot, reliefs, notes },
+		length: toMm(blank.length),
+		width: toMm(blank.width),
+		outline: outlineJson(blank.outline),
+		marks: blank.marks.map((mark) => ({
+			kind: mark.kind,
+			line: mark.line.map(pointJson),
+			closed: mark.closed,
+		})),
+	};
+}
+
+function boardsJson({ material, problem, answer, sources, faults }: BoardLayouts): object {
+	return {
+		material,
+		method: problem.method,
+		layouts: answer.layouts.map((layout, i) => ({ ...layoutJson(layout), from: sources[i] })),
+		unplaced: answer.unplaced,
+		cost: answer.cost / 100,
+		bound: { sheets: answer.bound.sheets, cost: answer.bound.cost / 100 },
+		proven: answer.proven,
+		effort: answer.effort,
+		faults,
+	};
+}
+
+function clothJson({ cloth, rolls, unplaced }: ClothLayouts): object {
+	return {
+		cloth,
+		rolls: rolls.map(({ roll, answer, pull, napless, owned, faults }) => {
+			const laid = rollJson(answer);
+			return { roll, pull: toMm(pull), napless: toMm(napless), owned, ...laid, faults };
+		}),
+		unplaced,
+	};
+}
+
+function orderJson(line: OrderLine): object {
+	const { pack, group } = line;
+	return {
+		...line,
+		pack: group === 'cloth' ? toMm(pack) : pack,
+		each: line.each / 100,
+		total: line.total / 100,
+	};
+}
+
+function quoteJson(quote: Quote): object {
+	const { labour, lines, markup, margin, ...amounts } = quote;
+	return {
+		...Object.fromEntries(Object.entries(amounts).map(([key, amount]) => [key, amount / 100])),
+		markup,
+		margin,
+		labour: labour.map((line) => ({ ...line, cost: line.cost / 100 })),
+		lines: lines.map(({ what, price }) => ({ what, price: price / 100 })),
+	};
+}
+
+function outlineJson(outline: Outline): object[] {
+	return outline.map((corner) => ({
+		...pointJson(corner),
+		...(corner.bulge ? { bulge: corner.bulge } : {}),
+	}));
+}
+
+function pointJson({ x, y }: Point): { x: number; y: number } {
+	return { x: toMm(x), y: toMm(y) };
+}

@@ -1,0 +1,16 @@
+/** Wrong usage, or a file that cannot be read: said on standard error, exit code 2. */
+export class Usage extends Error {}
+
+export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped panels in vehicles
+
+  kerf-and-nap plan [job.json] [--out DIR] [--json] [--paper a4|letter] [--seed N] [--effort N]
+      the whole plan; without a job, the built-in sample. Writes the print pack and all lists to DIR
+      (out when none is given); --json prints the plan to standard output instead.
+  kerf-and-nap nest [problem.json] [--seed N] [--effort N] [--seconds N] [--lines]
+      only the layout of a plain problem, from a file or standard input; the answer is JSON.
+      --lines: one problem a line in, one answer a line out, in the same order.
+  kerf-and-nap check [job.json]
+      problems only.
+
+Exit codes: 0 done, 1 the job has problems, 2 wrong usage or unreadable file.
+`;

@@ -1,0 +1,2 @@
+/** The door through which the schema library enters. */
+export { z } from 'zod';
