@@ -96,29 +96,49 @@ function insideFlags(lines: readonly CutLine[], words: readonly Box[]): Mark[] {
 	const taken: Box[] = [...words];
 	return lines
 		.filter((l) => !l.outside)
-		.flatMap(({ cut, entry, exit }) => {
-			const { spot, radius } = seatOnLine(entry, exit, taken);
+		.flatMap((l) => {
+			const seat = seats(l).find(
+				({ spot, radius }) => !taken.some((box) => overlap(box, boxRound(spot, radius))),
+			);
+			// Nowhere is clear: a smaller flag in the middle, over a word if need be, is better than none.
+			const { spot, radius, foot } = seat ?? middle(l);
 			taken.push(boxRound(spot, radius));
-			return flagMarks(cut, spot, radius);
+			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
+			return [...leader, ...flagMarks(l.cut, spot, radius)];
 		});
 }
 
-function seatOnLine(
-	entry: Spot,
-	exit: Spot,
-	taken: readonly Box[],
-): { readonly spot: Spot; readonly radius: number } {
-	const long = Math.hypot(exit.x - entry.x, exit.y - entry.y);
-	for (const radius of [RADIUS, RADIUS * 0.8])
-		for (let along = radius + 0.6; along <= long - radius; along += 0.7) {
-			const spot = {
-				x: entry.x + ((exit.x - entry.x) * along) / long,
-				y: entry.y + ((exit.y - entry.y) * along) / long,
-			};
-			if (!taken.some((box) => overlap(box, boxRound(spot, radius)))) return { spot, radius };
+interface Seat {
+	readonly spot: Spot;
+	readonly radius: number;
+	/** Where its leader starts on the cut, for a flag beside its line. */
+	readonly foot: Spot | null;
+}
+
+/** Seats in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
+function seats(l: CutLine): Seat[] {
+	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
+	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };
+	const found: Seat[] = [];
+	for (const [radius, off] of [
+		[RADIUS, 0],
+		[RADIUS * 0.8, 0],
+		[RADIUS * 0.8, 4],
+		[RADIUS * 0.8, -4],
+		[RADIUS * 0.8, 7],
+		[RADIUS * 0.8, -7],
+	] as const)
+		for (let along = off === 0 ? radius + 0.6 : 0; along <= long - radius; along += 0.7) {
+			const foot = { x: l.entry.x + u.x * along, y: l.entry.y + u.y * along };
+			const spot = { x: foot.x - u.y * off, y: foot.y + u.x * off };
+			found.push({ spot, radius, foot: off === 0 ? null : foot });
 		}
-	const middle = { x: (entry.x + exit.x) / 2, y: (entry.y + exit.y) / 2 };
-	return { spot: middle, radius: RADIUS * 0.8 };
+	return found;
+}
+
+function middle({ entry, exit }: CutLine): Seat {
+	const spot = { x: (entry.x + exit.x) / 2, y: (entry.y + exit.y) / 2 };
+	return { spot, radius: RADIUS * 0.8, foot: null };
 }
 
 function boxRound(spot: Spot, r: number): Box {

@@ -1,7 +1,7 @@
 import type { Drawing, Mark, Page } from './drawing';
 import { line, rect } from './path';
 import { placed } from './place';
-import { shortened } from './text-width';
+import { shortened, textWidth } from './text-width';
 import { scaleBar } from './scale-bar';
 
 /** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11 in). */
@@ -140,14 +140,15 @@ function fieldRow(fields: readonly Field[], y: number, width: number): Mark[] {
 			size: 2.3,
 			ink: 'pencil',
 		});
-		const value = shortened(field.value, wide - 2.8, 3.6, 'semibold');
+		const size = [3.6, 3.2, 2.8].find((n) => textWidth(field.value, n, 'semibold') <= wide - 2.8);
+		const value = shortened(field.value, wide - 2.8, size ?? 2.8, 'semibold');
 		if (value !== '')
 			marks.push({
 				kind: 'text',
 				x: x + 1.4,
 				y: y + 6.6,
 				text: value,
-				size: 3.6,
+				size: size ?? 2.8,
 				weight: 'semibold',
 			});
 		x += wide;

@@ -1,7 +1,9 @@
+import { toMm } from '../measure/length';
 import { printMass } from '../measure/mass';
 import { printMoney } from '../measure/money';
 import { pathText } from '../job/problem';
 import type { Plan } from '../plan';
+import { amountText } from './amounts';
 import { cautionsFor } from './caution-blocks';
 import type { Mark } from './drawing';
 import { figuresOn, type Figures } from './figures';
@@ -12,7 +14,7 @@ import { line } from './path';
 import { materialName } from './sheet-drawing';
 import { table } from './table';
 import { shortened, textWidth } from './text-width';
-import { heading, paragraph } from './words';
+import { heading, paragraph, shortCaution } from './words';
 
 /** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
 export function summaryPages(plan: Plan, rest: readonly Leaf[]): Leaf[] {
@@ -29,12 +31,12 @@ function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Fi
 	const about = [job.number && `Job ${job.number}`, job.customer, job.vehicle].filter(Boolean);
 	return [
 		title(job.name, about.join('  ·  '), width),
-		...strip(liveFigures(plan, figures), width),
+		...strip(liveFigures(plan), width),
 		...(job.notes === '' ? [] : [paragraph(job.notes, width), space(3)]),
 		...problemBlocks(plan, width),
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),
-		...cautionsFor(plan, 'summary', everything(plan), true, width),
+		...cautionsFor(plan, 'summary', everything(plan), true, width, shortCaution),
 		space(5),
 		...contents(rest, before, width),
 	];
@@ -68,17 +70,18 @@ interface Live {
 	readonly value: string;
 }
 
-function liveFigures(plan: Plan, figures: Figures): Live[] {
+function liveFigures(plan: Plan): Live[] {
 	const { currency, ruler } = plan.job.shop;
 	const sources = plan.boards.flatMap((b) => b.sources).filter((s) => !s.cut);
 	const bought = sources.filter((s) => s.kind === 'buy').length;
 	const pull = plan.cloths.flatMap((c) => c.rolls).reduce((sum, r) => sum + r.pull, 0);
+	const metres = { number: toMm(pull) / 1000, unit: 'm' } as const;
 	const mass = plan.parts.reduce((sum, p) => sum + p.mass * p.count, 0);
 	const money = (m: Plan['order']['total']) => printMoney(m, currency, ruler.decimal);
 	return [
 		{ label: 'Sheets to buy', value: String(bought) },
 		{ label: 'Sheets off the rack', value: String(sources.length - bought) },
-		{ label: 'Cloth to pull', value: `${figures.bench(pull)} ${ruler.unit}` },
+		{ label: 'Cloth to pull', value: amountText(metres, ruler) || 'none' },
 		{ label: 'Order', value: money(plan.order.total) },
 		{
 			label: 'Boards weigh',
@@ -153,7 +156,7 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 			proven
 				? 'no layout needs fewer'
 				: bound.sheets < layouts.length
-					? `at least ${bound.sheets}`
+					? `at least ${bound.sheets} needed`
 					: '',
 			waiting > 0 ? `${waiting} pieces not laid out` : '',
 			b.faults.length > 0 ? 'layout refused by its check' : '',
@@ -197,7 +200,7 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 			return {
 				cells: [
 					cloth?.name ?? c.cloth,
-					`${cloth?.nap ?? 'no'} nap`,
+					cloth === undefined || cloth.nap === 'none' ? 'no nap' : `${cloth.nap} nap`,
 					String(r.answer.placed.length),
 					figures.bench(r.pull),
 					figures.bench(r.napless),
