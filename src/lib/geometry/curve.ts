@@ -13,9 +13,13 @@ export type Curve = (t: number) => Point;
  */
 export function arcsAlong(curve: Curve, tolerance: number, pieces = 1): Corner[] {
 	const corners: Corner[] = [];
-	for (let k = 0; k < pieces; k++) piece(curve, k / pieces, (k + 1) / pieces, tolerance, 14, corners);
+	for (let k = 0; k < pieces; k++)
+		piece(curve, k / pieces, (k + 1) / pieces, tolerance, DEPTH, corners);
 	return corners;
 }
+
+/** Halved this often at most: a curve that still departs is no curve of any panel. */
+const DEPTH = 10;
 
 function piece(
 	curve: Curve,

@@ -1,7 +1,7 @@
 import { area } from './extent';
 import { cornerAt } from './edge';
 import { orient } from './orient';
-import type { Outline } from './outline';
+import type { Corner, Outline } from './outline';
 import { corner, wound } from './turn';
 import { distance, dot, minus } from './vector';
 
@@ -20,22 +20,19 @@ export interface Tidied {
  */
 export function tidy(outline: Outline, nearest = 16): Tidied {
 	const single = withoutDoubled(outline, nearest);
-	let current = single;
+	const ring = new Ring(single);
 	let slivers = 0;
 	let straight = 0;
-	for (let i = 0; i < current.length && current.length > 3;) {
-		const why = needless(current, i, nearest);
-		if (!why) i++;
-		else {
-			if (why === 'sliver') slivers++;
-			else straight++;
-			current = withoutDoubled(
-				current.filter((_, k) => k !== i),
-				why === 'sliver' ? nearest : 0,
-			);
-			i = Math.max(0, i - 2);
-		}
+	// Taking a corner out may make its neighbours needless in turn: they are looked at again.
+	const look = single.map((_, i) => single.length - 1 - i);
+	for (let i = look.pop(); i !== undefined; i = look.pop()) {
+		const why = ring.has(i) && ring.size > 3 ? needless(ring, i, nearest) : null;
+		if (!why) continue;
+		if (why === 'straight') straight++;
+		else if (why === 'sliver') slivers++;
+		look.push(...ring.remove(i));
 	}
+	const current = ring.outline();
 	return {
 		outline: wound(current),
 		doubled: outline.length - single.length,
@@ -43,6 +40,45 @@ export function tidy(outline: Outline, nearest = 16): Tidied {
 		straight,
 		turnedRound: area(current) < 0,
 	};
+}
+
+/** An outline from which corners are taken one by one, each at no cost. */
+class Ring {
+	private readonly next: number[];
+	private readonly previous: number[];
+	private readonly there: boolean[];
+	size: number;
+
+	constructor(private readonly corners: Outline) {
+		const n = corners.length;
+		this.next = corners.map((_, i) => (i + 1) % n);
+		this.previous = corners.map((_, i) => (i + n - 1) % n);
+		this.there = corners.map(() => true);
+		this.size = n;
+	}
+
+	has(i: number): boolean {
+		return this.there[i] === true;
+	}
+
+	/** The corner before, at and after i. */
+	around(i: number): readonly [Corner, Corner, Corner] {
+		return [this.corners[this.previous[i]!]!, this.corners[i]!, this.corners[this.next[i]!]!];
+	}
+
+	/** Takes corner i out and returns its neighbours. */
+	remove(i: number): readonly [number, number] {
+		const [before, after] = [this.previous[i]!, this.next[i]!];
+		this.next[before] = after;
+		this.previous[after] = before;
+		this.there[i] = false;
+		this.size--;
+		return [before, after];
+	}
+
+	outline(): Outline {
+		return this.corners.filter((_, i) => this.there[i]);
+	}
 }
 
 function withoutDoubled(outline: Outline, nearest: number): Outline {
@@ -54,12 +90,16 @@ function withoutDoubled(outline: Outline, nearest: number): Outline {
 	return kept.length >= 2 ? kept : outline;
 }
 
-/** Why the corner between two straight edges is not needed, or null when it is. */
-function needless(outline: Outline, i: number, nearest: number): 'sliver' | 'straight' | null {
-	const before = cornerAt(outline, i - 1);
-	const at = cornerAt(outline, i);
-	const after = cornerAt(outline, i + 1);
+/** Why a corner is not needed, or null when it is. Corners of arcs always are. */
+function needless(
+	ring: Ring,
+	i: number,
+	nearest: number,
+): 'sliver' | 'straight' | 'doubled' | null {
+	const [before, at, after] = ring.around(i);
 	if ((before.bulge ?? 0) !== 0 || (at.bulge ?? 0) !== 0) return null;
+	// Left over where a spike was taken off.
+	if (distance(at, after) <= nearest) return 'doubled';
 	const back = dot(minus(before, at), minus(after, at)) > 0;
 	if (orient(before, at, after) === 0) return back ? 'sliver' : 'straight';
 	if (!back) return null;

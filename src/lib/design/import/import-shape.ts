@@ -1,11 +1,40 @@
 import type { Shape } from '../../job/panel-outline';
-import { refused, type Drawn, type Undrawn } from '../panel/drawn';
+import type { Drawn, Undrawn } from '../panel/drawn';
+import { readDxf } from './dxf';
+import { finish, type Stated } from './finish';
+import { readPasted } from './pasted';
+import { readSvg } from './svg';
+import { tracedShape } from './traced';
 
 export type Imported = Extract<Shape, { kind: 'svg' | 'dxf' | 'pasted' | 'traced' }>;
 
+/** CSS Values and Units: 96 px, 72 pt to the inch. */
+const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: 25.4, pt: 25.4 / 72, px: 25.4 / 96 } as const;
+
+/** The outline in a drawing, a list or a picture. Never throws on what a person gives; nothing in it is run or fetched. */
 export function importShape(shape: Imported): Drawn | Undrawn {
-	return refused(
-		`An outline of kind '${shape.kind}' cannot be read yet.`,
-		'Give the outline by numbers.',
-	);
+	switch (shape.kind) {
+		case 'svg': {
+			const stated = statedOf(shape);
+			return finish(readSvg(shape.text, stated.unitMm * stated.scale), stated);
+		}
+		case 'dxf': {
+			const stated = statedOf(shape);
+			return finish(readDxf(shape.text, shape.layer, stated.unitMm * stated.scale), stated);
+		}
+		case 'pasted':
+			return finish(readPasted(shape.text, shape.decimal), statedOf(shape));
+		case 'traced':
+			return tracedShape(shape);
+	}
+}
+
+function statedOf(s: Exclude<Imported, { kind: 'traced' }>): Stated {
+	return {
+		unitMm: UNIT_MM[s.unit],
+		unitName: s.unit,
+		scale: s.scale,
+		known: s.known,
+		join: s.join,
+	};
 }

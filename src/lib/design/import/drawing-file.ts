@@ -1,0 +1,28 @@
+import type { Run } from '../../geometry/chain';
+import type { Complaint } from '../panel/drawn';
+
+/** What was found in a drawing, in the drawing's own unit, y up. */
+export interface DrawingFile {
+	readonly runs: readonly Run[];
+	/** What the file itself says one of its units is, in millimetres; null when it does not say. */
+	readonly says: { readonly mm: number; readonly name: string } | null;
+	readonly complaints: readonly Complaint[];
+}
+
+/** Curves are followed to 0.02 mm: below what paper or router can show. */
+export const FINE_MM = 0.02;
+
+/** More edges than any panel has: a drawing of a whole vehicle, or of its text and hatching. */
+export const MOST_EDGES = 20_000;
+
+export function check(what: string, fix: string): Complaint {
+	return { kind: 'check', what, fix };
+}
+
+export function stop(what: string, fix: string): Complaint {
+	return { kind: 'stop', what, fix };
+}
+
+export function nothingRead(what: string, fix: string): DrawingFile {
+	return { runs: [], says: null, complaints: [stop(what, fix)] };
+}

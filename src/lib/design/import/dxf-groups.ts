@@ -1,0 +1,62 @@
+/**
+ * The open drawing exchange format is a list of pairs of lines: a group code and its value. This reads the pairs of the
+ * entities one by one. An own reader, because the library tried for it never returns from a polyline whose end mark is missing,
+ * and a planner must not hang on a broken file.
+ */
+export interface DxfEntity {
+	readonly type: string;
+	readonly groups: readonly (readonly [code: number, value: string])[];
+}
+
+export interface DxfText {
+	/** Value of the header's unit variable; 0 when the file does not say. */
+	readonly unit: number;
+	readonly entities: readonly DxfEntity[];
+	/** False when the reading stopped at the limit. */
+	readonly whole: boolean;
+}
+
+/** The entities of a file, at most `most` of them; null when the text is no such file. */
+export function readGroups(text: string, most: number): DxfText | null {
+	const lines = text.split(/\r\n|\r|\n/);
+	const entities: { type: string; groups: [number, string][] }[] = [];
+	let unit = 0;
+	let section = '';
+	let variable = '';
+	let known = false;
+	for (let i = 0; i + 1 < lines.length; i += 2) {
+		const code = Number(lines[i]);
+		if (!Number.isInteger(code)) return known ? { unit, entities, whole: true } : null;
+		const value = lines[i + 1]!.trim();
+		if (code === 0 && value === 'SECTION') {
+			section = (lines[i + 3] ?? '').trim();
+			known = true;
+			i += 2;
+		} else if (code === 0 && value === 'ENDSEC') section = '';
+		else if (code === 9) variable = value;
+		else if (section === 'HEADER' && code === 70 && variable === '$INSUNITS') unit = Number(value);
+		else if (section === 'ENTITIES' && code === 0) {
+			if (entities.length >= most) return { unit, entities, whole: false };
+			entities.push({ type: value.toUpperCase(), groups: [] });
+		} else if (section === 'ENTITIES') entities.at(-1)?.groups.push([code, value]);
+	}
+	return known ? { unit, entities, whole: true } : null;
+}
+
+/** The first number under a group code, or what it is when missing or no number. */
+export function numberOf(e: DxfEntity, code: number, missing = 0): number {
+	const found = e.groups.find(([c]) => c === code);
+	const n = found ? Number(found[1]) : missing;
+	return Number.isFinite(n) ? n : missing;
+}
+
+/** All numbers under a group code, in order. */
+export function numbersOf(e: DxfEntity, code: number): number[] {
+	return e.groups
+		.filter(([c]) => c === code)
+		.map(([, v]) => (Number.isFinite(Number(v)) ? Number(v) : 0));
+}
+
+export function textOf(e: DxfEntity, code: number): string {
+	return e.groups.find(([c]) => c === code)?.[1] ?? '';
+}

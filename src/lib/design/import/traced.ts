@@ -1,0 +1,79 @@
+import { bounds } from '../../geometry/extent';
+import { moved } from '../../geometry/turn';
+import { snap } from '../../geometry/vector';
+import type { Shape } from '../../job/panel-outline';
+import { TICKS_PER_MM } from '../../measure/length';
+import { refused, type Complaint, type Drawn, type Undrawn } from '../panel/drawn';
+import { cutCorners } from '../panel/shape-numbers';
+import { check, stop } from './drawing-file';
+import { knownFault } from './finish';
+import { squareUp, type Paper } from './square-up';
+
+type Traced = Extract<Shape, { kind: 'traced' }>;
+
+/** ISO 216 and the North American letter sheet, mm. */
+const PAPERS = { a4: [210, 297], letter: [215.9, 279.4] } as const;
+
+export function paperOf(s: Pick<Traced, 'paper' | 'lying'>): Paper {
+	const [short, long] = PAPERS[s.paper];
+	return s.lying === 'upright' ? { width: short, height: long } : { width: long, height: short };
+}
+
+/** Worse than this the outline is no use for a hairline gap. */
+const WORST = 4;
+/** Worse than this it wants checking with a tape. */
+const DOUBTFUL = 1;
+
+/** An outline clicked over a photograph, squared up by the paper in it. */
+export function tracedShape(s: Traced): Drawn | Undrawn {
+	const squared = squareUp(s.sheet, paperOf(s));
+	if (!squared.ok) return refusal(squared.why, squared.squash);
+	const points = s.points.map((p) => squared.toMm(p));
+	if (points.some((p) => !(Math.abs(p.x) < 1e4 && Math.abs(p.y) < 1e4)))
+		return refused(
+			'A point of the outline lies at or beyond the horizon of the picture.',
+			'Click the outline on the template itself, and check the four corners of the paper.',
+		);
+	const error = Math.max(...s.points.map((p) => squared.errorAt(p)));
+	if (error > WORST) return { outline: null, complaints: [tooRough(error)] };
+	const ticks = points.map((p) => snap({ x: p.x * TICKS_PER_MM, y: p.y * TICKS_PER_MM }));
+	const shape = cutCorners(
+		ticks,
+		s.points.map((p) => p.cut),
+	);
+	if (shape.outline === null) return shape;
+	const box = bounds(shape.outline);
+	const outline = moved(shape.outline, -box.x, -box.y);
+	return { ...shape, outline, complaints: [expected(error), ...knownFault(outline, s.known)] };
+}
+
+function refusal(why: 'corners' | 'oblique', squash: number): Undrawn {
+	if (why === 'corners')
+		return refused(
+			'The four corners of the paper do not make a sheet of paper.',
+			'Mark them in this order: top left, top right, bottom right, bottom left.',
+		);
+	const angle = Math.round((Math.acos(squash) * 180) / Math.PI);
+	return refused(
+		`The picture was taken about ${angle}° from straight above; its far end cannot be trusted.`,
+		'Take it again from above the middle of the template, as high as you can.',
+	);
+}
+
+function tooRough(error: number): Complaint {
+	return stop(
+		`The outline can be off by ${tenths(error)} mm: the paper is too small in the picture, or too far from the outline.`,
+		'Lay the paper in the middle of the template and take the picture from higher up with more of it in the frame.',
+	);
+}
+
+function expected(error: number): Complaint {
+	return check(
+		`Traced from a picture: expect the outline to be off by up to ${tenths(error)} mm at its worst corner.`,
+		error > DOUBTFUL
+			? 'Check it against the opening with a tape, and cut a test piece from cardboard first.'
+			: 'Check one known length against the opening before cutting.',
+	);
+}
+
+const tenths = (n: number): number => Math.ceil(n * 10) / 10;
