@@ -24,12 +24,18 @@ export interface LaidOut {
 	readonly width: Length;
 }
 
+/** A cloth laid out, and the way from a point of the front view to its place on the back. */
+export interface Layout {
+	readonly laid: LaidOut;
+	readonly place: (p: Point) => Point;
+}
+
 /** Outline (counter-clockwise, front view) and marks as seen from the back, on the grid, corner at 0,0. */
 export function layOut(
 	outline: readonly Point[],
 	marks: readonly BlankMark[],
 	nap: number,
-): LaidOut {
+): Layout {
 	const turned = reversed(outline.map((p) => snap(onTheBack(p, nap))));
 	const box = bounds(turned);
 	const place = (p: Point): Point => {
@@ -37,9 +43,12 @@ export function layOut(
 		return snap({ x: q.x - box.x, y: q.y - box.y });
 	};
 	return {
-		outline: turned.map((p) => ({ x: p.x - box.x, y: p.y - box.y })),
-		marks: marks.map((m) => ({ ...m, line: m.line.map(place) })),
-		length: ticks(box.length),
-		width: ticks(box.width),
+		laid: {
+			outline: turned.map((p) => ({ x: p.x - box.x, y: p.y - box.y })),
+			marks: marks.map((m) => ({ ...m, line: m.line.map(place) })),
+			length: ticks(box.length),
+			width: ticks(box.width),
+		},
+		place,
 	};
 }

@@ -10,6 +10,8 @@ export interface BlankMark {
 		'fold' | 'slit' | 'notch' | 'window' | 'seam' | 'centre' | 'hole' | 'trim' | 'step';
 	readonly line: readonly Point[];
 	readonly closed: boolean;
+	/** A notch at an outside corner, mitred, rather than one of a row along a curve. */
+	readonly corner?: true;
 }
 
 /** Whether the cloth takes a corner or an edge, with the figures behind it. */
@@ -59,6 +61,6 @@ export interface Blank {
 	readonly reliefs: { readonly notches: number; readonly slits: number; readonly corners: number };
 	readonly notes: readonly string[];
 	readonly verdicts?: readonly Verdict[];
-	/** Along the roll and across it; absent for a part of a seamed cloth. */
+	/** Along the roll and across it; of the whole cloth where it is seamed together from parts. */
 	readonly girth?: { readonly along: Girth; readonly across: Girth };
 }

@@ -1,12 +1,15 @@
 import type { Covering } from '../design/covering';
 import { area, perimeter } from '../geometry/extent';
-import type { Outline } from '../geometry/outline';
+import type { Outline, Point } from '../geometry/outline';
+import { between, plus } from '../geometry/vector';
 import type { Cloth } from '../job/stock';
 import { TICKS_PER_MM } from '../measure/length';
 import type { Ruler } from '../measure/ruler';
 import { layOut } from './back-view';
 import type { Blank, BlankMark } from './blank';
 import { clothShape, type ClothShape } from './cloth-shape';
+import type { SeamLine } from './cut-along';
+import { displacement } from './girth';
 import { girthSums } from './girth-sum';
 import { panelMarks } from './panel-marks';
 import { verdictsOf } from './verdicts';
@@ -29,6 +32,8 @@ export interface Developed {
 	readonly shape: ClothShape;
 	/** Places on the edge without room for the relief they need. */
 	readonly blocked: number;
+	/** Seams the person placed, on the blank. */
+	readonly seams: readonly SeamLine[];
 }
 
 /** One covering as one piece of cloth, however wide. */
@@ -41,6 +46,7 @@ export function coveringBlank(
 	const shape = clothShape(covering);
 	const rule = { short: cloth.relief * cloth.pressed, rise: cloth.standOff };
 	const { marks, reliefs, blocked } = panelMarks(shape, covering, rule);
+	const { laid, place } = layOut(shape.outline, [...marks, ...extra.marks], covering.nap);
 	const blank: Blank = {
 		id: covering.id,
 		label: covering.label,
@@ -49,7 +55,7 @@ export function coveringBlank(
 		covers: covering.covers,
 		cloth: cloth.id,
 		count: covering.count,
-		...layOut(shape.outline, [...marks, ...extra.marks], covering.nap),
+		...laid,
 		anyWay: covering.anyWay,
 		lot: covering.lot,
 		bonded: bondedArea(covering, shape) - holeArea(extra.holes),
@@ -62,7 +68,15 @@ export function coveringBlank(
 		verdicts: verdictsOf(covering, cloth, ruler),
 		girth: girthSums(covering.outline, shape.outline, shape.climb, covering.nap),
 	};
-	return { blank, shape, blocked };
+	return { blank, shape, blocked, seams: seamsOf(covering, place) };
+}
+
+/** A seam lies on the flat cloth where its middle comes to lie once the steps are climbed. */
+function seamsOf(covering: Covering, place: (p: Point) => Point): SeamLine[] {
+	return covering.seams.map(([from, to]) => {
+		const by = displacement(covering, between(from, to, 0.5));
+		return { from: place(plus(from, by)), to: place(plus(to, by)) };
+	});
 }
 
 const holeArea = (holes: readonly Outline[]): number =>

@@ -76,7 +76,8 @@ function outside(
 	b: Stretch,
 ): Point[] {
 	if (on < 0 || back < 0) return [end, start];
-	const longest = SPIKE * Math.max(a.beyond, b.beyond, norm(minus(a.to, a.corner)));
+	const climbed = Math.max(norm(minus(a.to, a.corner)), norm(minus(b.from, a.corner)));
+	const longest = SPIKE * Math.max(a.beyond, b.beyond, climbed);
 	if (Math.max(on, back) <= longest) return [meet];
 	return [
 		plus(end, times(a.heading, Math.min(on, longest))),

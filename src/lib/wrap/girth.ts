@@ -1,4 +1,5 @@
 import type { Covering } from '../design/covering';
+import { common } from '../geometry/clip';
 import { boundsOfPoints } from '../geometry/edge';
 import { area } from '../geometry/extent';
 import { flatten } from '../geometry/flatten';
@@ -62,10 +63,10 @@ interface Scan {
 
 function scan(covering: Pick<Covering, 'outline' | 'steps'>): Scan {
 	const board = flatten(covering.outline, CHORD_ERROR);
-	const steps = covering.steps.map((s) => ({
-		points: flatten(s.outline, CHORD_ERROR),
-		height: s.height,
-	}));
+	// What of a layer lies beyond the board is not there.
+	const steps = covering.steps.flatMap((s) =>
+		common([s.outline], [board], CHORD_ERROR).map((r) => ({ points: r.outline, height: s.height })),
+	);
 	const b = boundsOfPoints(largest(steps.map((s) => s.points)) ?? board);
 	return { board, steps, middle: { x: b.x + b.length / 2, y: b.y + b.width / 2 } };
 }
@@ -121,27 +122,26 @@ const AT_THE_EDGE = 160;
 
 /** The steps a level line climbs within the board. */
 function climbsOnRow(s: Scan, y: number): { at: number; height: number }[] {
-	const edges = crossings(s.board, y).sort((a, b) => a - b);
+	const edges = crossings(s.board, y);
 	return s.steps.flatMap(({ points, height }) =>
 		crossings(points, y)
-			.filter((x) => within(edges, x))
-			.map((x) => ({ at: x, height })),
+			.filter((c) => !edges.some((e) => Math.abs(c.at - e.at) * e.steep < AT_THE_EDGE))
+			.map((c) => ({ at: c.at, height })),
 	);
 }
 
-function within(edges: readonly number[], x: number): boolean {
-	for (let i = 0; i + 1 < edges.length; i += 2)
-		if (x > edges[i]! + AT_THE_EDGE && x < edges[i + 1]! - AT_THE_EDGE) return true;
-	return false;
-}
-
-function crossings(points: readonly Point[], y: number): number[] {
-	const found: number[] = [];
+/** Where a level line meets an outline, and the sine of the angle at which it does. */
+function crossings(points: readonly Point[], y: number): { at: number; steep: number }[] {
+	const found: { at: number; steep: number }[] = [];
 	for (let i = 0; i < points.length; i++) {
 		const p = points[i]!;
 		const q = points[(i + 1) % points.length]!;
 		if (p.y <= y === q.y <= y) continue;
-		found.push(p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x));
+		const rise = q.y - p.y;
+		found.push({
+			at: p.x + ((y - p.y) / rise) * (q.x - p.x),
+			steep: Math.abs(rise) / Math.hypot(rise, q.x - p.x),
+		});
 	}
 	return found;
 }

@@ -1,8 +1,11 @@
 import type { Covering } from '../design/covering';
-import { boundsOfPoints } from '../geometry/edge';
+import { common } from '../geometry/clip';
+import { boundsOfPoints, edgesOf, nearestOnEdge } from '../geometry/edge';
+import { area } from '../geometry/extent';
+import { whereIs } from '../geometry/inside';
 import { flatten } from '../geometry/flatten';
-import type { Point } from '../geometry/outline';
-import { minus, plus } from '../geometry/vector';
+import type { Outline, Point } from '../geometry/outline';
+import { minus, plus, snap } from '../geometry/vector';
 import type { Blank, BlankMark } from './blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
 import { STILL, displacement } from './girth';
@@ -35,11 +38,23 @@ export function panelMarks(
 			...trimLines(shape.flaps, shape.climb).map((line) => open('trim', line)),
 			...shape.windows.flatMap((w) => windowMarks(w)),
 			...stepMarks(covering),
-			...all.flatMap((r) => r.marks),
+			...all.flatMap((r) => r.marks).flatMap((m) => trimmedTo(m, shape.outline)),
 		],
 		reliefs: { notches: sum('notches'), slits: sum('slits'), corners: sum('corners') },
 		blocked: all.reduce((n, r) => n + r.blocked.length, 0),
 	};
+}
+
+/** A notch as far as there is cloth: the needle of a sharp corner is cut off already. */
+function trimmedTo(mark: BlankMark, outline: Outline): BlankMark[] {
+	const edges = edgesOf(outline);
+	const off = (p: Point) =>
+		whereIs(p, outline) === 'outside' && !edges.some((e) => nearestOnEdge(p, e).distance < 4);
+	if (!mark.closed || !mark.line.some(off)) return [mark];
+	const parts = common([mark.line.map(snap)], [outline]).map((r) => r.outline);
+	// A cut through a neighbour's notch can leave crumbs; the cut itself is the largest part.
+	const largest = parts.sort((a, b) => area(b) - area(a))[0];
+	return largest ? [{ ...mark, line: largest }] : [mark];
 }
 
 const open = (kind: BlankMark['kind'], line: readonly Point[]): BlankMark => ({

@@ -1,6 +1,6 @@
 import { lineLine } from '../geometry/meet';
 import type { Point } from '../geometry/outline';
-import { minus, plus, times, unit } from '../geometry/vector';
+import { dot, minus, plus, times, unit } from '../geometry/vector';
 import type { FlapWidth } from './flap';
 import type { ReliefPlace } from './relief-places';
 import { outOf, turnTo } from './span';
@@ -64,12 +64,28 @@ export function slit(place: ReliefPlace, short: number): Point[] | null {
 }
 
 /** Where the edges of the cloth on both sides of a place meet. */
-export function edgePoint(place: ReliefPlace): Point {
-	const [a, b] = place.flaps;
-	const end = plus(place.at, times(outOf(place.before), a.total));
-	const start = plus(place.at, times(outOf(place.after), b.total));
+function edgePoint(place: ReliefPlace): Point {
+	const { end, start } = edgesAt(place);
 	const meet = lineLine({ at: end, heading: place.before }, { at: start, heading: place.after });
 	return meet ?? end;
+}
+
+/** The edge of the cloth between the two ends of a notch, against the sense of the cut. */
+export function closing(place: ReliefPlace): Point[] {
+	const { end, start } = edgesAt(place);
+	const meet = lineLine({ at: end, heading: place.before }, { at: start, heading: place.after });
+	if (!meet) return [];
+	const beyond =
+		dot(minus(meet, end), place.before) >= 0 && dot(minus(start, meet), place.after) >= 0;
+	return beyond ? [meet] : [start, end];
+}
+
+function edgesAt(place: ReliefPlace): { end: Point; start: Point } {
+	const [a, b] = place.flaps;
+	return {
+		end: plus(place.at, times(outOf(place.before), a.total)),
+		start: plus(place.at, times(outOf(place.after), b.total)),
+	};
 }
 
 /** The point of a cut: `short` away from the folds on both sides. Where the fold runs straight on (a band), just beside it. */

@@ -46,7 +46,8 @@ interface Bend {
 export function reliefPlaces(flaps: readonly Flap[], climb: Climb, rise: number): ReliefPlace[] {
 	const bends = bendsOf(flaps, climb, rise);
 	const places: ReliefPlace[] = [];
-	for (const run of runsOf(bends)) places.push(...placesOf(run));
+	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
+	for (const run of runsOf(bends, round)) places.push(...placesOf(run));
 	return places.filter((p) => p.flaps.every((f) => f.folds)).sort((a, b) => a.way - b.way);
 }
 
@@ -114,22 +115,29 @@ function flapWidth(radius: number, rise: number): number {
 }
 
 /** Bends that make one curve: neighbours that turn the same way with no long straight between them. */
-function runsOf(bends: readonly Bend[]): Bend[][] {
+function runsOf(bends: readonly Bend[], round: number): Bend[][] {
+	const n = bends.length;
+	const joins = (i: number): boolean => follows(bends[(i + n - 1) % n]!, bends[i]!, round);
+	// Begin where a curve begins, so that none is parted only because the outline happens to start on it.
+	const first = Math.max(
+		0,
+		bends.findIndex((_, i) => !joins(i)),
+	);
 	const runs: Bend[][] = [];
-	for (const bend of bends) {
+	for (let k = 0; k < n; k++) {
+		const i = (first + k) % n;
 		const last = runs.at(-1);
-		const before = last?.at(-1);
-		if (last && before && follows(before, bend)) last.push(bend);
-		else runs.push([bend]);
+		if (last && joins(i)) last.push(bends[i]!);
+		else runs.push([bends[i]!]);
 	}
 	return runs;
 }
 
 const isSharp = (b: Bend): boolean => b.from === b.to && Math.abs(b.turn) >= SHARP;
 
-function follows(before: Bend, bend: Bend): boolean {
+function follows(before: Bend, bend: Bend, round: number): boolean {
 	if (isSharp(before) || isSharp(bend)) return false;
-	const gap = bend.from - before.to;
+	const gap = (bend.from - before.to + round) % round;
 	return before.turn * bend.turn > 0 && gap <= 3 * Math.max(before.width, bend.width);
 }
 

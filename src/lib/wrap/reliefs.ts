@@ -3,7 +3,7 @@ import type { Point } from '../geometry/outline';
 import type { BlankMark } from './blank';
 import type { Flap } from './flap';
 import type { Climb } from './girth';
-import { edgePoint, notch, shortened, slit, type Side } from './relief-cuts';
+import { closing, notch, shortened, slit, type Side } from './relief-cuts';
 import { reliefPlaces, type ReliefPlace } from './relief-places';
 
 /** The relief cuts of a cloth, in the figures of the stock. */
@@ -41,13 +41,13 @@ export function reliefsOf(
 		const cut = outside
 			? notch(place, sidesOf(places, i, round), rule.short)
 			: slit(place, rule.short);
-		const clear = cut && clearOfFolds(cut, outside ? Math.floor(cut.length / 2) : 0, folds);
-		if (!clear) {
+		const mark = cut && clearCut(place, cut, folds);
+		if (!mark) {
 			blocked.push(place.at);
 			return;
 		}
 		count[outside ? (place.sharp ? 'corners' : 'notches') : 'slits']++;
-		marks.push(outside ? notchMark(clear, place) : { kind: 'slit', line: clear, closed: false });
+		marks.push(mark);
 	});
 	return { marks, ...count, blocked };
 }
@@ -66,24 +66,23 @@ function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [Sid
 	];
 }
 
-/** Corners up to this turn keep their point on the blank, so the notch takes it away as well. */
-const POINTED = 2.2;
+const SHORTER = [1, 0.7, 0.45, 0.25];
 
-function notchMark(cut: readonly Point[], place: ReliefPlace): BlankMark {
-	const even = Math.abs(place.flaps[0].total - place.flaps[1].total) < 1;
-	const pointed = even && place.turn < POINTED && cut.length > 2;
-	return { kind: 'notch', line: pointed ? [...cut, edgePoint(place)] : cut, closed: true };
-}
-
-/** The cut, drawn back towards its point until it lies across no fold; null when even a short one would. */
-function clearOfFolds(
+/** A cut, drawn back towards its point until it lies across no fold; null when even a short one would. */
+function clearCut(
+	place: ReliefPlace,
 	cut: readonly Point[],
-	tipAt: number,
 	folds: readonly (readonly Point[])[],
-): readonly Point[] | null {
-	for (const by of [1, 0.7, 0.45, 0.25]) {
-		const tried = by === 1 ? cut : shortened(cut, cut[tipAt]!, by);
-		if (!folds.some((fold) => crosses(tried, fold))) return tried;
+): BlankMark | null {
+	const outside = place.turn > 0;
+	const tip = outside ? cut[Math.floor(cut.length / 2)]! : cut[0]!;
+	for (const by of SHORTER) {
+		const tried = by === 1 ? cut : shortened(cut, tip, by);
+		const line = outside && by === 1 ? [...tried, ...closing(place)] : tried;
+		const all = outside ? [...line, line[0]!] : line;
+		if (folds.some((fold) => crosses(all, fold))) continue;
+		if (!outside) return { kind: 'slit', line, closed: false };
+		return { kind: 'notch', line, closed: true, ...(place.sharp ? { corner: true } : {}) };
 	}
 	return null;
 }

@@ -11,6 +11,7 @@ import { bandsOf, type Band } from './box-band';
 import { bandBlank, faceBlank, type BoxCloth } from './box-blanks';
 import { boxFaces, type BoxFace, type BoxFaces } from './box-faces';
 import { edgeEnd, seamed, type EdgeEnd, type SeamSizes } from './box-seams';
+import { fitToRoll, type RollFit } from './fit-to-roll';
 import type { WrapShop } from './wrap-panel';
 
 /** One way to carpet a box. */
@@ -46,7 +47,8 @@ export function wrapBox(
 	if (![...faces.round, ...faces.ends].some((f) => f.covered)) return { ways: [], problems };
 	const ways: Made[] = [faceByFace(faces, wish, of)];
 	if (skin.across !== null) ways.unshift(inABand(faces, skin.across, wish, of));
-	return { ways: ways.map((w) => finished(w, skin.name, path)), problems };
+	const fit = { ...shop, nap: cloth.nap, seams: [] };
+	return { ways: ways.map((w) => finished(w, skin.name, fit, path)), problems };
 }
 
 /** A way before it is looked over. */
@@ -63,14 +65,17 @@ interface Seam {
 	readonly shown: boolean;
 }
 
-function finished(made: Made, box: string, path: Problem['path']): BoxWay {
+function finished(made: Made, box: string, fit: RollFit, path: Problem['path']): BoxWay {
+	const fitted = made.blanks.map((b) => fitToRoll(b, fit, path));
+	const blanks = fitted.flatMap((f) => f.blanks);
+	const sewn = made.seams.reduce((sum, s) => sum + s.length, 0);
 	return {
 		way: made.way,
-		blanks: made.blanks,
-		seams: made.seams.length,
-		seamLength: ticks(Math.round(made.seams.reduce((sum, s) => sum + s.length, 0))),
-		needs: [glueNeed(made.blanks, `the carpet of ${box}`)],
-		problems: exposed(made, path),
+		blanks,
+		seams: fitted.reduce((sum, f) => sum + f.seams, made.seams.length),
+		seamLength: ticks(fitted.reduce((sum, f) => sum + f.seamLength, Math.round(sewn))),
+		needs: [glueNeed(blanks, `the carpet of ${box}`)],
+		problems: [...exposed(made, path), ...fitted.flatMap((f) => f.problems)],
 	};
 }
 

@@ -8,6 +8,7 @@ import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import type { ClothShape } from './cloth-shape';
 import { coveringBlank } from './covering-blank';
+import { fitToRoll } from './fit-to-roll';
 import type { Flap } from './flap';
 
 /** What the shop and the rack decide about a wrap. */
@@ -32,9 +33,14 @@ export function wrapCovering(
 	shop: WrapShop,
 	path: Problem['path'],
 ): Wrapped {
-	const { blank, shape, blocked } = coveringBlank(covering, cloth, shop.ruler);
-	const problems = [...crowded(shape, shop.ruler, path), ...unrelieved(blocked, path)];
-	return { blanks: [blank], problems, needs: [glueNeed([blank], covering.name)] };
+	const { blank, shape, blocked, seams } = coveringBlank(covering, cloth, shop.ruler);
+	const fitted = fitToRoll(blank, { ...shop, nap: cloth.nap, seams }, path);
+	const problems = [
+		...crowded(shape, shop.ruler, path),
+		...unrelieved(blocked, path),
+		...fitted.problems,
+	];
+	return { blanks: fitted.blanks, problems, needs: [glueNeed(fitted.blanks, covering.name)] };
 }
 
 /** Edges that face each other nearer than both turn-unders: their flaps come out shorter than asked. */

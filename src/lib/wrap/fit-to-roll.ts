@@ -1,0 +1,153 @@
+import { boundsOfPoints } from '../geometry/edge';
+import type { Problem } from '../job/problem';
+import type { Cloth } from '../job/stock';
+import { ticks, type Length } from '../measure/length';
+import { showLength, type Ruler } from '../measure/ruler';
+import type { Blank, BlankMark } from './blank';
+import { cutAlong, partsOf, wholePiece, type Piece, type SeamLine } from './cut-along';
+
+/** The roll a blank has to come off, and how it is seamed when it does not. */
+export interface RollFit {
+	readonly usable: number | null;
+	readonly overlap: Length;
+	readonly ruler: Ruler;
+	readonly nap: Cloth['nap'];
+	/** Seams the person placed, in the frame of the blank: always made. */
+	readonly seams: readonly SeamLine[];
+}
+
+export interface Fitted {
+	readonly blanks: readonly Blank[];
+	readonly problems: readonly Problem[];
+	readonly seams: number;
+	readonly seamLength: Length;
+}
+
+/** More parts than this would be patchwork: the cloth is refused. */
+const MOST_PARTS = 6;
+
+/** A blank made to fit the roll: as it is, cut at the seams the person placed, or at seams offered where they are seen least. */
+export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fitted {
+	let pieces: readonly Piece[] = [wholePiece(blank)];
+	for (const seam of fit.seams) pieces = pieces.flatMap((p) => cutAlong(p, seam, fit.overlap));
+	const problems: Problem[] = [];
+	const fitted = pieces.flatMap((piece) => {
+		const split = splitToWidth(piece, fit, blank.anyWay);
+		if (!split) problems.push(refused(blank, piece, fit, path));
+		else if (split.pieces.length > 1) problems.push(offered(blank, piece, split, fit, path));
+		return split?.pieces ?? [];
+	});
+	if (fitted.length === 1 && fitted[0]!.outline === blank.outline)
+		return { blanks: [blank], problems, seams: 0, seamLength: ticks(0) };
+	const lap = showLength(fit.overlap, fit.ruler);
+	const note = `Lay the parts over each other by ${lap} and cut through both layers in one stroke along the seam line.`;
+	return {
+		blanks: fitted.length > 0 ? partsOf(blank, fitted, note) : [],
+		problems,
+		seams: Math.max(0, fitted.length - 1),
+		seamLength: ticks(Math.round(fitted.reduce((sum, p) => sum + seamOf(p), 0) / 2)),
+	};
+}
+
+/** Each seam is marked on both of its parts. */
+function seamOf(piece: Piece): number {
+	return piece.marks
+		.filter((m) => m.kind === 'seam')
+		.reduce((sum, { line: [a, b] }) => sum + (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0), 0);
+}
+
+export interface Split {
+	readonly pieces: readonly Piece[];
+	/** A seam could not be kept off windows, holes and steps. */
+	readonly crossed: boolean;
+}
+
+/** A piece cut along the roll into as few parts as its width needs; null when that is too many. */
+export function splitToWidth(
+	piece: Piece,
+	fit: Pick<RollFit, 'usable' | 'overlap' | 'nap'>,
+	anyWay: boolean,
+): Split | null {
+	const box = boundsOfPoints(piece.outline);
+	const { usable, overlap } = fit;
+	const whole = { pieces: [piece], crossed: false };
+	if (usable === null || box.width <= usable) return whole;
+	if ((anyWay || fit.nap === 'none') && box.length <= usable) return whole;
+	// n parts have n - 1 laps between them.
+	const n = Math.ceil((box.width - overlap) / (usable - overlap));
+	if (usable <= 2 * overlap || n > MOST_PARTS) return null;
+	const places = seamPlaces(piece, box.y, box.width, n, usable, overlap);
+	let pieces: Piece[] = [piece];
+	for (const { y } of places) {
+		const seam = { from: { x: box.x, y }, to: { x: box.x + 1, y } };
+		pieces = pieces.flatMap((p) => cutAlong(p, seam, overlap));
+	}
+	return { pieces, crossed: places.some((p) => p.crossed) };
+}
+
+/** Room kept between an offered seam and whatever it had better not cross, ticks: 15 mm. */
+const CLEAR = 24_000;
+const SHUN: readonly BlankMark['kind'][] = ['window', 'step', 'hole'];
+
+/** Where across the blank the seams lie: evenly, but moved off windows, holes and steps as far as the roll allows. */
+function seamPlaces(
+	piece: Piece,
+	start: number,
+	width: number,
+	n: number,
+	usable: number,
+	overlap: number,
+): { y: number; crossed: boolean }[] {
+	const shun = piece.marks
+		.filter((m) => SHUN.includes(m.kind))
+		.map((m) => boundsOfPoints(m.line))
+		.map((b) => [b.y - overlap / 2 - CLEAR, b.y + b.width + overlap / 2 + CLEAR] as const);
+	const places: { y: number; crossed: boolean }[] = [];
+	let before = start;
+	for (let k = 1; k < n; k++) {
+		const ideal = start + (k * width) / n;
+		const most = before + usable - (k === 1 ? overlap / 2 : overlap);
+		const rest = (n - k - 1) * (usable - overlap) + usable - overlap / 2;
+		const least = start + width - rest;
+		const free = (y: number) =>
+			y >= least && y <= most && !shun.some(([lo, hi]) => y > lo && y < hi);
+		const tries = [ideal, ...shun.flat()].filter(free);
+		tries.sort((a, b) => Math.abs(a - ideal) - Math.abs(b - ideal));
+		const y = Math.round(tries[0] ?? Math.min(most, Math.max(least, ideal)));
+		places.push({ y, crossed: tries.length === 0 });
+		before = y;
+	}
+	return places;
+}
+
+function wideText(blank: Blank, piece: Piece, fit: RollFit): string {
+	const width = showLength(ticks(Math.round(boundsOfPoints(piece.outline).width)), fit.ruler);
+	const usable = showLength(ticks(Math.round(fit.usable ?? 0)), fit.ruler);
+	return `The cloth of ${blank.name} is ${width} wide across the roll, and the widest roll gives ${usable}`;
+}
+
+function offered(
+	blank: Blank,
+	piece: Piece,
+	split: Split,
+	fit: RollFit,
+	path: Problem['path'],
+): Problem {
+	const parts = split.pieces.length;
+	const through = split.crossed ? ', and the seam runs through a window, a hole or a step' : '';
+	return {
+		path,
+		kind: 'check',
+		what: `${wideText(blank, piece, fit)}: it is planned in ${parts} parts${through}.`,
+		fix: 'Place the seam where it is seen least, or take a wider roll.',
+	};
+}
+
+function refused(blank: Blank, piece: Piece, fit: RollFit, path: Problem['path']): Problem {
+	return {
+		path,
+		kind: 'stop',
+		what: `${wideText(blank, piece, fit)}: it would take more than ${MOST_PARTS} parts.`,
+		fix: 'Take a wider roll, or divide the panel.',
+	};
+}
