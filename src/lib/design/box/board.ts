@@ -1,9 +1,11 @@
 import type { Outline } from '../../geometry/outline';
 import type { BoardKey } from '../../job/box-fields';
 import type { Material } from '../../job/stock';
+import { cornerFrame, edgesOf, ordered } from './set-up';
 import type { Frame, Solid } from './solid';
 
-export type Role = 'wall' | 'end' | 'doubler' | 'divider' | 'slot' | 'brace' | 'cleat' | 'ring';
+export type Role =
+	'wall' | 'end' | 'doubler' | 'overlay' | 'divider' | 'slot' | 'brace' | 'cleat' | 'ring';
 
 /** A hole or a recess, in the board's own frame (from the lower left corner of its outside face). */
 export interface Hole {
@@ -60,4 +62,27 @@ const NAMES: Readonly<Record<string, string>> = {
 
 export function boardName(key: string): string {
 	return NAMES[key] ?? key.replace(/^side-/, 'Side ').replace(/^./, (c) => c.toUpperCase());
+}
+
+type Made = Pick<
+	Board,
+	'key' | 'wall' | 'name' | 'role' | 'material' | 'frame' | 'solid' | 'grain'
+> &
+	Partial<Pick<Board, 'cuts' | 'holes' | 'notes'>>;
+
+/** A board from its body and the way it is looked at: its frame is moved to its corner and its edges are measured. */
+export function boardOf(made: Made): Board {
+	const frame = cornerFrame(made.solid, made.frame);
+	const solid = ordered(made.solid, frame);
+	const { key, wall, name, role, material, grain } = made;
+	const own = { key, wall, name, role, material, grain };
+	return {
+		...own,
+		frame,
+		solid,
+		edges: edgesOf(solid, frame),
+		cuts: made.cuts ?? [],
+		holes: made.holes ?? [],
+		notes: made.notes ?? [],
+	};
 }

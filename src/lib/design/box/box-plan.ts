@@ -1,7 +1,10 @@
+import type { Outline } from '../../geometry/outline';
 import type { Problem } from '../../job/problem';
+import type { Length } from '../../measure/length';
 import type { BoxSkin } from '../covering';
 import type { Need } from '../need';
 import type { Part } from '../part';
+import type { Frame, Solid } from './solid';
 
 /** All that is worked out of one box. */
 export interface BoxPlan {
@@ -12,4 +15,200 @@ export interface BoxPlan {
 	readonly needs: readonly Need[];
 	readonly skin: BoxSkin | null;
 	readonly mass: number; // kg, finished without drivers
+	/** Everything else that is shown and printed; absent when the form itself cannot be made. */
+	readonly figures?: BoxFigures;
+}
+
+export interface Sizes3 {
+	readonly width: Length;
+	readonly height: Length;
+	readonly depth: Length;
+}
+
+export interface BoxFigures {
+	/** Side profile from the right end, front on the left; null for a tapered box. */
+	readonly profile: {
+		readonly outer: Outline;
+		readonly inner: Outline;
+		readonly keys: readonly string[];
+	} | null;
+	readonly outside: Sizes3;
+	readonly inside: Sizes3;
+	/** Leans of the walls that are not square, degrees from upright: 'back' 21.8. */
+	readonly leans: readonly { readonly board: string; readonly angle: number }[];
+	readonly boards: readonly BoxBoard[];
+	readonly seams: readonly BoxSeam[];
+	readonly chambers: readonly Chamber[];
+	readonly solved: Solved | null;
+	readonly drivers: readonly DriverFigures[];
+	readonly vents: readonly VentFigures[];
+	readonly rods: readonly RodFigures[];
+	readonly fit: FitFigures;
+	readonly assembly: readonly AssemblyStep[];
+	/** Glued area of all seams, mm2, and fasteners, one box. */
+	readonly glued: number;
+	readonly screws: number;
+	readonly brads: number;
+	readonly bead: Length; // sealant along the inside seams
+	/** kg of the boards and rods, and with drivers in. */
+	readonly mass: number;
+	readonly loadedMass: number;
+	/** Persons to lift it: two from 23 kg on, the load constant of the lifting equation. */
+	readonly persons: 1 | 2;
+}
+
+/** A board where it stands in the box, for the pictures and for whoever checks its edges. */
+export interface BoxBoard {
+	readonly key: string;
+	readonly part: string; // id of its part
+	readonly label: string;
+	readonly name: string;
+	readonly role: string;
+	readonly solid: Solid;
+	readonly frame: Frame;
+	/** Seen from outside, from the lower left corner of the rectangle round both faces; grain is not turned here. */
+	readonly outside: Outline;
+	readonly inside: Outline;
+	readonly edges: readonly BoardEdge[];
+	readonly holes: readonly BoardHole[];
+	readonly rabbets: readonly Solid[];
+	readonly thickness: Length;
+	/** Long and short face in both directions of the drawing. */
+	readonly long: { readonly across: Length; readonly up: Length };
+	readonly short: { readonly across: Length; readonly up: Length };
+	readonly grain: 'across' | 'up' | 'any';
+	readonly mass: number;
+	readonly notes: readonly string[];
+}
+
+/** An edge of a board, from corner k of its faces to the next. */
+export interface BoardEdge {
+	readonly letter: string;
+	/** Saw tilt from square, degrees; 0 for a square edge. */
+	readonly tilt: number;
+	readonly long: 'outside' | 'inside';
+}
+
+export interface BoardHole {
+	readonly of: string;
+	readonly name: string;
+	readonly outline: Outline; // in the same frame as the faces of the board
+	readonly centre: { readonly x: number; readonly y: number };
+	readonly size: readonly Length[]; // diameter, or across and up
+	readonly recess: Length | null;
+	/** Nearest distance from the hole to an edge of the outside face. */
+	readonly edge: Length;
+}
+
+export interface BoxSeam {
+	readonly letter: string;
+	readonly between: readonly [string, string]; // names
+	readonly kind: string;
+	readonly length: Length;
+	readonly area: number; // mm2 glued
+	readonly screws: number;
+	readonly brads: number;
+	/** Distance between screws as they come out evenly. */
+	readonly spacing: Length | null;
+}
+
+/** One deduction, or the gross or net figure. Litres. */
+export interface VolumeLine {
+	readonly what: string;
+	readonly litres: number;
+}
+
+export interface Chamber {
+	readonly number: number;
+	readonly gross: number; // litres
+	readonly deductions: readonly VolumeLine[];
+	readonly net: number;
+	readonly vented: boolean;
+	/** Litres the chamber acts like, stuffing counted; the same as net without. */
+	readonly acting: number;
+	readonly stuffing: string | null;
+	readonly wanted: number | null;
+	readonly sealed: SealedFigures | null;
+	/** Hz, all vents together. */
+	readonly tuning: number | null;
+}
+
+export interface SealedFigures {
+	readonly qtc: number;
+	readonly fc: number;
+	readonly f3: number;
+	readonly peak: number;
+	/** Volume for the wanted Qtc, litres, when one is wanted and can be had. */
+	readonly wantedVolume: number | null;
+}
+
+export interface Solved {
+	readonly dimension: 'width' | 'height' | 'depth';
+	readonly exact: Length;
+	/** To the mark of the ruler the plan goes by, and the volume that gives. */
+	readonly rounded: Length;
+	readonly wanted: number;
+	readonly gives: number;
+}
+
+export interface DriverFigures {
+	readonly name: string;
+	readonly board: string;
+	readonly chamber: number | null;
+	/** Least distance from the cut-out to an edge of its board. */
+	readonly edge: Length;
+	/** Room along the axis and at the rim of the magnet, from the seat of the flange; null when nothing faces it. */
+	readonly room: Length;
+	readonly roomAtRim: Length;
+	readonly depth: Length;
+	/** Air behind: room at the rim less mounting depth. */
+	readonly behind: Length;
+	readonly meets: readonly string[];
+}
+
+export interface VentFigures {
+	readonly name: string;
+	readonly kind: 'round' | 'slot';
+	readonly chamber: number;
+	readonly count: number;
+	/** Diameter, or slot height and width. */
+	readonly size: readonly Length[];
+	readonly area: number; // cm2, all together
+	readonly length: Length;
+	/** With the end correction. */
+	readonly acting: Length;
+	readonly correction: { readonly name: string; readonly radii: number };
+	readonly tuning: number; // Hz, with the vents that share the chamber
+	readonly bent: boolean;
+	readonly clear: Length;
+	readonly clearWanted: Length;
+	readonly speed: number | null; // m/s, peak
+	readonly speedWord: string | null;
+	/** Small's least area for what the drivers move, cm2. */
+	readonly leastArea: number | null;
+	readonly notes: readonly string[];
+}
+
+export interface RodFigures {
+	readonly name: string;
+	readonly diameter: Length;
+	readonly length: Length;
+}
+
+export interface FitFigures {
+	/** Outside with cloth on it. */
+	readonly wrapped: Sizes3;
+	readonly cloth: Length;
+	readonly inSpace: readonly string[];
+	readonly fits: boolean | null;
+	readonly passes: boolean | null;
+	/** How to hold it to get it through the opening, or why it does not go. */
+	readonly turn: string | null;
+}
+
+export interface AssemblyStep {
+	readonly text: string;
+	readonly seams: readonly string[];
+	readonly glued: number; // mm2
+	readonly screws: number;
 }

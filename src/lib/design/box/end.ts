@@ -1,11 +1,10 @@
 import type { Box } from '../../job/box';
 import type { Point } from '../../geometry/outline';
-import { boardName, type Board } from './board';
+import { boardName, boardOf, type Board } from './board';
 import { setIn } from './section';
 import type { Section } from './shell';
 import { frameOf, type Frame, type Solid } from './solid';
 import { p3, scale3, sub3, type Point3 } from './vec';
-import { cornerFrame, edgesOf, ordered } from './wall';
 
 /** The two boards that close the swept profile: over it, between its boards, or let into a rabbet. */
 export function endBoards(section: Section, box: Pick<Box, 'boards'>): Board[] {
@@ -13,22 +12,16 @@ export function endBoards(section: Section, box: Pick<Box, 'boards'>): Board[] {
 		const material = section.ends[key];
 		const x = key === 'left' ? 0 : section.width;
 		const n = key === 'left' ? p3(-1, 0, 0) : p3(1, 0, 0);
-		const solid = plate(endOutline(section), x, n, material.measured);
-		const frame = cornerFrame(solid, endFrame(x, n));
-		return {
+		return boardOf({
 			key,
 			wall: key,
 			name: boardName(key),
-			role: 'end' as const,
+			role: 'end',
 			material,
-			frame,
-			solid: ordered(solid, frame),
-			edges: edgesOf(ordered(solid, frame), frame),
-			cuts: [],
-			holes: [],
+			frame: endFrame(x, n),
+			solid: plate(endOutline(section), x, n, material.measured),
 			grain: box.boards[key]?.grain ?? 'along',
-			notes: [],
-		};
+		});
 	});
 }
 

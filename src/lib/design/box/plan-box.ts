@@ -1,53 +1,196 @@
 import type { Box } from '../../job/box';
+import type { Shape } from '../../job/box-shape';
 import type { Job } from '../../job/job';
+import type { Need } from '../need';
 import type { Part } from '../part';
 import type { Board } from './board';
-import type { BoxPlan } from './box-plan';
+import type { BoxPlan, Chamber } from './box-plan';
+import { chambersOf, netOf } from './chamber';
+import { figuresOf } from './figures';
+import { fitOf, outsidePoints, sizesOf } from './fit';
+import { mount, fillSwept, type Inside } from './inside';
 import { letter } from './letters';
-import { seamNeeds } from './needs';
+import { needs, seamNeeds } from './needs';
 import { partOf } from './part-of';
 import { Rack } from './rack';
-import { shellOf } from './shell';
-import { skinOf } from './skin';
+import { shellOf, type Section } from './shell';
+import { skinOf, taperedSkin } from './skin';
+import { solveBox } from './solve';
+import { taperedShell, type TaperedShell } from './tapered';
 import { Trouble } from './trouble';
+import { slotSetups } from './vent';
+import { toMm } from '../../measure/length';
 
 /**
  * Everything worked out of one box: its boards, their bevels, the air inside, and what has to be looked at. Never throws for
  * what a person typed; `path` is where the box stands in the job, for the problems.
  */
-export function planBox(box: Box, job: Job, path: readonly (string | number)[]): BoxPlan {
+export function planBox(asked: Box, job: Job, path: readonly (string | number)[]): BoxPlan {
 	const trouble = new Trouble(path);
-	const rack = new Rack(box, job.stock.materials, trouble);
-	const shell =
-		box.shape.kind === 'tapered' ? null : shellOf(box, box.shape, rack, tiltLimit(job), trouble);
-	const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
-	if (!shell) return { ...nothing, problems: trouble.problems };
-	const seams = letter(shell.boards, shell.seams);
-	const parts = partsOf(shell.boards, box, job);
+	const { shape, solved } = solvedShape(asked, job, trouble);
+	const box = { ...asked, shape };
+	const built = build(box, job, trouble);
+	if (!built) {
+		const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
+		return { ...nothing, problems: trouble.problems };
+	}
+	const { inside, section, tapered } = built;
+	const seams = letter(inside.boards, inside.seams);
+	const parts = partsOf(inside.boards, box, job);
+	const chambers = chambersOf(box, inside, trouble);
+	compare(box, chambers, trouble);
+	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth) ?? null;
+	const fit = fitOf(box, outsidePoints(inside.boards), cloth, trouble);
+	const whole = { box, inside, seams, parts, section, chambers, fit, solved, trouble };
+	const figures = figuresOf(whole);
 	return {
 		id: box.id,
 		name: box.name,
 		parts,
 		problems: trouble.problems,
-		needs: seamNeeds(seams, box),
-		skin: skinOf(shell.section, shell.boards, box.id, box.name),
-		mass: parts.reduce((sum, p) => sum + p.mass, 0),
+		needs: [...seamNeeds(seams, box), ...fittingNeeds(box, inside, figures.chambers)],
+		skin: section
+			? skinOf(section, inside.boards, box.id, box.name)
+			: taperedSkin(tapered!, inside.boards, box.id, box.name),
+		mass: figures.mass,
+		figures,
 	};
 }
 
-function tiltLimit(job: Job): number {
+interface Built {
+	readonly inside: Inside;
+	readonly section: Section | null;
+	readonly tapered: TaperedShell | null;
+}
+
+/** The boards and the air of a box of known size; null when its form cannot be made. */
+function build(box: Box, job: Job, trouble: Trouble): Built | null {
+	const rack = new Rack(box, job.stock.materials, trouble);
+	const limit = tiltLimit(job);
+	if (box.shape.kind !== 'tapered') {
+		const shell = shellOf(box, box.shape, rack, limit, trouble);
+		return (
+			shell && {
+				inside: fillSwept(box, shell, rack, trouble),
+				section: shell.section,
+				tapered: null,
+			}
+		);
+	}
+	const tapered = taperedShell(box, box.shape, rack, limit, trouble);
+	if (!tapered) return null;
+	const rooms = [{ air: tapered.air, gross: tapered.air.volume }];
+	const { boards, seams } = tapered;
+	slotSetups(box, { boards, rooms, section: null }, rack, trouble);
+	const stage = { boards, seams, rooms, taken: [], rods: [], obstacles: [] };
+	return { inside: mount(box, stage, [], null, rack, trouble), section: null, tapered };
+}
+
+/** The form with the dimension that was to be solved, and what came of it. */
+function solvedShape(
+	box: Box,
+	job: Job,
+	trouble: Trouble,
+): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> {
+	const room = box.target ? box.target.chamber - 1 : 0;
+	const quiet = (shape: Shape): Built | null => build({ ...box, shape }, job, new Trouble([]));
+	const net = (shape: Shape): number | null => {
+		const built = quiet(shape);
+		return built && built.inside.rooms.length > room ? netOf(built.inside, room) : null;
+	};
+	const over = (shape: Shape): Partial<Record<'width' | 'height' | 'depth', number>> | null => {
+		const built = box.space ? quiet(shape) : null;
+		return built && box.space ? pastSpace(box, job, built) : null;
+	};
+	const solution = solveBox(box, job, net, over);
+	if (solution.trouble) trouble.check(['target'], solution.trouble.what, solution.trouble.fix);
+	return solution;
+}
+
+function pastSpace(box: Box, job: Job, built: Built): Record<'width' | 'height' | 'depth', number> {
+	const space = box.space!;
+	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth)?.loose ?? 0;
+	const size = sizesOf(outsidePoints(built.inside.boards));
+	return {
+		width: size.width + 2 * cloth - (space.width - 2 * space.clearance),
+		height: size.height + 2 * cloth - (space.height - space.clearance),
+		depth: size.depth + 2 * cloth - (space.depth - space.clearance - box.standOff),
+	};
+}
+
+/** Sizes kept as they are: says when the volume wanted is missed by more than a twentieth. */
+function compare(box: Box, chambers: readonly Chamber[], trouble: Trouble): void {
+	const { target } = box;
+	if (!target) return;
+	const chamber = chambers[target.chamber - 1];
+	if (!chamber) {
+		trouble.check(
+			['target', 'chamber'],
+			`There is no chamber ${target.chamber}; the box has ${chambers.length}.`,
+			`Give a number from 1 to ${chambers.length}.`,
+		);
+		return;
+	}
+	const off = chamber.net - target.litres;
+	if (target.solve === null && Math.abs(off) > target.litres / 20) {
+		trouble.check(
+			['target', 'litres'],
+			`The chamber holds ${round(chamber.net)} L net; ${target.litres} L are wanted, ${round(Math.abs(off))} L ${off > 0 ? 'less' : 'more'}.`,
+			'Choose a dimension to solve for, or change the sizes.',
+		);
+	}
+}
+
+const round = (n: number): number => Math.round(n * 100) / 100;
+
+export function tiltLimit(job: Job): number {
 	const saw = job.shop.saws.find((s) => s.id === job.shop.saw) ?? job.shop.saws[0];
 	return saw?.tiltLimit ?? 45;
 }
 
 /** B1, B2 ... when there is one box in the job; B2-1, B2-2 ... for the second of several. */
-export function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
+function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
 	const own = job.boxes.length > 1 ? `B${job.boxes.findIndex((b) => b.id === box.id) + 1}-` : 'B';
-	return boards.map((board, i) =>
-		partOf(
-			board,
-			{ id: `${box.id}.${board.key}`, label: `${own}${i + 1}`, owner: box.id, count: box.count },
-			false,
-		),
-	);
+	return boards.map((board, i) => {
+		const mark = {
+			id: `${box.id}.${board.key}`,
+			label: `${own}${i + 1}`,
+			owner: box.id,
+			count: box.count,
+		};
+		return partOf(board, mark, seen(board, box));
+	});
+}
+
+/** Is the outside of a board seen in the finished work? Not when it is carpeted over. */
+function seen(board: Board, box: Box): boolean {
+	if (!['wall', 'end', 'overlay', 'ring'].includes(board.role)) return false;
+	if (!box.carpet) return true;
+	return box.carpet.cover.length > 0 && !box.carpet.cover.includes(board.wall ?? board.key);
+}
+
+/** What drivers, terminal, lining and stuffing use up. */
+function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): Need[] {
+	const times = box.count;
+	const { seated } = inside;
+	const frames = seated.reduce((sum, s) => sum + Math.PI * toMm(s.driver.frame), 0) / 1000;
+	const bolts = seated.reduce((sum, s) => sum + s.driver.bolts, 0);
+	const stuffed = box.stuffing
+		? (chambers.filter((c) => !c.vented).reduce((sum, c) => sum + c.net, 0) * box.stuffing.fill) /
+			100
+		: 0;
+	const cup =
+		box.terminal && inside.boards.some((b) => b.holes.some((h) => h.of === 'terminal')) ? 1 : 0;
+	return needs([
+		{ kind: 'gasket', amount: frames * times, for: `driver frames of ${box.name}` },
+		{ kind: 't-nuts', amount: bolts * times, for: `drivers of ${box.name}` },
+		{ kind: 'terminal', amount: cup * times, for: box.name },
+		{
+			kind: 'screws',
+			amount: cup * (box.terminal?.screws ?? 0) * times,
+			for: `terminal of ${box.name}`,
+		},
+		{ kind: 'lining', amount: inside.lined.area * times, for: `walls of ${box.name}` },
+		{ kind: 'stuffing', amount: stuffed * times, for: `inside of ${box.name}` },
+	]);
 }

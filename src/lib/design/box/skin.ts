@@ -4,7 +4,8 @@ import type { BoxSkin, SkinFace } from '../covering';
 import { boardName, type Board, type Hole } from './board';
 import { at } from './section';
 import type { Section } from './shell';
-import { raised } from './solid';
+import { flat, raised } from './solid';
+import type { Six, TaperedShell } from './tapered';
 import type { Point3 } from './vec';
 
 /**
@@ -50,6 +51,44 @@ function roundFace(section: Section, boards: readonly Board[], i: number): SkinF
 			{ x: 0, y: long },
 		]),
 		holes: holesOf(boards, key, place),
+	};
+}
+
+/** The six faces of a double-tapered box, each upright as seen from outside; no band runs round them. */
+export function taperedSkin(
+	shell: TaperedShell,
+	boards: readonly Board[],
+	owner: string,
+	name: string,
+): BoxSkin {
+	const c = shell.outerCorners;
+	const corners: Record<Six, readonly number[]> = {
+		front: [0, 1, 2, 3],
+		back: [5, 4, 7, 6],
+		bottom: [4, 5, 1, 0],
+		top: [3, 2, 6, 7],
+		left: [4, 0, 3, 7],
+		right: [1, 5, 6, 2],
+	};
+	const face = (key: Six): SkinFace => {
+		const board = boards.find((b) => b.key === key)!;
+		const flatten = (p: Point3): Point => flat(p, board.frame);
+		const points = corners[key].map((i) => flatten(c[i]!));
+		const low = { x: Math.min(...points.map((p) => p.x)), y: Math.min(...points.map((p) => p.y)) };
+		const home = (p: Point): Point => ({ x: p.x - low.x, y: p.y - low.y });
+		return {
+			key,
+			name: board.name,
+			outline: onGrid(points.map(home)),
+			holes: holesOf(boards, key, (p) => home(flatten(p))),
+		};
+	};
+	return {
+		owner,
+		name,
+		across: null,
+		round: (['front', 'top', 'back', 'bottom'] as const).map(face),
+		ends: (['left', 'right'] as const).map(face),
 	};
 }
 

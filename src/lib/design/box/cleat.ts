@@ -1,0 +1,160 @@
+import type { Cleats } from '../../job/box-inside';
+import type { Material } from '../../job/stock';
+import type { Point } from '../../geometry/outline';
+import type { SweptAir } from './air';
+import { boardName, boardOf, type Board } from './board';
+import { woodOf } from './part-of';
+import type { Seam } from './seam';
+import { at, convex, crossed, insideAngle, sideLine, type Quad } from './section';
+import { faceArea } from './solid';
+import { p3, type Point3 } from './vec';
+import { sideFrame, sweptSolid } from './wall';
+
+export interface Cleated {
+	readonly boards: readonly Board[];
+	readonly seams: readonly Seam[];
+	/** Cubic ticks of one chamber. */
+	readonly taken: number;
+}
+
+/** What a cleat may lie on: walls that stand where they stood, not slot boards; and where frames across the width interrupt it. */
+export interface CleatRoom {
+	readonly air: SweptAir;
+	readonly sides: readonly boolean[];
+	readonly ends: { readonly left: boolean; readonly right: boolean };
+	/** Stretches of the width that are free, from left to right. */
+	readonly free: readonly (readonly [number, number])[];
+}
+
+/** Strips in the corners of one chamber; the corner's own angle is ripped on the edge that meets the second wall. */
+export function cleatsIn(
+	room: CleatRoom,
+	wish: Cleats,
+	material: Material,
+	first: number,
+): Cleated {
+	const boards: Board[] = [];
+	const add = (name: string, solid: Board['solid'], frame: Board['frame'], wall: string): void => {
+		const key = `cleat-${first + boards.length}`;
+		const made = {
+			key,
+			wall,
+			name,
+			role: 'cleat' as const,
+			material,
+			solid,
+			frame,
+			grain: 'along' as const,
+		};
+		boards.push(boardOf(made));
+	};
+	if (wish.where !== 'ends') cornerCleats(room, wish.width, material.measured, add);
+	if (wish.where !== 'corners') endCleats(room, wish, material.measured, add);
+	const seams = boards.map(stripSeam);
+	return { boards, seams, taken: boards.reduce((sum, b) => sum + woodOf(b), 0) };
+}
+
+type Add = (name: string, solid: Board['solid'], frame: Board['frame'], wall: string) => void;
+
+/** Lies on the side that ends at corner `k`, its bevelled edge against the side that starts there. */
+function cornerCleats(room: CleatRoom, width: number, t: number, add: Add): void {
+	const { corners, keys } = room.air;
+	corners.forEach((_, k) => {
+		const q = cornerQuad(room, k, width, t);
+		if (!q) return;
+		const before = (k + corners.length - 1) % corners.length;
+		for (const [x0, x1] of room.free) {
+			const name = `Cleat ${boardName(keys[before]!)} / ${boardName(keys[k]!)}`;
+			add(name, sweptSolid(q, x0, x1), sideFrame(corners, before), keys[before]!);
+		}
+	});
+}
+
+function cornerQuad(room: CleatRoom, k: number, width: number, t: number): Quad | null {
+	const { corners } = room.air;
+	const before = (k + corners.length - 1) % corners.length;
+	if (!convex(corners, k) || !room.sides[k] || !room.sides[before]) return null;
+	const p = at(corners, k);
+	const side = sideLine(corners, before);
+	const free: Point = { x: p.x - side.heading.x * width, y: p.y - side.heading.y * width };
+	const top = sideLine(corners, before, t);
+	const inner: Point = { x: free.x - side.heading.y * t, y: free.y + side.heading.x * t };
+	const end = crossed(top, sideLine(corners, k));
+	const kept = (end.x - inner.x) * side.heading.x + (end.y - inner.y) * side.heading.y;
+	return kept > 0 ? { outside: [free, p], inside: [inner, end] } : null;
+}
+
+/** Round the inside of each end, square to it, between the cleats of the corners. */
+function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
+	const { air } = room;
+	const [from, to] = [room.free[0]?.[0], room.free.at(-1)?.[1]];
+	if (from === undefined || to === undefined) return;
+	air.corners.forEach((a, i) => {
+		if (!room.sides[i]) return;
+		const b = at(air.corners, i + 1);
+		const long = Math.hypot(b.x - a.x, b.y - a.y);
+		const start = startGap(room, i, wish, t);
+		const end = endGap(room, i, wish, t);
+		if (long - start - end <= t) return;
+		const h = { x: (b.x - a.x) / long, y: (b.y - a.y) / long };
+		const place = (s: number, up: number): Point => ({
+			x: a.x + h.x * s - h.y * up,
+			y: a.y + h.y * s + h.x * up,
+		});
+		const q: Quad = {
+			outside: [place(start, 0), place(long - end, 0)],
+			inside: [place(start, t), place(long - end, t)],
+		};
+		const name = (end: string): string => `Cleat ${boardName(air.keys[i]!)} / ${boardName(end)}`;
+		const frame = sideFrame(air.corners, i);
+		if (room.ends.left)
+			add(name('left'), sweptSolid(q, from, from + wish.width), frame, air.keys[i]!);
+		if (room.ends.right)
+			add(name('right'), sweptSolid(q, to - wish.width, to), frame, air.keys[i]!);
+	});
+}
+
+/** How far an end cleat stays clear of what lies in the corner where its side starts. */
+function startGap(room: CleatRoom, i: number, wish: Cleats, t: number): number {
+	const q = wish.where === 'both' ? cornerQuad(room, i, wish.width, t) : null;
+	const line = sideLine(room.air.corners, i);
+	if (q) {
+		const along = (p: Point): number =>
+			(p.x - line.at.x) * line.heading.x + (p.y - line.at.y) * line.heading.y;
+		return Math.max(0, ...[...q.outside, ...q.inside].map(along));
+	}
+	const angle = (insideAngle(room.air.corners, i) * Math.PI) / 180;
+	return angle >= Math.PI ? t : t / Math.sin(angle) + Math.max(0, t / Math.tan(angle));
+}
+
+function endGap(room: CleatRoom, i: number, wish: Cleats, t: number): number {
+	const k = i + 1;
+	if (wish.where === 'both' && cornerQuad(room, k % room.air.corners.length, wish.width, t))
+		return wish.width;
+	const angle = (insideAngle(room.air.corners, k) * Math.PI) / 180;
+	return angle >= Math.PI ? t : Math.max(0, t / Math.tan(angle));
+}
+
+/** A cleat is glued on its broad face and on one edge. */
+function stripSeam(board: Board): Seam {
+	const { outside } = board.solid;
+	const spans = [0, 1].map((k) => distance3(outside[k]!, outside[k + 1]!));
+	const length = Math.max(...spans);
+	const area = Math.abs(faceArea(outside, board.frame)) + length * board.material.measured;
+	return {
+		letter: '',
+		between: [board.wall!, board.key],
+		kind: 'strip',
+		length,
+		area,
+		at: middle(outside),
+		seals: false,
+	};
+}
+
+const distance3 = (a: Point3, b: Point3): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
+
+function middle(face: readonly Point3[]): Point3 {
+	const sum = face.reduce((s, p) => p3(s.x + p.x, s.y + p.y, s.z + p.z), p3(0, 0, 0));
+	return p3(sum.x / face.length, sum.y / face.length, sum.z / face.length);
+}
