@@ -18,7 +18,7 @@ export function assemblyOf(f: Omit<PanelDetail, 'assembly'>): string[] {
 			'Glue the ledge of',
 			'behind the board.',
 		),
-		...line(onTop, 'Glue on', 'in this order.'),
+		...line(onTop, 'Glue on', onTop.length > 1 ? 'in this order.' : '.'),
 		...(f.groove ? ['Rout the knife groove in the back.'] : []),
 		...line(f.cloth ? foam : [], 'Lay the foam on', '.'),
 		...(f.hinges.length > 0 && f.cloth

@@ -5,7 +5,8 @@ import type { Cover } from '../../job/panel-cover';
 import { ticks } from '../../measure/length';
 import { boardOf, clothOf, complain, say, type Bench } from './bench';
 import { placeShape } from './draw-shape';
-import type { CoverFigure } from './figures';
+import type { CoverFigure, LayerFigure } from './figures';
+import { liesIn } from './surfaces';
 import { grownBy } from './windows';
 import { spaced } from './spaced';
 
@@ -14,16 +15,21 @@ import { spaced } from './spaced';
  * two cloths and the gap. Common practice, no source.
  */
 
-export function coverFigures(bench: Bench): CoverFigure[] {
+export function coverFigures(bench: Bench, layers: readonly LayerFigure[]): CoverFigure[] {
 	return bench.panel.covers.flatMap((c, i) => {
-		const figure = coverFigure(bench, c, ['covers', i]);
+		const figure = coverFigure(bench, c, ['covers', i], layers);
 		return figure ? [figure] : [];
 	});
 }
 
 type Path = readonly (string | number)[];
 
-function coverFigure(bench: Bench, cover: Cover, path: Path): CoverFigure | null {
+function coverFigure(
+	bench: Bench,
+	cover: Cover,
+	path: Path,
+	layers: readonly LayerFigure[],
+): CoverFigure | null {
 	const drawn = placeShape(cover.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	const ledge = boardOf(bench, cover.ledge.material, [...path, 'ledge', 'material']);
@@ -56,6 +62,7 @@ function coverFigure(bench: Bench, cover: Cover, path: Path): CoverFigure | null
 		ledge: { outer, inner, material: ledge.id },
 		finger: fingerHole(bench, cover, board, path),
 		magnets: magnets(cover, board),
+		layers: layers.filter((l) => l.place === 'raised' && l.piece && liesIn(hole, l.piece)),
 	};
 }
 

@@ -109,6 +109,8 @@ export interface CoverFigure {
 	readonly ledge: { readonly outer: Outline; readonly inner: Outline; readonly material: string };
 	readonly finger: Outline | null;
 	readonly magnets: readonly Point[];
+	/** Raised layers that run on over the cover: it carries a piece of each. */
+	readonly layers: readonly LayerFigure[];
 }
 
 export interface HingeFigure {

@@ -5,7 +5,7 @@ import { rectangle } from '../../geometry/tidy';
 import { same } from '../../geometry/vector';
 import { ticks, toMm } from '../../measure/length';
 import type { Part } from '../part';
-import type { Bench } from './bench';
+import { say, type Bench } from './bench';
 import type { PanelDetail } from './figures';
 import { liesIn } from './surfaces';
 
@@ -30,7 +30,7 @@ interface Piece {
 export function partsOf(bench: Bench, f: Figures): Part[] {
 	const pieces = [
 		...boardPieces(bench, f),
-		...layerPieces(f),
+		...layerPieces(bench, f),
 		...coverPieces(bench, f),
 		...ringPieces(bench, f),
 	];
@@ -48,7 +48,7 @@ function boardPieces(bench: Bench, f: Figures): Piece[] {
 		material: f.material,
 		show: f.cloth === null,
 		grooved: (f.groove?.length ?? 0) / f.leaves.length,
-		notes: bench.panel.note ? [bench.panel.note] : [],
+		notes: [...(bench.panel.note ? [bench.panel.note] : []), ...seatsIn(bench, f, null)],
 	}));
 }
 
@@ -65,7 +65,7 @@ export function boardHoles(f: Figures): Outline[] {
 	];
 }
 
-function layerPieces(f: Figures): Piece[] {
+function layerPieces(bench: Bench, f: Figures): Piece[] {
 	return f.layers.flatMap((l) => {
 		if (!l.piece) return [];
 		const recess = l.place === 'recessed';
@@ -75,7 +75,6 @@ function layerPieces(f: Figures): Piece[] {
 			(o) => o.on === l.id && o.hole && (o.place === 'recessed' || o.bottom <= l.bottom),
 		);
 		const holes = [...over, ...let_in.map((o) => o.hole!)].filter((h) => liesIn(h, l.piece!));
-		const pocket = !recess && l.hole && l.depth > 0 && l.bottom > 0;
 		return [
 			{
 				key: l.id,
@@ -85,10 +84,18 @@ function layerPieces(f: Figures): Piece[] {
 				material: l.material,
 				show: l.covering === 'bare',
 				grooved: 0,
-				notes: pocket ? [`Sits in a seat ${toMm(l.depth)} mm deep`] : [],
+				notes: seatsIn(bench, f, l.id),
 			},
 		];
 	});
+}
+
+/** Pockets to be routed in a board for pieces that are set in. */
+function seatsIn(bench: Bench, f: Figures, host: string | null): string[] {
+	return f.layers
+		.filter((l) => l.on === host && l.place === 'raised' && l.hole)
+		.filter((l) => host !== null || l.bottom > 0)
+		.map((l) => `Seat for ${l.name}: ${say(bench, l.depth)} deep`);
 }
 
 function coverPieces(bench: Bench, f: Figures): Piece[] {
@@ -106,6 +113,16 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 					? []
 					: ['Cloth turned under it lifts it off its ledge: trim it in the knife groove'],
 		},
+		...c.layers.map((l) => ({
+			key: `cover-${c.id}-${l.id}`,
+			name: `${c.name}: ${l.name}`,
+			outline: c.board,
+			holes: c.finger ? [c.finger] : [],
+			material: l.material,
+			show: c.cloth === null,
+			grooved: 0,
+			notes: [`Glued on ${c.name}, so that its face runs on`],
+		})),
 		{
 			key: `ledge-${c.id}`,
 			name: `${c.name}: ledge`,
@@ -131,7 +148,7 @@ function ringPieces(bench: Bench, f: Figures): Piece[] {
 			show: asked.cloth === null,
 			grooved: 0,
 			times: asked.sides,
-			notes: r.rebate ? [`Let in: rebate ${toMm(r.rebate.depth)} mm deep`] : [],
+			notes: r.rebate ? [`Let in: rebate ${say(bench, r.rebate.depth)} deep`] : [],
 		};
 	});
 }

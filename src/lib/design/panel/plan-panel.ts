@@ -66,7 +66,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 	const cloth = clothOf(bench, panel.cloth, ['cloth']);
 	const windows = windowFigures(bench, thickness);
 	const layers = layerFigures(bench, thickness);
-	const covers = coverFigures(bench);
+	const covers = coverFigures(bench, layers);
 	const zones = zoneFigures(bench);
 	const hinges = hingeFigures(bench);
 	const devices = deviceFigures(bench);

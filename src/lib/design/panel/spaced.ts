@@ -1,4 +1,4 @@
-import { alongEdge, edgeLength, edgesOf } from '../../geometry/edge';
+import { alongEdge, edgeLength, edgesOf, type Edge } from '../../geometry/edge';
 import type { Outline, Point } from '../../geometry/outline';
 import { headingsAt } from '../../geometry/set-curve';
 import { dot, snap } from '../../geometry/vector';
@@ -25,10 +25,13 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 	const starts: number[] = [0];
 	for (const e of edges) starts.push(starts.at(-1)! + edgeLength(e));
 	const total = starts.at(-1)!;
-	const corners = edges.flatMap((e, i) => {
-		const [into, out] = headingsAt(edges[(i + edges.length - 1) % edges.length]!, e);
-		return dot(into, out) < SHARP ? [starts[i]!] : [];
-	});
+	const corners = edges
+		.flatMap((e, i) => {
+			const [into, out] = headingsAt(edges[(i + edges.length - 1) % edges.length]!, e);
+			const sharp = dot(into, out) < SHARP ? [starts[i]!] : [];
+			return roundCorner(e, spacing) ? [...sharp, starts[i]! + edgeLength(e) / 2] : sharp;
+		})
+		.sort((a, b) => a - b);
 	const stations = corners.length > 0 ? corners : [0];
 	return stations.flatMap((from, k) => {
 		const to = k + 1 < stations.length ? stations[k + 1]! : stations[0]! + total;
@@ -39,6 +42,12 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 			return { along, at: pointAlong(outline, along) };
 		});
 	});
+}
+
+/** A rounding small beside the spacing is a corner too; its fixing sits in the middle of it. */
+function roundCorner(e: Edge, spacing: number): boolean {
+	const turns = Math.abs(4 * Math.atan(e.bulge));
+	return turns > Math.acos(SHARP) && turns < (2 * Math.PI) / 3 && edgeLength(e) < spacing / 2;
 }
 
 /** The point that far along an outline from its first corner, on the grid. */

@@ -65,9 +65,10 @@ class Maker {
 
 	cover(c: CoverFigure): Covering[] {
 		if (c.cloth === null) return [];
-		const edge = this.turned(this.f.thickness, ticks(0), this.grooveEnd());
+		const build = ticks(c.layers.reduce<number>((sum, l) => sum + l.step, this.f.thickness));
+		const edge = this.turned(build, ticks(0), this.grooveEnd());
 		const windows = c.finger
-			? [{ outline: c.finger, edge: this.turned(this.f.thickness, ticks(0), null) }]
+			? [{ outline: c.finger, edge: this.turned(build, ticks(0), null) }]
 			: [];
 		const base = this.covering(`cover-${c.id}`, c.name, c.name, c.cloth);
 		return [
@@ -157,7 +158,7 @@ class Maker {
 			});
 	}
 
-	/** Windows of the panel and holes of its covers. */
+	/** Windows of the panel, holes of its covers and rings. */
 	private openings(): Window[] {
 		const { f } = this;
 		const windows = f.windows.map((w) => ({
@@ -171,7 +172,11 @@ class Maker {
 			// Behind the hole of a cover sits its ledge: the cloth is turned in and ends there.
 			edge: { ...this.turned(f.thickness, ticks(0), null), margin: ticks(0) },
 		}));
-		return [...windows, ...covers];
+		// A ring laps over the edge of its hole: the cloth is cut flush beneath it.
+		const rings = f.rings
+			.filter((r) => liesIn(r.hole, f.fit.board))
+			.map((r) => ({ outline: r.hole, edge: { ...this.cutFlush(), build: f.thickness } }));
+		return [...windows, ...covers, ...rings];
 	}
 
 	/** Boards at the edge of a window: the layers that go all round it stand on the board there. */
