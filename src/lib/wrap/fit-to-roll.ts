@@ -87,7 +87,10 @@ export function splitToWidth(
 
 /** Room kept between an offered seam and whatever it had better not cross, ticks: 15 mm. */
 const CLEAR = 24_000;
-const SHUN: readonly BlankMark['kind'][] = ['window', 'step', 'hole'];
+
+/** Windows, holes and layers; only the fold round a window is closed. */
+const shunned = (m: BlankMark): boolean =>
+	m.closed && ['window', 'step', 'hole', 'fold'].includes(m.kind);
 
 /** Where across the blank the seams lie: evenly, but moved off windows, holes and steps as far as the roll allows. */
 function seamPlaces(
@@ -99,7 +102,7 @@ function seamPlaces(
 	overlap: number,
 ): { y: number; crossed: boolean }[] {
 	const shun = piece.marks
-		.filter((m) => SHUN.includes(m.kind))
+		.filter(shunned)
 		.map((m) => boundsOfPoints(m.line))
 		.map((b) => [b.y - overlap / 2 - CLEAR, b.y + b.width + overlap / 2 + CLEAR] as const);
 	const places: { y: number; crossed: boolean }[] = [];

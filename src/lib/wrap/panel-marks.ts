@@ -34,7 +34,7 @@ export function panelMarks(
 	const sum = (of: 'notches' | 'slits' | 'corners') => all.reduce((n, r) => n + r[of], 0);
 	return {
 		marks: [
-			...folds.map((line) => open('fold', line)),
+			...shape.folds.map((line) => open('fold', line)),
 			...trimLines(shape.flaps, shape.climb).map((line) => open('trim', line)),
 			...shape.windows.flatMap((w) => windowMarks(w)),
 			...stepMarks(covering),
@@ -76,7 +76,10 @@ function windowReliefs(
 
 function windowMarks(w: WindowShape): BlankMark[] {
 	const trims = trimLines(w.flaps, STILL).map((line) => movedMark(open('trim', line), w.by));
-	return [...w.cut.map((line) => ({ kind: 'window' as const, line, closed: true })), ...trims];
+	const cuts = w.cut.map((line) => ({ kind: 'window' as const, line, closed: true }));
+	if (w.folds.length === 0) return [...cuts, ...trims];
+	const round = w.folds.flatMap((fold) => fold.slice(0, -1));
+	return [{ kind: 'fold', line: round, closed: true }, ...cuts, ...trims];
 }
 
 const movedMark = (m: BlankMark, by: Point): BlankMark => ({
