@@ -22,6 +22,17 @@ export function ruin(laying: Laying, tools: Tools, limit: number): void {
 	if (dice.unit() < tools.empty) emptySheets(laying, tools);
 	else takeSome(laying, tools);
 	laying.dropEmpty();
+	dropUncuttable(laying, tools);
+}
+
+/** A sheet that lost the wide part its narrow ones were held by may be past the limits of the saw: it is emptied whole. */
+function dropUncuttable(laying: Laying, { leaves }: Tools): void {
+	const { allowed } = laying.job;
+	if (!allowed) return;
+	for (let i = laying.sheets.length - 1; i >= 0; i--) {
+		const sheet = laying.sheets[i]!;
+		if (laying.touched(sheet) && !allowed(sheet.tree)) laying.drop(i, leaves);
+	}
 }
 
 function emptySheets(laying: Laying, { leaves }: Tools): void {

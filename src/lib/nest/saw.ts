@@ -1,4 +1,4 @@
-import { boundOf } from './bound';
+import { areaBound, boundOf } from './bound';
 import { limitsOf } from './cut-plan';
 import { firstLayout, moreFirstLayouts } from './first-layout';
 import { Hunt } from './hunt';
@@ -21,12 +21,14 @@ const FIRST_SHARE = 0.05; // of the budget for layouts from nothing
  */
 export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnswer> {
 	const model = sawModel(problem);
-	const bound = boundOf(model);
+	let bound = areaBound(model);
 	const job = labour(model, random(budget.seed), limitsOf(problem));
 	const effort = (): number => Math.round(job.work / WORK_PER_EFFORT);
 	let best = firstLayout(job);
 	let answer = sawAnswer(model, best, bound, effort());
 	yield { best: answer, effort: effort() };
+	bound = boundOf(model); // takes longer than the first layout
+	answer = sawAnswer(model, best, bound, effort());
 	// everything that can be laid is laid, and nothing cheaper exists
 	const enough = (kept: Kept): boolean => kept.missing === 0 && meets(model, kept, bound);
 	const renew = (kept: Kept): void => {
