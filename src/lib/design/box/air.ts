@@ -76,7 +76,10 @@ function reachPlanes(
 	);
 }
 
-/** In the side view: the nearest part of the outline inside a lane as wide as the thing. */
+/**
+ * In the side view: the nearest side inside a lane as wide as the thing. Only sides that would be left through count: the
+ * wall it starts from is passed inward.
+ */
 export function reachSides(
 	corners: readonly Point[],
 	from: Point,
@@ -90,12 +93,13 @@ export function reachSides(
 	let nearest = Infinity;
 	lane.forEach((a, i) => {
 		const b = lane[(i + 1) % lane.length]!;
-		const low = Math.max(-radius, Math.min(a.off, b.off));
-		const high = Math.min(radius, Math.max(a.off, b.off));
+		// Counter-clockwise, a side met from inside runs from right to left across the lane.
+		if (b.off - a.off < 1e-6) return;
+		const low = Math.max(-radius, a.off);
+		const high = Math.min(radius, b.off);
 		if (low > high) return;
 		for (const off of [low, high]) {
-			const t = a.off === b.off ? 0 : (off - a.off) / (b.off - a.off);
-			const deep = a.off === b.off ? Math.min(a.deep, b.deep) : a.deep + t * (b.deep - a.deep);
+			const deep = a.deep + ((off - a.off) / (b.off - a.off)) * (b.deep - a.deep);
 			if (deep > 2) nearest = Math.min(nearest, deep);
 		}
 	});

@@ -16,7 +16,9 @@ export function assemblyOf(
 	box: Box,
 	boards: readonly Board[],
 	seams: readonly Seam[],
+	labels: ReadonlyMap<string, string>,
 ): AssemblyStep[] {
+	const named = (b: Board): string => `${labels.get(b.key) ?? ''} ${b.name}`.trim();
 	const tapered = box.shape.kind === 'tapered';
 	const [first, last] = tapered ? ['front', 'back'] : ['left', 'right'];
 	const by = (roles: readonly Role[]): Board[] => boards.filter((b) => roles.includes(b.role));
@@ -25,20 +27,20 @@ export function assemblyOf(
 	builder.words(
 		`Cut all holes${box.ends.fit === 'rabbet' && !tapered ? ' and rabbets' : ''}, then put the boards together dry and check the bevels.`,
 	);
-	builder.add(by(['doubler']), (b) => `Glue ${b.name} on the inside of its board`);
-	builder.place(first, (b) => `Lay ${b.name} flat, outside down`);
-	for (const b of round) builder.place(b.key, () => `Stand ${b.name} on it`);
-	builder.add(by(['divider']), (b) => `Set in ${b.name}`);
-	builder.add(by(['slot']), (b) => `Set in ${b.name}`);
-	builder.add(by(['brace']), (b) => `Set in ${b.name}`);
+	builder.add(by(['doubler']), (b) => `Glue ${named(b)} on the inside of its board`);
+	builder.place(first, (b) => `Lay ${named(b)} flat, outside down`);
+	for (const b of round) builder.place(b.key, () => `Stand ${named(b)} on it`);
+	builder.add(by(['divider']), (b) => `Set in ${named(b)}`);
+	builder.add(by(['slot']), (b) => `Set in ${named(b)}`);
+	builder.add(by(['brace']), (b) => `Set in ${named(b)}`);
 	const cleats = by(['cleat']);
 	if (cleats.length > 0)
 		builder.group(cleats, `Glue the ${cleats.length} cleats into their corners`);
 	if (box.fasteners.sealant)
 		builder.words('Run sealant along every inside seam you can still reach and let it set.');
 	if (box.lining) builder.words('Fix the lining while the box is open.');
-	builder.place(last, (b) => `Close with ${b.name}`);
-	builder.add(by(['overlay', 'ring']), (b) => `Glue on ${b.name}`);
+	builder.place(last, (b) => `Close with ${named(b)}`);
+	builder.add(by(['overlay', 'ring']), (b) => `Glue on ${named(b)}`);
 	return builder.steps;
 }
 

@@ -55,6 +55,7 @@ export interface Whole {
 export function figuresOf(whole: Whole): BoxFigures {
 	const { box, inside, seams, parts, section, trouble } = whole;
 	const { boards } = inside;
+	const labels = new Map(boards.map((b, i) => [b.key, parts[i]!.label]));
 	const names = new Map(boards.map((b) => [b.key, b.name]));
 	const mass = parts.reduce((sum, p) => sum + p.mass, 0);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, trouble));
@@ -80,7 +81,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 			length: near(Math.ceil(r.length - 1e-3)),
 		})),
 		fit: whole.fit,
-		assembly: assemblyOf(box, boards, seams),
+		assembly: assemblyOf(box, boards, seams, labels),
 		glued: squareMm(seams.reduce((sum, s) => sum + s.area, 0)),
 		screws: seams.reduce((sum, s) => sum + screwsOf(s, box), 0),
 		brads: seams.reduce((sum, s) => sum + bradsOf(s, box), 0),

@@ -1,7 +1,6 @@
 import type { Box } from '../../job/box';
 import type { BoardKey } from '../../job/box-fields';
 import type { Material } from '../../job/stock';
-import { thicknessDoubt } from './thickness';
 import type { Trouble } from './trouble';
 
 /** Looks up the boards a box asks for and tells once what is not on the rack. */
@@ -39,8 +38,6 @@ export class Rack {
 			);
 			return null;
 		}
-		const doubt = thicknessDoubt(found);
-		if (doubt) this.trouble.check(path, doubt.what, doubt.fix);
 		return found;
 	}
 }
