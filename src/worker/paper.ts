@@ -1,3 +1,4 @@
+import { cuttingListCsv, orderCsv } from '../lib/print/csv-files';
 import type { Fonts } from '../lib/print/faces';
 import type { Page } from '../lib/print/drawing';
 import { labelPages } from '../lib/print/label-pages';
@@ -17,10 +18,10 @@ export async function paper(kind: PaperKind, plan: Plan, faces: FaceUrls): Promi
 			return [await pdf('labels.pdf', plan, labelPages(plan), faces)];
 		case 'layouts':
 			return layouts(plan);
-		case 'plan':
-			return [text('plan.json', 'application/json', JSON.stringify(plan, null, '\t'))];
-		default:
-			throw new Error(`bug: no paper called ${kind}`);
+		case 'order':
+			return [text('order.csv', 'text/csv', orderCsv(plan))];
+		case 'cutting-list':
+			return [text('cutting-list.csv', 'text/csv', cuttingListCsv(plan))];
 	}
 }
 

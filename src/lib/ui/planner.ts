@@ -17,7 +17,7 @@ export interface Ask {
 	readonly effort: number;
 }
 
-export type PaperKind = 'print-pack' | 'labels' | 'order' | 'cutting-list' | 'plan' | 'layouts';
+export type PaperKind = 'print-pack' | 'labels' | 'order' | 'cutting-list' | 'layouts';
 
 /** A file ready to be kept. */
 export interface Paper {

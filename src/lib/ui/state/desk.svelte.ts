@@ -1,7 +1,7 @@
 import type { JobFile } from '../../job/job';
 import type { Problem } from '../../job/problem';
 import type { Ruler } from '../../measure/ruler';
-import type { Planner } from '../planner';
+import type { FaceUrls, Paper, PaperKind, Planner } from '../planner';
 import type { Store, StoredJob } from '../store';
 import { begin, change, redo, settle, undo, type History } from './history';
 import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
@@ -30,9 +30,11 @@ export class Desk {
 	readonly watch: PlanWatch;
 	readonly saver: Saver;
 	readonly #store: Store;
+	readonly #planner: Planner;
 
 	constructor(store: Store, planner: Planner) {
 		this.#store = store;
+		this.#planner = planner;
 		this.watch = new PlanWatch(planner);
 		this.saver = new Saver(store);
 	}
@@ -70,7 +72,8 @@ export class Desk {
 		this.#history = begin(withRack(opening.file, rack));
 		this.watch.clear();
 		this.watch.follow(this.file, opening.effort ?? 0, 0);
-		this.#save();
+		this.saver.keepThing('open', opening.id);
+		this.#save(opening.effort ?? 0);
 	}
 
 	/** Opens a job of the database; false when it is not there. */
@@ -116,6 +119,20 @@ export class Desk {
 		if (this.redoes === null) return;
 		this.said = `Done again: ${this.redoes}.`;
 		this.#moved(redo(this.#history));
+	}
+
+	/** From here on the job draws on the shop's rack: on the one there is ('take'), or its own becomes the shop's ('give'). */
+	async shareRack(way: 'take' | 'give'): Promise<void> {
+		const rack = way === 'take' ? await this.#store.thing('rack').catch(() => null) : null;
+		this.sharesRack = true;
+		const before = this.file;
+		this.alter((file) => withRack(file, rack), "use the shop's rack");
+		if (this.file === before) this.#save();
+	}
+
+	/** Papers of the plan in view. */
+	paper(kind: PaperKind, faces: FaceUrls): Promise<readonly Paper[]> {
+		return this.#planner.paper(kind, faces);
 	}
 
 	lookFurther(): void {

@@ -24,3 +24,15 @@ export async function newFromSample(name: string): Promise<Opening> {
 export function newId(): string {
 	return crypto.randomUUID();
 }
+
+/** An empty job on the shop's rack; the first one makes the rack, from the sample's saws and boards. */
+export async function newEmpty(store: Store): Promise<Opening> {
+	const rack = await store.thing('rack').catch(() => null);
+	const { stock, shop } = await sample(FIRST);
+	const file = await sample('empty');
+	return {
+		id: newId(),
+		file: rack ? file : { ...file, stock: stock ?? {}, shop: shop ?? {} },
+		sharesRack: true,
+	};
+}

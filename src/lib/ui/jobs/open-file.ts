@@ -1,0 +1,25 @@
+import { parseJobText } from '../../job/text';
+import type { JobFile } from '../../job/job';
+import type { Opening } from '../state/desk.svelte';
+import { newId } from '../state/first-job';
+
+/**
+ * A job file opened as a job of its own, exactly as it stands: what is wrong with single figures is shown in their fields.
+ * A text that is no job file at all is refused in words.
+ */
+export function fromText(
+	text: string,
+	name: string,
+): { readonly opening: Opening } | { readonly refused: readonly string[] } {
+	const read = parseJobText(text);
+	if ('problems' in read) {
+		return { refused: read.problems.map((p) => `${name}: ${p.what} ${p.fix}`) };
+	}
+	const { file } = read;
+	if (typeof file !== 'object' || file === null || Array.isArray(file)) {
+		return {
+			refused: [`${name} is no job file: it holds no job. Open a file saved with 'Save file'.`],
+		};
+	}
+	return { opening: { id: newId(), file: file as JobFile, sharesRack: false } };
+}
