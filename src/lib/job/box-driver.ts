@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { boardKey, litresBetween, spot, thingName } from './box-fields';
 import { count, distance, id, size } from './fields';
 import { outline } from './loose-part';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { boardKey, thingName } from './box-fields';
 import { distance, id, percent, size } from './fields';
 

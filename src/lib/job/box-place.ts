@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { boardKey } from './box-fields';
 import { distance, id, size } from './fields';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { boardKey, spot, thingName } from './box-fields';
 import { count, id, size } from './fields';
 

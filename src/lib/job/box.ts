@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { driver, terminal } from './box-driver';
 import { boardKey, litresBetween } from './box-fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './box-inside';

@@ -6,7 +6,7 @@ import { problemsOf } from './issue-words';
 import { loosePart, type LoosePart } from './loose-part';
 import { nearest } from './nearest';
 import type { Problem } from './problem';
-import type { z } from 'zod';
+import type { z } from './zod';
 
 /** A listed part as a job file holds it. */
 export type PartFile = z.input<typeof loosePart>;

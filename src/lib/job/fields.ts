@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { mm, toMm, type Length } from '../measure/length';
 import { money } from '../measure/money';
 import { readLength } from '../measure/read-length';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { nearest } from './nearest';
 import type { Problem } from './problem';
 import { inside, knownKeys, schemaAt, valueAt } from './schema-walk';

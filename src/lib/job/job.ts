@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { box } from './box';
 import { id, name, note } from './fields';
 import { loosePart } from './loose-part';

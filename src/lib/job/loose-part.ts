@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { count, id, name, note, position, size } from './fields';
 
 /** A corner of an outline as a file holds it: x, y and the bulge of the edge that leaves it (tan of a quarter of the arc's angle). */

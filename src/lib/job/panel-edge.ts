@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { distance, id, size } from './fields';
 
 /** How the panel ends at one edge of its opening. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { distance, id, name, note, size } from './fields';
 import { placedShape } from './panel-outline';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { degrees, distance, position, size } from './fields';
 import { corner } from './loose-part';
 

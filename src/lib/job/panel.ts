@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { count, degrees, distance, id, name, note, position, size } from './fields';
 import { cover, hinge, ring } from './panel-cover';
 import { device, zone } from './panel-device';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { distance, id, size } from './fields';
 
 const rect = { x: distance, y: distance, length: size, width: size };

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { amount, degrees, distance, id, name, percent, size } from './fields';
 
 export const saw = z.strictObject({

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 import { amount, distance, id, name, owned, percent, size } from './fields';
 
 /** A kind of board: what a part is made of. Its measured thickness is what every size is worked out from. */
