@@ -84,7 +84,7 @@ function figure(
 	const size = style.size ?? FIGURE;
 	const width = textWidth(text, size);
 	// Read from the bottom or from the right: letters never stand on their heads.
-	const turn = -Math.round(((angle * 180) / Math.PI) * 1e6) / 1e6;
+	const turn = 0 - Math.round(((angle * 180) / Math.PI) * 1e6) / 1e6;
 	const upright = turn > 90 || turn <= -90 ? turn - Math.sign(turn) * 180 : turn;
 	const flipped = upright !== turn;
 	const fits = width <= long - 1;
