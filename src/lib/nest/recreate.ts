@@ -2,8 +2,7 @@ import type { Laying } from './laying';
 import type { Random } from './random';
 
 /** What puts pieces in order before they are laid: the largest by some measure go first. */
-const KEYS = ['area', 'long', 'sum', 'w', 'h', 'short'] as const;
-export type OrderKey = (typeof KEYS)[number];
+export type OrderKey = 'area' | 'long' | 'sum' | 'w' | 'h' | 'short';
 
 export function keyOf(laying: Laying, key: OrderKey, type: number): number {
 	const { w, h, area } = laying.job.model;

@@ -2,6 +2,7 @@ import { areaBound, boundOf } from './bound';
 import { limitsOf } from './cut-plan';
 import { firstLayout, moreFirstLayouts } from './first-layout';
 import { Hunt } from './hunt';
+import { Finishing } from './finishing';
 import type { Kept } from './laying';
 import { labour } from './open-sheet';
 import { random } from './random';
@@ -13,10 +14,11 @@ import type { Budget, SawProblem, Search, SheetsAnswer } from './types';
 const WORK_PER_EFFORT = 300;
 const SHOW_EVERY = 500; // units of effort between two reports
 const FIRST_SHARE = 0.05; // of the budget for layouts from nothing
+const LAST_SHARE = 0.1; // of the budget for offcuts, fence settings and cuts
 
 /**
  * Lays pieces on sheets so that a saw can cut them, every cut from edge to edge. Money first, then the rank of the material
- * used (offcuts before owned sheets before bought ones). Yields a full layout at once, then the best so far; the same
+ * used (offcuts before owned sheets before bought ones), then the largest offcut, fewer fence settings and fewer cuts. Yields a full layout at once, then the best so far; the same
  * problem, seed and effort give the same answer, whatever order the pieces are listed in.
  */
 export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnswer> {
@@ -42,15 +44,26 @@ export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnsw
 		if (step.done) break;
 	}
 	const end = budget.effort * WORK_PER_EFFORT;
-	if (!enough(best) && job.work < end) {
-		const hunt = new Hunt(job, best);
+	const report = function* (search: Improver, until: number, stop: () => boolean): Reports {
 		let shown = job.work;
-		while (job.work < end && !enough(best)) {
-			if (hunt.step()) renew(hunt.best);
+		while (job.work < until && !stop()) {
+			if (search.step()) renew(search.best);
 			if (job.work - shown < SHOW_EVERY * WORK_PER_EFFORT) continue;
 			shown = job.work;
 			yield { best: answer, effort: effort() };
 		}
-	}
+	};
+	if (!enough(best) && job.work < end)
+		yield* report(new Hunt(job, best), end * (1 - LAST_SHARE), () => enough(best));
+	const last = new Finishing(job, best);
+	yield* report(last, job.work + end * LAST_SHARE, () => last.done);
 	return { ...answer, effort: effort() };
+}
+
+type Reports = Generator<{ readonly best: SheetsAnswer; readonly effort: number }, void, void>;
+
+/** A search that betters its layout step by step. */
+interface Improver {
+	step(): boolean;
+	readonly best: Kept;
 }
