@@ -1,3 +1,4 @@
+import { auditOutlines } from './audit-outline';
 import type { AuditFault, Placed, RollAnswer, RollPiece, RollProblem } from './types';
 
 /**
@@ -9,7 +10,9 @@ export function auditRoll(problem: RollProblem, answer: RollAnswer): AuditFault[
 	return [
 		...answer.placed.flatMap((placed, i) => auditPlaced(problem, placed, `placed[${i}]`)),
 		...auditCounts(problem, answer),
-		...auditApart(problem, answer),
+		...(problem.by === 'outline'
+			? auditOutlines(answer.placed, problem.pieces, problem.gap)
+			: auditApart(problem, answer)),
 		...auditFigures(problem, answer),
 	];
 }

@@ -1,24 +1,37 @@
 import { ticks } from '../measure/length';
 import { rollBound } from './roll-bound';
+import { layOutlines } from './roll-outline';
 import { readyRoll } from './roll-kinds';
 import type { RollDeck } from './roll-kinds';
 import { searchRoll } from './roll-search';
 import type { RollLayout, RollState } from './roll-search';
 import type { Budget, Placed, RollAnswer, RollProblem, Search } from './types';
 
+/** Share of the budget for rectangles when outlines are laid: a good start, and an answer at once. */
+const RECTANGLE_SHARE = 0.15;
+
 /**
  * Lay blanks on a roll so that the shortest length is pulled. Blanks are turned only as listed and never flipped.
  * Yields the best layout so far, the first one after some milliseconds; returns the best one when the budget is spent
- * or the bound is met. What cannot be laid is in `unplaced`, with the reason.
+ * or the bound is met. What cannot be laid is in `unplaced`, with the reason. On a cloth with a pattern outlines are laid
+ * by their rectangles: their starts must match it anyway.
  */
 export function* nestRoll(problem: RollProblem, budget: Budget): Search<RollAnswer> {
+	const shaped = problem.pieces.some((piece) => piece.outline !== undefined && piece.count > 0);
+	if (problem.by !== 'outline' || !shaped || problem.repeat > 0)
+		return yield* layRectangles(problem, budget);
+	const part = Math.ceil(budget.effort * RECTANGLE_SHARE);
+	const first = yield* layRectangles(problem, { seed: budget.seed, effort: part });
+	const rest = { seed: budget.seed, effort: budget.effort - first.effort };
+	return yield* layOutlines(problem, first, rest);
+}
+
+function* layRectangles(problem: RollProblem, budget: Budget): Search<RollAnswer> {
 	const deck = readyRoll(problem);
 	const search = searchRoll(deck, budget);
 	let step = search.next();
-	while (step.done !== true) {
+	for (; step.done !== true; step = search.next())
 		yield { best: answerOf(deck, step.value), effort: step.value.effort };
-		step = search.next();
-	}
 	return answerOf(deck, step.value);
 }
 

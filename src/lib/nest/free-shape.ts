@@ -1,0 +1,107 @@
+import { grown } from '../geometry/clip';
+import { convexParts } from '../geometry/convex';
+import { area } from '../geometry/extent';
+import { flatten } from '../geometry/flatten';
+import type { Outline, Point } from '../geometry/outline';
+import { rectangle } from '../geometry/tidy';
+import { moved, turned } from '../geometry/turn';
+
+/** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
+const FLAT = 400;
+/** Added to half the gap all round: what the grid and the search's own rounding may lose. Four ticks are 2.5 micrometres. */
+const SPARE = 4;
+
+type Turn = 0 | 90 | 180 | 270;
+
+/** What the free search needs to know of a piece. */
+export interface FreePiece {
+	readonly id: string;
+	readonly length: number;
+	readonly width: number;
+	readonly count: number;
+	readonly turns: readonly Turn[];
+	readonly outline?: Outline;
+	/** Only the holes that other pieces may lie in. */
+	readonly holes?: readonly Outline[];
+}
+
+/**
+ * A piece as turned, grown by half the gap and cut into convex parts, so that two pieces are far enough apart exactly when
+ * no part of one overlaps a part of the other. Positions are those of the corner of the true piece's bounding rectangle.
+ */
+export interface FreeShape {
+	readonly n: number; // number of the shape, for tables
+	readonly turn: Turn;
+	readonly length: number; // of the true piece as turned
+	readonly width: number;
+	readonly parts: readonly (readonly Point[])[];
+	readonly left: number; // extent of the grown piece
+	readonly right: number;
+	readonly bottom: number;
+	readonly top: number;
+}
+
+export interface FreeKind {
+	readonly id: string;
+	readonly count: number;
+	readonly area: number; // of the true piece, holes counted out
+	readonly shapes: readonly FreeShape[];
+}
+
+export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind[] {
+	let n = 0;
+	return pieces.map((piece) => {
+		const seen = new Set<string>();
+		const shapes: FreeShape[] = [];
+		const own = piece.outline ?? rectangle(0, 0, piece.length, piece.width);
+		for (const turn of piece.turns) {
+			const look = lookOf(piece, own, turn);
+			if (seen.has(look)) continue; // a symmetric piece turned looks the same
+			seen.add(look);
+			shapes.push(shapeOf(piece, own, turn, gap, n++));
+		}
+		const holes = (piece.holes ?? []).reduce((sum, hole) => sum + Math.abs(area(hole)), 0);
+		return { id: piece.id, count: piece.count, area: Math.abs(area(own)) - holes, shapes };
+	});
+}
+
+/**
+ * An outline of a piece turned, corner of the turned bounding rectangle at 0,0: the outline lies in the length x width
+ * rectangle, which turns with it.
+ */
+export function turnedInBox(outline: Outline, length: number, width: number, turn: Turn): Outline {
+	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[turn];
+	return moved(turned(outline, turn), shift[0]!, shift[1]!);
+}
+
+function lookOf(piece: FreePiece, own: Outline, turn: Turn): string {
+	const all = [own, ...(piece.holes ?? [])].flatMap((o) =>
+		turnedInBox(o, piece.length, piece.width, turn),
+	);
+	const corners = all.map((c) => `${c.x} ${c.y} ${c.bulge ?? 0}`);
+	return corners.sort().join(';');
+}
+
+function shapeOf(piece: FreePiece, own: Outline, turn: Turn, gap: number, n: number): FreeShape {
+	const by = Math.ceil(gap / 2) + SPARE;
+	const put = (o: Outline): Outline => turnedInBox(o, piece.length, piece.width, turn);
+	const [outer] = grown([flatten(put(own), FLAT, 'outward')], by, 'sharp');
+	if (outer === undefined) throw new Error(`bug: the outline of ${piece.id} has no area`);
+	const holes = (piece.holes ?? []).flatMap((hole) =>
+		grown([flatten(put(hole), FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
+	);
+	const parts = convexParts(outer.outline, holes);
+	const all = parts.flat();
+	const quarter = turn === 90 || turn === 270;
+	return {
+		n,
+		turn,
+		length: quarter ? piece.width : piece.length,
+		width: quarter ? piece.length : piece.width,
+		parts,
+		left: Math.min(...all.map((p) => p.x)),
+		right: Math.max(...all.map((p) => p.x)),
+		bottom: Math.min(...all.map((p) => p.y)),
+		top: Math.max(...all.map((p) => p.y)),
+	};
+}
