@@ -118,6 +118,8 @@ export function freshWay(
 			if (was !== undefined && typeof was === typeof made[field.key]) made[field.key] = was;
 		}
 	}
+	// A tracing starts with nothing marked: any corner made up here would look like a true one.
+	if (way.name === 'traced') Object.assign(made, { sheet: [], points: [] });
 	return way.tag === null ? made : { [way.tag]: way.name, ...made };
 }
 
