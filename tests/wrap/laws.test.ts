@@ -10,7 +10,7 @@ import { bounds } from '../../src/lib/geometry/extent';
 import { circle, rectangle } from '../../src/lib/geometry/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { clothShape } from '../../src/lib/wrap/cloth-shape';
-import { climbOf } from '../../src/lib/wrap/girth';
+import { layOver } from '../../src/lib/wrap/girth';
 import { crosses } from '../../src/lib/wrap/reliefs';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { carpet, covering, GROOVED, SHOP } from './make';
@@ -46,7 +46,8 @@ describe('a blank covers its panel', () => {
 				anyCovering(4),
 				fc.array(fc.integer({ min: 0, max: 1000 }), { minLength: 3, maxLength: 3 }),
 				(c, at) => {
-					const { outline, climb } = clothShape(c);
+					const { outline, lay } = clothShape(c);
+					const { climb } = lay;
 					const box = bounds(c.outline);
 					for (const k of at) {
 						const y = Math.round(box.y + (box.width * (k + 0.37)) / 1001);
@@ -114,8 +115,8 @@ describe('steps', () => {
 		const board = rectangle(mm(300), mm(320), mm(400), mm(350));
 		fc.assert(
 			fc.property(anyCovering(2), anyStep, (any, step) => {
-				const before = climbOf(any);
-				const after = climbOf({ ...any, steps: [...any.steps, step] });
+				const before = layOver(any).climb;
+				const after = layOver({ ...any, steps: [...any.steps, step] }).climb;
 				expect(after.left + after.right).toBeGreaterThanOrEqual(before.left + before.right);
 				expect(after.down + after.up).toBeGreaterThanOrEqual(before.down + before.up);
 				const c = { ...any, outline: board, edges: board.map(() => GROOVED) };

@@ -7,13 +7,13 @@ import { plus, snap } from '../geometry/vector';
 import type { Covering, Window } from '../design/covering';
 import { clothEdge, flapAreas, foldLine } from './develop';
 import { flapsOf, type Flap } from './flap';
-import { STILL, climbOf, displacement, type Climb } from './girth';
+import { layOver, STILL, type Climb, type Lay } from './girth';
 import { boardSpans, windowSpans, type Span } from './span';
 
 /** A cloth laid flat, as the finished panel is seen from the front. */
 export interface ClothShape {
 	readonly outline: Outline;
-	readonly climb: Climb;
+	readonly lay: Lay;
 	readonly flaps: readonly Flap[];
 	/** Fold of each edge of the board that is turned under. */
 	readonly folds: readonly (readonly Point[])[];
@@ -30,15 +30,16 @@ export interface WindowShape {
 }
 
 export function clothShape(covering: Covering): ClothShape {
-	const climb = climbOf(covering);
+	const lay = layOver(covering);
+	const { climb } = lay;
 	const line = boardSpans(covering);
 	const flaps = flapsOf(line);
 	return {
 		outline: outlineOf(clothEdge(flaps, climb)),
-		climb,
+		lay,
 		flaps,
 		folds: foldsOf(flaps, line, climb),
-		windows: covering.windows.map((w) => windowShape(w, covering)),
+		windows: covering.windows.map((w) => windowShape(w, lay)),
 	};
 }
 
@@ -58,12 +59,12 @@ function foldsOf(flaps: readonly Flap[], line: readonly Span[], climb: Climb): P
 	return flaps.flatMap((f, i) => (f.folds ? [foldLine(line, i, climb)] : []));
 }
 
-function windowShape(window: Window, covering: Covering): WindowShape {
+function windowShape(window: Window, lay: Lay): WindowShape {
 	const line = windowSpans(window);
 	const flaps = flapsOf(line);
 	const box = boundsOfPoints(window.outline);
 	const centre = { x: box.x + box.length / 2, y: box.y + box.width / 2 };
-	const by = displacement(covering, centre);
+	const by = lay.moved(centre);
 	const opened = without(
 		[window.outline],
 		flapAreas(flaps).map((a) => a.map(snap)),

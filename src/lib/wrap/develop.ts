@@ -3,7 +3,7 @@ import { lineLine } from '../geometry/meet';
 import type { Point } from '../geometry/outline';
 import { distance, dot, minus, norm, plus, times } from '../geometry/vector';
 import type { Flap } from './flap';
-import { shift, type Climb } from './girth';
+import { shift, smoothShift, type Climb } from './girth';
 import { breaks, outOf, turnTo, type Span } from './span';
 
 /*
@@ -88,8 +88,8 @@ function outside(
 /** Where the corner before a span lies on the fold, the steps counted. */
 export function foldCorner(before: Span, after: Span, climb: Climb): Point {
 	const corner = after.from;
-	const a = plus(corner, shift(climb, outOf(before.arrives)));
-	const b = plus(corner, shift(climb, outOf(after.leaves)));
+	const a = plus(corner, smoothShift(climb, outOf(before.arrives)));
+	const b = plus(corner, smoothShift(climb, outOf(after.leaves)));
 	if (distance(a, b) < 1) return a;
 	const meet = lineLine({ at: a, heading: before.arrives }, { at: b, heading: after.leaves });
 	const reach = SPIKE * distance(a, b);
@@ -112,8 +112,8 @@ export function foldLine(line: readonly Span[], i: number, climb: Climb): Point[
 function foldPoint(span: Span, part: number, climb: Climb): Point[] {
 	const at = alongEdge(span, part);
 	const nudge = 1e-4;
-	const before = plus(at, shift(climb, outOf(headingAt(span, part - nudge))));
-	const after = plus(at, shift(climb, outOf(headingAt(span, part + nudge))));
+	const before = plus(at, smoothShift(climb, outOf(headingAt(span, part - nudge))));
+	const after = plus(at, smoothShift(climb, outOf(headingAt(span, part + nudge))));
 	return distance(before, after) < 1 ? [before] : [before, after];
 }
 

@@ -1,5 +1,5 @@
-import { nearestOnEdge, alongEdge, headingAt } from '../geometry/edge';
-import type { Point } from '../geometry/outline';
+import { alongEdge, edgeBounds, headingAt } from '../geometry/edge';
+import type { Point, Rect } from '../geometry/outline';
 import { cross, dot, minus } from '../geometry/vector';
 import { chordPoints, outOf, type Span } from './span';
 import { turnUnder } from './turn-under';
@@ -27,9 +27,16 @@ const KNIFE = 800;
  * each flap gets half of what is there.
  */
 export function flapsOf(line: readonly Span[]): Flap[] {
-	return line.map((span) => {
+	const all = line.map((span) => ({
+		span,
+		box: edgeBounds(span),
+		wants: turnUnder(span.cloth).total,
+		points: chordPoints(span),
+	}));
+	return all.map((own) => {
+		const { span } = own;
 		const wanted = turnUnder(span.cloth);
-		const total = Math.max(0, Math.min(wanted.total, room(span, line, wanted.total)));
+		const total = Math.max(0, Math.min(wanted.total, room(own, all)));
 		const wall = Math.min(wanted.wall, total);
 		return {
 			span,
@@ -44,26 +51,42 @@ export function flapsOf(line: readonly Span[]): Flap[] {
 
 const SAMPLES = [0.25, 0.375, 0.5, 0.625, 0.75];
 
+interface Beside {
+	readonly span: Span;
+	readonly box: Rect;
+	readonly wants: number;
+	readonly points: readonly Point[];
+}
+
+/** Could flaps of two edges that reach so far together meet? */
+function near(a: Rect, b: Rect, reach: number): boolean {
+	return (
+		a.x <= b.x + b.length + reach &&
+		b.x <= a.x + a.length + reach &&
+		a.y <= b.y + b.width + reach &&
+		b.y <= a.y + a.width + reach
+	);
+}
+
 /** How far a flap of this span can reach before it meets one from the other side. */
-function room(span: Span, line: readonly Span[], wanted: number): number {
-	let free = Infinity;
-	if (span.arc && span.arc.sweep < 0) free = span.arc.radius - KNIFE;
+function room(own: Beside, line: readonly Beside[]): number {
+	const { span } = own;
+	const others = line.filter((o) => o !== own && near(own.box, o.box, own.wants + o.wants));
+	let free = span.arc && span.arc.sweep < 0 ? span.arc.radius - KNIFE : Infinity;
 	for (const t of SAMPLES) {
 		const from = alongEdge(span, t);
 		const out = outOf(headingAt(span, t));
-		for (const other of line) {
-			if (other === span) continue;
-			const reach = wanted + turnUnder(other.cloth).total;
-			if (nearestOnEdge(from, other).distance > reach) continue;
-			free = Math.min(free, rayTo(from, out, other) / 2 - KNIFE);
+		for (const { points, wants } of others) {
+			const reach = rayTo(from, out, points);
+			// Farther away than both flaps together there is nothing in the way.
+			if (reach < own.wants + wants + 2 * KNIFE) free = Math.min(free, reach / 2 - KNIFE);
 		}
 	}
 	return free;
 }
 
-/** How far a ray runs before it meets a span from its outer side; Infinity when it does not. */
-export function rayTo(from: Point, out: Point, span: Span): number {
-	const points = chordPoints(span);
+/** How far a ray runs before it meets a line of points from its outer side; Infinity when it does not. */
+function rayTo(from: Point, out: Point, points: readonly Point[]): number {
 	let nearest = Infinity;
 	for (let i = 0; i + 1 < points.length; i++) {
 		const a = points[i]!;

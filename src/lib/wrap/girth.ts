@@ -4,6 +4,8 @@ import { boundsOfPoints } from '../geometry/edge';
 import { area } from '../geometry/extent';
 import { flatten } from '../geometry/flatten';
 import type { Point } from '../geometry/outline';
+import { ticks } from '../measure/length';
+import { heightsBetween, levelLines, risingEdges, type Rising } from './level-lines';
 import { CHORD_ERROR } from './span';
 
 /*
@@ -31,44 +33,53 @@ export function shift(climb: Climb, n: Point): Point {
 	};
 }
 
-/** The most that any line through the panel climbs, across and upwards, shared out to its two sides. */
-export function climbOf(covering: Pick<Covering, 'outline' | 'steps'>): Climb {
-	if (covering.steps.length === 0) return STILL;
+/**
+ * The same for what is drawn: near an axis it passes smoothly from one side to the other, so that the fold of a curved edge
+ * does not jump. Never more than {@link shift}.
+ */
+export function smoothShift(climb: Climb, n: Point): Point {
+	const whole = shift(climb, n);
+	return { x: whole.x * eased(n.x), y: whole.y * eased(n.y) };
+}
+
+/** Within 17 degrees of an axis the shift along it fades out. */
+const eased = (part: number): number => Math.min(1, Math.abs(part) / 0.3);
+
+/** A cloth laid over the steps of a panel. */
+export interface Lay {
+	readonly climb: Climb;
+	/** How far a point of the panel moves on the flat cloth: what is climbed on the way to it from where the cloth is laid first. */
+	moved(p: Point): Point;
+}
+
+export function layOver(covering: Pick<Covering, 'outline' | 'steps'>): Lay {
+	if (covering.steps.length === 0) return { climb: STILL, moved: () => ({ x: 0, y: 0 }) };
 	const wide = scan(covering);
+	const high = upright(wide);
 	const [left, right] = mostClimbed(wide);
-	const [down, up] = mostClimbed(upright(wide));
-	return { left, right, down, up };
+	const [down, up] = mostClimbed(high);
+	return {
+		climb: { left, right, down, up },
+		moved: (p) => ({ x: climbedTo(wide, p), y: climbedTo(high, swapped(p)) }),
+	};
 }
 
-/** How far a point of the panel moves on the flat cloth: what the cloth climbs on the way to it from the middle. */
-export function displacement(covering: Pick<Covering, 'outline' | 'steps'>, p: Point): Point {
-	if (covering.steps.length === 0) return { x: 0, y: 0 };
-	const wide = scan(covering);
-	return { x: climbed(wide, p), y: climbed(upright(wide), swapped(p)) };
-}
-
-function climbed(s: Scan, p: Point): number {
-	const lo = Math.min(p.x, s.middle.x);
-	const hi = Math.max(p.x, s.middle.x);
-	const met = climbsOnRow(s, p.y).filter((c) => c.at > lo && c.at < hi);
-	return Math.sign(p.x - s.middle.x) * met.reduce((sum, c) => sum + c.height, 0);
-}
-
-/** A panel to be crossed by level lines. */
+/** A panel to be crossed by level lines: the board first, then what of each layer lies on it. */
 interface Scan {
-	readonly board: readonly Point[];
-	readonly steps: readonly { readonly points: readonly Point[]; readonly height: number }[];
+	readonly rings: readonly { readonly points: readonly Point[]; readonly height: number }[];
+	readonly edges: readonly Rising[];
 	readonly middle: Point;
 }
 
 function scan(covering: Pick<Covering, 'outline' | 'steps'>): Scan {
 	const board = flatten(covering.outline, CHORD_ERROR);
-	// What of a layer lies beyond the board is not there.
 	const steps = covering.steps.flatMap((s) =>
 		common([s.outline], [board], CHORD_ERROR).map((r) => ({ points: r.outline, height: s.height })),
 	);
 	const b = boundsOfPoints(largest(steps.map((s) => s.points)) ?? board);
-	return { board, steps, middle: { x: b.x + b.length / 2, y: b.y + b.width / 2 } };
+	const middle = { x: b.x + b.length / 2, y: b.y + b.width / 2 };
+	const rings = [{ points: board, height: ticks(0) }, ...steps];
+	return { rings, edges: risingEdges(rings), middle };
 }
 
 function largest(outlines: readonly (readonly Point[])[]): readonly Point[] | undefined {
@@ -79,69 +90,44 @@ const swapped = (p: Point): Point => ({ x: p.y, y: p.x });
 
 /** The same panel laid on its side: level lines then run up the panel. */
 function upright(s: Scan): Scan {
-	return {
-		board: s.board.map(swapped),
-		steps: s.steps.map((step) => ({ ...step, points: step.points.map(swapped) })),
-		middle: swapped(s.middle),
-	};
+	const rings = s.rings.map((r) => ({ ...r, points: r.points.map(swapped) }));
+	return { rings, edges: risingEdges(rings), middle: swapped(s.middle) };
 }
 
 /** The most a level line climbs within the board, shared out to both sides of the middle. */
 function mostClimbed(s: Scan): [number, number] {
-	let total = 0;
-	let before = 0;
-	let after = 0;
-	for (const y of rows(s)) {
-		const climbs = climbsOnRow(s, y);
-		const here = climbs.reduce((sum, c) => (c.at < s.middle.x ? sum + c.height : sum), 0);
-		const all = climbs.reduce((sum, c) => sum + c.height, 0);
-		before = Math.max(before, here);
-		after = Math.max(after, all - here);
-		total = Math.max(total, all);
-	}
+	let [total, before, after] = [0, 0, 0];
+	levelLines(s.edges, heightsBetween(s.rings.slice(1), s.middle.x), (met) => {
+		const left = climbedBetween(s, met, -Infinity, s.middle.x);
+		const right = climbedBetween(s, met, s.middle.x, Infinity);
+		before = Math.max(before, left);
+		after = Math.max(after, right);
+		total = Math.max(total, left + right);
+	});
 	if (total === 0) return [0, 0];
 	const share = Math.round((total * before) / (before + after));
 	return [share, total - share];
 }
 
-/** Heights of lines worth trying: one between any two heights at which something changes. */
-function rows(s: Scan): number[] {
-	const levels = s.steps.flatMap(({ points }) =>
-		points.flatMap((p, i) => {
-			const q = points[(i + 1) % points.length]!;
-			const passes = (p.x - s.middle.x) * (q.x - s.middle.x) < 0;
-			return passes ? [p.y, p.y + ((s.middle.x - p.x) / (q.x - p.x)) * (q.y - p.y)] : [p.y];
-		}),
-	);
-	const sorted = [...new Set(levels)].sort((a, b) => a - b);
-	return sorted.slice(1).map((y, i) => (y + sorted[i]!) / 2);
+function climbedTo(s: Scan, p: Point): number {
+	let sum = 0;
+	// Half a tick up: heights must not be those of corners, which lie on the grid.
+	levelLines(s.edges, [Math.floor(p.y) + 0.5], (met) => {
+		sum = climbedBetween(s, met, Math.min(p.x, s.middle.x), Math.max(p.x, s.middle.x));
+	});
+	return Math.sign(p.x - s.middle.x) * sum;
 }
 
 /** A step that ends at the board's edge is climbed there as part of the edge; this near (ticks), it ends there. */
 const AT_THE_EDGE = 160;
 
-/** The steps a level line climbs within the board. */
-function climbsOnRow(s: Scan, y: number): { at: number; height: number }[] {
-	const edges = crossings(s.board, y);
-	return s.steps.flatMap(({ points, height }) =>
-		crossings(points, y)
-			.filter((c) => !edges.some((e) => Math.abs(c.at - e.at) * e.steep < AT_THE_EDGE))
-			.map((c) => ({ at: c.at, height })),
-	);
-}
-
-/** Where a level line meets an outline, and the sine of the angle at which it does. */
-function crossings(points: readonly Point[], y: number): { at: number; steep: number }[] {
-	const found: { at: number; steep: number }[] = [];
-	for (let i = 0; i < points.length; i++) {
-		const p = points[i]!;
-		const q = points[(i + 1) % points.length]!;
-		if (p.y <= y === q.y <= y) continue;
-		const rise = q.y - p.y;
-		found.push({
-			at: p.x + ((y - p.y) / rise) * (q.x - p.x),
-			steep: Math.abs(rise) / Math.hypot(rise, q.x - p.x),
-		});
+/** What a level line climbs from `lo` to `hi`, given the edges it meets. */
+function climbedBetween(s: Scan, met: readonly Rising[], lo: number, hi: number): number {
+	let sum = 0;
+	for (const c of met) {
+		if (c.ring === 0 || c.at < lo || c.at >= hi) continue;
+		const atEdge = met.some((e) => e.ring === 0 && Math.abs(c.at - e.at) * e.steep < AT_THE_EDGE);
+		if (!atEdge) sum += s.rings[c.ring]!.height;
 	}
-	return found;
+	return sum;
 }

@@ -1,14 +1,14 @@
 import type { Covering } from '../design/covering';
 import { common } from '../geometry/clip';
-import { boundsOfPoints, edgesOf, nearestOnEdge } from '../geometry/edge';
+import { boundsOfPoints } from '../geometry/edge';
 import { area } from '../geometry/extent';
-import { whereIs } from '../geometry/inside';
+import { distanceTo } from '../geometry/inside';
 import { flatten } from '../geometry/flatten';
 import type { Outline, Point } from '../geometry/outline';
 import { minus, plus, snap } from '../geometry/vector';
 import type { Blank, BlankMark } from './blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
-import { STILL, displacement } from './girth';
+import { STILL, type Lay } from './girth';
 import { reliefsOf, type ReliefRule, type Reliefs } from './reliefs';
 import { CHORD_ERROR } from './span';
 import { trimLines } from './trim-lines';
@@ -23,21 +23,21 @@ export interface PanelMarks {
 
 export function panelMarks(
 	shape: ClothShape,
-	covering: Pick<Covering, 'outline' | 'steps'>,
+	covering: Pick<Covering, 'steps'>,
 	rule: ReliefRule,
 ): PanelMarks {
 	const folds = [...shape.folds, ...shape.windows.flatMap((w) => w.folds)];
 	const all = [
-		reliefsOf(shape.flaps, shape.climb, rule, folds),
+		reliefsOf(shape.flaps, shape.lay.climb, rule, folds),
 		...shape.windows.map((w) => windowReliefs(w, rule, folds)),
 	];
 	const sum = (of: 'notches' | 'slits' | 'corners') => all.reduce((n, r) => n + r[of], 0);
 	return {
 		marks: [
 			...shape.folds.map((line) => open('fold', line)),
-			...trimLines(shape.flaps, shape.climb).map((line) => open('trim', line)),
+			...trimLines(shape.flaps, shape.lay.climb).map((line) => open('trim', line)),
 			...shape.windows.flatMap((w) => windowMarks(w)),
-			...stepMarks(covering),
+			...stepMarks(covering.steps, shape.lay),
 			...all.flatMap((r) => r.marks).flatMap((m) => trimmedTo(m, shape.outline)),
 		],
 		reliefs: { notches: sum('notches'), slits: sum('slits'), corners: sum('corners') },
@@ -47,14 +47,24 @@ export function panelMarks(
 
 /** A notch as far as there is cloth: the needle of a sharp corner is cut off already. */
 function trimmedTo(mark: BlankMark, outline: Outline): BlankMark[] {
-	const edges = edgesOf(outline);
-	const off = (p: Point) =>
-		whereIs(p, outline) === 'outside' && !edges.some((e) => nearestOnEdge(p, e).distance < 4);
+	const off = (p: Point) => !within(p, outline) && distanceTo(p, outline) > 4;
 	if (!mark.closed || !mark.line.some(off)) return [mark];
 	const parts = common([mark.line.map(snap)], [outline]).map((r) => r.outline);
 	// A cut through a neighbour's notch can leave crumbs; the cut itself is the largest part.
 	const largest = parts.sort((a, b) => area(b) - area(a))[0];
 	return largest ? [{ ...mark, line: largest }] : [mark];
+}
+
+/** Is a point inside an outline without arcs? On its edge it may be either. */
+function within(p: Point, outline: Outline): boolean {
+	let inside = false;
+	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
+		const a = outline[i]!;
+		const b = outline[j]!;
+		if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x))
+			inside = !inside;
+	}
+	return inside;
 }
 
 const open = (kind: BlankMark['kind'], line: readonly Point[]): BlankMark => ({
@@ -88,10 +98,10 @@ const movedMark = (m: BlankMark, by: Point): BlankMark => ({
 });
 
 /** Where the cloth bends over the edge of each layer, to lay it by. */
-function stepMarks(covering: Pick<Covering, 'outline' | 'steps'>): BlankMark[] {
-	return covering.steps.map((step) => {
+function stepMarks(steps: Covering['steps'], lay: Lay): BlankMark[] {
+	return steps.map((step) => {
 		const box = boundsOfPoints(step.outline);
-		const by = displacement(covering, { x: box.x + box.length / 2, y: box.y + box.width / 2 });
+		const by = lay.moved({ x: box.x + box.length / 2, y: box.y + box.width / 2 });
 		const line = flatten(step.outline, CHORD_ERROR).map((p) => plus(p, by));
 		return { kind: 'step', line, closed: true };
 	});

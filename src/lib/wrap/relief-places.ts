@@ -4,7 +4,7 @@ import type { Point } from '../geometry/outline';
 import { plus } from '../geometry/vector';
 import { foldCorner } from './develop';
 import type { Flap, FlapWidth } from './flap';
-import { shift, type Climb } from './girth';
+import { smoothShift, type Climb } from './girth';
 import { outOf, turnTo } from './span';
 
 /*
@@ -104,7 +104,7 @@ function arcBend(flap: Flap, climb: Climb, rise: number, way: number): Bend | nu
 		to: way + span.length,
 		place: (part) => {
 			const heading = headingAt(span, part);
-			const at = plus(alongEdge(span, part), shift(climb, outOf(heading)));
+			const at = plus(alongEdge(span, part), smoothShift(climb, outOf(heading)));
 			return { at, heading, flaps: [flap, flap] };
 		},
 	};
