@@ -8,7 +8,7 @@ import { space, type Block } from './flow';
 import type { Leaf } from './frame';
 import { leavesOf, widthOf } from './leaves';
 import { table, type Row } from './table';
-import { heading, paragraph, subheading } from './words';
+import { heading, paragraph, shortCaution, subheading } from './words';
 
 const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
 	sheets: 'Sheets',
@@ -42,6 +42,7 @@ export function orderPages(plan: Plan): Leaf[] {
 			plan.cautions.flatMap((c) => c.about),
 			true,
 			width,
+			shortCaution,
 		),
 	);
 	return leavesOf(plan, { name: 'Order', title: 'Order list' }, blocks);

@@ -5,6 +5,7 @@ import type { Page } from './drawing';
 import { roundedNote, rulerName } from './figures';
 import { framed, type Leaf, type TitleBlock } from './frame';
 import { costPages, orderPages, quotePages } from './money-pages';
+import { panelPages } from './panel-pages';
 import { partsPages } from './parts-pages';
 import { sheetPages } from './sheet-pages';
 import { summaryPages } from './summary-pages';
@@ -16,6 +17,7 @@ import { blankTemplate, partTemplate, templateLeaves, templateOf } from './templ
  */
 export function printPack(plan: Plan): Page[] {
 	const rest: Leaf[] = [
+		...panelPages(plan),
 		...partsPages(plan),
 		...sheetPages(plan),
 		...cuttingListPages(plan),

@@ -8,7 +8,7 @@ import type { Block } from './flow';
 import type { Leaf } from './frame';
 import { leavesOf, widthOf } from './leaves';
 import { table, widest, type Row } from './table';
-import { heading, subheading } from './words';
+import { heading, shortCaution, subheading } from './words';
 
 /** All parts by what they belong to: LONG and SHORT face, bevels, mass, notes. */
 export function partsPages(plan: Plan): Leaf[] {
@@ -32,7 +32,7 @@ export function partsPages(plan: Plan): Leaf[] {
 		);
 		blocks.push({ height: 4, marks: [] });
 	}
-	blocks.push(...cautionsFor(plan, 'parts', partRefs(plan), true, width));
+	blocks.push(...cautionsFor(plan, 'parts', partRefs(plan), true, width, shortCaution));
 	return leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
 }
 

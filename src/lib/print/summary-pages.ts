@@ -13,6 +13,7 @@ import { leavesOf, paperOf, widthOf } from './leaves';
 import { line } from './path';
 import { materialName } from './sheet-drawing';
 import { table } from './table';
+import { contents } from './contents';
 import { shortened, textWidth } from './text-width';
 import { heading, paragraph, shortCaution } from './words';
 
@@ -37,7 +38,7 @@ function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Fi
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),
 		...cautionsFor(plan, 'summary', everything(plan), true, width, shortCaution),
-		space(5),
+		space(2),
 		...contents(rest, before, width),
 	];
 }
@@ -232,34 +233,4 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 
 function everything(plan: Plan): string[] {
 	return plan.cautions.flatMap((c) => c.about);
-}
-
-/** One line a chapter, with the sheets it takes. */
-function contents(rest: readonly Leaf[], before: number, width: number): Block[] {
-	if (rest.length === 0) return [];
-	const chapters: { name: string; from: number; to: number }[] = [];
-	rest.forEach((leaf, i) => {
-		const name = leaf.chapter ?? leaf.name;
-		const n = before + i + 1;
-		const last = chapters.at(-1);
-		if (last?.name === name) last.to = n;
-		else chapters.push({ name, from: n, to: n });
-	});
-	const rows = chapters.map((c) => ({
-		cells: [c.name, c.from === c.to ? String(c.from) : `${c.from} to ${c.to}`],
-	}));
-	return [
-		heading('In this pack', width),
-		...table(
-			{
-				columns: [
-					{ head: 'Pages', width: { share: 1 } },
-					{ head: 'Sheet', width: 24, align: 'end' },
-				],
-				rows,
-				size: 2.9,
-			},
-			width * 0.62,
-		),
-	];
 }

@@ -56,7 +56,7 @@ export function mapLeaf(
 		name: `Template ${template.name}, map`,
 		title: `Template ${template.name}, map`,
 		paper,
-		chapter: `Template ${template.name}`,
+		chapter: 'Templates',
 		marks: flow(blocks, area.height)[0]!,
 	};
 }

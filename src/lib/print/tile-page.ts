@@ -36,7 +36,7 @@ export function tileLeaf(
 		name: single ? `Template ${template.name}` : `Template ${template.name}, ${name}`,
 		title: `Template ${template.name}${single ? '' : `, page ${name}`}`,
 		paper,
-		chapter: `Template ${template.name}`,
+		chapter: 'Templates',
 		marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
 	};
 }

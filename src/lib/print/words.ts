@@ -92,23 +92,27 @@ export function shortCaution(
 	width: number,
 ): Block {
 	const left = 8;
-	const words = paragraph(`${caution.title} ${caution.text}`, width - left - 2, { size: 3 });
-	const height = words.height + 1.8;
-	const marks = words.marks.map((m): Mark =>
-		m.kind === 'text' ? { ...m, x: m.x + left, y: m.y + 0.6 } : m,
-	);
+	const size = 3;
+	const inner = width - left - 2;
+	const title = textWidth(caution.title, size, 'semibold') + 1.6;
+	const beside = wrapped(caution.text, inner - title, size)[0] ?? '';
+	const under = caution.text.slice(beside.length).trim();
+	const lines = [beside, ...(under === '' ? [] : wrapped(under, inner, size))];
+	const height = size * LEADING * lines.length + 2.2;
+	const frame = rect(0, 0, width, height);
 	return {
-		height: height + 1.4,
+		height: height + 0.9,
 		marks: [
-			{
-				kind: 'path',
-				steps: rect(0, 0, width, height),
-				fill: 'warn-wash',
-				line: 'hair',
-				ink: 'warn',
-			},
+			{ kind: 'path', steps: frame, fill: 'warn-wash', line: 'hair', ink: 'warn' },
 			...placed(triangle(0, 0), { x: 2, y: 1, scale: 0.72 }),
-			...marks,
+			{ kind: 'text', x: left, y: size + 0.6, text: caution.title, size, weight: 'semibold' },
+			...lines.map((text, i): Mark => ({
+				kind: 'text',
+				x: left + (i === 0 ? title : 0),
+				y: size * (1 + i * LEADING) + 0.6,
+				text,
+				size,
+			})),
 		],
 	};
 }
