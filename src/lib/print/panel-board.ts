@@ -1,7 +1,7 @@
 import { bounds } from '../geometry/extent';
 import { reversed } from '../geometry/turn';
 import type { Outline } from '../geometry/outline';
-import type { PanelDetail } from '../design/panel/figures';
+import type { LayerFigure, PanelDetail } from '../design/panel/figures';
 import { boardHoles } from '../design/panel/pieces';
 import type { Material } from '../job/stock';
 import { ticks } from '../measure/length';
@@ -66,15 +66,18 @@ function glued(d: PanelDetail, stage: Stage, labels: Labels, figures: Figures): 
 	return d.layers.flatMap((l) => {
 		const outline = l.place === 'raised' ? (l.hole ?? l.piece) : l.hole;
 		if (!outline) return [];
-		const through = l.hole !== null && (l.place === 'recessed' || l.bottom <= 0);
-		const text = l.hole
-			? through
-				? `${l.name}: through`
-				: `${l.name}: seat ${figures.length(l.depth)} deep`
-			: l.name;
-		labels.put(text, boxOf(bounds(outline), stage.view));
+		labels.put(nameOf(d, l, figures), boxOf(bounds(outline), stage.view));
 		return [outlineMark([outline], stage.view, l.hole ? 'dashed' : 'narrow')];
 	});
+}
+
+/** 'Raised field', or 'Accent strip: seat 6.3 deep in Raised field'. */
+function nameOf(d: PanelDetail, l: LayerFigure, figures: Figures): string {
+	if (!l.hole) return l.name;
+	const host = d.layers.find((h) => h.id === l.on);
+	const where = host ? ` in ${host.name}` : '';
+	const through = l.place === 'recessed' || l.bottom <= (host?.bottom ?? 0);
+	return `${l.name}: ${through ? 'through' : `seat ${figures.length(l.depth)} deep`}${where}`;
 }
 
 /** Left and lower sides of all that lies on the board, and its right and upper sides, from the corner. */

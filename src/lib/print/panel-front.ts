@@ -21,7 +21,7 @@ import {
 	type Stage,
 } from './panel-stage';
 
-const MARGINS = { left: 14, right: 36, top: 9, bottom: 36 };
+const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };
 
 /**
  * The finished panel from the front: its opening (double-dotted, what is there already), the board under the cloth (dashed)
@@ -43,7 +43,7 @@ export function frontView(
 		outlineMark([d.fit.opening], view, 'phantom', { ink: 'pencil' }),
 		outlineMark([d.fit.board], view, 'dashed', { ink: 'pencil' }),
 		outlineMark([d.fit.finished], view, 'wide'),
-		...edgeNumbers(d, stage, labels),
+		...edgeNumbers(d, stage, labels, section),
 		...sectionLine(section, stage, labels),
 		...shown(d, stage, labels, figures),
 		...overall(d.fit.sizes.board, stage, 0, 'board', figures),
@@ -63,7 +63,9 @@ function shown(d: PanelDetail, stage: Stage, labels: Labels, figures: Figures): 
 	const draw = (o: Outline, name: string, dashed: Outline | null = null): void => {
 		if (dashed) marks.push(outlineMark([dashed], view, 'dashed', { ink: 'pencil' }));
 		marks.push(outlineMark([o], view, 'wide'));
-		labels.put(name, boxOf(bounds(o), view));
+		const box = boxOf(bounds(o), view);
+		// A large piece carries others: its name goes into a corner.
+		labels.put(name, box, {}, box.width > 50 && box.height > 16);
 	};
 	for (const w of d.windows) {
 		draw(w.finished, w.name, w.hole);
@@ -74,7 +76,12 @@ function shown(d: PanelDetail, stage: Stage, labels: Labels, figures: Figures): 
 		draw(r.finished.outer, r.name);
 		marks.push(outlineMark([r.finished.inner], view, 'wide'));
 	}
-	for (const l of d.layers) draw(l.finished, `${l.name} ${step(l.step, figures)}`, l.piece);
+	for (const l of d.layers)
+		draw(
+			l.finished,
+			`${l.name} ${step(l.place === 'raised' ? l.step : -l.step, figures)}`,
+			l.piece,
+		);
 	for (const v of d.devices) {
 		marks.push(outlineMark([v.body], view, 'narrow'));
 		labels.put(v.name, boxOf(bounds(v.body), view));
@@ -106,14 +113,24 @@ function crossed(r: Rect, stage: Stage): Mark[] {
 /** Past this many edges numbers would only crowd the drawing. */
 const NUMBERED = 24;
 
-function edgeNumbers(d: PanelDetail, stage: Stage, labels: Labels): Mark[] {
+function edgeNumbers(
+	d: PanelDetail,
+	stage: Stage,
+	labels: Labels,
+	section: Section | null,
+): Mark[] {
 	if (d.fit.edges.length > NUMBERED) return [];
 	const edges = edgesOf(d.fit.opening);
 	return d.fit.edges.flatMap((f) => {
 		const e = edges[d.fit.openingEdges.indexOf(f.edge)];
 		if (!e) return [];
-		const middle = alongEdge(e, 0.5);
-		const heading = headingAt(e, 0.5);
+		// Clear of the letters of the section.
+		const t = [0.5, 0.28, 0.72].find((u) => {
+			const off = section ? (alongEdge(e, u).y - section.y) / 1600 : Infinity;
+			return Math.abs(off) * stage.scale > 10;
+		});
+		const middle = alongEdge(e, t ?? 0.5);
+		const heading = headingAt(e, t ?? 0.5);
 		const at = onPaper(middle, stage.view);
 		// Outside lies to the right of a counter-clockwise edge; on paper y runs down, and a mirrored view changes sides.
 		const side = stage.view.mirror === true ? -1 : 1;
@@ -150,6 +167,7 @@ function sectionLine(section: Section | null, stage: Stage, labels: Labels): Mar
 			words(x, y + 6, 'A', { anchor: 'middle', size: 3.4, weight: 'semibold', halo: true }),
 		];
 	};
+	labels.keepOff({ x: l, y: y - 0.6, width: r - l, height: 1.2 });
 	const line: Mark = {
 		kind: 'path',
 		steps: polyline([

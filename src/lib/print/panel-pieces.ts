@@ -63,7 +63,7 @@ function nested(
 		.filter((l) => l.name !== undefined)
 		.map((l) => ({ name: l.name!, box: bounds(l.outline) }));
 	const sorted = [...named].sort((a, b) => a.box.length - b.box.length);
-	const out = 9 + sorted.length * 7;
+	const out = 11 + (sorted.length - 1) * 7;
 	const margins = { left: 8, right: out + 6, top: 8, bottom: out + 3 + notes.length * 4.4 };
 	const largest = sorted.at(-1);
 	if (!largest) throw new Error('bug: a drawing of no line');

@@ -110,19 +110,21 @@ export class Labels {
 		this.taken.push(box);
 	}
 
-	/** Words in a rectangle of paper: at one of its corners or in its middle. */
-	put(text: string, box: Box, more: Partial<TextMark> = {}): void {
+	/** Words in a rectangle of paper: in its middle or at one of its corners (those first when `corner`). */
+	put(text: string, box: Box, more: Partial<TextMark> = {}, corner = false): void {
 		const pad = 1.2;
 		const [l, r] = [box.x + pad, box.x + box.width - pad];
 		const [t, b] = [box.y + TEXT, box.y + box.height - pad];
 		const m = box.x + box.width / 2;
 		const c = box.y + box.height / 2 + TEXT * 0.35;
+		const middle = words(m, c, text, { ...more, anchor: 'middle' });
 		const places = [
-			words(m, c, text, { ...more, anchor: 'middle' }),
+			...(corner ? [] : [middle]),
 			words(l, t, text, more),
 			words(l, b, text, more),
 			words(r, t, text, { ...more, anchor: 'end' }),
 			words(r, b, text, { ...more, anchor: 'end' }),
+			middle,
 			words(m, c + TEXT * 1.3, text, { ...more, anchor: 'middle' }),
 			words(m, c - TEXT * 1.3, text, { ...more, anchor: 'middle' }),
 			words(m, b + TEXT + 1, text, { ...more, anchor: 'middle' }),
@@ -157,7 +159,7 @@ export function overall(
 ): Mark[] {
 	const b = boxOf(work, stage.view);
 	const whole = stage.box;
-	const out = 9 + step * 7;
+	const out = 11 + step * 7;
 	const below = whole.y + whole.height + out;
 	const beside = whole.x + whole.width + out;
 	const label = (n: number): string => `${name} ${figures.length(n)}`;

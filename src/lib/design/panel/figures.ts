@@ -32,6 +32,8 @@ export interface Fit {
 	readonly finished: Outline;
 	readonly sizes: { readonly opening: Rect; readonly board: Rect; readonly finished: Rect };
 	readonly edges: readonly EdgeFigure[];
+	/** The number each edge of the OPENING is known by; null for a rounding. */
+	readonly openingEdges: readonly (number | null)[];
 	/** How each edge of the BOARD outline ends. */
 	readonly boardEdges: readonly EdgeChoice['end'][];
 }
@@ -100,13 +102,19 @@ export interface CoverFigure {
 	readonly id: string;
 	readonly name: string;
 	readonly cloth: string | null;
+	readonly pressed: Length;
 	/** Hole in the panel's board, the cover's board, the cover finished. */
 	readonly hole: Outline;
 	readonly board: Outline;
 	readonly finished: Outline;
 	readonly gap: Length;
 	readonly boardGap: Length;
-	readonly ledge: { readonly outer: Outline; readonly inner: Outline; readonly material: string };
+	readonly ledge: {
+		readonly outer: Outline;
+		readonly inner: Outline;
+		readonly material: string;
+		readonly thickness: Length;
+	};
 	readonly finger: Outline | null;
 	readonly magnets: readonly Point[];
 	/** Raised layers that run on over the cover: it carries a piece of each. */

@@ -84,6 +84,7 @@ export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 			finished: bounds(finished.outline),
 		},
 		edges: edgeFigures(opening, backs),
+		openingEdges: opening.sides,
 		boardEdges: board.from.map((k, i) => edgeEnd(backs, k ?? board.from[i - 1] ?? 0)),
 	};
 }
@@ -115,25 +116,26 @@ function edgeEnd(backs: readonly (SetBack | null)[], k: number): EdgeChoice['end
 	return ends.includes('wrapped') ? 'wrapped' : ends.includes('bare') ? 'bare' : 'tucked';
 }
 
+/** One figure for each edge the person knows, however many pieces of outline it is drawn in. */
 function edgeFigures(opening: Drawn, backs: readonly (SetBack | null)[]): EdgeFigure[] {
-	const lengths = edgesOf(opening.outline).map(edgeLength);
-	return backs.flatMap((b, i) => {
+	const figures = new Map<number, EdgeFigure>();
+	const round = (x: number): Length => ticks(Math.round(x));
+	edgesOf(opening.outline).forEach((e, i) => {
 		const n = opening.sides[i];
-		if (!b || n === null || n === undefined) return [];
-		const round = (x: number): Length => ticks(Math.round(x));
-		return [
-			{
-				edge: n,
-				end: b.end,
-				length: round(lengths[i]!),
-				cloth: round(b.cloth),
-				gap: round(b.gap),
-				setIn: round(b.board),
-				finishedIn: round(b.finished),
-				boardGap: b.boardGap === null ? null : round(b.boardGap),
-			},
-		];
+		const b = backs[i];
+		if (!b || n === null || n === undefined) return;
+		figures.set(n, {
+			edge: n,
+			end: b.end,
+			length: round(edgeLength(e) + (figures.get(n)?.length ?? 0)),
+			cloth: round(b.cloth),
+			gap: round(b.gap),
+			setIn: round(b.board),
+			finishedIn: round(b.finished),
+			boardGap: b.boardGap === null ? null : round(b.boardGap),
+		});
 	});
+	return [...figures.values()];
 }
 
 function checkEdgeNumbers(bench: Bench, opening: Drawn): void {

@@ -32,7 +32,7 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 			return roundCorner(e, spacing) ? [...sharp, starts[i]! + edgeLength(e) / 2] : sharp;
 		})
 		.sort((a, b) => a - b);
-	const stations = corners.length > 0 ? corners : [0];
+	const stations = corners.length > 0 ? thinned(corners, spacing / 3, total) : [0];
 	return stations.flatMap((from, k) => {
 		const to = k + 1 < stations.length ? stations[k + 1]! : stations[0]! + total;
 		const least = stations.length === 1 ? 2 : 1;
@@ -42,6 +42,14 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 			return { along, at: pointAlong(outline, along) };
 		});
 	});
+}
+
+/** Corners too near to the one before share its fixing. */
+function thinned(corners: readonly number[], near: number, total: number): number[] {
+	const kept: number[] = [];
+	for (const c of corners) if (kept.length === 0 || c - kept.at(-1)! >= near) kept.push(c);
+	const around = kept.length > 1 && kept[0]! + total - kept.at(-1)! < near;
+	return around ? kept.slice(0, -1) : kept;
 }
 
 /** A rounding small beside the spacing is a corner too; its fixing sits in the middle of it. */
