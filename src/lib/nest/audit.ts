@@ -1,5 +1,6 @@
 import { auditApart } from './audit-apart';
 import { CutAudit } from './audit-cuts';
+import { auditOutlines } from './audit-outline';
 import type {
 	AuditFault,
 	Piece,
@@ -115,7 +116,9 @@ function auditLayout(
 		const piece = pieces.get(p.id);
 		return !piece?.outline && !piece?.holes?.length; // shapes may nestle; they are audited as outlines
 	});
-	return [...lying, ...auditApart(plain, pieces, problem.bit, where)];
+	if (plain.length === layout.placed.length)
+		return [...lying, ...auditApart(plain, pieces, problem.bit, where)];
+	return [...lying, ...auditOutlines(layout.placed, problem.pieces, problem.bit, where)];
 }
 
 /** One piece: known, of its own size, turned as allowed, and within the trimmed sheet. */

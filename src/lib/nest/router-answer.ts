@@ -40,7 +40,8 @@ function layoutOf(
 	const spots = [...sheet.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	const placed = spots.map((spot): Placed => {
 		const { piece, lays } = model.types[spot.type]!;
-		const { turn, length, width } = lays[spot.lay]!;
+		const { length, width, ...lay } = lays[spot.lay]!;
+		const turn = spot.turn ?? lay.turn;
 		const n = next.get(piece.id) ?? 0;
 		next.set(piece.id, n + 1);
 		return {

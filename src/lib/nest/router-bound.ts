@@ -1,21 +1,30 @@
+import { area } from '../geometry/extent';
+import type { Piece } from './types';
 import type { RouterModel } from './router-model';
 
 /**
- * What no layout of the rectangles can beat: sheets and money by area, bits counted. Sheets: the largest sheets in stock
- * that hold the area together. Money: what is owned is filled for nothing, the rest at the best price for its area,
+ * What no layout of true outlines can beat: sheets and money by area, the bit not counted. Sheets: the largest sheets in
+ * stock that hold the area together. Money: what is owned is filled for nothing, the rest at the best price for its area,
  * or as whole sheets when one kind alone is to be bought.
  */
-export function routerBound(model: RouterModel): {
+export function outlineBound(model: RouterModel): {
 	readonly sheets: number;
 	readonly cost: number;
 } {
-	const area = model.types.reduce((sum, type) => sum + type.piece.count * type.area, 0);
-	return { sheets: leastSheets(model, area), cost: leastCost(model, area) };
+	const total = model.types.reduce((sum, { piece }) => sum + piece.count * trueArea(piece), 0);
+	const least = total * (1 - 1e-12); // arcs make the area a computed figure
+	return { sheets: leastSheets(model, least), cost: leastCost(model, least) };
 }
 
-function leastSheets(model: RouterModel, area: number): number {
+function trueArea(piece: Piece): number {
+	const own =
+		piece.outline === undefined ? piece.length * piece.width : Math.abs(area(piece.outline));
+	return (piece.holes ?? []).reduce((sum, hole) => sum - Math.abs(area(hole)), own);
+}
+
+function leastSheets(model: RouterModel, total: number): number {
 	const areas = model.kinds.map((kind) => ({ area: kind.length * kind.width, count: kind.count }));
-	let rest = area;
+	let rest = total;
 	let sheets = 0;
 	for (const kind of areas.sort((a, b) => b.area - a.area)) {
 		const used = Math.min(kind.count, Math.ceil(rest / kind.area));
@@ -26,11 +35,11 @@ function leastSheets(model: RouterModel, area: number): number {
 	return sheets;
 }
 
-function leastCost(model: RouterModel, area: number): number {
+function leastCost(model: RouterModel, total: number): number {
 	const size = (k: { readonly length: number; readonly width: number }): number =>
 		k.length * k.width;
 	const owned = model.kinds.filter((kind) => kind.sheet.price === 0);
-	const rest = area - owned.reduce((sum, kind) => sum + size(kind) * kind.count, 0);
+	const rest = total - owned.reduce((sum, kind) => sum + size(kind) * kind.count, 0);
 	const bought = model.kinds.filter((kind) => kind.sheet.price > 0);
 	if (!(rest > 0) || bought.length === 0) return 0;
 	const only = bought[0]!;

@@ -42,6 +42,8 @@ export interface RouterSpot {
 	readonly lay: number;
 	readonly x: number;
 	readonly y: number;
+	/** The turn of an outline; absent for a rectangle, whose lay says enough. */
+	readonly turn?: 0 | 90 | 180 | 270;
 }
 
 export interface RouterSheet {

@@ -1,8 +1,10 @@
 import { routerAnswer } from './router-answer';
-import { routerBound } from './router-bound';
+import { outlineBound } from './router-bound';
 import { firstPlans } from './router-first';
 import { isCheaper, planCost, readyRouter } from './router-model';
 import type { RouterModel, RouterPlan } from './router-model';
+import { fillOutlines, hasShapes } from './router-outline';
+import { sawBound, sawPlans } from './router-saw';
 import { improvePlan } from './router-window';
 import type { Budget, RouterProblem, Search, SheetsAnswer } from './types';
 
@@ -16,7 +18,7 @@ const FIRST_UNITS = 5;
  */
 export function* nestRouter(problem: RouterProblem, budget: Budget): Search<SheetsAnswer> {
 	const model = readyRouter(problem);
-	const bound = routerBound(model);
+	const bound = hasShapes(model) ? outlineBound(model) : sawBound(model);
 	let best: RouterPlan = { sheets: [], left: model.types.map((type) => type.piece.count) };
 	let spent = 0;
 	for (const plan of firstPlans(model)) {
@@ -26,14 +28,45 @@ export function* nestRouter(problem: RouterProblem, budget: Budget): Search<Shee
 		if (spent >= budget.effort || isProven(model, best, bound))
 			return routerAnswer(model, best, bound, spent);
 	}
-	const rest = { seed: budget.seed, effort: budget.effort - spent };
-	const search = improvePlan(model, best, bound, rest);
-	let step = search.next();
-	for (; step.done !== true; step = search.next()) {
-		const effort = spent + step.value.effort;
-		yield { best: routerAnswer(model, step.value.best, bound, effort), effort };
+	for (const { search, share } of searches(model, bound)) {
+		if (isProven(model, best, bound)) break;
+		const rest = { seed: budget.seed, effort: Math.floor((budget.effort - spent) * share) };
+		const run = search(best, rest);
+		let step = run.next();
+		for (; step.done !== true; step = run.next()) {
+			const effort = spent + step.value.effort;
+			yield { best: routerAnswer(model, step.value.best, bound, effort), effort };
+		}
+		best = step.value.best;
+		spent += step.value.effort;
 	}
-	return routerAnswer(model, step.value.best, bound, spent + step.value.effort);
+	return routerAnswer(model, best, bound, spent);
+}
+
+interface Found {
+	readonly best: RouterPlan;
+	readonly effort: number;
+}
+
+interface Improver {
+	/** Of what is left of the budget. */
+	readonly share: number;
+	readonly search: (best: RouterPlan, budget: Budget) => Generator<Found, Found, void>;
+}
+
+/** What is tried one after another on the best plan so far. */
+function searches(model: RouterModel, bound: SheetsAnswer['bound']): Improver[] {
+	const saw: Improver = { share: 0.4, search: (best, budget) => sawPlans(model, best, budget) };
+	const relay: Improver = {
+		share: 1,
+		search: (best, budget) => improvePlan(model, best, bound, budget),
+	};
+	if (!hasShapes(model)) return [saw, relay];
+	const outlines: Improver = {
+		share: 0.8,
+		search: (best, budget) => fillOutlines(model, best, budget),
+	};
+	return [saw, outlines, relay];
 }
 
 function isProven(model: RouterModel, plan: RouterPlan, bound: SheetsAnswer['bound']): boolean {
