@@ -14,15 +14,17 @@ export interface OutFile {
  */
 export function writeFiles(folder: string, files: readonly OutFile[]): void {
 	const passing = (file: OutFile) => join(folder, `${file.name}.${process.pid}.part`);
+	const begun: OutFile[] = [];
 	try {
 		for (const file of files) {
 			mkdirSync(dirname(join(folder, file.name)), { recursive: true });
+			begun.push(file);
 			writeFileSync(passing(file), file.data);
 		}
 		for (const file of files) renameSync(passing(file), join(folder, file.name));
 		clearDrawings(folder, files);
 	} catch (error) {
-		for (const file of files) rmSync(passing(file), { force: true });
+		for (const file of begun) rmSync(passing(file), { force: true });
 		const reason = error instanceof Error ? error.message : String(error);
 		throw new Usage(`The files cannot be written to ${folder}: ${reason}`);
 	}

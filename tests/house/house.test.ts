@@ -1,0 +1,68 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { ROOT, sources } from './sources';
+
+/** The top of the project: what the map names, and what tools force on it. */
+const TOP = [
+	'.ci',
+	'.editorconfig',
+	'.git',
+	'.gitattributes',
+	'.gitignore',
+	'.npmrc',
+	'.prettierignore',
+	'.prettierrc.json',
+	'DEVELOPERS.md',
+	'LICENSE',
+	'README.md',
+	'eslint.config.js',
+	'package-lock.json',
+	'package.json',
+	'playwright.config.ts',
+	'shared',
+	'src',
+	'static',
+	'svelte.config.js',
+	'tests',
+	'tsconfig.cli.json',
+	'tsconfig.json',
+	'vite.cli.config.ts',
+	'vite.config.ts',
+];
+
+test('the top of the project holds what the map names and nothing else', () => {
+	const ignored = readFileSync(join(ROOT, '.gitignore'), 'utf8')
+		.split('\n')
+		.map((l) => l.trim());
+	const found = readdirSync(ROOT).filter((name) => !ignored.includes(name));
+	expect(found.filter((name) => !TOP.includes(name))).toEqual([]);
+	expect(TOP.filter((name) => name !== '.git' && !found.includes(name))).toEqual([]);
+});
+
+test('the lock names no host packages come from', () => {
+	const lock = readFileSync(join(ROOT, 'package-lock.json'), 'utf8');
+	expect(lock).not.toContain('"resolved"');
+});
+
+describe('every source', () => {
+	const files = sources('src', 'tests').filter((f) => f.path !== 'tests/house/house.test.ts');
+
+	test.each([
+		['an unfinished mark', /\b(TODO|FIXME|XXX|HACK)\b/],
+		['a way round the checks', /eslint-disable|@ts-ignore|@ts-nocheck|prettier-ignore/],
+		['a test left out or alone', /\b(test|it|describe|law)(\.\w+)*\.(skip|only|todo|fixme)\b/],
+		['a path of one machine', /["'`( ](\/work|\/tmp|\/home|\/root|C:\\)[/\\]/],
+	])('is free of %s', (_, pattern) => {
+		expect(files.filter((f) => pattern.test(f.text)).map((f) => f.path)).toEqual([]);
+	});
+
+	test('is small enough to read: past 400 lines it is split, a table made by a script apart', () => {
+		const made = ['src/lib/print/widths.ts'];
+		const long = files.filter(
+			({ path, text }) =>
+				path.startsWith('src') && !made.includes(path) && text.split('\n').length > 401,
+		);
+		expect(long.map((f) => f.path)).toEqual([]);
+	});
+});
