@@ -44,7 +44,8 @@ export function tracedShape(s: Traced): Drawn | Undrawn {
 	if (shape.outline === null) return shape;
 	const box = bounds(shape.outline);
 	const outline = moved(shape.outline, -box.x, -box.y);
-	return { ...shape, outline, complaints: [expected(error), ...knownFault(outline, s.known)] };
+	// The tape was laid between the corners as they were clicked, before any rounding.
+	return { ...shape, outline, complaints: [expected(error), ...knownFault(ticks, s.known)] };
 }
 
 function refusal(why: 'corners' | 'oblique', squash: number): Undrawn {
