@@ -1,0 +1,168 @@
+import type { Outline } from '../geometry/outline';
+import { moved, turned } from '../geometry/turn';
+import type { RollLayout } from '../layout/layouts';
+import { toMm } from '../measure/length';
+import type { Placed } from '../nest/types';
+import type { Plan } from '../plan';
+import type { Blank } from '../wrap/blank';
+import { running, runningDepth } from './dimension';
+import type { Drawing, Mark } from './drawing';
+import { figuresOn, type Figures } from './figures';
+import { hatch, type Hatch } from './hatch';
+import { fitLabel } from './label-fit';
+import { napArrow } from './nap-arrow';
+import { line, onPaper, outlineSteps, ring, type View } from './path';
+import { words } from './panel-stage';
+
+const OFFSET = 3;
+
+/**
+ * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with their marks, running
+ * dimensions from the lower left corner, the nap, and the line at which the roll is cut off.
+ */
+export function rollDrawing(
+	layout: RollLayout,
+	plan: Plan,
+	room: { readonly width: number; readonly height: number } = { width: 180, height: 130 },
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing {
+	const roll = plan.job.stock.rolls.find((r) => r.id === layout.roll);
+	const cloth = plan.job.stock.cloths.find((c) => c.id === roll?.cloth);
+	const pull = Math.max(layout.pull, layout.answer.length, 1);
+	const width = layout.problem.width;
+	const places = placesOn(layout, pull, figures);
+	const left =
+		runningDepth(
+			OFFSET,
+			places.y.map((p) => p.text),
+		) + 1;
+	const below =
+		runningDepth(
+			OFFSET,
+			places.x.map((p) => p.text),
+		) + 1;
+	const right = 6;
+	const scale = Math.min(
+		(room.width - left - right) / toMm(pull),
+		(room.height - below - 8) / toMm(width),
+	);
+	const view: View = { x: left, y: 3 + toMm(width) * scale, scale };
+	const foot = view.y + below + 3;
+	const kind: Hatch = cloth?.kind === 'vinyl' ? 'vinyl' : 'pile';
+	return {
+		width: left + toMm(pull) * scale + right,
+		height: foot + 3,
+		title: `${cloth?.name ?? 'Cloth'}: pull ${figures.bench(pull)} off the roll, ${figures.bench(width)} wide`,
+		marks: [
+			...clothOnRoll(pull, width, view, kind),
+			...layout.answer.placed.flatMap((p) => blankOnRoll(p, plan.blanks, view, figures)),
+			...cutOff(pull, width, view),
+			...axis('x', places.x, view, scale),
+			...axis('y', places.y, view, scale),
+			words(left, foot + 1, 'BACK OF CLOTH', { weight: 'semibold' }),
+			...napArrow(cloth?.nap ?? 'none', left + toMm(pull) * scale, foot),
+		],
+	};
+}
+
+/** The cloth itself with its pile, and broken lines where it runs on to the roll. */
+function clothOnRoll(pull: number, width: number, view: View, kind: Hatch): Mark[] {
+	const corners = [
+		onPaper({ x: 0, y: 0 }, view),
+		onPaper({ x: pull, y: 0 }, view),
+		onPaper({ x: pull, y: width }, view),
+		onPaper({ x: 0, y: width }, view),
+	] as const;
+	const [a, b, c, d] = corners;
+	const edge = (steps: ReturnType<typeof line>): Mark => ({ kind: 'path', steps, line: 'wide' });
+	return [
+		hatch(kind, [corners], 1.6),
+		edge(line(a.x, a.y, b.x + 5, b.y)),
+		edge(line(d.x, d.y, c.x + 5, c.y)),
+		edge(line(a.x, a.y, d.x, d.y)),
+	];
+}
+
+function cutOff(pull: number, width: number, view: View): Mark[] {
+	const a = onPaper({ x: pull, y: 0 }, view);
+	const b = onPaper({ x: pull, y: width }, view);
+	return [{ kind: 'path', steps: line(a.x, a.y + 1.5, b.x, b.y - 1.5), line: 'cut', ink: 'chalk' }];
+}
+
+function blankOnRoll(at: Placed, blanks: readonly Blank[], view: View, figures: Figures): Mark[] {
+	const blank = blanks.find((b) => b.id === at.id);
+	if (!blank) throw new Error(`bug: ${at.id} is on a roll but is no blank`);
+	const of = `blank:${blank.id}`;
+	const shape = lain(blank.outline, blank, at);
+	const label = fitLabel(
+		[
+			{ name: `${blank.label} ${blank.covers}`, lines: [figures.size(at.length, at.width)] },
+			{ name: blank.label, lines: [figures.size(at.length, at.width)] },
+			{ name: blank.label, lines: [] },
+		],
+		[ring(shape, view)],
+	);
+	const folds = blank.marks.filter((m) => m.kind === 'fold');
+	return [
+		{ kind: 'path', steps: outlineSteps([shape], view), line: 'wide', fill: 'sheet', of },
+		...folds.map((m): Mark => {
+			const steps = outlineSteps([lain(m.line, blank, at)], view);
+			return {
+				kind: 'path',
+				steps: m.closed ? steps : steps.slice(0, -1),
+				line: 'dashed',
+				ink: 'pencil',
+			};
+		}),
+		...label.marks.map((m) => ({ ...m, halo: true, of })),
+	];
+}
+
+/** A line of the blank's own frame, turned and moved to where the blank lies. */
+function lain(points: Outline, blank: Blank, at: Placed): Outline {
+	const shifts: Readonly<Record<Placed['turn'], readonly [number, number]>> = {
+		0: [0, 0],
+		90: [blank.width, 0],
+		180: [blank.length, blank.width],
+		270: [0, blank.length],
+	};
+	const [dx, dy] = shifts[at.turn];
+	return moved(turned(points, at.turn), at.x + dx, at.y + dy);
+}
+
+interface Places {
+	readonly x: readonly { readonly at: number; readonly text: string }[];
+	readonly y: readonly { readonly at: number; readonly text: string }[];
+}
+
+function placesOn(layout: RollLayout, pull: number, figures: Figures): Places {
+	const list = (ats: readonly number[], whole: number) =>
+		[...new Set([whole, ...ats.filter((a) => a > 0)])]
+			.slice(0, 24)
+			.map((at) => ({ at, text: figures.bench(at) }));
+	const { placed } = layout.answer;
+	return {
+		x: list(
+			placed.flatMap((p) => [p.x, p.x + p.length]),
+			pull,
+		),
+		y: list(
+			placed.flatMap((p) => [p.y, p.y + p.width]),
+			layout.problem.width,
+		),
+	};
+}
+
+function axis(which: 'x' | 'y', places: Places['x'], view: View, scale: number): Mark[] {
+	const x = which === 'x';
+	return running({
+		axis: which,
+		datum: x ? view.x : view.y,
+		edge: x ? view.y : view.x,
+		offset: OFFSET,
+		places: places.map((p) => ({
+			text: p.text,
+			at: x ? view.x + toMm(p.at) * scale : view.y - toMm(p.at) * scale,
+		})),
+	});
+}
