@@ -53,7 +53,6 @@ export function fillColumns(
 class ColumnFiller {
 	work = 0;
 	private readonly taken: number[][] = []; // per column: lo, hi, lo, hi ..., sorted and apart
-	private readonly spans = new Map<number, Spans>();
 	/** Per shape, the first column not yet known to be full for it; what is laid never moves. */
 	private readonly from = new Map<number, number>();
 	/** How far left of the strip a grown piece may reach. */
@@ -98,21 +97,32 @@ class ColumnFiller {
 		}
 	}
 
-	/** The lowest position across at which the shape touches nothing taken. */
+	/**
+	 * The lowest position across at which the shape touches nothing taken: whatever is in the way lifts it to where that
+	 * ends, until nothing is.
+	 */
 	private lowest(spans: Spans, shape: FreeShape, at: number): number | null {
-		const barred: { lo: number; hi: number }[] = [];
-		for (let k = 0; k < spans.length; k++) {
-			const taken = this.taken[at + k];
-			if (taken === undefined) continue;
-			const own = spans[k]!;
-			this.work += (taken.length * own.length) / 4;
-			for (let i = 0; i < own.length; i += 2)
-				for (let j = 0; j < taken.length; j += 2)
-					barred.push({ lo: taken[j]! - own[i + 1]!, hi: taken[j + 1]! - own[i]! });
+		const most = this.strip.width - shape.width;
+		for (let y = 0; ;) {
+			const from = y;
+			for (let k = 0; k < spans.length; k++) {
+				const taken = this.taken[at + k];
+				if (taken === undefined) break;
+				y = this.lifted(spans[k]!, taken, y);
+				if (y > most) return null;
+			}
+			if (y === from) return y;
 		}
-		barred.sort((a, b) => a.lo - b.lo);
-		const y = climb(barred);
-		return y <= this.strip.width - shape.width ? y : null;
+	}
+
+	private lifted(own: readonly number[], taken: readonly number[], y: number): number {
+		let lifted = y;
+		this.work += 3 + (own.length * taken.length) / 4;
+		for (let i = 0; i < own.length; i += 2)
+			for (let j = 0; j < taken.length; j += 2)
+				if (taken[j]! - own[i + 1]! < lifted && lifted < taken[j + 1]! - own[i]!)
+					lifted = taken[j + 1]! - own[i]!;
+		return lifted;
 	}
 
 	private claim(spot: FreeSpot): void {
@@ -126,24 +136,16 @@ class ColumnFiller {
 	}
 
 	private spansOf(shape: FreeShape): Spans {
-		let spans = this.spans.get(shape.n);
-		if (spans === undefined) {
-			spans = spansOfShape(shape, this.column);
-			this.spans.set(shape.n, spans);
-		}
+		const known = SPANS.get(shape);
+		if (known?.column === this.column) return known.spans;
+		const spans = spansOfShape(shape, this.column);
+		SPANS.set(shape, { column: this.column, spans });
 		return spans;
 	}
 }
 
-/** The lowest place from 0 up that no barred stretch holds (its ends are free); stretches sorted by their lower end. */
-function climb(barred: readonly { readonly lo: number; readonly hi: number }[]): number {
-	let y = 0;
-	for (const { lo, hi } of barred) {
-		if (lo >= y) break;
-		if (hi > y) y = hi;
-	}
-	return y;
-}
+/** Worked out once for a shape, whatever it is laid on; the same for the same shape and column. */
+const SPANS = new WeakMap<FreeShape, { readonly column: number; readonly spans: Spans }>();
 
 function spansOfShape(shape: FreeShape, column: number): Spans {
 	const count = Math.max(1, Math.ceil((shape.right - shape.left) / column));

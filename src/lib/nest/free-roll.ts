@@ -11,7 +11,7 @@ import type { Budget } from './types';
 /** Columns to the width of the strip in first layouts. */
 const COLUMNS = 200;
 /** Work of the column filler and of the pair tables for one unit: measured. */
-const STRETCHES_PER_UNIT = 700;
+const STRETCHES_PER_UNIT = 400;
 const LOOKS_PER_UNIT = 80;
 /** Share of the budget for shrinking; the rest presses the result together. */
 const EXPLORE = 0.75;

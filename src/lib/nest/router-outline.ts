@@ -10,7 +10,7 @@ import type { RouterModel, RouterPlan, RouterSheet, RouterSpot } from './router-
 import type { Budget, Piece } from './types';
 
 /** Work of the column filler for one unit, as in the roll search. */
-const STRETCHES_PER_UNIT = 700;
+const STRETCHES_PER_UNIT = 400;
 
 interface Improved {
 	readonly best: RouterPlan;
