@@ -311,7 +311,7 @@ const MINUTES = new Set([
 const SHORT = 26;
 
 export function labelOf(description: string, key: string): string {
-	const colon = description.indexOf(':');
+	const colon = labelEnd(description);
 	if (colon > 0) return description.slice(0, colon);
 	const known = LABELS[key];
 	if (known !== undefined) return known;
@@ -320,10 +320,16 @@ export function labelOf(description: string, key: string): string {
 }
 
 export function helpOf(description: string, key: string): string {
-	const colon = description.indexOf(':');
+	const colon = labelEnd(description);
 	const text = colon > 0 ? description.slice(colon + 1).trim() : description || (HELPS[key] ?? '');
 	const full = sentence(text);
 	return full === '' || full.endsWith('.') ? full : `${full}.`;
+}
+
+/** Where a label ends in front of its help; a colon far into a sentence belongs to the sentence. */
+function labelEnd(description: string): number {
+	const colon = description.indexOf(':');
+	return colon <= SHORT ? colon : -1;
 }
 
 /** 'one-way' -> 'one way'; words of our own where the key says too little. */

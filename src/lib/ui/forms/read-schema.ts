@@ -154,11 +154,12 @@ function unionEntry(def: Def, key: string, said: Said, simple: MakeSimple): Entr
 
 /** The ways of a union: told apart by their tag, or by the first field each one has. */
 function kinds(options: readonly Schema[], said: Said, tag: string | null, key: string): Kinds {
+	const objects = options.filter((o) => o.def.type === 'object').length;
 	const ways = options.flatMap((option): Way[] => {
 		if (option.def.type === 'enum') {
 			return Object.values(option.def.entries ?? {}).map((value) => plainWay(value, key));
 		}
-		return [objectWay(option, tag, key)];
+		return [objectWay(option, tag, key, objects === 1)];
 	});
 	return { ...said, kind: 'kinds', ways };
 }
@@ -168,13 +169,14 @@ function plainWay(value: string, key: string): Way {
 	return { name: value, label: optionLabel(key, value), is, plain: value, tag: null, entry: null };
 }
 
-function objectWay(option: Schema, tag: string | null, key: string): Way {
+function objectWay(option: Schema, tag: string | null, key: string, alone: boolean): Way {
 	const entry = readSchema(option, key) as Group;
 	const first = Object.keys(option.def.shape ?? {})[0] ?? '';
 	const name = tag === null ? first : String(option.def.shape?.[tag]?.def.values?.[0] ?? '');
 	const is = (seen: unknown): boolean => {
 		if (typeof seen !== 'object' || seen === null) return false;
-		return tag === null ? first in seen : (seen as Readonly<Record<string, unknown>>)[tag] === name;
+		if (tag !== null) return (seen as Readonly<Record<string, unknown>>)[tag] === name;
+		return alone || first in seen;
 	};
 	const fields = entry.fields.filter((f) => f.key !== tag);
 	const label = optionLabel(key, name);

@@ -1,6 +1,7 @@
 import type { JobFile } from '../../job/job';
 import type { BoardLayouts } from '../../layout/layouts';
 import { pinSheet } from '../../layout/booking';
+import type { Plan } from '../../plan';
 import { layoutKey } from './layout-key';
 
 /** Cuts of a layout that are ticked. */
@@ -13,13 +14,20 @@ export function tickedCuts(file: JobFile, boards: BoardLayouts, index: number): 
  * Ticks a cut, or takes the tick away. With the first tick the saw is in the sheet: its layout is pinned, and later edits
  * plan round it.
  */
-export function tickCut(file: JobFile, boards: BoardLayouts, index: number, n: number): JobFile {
+export function tickCut(
+	file: JobFile,
+	plan: Pick<Plan, 'job' | 'boards'>,
+	boards: BoardLayouts,
+	index: number,
+	n: number,
+): JobFile {
 	const key = layoutKey(boards, index);
 	const before = tickedCuts(file, boards, index);
 	const after = before.includes(n) ? before.filter((m) => m !== n) : [...before, n].sort(byNumber);
 	const ticked = { ...file.ticked, [key]: after };
 	if (after.length === 0) delete ticked[key];
-	return { ...pinSheet(file, boards, index), ticked };
+	const which = { material: boards.material, index };
+	return { ...pinSheet(file, plan.job, plan.boards, which), ticked };
 }
 
 const byNumber = (a: number, b: number): number => a - b;

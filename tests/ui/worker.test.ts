@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { plan, type Plan } from '../../src/lib/plan';
+import { makePlanner, type Means } from '../../src/worker/make-planner';
+
+const JOB = {
+	stock: {
+		materials: [{ id: 'ply', name: 'Plywood', nominal: 18, measured: 18 }],
+		sheets: [{ id: 's', material: 'ply', length: 1000, width: 600 }],
+	},
+	parts: [{ id: 'P1', material: 'ply', length: 300, width: 210, count: 12 }],
+};
+const silent = (): void => undefined;
+
+function means(changes: Partial<Means> = {}): Means {
+	let now = 0;
+	return {
+		plan,
+		paper: (kind, held) =>
+			Promise.resolve([{ name: `${kind} of ${held.job.name}`, type: '', bytes: new Uint8Array() }]),
+		breathe: () => new Promise((done) => setImmediate(done)),
+		clock: () => (now += 100),
+		...changes,
+	};
+}
+
+describe('the planner behind the screen', () => {
+	it('answers with the plan and tells how far it is', async () => {
+		const told: number[] = [];
+		const made = await makePlanner(means()).plan(JOB, { n: 1, effort: 4000 }, (p) =>
+			told.push(p.done),
+		);
+		expect(made?.parts).toHaveLength(1);
+		expect(told.length).toBeGreaterThan(0);
+		expect(told.every((d) => d >= 0 && d <= 1)).toBe(true);
+	});
+
+	it('lets the newest request overtake the one before', async () => {
+		const planner = makePlanner(means());
+		const old = planner.plan(JOB, { n: 1, effort: 1e9 }, silent);
+		const now = planner.plan(JOB, { n: 2, effort: 100 }, silent);
+		expect(await old).toBeNull();
+		expect((await now)?.parts).toHaveLength(1);
+	});
+
+	it('takes the best so far when it is stopped', async () => {
+		const planner = makePlanner(means());
+		const endless = planner.plan(
+			{ ...JOB, parts: [{ ...JOB.parts[0], count: 61 }] },
+			{ n: 1, effort: 1e9 },
+			() => void planner.stop(),
+		);
+		const made = await endless;
+		expect(made?.boards[0]?.answer.unplaced).toEqual([]);
+		expect(made?.boards[0]?.faults).toEqual([]);
+	}, 20_000);
+
+	it('prints the plan the screen shows, not one that was overtaken', async () => {
+		const planner = makePlanner(means({ plan: (file) => Promise.resolve({ job: file } as Plan) }));
+		await Promise.all([
+			planner.plan({ name: 'old' }, { n: 1, effort: 0 }, silent),
+			planner.plan({ name: 'new' }, { n: 2, effort: 0 }, silent),
+		]);
+		const faces = { regular: '', semibold: '', fallback: '' };
+		expect((await planner.paper('labels', faces))[0]?.name).toBe('labels of new');
+	});
+
+	it('has nothing to print before it has planned', async () => {
+		const faces = { regular: '', semibold: '', fallback: '' };
+		await expect(makePlanner(means()).paper('labels', faces)).rejects.toThrow('bug:');
+	});
+});
