@@ -12,9 +12,10 @@ export function cuttingTable(
 	layout: SheetLayout,
 	width: number,
 	figures: Figures,
+	size?: number,
 ): Block[] {
 	if (boards.problem.method === 'router' || layout.cuts.length === 0)
-		return placesTable(plan, layout, width, figures);
+		return placesTable(plan, layout, width, figures, size);
 	const rows = layout.cuts.map((cut, i) => cutRow(plan, cut, layout.cuts[i - 1], figures));
 	const fences = layout.cuts.map((c) => figures.bench(c.fence));
 	return table(
@@ -27,6 +28,7 @@ export function cuttingTable(
 				{ head: 'Gives', width: { share: 1 } },
 			],
 			rows,
+			...(size === undefined ? {} : { size }),
 		},
 		width,
 	);
@@ -91,7 +93,13 @@ export function partLabel(plan: Plan, id: string): string {
 	return plan.parts.find((p) => p.id === id)?.label ?? id;
 }
 
-function placesTable(plan: Plan, layout: SheetLayout, width: number, figures: Figures): Block[] {
+function placesTable(
+	plan: Plan,
+	layout: SheetLayout,
+	width: number,
+	figures: Figures,
+	size?: number,
+): Block[] {
 	return table(
 		{
 			columns: [
@@ -102,6 +110,7 @@ function placesTable(plan: Plan, layout: SheetLayout, width: number, figures: Fi
 				{ head: 'Turned', width: 16, align: 'end' },
 				{ head: 'Size as it lies', width: 36, align: 'end' },
 			],
+			...(size === undefined ? {} : { size }),
 			rows: layout.placed.map((p) => ({
 				of: `part:${p.id}`,
 				cells: [

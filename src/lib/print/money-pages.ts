@@ -70,10 +70,10 @@ function orderTable(
 		{
 			columns: [
 				{ head: '', width: 3.6 },
-				{ head: 'What', width: { share: 5 } },
+				{ head: 'What', width: { share: 8 } },
 				{ head: 'Need', width: { share: 3 } },
 				{ head: 'On the rack', width: { share: 3 } },
-				{ head: 'To buy', width: { share: 4 } },
+				{ head: 'To buy', width: { share: 5 } },
 				{ head: 'Each', width: 15, align: 'end' },
 				{ head: 'Total', width: 16, align: 'end' },
 				{ head: 'Left over', width: { share: 3 } },

@@ -1,5 +1,6 @@
 import type { Plan } from '../plan';
 import { cautionPages } from './caution-pages';
+import { rollPages } from './roll-pages';
 import { cuttingListPages } from './cutting-list-pages';
 import type { Page } from './drawing';
 import { roundedNote, rulerName } from './figures';
@@ -21,6 +22,7 @@ export function printPack(plan: Plan): Page[] {
 		...partsPages(plan),
 		...sheetPages(plan),
 		...cuttingListPages(plan),
+		...rollPages(plan),
 		...orderPages(plan),
 		...quotePages(plan),
 		...costPages(plan),

@@ -1,4 +1,3 @@
-import { toMm } from '../measure/length';
 import type { BoardLayouts } from '../layout/layouts';
 import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
@@ -9,8 +8,9 @@ import { space, type Block } from './flow';
 import type { Leaf } from './frame';
 import { leavesOf, widthOf } from './leaves';
 import { materialName, sheetDrawing } from './sheet-drawing';
+import { refusedBlocks } from './refused';
 import { table } from './table';
-import { heading, paragraph, shortCaution, subheading } from './words';
+import { heading, shortCaution, subheading } from './words';
 
 /** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
 export function sheetPages(plan: Plan): Leaf[] {
@@ -33,23 +33,39 @@ function sheetPage(
 	i: number,
 	first: boolean,
 ): Leaf[] {
-	const width = widthOf(plan);
 	const figures = figuresOn(plan.job.shop.ruler);
+	const titled = {
+		name: `${materialName(plan, boards)}, sheet ${i + 1} of ${boards.answer.layouts.length}`,
+		title: titleOf(plan, boards, i),
+		chapter: `Sheets of ${materialName(plan, boards)}`,
+	};
+	const [roomy, tight] = [undefined, TIGHT].map((size) =>
+		leavesOf(plan, titled, sheetBlocks(plan, boards, layout, i, first, figures, size), figures),
+	) as [Leaf[], Leaf[]];
+	// A smaller table that keeps drawing and cuts on one page is worth more than easy reading.
+	return tight.length < roomy.length ? tight : roomy;
+}
+
+const TIGHT = 2.7;
+
+function sheetBlocks(
+	plan: Plan,
+	boards: BoardLayouts,
+	layout: SheetLayout,
+	i: number,
+	first: boolean,
+	figures: Figures,
+	size: number | undefined,
+): Block[] {
+	const width = widthOf(plan);
 	const drawing = sheetDrawing(plan, boards, i, { width, height: 140 }, figures);
-	const blocks: Block[] = [
+	return [
 		heading(titleOf(plan, boards, i), width, noteOf(plan, boards, layout, i, figures)),
 		{ height: drawing.height, marks: drawing.marks },
 		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
 		space(2),
-		...cuttingTable(plan, boards, layout, width, figures),
+		...cuttingTable(plan, boards, layout, width, figures, size),
 	];
-	const of = boards.answer.layouts.length;
-	const titled = {
-		name: `${materialName(plan, boards)}, sheet ${i + 1} of ${of}`,
-		title: titleOf(plan, boards, i),
-		chapter: `Sheets of ${materialName(plan, boards)}`,
-	};
-	return leavesOf(plan, titled, blocks, figures);
 }
 
 function titleOf(plan: Plan, boards: BoardLayouts, i: number): string {
@@ -100,27 +116,8 @@ function shownOn(plan: Plan, boards: BoardLayouts, layout: SheetLayout, i: numbe
 	];
 }
 
-/** A layout that failed its check is never printed; the page says why. */
 function refusedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
-	const width = widthOf(plan);
-	const blocks = [
-		heading(`Not printed: the layouts of ${materialName(plan, boards)}`, width),
-		paragraph(
-			'Every layout is checked on its own terms before it is printed. This one did not pass, so it must not be cut. Please keep the job file and report it.',
-			width,
-		),
-		space(3),
-		...table(
-			{
-				columns: [
-					{ head: 'Where', width: { share: 1 } },
-					{ head: 'What the check found', width: { share: 2 } },
-				],
-				rows: boards.faults.map((f) => ({ cells: [f.where, f.what] })),
-			},
-			width,
-		),
-	];
+	const blocks = refusedBlocks(materialName(plan, boards), boards.faults, widthOf(plan));
 	return leavesOf(plan, { name: 'Not printed', title: 'Layout refused' }, blocks);
 }
 
@@ -149,9 +146,4 @@ function unplacedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
 function nameOf(plan: Plan, id: string): string {
 	const part = plan.parts.find((p) => p.id === id);
 	return part === undefined ? id : `${part.label} ${part.name}`;
-}
-
-/** Square metres of sheet, for the summary. */
-export function squareMetres(layout: SheetLayout): number {
-	return (toMm(layout.length) * toMm(layout.width)) / 1e6;
 }

@@ -31,9 +31,9 @@ export interface Table {
 
 const SIZE = 3.2;
 const LEADING = 1.22;
-const PAD = 1.1; // above and below the text of a row
+const PAD = 0.34; // above and below the text of a row, as a share of its size
 const GUTTER = 2.4; // paper between columns
-const BOX = 3.2;
+const BOX = 1; // side of a box to tick, as a share of the size
 
 /**
  * A table as blocks that may flow over pages, its head repeated on each. Rules are hairlines under each row, as on a job
@@ -72,7 +72,7 @@ function gridOf(columns: readonly Column[], width: number): Grid {
 function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 'row'): Block {
 	const lines = row.cells.map((cell, i) => cellLines(cell, grid.widths[i]!, size));
 	const tall = Math.max(1, ...lines.map((l) => l.length));
-	const height = tall * size * LEADING + 2 * PAD;
+	const height = tall * size * LEADING + 2 * PAD * size;
 	const marks: Mark[] = row.cells.flatMap((cell, i) =>
 		cellMarks(cell, lines[i]!, spec.columns[i]?.align ?? 'start', grid, i, size, row.of),
 	);
@@ -102,13 +102,13 @@ function cellMarks(
 	const left = grid.lefts[column]!;
 	const width = grid.widths[column]!;
 	if (typeof cell !== 'string' && 'tick' in cell) {
-		const y = PAD + (size * LEADING - BOX) / 2;
-		return [{ kind: 'path', steps: rect(left + 0.2, y, BOX, BOX), line: 'narrow' }];
+		const y = PAD * size + (size * LEADING - BOX * size) / 2;
+		return [{ kind: 'path', steps: rect(left + 0.2, y, BOX * size, BOX * size), line: 'narrow' }];
 	}
 	const style = typeof cell === 'string' ? {} : styleOf(cell);
 	const x = align === 'start' ? left : align === 'end' ? left + width : left + width / 2;
 	return lines
-		.map((text, i) => ({ text, y: PAD + size * (0.9 + i * LEADING) }))
+		.map((text, i) => ({ text, y: size * (PAD + 0.9 + i * LEADING) }))
 		.filter(({ text }) => text !== '')
 		.map(({ text, y }) => ({
 			kind: 'text' as const,
