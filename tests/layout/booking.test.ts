@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
 import { bookCut, pinSheet, unpinSheet } from '../../src/lib/layout/booking';
 import { offcutLabels } from '../../src/lib/layout/offcut-labels';
+import { toMm } from '../../src/lib/measure/length';
 import { plan, type Plan } from '../../src/lib/plan';
 import { sample } from '../plan/samples';
 
@@ -23,7 +24,10 @@ describe('pinned sheets', () => {
 	it('stay as they are when the rest of the job changes', async () => {
 		const before = await plan(list, QUICK);
 		const boards = before.boards[0]!;
-		const pinned = pinSheet(list, boards, 0);
+		const pinned = pinSheet(list, before.job, before.boards, {
+			material: boards.material,
+			index: 0,
+		});
 		const extra = {
 			id: 'X1',
 			name: 'Late part',
@@ -40,11 +44,49 @@ describe('pinned sheets', () => {
 		expect(made(after)).toEqual({ ...made(before), 'part.X1': 1 });
 	});
 
+	it('keep the labels of their offcuts, and lend the offcuts to the rest of the job', async () => {
+		const one: JobFile = {
+			stock: {
+				materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+				sheets: [
+					{ id: 's', material: 'ply', length: 1000, width: 600, buy: 1, factoryEdges: false },
+				],
+				offcuts: [{ id: 'R1', material: 'ply', length: 50, width: 50 }],
+			},
+			parts: [{ id: 'A', material: 'ply', length: 500, width: 600 }],
+		};
+		const before = await plan(one, QUICK);
+		const offcut = before.boards[0]!.answer.layouts[0]!.offcuts[0]!;
+		const pinned = pinSheet(one, before.job, before.boards, { material: 'ply', index: 0 });
+		const extra = {
+			id: 'X',
+			material: 'ply',
+			length: toMm(offcut.length),
+			width: toMm(offcut.width),
+		};
+		const file = { ...pinned, parts: [...one.parts!, extra] };
+		const after = await plan(file, QUICK);
+		expect(offcutLabels(after.job, after.boards).get('ply')).toEqual([['R2'], []]);
+		expect(after.boards[0]!.answer.layouts.map((l) => l.sheet)).toEqual(['buy/s', 'offcut/R2']);
+		// The offcut is cut first and its sheet booked afterwards: it must not turn up on the rack again.
+		const first = bookCut(file, after.job, after.boards, { material: 'ply', index: 1 });
+		const then = await plan(first, QUICK);
+		const both = bookCut(first, then.job, then.boards, { material: 'ply', index: 0 });
+		expect(both.stock!.offcuts!.map((o) => o.id)).toEqual(['R1']);
+		expect(made(await plan(both, QUICK))).toEqual({ 'part.A': 1, 'part.X': 1 });
+	});
+
 	it('can be let go again', async () => {
 		const before = await plan(list, QUICK);
-		const pinned = pinSheet(list, before.boards[0]!, 0);
+		const pinned = pinSheet(list, before.job, before.boards, {
+			material: before.boards[0]!.material,
+			index: 0,
+		});
 		const after = await plan(pinned, QUICK);
-		expect(unpinSheet(pinned, after.boards[0]!, 0).pinned).toEqual([]);
+		expect(
+			unpinSheet(pinned, after.job, after.boards, { material: after.boards[0]!.material, index: 0 })
+				.pinned,
+		).toEqual([]);
 	});
 });
 

@@ -45,7 +45,11 @@ export const pinnedLayout = z.strictObject({
 	width: size,
 	placed: z.array(z.strictObject({ id: partId, ...rect, turn })).max(2000),
 	cuts: z.array(cut).max(4000).default([]),
-	offcuts: z.array(z.strictObject(rect)).max(500).default([]),
+	/** What goes back on the rack, each with the label printed on it. */
+	offcuts: z
+		.array(z.strictObject({ ...rect, label: id }))
+		.max(500)
+		.default([]),
 	/** True once it is cut: its sheet is off the rack, its offcuts are on it, its parts are made. */
 	cut: z.boolean().default(false),
 });

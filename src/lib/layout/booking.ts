@@ -15,15 +15,25 @@ export interface Which {
 }
 
 /** Keeps a layout as it is: it has been printed. Returns a new file; the one given is left alone. */
-export function pinSheet(file: JobFile, boards: BoardLayouts, index: number): JobFile {
-	const layout = layoutAt(boards, index);
-	if (boards.sources[index]?.pinned) return file;
-	return { ...file, pinned: [...(file.pinned ?? []), pinnedOf(boards.material, layout, false)] };
+export function pinSheet(
+	file: JobFile,
+	job: Job,
+	all: readonly BoardLayouts[],
+	which: Which,
+): JobFile {
+	const found = find(job, all, which);
+	if (found.boards.sources[which.index]?.pinned) return file;
+	return { ...file, pinned: [...(file.pinned ?? []), pinnedOf(found, false)] };
 }
 
 /** Lets a printed layout go again. A sheet that was cut stays. */
-export function unpinSheet(file: JobFile, boards: BoardLayouts, index: number): JobFile {
-	const at = pinnedPlace(file, boards, index);
+export function unpinSheet(
+	file: JobFile,
+	job: Job,
+	all: readonly BoardLayouts[],
+	which: Which,
+): JobFile {
+	const at = pinnedPlace(file, find(job, all, which).boards, which.index);
 	if (at < 0 || file.pinned?.[at]?.cut) return file;
 	return { ...file, pinned: file.pinned!.filter((_, i) => i !== at) };
 }
@@ -38,19 +48,12 @@ export function bookCut(
 	all: readonly BoardLayouts[],
 	which: Which,
 ): JobFile {
-	const boards = all.find((b) => b.material === which.material);
-	if (!boards) throw new Error(`bug: no layouts of ${which.material}`);
+	const found = find(job, all, which);
+	const { boards, layout } = found;
 	if (boards.sources[which.index]?.cut) return file;
-	const layout = layoutAt(boards, which.index);
-	const labels = offcutLabels(job, all).get(which.material)?.[which.index] ?? [];
-	const stock = withOffcuts(
-		usedUp(file.stock ?? {}, layout.sheet),
-		boards.material,
-		layout,
-		labels,
-	);
+	const stock = withOffcuts(usedUp(file.stock ?? {}, layout.sheet), found, takenOffcuts(file));
 	const at = pinnedPlace(file, boards, which.index);
-	const record = pinnedOf(boards.material, layout, true);
+	const record = pinnedOf(found, true);
 	const pinned = file.pinned ?? [];
 	return {
 		...file,
@@ -59,10 +62,24 @@ export function bookCut(
 	};
 }
 
-function layoutAt(boards: BoardLayouts, index: number): SheetLayout {
-	const layout = boards.answer.layouts[index];
-	if (!layout) throw new Error(`bug: ${boards.material} has no layout ${index}`);
-	return layout;
+/** A laid-out sheet with the labels of its offcuts. */
+interface Found {
+	readonly boards: BoardLayouts;
+	readonly layout: SheetLayout;
+	readonly labels: readonly string[];
+}
+
+function find(job: Job, all: readonly BoardLayouts[], { material, index }: Which): Found {
+	const boards = all.find((b) => b.material === material);
+	const layout = boards?.answer.layouts[index];
+	if (!boards || !layout) throw new Error(`bug: ${material} has no layout ${index}`);
+	return { boards, layout, labels: offcutLabels(job, all).get(material)?.[index] ?? [] };
+}
+
+/** Offcuts that were cut up before the sheet they fall off was booked: they never reach the rack. */
+function takenOffcuts(file: JobFile): ReadonlySet<string> {
+	const cut = (file.pinned ?? []).filter((p) => p.cut).map((p) => sourceOf(p.sheet));
+	return new Set(cut.filter((s) => s.kind === 'offcut').map((s) => s.id));
 }
 
 /** Pinned layouts of a material come first among its layouts, in the order of the file. */
@@ -92,30 +109,26 @@ function usedUp(stock: StockFile, sheet: string): StockFile {
 	return stock;
 }
 
-function withOffcuts(
-	stock: StockFile,
-	material: string,
-	layout: SheetLayout,
-	labels: readonly string[],
-): StockFile {
-	const fresh = layout.offcuts.map((o, i) => ({
-		id: labels[i]!,
-		material,
+function withOffcuts(stock: StockFile, found: Found, taken: ReadonlySet<string>): StockFile {
+	const racked = found.layout.offcuts.map((o, i) => ({
+		id: found.labels[i]!,
+		material: found.boards.material,
 		length: toMm(o.length),
 		width: toMm(o.width),
 	}));
+	const fresh = racked.filter((o) => !taken.has(o.id));
 	return { ...stock, offcuts: [...(stock.offcuts ?? []), ...fresh] };
 }
 
-function pinnedOf(material: string, layout: SheetLayout, cut: boolean): Pinned {
+function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
 	return {
-		material,
+		material: boards.material,
 		sheet: layout.sheet,
 		length: toMm(layout.length),
 		width: toMm(layout.width),
 		placed: layout.placed.map((p) => ({ id: p.id, ...rect(p), turn: p.turn })),
 		cuts: layout.cuts.map(cutInMm),
-		offcuts: layout.offcuts.map(rect),
+		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: labels[i]! })),
 		cut,
 	};
 }
