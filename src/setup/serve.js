@@ -27,11 +27,12 @@ const TYPES = {
  * @param {string} folder
  * @param {number} port
  * @param {boolean} strict this port and no other
- * @returns {Promise<string>} its address
+ * @returns {Promise<{ address: string, close: () => void }>}
  */
 export async function serve(folder, port, strict = false) {
 	for (let tried = port; tried < port + 50; tried++) {
-		if (await listens(folder, tried)) return `http://localhost:${tried}/`;
+		const server = await listens(folder, tried);
+		if (server) return { address: `http://localhost:${tried}/`, close: () => server.close() };
 		if (strict) break;
 	}
 	throw new Error(`No free port from ${port} on.`);
@@ -40,7 +41,7 @@ export async function serve(folder, port, strict = false) {
 /**
  * @param {string} folder
  * @param {number} port
- * @returns {Promise<boolean>}
+ * @returns {Promise<import('node:http').Server | null>} null when the port is taken
  */
 function listens(folder, port) {
 	return new Promise((resolve, reject) => {
@@ -52,9 +53,9 @@ function listens(folder, port) {
 			else createReadStream(file).pipe(response);
 		});
 		server.once('error', (/** @type {NodeJS.ErrnoException} */ error) =>
-			error.code === 'EADDRINUSE' ? resolve(false) : reject(error),
+			error.code === 'EADDRINUSE' ? resolve(null) : reject(error),
 		);
-		server.listen(port, 'localhost', () => resolve(true));
+		server.listen(port, 'localhost', () => resolve(server));
 	});
 }
 

@@ -17,5 +17,5 @@ if (!Number.isInteger(port) || port < 1 || port > 65_000) {
 	process.stderr.write(`PORT is "${process.env['PORT']}": give a number from 1 to 65000.\n`);
 	process.exit(2);
 }
-const address = await serve(join(ROOT, 'build'), port, process.env['PORT_STRICT'] === '1');
+const { address } = await serve(join(ROOT, 'build'), port, process.env['PORT_STRICT'] === '1');
 process.stdout.write(`Kerf & Nap is at ${address} (end it with Ctrl+C)\n`);
