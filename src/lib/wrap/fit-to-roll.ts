@@ -4,6 +4,7 @@ import type { Cloth } from '../job/stock';
 import { ticks, type Length } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import type { Blank, BlankMark } from './blank';
+import { stageNote } from './stages';
 import { cutAlong, partsOf, wholePiece, type Piece, type SeamLine } from './cut-along';
 
 /** The roll a blank has to come off, and how it is seamed when it does not. */
@@ -38,15 +39,21 @@ export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fi
 		return split?.pieces ?? [];
 	});
 	if (fitted.length === 1 && fitted[0]!.outline === blank.outline)
-		return { blanks: [blank], problems, seams: 0, seamLength: ticks(0) };
+		return { blanks: [staged(blank)], problems, seams: 0, seamLength: ticks(0) };
 	const lap = showLength(fit.overlap, fit.ruler);
 	const note = `Lay the parts over each other by ${lap} and cut through both layers in one stroke along the seam line.`;
 	return {
-		blanks: fitted.length > 0 ? partsOf(blank, fitted, note) : [],
+		blanks: fitted.length > 0 ? partsOf(blank, fitted, note).map(staged) : [],
 		problems,
 		seams: Math.max(0, fitted.length - 1),
 		seamLength: ticks(Math.round(fitted.reduce((sum, p) => sum + seamOf(p), 0) / 2)),
 	};
+}
+
+/** With a note on it when the adhesive would be past its open time before all of it is laid. */
+function staged(blank: Blank): Blank {
+	const note = stageNote(blank);
+	return note === null ? blank : { ...blank, notes: [...blank.notes, note] };
 }
 
 /** Each seam is marked on both of its parts. */

@@ -130,11 +130,14 @@ function edgeVerdict(cloth: Cloth, ruler: Ruler): Verdict {
 	const gives = (100 * cloth.pressed) / (2 * cloth.tightest + cloth.pressed);
 	const text =
 		`The cloth goes round nothing tighter than ${show(cloth.tightest, ruler)}: round the front edges over to that radius. ` +
-		`Over a sharp edge its face would have to grow by ${show((Math.PI / 2) * cloth.pressed, ruler)}.`;
+		`Over a sharp edge its face would have to grow by ${about((Math.PI / 2) * cloth.pressed, ruler)}.`;
 	return { where: 'Front edges, left sharp', asks, gives: rounded(gives), takes: false, text };
 }
 
 const rounded = (n: number): number => Math.round(n * 10) / 10;
 const percent = (n: number): string => String(rounded(n));
+/** A figure to keep to is rounded up to a tenth of a millimetre, one to know by to the nearest. */
 const show = (l: number, ruler: Ruler): string =>
 	showLength(ticks(Math.ceil(l / 160) * 160), ruler);
+const about = (l: number, ruler: Ruler): string =>
+	showLength(ticks(Math.round(l / 160) * 160), ruler);

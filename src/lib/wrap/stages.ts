@@ -1,0 +1,46 @@
+import type { Blank } from './blank';
+
+/*
+ * Contact adhesive has to dry to the touch and then be closed within its open time. What cannot be coated, left to dry and laid
+ * in that time is glued in stages, from the middle outwards, so that no air is shut in.
+ */
+
+/** How fast a person works with the adhesive at hand. Minutes, and square metres of FACE a minute. */
+export interface Pace {
+	/** From the first stroke until the film no longer bonds. */
+	readonly open: number;
+	/** Left to dry before the faces are closed. */
+	readonly dry: number;
+	readonly coat: number;
+	/** Square metres laid and rubbed down a minute. */
+	readonly lay: number;
+}
+
+/** Common practice, no source: the tin or can has the last word. */
+export const PACE: Readonly<Record<'sprayed' | 'brushed', Pace>> = {
+	sprayed: { open: 30, dry: 8, coat: 0.4, lay: 0.08 },
+	brushed: { open: 45, dry: 15, coat: 0.15, lay: 0.08 },
+};
+
+/** Bonded square metres one stage can take: both faces are coated, dry together, and are laid while the first film is still open. */
+export function stageArea(pace: Pace): number {
+	return Math.max(0, pace.open - pace.dry) / (2 / pace.coat + 1 / pace.lay);
+}
+
+/** How many stages a bonded area (mm2) is glued in; 1 when it can be done in one go. */
+export function stagesFor(bonded: number, pace: Pace): number {
+	const most = stageArea(pace);
+	if (most <= 0) throw new Error('bug: a pace that never gets anything laid');
+	return Math.max(1, Math.ceil(bonded / 1e6 / most - 1e-9));
+}
+
+/** What to write on a blank that takes more than one stage; null when it does not. */
+export function stageNote(blank: Pick<Blank, 'bonded'>, pace: Pace = PACE.brushed): string | null {
+	const n = stagesFor(blank.bonded, pace);
+	if (n === 1) return null;
+	const share = Math.round((blank.bonded / 1e6 / n) * 100) / 100;
+	return (
+		`Glue it in ${n} stages of about ${share} m² each, from the middle outwards: coat both faces of one strip, let them dry, ` +
+		`lay it, then coat the next. Counted on ${pace.open} minutes of open time; go by the tin.`
+	);
+}
