@@ -5,14 +5,16 @@ import { parseArgs } from 'node:util';
 import { chart } from './bench/chart';
 import { classTables, growthTable, sizesTable, type Note } from './bench/families';
 import { growthText, sheetsText, sizesText } from './bench/report';
+import { runStrip, stripText } from './bench/strip';
 
 const USAGE = `npm run bench -- [options]
 
 Our saw nest beside the free rectangle packer and the bounds. A table goes to standard output and, with a chart, to out/bench/.
 
-  --family made|class|sizes|growth|all   made: instances by the published class definitions (with growth, the default);
+  --family made|class|sizes|growth|strip|all   made: instances by the published class definitions (with growth, the default);
                                          class: the published instances; sizes: several sizes of sheet (both need the
-                                         folder of shared benchmarks beside the checkout); growth: 10 to 2,000 pieces
+                                         folder of shared benchmarks beside the checkout); growth: 10 to 2,000 pieces;
+                                         strip: rolls, made without waste and published
   --each N       instances made per class and size (1)
   --seconds N    longest processor time for one instance (1.5)
   --effort N     work for one instance instead; the same on every machine
@@ -47,7 +49,7 @@ const note: Note = (line) => {
 
 function main(): number {
 	const family = values.family ?? 'made';
-	if (values.help || !['made', 'class', 'sizes', 'growth', 'all'].includes(family)) {
+	if (values.help || !['made', 'class', 'sizes', 'growth', 'strip', 'all'].includes(family)) {
 		process.stderr.write(USAGE);
 		return values.help ? 0 : 2;
 	}
@@ -59,10 +61,12 @@ function main(): number {
 	];
 	const sizes = all || family === 'sizes' ? sizesTable(ROOT, time, note) : null;
 	const growth = all || family === 'made' || family === 'growth' ? growthTable(time, note) : null;
+	const strips = all || family === 'strip' ? runStrip(ROOT, time, note) : null;
 	const text = [
 		...tables.map(sheetsText),
 		...(sizes ? [sizesText(sizes)] : []),
 		...(growth ? [growthText(growth)] : []),
+		...(strips ? [stripText(strips)] : []),
 	].join('\n');
 	const out = join(ROOT, 'out', 'bench');
 	mkdirSync(out, { recursive: true });
