@@ -56,12 +56,9 @@ export function sectionView(
 		...thickness(d, section, s, figures),
 		...names.marks,
 		words(2, 4, 'A–A', { size: 4, weight: 'semibold' }),
-		words(
-			WIDTH - 1,
-			4,
-			times === 1 ? 'to one scale' : `heights drawn ${times} times as large as widths`,
-			{ anchor: 'end', ink: 'pencil' },
-		),
+		words(14, 4, times === 1 ? 'to one scale' : `heights drawn ${times} times as large as widths`, {
+			ink: 'pencil',
+		}),
 	];
 	return { width: WIDTH, height, title, marks };
 }

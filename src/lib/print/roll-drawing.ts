@@ -10,7 +10,7 @@ import type { Drawing, Mark } from './drawing';
 import { figuresOn, type Figures } from './figures';
 import { hatch, type Hatch } from './hatch';
 import { fitLabel } from './label-fit';
-import { napArrow } from './nap-arrow';
+import { NAP_LENGTH, napArrow } from './nap-arrow';
 import { line, onPaper, outlineSteps, ring, type View } from './path';
 import { words } from './panel-stage';
 
@@ -48,10 +48,11 @@ export function rollDrawing(
 	);
 	const view: View = { x: left, y: 3 + toMm(width) * scale, scale };
 	const foot = view.y + below + 3;
+	const narrow = toMm(pull) * scale < NAP_LENGTH + 26;
 	const kind: Hatch = cloth?.kind === 'vinyl' ? 'vinyl' : 'pile';
 	return {
 		width: left + toMm(pull) * scale + right,
-		height: foot + 3,
+		height: narrow ? foot + 7 : foot + 3,
 		title: `${cloth?.name ?? 'Cloth'}: pull ${figures.bench(pull)} off the roll, ${figures.bench(width)} wide`,
 		marks: [
 			...clothOnRoll(pull, width, view, kind),
@@ -59,7 +60,7 @@ export function rollDrawing(
 			...cutOff(pull, width, view),
 			...axis('x', places.x, view, scale),
 			...axis('y', places.y, view, scale),
-			words(left, foot + 1, 'BACK OF CLOTH', { weight: 'semibold' }),
+			words(left, narrow ? foot + 5 : foot + 1, 'BACK OF CLOTH', { weight: 'semibold' }),
 			...napArrow(cloth?.nap ?? 'none', left + toMm(pull) * scale, foot),
 		],
 	};
