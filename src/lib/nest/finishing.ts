@@ -12,7 +12,7 @@ import { ruin, type Tools } from './ruin';
 
 const OFFCUT_STEPS = 200; // an offcut counts as larger from half a per cent of the largest sheet
 const PATIENCE = 600; // steps without gain
-const WORK_PER_PLAN = 300;
+const WORK_PER_LEAF = 15; // to plan the cuts of a sheet
 
 /** Aims of one sheet. */
 interface Worth {
@@ -60,7 +60,7 @@ export class Finishing {
 	private worthOf(sheet: OpenSheet): Worth {
 		const known = this.worths.get(sheet);
 		if (known?.version === sheet.tree.version) return known.worth;
-		this.job.work += WORK_PER_PLAN;
+		this.job.work += WORK_PER_LEAF * (4 + sheet.tree.leaves);
 		const plan = cutPlan(sheet.tree, this.job.model.problem);
 		if (!plan) throw new Error('bug: a sheet that the saw cannot cut');
 		const seen = new Set<string>();

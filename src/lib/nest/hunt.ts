@@ -15,6 +15,8 @@ const MEMORY = 200; // states looked back to by late acceptance
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
 const PAIR_CHANCE = 0.7;
+const WINDOW = 40; // sheets in work at a time: with more of them a step mostly looks at sheets it never changes
+const WINDOW_STEPS = 3000;
 
 export class Hunt {
 	private readonly laying: Laying;
@@ -59,6 +61,7 @@ export class Hunt {
 		laying.commit();
 		this.weight.set(this.job.model.area);
 		this.settle();
+		laying.park(WINDOW);
 	}
 
 	/** The sheet whose material is used worst for its cost. */
@@ -88,6 +91,7 @@ export class Hunt {
 	/** One step; true when it reached the goal, and `best` is new. */
 	step(): boolean {
 		const { laying, job } = this;
+		if (this.steps % WINDOW_STEPS === 0) laying.park(WINDOW);
 		laying.mark();
 		ruin(laying, this.tools, this.limit);
 		makePairs(laying, PAIR_CHANCE, job.dice);
@@ -98,6 +102,7 @@ export class Hunt {
 		const reached = this.reached();
 		if (reached) {
 			laying.commit();
+			laying.unpark();
 			this.best = laying.keep();
 			this.aim();
 			return true;

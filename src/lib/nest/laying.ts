@@ -7,6 +7,7 @@ import { H, NONE, SlackTree, W } from './slack-tree';
  */
 export class Laying {
 	readonly sheets: OpenSheet[] = [];
+	private readonly parked: OpenSheet[] = [];
 	/** Pieces of each type that are not placed. */
 	readonly out: Int32Array;
 	/** Types with pieces out, each once; may hold types whose count has fallen to 0 until tidy(). */
@@ -92,6 +93,7 @@ export class Laying {
 		if (old.step === this.step) return old;
 		const copy = this.take();
 		copy.copyFrom(old);
+		this.job.work += old.tree.size >> 2;
 		this.sheets[index] = copy;
 		this.replaced.push(old);
 		return copy;
@@ -214,6 +216,30 @@ export class Laying {
 		}
 	}
 
+	/**
+	 * Sets sheets aside so that only `count` stay in work: half of them those with most room left, the rest by lot. Cost and
+	 * stock still count all. Between steps only.
+	 */
+	park(count: number): void {
+		this.unpark();
+		const { sheets, parked } = this;
+		if (sheets.length <= count) return;
+		const spare = ({ tree }: OpenSheet): number => tree.width * tree.height - tree.area;
+		sheets.sort((a, b) => spare(b) - spare(a));
+		for (let i = count >> 1; i < count; i++) {
+			const pick = i + this.job.dice.int(sheets.length - i);
+			const sheet = sheets[pick]!;
+			sheets[pick] = sheets[i]!;
+			sheets[i] = sheet;
+		}
+		while (sheets.length > count) parked.push(sheets.pop()!);
+	}
+
+	unpark(): void {
+		this.sheets.push(...this.parked);
+		this.parked.length = 0;
+	}
+
 	/** Back to the start: no sheets, everything out. */
 	clear(): void {
 		this.pool.push(...this.sheets);
@@ -231,6 +257,7 @@ export class Laying {
 
 	/** Puts the sheets of a kept layout in place of all that is here. */
 	restore(kept: Kept): void {
+		this.parked.length = 0;
 		this.step++;
 		this.replaced.length = 0;
 		this.used.fill(0);
