@@ -2,6 +2,7 @@ import type { Plan } from '../lib/plan';
 import { labelPages } from '../lib/print/label-pages';
 import { printPack } from '../lib/print/pack';
 import { writePdf } from '../lib/print/pdf';
+import { rollDrawing } from '../lib/print/roll-drawing';
 import { sheetDrawing } from '../lib/print/sheet-drawing';
 import { drawingSvg } from '../lib/print/svg';
 import { cuttingListCsv, orderCsv } from './csv-files';
@@ -32,18 +33,31 @@ export function planFiles(plan: Plan): OutFile[] {
 			: []),
 		{ name: 'plan.json', data: JSON.stringify(planJson(plan), null, '\t') + '\n' },
 		...sheetSvgs(plan),
+		...rollSvgs(plan),
 	];
 }
 
+/** Room of a layout that stands alone, mm: a sheet of paper a size larger than the pack's. */
+const ROOM = { width: 400, height: 260 };
+
 /** A layout that failed its audit is not drawn. */
 function sheetSvgs(plan: Plan): OutFile[] {
-	const room = { width: 400, height: 260 };
 	return plan.boards
 		.filter((boards) => boards.faults.length === 0)
 		.flatMap((boards) =>
 			boards.answer.layouts.map((_, i) => ({
 				name: `${LAYOUTS}/sheet-${boards.material}-${i + 1}.svg`,
-				data: drawingSvg(sheetDrawing(plan, boards, i, room), { colours: 'inline' }),
+				data: drawingSvg(sheetDrawing(plan, boards, i, ROOM), { colours: 'inline' }),
 			})),
 		);
+}
+
+function rollSvgs(plan: Plan): OutFile[] {
+	return plan.cloths
+		.flatMap((cloth) => cloth.rolls)
+		.filter((roll) => roll.faults.length === 0)
+		.map((roll) => ({
+			name: `${LAYOUTS}/roll-${roll.roll}.svg`,
+			data: drawingSvg(rollDrawing(roll, plan, ROOM), { colours: 'inline' }),
+		}));
 }

@@ -35,7 +35,7 @@ export const LAYOUTS = 'layouts';
 
 function clearDrawings(folder: string, files: readonly OutFile[]): void {
 	const kept = new Set(files.map((file) => file.name));
-	const ours = /^(sheet|roll)-[\w-]+\.svg$/;
+	const ours = /^(sheet|roll)-[\w.-]+\.svg$/;
 	const layouts = join(folder, LAYOUTS);
 	const found = existsSync(layouts) ? readdirSync(layouts) : [];
 	for (const name of found) {

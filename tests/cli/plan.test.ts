@@ -54,7 +54,10 @@ describe('plan', () => {
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);
 		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toMatch(/^what,code,need,/);
-		for (const drawing of readdirSync(join(out, 'layouts'))) {
+		const drawings = readdirSync(join(out, 'layouts'));
+		expect(drawings.filter((name) => name.startsWith('sheet-'))).not.toEqual([]);
+		expect(drawings.filter((name) => name.startsWith('roll-'))).not.toEqual([]);
+		for (const drawing of drawings) {
 			expect(readFileSync(join(out, 'layouts', drawing), 'utf8')).toMatch(
 				/^<svg [\s\S]*<\/svg>\s*$/,
 			);

@@ -29,7 +29,8 @@ export function lengthBetween(low: number, high: number) {
 		.union([z.number(), z.string().max(60)])
 		.transform(toLength)
 		.refine((l) => l >= mm(low) && l <= mm(high), {
-			error: (issue) => `${shown(issue.input)} is out of reach.|Give a length from ${low} to ${high} mm.`,
+			error: (issue) =>
+				`${shown(issue.input)} is out of reach.|Give a length from ${low} to ${high} mm.`,
 		});
 }
 
@@ -46,7 +47,10 @@ export const position = lengthBetween(-toMm(LONGEST), toMm(LONGEST));
 
 export const id = z
 	.string()
-	.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/, 'This is no mark.|Use up to 40 letters, digits, dots or dashes.');
+	.regex(
+		/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
+		'This is no mark.|Use up to 40 letters, digits, dots or dashes.',
+	);
 export const name = z.string().trim().min(1, 'The name is empty.|Give it a name.').max(120);
 export const note = z.string().max(4000);
 export const count = z.number().int().min(1).max(10_000);

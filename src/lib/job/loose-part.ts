@@ -2,7 +2,11 @@ import { z } from './zod';
 import { count, id, name, note, position, size } from './fields';
 
 /** A corner of an outline as a file holds it: x, y and the bulge of the edge that leaves it (tan of a quarter of the arc's angle). */
-export const corner = z.strictObject({ x: position, y: position, bulge: z.number().min(-1e3).max(1e3).exactOptional() });
+export const corner = z.strictObject({
+	x: position,
+	y: position,
+	bulge: z.number().min(-1e3).max(1e3).exactOptional(),
+});
 export const outline = z.array(corner).min(2).max(5000);
 
 /** A part the person lists by hand: a rectangle, or an outline. */

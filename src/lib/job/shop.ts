@@ -48,7 +48,10 @@ export const shop = z.strictObject({
 	paper: z.enum(['a4', 'letter']).default('a4'),
 	currency: z
 		.string()
-		.regex(/^[A-Z]{3}$/, 'This is no currency code.|Use the three letters of ISO 4217, such as EUR.')
+		.regex(
+			/^[A-Z]{3}$/,
+			'This is no currency code.|Use the three letters of ISO 4217, such as EUR.',
+		)
 		.default('EUR'),
 	saws: z
 		.array(saw)
@@ -59,10 +62,16 @@ export const shop = z.strictObject({
 	saw: id.optional(),
 	/** How sheets are cut: edge to edge by saw, or free shapes by router. */
 	method: z.enum(['saw', 'router']).default('saw'),
-	router: z.strictObject({ bit: size.prefault(6), useHoles: z.boolean().default(false) }).prefault({}),
+	router: z
+		.strictObject({ bit: size.prefault(6), useHoles: z.boolean().default(false) })
+		.prefault({}),
 	/** The knife groove's cutter and where it runs. */
 	groove: z
-		.strictObject({ width: size.prefault(4), depth: size.prefault(5), offset: distance.prefault(12) })
+		.strictObject({
+			width: size.prefault(4),
+			depth: size.prefault(5),
+			offset: distance.prefault(12),
+		})
 		.prefault({}),
 	/** The smallest offcut worth racking. */
 	keep: z.strictObject({ length: size.prefault(300), width: size.prefault(150) }).prefault({}),
@@ -74,7 +83,9 @@ export const shop = z.strictObject({
 			z.strictObject({ by: z.literal('margin'), percent: z.number().min(0).max(95) }),
 		])
 		.default({ by: 'markup', percent: 30 }),
-	tax: z.strictObject({ percent: percent.default(0), labour: z.boolean().default(false) }).prefault({}),
+	tax: z
+		.strictObject({ percent: percent.default(0), labour: z.boolean().default(false) })
+		.prefault({}),
 	creditOffcuts: z.boolean().default(false),
 	/** Spare bought over what is needed, in per cent of the need, for sundries sold by measure. */
 	spare: percent.default(10),

@@ -5,7 +5,9 @@ import { amount, distance, id, name, owned, percent, size } from './fields';
 export const material = z.strictObject({
 	id,
 	name,
-	kind: z.enum(['plywood', 'mdf', 'particleboard', 'hardboard', 'solid', 'plastic', 'other']).default('plywood'),
+	kind: z
+		.enum(['plywood', 'mdf', 'particleboard', 'hardboard', 'solid', 'plastic', 'other'])
+		.default('plywood'),
 	nominal: size,
 	measured: size,
 	/** Does the face have a grain that parts must follow? */
