@@ -19,6 +19,7 @@ import { layBoards } from './layout/boards';
 import { complaints } from './layout/complaints';
 import type { BoardLayouts, ClothLayouts } from './layout/layouts';
 import { layCloth } from './layout/rolls';
+import { boardSavings, type Saving } from './layout/savings';
 import type { Budget } from './nest/types';
 import type { Blank } from './wrap/blank';
 import { wrapAll, type Carpeting } from './layout/cloth-blanks';
@@ -57,7 +58,7 @@ export interface Progress {
 }
 
 /** Enough for a good plan while the person types; 'keep looking' asks for more. */
-export const EFFORT = 4000;
+export const EFFORT = 1000;
 
 /**
  * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is wrong comes back as
@@ -88,6 +89,18 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		quote,
 		cautions: cautionsFor(job, all),
 	};
+}
+
+/** What would save a sheet: small changes to the job, tried in earnest and ranked by what they save. */
+export async function savings(of: Plan, options: PlanOptions = {}): Promise<Saving[]> {
+	const search = searches(of.job, options);
+	const found: Saving[] = [];
+	for (const [i, boards] of of.boards.entries()) {
+		const stage = `what would save: ${boards.material}`;
+		const watch = () => search.tell({ stage, done: i / of.boards.length });
+		found.push(...(await boardSavings(of.job, of.parts, boards, search.budget, watch)));
+	}
+	return found.sort((a, b) => b.money - a.money || b.sheets - a.sheets);
 }
 
 /** How many boxes and panels are put together; a pair is two panels. */
