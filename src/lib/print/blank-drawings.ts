@@ -12,7 +12,8 @@ import { outlineSteps, ring, type View } from './path';
 import { words } from './panel-stage';
 import { wrapped } from './text-width';
 
-const ROOM = { width: 180, height: 105 };
+/** Two lie on a page, unless one is so tall that it would come out too small. */
+const ROOM = { width: 180, height: 84, tall: 125 };
 const OFFSET = 3;
 const LINE = 3.6;
 
@@ -37,7 +38,11 @@ export function blankDrawings(
 			places.x.map((p) => p.text),
 		) + 1;
 	const [long, high] = [toMm(blank.length), toMm(blank.width)];
-	const scale = Math.min((ROOM.width - left - 2) / long, (ROOM.height - below) / high, 1);
+	const scale = Math.min(
+		(ROOM.width - left - 2) / long,
+		((high > 1.4 * long ? ROOM.tall : ROOM.height) - below) / high,
+		1,
+	);
 	// In the middle of the page, its running figures counted in.
 	const view: View = {
 		x: left + (ROOM.width - left - 2 - long * scale) / 2,
