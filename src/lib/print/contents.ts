@@ -23,21 +23,22 @@ export function contents(rest: readonly Leaf[], before: number, width: number): 
 	return [heading('In this pack', width, 'sheet numbers'), { height: lines * ROW, marks }];
 }
 
-const ROW = 4.4;
-const CONTENT_COLUMNS = 3;
+const ROW = 4.3;
+const SIZE = 2.8;
+const CONTENT_COLUMNS = 4;
 
 function contentLine(
 	chapter: { name: string; from: number; to: number },
 	column: number,
 	width: number,
 ): Mark[] {
-	const gutter = 6;
+	const gutter = 5;
 	const wide = (width - gutter * (CONTENT_COLUMNS - 1)) / CONTENT_COLUMNS;
 	const x = column * (wide + gutter);
 	const numbers = chapter.from === chapter.to ? `${chapter.from}` : `${chapter.from}–${chapter.to}`;
-	const room = wide - textWidth(numbers, 3) - 2;
+	const room = wide - textWidth(numbers, SIZE) - 2;
 	return [
-		{ kind: 'text', x, y: 3, text: shortened(chapter.name, room, 3), size: 3 },
-		{ kind: 'text', x: x + wide, y: 3, text: numbers, size: 3, anchor: 'end' },
+		{ kind: 'text', x, y: 3, text: shortened(chapter.name, room, SIZE), size: SIZE },
+		{ kind: 'text', x: x + wide, y: 3, text: numbers, size: SIZE, anchor: 'end' },
 	];
 }

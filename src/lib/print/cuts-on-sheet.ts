@@ -102,7 +102,7 @@ function insideFlags(lines: readonly CutLine[], words: readonly Box[]): Mark[] {
 			);
 			// Nowhere is clear: a smaller flag in the middle, over a word if need be, is better than none.
 			const { spot, radius, foot } = seat ?? middle(l);
-			taken.push(boxRound(spot, radius));
+			taken.push(boxRound(spot, radius + 0.3));
 			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
 			return [...leader, ...flagMarks(l.cut, spot, radius)];
 		});

@@ -1,4 +1,5 @@
 import type { Plan } from '../plan';
+import { boxPages } from './box-pages';
 import { cautionPages } from './caution-pages';
 import { rollPages } from './roll-pages';
 import { cuttingListPages } from './cutting-list-pages';
@@ -18,6 +19,7 @@ import { blankTemplate, partTemplate, templateLeaves, templateOf } from './templ
  */
 export function printPack(plan: Plan): Page[] {
 	const rest: Leaf[] = [
+		...boxPages(plan),
 		...panelPages(plan),
 		...partsPages(plan),
 		...sheetPages(plan),

@@ -39,14 +39,19 @@ function sheetPage(
 		title: titleOf(plan, boards, i),
 		chapter: `Sheets of ${materialName(plan, boards)}`,
 	};
-	const [roomy, tight] = [undefined, TIGHT].map((size) =>
-		leavesOf(plan, titled, sheetBlocks(plan, boards, layout, i, first, figures, size), figures),
-	) as [Leaf[], Leaf[]];
-	// A smaller table that keeps drawing and cuts on one page is worth more than easy reading.
-	return tight.length < roomy.length ? tight : roomy;
+	const tries = SETTINGS.map((setting) =>
+		leavesOf(plan, titled, sheetBlocks(plan, boards, layout, i, first, figures, setting), figures),
+	);
+	// Cuts on the page of their drawing are worth more than easy reading: the first setting with the fewest pages.
+	return tries.reduce((best, leaves) => (leaves.length < best.length ? leaves : best));
 }
 
-const TIGHT = 2.7;
+/** Size of the table's letters and room for the drawing, from roomy to tight. */
+const SETTINGS = [
+	{ size: 3.2, height: 140 },
+	{ size: 2.7, height: 140 },
+	{ size: 2.7, height: 105 },
+] as const;
 
 function sheetBlocks(
 	plan: Plan,
@@ -55,16 +60,16 @@ function sheetBlocks(
 	i: number,
 	first: boolean,
 	figures: Figures,
-	size: number | undefined,
+	setting: { readonly size: number; readonly height: number },
 ): Block[] {
 	const width = widthOf(plan);
-	const drawing = sheetDrawing(plan, boards, i, { width, height: 140 }, figures);
+	const drawing = sheetDrawing(plan, boards, i, { width, height: setting.height }, figures);
 	return [
 		heading(titleOf(plan, boards, i), width, noteOf(plan, boards, layout, i, figures)),
 		{ height: drawing.height, marks: drawing.marks },
 		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
 		space(2),
-		...cuttingTable(plan, boards, layout, width, figures, size),
+		...cuttingTable(plan, boards, layout, width, figures, setting.size),
 	];
 }
 

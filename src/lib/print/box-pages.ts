@@ -1,0 +1,28 @@
+import { printMass } from '../measure/mass';
+import type { Plan } from '../plan';
+import { boxTables } from './box-tables';
+import { drawnPages } from './drawing-pages';
+import { figuresOn } from './figures';
+import type { Leaf } from './frame';
+import { widthOf } from './leaves';
+
+/** Each box: its drawings, then every number of it. */
+export function boxPages(plan: Plan): Leaf[] {
+	const { ruler } = plan.job.shop;
+	const width = widthOf(plan);
+	return plan.boxes.flatMap((box, i) => {
+		const figures = figuresOn(ruler);
+		const unit = ruler.unit === 'in' ? 'lb' : 'kg';
+		const loaded = box.figures?.loadedMass ?? box.mass;
+		return drawnPages(plan, {
+			name: box.name,
+			note: `box  ·  ${printMass(loaded, unit, ruler.decimal)} with drivers`,
+			drawings: [],
+			below: box.figures === undefined ? [] : boxTables(box.figures, width, figures, ruler),
+			where: 'box',
+			about: [`box:${box.id}`, ...box.parts.map((p) => `part:${p.id}`)],
+			first: i === 0,
+			figures,
+		});
+	});
+}
