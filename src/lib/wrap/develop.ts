@@ -1,7 +1,7 @@
 import { alongEdge, headingAt } from '../geometry/edge';
 import { lineLine } from '../geometry/meet';
 import type { Point } from '../geometry/outline';
-import { distance, dot, minus, norm, plus, times } from '../geometry/vector';
+import { cross, distance, dot, minus, norm, plus, times } from '../geometry/vector';
 import type { Flap } from './flap';
 import { shift, smoothShift, type Climb } from './girth';
 import { breaks, outOf, turnTo, type Span } from './span';
@@ -75,7 +75,7 @@ function outside(
 	a: Stretch,
 	b: Stretch,
 ): Point[] {
-	if (on < 0 || back < 0) return [end, start];
+	if (on < 0 || back < 0) return [end, ...beyondChord(end, start, a, b), start];
 	const climbed = Math.max(norm(minus(a.to, a.corner)), norm(minus(b.from, a.corner)));
 	const longest = SPIKE * Math.max(a.beyond, b.beyond, climbed);
 	if (Math.max(on, back) <= longest) return [meet];
@@ -83,6 +83,15 @@ function outside(
 		plus(end, times(a.heading, Math.min(on, longest))),
 		plus(start, times(b.heading, -Math.min(back, longest))),
 	];
+}
+
+/** Where flaps differ much the straight way from one to the other may pass inside of where the steps push the corner to. */
+function beyondChord(end: Point, start: Point, a: Stretch, b: Stretch): Point[] {
+	const [p, q] = [minus(a.to, a.corner), minus(b.from, a.corner)];
+	const larger = (m: number, n: number) => (Math.abs(m) > Math.abs(n) ? m : n);
+	const both = { x: larger(p.x, q.x), y: larger(p.y, q.y) };
+	const chord = minus(start, end);
+	return [a.to, plus(a.corner, both), b.from].filter((c) => cross(chord, minus(c, end)) < -1);
 }
 
 /** Where the corner before a span lies on the fold, the steps counted. */

@@ -98,8 +98,14 @@ function upright(s: Scan): Scan {
 function mostClimbed(s: Scan): [number, number] {
 	let [total, before, after] = [0, 0, 0];
 	levelLines(s.edges, heightsBetween(s.rings.slice(1), s.middle.x), (met) => {
-		const left = climbedBetween(s, met, -Infinity, s.middle.x);
-		const right = climbedBetween(s, met, s.middle.x, Infinity);
+		const all = climbedBetween(s, met, -Infinity, Infinity);
+		// A step right in the middle is shared, so that a mirrored panel gets the mirrored cloth.
+		const left =
+			(climbedBetween(s, met, -Infinity, s.middle.x) +
+				all -
+				climbedBetween(s, met, s.middle.x, Infinity)) /
+			2;
+		const right = all - left;
 		before = Math.max(before, left);
 		after = Math.max(after, right);
 		total = Math.max(total, left + right);
@@ -121,11 +127,11 @@ function climbedTo(s: Scan, p: Point): number {
 /** A step that ends at the board's edge is climbed there as part of the edge; this near (ticks), it ends there. */
 const AT_THE_EDGE = 160;
 
-/** What a level line climbs from `lo` to `hi`, given the edges it meets. */
+/** What a level line climbs between `lo` and `hi`, given the edges it meets. */
 function climbedBetween(s: Scan, met: readonly Rising[], lo: number, hi: number): number {
 	let sum = 0;
 	for (const c of met) {
-		if (c.ring === 0 || c.at < lo || c.at >= hi) continue;
+		if (c.ring === 0 || c.at <= lo || c.at >= hi) continue;
 		const atEdge = met.some((e) => e.ring === 0 && Math.abs(c.at - e.at) * e.steep < AT_THE_EDGE);
 		if (!atEdge) sum += s.rings[c.ring]!.height;
 	}
