@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { mm, ticks } from '../../src/lib/measure/length';
 import { auditRoll } from '../../src/lib/nest/audit-roll';
 import { nestRoll } from '../../src/lib/nest/roll';
+import { madeStrips, stripProblem } from '../../src/setup/bench/strip-instances';
 import { FREE, ONE_WAY, TWO_WAY, anyRoll, blank, lay, roll, withTurns } from './roll-samples';
 
 describe('a roll layout', () => {
@@ -146,6 +147,35 @@ describe('the bound of a roll', () => {
 			bound: 15,
 			proven: true,
 		});
+	});
+
+	it('sees that blanks longer than half the length all cross its middle', () => {
+		expect(lay(roll(40, [blank('a', 38, 19, 3, ONE_WAY)]))).toMatchObject({
+			length: 76,
+			bound: 76,
+			proven: true,
+		});
+	});
+
+	it('is never above the shortest length: strips made without waste', () => {
+		for (const made of madeStrips(3, 5)) {
+			for (const turned of [false, true]) {
+				const answer = lay(stripProblem(made, turned), 300);
+				expect(answer.bound).toBeLessThanOrEqual(made.bestFixed);
+				expect(answer.bound).toBe(made.bestFixed); // the area alone gives it
+			}
+		}
+	});
+
+	it('holds against what a longer look finds', () => {
+		fc.assert(
+			fc.property(anyRoll, (problem) => {
+				const soon = lay({ ...problem, limit: null }, 0);
+				const late = lay({ ...problem, limit: null }, 150, 9);
+				expect(soon.bound).toBeLessThanOrEqual(late.length);
+			}),
+			{ numRuns: 300 },
+		);
 	});
 
 	it('is not fooled when turning would let them lie side by side', () => {

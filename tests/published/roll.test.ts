@@ -22,6 +22,7 @@ describe('three 38 x 19 in blanks on a 40 in roll', () => {
 	it('take 76 in with a one-way nap: 2.111 yd', () => {
 		const answer = lay(blanks(ONE_WAY));
 		expect(answer.length).toBe(inches(76));
+		expect(answer.proven).toBe(true); // all three are longer than half of anything less: they would cross its middle
 		expect(answer.length / inches(36)).toBeCloseTo(2.111, 3);
 	});
 });

@@ -30,6 +30,64 @@ function wholeRepeats(deck: RollDeck, bound: number): number {
 	return Math.ceil(bound / step) * step - Math.max(0, ...added);
 }
 
+/** Beyond this many kinds the longer look is not worth its time. */
+const MOST_KINDS = 150;
+/** Thresholds of the lengths tried against each function of the widths. */
+const LENGTHS = 12;
+/** The sums are computed figures: a length is refuted only by more than their rounding. */
+const ROUNDING = 1e-9;
+
+/**
+ * The bound raised by looking along the roll too: a length L is impossible when the blanks, each counted as a function of
+ * its width times a threshold function of its length within L, come to more than the whole. (Blanks longer than half of L,
+ * say, all cross the middle, and so must fit side by side.) Halves between `low`, the bound so far, and `high`, a length
+ * that was laid. A pattern shifts the starts, so nothing is raised there. Lengths fall on multiples of `unit`.
+ */
+export function raisedBound(deck: RollDeck, low: number, high: number, unit: number): number {
+	if (deck.pattern.repeat > 0 || deck.kinds.length > MOST_KINDS) return low;
+	const widths = [...duals(deck)].map(({ dual, whole }) =>
+		deck.kinds.map((kind) => kind.lays.map((lay) => dual(lay.wide) / whole)),
+	);
+	let impossible = Math.ceil(low / unit) - 1;
+	let laid = Math.floor(high / unit);
+	while (laid - impossible > 1) {
+		const middle = Math.floor((impossible + laid) / 2);
+		if (isRefuted(deck, widths, middle * unit)) impossible = middle;
+		else laid = middle;
+	}
+	return Math.max(low, (impossible + 1) * unit);
+}
+
+function isRefuted(
+	deck: RollDeck,
+	widths: readonly (readonly (readonly number[])[])[],
+	L: number,
+): boolean {
+	return lengthThresholds(deck, L).some((least) => {
+		const share = (tall: number): number => (tall > L - least ? 1 : tall < least ? 0 : tall / L);
+		const lengths = deck.kinds.map((kind) => kind.lays.map((lay) => share(lay.tall)));
+		return widths.some((width) => {
+			let sum = 0;
+			deck.kinds.forEach((kind, k) => {
+				const shares = kind.lays.map((_, l) => width[k]![l]! * lengths[k]![l]!);
+				sum += kind.count * Math.min(...shares);
+			});
+			return sum > 1 + ROUNDING;
+		});
+	});
+}
+
+function lengthThresholds(deck: RollDeck, L: number): number[] {
+	const all = new Set<number>([Math.floor(L / 2)]);
+	for (const lay of deck.kinds.flatMap((kind) => kind.lays)) {
+		if (lay.tall <= L / 2) all.add(lay.tall);
+		else if (lay.tall < L) all.add(L - lay.tall + 1);
+	}
+	const sorted = [...all].filter((least) => least > 0 && least <= L / 2).sort((a, b) => b - a);
+	const stride = Math.max(1, Math.ceil(sorted.length / LENGTHS));
+	return sorted.filter((_, i) => i % stride === 0);
+}
+
 type Dual = (wide: number) => number; // whole numbers for whole numbers
 
 function dualBound(deck: RollDeck, counts: readonly number[]): number {

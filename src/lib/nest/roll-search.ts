@@ -1,6 +1,6 @@
 import { random } from './random';
 import type { Random } from './random';
-import { rollBound } from './roll-bound';
+import { raisedBound, rollBound } from './roll-bound';
 import type { RollDeck } from './roll-kinds';
 import { Skyline } from './roll-skyline';
 import type { Laid, Mode } from './roll-skyline';
@@ -14,6 +14,8 @@ const FINEST = 1e-4;
 const HALVING_SHARE = 0.03;
 /** Moves without gain, per blank, before the next start is taken. */
 const PATIENCE = 20;
+/** Share of the blanks that may be moved to get a start going again. */
+const KICK = 0.1;
 /** Units of work between two reports. */
 const REPORT_EVERY = 1000;
 
@@ -46,7 +48,7 @@ interface Desk {
 	readonly starts: { readonly order: Int32Array; readonly mode: Mode }[];
 	readonly effort: number;
 	readonly unit: number;
-	readonly bound: number;
+	bound: number;
 	best: RollLayout;
 	reported: number;
 }
@@ -60,6 +62,8 @@ export function* searchRoll(deck: RollDeck, budget: Budget): Generator<RollState
 	const desk = openDesk(deck, budget);
 	if (desk.starts.length === 0) return state(desk);
 	yield state(desk);
+	if (desk.best.left === 0 && !solved(desk))
+		desk.bound = raisedBound(deck, desk.bound, desk.best.length, desk.unit);
 	if (desk.best.left > 0) yield* attempt(desk, deck.limit, desk.effort);
 	if (desk.best.left === 0) {
 		yield* halve(desk);
@@ -186,8 +190,9 @@ function* attempt(desk: Desk, goal: number, until: number): Generator<RollState,
 	});
 	if (starts.some((start) => start.met)) return true;
 	starts.sort((a, b) => b.area - a.area);
-	while (spent(desk) < until) {
+	for (let round = 0; spent(desk) < until; round++) {
 		for (const start of starts) {
+			if (round > 0) kick(desk, start, goal);
 			const met = yield* improve(desk, start, goal, until);
 			if (met) return true;
 			if (spent(desk) >= until || (wasLeft && desk.best.left === 0)) return false;
@@ -200,6 +205,14 @@ interface Start {
 	readonly order: Int32Array;
 	readonly mode: Mode;
 	area: number;
+}
+
+/** Some blanks change places for better or worse, so that a start that has come to rest moves again. */
+function kick(desk: Desk, start: Start, goal: number): void {
+	const n = start.order.length;
+	const times = 2 + desk.stream.int(Math.max(1, Math.ceil(n * KICK)));
+	for (let k = 0; k < times; k++) change(start.order, desk.stream);
+	start.area = desk.skyline.lay(start.order, goal, start.mode, 0).area;
 }
 
 function* improve(
