@@ -43,7 +43,7 @@ type Plate = Exclude<Brace, { kind: 'dowel' }>;
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
 export function braceAll(
 	box: Box,
-	clear: readonly SweptAir[],
+	clear: readonly (SweptAir | null)[],
 	bare: SweptAir,
 	rack: Rack,
 	trouble: Trouble,
@@ -56,6 +56,7 @@ export function braceAll(
 	box.braces.forEach((brace, b) => {
 		let met = 0;
 		clear.forEach((air, r) => {
+			if (!air) return;
 			if (brace.kind === 'dowel') {
 				const rod = rodIn(air, bare, brace, b);
 				if (!rod) return;

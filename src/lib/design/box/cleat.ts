@@ -1,6 +1,7 @@
 import type { Cleats } from '../../job/box-inside';
 import type { Material } from '../../job/stock';
 import type { Point } from '../../geometry/outline';
+import { whereIs } from '../../geometry/inside';
 import type { SweptAir } from './air';
 import { boardName, boardOf, type Board } from './board';
 import { woodOf } from './part-of';
@@ -80,6 +81,10 @@ function cornerQuad(room: CleatRoom, k: number, width: number, t: number): Quad 
 	const top = sideLine(corners, before, t);
 	const inner: Point = { x: free.x - side.heading.y * t, y: free.y + side.heading.x * t };
 	const end = crossed(top, sideLine(corners, k));
+	const long = Math.hypot(p.x - at(corners, before).x, p.y - at(corners, before).y);
+	// It needs its own width beside the cleat of the next corner, and room over it.
+	if (long < width + 2 * t || whereIs(inner, corners) === 'outside') return null;
+	if (whereIs(end, corners) === 'outside') return null;
 	const kept = (end.x - inner.x) * side.heading.x + (end.y - inner.y) * side.heading.y;
 	return kept > 0 ? { outside: [free, p], inside: [inner, end] } : null;
 }
@@ -87,8 +92,7 @@ function cornerQuad(room: CleatRoom, k: number, width: number, t: number): Quad 
 /** Round the inside of each end, square to it, between the cleats of the corners. */
 function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 	const { air } = room;
-	const [from, to] = [room.free[0]?.[0], room.free.at(-1)?.[1]];
-	if (from === undefined || to === undefined) return;
+	const [left, right] = endStretches(room, wish.width);
 	air.corners.forEach((a, i) => {
 		if (!room.sides[i]) return;
 		const b = at(air.corners, i + 1);
@@ -107,11 +111,25 @@ function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 		};
 		const name = (end: string): string => `Cleat ${boardName(air.keys[i]!)} / ${boardName(end)}`;
 		const frame = sideFrame(air.corners, i);
-		if (room.ends.left)
-			add(name('left'), sweptSolid(q, from, from + wish.width), frame, air.keys[i]!);
-		if (room.ends.right)
-			add(name('right'), sweptSolid(q, to - wish.width, to), frame, air.keys[i]!);
+		if (left) add(name('left'), sweptSolid(q, ...left), frame, air.keys[i]!);
+		if (right) add(name('right'), sweptSolid(q, ...right), frame, air.keys[i]!);
 	});
+}
+
+/** Where the cleats at each end lie along the width; none where a frame or the other end leaves too little room. */
+function endStretches(
+	room: CleatRoom,
+	width: number,
+): [left: [number, number] | null, right: [number, number] | null] {
+	const first = room.free[0];
+	const last = room.free.at(-1);
+	if (!first || !last) return [null, null];
+	const shared = first === last && room.ends.left && room.ends.right ? 2 : 1;
+	const fits = ([from, to]: readonly [number, number]): boolean => to - from >= shared * width;
+	return [
+		room.ends.left && fits(first) ? [first[0], first[0] + width] : null,
+		room.ends.right && fits(last) ? [last[1] - width, last[1]] : null,
+	];
 }
 
 /** How far an end cleat stays clear of what lies in the corner where its side starts. */

@@ -10,7 +10,6 @@ import type { Obstacle } from './obstacle';
 import type { Rack } from './rack';
 import { divide, type Room } from './rooms';
 import type { Seam } from './seam';
-import { setIn } from './section';
 import type { Section, Shell } from './shell';
 import type { Trouble } from './trouble';
 import { clearOf, roundSetups, slotSetups, type SlotSetup, type VentSetup } from './vent';
@@ -50,7 +49,7 @@ export function fillSwept(box: Box, shell: Shell, rack: Rack, trouble: Trouble):
 		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run).boards,
 		walls,
 	);
-	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots, setIn));
+	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
 	const braced = braceAll(box, clear, bare, rack, trouble);
 	const cleated = cleatAll(box, divided.rooms, clear, braced.boards, slots, rack);
 	const boards = [...opened, ...divided.boards, ...braced.boards, ...cleated.boards];
@@ -139,7 +138,7 @@ function ringSeams(rings: readonly Board[]): Seam[] {
 function cleatAll(
 	box: Box,
 	rooms: readonly Room[],
-	clear: readonly SweptAir[],
+	clear: readonly (SweptAir | null)[],
 	braces: readonly Board[],
 	slots: readonly SlotSetup[],
 	rack: Rack,
@@ -150,6 +149,7 @@ function cleatAll(
 	const boards: Board[] = [];
 	const seams: Seam[] = [];
 	const taken = clear.map((air, r) => {
+		if (!air) return 0;
 		const room = cleatRoom(air, rooms[r]!.air, r, braces, slots);
 		const made = cleatsIn(room, wish, material, boards.length + 1);
 		boards.push(...made.boards);

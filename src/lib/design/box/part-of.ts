@@ -3,7 +3,7 @@ import type { Corner, Outline, Point } from '../../geometry/outline';
 import { ticks, TICKS_PER_MM, type Length } from '../../measure/length';
 import type { Bevel, Part } from '../part';
 import type { Board } from './board';
-import { flat, planeArea, volumeOf } from './solid';
+import { bodyVolume, flat, planeArea, volumeOf } from './solid';
 
 /** A length of this many ticks or a hair more is the length itself: rounding noise must not cost a tick. */
 const HAIR = 1e-3;
@@ -162,7 +162,8 @@ export function sideOf(a: Point, b: Point): { side: Bevel['side']; mitre: number
 function routedOf(board: Board): Length {
 	const holes = board.holes.reduce((sum, h) => sum + perimeter(h.outline), 0);
 	const rabbets = board.cuts.reduce((sum, cut) => {
-		const b = bounds(cut.inside.map((p) => roundPoint(flat(p, board.frame))));
+		const points = [...cut.inside, ...cut.outside].map((p) => roundPoint(flat(p, board.frame)));
+		const b = bounds(points);
 		return sum + Math.max(b.length, b.width);
 	}, 0);
 	return ticks(Math.round(holes + rabbets));
@@ -173,34 +174,12 @@ const roundPoint = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y
 /** Wood in a board, cubic ticks: its body less its rabbets, holes and recesses. */
 export function woodOf(board: Board): number {
 	const t = board.material.measured;
-	const cuts = board.cuts.reduce((sum, c) => sum + Math.abs(cutVolume(c, board)), 0);
+	const cuts = board.cuts.reduce((sum, c) => sum + Math.abs(bodyVolume(c)), 0);
 	const holes = board.holes.reduce(
 		(sum, h) => sum + Math.abs(area(h.outline)) * (h.recess ?? t),
 		0,
 	);
 	return volumeOf(board.solid, board.frame, t) - cuts - holes;
-}
-
-function cutVolume(cut: Board['solid'], board: Board): number {
-	const heights = cut.outside.map((p, i) => ({
-		out: flat(p, board.frame),
-		in: flat(cut.inside[i]!, board.frame),
-	}));
-	const deep = depthOf(cut, board);
-	const middle = heights.map((h) => ({ x: (h.out.x + h.in.x) / 2, y: (h.out.y + h.in.y) / 2 }));
-	return (
-		(deep / 6) *
-		(planeArea(heights.map((h) => h.out)) +
-			4 * planeArea(middle) +
-			planeArea(heights.map((h) => h.in)))
-	);
-}
-
-function depthOf(cut: Board['solid'], board: Board): number {
-	const a = cut.outside[0]!;
-	const b = cut.inside[0]!;
-	const n = board.frame.n;
-	return Math.abs((a.x - b.x) * n.x + (a.y - b.y) * n.y + (a.z - b.z) * n.z);
 }
 
 /** kg of one board: its wood at the density of its material. */

@@ -103,3 +103,41 @@ export function insideAngle(corners: readonly Point[], k: number): number {
 	const angle = (Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y) * 180) / Math.PI;
 	return angle < 0 ? angle + 360 : angle;
 }
+
+/** Corners of a quadrilateral, counter-clockwise. */
+export function aroundQuad(q: Quad): Point[] {
+	return [q.outside[0], q.outside[1], q.inside[1], q.inside[0]];
+}
+
+/** Boards that cannot be made: a side so short that its two cuts cross, or two boards in one place. Indexes of sides. */
+export function clashingQuads(all: readonly Quad[]): [number, number][] {
+	const found: [number, number][] = [];
+	all.forEach((q, i) => {
+		if (!forward(q)) found.push([i, i]);
+		for (let j = i + 1; j < all.length; j++) {
+			if (overlap(aroundQuad(q), aroundQuad(all[j]!))) found.push([i, j]);
+		}
+	});
+	return found;
+}
+
+/** Do both faces run the same way? */
+function forward(q: Quad): boolean {
+	const out = minus(q.outside[1], q.outside[0]);
+	const into = minus(q.inside[1], q.inside[0]);
+	return dot(out, into) > 0;
+}
+
+/** Do two convex shapes share more than an edge? True unless a side of one has the other wholly beyond it. */
+function overlap(a: readonly Point[], b: readonly Point[]): boolean {
+	return !separates(a, b) && !separates(b, a);
+}
+
+function separates(a: readonly Point[], b: readonly Point[]): boolean {
+	return a.some((_, i) => {
+		const line = sideLine(a, i);
+		return b.every(
+			(p) => line.heading.x * (p.y - line.at.y) - line.heading.y * (p.x - line.at.x) < 1,
+		);
+	});
+}

@@ -32,5 +32,8 @@ function lower(a: Point, b: Point): boolean {
 
 /** Tilts of all edges; the letters come when it is known what meets there. */
 export function edgesOf(solid: Solid, frame: Frame): Edge[] {
-	return solid.outside.map((_, k) => ({ letter: '', ...edgeTilt(solid, frame, k) }));
+	return solid.outside.map((_, k) => {
+		const { tilt, long } = edgeTilt(solid, frame, k);
+		return { letter: '', tilt: tilt < 1e-6 ? 0 : tilt, long };
+	});
 }

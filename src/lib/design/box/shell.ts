@@ -8,7 +8,7 @@ import { checkTilts, jointsOf } from './joint';
 import { profileOf, shown, type Profile, type Swept } from './profile';
 import type { Rack } from './rack';
 import type { Seam } from './seam';
-import { at, insideAngle, quads, setIn, type Past, type Quad } from './section';
+import { at, clashingQuads, insideAngle, quads, setIn, type Past, type Quad } from './section';
 import type { Trouble } from './trouble';
 import { p3 } from './vec';
 import { wallBoards } from './wall';
@@ -47,9 +47,24 @@ export function shellOf(
 ): Shell | null {
 	const section = sectionOf(box, shape, rack, trouble);
 	if (!section) return null;
+	if (!buildable(section, trouble)) return null;
 	checkTilts(section.inner, section.keys, section.joints, tiltLimit, trouble);
 	const boards = [...wallBoards(section, box), ...endBoards(section, box)];
 	return { section, boards, seams: seamsOf(section, boards) };
+}
+
+/** A side too short for the joints at both its ends is refused: its boards would stand in each other. */
+function buildable(section: Section, trouble: Trouble): boolean {
+	const clash = clashingQuads(section.quads)[0];
+	if (!clash) return true;
+	const [i, j] = clash;
+	const names = i === j ? section.keys[i] : `${section.keys[i]} and ${section.keys[j]}`;
+	trouble.stop(
+		['shape'],
+		`${names}: at this thickness the joints leave no room for ${i === j ? 'this board' : 'both boards'}.`,
+		'Make the short side longer, mitre its corners, or let the board between run past its neighbours.',
+	);
+	return false;
 }
 
 /** Thicknesses worked into the profile. Cheap: solving for a dimension calls this again and again. */

@@ -47,6 +47,21 @@ export function volumeOf(s: Solid, f: Frame, thickness: number): number {
 	);
 }
 
+/** Volume of any body between two corresponding outlines, cubic ticks: cones from one corner to every face. */
+export function bodyVolume(s: Solid): number {
+	const n = s.outside.length;
+	const apex = s.outside[0]!;
+	const cone = (face: readonly Point3[]): number => {
+		const at = face.map((p) => sub3(p, apex));
+		return at.slice(1, -1).reduce((sum, p, i) => sum + dot3(at[0]!, cross3(p, at[i + 2]!)) / 6, 0);
+	};
+	const sides = s.outside.map((p, i) => {
+		const j = (i + 1) % n;
+		return cone([s.inside[i]!, s.inside[j]!, s.outside[j]!, p]);
+	});
+	return cone(s.outside) + cone([...s.inside].reverse()) + sides.reduce((sum, v) => sum + v, 0);
+}
+
 export function faceArea(face: readonly Point3[], f: Frame): number {
 	return planeArea(face.map((p) => flat(p, f)));
 }

@@ -1,3 +1,4 @@
+import { mm } from '../../measure/length';
 import type { Line } from '../../geometry/meet';
 import type { Point } from '../../geometry/outline';
 import { cross, minus } from '../../geometry/vector';
@@ -32,6 +33,8 @@ export function stripAcross(
 		},
 		heading: line.heading,
 	};
+	const within = (d: number): boolean => d < CLEAR && d > -thickness - CLEAR;
+	if (corners.some((c) => within(leftOfLine(c, line)))) return null;
 	const upper = crossingsOf(corners, line);
 	const lower = crossingsOf(corners, shifted);
 	if (upper.length !== 2 || lower.length !== 2) return null;
@@ -55,6 +58,9 @@ interface Met {
 	readonly side: number;
 	readonly along: number;
 }
+
+/** A board keeps this far from a corner it does not end in. */
+const CLEAR = mm(1);
 
 /** Signed distance of a point to the left of a line. */
 export const leftOfLine = (p: Point, line: Line): number => cross(line.heading, minus(p, line.at));
@@ -96,5 +102,10 @@ export function halfOf(
 		points.push({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
 		sides.push(da >= 0 ? -1 : i);
 	});
-	return { points, sides };
+	// A line through a corner leaves a side of no length behind.
+	const kept = points.map((p, i) => {
+		const q = at(points, i + 1);
+		return Math.hypot(q.x - p.x, q.y - p.y) > 0.5;
+	});
+	return { points: points.filter((_, i) => kept[i]), sides: sides.filter((_, i) => kept[i]) };
 }

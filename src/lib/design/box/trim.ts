@@ -23,7 +23,7 @@ export function openFront(
 	run: readonly [number, number],
 ): { boards: Board[]; trimmed: boolean } {
 	const whole = run[0] === plane.run[0] && run[1] === plane.run[1];
-	const trimmed = whole && spansFront(section, vent.along);
+	const trimmed = whole && spansFront(section, vent.along) && asLong(boards, run, vent.along);
 	const change = (b: Board): Board => {
 		if (b.wall !== 'front' || (b.role !== 'wall' && b.role !== 'doubler')) return b;
 		if (trimmed) return shortened(b, plane, vent);
@@ -42,6 +42,21 @@ function spansFront(section: Section, along: SlotVent['along']): boolean {
 	const stopsAbove = section.joints[f] === 'before';
 	if (along === 'left' || along === 'right') return stopsBelow && stopsAbove;
 	return along === 'bottom' ? stopsBelow : stopsAbove;
+}
+
+/** Is the slot as long as the front is there? In one chamber of several, or between layers, it is shorter. */
+function asLong(
+	boards: readonly Board[],
+	run: readonly [number, number],
+	along: SlotVent['along'],
+): boolean {
+	return boards
+		.filter((b) => b.wall === 'front' && (b.role === 'wall' || b.role === 'doubler'))
+		.every((b) => {
+			const axis = along === 'bottom' || along === 'top' ? 'x' : 'y';
+			const places = b.solid.outside.map((p) => flat(p, b.frame)[axis]);
+			return Math.abs(Math.max(...places) - Math.min(...places) - (run[1] - run[0])) < 1;
+		});
 }
 
 function shortened(board: Board, plane: SlotPlane, vent: SlotVent): Board {

@@ -11,6 +11,8 @@ export interface Breath {
 	readonly fixed: number | null;
 	/** The longest it can be built. */
 	readonly longest: number;
+	/** The nearest length that can be built: no longer than the box allows, and no L that ends in its own elbow. */
+	fit(length: number): number;
 	/** Cubic ticks it takes of the chamber at a length. */
 	takes(length: number): number;
 }
@@ -37,7 +39,7 @@ export function tune(free: number, vents: readonly Breath[], hertz: number | nul
 		const left = airLeft(free, vents, lengths);
 		const acting = hertz === null || left <= 0 ? null : openLength(left, vents, hertz);
 		wanted = vents.map((v) => v.fixed ?? (acting === null ? Infinity : acting - v.ends));
-		const next = wanted.map((l, i) => Math.min(Math.max(l, TICKS_PER_MM), vents[i]!.longest));
+		const next = wanted.map((l, i) => vents[i]!.fit(Math.max(l, TICKS_PER_MM)));
 		const moved = Math.max(0, ...next.map((l, i) => Math.abs(l - lengths[i]!)));
 		// Half steps: a long vent in a small chamber would otherwise overshoot to and fro.
 		lengths = moved < 0.2 ? next : next.map((l, i) => (l + lengths[i]!) / 2);

@@ -66,7 +66,7 @@ export function tuneRooms(
 		}
 		own.forEach((setup, i) => {
 			const length = tuned.lengths[i]!;
-			tooLong(setup, tuned.wanted[i]!, tuned.hertz, trouble);
+			tooLong(setup, tuned.wanted[i]!, length, tuned.hertz, trouble);
 			const made =
 				setup.kind === 'slot'
 					? slotMade(setup, length, boards.length + 1)

@@ -1,12 +1,12 @@
 import type { Box } from '../../job/box';
 import type { RoundVent, SlotVent, Vent } from '../../job/box-vent';
-import { toMm } from '../../measure/length';
 import { END_CORRECTION, equalRadius } from './acoustics';
 import { reach, type Air, type SweptAir } from './air';
 import type { Board } from './board';
 import { placeOn, roomBehind, rowOf, type Place } from './place';
 import { shown } from './profile';
 import type { Rack } from './rack';
+import { setIn } from './section';
 import type { Section } from './shell';
 import {
 	longestSlot,
@@ -182,6 +182,7 @@ function slotBreath(
 		ends: radii * equalRadius(area),
 		fixed: vent.goal.by === 'length' ? vent.goal.length : null,
 		longest: longestSlot(plane, size, vent.bend === 'L'),
+		fit: (length) => buildable(vent, plane, size, length),
 		takes(length) {
 			const body = slotBody(plane, size, length, isBent(vent, plane, size, length));
 			const { air, boards } = slotAreas(body);
@@ -192,7 +193,13 @@ function slotBreath(
 
 /** An L that would end before its corner is built straight. */
 export function isBent(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): boolean {
-	return vent.bend === 'L' && length >= shortestBend(plane, size);
+	const shortest = shortestBend(plane, size);
+	return vent.bend === 'L' && length >= shortest && longestSlot(plane, size, true) >= shortest;
+}
+
+function buildable(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): number {
+	const bent = isBent(vent, plane, size, length);
+	return Math.min(length, longestSlot(plane, size, bent));
 }
 
 export function bodyAt(setup: SlotSetup, length: number): SlotBody {
@@ -251,6 +258,7 @@ function roundSetup(
 		ends: (radii * vent.diameter) / 2,
 		fixed: vent.goal.by === 'length' ? vent.goal.length : null,
 		longest: proud + deep - vent.diameter,
+		fit: (length) => Math.min(length, proud + deep - vent.diameter),
 		takes: (length) => Math.max(0, length - stack - proud) * Math.PI * outer ** 2 * vent.count,
 	};
 	return {
@@ -266,43 +274,47 @@ function roundSetup(
 	};
 }
 
-/** The air braces and cleats may stand in: what the slots leave. */
-export function clearOf(
-	air: SweptAir,
-	room: number,
-	slots: readonly SlotSetup[],
-	setIn: (corners: SweptAir['corners'], by: number[]) => SweptAir['corners'] | null,
-): SweptAir {
-	return slots.reduce((left, slot) => {
-		if (slot.room !== room || slot.cheek) return left;
+/** The air braces and cleats may stand in: what the slots leave. Null where that is too little to set anything in. */
+export function clearOf(air: SweptAir, room: number, slots: readonly SlotSetup[]): SweptAir | null {
+	return slots.reduce<SweptAir | null>((left, slot) => {
+		if (!left || slot.room !== room || slot.cheek) return left;
 		const deep = slot.vent.gap + slot.size.board;
 		const { along, bend } = slot.vent;
-		const behind =
-			bend === 'L' ? slot.plane.keys[(slot.plane.front + 2) % slot.plane.keys.length] : null;
+		const { keys, front } = slot.plane;
+		const behind = bend === 'L' ? keys[(front + 2) % keys.length] : null;
 		const corners = setIn(
 			left.corners,
 			left.keys.map((key) => (key === along || key === behind ? deep : 0)),
 		);
-		const side =
-			along === 'left' ? { x0: left.x0 + deep } : along === 'right' ? { x1: left.x1 - deep } : {};
-		return { ...left, corners: corners ?? left.corners, ...side };
+		const x0 = along === 'left' ? left.x0 + deep : left.x0;
+		const x1 = along === 'right' ? left.x1 - deep : left.x1;
+		return corners && x1 > x0 ? { ...left, corners, x0, x1 } : null;
 	}, air);
 }
 
-/** The vents of a chamber that are longer than it allows. */
-export function tooLong(setup: VentSetup, wanted: number, hertz: number, trouble: Trouble): void {
-	const longest = setup.breath.longest;
-	if (wanted <= longest + 0.5) return;
-	const path = ['vents', setup.index, 'goal'];
-	const what =
-		longest <= 0
-			? `${setup.name} has no room: nothing of ${shown(setup.clearWanted)} mm stays free at its inner mouth.`
-			: Number.isFinite(wanted)
-				? `${setup.name} would have to be ${shown(wanted)} mm long; the box takes ${shown(longest)} mm with ${shown(setup.clearWanted)} mm free at its inner mouth. It is drawn at that, tuned to ${Math.round(hertz * 10) / 10} Hz.`
-				: `${setup.name} cannot bring the chamber down to the tuning wanted.`;
+/** Tells of a vent that cannot be as long as it would have to be; it is drawn at the nearest length that can be built. */
+export function tooLong(
+	setup: VentSetup,
+	wanted: number,
+	length: number,
+	hertz: number,
+	trouble: Trouble,
+): void {
+	if (wanted <= length + 1) return;
+	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
+	const free = `with ${shown(setup.clearWanted)} mm free at its inner mouth`;
+	const what = !Number.isFinite(wanted)
+		? `${setup.name} cannot bring the chamber down to the tuning wanted.`
+		: length <= 0
+			? `${setup.name} has no room in this box.`
+			: wanted <= setup.breath.longest
+				? `${setup.name} would have to be ${shown(wanted)} mm long: too long to be straight (${shown(length)} mm) and too short for an L, whose second board would be lost in the elbow. ${drawn}`
+				: `${setup.name} would have to be ${shown(wanted)} mm long; the box takes ${shown(length)} mm ${free}. ${drawn}`;
 	const bend =
 		setup.kind === 'slot' && setup.vent.bend === 'straight' ? 'Bend it into an L, take' : 'Take';
-	trouble.check(path, what, `${bend} a smaller opening, a higher tuning or a deeper box.`);
+	trouble.check(
+		['vents', setup.index, 'goal'],
+		what,
+		`${bend} a smaller opening, a higher tuning or a deeper box.`,
+	);
 }
-
-export const squareCm = (area: number): number => (toMm(1) ** 2 * area) / 100;

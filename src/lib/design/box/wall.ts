@@ -1,9 +1,11 @@
 import type { Box } from '../../job/box';
 import type { Point } from '../../geometry/outline';
 import { boardName, boardOf, type Board } from './board';
-import { at, quads, setIn, type Quad } from './section';
+import type { Line } from '../../geometry/meet';
+import { at, convex, sideLine, type Quad } from './section';
+import { halfOf } from './strip';
 import type { Section } from './shell';
-import { frameOf, type Frame, type Solid } from './solid';
+import { frameOf, planeArea, type Frame, type Solid } from './solid';
 import { p3, scale3, type Point3 } from './vec';
 
 /** The boards of the profile, each a quadrilateral swept along the width. */
@@ -47,16 +49,45 @@ export function sideFrame(corners: readonly Point[], i: number): Frame {
 	return frameOf(p3(0, a.x, a.y), n, level ? p3(0, n.z > 0 ? 1 : -1, 0) : p3(0, 0, 1));
 }
 
-/** What the rabbets for the ends take out of each wall: a strip as deep as the rabbet and as wide as the end is thick. */
+/** What the rabbets for the ends take out of each wall: as deep as the rabbet, as wide as the end is thick. */
 function rabbets(section: Section): Solid[][] {
 	if (section.fit !== 'rabbet') return [];
-	const deep = setIn(
-		section.inner,
-		section.inner.map(() => -section.rabbet),
+	const deep = section.inner.map((_, i) => sideLine(section.inner, i, -section.rabbet));
+	const ends = [
+		[0, section.x0],
+		[section.x1, section.width],
+	] as const;
+	return section.quads.map((q, i) =>
+		rabbetSections(section, deep, q, i).flatMap((shape) =>
+			ends.map(([x0, x1]) => prism(shape, x0, x1)),
+		),
 	);
-	if (!deep) return [];
-	return quads(section.inner, deep, section.joints).map((q) => [
-		sweptSolid(q, 0, section.x0),
-		sweptSolid(q, section.x1, section.width),
-	]);
+}
+
+/**
+ * The rabbet of one wall in section. At an outward corner it ends where the neighbour's ends; at an inward one the
+ * neighbour's runs on through the wood of the corner, whichever board that belongs to.
+ */
+function rabbetSections(section: Section, deep: readonly Line[], q: Quad, i: number): Point[][] {
+	const n = deep.length;
+	const whole = [q.outside[0], q.outside[1], q.inside[1], q.inside[0]];
+	const own = deep[i]!;
+	let strip = halfOf(whole, own, 1).points;
+	const blocks: Point[][] = [];
+	for (const [corner, other] of [
+		[i, (i + n - 1) % n],
+		[(i + 1) % n, (i + 1) % n],
+	] as const) {
+		const line = deep[other]!;
+		if (convex(section.inner, corner)) strip = halfOf(strip, line, 1).points;
+		else blocks.push(halfOf(halfOf(whole, own, -1).points, line, 1).points);
+	}
+	return [strip, ...blocks].filter((shape) => Math.abs(planeArea(shape)) > 1);
+}
+
+/** A shape of the side view carried from `x0` to `x1`. */
+function prism(shape: readonly Point[], x0: number, x1: number): Solid {
+	const turned = planeArea(shape) < 0 ? [...shape].reverse() : shape;
+	const face = (x: number): Point3[] => turned.map((p) => p3(x, p.x, p.y));
+	return { outside: face(x1), inside: face(x0) };
 }
