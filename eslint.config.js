@@ -33,8 +33,14 @@ export default ts.config(
 			'no-restricted-globals': ['error', 'window', 'document', 'localStorage', 'performance'],
 			'no-restricted-syntax': [
 				'error',
-				{ selector: "MemberExpression[object.name='Math'][property.name='random']", message: 'Take a seed.' },
-				{ selector: "MemberExpression[object.name='Date'][property.name='now']", message: 'No clock under ui.' },
+				{
+					selector: "MemberExpression[object.name='Math'][property.name='random']",
+					message: 'Take a seed.',
+				},
+				{
+					selector: "MemberExpression[object.name='Date'][property.name='now']",
+					message: 'No clock under ui.',
+				},
 			],
 		},
 	},

@@ -50,7 +50,10 @@ export interface Covering {
 	readonly count: number;
 	readonly lot: string;
 	/** Seam lines the person placed, from edge to edge in the same frame. */
-	readonly seams: readonly (readonly [{ readonly x: number; readonly y: number }, { readonly x: number; readonly y: number }])[];
+	readonly seams: readonly (readonly [
+		{ readonly x: number; readonly y: number },
+		{ readonly x: number; readonly y: number },
+	])[];
 }
 
 /** A face of a box as carpet meets it, flat, seen from outside. */

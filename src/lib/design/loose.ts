@@ -23,10 +23,7 @@ function misfit(p: LoosePart, i: number): Problem | null {
 	if (!p.outline) return null;
 	const box = bounds(p.outline);
 	const inside =
-		box.x >= 0 &&
-		box.y >= 0 &&
-		box.x + box.length <= p.length &&
-		box.y + box.width <= p.width;
+		box.x >= 0 && box.y >= 0 && box.x + box.length <= p.length && box.y + box.width <= p.width;
 	if (inside) return null;
 	const seen = `${toMm(box.length)} x ${toMm(box.width)} mm from ${toMm(box.x)}, ${toMm(box.y)}`;
 	return {

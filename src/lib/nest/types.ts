@@ -24,7 +24,12 @@ export interface Sheet {
 	/** Taken first in this order when the price is equal: offcuts 0, owned sheets 1, sheets to buy 2. */
 	readonly rank: number;
 	/** First trim per factory edge; an offcut usually has none. */
-	readonly trim: { readonly left: Length; readonly right: Length; readonly bottom: Length; readonly top: Length };
+	readonly trim: {
+		readonly left: Length;
+		readonly right: Length;
+		readonly bottom: Length;
+		readonly top: Length;
+	};
 }
 
 export interface SawProblem {
@@ -97,7 +102,11 @@ export interface SheetLayout {
 
 export interface SheetsAnswer {
 	readonly layouts: readonly SheetLayout[];
-	readonly unplaced: readonly { readonly id: string; readonly count: number; readonly why: string }[];
+	readonly unplaced: readonly {
+		readonly id: string;
+		readonly count: number;
+		readonly why: string;
+	}[];
 	readonly cost: number; // minor units
 	readonly bound: { readonly sheets: number; readonly cost: number };
 	/** True only when the bound meets the answer and everything is placed. */
@@ -134,7 +143,11 @@ export interface RollProblem {
 export interface RollAnswer {
 	readonly length: Length; // used
 	readonly placed: readonly Placed[];
-	readonly unplaced: readonly { readonly id: string; readonly count: number; readonly why: string }[];
+	readonly unplaced: readonly {
+		readonly id: string;
+		readonly count: number;
+		readonly why: string;
+	}[];
 	readonly bound: Length;
 	readonly proven: boolean;
 	readonly effort: number;
@@ -145,7 +158,11 @@ export interface RollAnswer {
  * one. Whoever drives it may stop between yields. Budgets count work, never seconds, so the same seed and effort give
  * the same answer on any machine.
  */
-export type Search<Answer> = Generator<{ readonly best: Answer; readonly effort: number }, Answer, void>;
+export type Search<Answer> = Generator<
+	{ readonly best: Answer; readonly effort: number },
+	Answer,
+	void
+>;
 
 export interface Budget {
 	readonly seed: number;
