@@ -2,7 +2,6 @@ import type { Covering } from '../design/covering';
 import { common } from '../geometry/clip';
 import { boundsOfPoints } from '../geometry/edge';
 import { area } from '../geometry/extent';
-import { distanceTo } from '../geometry/inside';
 import { flatten } from '../geometry/flatten';
 import type { Outline, Point } from '../geometry/outline';
 import { minus, plus, snap } from '../geometry/vector';
@@ -47,12 +46,26 @@ export function panelMarks(
 
 /** A notch as far as there is cloth: the needle of a sharp corner is cut off already. */
 function trimmedTo(mark: BlankMark, outline: Outline): BlankMark[] {
-	const off = (p: Point) => !within(p, outline) && distanceTo(p, outline) > 4;
+	const off = (p: Point) => !within(p, outline) && !onEdge(p, outline);
 	if (!mark.closed || !mark.line.some(off)) return [mark];
 	const parts = common([mark.line.map(snap)], [outline]).map((r) => r.outline);
 	// A cut through a neighbour's notch can leave crumbs; the cut itself is the largest part.
 	const largest = parts.sort((a, b) => area(b) - area(a))[0];
 	return largest ? [{ ...mark, line: largest }] : [mark];
+}
+
+/** Does a point lie within a few ticks of an outline without arcs? No objects are made: every notch asks this often. */
+function onEdge(p: Point, outline: Outline): boolean {
+	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
+		const a = outline[j]!;
+		const b = outline[i]!;
+		const [dx, dy] = [b.x - a.x, b.y - a.y];
+		const square = dx * dx + dy * dy;
+		const t = square === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / square;
+		const s = Math.min(1, Math.max(0, t));
+		if (Math.hypot(p.x - a.x - s * dx, p.y - a.y - s * dy) <= 4) return true;
+	}
+	return false;
 }
 
 /** Is a point inside an outline without arcs? On its edge it may be either. */
