@@ -5,6 +5,8 @@ import { framed, pageArea, paperSize } from '../../src/lib/print/frame';
 import { LABEL_SHEETS, labelPages } from '../../src/lib/print/label-pages';
 import { PAPER_SIZES } from '../../src/lib/print/frame';
 import { table } from '../../src/lib/print/table';
+import { fitLabel } from '../../src/lib/print/label-fit';
+import { overlap } from '../../src/lib/print/text-box';
 import { sideOnSheet } from '../../src/lib/print/part-on-sheet';
 import { sheetDrawing } from '../../src/lib/print/sheet-drawing';
 import { tileName, tiling } from '../../src/lib/print/tile';
@@ -17,6 +19,13 @@ const block = (text: string, height: number, more: Partial<Block> = {}): Block =
 	marks: [{ kind: 'text', x: 0, y: height, text, size: 3 }],
 	...more,
 });
+
+const box = (x: number, y: number, width: number, height: number) => [
+	{ x, y },
+	{ x: x + width, y },
+	{ x: x + width, y: y + height },
+	{ x, y: y + height },
+];
 
 describe('flowing blocks over pages', () => {
 	it('breaks before what does not fit and drops space at the top', () => {
@@ -93,6 +102,19 @@ describe('sheet drawings', () => {
 			expect(of).toContain(`cut:${cut.n}`);
 			expect(said(drawing.marks.filter((m) => m.of === `cut:${cut.n}`))).toContain(String(cut.n));
 		}
+	});
+
+	it('write the mark of every part on it, in a hole of it if need be', () => {
+		for (const placed of plan.boards[0]!.answer.layouts[0]!.placed) {
+			const words = said(drawing.marks.filter((m) => m.of === `part:${placed.id}`));
+			const { label } = plan.parts.find((p) => p.id === placed.id)!;
+			expect(words.some((w) => w.startsWith(label))).toBe(true);
+		}
+		const frame = [box(0, 0, 20, 20), box(2, 2, 16, 16)];
+		const fitted = fitLabel([{ name: 'K1', lines: [] }], frame);
+		expect(fitted.marks.map((m) => m.text)).toEqual(['K1']);
+		expect(overlap(fitted.boxes[0]!, { x: 2, y: 2, width: 16, height: 16 })).toBe(true);
+		expect(fitLabel([{ name: 'K1', lines: [] }], [box(0, 0, 2, 1)]).marks).toEqual([]);
 	});
 
 	it('name offcut and waste in words, not by hatch alone', () => {

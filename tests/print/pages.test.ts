@@ -165,6 +165,24 @@ describe('what a page must say', () => {
 		expect(pages.some((p) => p.name === 'Cutting list')).toBe(false);
 	});
 
+	it('refuses a roll that failed its audit, in words', async () => {
+		const made = await sample('hatchback-pair');
+		const faults = [{ where: 'roll 1, P1L', what: 'P1L lies off the roll by 4 mm.' }];
+		const cloths = made.cloths.map((c) => ({
+			...c,
+			rolls: c.rolls.map((r) => ({ ...r, faults })),
+		}));
+		const pages = printPack({ ...made, cloths });
+		expect(words(pages)).toContain('P1L lies off the roll by 4 mm.');
+		expect(pages.flatMap((p) => p.marks).some((m) => m.of?.startsWith('blank:'))).toBe(true);
+		expect(words(pages).some((w) => w.includes('off the roll, '))).toBe(false);
+	});
+
+	it('gives the length to pull beside what it would be without the nap', async () => {
+		const all = words(printPack(await sample('camper-bench'))).join('\n');
+		expect(all).toMatch(/pull 1750 {2}· {2}[\d.]+ if the nap were ignored/);
+	});
+
 	it('hides the workings from the customer', () => {
 		const quote = printPack(samplePlan()).filter((p) => p.name === 'Quote');
 		expect(quote).toHaveLength(1);

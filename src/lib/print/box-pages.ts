@@ -1,5 +1,6 @@
 import { printMass } from '../measure/mass';
 import type { Plan } from '../plan';
+import { boxDrawings } from './box-drawings';
 import { boxTables } from './box-tables';
 import { drawnPages } from './drawing-pages';
 import { figuresOn } from './figures';
@@ -17,7 +18,7 @@ export function boxPages(plan: Plan): Leaf[] {
 		return drawnPages(plan, {
 			name: box.name,
 			note: `box  ·  ${printMass(loaded, unit, ruler.decimal)} with drivers`,
-			drawings: [],
+			drawings: boxDrawings(plan, box, figures),
 			below: box.figures === undefined ? [] : boxTables(box.figures, width, figures, ruler),
 			where: 'box',
 			about: [`box:${box.id}`, ...box.parts.map((p) => `part:${p.id}`)],

@@ -1,6 +1,6 @@
 import type { TextMark } from './drawing';
 import type { Spot } from './path';
-import { boxInRing, inRing, overlap, round, type Box } from './text-box';
+import { boxInRing, boxOffRing, round, type Box } from './text-box';
 import { CAP, DESCENT, shortened, textWidth } from './text-width';
 
 /** A name in bold and the lines under it. */
@@ -29,15 +29,17 @@ export function fitLabel(
 	rings: readonly (readonly Spot[])[],
 ): FittedLabel {
 	const space = round(rings[0] ?? []);
-	for (const label of labels)
-		for (const scale of [1, 0.85, 0.7])
-			for (const turned of [false, true]) {
-				const size = blockSize(label, scale);
-				const box = turned ? { width: size.height, height: size.width } : size;
-				if (box.width > space.width || box.height > space.height) continue;
-				const seat = seatFor(box, space, rings);
-				if (seat !== null) return setLabel(label, scale, turned, { ...seat, ...box });
-			}
+	// Where the wood itself has no room, the words may stand in one of its holes.
+	for (const inHoles of [false, true])
+		for (const label of labels)
+			for (const scale of [1, 0.85, 0.7])
+				for (const turned of [false, true]) {
+					const size = blockSize(label, scale);
+					const box = turned ? { width: size.height, height: size.width } : size;
+					if (box.width > space.width || box.height > space.height) continue;
+					const seat = seatFor(box, space, rings, inHoles);
+					if (seat !== null) return setLabel(label, scale, turned, { ...seat, ...box });
+				}
 	return { marks: [], boxes: [] };
 }
 
@@ -61,10 +63,11 @@ function seatFor(
 	box: { width: number; height: number },
 	space: Box,
 	rings: readonly (readonly Spot[])[],
+	inHoles: boolean,
 ): Spot | null {
 	const dx = space.width - box.width;
 	const dy = space.height - box.height;
-	const shares = [0, 0.5, 0.25, 0.75, 1];
+	const shares = [0, 0.5, 0.25, 0.75, 1, 0.125, 0.375, 0.625, 0.875];
 	const seats = [
 		{ x: 0, y: 0 },
 		{ x: 0.5, y: 0.5 },
@@ -75,7 +78,9 @@ function seatFor(
 		const at = { x: space.x + seat.x * dx, y: space.y + seat.y * dy };
 		const inner = shrunk({ ...at, ...box }, 0.05);
 		if (!boxInRing(inner, outline ?? [])) continue;
-		if (holes.every((hole) => boxClearOf(inner, hole))) return at;
+		const clear = (hole: readonly Spot[]) =>
+			boxOffRing(inner, hole) || (inHoles && boxInRing(inner, hole));
+		if (holes.every(clear)) return at;
 	}
 	return null;
 }
@@ -87,16 +92,6 @@ function shrunk(box: Box, by: number): Box {
 		width: box.width - 2 * by,
 		height: box.height - 2 * by,
 	};
-}
-
-/** Does the box keep clear of a hole, the hole of the box? */
-export function boxClearOf(box: Box, hole: readonly Spot[]): boolean {
-	return (
-		!overlap(box, round(hole)) ||
-		(!hole.some((s) => overlap(box, { ...s, width: 0.01, height: 0.01 })) &&
-			!inRing({ x: box.x, y: box.y }, hole) &&
-			!inRing({ x: box.x + box.width, y: box.y + box.height }, hole))
-	);
 }
 
 function setLabel(label: Label, scale: number, turned: boolean, box: Box): FittedLabel {

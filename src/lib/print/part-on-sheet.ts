@@ -6,9 +6,9 @@ import { toMm } from '../measure/length';
 import type { Placed } from '../nest/types';
 import type { Mark, TextMark } from './drawing';
 import type { Figures } from './figures';
-import { boxClearOf, fitLabel, shortName, type Label } from './label-fit';
+import { fitLabel, shortName, type Label } from './label-fit';
 import { line, onPaper, outlineSteps, ring, type Spot, type View } from './path';
-import { boxInRing, overlap, round, textBox, type Box } from './text-box';
+import { boxInRing, boxOffRing, overlap, round, textBox, type Box } from './text-box';
 
 /** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
 export interface PartOnSheet {
@@ -116,7 +116,7 @@ function bevelTags(
 			const box = textBox(mark);
 			return (
 				boxInRing(box, rings[0] ?? []) &&
-				rings.slice(1).every((hole) => boxClearOf(box, hole)) &&
+				rings.slice(1).every((hole) => boxOffRing(box, hole)) &&
 				!boxes.some((other) => overlap(other, box))
 			);
 		});

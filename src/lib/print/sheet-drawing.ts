@@ -34,37 +34,46 @@ export function sheetDrawing(
 	const layout = boards.answer.layouts[index];
 	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
 	const places = runningPlaces(layout, figures);
-	const left =
-		runningDepth(
-			OFFSET,
-			places.y.map((p) => p.text),
-		) + 1;
-	const below =
-		runningDepth(
-			OFFSET,
-			places.x.map((p) => p.text),
-		) + 1;
-	const legend = 5;
-	const scale = Math.min(
-		(room.width - left - FLAG_BAND) / toMm(layout.length),
-		(room.height - below - legend - FLAG_BAND) / toMm(layout.width),
-	);
-	const length = toMm(layout.length) * scale;
-	const width = toMm(layout.width) * scale;
-	const view: View = { x: left, y: FLAG_BAND + width, scale };
-	const height = FLAG_BAND + width + below + legend;
+	const stage = stageOf(layout, places, room);
+	const { view, length, height } = stage;
 	return {
-		width: left + length + FLAG_BAND,
+		width: Math.max(view.x + length + FLAG_BAND, view.x + LEGEND_WIDTH),
 		height,
 		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`,
 		marks: [
 			...sheetMarks(plan, boards, layout, view, figures),
 			...dimensions(layout, places, view),
 			...datumMark(view),
-			...grainMark(plan, boards, view.x + length, height - 1.5),
+			...grainMark(plan, boards, view.x + Math.max(length, GRAIN_WIDTH), stage.grainY),
 			...legendMarks(layout, view.x, height - 1.2),
 		],
 	};
+}
+
+const LEGEND_WIDTH = 62;
+const GRAIN_WIDTH = 36;
+
+/** Where the sheet lies in its room, and how high the whole drawing is; a narrow sheet's legend takes two rows. */
+function stageOf(layout: SheetLayout, places: ReturnType<typeof runningPlaces>, room: Room) {
+	const depth = (axis: 'x' | 'y') =>
+		runningDepth(
+			OFFSET,
+			places[axis].map((p) => p.text),
+		) + 1;
+	const [left, below] = [depth('y'), depth('x')];
+	const withLegend = (legend: number) => {
+		const scale = Math.min(
+			(room.width - left - FLAG_BAND) / toMm(layout.length),
+			(room.height - below - legend - FLAG_BAND) / toMm(layout.width),
+		);
+		const length = toMm(layout.length) * scale;
+		const width = toMm(layout.width) * scale;
+		const height = FLAG_BAND + width + below + legend;
+		const view: View = { x: left, y: FLAG_BAND + width, scale };
+		return { view, length, height, grainY: height - legend + 3.5 };
+	};
+	const one = withLegend(5);
+	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
 }
 
 export function materialName(plan: Plan, boards: BoardLayouts): string {
@@ -150,11 +159,11 @@ function offcutMarks(offcut: Rect, i: number, view: View, figures: Figures) {
 function grainMark(plan: Plan, boards: BoardLayouts, right: number, y: number): Mark[] {
 	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
 	if (material?.grain !== true) return [];
-	const x = right - 36;
+	const x = right - GRAIN_WIDTH;
 	return [
 		{ kind: 'text', x: x + 18, y: y + 0.95, text: 'GRAIN', size: 2.7, anchor: 'middle' },
 		{ kind: 'path', steps: line(x + 12.5, y, x, y), line: 'narrow', ink: 'pencil' },
-		{ kind: 'path', steps: line(x + 23.5, y, x + 36, y), line: 'narrow', ink: 'pencil' },
+		{ kind: 'path', steps: line(x + 23.5, y, right, y), line: 'narrow', ink: 'pencil' },
 		arrowhead({ x, y }, Math.PI),
 		arrowhead({ x: right, y }, 0),
 	];

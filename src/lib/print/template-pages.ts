@@ -86,7 +86,7 @@ export function partTemplate(part: Part): Template {
 		name: `${part.label} ${part.name}`,
 		width,
 		height,
-		seen: `${part.face} face, LONG side up`,
+		seen: `${part.face} face${part.bevels.length > 0 ? ', LONG face up' : ''}`,
 		marks: [...shapes, ...part.holes.filter(isCircle).flatMap((h) => cross(h, view))],
 	};
 }

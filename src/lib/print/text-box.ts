@@ -1,5 +1,6 @@
 import type { TextMark } from './drawing';
-import type { Spot } from './path';
+import { clipped } from './clip';
+import { polygon, type Spot } from './path';
 import { CAP, DESCENT, textWidth } from './text-width';
 
 /** An upright rectangle on paper, millimetres, y down. */
@@ -47,20 +48,18 @@ export function overlap(a: Box, b: Box, slack = 0): boolean {
 	);
 }
 
-/** Is the box wholly inside the ring (no corner outside, no vertex of the ring inside it)? */
+/** Is the box wholly inside the ring? */
 export function boxInRing(box: Box, ring: readonly Spot[]): boolean {
-	const right = box.x + box.width;
-	const bottom = box.y + box.height;
-	const probes = [0, 0.25, 0.5, 0.75, 1].flatMap((t) => [
-		{ x: box.x + t * box.width, y: box.y },
-		{ x: box.x + t * box.width, y: bottom },
-		{ x: box.x, y: box.y + t * box.height },
-		{ x: right, y: box.y + t * box.height },
-	]);
-	return (
-		probes.every((p) => inRing(p, ring)) &&
-		!ring.some((s) => s.x > box.x && s.x < right && s.y > box.y && s.y < bottom)
-	);
+	return inRing(box, ring) && !ringMeets(box, ring);
+}
+
+/** Is the box wholly outside the ring, and the ring not inside the box? */
+export function boxOffRing(box: Box, ring: readonly Spot[]): boolean {
+	return !inRing(box, ring) && !ringMeets(box, ring);
+}
+
+function ringMeets(box: Box, ring: readonly Spot[]): boolean {
+	return clipped(polygon(ring), box).length > 0;
 }
 
 export function inRing(p: Spot, ring: readonly Spot[]): boolean {
