@@ -1,17 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { distanceTo, whereIs } from '../../src/lib/geometry/inside';
 import type { Outline } from '../../src/lib/geometry/outline';
 import { rectangle } from '../../src/lib/geometry/tidy';
 import { mirrored } from '../../src/lib/geometry/turn';
 import { mm } from '../../src/lib/measure/length';
+import { clothShape } from '../../src/lib/wrap/cloth-shape';
 import { layOver } from '../../src/lib/wrap/girth';
 import { crosses } from '../../src/lib/wrap/reliefs';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
-import { carpet, covering, GROOVED, outline, SHOP } from './make';
+import { BARE, carpet, covering, GROOVED, outline, PLAIN, SHOP } from './make';
 
 /* What once went wrong, each as a case. */
 
 const wrap = (c: Parameters<typeof covering>[0]) =>
 	wrapCovering(covering(c), carpet(), SHOP, ['panels', 0]);
+
+const SMALL = { ...PLAIN, build: mm(6) };
 
 /** A ring drawn with short straight edges, waved or plain, as a drawing program hands it over. */
 function ring(n: number, radius: number, waves = 0, from = 0): Outline {
@@ -103,5 +107,36 @@ describe('two hundred corners and five layers', () => {
 			return process.cpuUsage(before).user / 1000;
 		});
 		expect(Math.min(...spent)).toBeLessThan(50);
+	});
+});
+
+describe('a blunt inside corner between a bare and a wrapped edge', () => {
+	it('leaves no gap between the two flaps where steps push both outwards', () => {
+		const board = outline(
+			[664.029375, 643.59125, 0.39],
+			[589.89625, 755.655],
+			[388.725625, 844.47375],
+			[218.453125, 597.64875, 0.4],
+			[176.72625, 412.141875],
+			[296.579375, 235.0925],
+			[606.814375, 196.233125],
+			[676.068125, 345.870625],
+			[717, 500],
+		);
+		const steps = [
+			{ outline: rectangle(mm(350), mm(350), mm(20), mm(20)), height: mm(18), raised: false },
+			{ outline: rectangle(mm(350), mm(361), mm(20), mm(20)), height: mm(7), raised: false },
+		];
+		const edges = [BARE, SMALL, PLAIN, GROOVED, BARE, BARE, PLAIN, PLAIN, GROOVED];
+		const shape = clothShape(covering({ outline: board, steps, edges }));
+		// Inside the arc, near its end: what the steps push outwards there must not fall into the gap.
+		const corner = { x: mm(619.88625), y: mm(732.031875) };
+		const { left, right, down, up } = shape.lay.climb;
+		for (const x of [-left, right])
+			for (const y of [-down, up]) {
+				const p = { x: corner.x + x, y: corner.y + y };
+				const on = whereIs(p, shape.outline) !== 'outside' || distanceTo(p, shape.outline) < 4;
+				expect(on).toBe(true);
+			}
 	});
 });

@@ -60,7 +60,9 @@ function join(a: Stretch, b: Stretch): Point[] {
 	if (turnTo(a.heading, b.heading) > 0) return outside(end, start, meet, on, back, a, b);
 	const trimmed = -on <= distance(a.from, a.to) / 2 && -back <= distance(b.from, b.to) / 2;
 	if (on <= 0 && back <= 0 && trimmed) return [meet];
-	return [end, a.corner, start];
+	// Back along both flaps to the corner: the union then closes whatever they lap.
+	const apart = distance(a.to, b.from) < 1 ? [a.to] : [a.to, a.corner, b.from];
+	return [end, ...apart, start];
 }
 
 /** Longest point an outside corner keeps beyond its flaps, as a multiple of their width; past it the corner is cut off. */
