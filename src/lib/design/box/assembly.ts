@@ -105,7 +105,9 @@ function tail(
 	const parts: string[] = [];
 	if (letters.length > 0) parts.push(`seam${letters.length > 1 ? 's' : ''} ${letters.join(', ')}`);
 	if (glued > 0) parts.push(`glue ${Math.round(glued / 100)} cm2`);
-	if (screws > 0) parts.push(`${screws} screws about ${shown(spacingOf(closing, box))} mm apart`);
+	const apart = screws > 0 ? spacingOf(closing, box) : 0;
+	if (screws > 0)
+		parts.push(`${screws} screws${apart > 0 ? ` about ${shown(apart)} mm apart` : ''}`);
 	return parts.length > 0 ? ` (${parts.join('; ')})` : '';
 }
 

@@ -33,7 +33,7 @@ import type { Section } from './shell';
 import { flat } from './solid';
 import { LEAST_EDGE } from './trim';
 import type { Trouble } from './trouble';
-import { angleBetween, p3 } from './vec';
+import { angleBetween, p3, type Point3 } from './vec';
 import type { VentResult } from './vent-result';
 
 export const near = (n: number): Length => ticks(Math.round(n));
@@ -45,6 +45,8 @@ export interface Whole {
 	readonly seams: readonly Seam[];
 	readonly parts: readonly Part[];
 	readonly section: Section | null;
+	/** Corners of the air of a tapered box; none for any other. */
+	readonly innerCorners: readonly Point3[];
 	readonly chambers: readonly Chamber[];
 	readonly fit: FitFigures;
 	readonly solved: Solved | null;
@@ -67,7 +69,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 			keys: section.keys,
 		},
 		outside: sizesOf(outsidePoints(boards)),
-		inside: insideSizes(section, boards),
+		inside: insideSizes(section, whole.innerCorners),
 		leans: leansOf(boards),
 		boards: boards.map((b, i) => boardFigures(b, parts[i]!)),
 		seams: seams.map((s) => seamFigures(s, names, box)),
@@ -95,9 +97,8 @@ export function figuresOf(whole: Whole): BoxFigures {
 const grid = (points: readonly Point[]): Outline =>
 	points.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) }));
 
-function insideSizes(section: Section | null, boards: readonly Board[]): BoxFigures['inside'] {
-	const walls = boards.filter((b) => b.role === 'wall' || b.role === 'end');
-	if (!section) return sizesOf(walls.flatMap((b) => b.solid.inside));
+function insideSizes(section: Section | null, corners: readonly Point3[]): BoxFigures['inside'] {
+	if (!section) return sizesOf(corners);
 	return sizesOf(
 		section.inner.flatMap((p) => [section.x0, section.x1].map((x) => p3(x, p.x, p.y))),
 	);
@@ -107,10 +108,11 @@ function insideSizes(section: Section | null, boards: readonly Board[]): BoxFigu
 function leansOf(boards: readonly Board[]): BoxFigures['leans'] {
 	return boards.flatMap((b) => {
 		if (b.role !== 'wall' && b.role !== 'end') return [];
-		const off = angleBetween(b.frame.n, p3(0, 0, 1));
-		const lean = Math.abs(90 - off);
+		// An end leans away from square to the width, any other wall from upright.
+		const axis = b.role === 'end' ? p3(1, 0, 0) : p3(0, 0, 1);
+		const lean = Math.abs(90 - angleBetween(b.frame.n, axis));
 		const square = lean < 0.01 || lean > 89.99;
-		return square ? [] : [{ board: b.key, angle: lean }];
+		return square ? [] : [{ board: b.key, angle: b.role === 'end' ? 90 - lean : lean }];
 	});
 }
 

@@ -41,7 +41,19 @@ export function planBox(asked: Box, job: Job, path: readonly (string | number)[]
 	compare(box, chambers, trouble);
 	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth) ?? null;
 	const fit = fitOf(box, outsidePoints(inside.boards), cloth, trouble);
-	const whole = { box, inside, seams, parts, section, chambers, fit, solved, trouble };
+	const innerCorners = tapered?.innerCorners ?? [];
+	const whole = {
+		box,
+		inside,
+		seams,
+		parts,
+		section,
+		innerCorners,
+		chambers,
+		fit,
+		solved,
+		trouble,
+	};
 	const figures = figuresOf(whole);
 	return {
 		id: box.id,

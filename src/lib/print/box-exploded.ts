@@ -1,0 +1,144 @@
+import type { BoxBoard, BoxFigures } from '../design/box/box-plan';
+import type { Point3 } from '../design/box/vec';
+import { boundsOfPoints } from '../geometry/edge';
+import type { Drawing, Mark } from './drawing';
+import { polygon, type Spot } from './path';
+import { words } from './panel-stage';
+import { onBoard } from './box-views';
+
+/** From the right, the front and above. */
+const EYE = unit({ x: 0.5, y: -0.78, z: 0.42 });
+const RIGHT = unit(cross({ x: -EYE.x, y: -EYE.y, z: -EYE.z }, { x: 0, y: 0, z: 1 }));
+const UP = cross(RIGHT, { x: -EYE.x, y: -EYE.y, z: -EYE.z });
+const WIDE = 180;
+const TALL = 150;
+const MARGIN = 12;
+
+/** The boards drawn apart, each moved straight off its place; what lies nearer is drawn over what lies behind. */
+export function exploded(name: string, figures: BoxFigures): Drawing {
+	const { outside } = figures;
+	const reach = Math.max(outside.width, outside.height, outside.depth) * 0.38;
+	const centre = { x: outside.width / 2, y: outside.depth / 2, z: outside.height / 2 };
+	const moved = figures.boards
+		.filter((b) => b.role !== 'cleat')
+		.map((b) => ({ b, by: away(b, centre, reach) }))
+		.sort((p, q) => depthOf(p.b, p.by) - depthOf(q.b, q.by));
+	const all = moved.flatMap(({ b, by }) => corners(b).map((p) => eye(add(p, by))));
+	const box = boundsOfPoints(all);
+	const scale = Math.min((WIDE - 2 * MARGIN) / box.length, (TALL - 2 * MARGIN) / box.width);
+	const height = box.width * scale + 2 * MARGIN;
+	const left = (WIDE - box.length * scale) / 2;
+	const paper = (p: Point3): Spot => {
+		const e = eye(p);
+		return { x: left + (e.x - box.x) * scale, y: height - MARGIN - (e.y - box.y) * scale };
+	};
+	const marks = moved.flatMap(({ b, by }) => bodyMarks(b, (p) => paper(add(p, by))));
+	const labels = moved.map(({ b, by }) => label(b, paper(add(middle(b), by))));
+	return { width: WIDE, height, title: `${name}: exploded view`, marks: [...marks, ...labels] };
+}
+
+/** Walls move outward; what stands inside moves up and forward a little, so that it shows. */
+function away(b: BoxBoard, centre: Point3, reach: number): Point3 {
+	const n = b.frame.n;
+	if (b.role === 'wall' || b.role === 'end') return times(n, reach);
+	if (b.role === 'overlay' || b.role === 'ring') return times(n, reach * 1.5);
+	if (b.role === 'doubler') return times(n, reach * 0.55);
+	const m = middle(b);
+	const out = { x: m.x - centre.x, y: m.y - centre.y, z: m.z - centre.z };
+	return times(out, 0.15);
+}
+
+function bodyMarks(b: BoxBoard, paper: (p: Point3) => Spot): Mark[] {
+	const { outside, inside } = b.solid;
+	const n = outside.length;
+	const sides = outside.map((p, i) => [p, inside[i]!, inside[(i + 1) % n]!, outside[(i + 1) % n]!]);
+	const front = dot(b.frame.n, EYE) > 0;
+	const face = front ? outside : [...inside].reverse();
+	const of = `part:${b.label}`;
+	const side = (f: readonly Point3[]): Mark => ({
+		kind: 'path',
+		steps: polygon(f.map(paper)),
+		line: 'narrow',
+		fill: 'chalk-wash',
+		of,
+	});
+	const visible = sides.filter((f) => dot(normal(f), EYE) > 1e-9);
+	return [
+		...visible.map(side),
+		{ kind: 'path', steps: polygon(face.map(paper)), line: 'wide', fill: 'sheet', of },
+		...b.holes.map((h): Mark => ({
+			kind: 'path',
+			steps: polygon(ringOf(b, h, front).map(paper)),
+			line: 'narrow',
+			fill: 'sunk',
+			of,
+		})),
+	];
+}
+
+/** A hole on the face that is seen, its arcs as short chords: at this size nothing finer shows. */
+function ringOf(b: BoxBoard, hole: BoxBoard['holes'][number], front: boolean): Point3[] {
+	const back = front ? { x: 0, y: 0, z: 0 } : times(b.frame.n, -b.thickness);
+	const round = hole.outline.length === 2 && hole.size.length === 1;
+	const points = round ? circlePoints(hole) : hole.outline;
+	return points.map((p) => add(onBoard(b, p), back));
+}
+
+function circlePoints(hole: BoxBoard['holes'][number]): { x: number; y: number }[] {
+	const r = hole.size[0]! / 2;
+	return Array.from({ length: 48 }, (_, i) => {
+		const a = (i * Math.PI) / 24;
+		return { x: hole.centre.x + r * Math.cos(a), y: hole.centre.y + r * Math.sin(a) };
+	});
+}
+
+function label(b: BoxBoard, at: Spot): Mark {
+	return words(at.x, at.y + 1, `${b.label} ${b.name}`, {
+		anchor: 'middle',
+		halo: true,
+		weight: 'semibold',
+		size: 2.7,
+	});
+}
+
+function corners(b: BoxBoard): Point3[] {
+	return [...b.solid.outside, ...b.solid.inside];
+}
+
+function middle(b: BoxBoard): Point3 {
+	const all = corners(b);
+	return times(all.reduce(add), 1 / all.length);
+}
+
+const depthOf = (b: BoxBoard, by: Point3): number => dot(add(middle(b), by), EYE);
+
+function eye(p: Point3): { x: number; y: number } {
+	return { x: dot(p, RIGHT), y: dot(p, UP) };
+}
+
+function normal(f: readonly Point3[]): Point3 {
+	const a = sub(f[1]!, f[0]!);
+	const b = sub(f[2]!, f[0]!);
+	const n = cross(a, b);
+	const long = Math.sqrt(dot(n, n));
+	return long === 0 ? n : times(n, 1 / long);
+}
+
+function add(a: Point3, b: Point3): Point3 {
+	return { x: a.x + b.x, y: a.y + b.y, z: a.z + b.z };
+}
+function sub(a: Point3, b: Point3): Point3 {
+	return { x: a.x - b.x, y: a.y - b.y, z: a.z - b.z };
+}
+function times(a: Point3, k: number): Point3 {
+	return { x: a.x * k, y: a.y * k, z: a.z * k };
+}
+function dot(a: Point3, b: Point3): number {
+	return a.x * b.x + a.y * b.y + a.z * b.z;
+}
+function cross(a: Point3, b: Point3): Point3 {
+	return { x: a.y * b.z - a.z * b.y, y: a.z * b.x - a.x * b.z, z: a.x * b.y - a.y * b.x };
+}
+function unit(a: Point3): Point3 {
+	return times(a, 1 / Math.sqrt(dot(a, a)));
+}
