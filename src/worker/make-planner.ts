@@ -1,10 +1,9 @@
 import type { Plan, PlanOptions, Progress } from '../lib/plan';
-import type { Ask, FaceUrls, Paper, PaperKind, Planner } from '../lib/ui/planner';
+import type { Ask, Planner } from '../lib/ui/planner';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {
 	readonly plan: (file: unknown, options: PlanOptions) => Promise<Plan>;
-	readonly paper: (kind: PaperKind, plan: Plan, faces: FaceUrls) => Promise<readonly Paper[]>;
 	/** Lets waiting messages in. */
 	readonly breathe: () => Promise<void>;
 	/** Milliseconds, to tell of progress no more often than an eye can follow. */
@@ -17,7 +16,6 @@ const TELL_EVERY = 60;
 export function makePlanner(means: Means): Planner {
 	let newest = -1;
 	let stopped = -1;
-	let held: Plan | null = null;
 	return {
 		async plan(file, { n, effort }: Ask, tell) {
 			newest = Math.max(newest, n);
@@ -34,16 +32,10 @@ export function makePlanner(means: Means): Planner {
 			await means.breathe();
 			if (n !== newest) return null;
 			const made = await means.plan(file, effort > 0 ? { effort, watch } : { watch });
-			if (n !== newest) return null;
-			held = made;
-			return made;
+			return n === newest ? made : null;
 		},
 		stop() {
 			stopped = newest;
-		},
-		async paper(kind, faces) {
-			if (!held) throw new Error('bug: paper asked for before a plan was made');
-			return means.paper(kind, held, faces);
 		},
 	};
 }

@@ -1,4 +1,4 @@
-import { expose } from 'comlink';
+import { offer } from './offer';
 import { plan } from '../lib/plan';
 import { makePlanner } from './make-planner';
 
@@ -14,11 +14,9 @@ function breathe(): Promise<void> {
 	});
 }
 
-expose(
+offer(
 	makePlanner({
 		plan,
-		// The PDF library is fetched when somebody prints, not before.
-		paper: async (...args) => (await import('./paper')).paper(...args),
 		breathe,
 		clock: () => performance.now(),
 	}),

@@ -2,8 +2,10 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
 import { plan, type Plan } from '../../src/lib/plan';
-import type { Planner } from '../../src/lib/ui/planner';
+import type { Planner, Printer } from '../../src/lib/ui/planner';
 import { Desk } from '../../src/lib/ui/state/desk.svelte';
+import { firstJob } from '../../src/lib/ui/state/first-job';
+import { leaveWords, takeWords } from '../../src/lib/ui/state/last-words';
 import { openStore, type Store } from '../../src/lib/ui/store';
 
 const FILE: JobFile = {
@@ -25,8 +27,22 @@ function handPlanner(): Planner & { asked: unknown[] } {
 			return plan(file, { effort: 50 });
 		},
 		stop: () => undefined,
-		paper: () => Promise.resolve([]),
 	};
+}
+
+const printer: Printer = {
+	paper: (kind, made) =>
+		Promise.resolve([{ name: `${kind} of ${made.job.name}`, type: '', bytes: new Uint8Array() }]),
+};
+
+/** A storage as browsers have it, as far as it is used. */
+function shelf(): Storage {
+	const kept = new Map<string, string>();
+	return {
+		getItem: (key: string) => kept.get(key) ?? null,
+		setItem: (key: string, text: string) => void kept.set(key, text),
+		removeItem: (key: string) => void kept.delete(key),
+	} as Storage;
 }
 
 let name = 0;
@@ -37,7 +53,7 @@ let desk: Desk;
 beforeEach(async () => {
 	store = openStore(`desk-${name++}`);
 	planner = handPlanner();
-	desk = new Desk(store, planner);
+	desk = new Desk(store, planner, printer);
 	await desk.open({ id: 'job-1', file: FILE, sharesRack: false });
 });
 afterEach(() => desk.saver.settled());
@@ -100,6 +116,20 @@ describe('an edit', () => {
 	});
 });
 
+describe('printing', () => {
+	const faces = { regular: '', semibold: '', fallback: '' };
+
+	it('prints the plan in view', async () => {
+		await planned(() => true);
+		expect((await desk.paper('labels', faces))[0]?.name).toBe('labels of Test box');
+	});
+
+	it('gives nothing before there is a plan', async () => {
+		desk.watch.clear();
+		expect(await desk.paper('labels', faces)).toEqual([]);
+	});
+});
+
 describe('undo', () => {
 	it('takes back a whole word, a choice, a thing added, and does them again', () => {
 		const start = desk.file;
@@ -128,7 +158,7 @@ describe('the database', () => {
 	it('holds every letter, wrong ones too: another desk opens what this one typed', async () => {
 		desk.type(['parts', 0, 'width'], '4oo', 'Width');
 		await desk.saver.settled();
-		const other = new Desk(store, handPlanner());
+		const other = new Desk(store, handPlanner(), printer);
 		expect(await other.openStored('job-1')).toBe(true);
 		expect(other.file).toEqual(desk.file);
 		expect(other.file.parts?.[0]?.width).toBe('4oo');
@@ -140,6 +170,25 @@ describe('the database', () => {
 		await desk.saver.settled();
 		expect(await store.thing('open')).toBe('job-1');
 		expect((await store.job('job-1'))?.effort).toBe(40_000);
+	});
+
+	it('leaves behind what it has not got when the page goes, to be taken up once', async () => {
+		desk.type(['name'], 'Half a wor', 'Name');
+		const storage = shelf();
+		leaveWords(desk.unkept(), storage);
+		const left = takeWords(storage);
+		expect((await firstJob(store, left)).file.name).toBe('Half a wor');
+		expect(takeWords(storage)).toBeNull();
+		await desk.saver.settled();
+		expect(desk.unkept()).toBeNull();
+	});
+
+	it('does not trip over words left behind that it cannot read', () => {
+		const storage = shelf();
+		for (const text of ['{', '[]', 'null', '{"id":7}']) {
+			storage.setItem('kerf-and-nap unkept', text);
+			expect(takeWords(storage), text).toBeNull();
+		}
 	});
 
 	it('that cannot write is told, and nothing else is lost', async () => {
@@ -154,10 +203,10 @@ describe('the database', () => {
 		await desk.shareRack('give');
 		desk.type(['stock', 'sheets', 0, 'owned'], 3, 'On the rack');
 		await desk.saver.settled();
-		const sharing = new Desk(store, handPlanner());
+		const sharing = new Desk(store, handPlanner(), printer);
 		await sharing.open({ id: 'job-2', file: { name: 'Two' }, sharesRack: true });
 		expect(sharing.file.stock?.sheets?.[0]?.owned).toBe(3);
-		const own = new Desk(store, handPlanner());
+		const own = new Desk(store, handPlanner(), printer);
 		await own.open({ id: 'job-3', file: { name: 'Three' }, sharesRack: false });
 		expect(own.file.stock).toBeUndefined();
 		await Promise.all([sharing.saver.settled(), own.saver.settled()]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plan, type Plan } from '../../src/lib/plan';
+import { plan } from '../../src/lib/plan';
 import { makePlanner, type Means } from '../../src/worker/make-planner';
 
 const JOB = {
@@ -15,8 +15,6 @@ function means(changes: Partial<Means> = {}): Means {
 	let now = 0;
 	return {
 		plan,
-		paper: (kind, held) =>
-			Promise.resolve([{ name: `${kind} of ${held.job.name}`, type: '', bytes: new Uint8Array() }]),
 		breathe: () => new Promise((done) => setImmediate(done)),
 		clock: () => (now += 100),
 		...changes,
@@ -53,19 +51,4 @@ describe('the planner behind the screen', () => {
 		expect(made?.boards[0]?.answer.unplaced).toEqual([]);
 		expect(made?.boards[0]?.faults).toEqual([]);
 	}, 20_000);
-
-	it('prints the plan the screen shows, not one that was overtaken', async () => {
-		const planner = makePlanner(means({ plan: (file) => Promise.resolve({ job: file } as Plan) }));
-		await Promise.all([
-			planner.plan({ name: 'old' }, { n: 1, effort: 0 }, silent),
-			planner.plan({ name: 'new' }, { n: 2, effort: 0 }, silent),
-		]);
-		const faces = { regular: '', semibold: '', fallback: '' };
-		expect((await planner.paper('labels', faces))[0]?.name).toBe('labels of new');
-	});
-
-	it('has nothing to print before it has planned', async () => {
-		const faces = { regular: '', semibold: '', fallback: '' };
-		await expect(makePlanner(means()).paper('labels', faces)).rejects.toThrow('bug:');
-	});
 });

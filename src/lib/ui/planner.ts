@@ -1,13 +1,17 @@
 import type { Plan, Progress } from '../plan';
 
-/** What the page asks of the worker. It holds the plan it made last, so that paper is made from what the screen shows. */
+/** What the page asks of the worker that plans. */
 export interface Planner {
 	/** The plan; null when a newer request overtook this one. */
 	plan(file: unknown, ask: Ask, tell: (progress: Progress) => void): Promise<Plan | null>;
 	/** Stop looking: the request under way answers with the best it has. */
 	stop(): Promise<void> | void;
-	/** Papers of the plan made last. */
-	paper(kind: PaperKind, faces: FaceUrls): Promise<readonly Paper[]>;
+}
+
+/** What it asks of the one that prints. */
+export interface Printer {
+	/** Papers of a plan. Rejects with a sentence when a face cannot be fetched. */
+	paper(kind: PaperKind, plan: Plan, faces: FaceUrls): Promise<readonly Paper[]>;
 }
 
 export interface Ask {

@@ -1,5 +1,5 @@
 import { proxy, wrap, type Remote } from 'comlink';
-import type { Planner } from './planner';
+import type { Planner, Printer } from './planner';
 
 /** How long a worker may stay silent after 'stop' before it is given up and another one started. */
 const PATIENCE = 8000;
@@ -33,8 +33,27 @@ export function startPlanner(start: () => Worker = planWorker): Planner {
 			await remote.stop();
 			clearTimeout(stuck);
 		},
-		paper: (kind, faces) => ready().paper(kind, faces),
 	};
+}
+
+/**
+ * The printer in a worker of its own, started when somebody prints: the PDF library is fetched then, not before. (A worker
+ * that fetched it by itself could not do so offline: the service worker's list knows only what the page names.)
+ */
+export function startPrinter(start: () => Worker = printWorker): Printer {
+	let worker: Worker | null = null;
+	let remote: Remote<Printer> | null = null;
+	return {
+		paper(kind, plan, faces) {
+			worker ??= start();
+			remote ??= wrap<Printer>(worker);
+			return Promise.race([remote.paper(kind, plan, faces), failed(worker)]);
+		},
+	};
+}
+
+function printWorker(): Worker {
+	return new Worker(new URL('../../worker/print-worker.ts', import.meta.url), { type: 'module' });
 }
 
 function planWorker(): Worker {

@@ -1,7 +1,7 @@
 import type { JobFile } from '../../job/job';
 import type { Problem } from '../../job/problem';
 import type { Ruler } from '../../measure/ruler';
-import type { FaceUrls, Paper, PaperKind, Planner } from '../planner';
+import type { FaceUrls, Paper, PaperKind, Planner, Printer } from '../planner';
 import type { Store, StoredJob } from '../store';
 import { begin, change, redo, settle, undo, type History } from './history';
 import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
@@ -27,14 +27,15 @@ export class Desk {
 	sharesRack = $state(false);
 	/** What a screen reader is told of the last undo or redo. */
 	said = $state('');
+	#newest: StoredJob | null = null;
 	readonly watch: PlanWatch;
 	readonly saver: Saver;
 	readonly #store: Store;
-	readonly #planner: Planner;
+	readonly #printer: Printer;
 
-	constructor(store: Store, planner: Planner) {
+	constructor(store: Store, planner: Planner, printer: Printer) {
 		this.#store = store;
-		this.#planner = planner;
+		this.#printer = printer;
 		this.watch = new PlanWatch(planner);
 		this.saver = new Saver(store);
 	}
@@ -130,9 +131,14 @@ export class Desk {
 		if (this.file === before) this.#save();
 	}
 
-	/** Papers of the plan in view. */
-	paper(kind: PaperKind, faces: FaceUrls): Promise<readonly Paper[]> {
-		return this.#planner.paper(kind, faces);
+	/** Papers of the plan in view; none as long as there is no plan. */
+	async paper(kind: PaperKind, faces: FaceUrls): Promise<readonly Paper[]> {
+		return this.plan ? this.#printer.paper(kind, this.plan, faces) : [];
+	}
+
+	/** What the database has not got yet, when the page is about to go; null when everything is kept. */
+	unkept(): StoredJob | null {
+		return this.saver.state === 'saved' ? null : this.#newest;
 	}
 
 	lookFurther(): void {
@@ -160,6 +166,7 @@ export class Desk {
 			sharesRack: this.sharesRack,
 			effort,
 		};
+		this.#newest = job;
 		this.saver.keep(job);
 		if (this.sharesRack) this.saver.keepThing('rack', keepRack(this.file));
 	}

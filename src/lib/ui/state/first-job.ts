@@ -1,10 +1,11 @@
 import type { JobFile } from '../../job/job';
 import { FIRST, SAMPLES, sample } from '../samples';
-import type { Store } from '../store';
+import type { Store, StoredJob } from '../store';
 import type { Opening } from './desk.svelte';
 
-/** The job to open with: the one open last, else the first sample. A database that cannot be read is no reason not to start. */
-export async function firstJob(store: Store): Promise<Opening> {
+/** The job to open with: the one a page left behind, else the one open last, else the first sample. A database that cannot be read is no reason not to start. */
+export async function firstJob(store: Store, left: StoredJob | null): Promise<Opening> {
+	if (left) return { ...left, file: left.file as JobFile };
 	try {
 		const last = await store.thing('open');
 		const stored = typeof last === 'string' ? await store.job(last) : undefined;

@@ -1,0 +1,6 @@
+import { offer } from './offer';
+import type { Printer } from '../lib/ui/planner';
+import { paper } from './paper';
+
+const printer: Printer = { paper };
+offer(printer);
