@@ -150,6 +150,28 @@ describe('what cannot be', () => {
 		expect(wrapped({}, skin({ across: null })).ways.map((w) => w.way)).toEqual(['faces']);
 	});
 
+	it('knows the neighbours of its upright faces: at every seam one cloth laps the other', () => {
+		// Front 600 x 350, back 500 x 300, 400 deep: each face a trapezoid from its lower left corner on.
+		const face = (key: string, foot: number, head: number, high: number) => {
+			const inset = (foot - head) / 2;
+			const shape = outline([0, 0], [foot, 0], [foot - inset, high], [inset, high]);
+			return { key, name: key, outline: shape, holes: [] };
+		};
+		const round = [
+			face('front', 600, 600, 350),
+			face('top', 600, 500, 404),
+			face('back', 500, 500, 300),
+			face('bottom', 500, 600, 404),
+		];
+		const ends = [face('left', 403, 403, 330), face('right', 403, 403, 330)];
+		const [made] = wrapped({ cover: ['front', 'top'] }, skin({ across: null, round, ends })).ways;
+		// The top starts 20 inside its front edge, where the front goes round on to it, and turns over the other three.
+		expect(made!.seams).toBe(1);
+		expect(toMm(made!.seamLength)).toBeCloseTo(600, 6);
+		expect(sizeOf(made!.blanks[0]!)).toEqual([350 + 80, 600 + 80]);
+		expect(sizeOf(made!.blanks[1]!)[0]).toBe(404 - 20 + 40);
+	});
+
 	it('asks back about a face the box does not have', () => {
 		const { problems } = wrapped({ show: ['step-top'] });
 		expect(problems).toHaveLength(1);

@@ -31,6 +31,7 @@ export function boxFaces(skin: BoxSkin, wish: Pick<Carpet, 'cover' | 'show'>): B
 		covered: wish.cover.length === 0 || wish.cover.some((k) => k === key),
 		show: wish.show.some((k) => k === key),
 	});
+	if (skin.across === null) return { ...uprightFaces(skin, asked), turns: [] };
 	const orders = skin.ends.map((end) => ({ end, order: edgeOrder(end, skin.round) }));
 	const n = skin.round.length;
 	const side = orders.find((o) => o.order !== null);
@@ -50,6 +51,36 @@ export function boxFaces(skin: BoxSkin, wish: Pick<Carpet, 'cover' | 'show'>): B
 		end: true,
 	}));
 	return { round, ends, turns: profile?.map((p) => p.turn) ?? skin.round.map(() => Math.PI / 2) };
+}
+
+/**
+ * What lies beyond the edges of each face of a box that leans both ways: every face upright as seen from outside, its outline
+ * starting at the lower left corner. The top is seen with the front below, the bottom with the back below.
+ */
+const AROUND: Readonly<Record<string, readonly string[]>> = {
+	front: ['bottom', 'right', 'top', 'left'],
+	back: ['bottom', 'left', 'top', 'right'],
+	top: ['front', 'right', 'back', 'left'],
+	bottom: ['back', 'right', 'front', 'left'],
+	left: ['bottom', 'front', 'top', 'back'],
+	right: ['bottom', 'back', 'top', 'front'],
+};
+
+function uprightFaces(
+	skin: BoxSkin,
+	asked: (key: string) => Pick<BoxFace, 'covered' | 'show'>,
+): Pick<BoxFaces, 'round' | 'ends'> {
+	const faceOf = (face: SkinFace, end: boolean): BoxFace => ({
+		face,
+		...asked(face.key),
+		beside: face.outline.map((_, e) => AROUND[face.key]?.[e] ?? null),
+		nap: -90,
+		end,
+	});
+	return {
+		round: skin.round.map((f) => faceOf(f, false)),
+		ends: skin.ends.map((f) => faceOf(f, true)),
+	};
 }
 
 /** A swept face is a rectangle that stands on the one before: its right and left edges meet the ends. */
