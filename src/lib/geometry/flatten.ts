@@ -35,15 +35,15 @@ function insideArc(arc: Arc, tolerance: number, side: Side): Point[] {
 	// A left-turning arc bows out of the outline: its chords lie inside, its tangents outside.
 	return (side === 'outward') === arc.sweep > 0
 		? tangents(arc, tolerance - 1)
-		: chords(arc, tolerance, arc.sweep > 0 ? -1 : 1);
+		: chords(arc, tolerance, -1);
 }
 
 function steps(arc: Arc, widest: number): number {
 	return Math.max(1, Math.ceil(Math.abs(arc.sweep) / Math.min(widest, Math.PI / 2) - 1e-9));
 }
 
-/** Points on the arc; `side` is -1 to keep clear of the outside of the circle by a tick, 1 of its inside. */
-function chords(arc: Arc, tolerance: number, side: -1 | 0 | 1): Point[] {
+/** Points on the arc; `side` is -1 to lie a tick within the circle, where its chords are. */
+function chords(arc: Arc, tolerance: number, side: -1 | 0): Point[] {
 	const n = steps(arc, sweepForRise(arc.radius, tolerance - Math.abs(side)));
 	return Array.from({ length: n - 1 }, (_, k) => {
 		const p = onArc(arc, arc.start + (arc.sweep * (k + 1)) / n, arc.radius + side);
