@@ -36,7 +36,7 @@ describe('a blank covers its panel', () => {
 					}
 				});
 			}),
-			{ numRuns: 150 },
+			{ numRuns: 60 },
 		);
 	});
 
@@ -66,7 +66,7 @@ describe('a blank covers its panel', () => {
 					}
 				},
 			),
-			{ numRuns: 80 },
+			{ numRuns: 60 },
 		);
 	});
 });
@@ -105,7 +105,7 @@ describe('reliefs', () => {
 						expect(crosses(line, closed ? [...fold, fold[0]!] : fold)).toBe(false);
 				}
 			}),
-			{ numRuns: 150 },
+			{ numRuns: 60 },
 		);
 	});
 });
@@ -125,7 +125,7 @@ describe('steps', () => {
 				expect(large.length).toBeGreaterThanOrEqual(small.length);
 				expect(large.width).toBeGreaterThanOrEqual(small.width);
 			}),
-			{ numRuns: 80 },
+			{ numRuns: 60 },
 		);
 	});
 });
@@ -154,7 +154,7 @@ describe('a left and a right panel', () => {
 				expect(farthest(flipped, a.outline)).toBeLessThan(mm(0.2));
 				expect(farthest(a.outline, flipped)).toBeLessThan(mm(0.2));
 			}),
-			{ numRuns: 80 },
+			{ numRuns: 60 },
 		);
 	});
 
