@@ -131,3 +131,123 @@ describe('the saw nest on plain cases', () => {
 		expect(solve(problem, 300)).toEqual(solve(problem, 300));
 	});
 });
+
+describe('the saw nest when the question changes', () => {
+	const left = (answer: SheetsAnswer): number =>
+		answer.unplaced.reduce((sum, u) => sum + u.count, 0);
+
+	/** Lays at least as much, for no more money. */
+	function noWorse(now: SheetsAnswer, before: SheetsAnswer): void {
+		expect(left(now)).toBeLessThanOrEqual(left(before));
+		if (left(now) === left(before)) expect(now.cost).toBeLessThanOrEqual(before.cost);
+	}
+
+	it('never costs more for more stock or fewer pieces, at a budget that settles jobs of this size', () => {
+		fc.assert(
+			fc.property(problems(false), (problem) => {
+				const before = solve(problem, 400);
+				const { length, price, ...like } = problem.sheets[0]!;
+				const extra = {
+					...like,
+					id: 'extra',
+					length: ticks(length + 7),
+					price: price + 1,
+					count: 2,
+				};
+				noWorse(solve({ ...problem, sheets: [...problem.sheets, extra] }, 400), before);
+				noWorse(solve({ ...problem, pieces: problem.pieces.slice(1) }, 400), before);
+			}),
+			{ numRuns: 40, seed: 11 },
+		);
+	});
+
+	it('lays tapered ends head to tail where that saves', () => {
+		const outline = [
+			{ x: 0, y: 0 },
+			{ x: 60, y: 0 },
+			{ x: 30, y: 40 },
+			{ x: 0, y: 40 },
+		];
+		// two rectangles need 2 x 60 + 2; a pair needs 60 + 30 and the kerf measured along the slant, 2 x 50 / 40, rounded up
+		const problem = sawProblem([sheet('S', 93, 40)], [piece('end', 60, 40, 4, { outline })], {
+			kerf: ticks(2),
+		});
+		const answer = solve(problem);
+		expect(auditSheets(problem, answer)).toEqual([]);
+		expect(answer.layouts).toHaveLength(2);
+		expect(answer.proven).toBe(true);
+		expect(answer.layouts[0]?.cuts.map((c) => c.kind)).toEqual(['slant']);
+		expect(answer.layouts[0]?.placed.map((p) => p.turn)).toEqual([0, 180]);
+		const narrow = { ...problem, sheets: [sheet('S', 92, 40)] };
+		expect(solve(narrow).layouts).toHaveLength(4);
+		const grained = { ...problem, pieces: [piece('end', 60, 40, 4, { outline, turns: 'none' })] };
+		expect(solve(grained).layouts).toHaveLength(4);
+	});
+
+	it('racks the largest offcut it can and sets the fence no more often than it must', () => {
+		const keep = { length: ticks(20), width: ticks(10) };
+		const problem = sawProblem(
+			[sheet('S', 100, 60)],
+			[piece('A', 25, 20, 4), piece('B', 30, 15, 2)],
+			{ keep },
+		);
+		const answer = solve(problem, 4000);
+		const areas = answer.layouts[0]!.offcuts.map((o) => o.length * o.width);
+		// the pieces cover 2900 of 6000; a full strip of 100 x 25 can be left when the rest lies in 35
+		expect(Math.max(...areas)).toBeGreaterThanOrEqual(2500);
+		expect(auditSheets(problem, answer)).toEqual([]);
+	});
+
+	it('rips before it crosscuts when asked to', () => {
+		const ask = (first: SawProblem['first']): string | undefined =>
+			solve(sawProblem([sheet('S', 100, 30)], [piece('A', 40, 20, 2)], { first })).layouts[0]
+				?.cuts[0]?.kind;
+		expect(ask('rip')).toBe('rip');
+		expect(ask('cross')).toBe('cross');
+	});
+});
+
+describe('the auditor', () => {
+	const problem = sawProblem(
+		[sheet('S', 100, 50)],
+		[piece('A', 40, 20, 3), piece('B', 30, 30, 2)],
+		{
+			kerf: ticks(2),
+			keep: { length: ticks(10), width: ticks(10) },
+		},
+	);
+	const good = solve(problem);
+	const layout = good.layouts[0]!;
+	const faulty = (change: Partial<typeof layout>): number =>
+		auditSheets(problem, { ...good, layouts: [{ ...layout, ...change }, ...good.layouts.slice(1)] })
+			.length;
+
+	it('passes a good layout', () => {
+		expect(auditSheets(problem, good)).toEqual([]);
+	});
+
+	it('sees a piece moved by one tick, a copy twice, a missing piece and a forbidden turn', () => {
+		const [p, ...rest] = layout.placed;
+		expect(faulty({ placed: [{ ...p!, x: p!.x + 1 }, ...rest] })).toBeGreaterThan(0);
+		expect(faulty({ placed: [...layout.placed, p!] })).toBeGreaterThan(0);
+		expect(faulty({ placed: rest })).toBeGreaterThan(0);
+		expect(faulty({ placed: [{ ...p!, turn: 90 }, ...rest] })).toBeGreaterThan(0);
+	});
+
+	it('sees a cut moved, left out, out of order or with a wrong fence', () => {
+		const [c, ...rest] = layout.cuts;
+		expect(faulty({ cuts: [{ ...c!, at: ticks(c!.at + 1) }, ...rest] })).toBeGreaterThan(0);
+		expect(faulty({ cuts: rest })).toBeGreaterThan(0);
+		expect(faulty({ cuts: [...rest, c!] })).toBeGreaterThan(0);
+		expect(faulty({ cuts: [{ ...c!, fence: ticks(c!.fence + 1) }, ...rest] })).toBeGreaterThan(0);
+	});
+
+	it('sees offcuts that are not there, wrong money, too many sheets and a bound above the answer', () => {
+		expect(faulty({ offcuts: [] })).toBeGreaterThan(0);
+		expect(auditSheets(problem, { ...good, cost: 7 })).not.toEqual([]);
+		expect(
+			auditSheets({ ...problem, sheets: [sheet('S', 100, 50, { count: 0 })] }, good),
+		).not.toEqual([]);
+		expect(auditSheets(problem, { ...good, bound: { sheets: 9, cost: 9 } })).not.toEqual([]);
+	});
+});

@@ -15,6 +15,7 @@ const MEMORY = 200; // states looked back to by late acceptance
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
 const PAIR_CHANCE = 0.7;
+const SPARE = 0.5; // of the area that spare cost would buy
 const WINDOW = 40; // sheets in work at a time: with more of them a step mostly looks at sheets it never changes
 const WINDOW_STEPS = 3000;
 
@@ -26,6 +27,8 @@ export class Hunt {
 	private steps = 0;
 	private now = 0;
 	private tools: Tools;
+	/** Area that one unit of cost under the limit is worth to pieces still out. */
+	private readonly spare: number;
 	best: Kept;
 
 	constructor(
@@ -39,11 +42,13 @@ export class Hunt {
 		const perSheet = pieces / Math.max(1, first.trees.length);
 		const several = job.model.kinds.length > 1;
 		this.tools = {
-			empty: several ? 0.45 : perSheet > 8 ? 0.03 : 0.15,
+			empty: several ? 0.2 : perSheet > 8 ? 0.03 : 0.15,
 			swap: 0.1,
-			most: perSheet > 15 ? 10 : 19,
+			most: 14,
 			leaves: new Int32Array(pieces + 1),
 		};
+		const rate = job.model.kinds.reduce((m, k) => Math.min(m, k.cost / (k.w * k.h)), Infinity);
+		this.spare = several ? SPARE / rate : 0;
 		job.blinkEvery = 50;
 		job.blink = 25;
 		this.aim();
@@ -78,7 +83,7 @@ export class Hunt {
 	}
 
 	private weigh(): number {
-		let sum = 0;
+		let sum = this.laying.cost * this.spare;
 		for (const type of this.laying.outTypes) sum += this.laying.out[type]! * this.weight[type]!;
 		return sum;
 	}

@@ -1,4 +1,5 @@
 import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from './slack-tree';
+import { APPEND, EMPTY, GROUP, ROOF, SlotStore, squared, WRAP } from './slot-store';
 
 /*
  * Where one more piece could go on a sheet, and what each place would cost. A slot is a room (how large the piece may be)
@@ -8,49 +9,14 @@ import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from './s
  * Worth of leftover: the square of each rectangle's area, for one large offcut is worth more than two halves.
  */
 
-export const APPEND = 0; // beyond the last child of a node
-export const WRAP = 1; // beyond a leaf, inside its parent's strip
-export const GROUP = 2; // beyond the lowest children of a node, put together
-export const ROOF = 3; // beyond the whole root
-export const EMPTY = 4; // the first piece
-
 const MOST_GROUPS = 24; // a strip of hundreds of equal pieces would make as many groups, all alike
 
-const FIELDS = 12;
-// word 0 is the kind of slot
-const NODE = 1;
-const COUNT = 2; // children in a group
-const ALONG_X = 3; // 1: the piece goes beyond along x
-const ROOM_W = 4;
-const ROOM_H = 5;
-const NATURAL_W = 6;
-const NATURAL_H = 7;
-const BASE = 8; // worth of the leftover that the slot uses up
-const GROW_W = 9; // slack of the ancestor that a wider piece would eat, and how long that slack is
-const GROW_W_LONG = 10;
-// the same for a higher piece follows in the next two words of a second array, to keep this one small
-const GROW_H = 0;
-const GROW_H_LONG = 1;
-
-const squared = (a: number): number => (a > 0 ? a * a : 0);
-
-export class SlotList {
-	count = 0;
-	widest = 0;
-	highest = 0;
-	private slots = new Float64Array(FIELDS * 64);
-	private grow = new Float64Array(2 * 64);
+export class SlotList extends SlotStore {
 	private order = new Int32Array(64);
-	private least = 0;
-	/** Slots looked at since the start of the search: the work done. */
-	work = 0;
 
 	/** Fills the list for the tree as it is. `least`: smallest side of any piece. */
 	list(tree: SlackTree, least: number): void {
-		this.count = 0;
-		this.widest = 0;
-		this.highest = 0;
-		this.least = least;
+		this.empty(least);
 		const { width, height, root, nodes } = tree;
 		if (root === NONE) {
 			this.put(
@@ -80,53 +46,6 @@ export class SlotList {
 			this.roof(tree);
 			this.visit(tree, root, width, height, width, height, 0, 0, 0, 0);
 		}
-		this.work += this.count;
-	}
-
-	private put(
-		kind: number,
-		node: number,
-		count: number,
-		alongX: number,
-		roomW: number,
-		roomH: number,
-		naturalW: number,
-		naturalH: number,
-		base: number,
-		growW: number,
-		growWLong: number,
-		growH: number,
-		growHLong: number,
-	): void {
-		if (roomW < this.least || roomH < this.least) return;
-		if ((this.count + 1) * FIELDS > this.slots.length) this.enlarge();
-		const at = this.count * FIELDS;
-		const s = this.slots;
-		s[at] = kind;
-		s[at + NODE] = node;
-		s[at + COUNT] = count;
-		s[at + ALONG_X] = alongX;
-		s[at + ROOM_W] = roomW;
-		s[at + ROOM_H] = roomH;
-		s[at + NATURAL_W] = naturalW;
-		s[at + NATURAL_H] = naturalH;
-		s[at + BASE] = base;
-		s[at + GROW_W] = growW;
-		s[at + GROW_W_LONG] = growWLong;
-		this.grow[this.count * 2 + GROW_H] = growH;
-		this.grow[this.count * 2 + GROW_H_LONG] = growHLong;
-		this.count++;
-		if (roomW > this.widest) this.widest = roomW;
-		if (roomH > this.highest) this.highest = roomH;
-	}
-
-	private enlarge(): void {
-		const slots = new Float64Array(this.slots.length * 2);
-		slots.set(this.slots);
-		this.slots = slots;
-		const grow = new Float64Array(this.grow.length * 2);
-		grow.set(this.grow);
-		this.grow = grow;
 	}
 
 	/** Beyond the whole root: leftover of every child is gathered, and what stays beside the root is counted back. */
@@ -287,18 +206,19 @@ export class SlotList {
 		const children = this.sortChildren(tree, at);
 		const end = Math.min(children - 1, MOST_GROUPS);
 		let sum = 0;
+		let squares = 0; // of the sizes along
+		let weighed = 0; // the same times the size across
 		for (let j = 1; j <= end; j++) {
 			const c = this.order[j - 1]!;
-			sum += n[c + along]!;
-			if (j < 2) continue;
+			const size = n[c + along]!;
 			const tall = n[c + across]!;
+			sum += size;
+			squares += size * size;
+			weighed += size * size * tall;
+			if (j < 2) continue;
 			if (mostAcross - tall < this.least) return;
-			let base = 0;
-			for (let i = 0; i < j; i++) {
-				const child = this.order[i]!;
-				const [a, b] = [n[child + along]!, n[child + across]!];
-				base += squared(a * (naturalAcross - b)) - squared(a * (tall - b));
-			}
+			// sum over children of (size (natural - own))^2 - (size (tall - own))^2
+			const base = (naturalAcross - tall) * ((naturalAcross + tall) * squares - 2 * weighed);
 			const over = naturalAcross - tall;
 			if (isX)
 				this.put(
@@ -335,44 +255,17 @@ export class SlotList {
 		}
 	}
 
-	/** Worth of leftover lost when a piece of w x h goes there; Infinity when it does not fit. */
-	loss(slot: number, w: number, h: number): number {
-		const s = this.slots;
-		const at = slot * FIELDS;
-		if (w > s[at + ROOM_W]! || h > s[at + ROOM_H]!) return Infinity;
-		const nw = s[at + NATURAL_W]!;
-		const nh = s[at + NATURAL_H]!;
-		const w1 = w < nw ? w : nw;
-		const h1 = h < nh ? h : nh;
-		const beyond = s[at + ALONG_X] === 1 ? (nw - w1) * nh : nw * (nh - h1);
-		const beside = s[at + ALONG_X] === 1 ? w1 * (nh - h1) : (nw - w1) * h1;
-		let lost = s[at + BASE]! - beyond * beyond - beside * beside;
-		if (w > nw) {
-			const slack = s[at + GROW_W]!;
-			const long = s[at + GROW_W_LONG]!;
-			lost += squared(slack * long) - squared((slack - w + nw) * long);
-		}
-		if (h > nh) {
-			const slack = this.grow[slot * 2 + GROW_H]!;
-			const long = this.grow[slot * 2 + GROW_H_LONG]!;
-			lost += squared(slack * long) - squared((slack - h + nh) * long);
-		}
-		return lost;
-	}
-
 	/** Puts a leaf into a slot of this list; the list must be of the tree as it stands. */
 	fill(tree: SlackTree, slot: number, type: number, turned: boolean, w: number, h: number): void {
-		const at = slot * FIELDS;
-		const kind = this.slots[at]!;
-		const node = this.slots[at + NODE]!;
-		const axis = this.slots[at + ALONG_X] === 1 ? AXIS_X : 1 - AXIS_X;
+		const { kind, node, count, alongX } = this.slot(slot);
+		const axis = alongX ? AXIS_X : 1 - AXIS_X;
 		const leaf = tree.leaf(type, turned, w, h);
 		if (kind === APPEND) tree.add(node, leaf);
 		else if (kind === WRAP || kind === ROOF) tree.wrap(node, leaf, axis);
 		else if (kind === EMPTY) tree.start(leaf);
 		else {
 			this.sortChildren(tree, node);
-			tree.group(node, this.order, this.slots[at + COUNT]!, leaf);
+			tree.group(node, this.order, count, leaf);
 		}
 	}
 }

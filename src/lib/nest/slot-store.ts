@@ -1,0 +1,135 @@
+/*
+ * The slots of one sheet, as numbers in two arrays, and what each would cost a piece. See slots.ts for what a slot is.
+ */
+
+export const APPEND = 0; // beyond the last child of a node
+export const WRAP = 1; // beyond a leaf, inside its parent's strip
+export const GROUP = 2; // beyond the lowest children of a node, put together
+export const ROOF = 3; // beyond the whole root
+export const EMPTY = 4; // the first piece
+
+const FIELDS = 12;
+// word 0 is the kind of slot
+const NODE = 1;
+const COUNT = 2; // children in a group
+const ALONG_X = 3; // 1: the piece goes beyond along x
+const ROOM_W = 4;
+const ROOM_H = 5;
+const NATURAL_W = 6;
+const NATURAL_H = 7;
+const BASE = 8; // worth of the leftover that the slot uses up
+const GROW_W = 9; // slack of the ancestor that a wider piece would eat, and how long that slack is
+const GROW_W_LONG = 10;
+// the same for a higher piece follows in the next two words of a second array, to keep this one small
+const GROW_H = 0;
+const GROW_H_LONG = 1;
+
+export const squared = (a: number): number => (a > 0 ? a * a : 0);
+
+/** A slot as the one that fills it needs to know it. */
+export interface Slot {
+	readonly kind: number;
+	readonly node: number;
+	readonly count: number;
+	readonly alongX: boolean;
+}
+
+export class SlotStore {
+	count = 0;
+	/** Largest room along either axis, whatever its other side. */
+	widest = 0;
+	highest = 0;
+	private slots = new Float64Array(FIELDS * 64);
+	private grow = new Float64Array(2 * 64);
+	/** Smallest side of any piece: a narrower room is no slot. */
+	protected least = 0;
+
+	protected empty(least: number): void {
+		this.count = 0;
+		this.widest = 0;
+		this.highest = 0;
+		this.least = least;
+	}
+
+	slot(index: number): Slot {
+		const at = index * FIELDS;
+		const s = this.slots;
+		return {
+			kind: s[at]!,
+			node: s[at + NODE]!,
+			count: s[at + COUNT]!,
+			alongX: s[at + ALONG_X] === 1,
+		};
+	}
+
+	protected put(
+		kind: number,
+		node: number,
+		count: number,
+		alongX: number,
+		roomW: number,
+		roomH: number,
+		naturalW: number,
+		naturalH: number,
+		base: number,
+		growW: number,
+		growWLong: number,
+		growH: number,
+		growHLong: number,
+	): void {
+		if (roomW < this.least || roomH < this.least) return;
+		if ((this.count + 1) * FIELDS > this.slots.length) this.enlarge();
+		const at = this.count * FIELDS;
+		const s = this.slots;
+		s[at] = kind;
+		s[at + NODE] = node;
+		s[at + COUNT] = count;
+		s[at + ALONG_X] = alongX;
+		s[at + ROOM_W] = roomW;
+		s[at + ROOM_H] = roomH;
+		s[at + NATURAL_W] = naturalW;
+		s[at + NATURAL_H] = naturalH;
+		s[at + BASE] = base;
+		s[at + GROW_W] = growW;
+		s[at + GROW_W_LONG] = growWLong;
+		this.grow[this.count * 2 + GROW_H] = growH;
+		this.grow[this.count * 2 + GROW_H_LONG] = growHLong;
+		this.count++;
+		if (roomW > this.widest) this.widest = roomW;
+		if (roomH > this.highest) this.highest = roomH;
+	}
+
+	private enlarge(): void {
+		const slots = new Float64Array(this.slots.length * 2);
+		slots.set(this.slots);
+		this.slots = slots;
+		const grow = new Float64Array(this.grow.length * 2);
+		grow.set(this.grow);
+		this.grow = grow;
+	}
+
+	/** Worth of leftover lost when a piece of w x h goes there; Infinity when it does not fit. */
+	loss(slot: number, w: number, h: number): number {
+		const s = this.slots;
+		const at = slot * FIELDS;
+		if (w > s[at + ROOM_W]! || h > s[at + ROOM_H]!) return Infinity;
+		const nw = s[at + NATURAL_W]!;
+		const nh = s[at + NATURAL_H]!;
+		const w1 = w < nw ? w : nw;
+		const h1 = h < nh ? h : nh;
+		const beyond = s[at + ALONG_X] === 1 ? (nw - w1) * nh : nw * (nh - h1);
+		const beside = s[at + ALONG_X] === 1 ? w1 * (nh - h1) : (nw - w1) * h1;
+		let lost = s[at + BASE]! - beyond * beyond - beside * beside;
+		if (w > nw) {
+			const slack = s[at + GROW_W]!;
+			const long = s[at + GROW_W_LONG]!;
+			lost += squared(slack * long) - squared((slack - w + nw) * long);
+		}
+		if (h > nh) {
+			const slack = this.grow[slot * 2 + GROW_H]!;
+			const long = this.grow[slot * 2 + GROW_H_LONG]!;
+			lost += squared(slack * long) - squared((slack - h + nh) * long);
+		}
+		return lost;
+	}
+}
