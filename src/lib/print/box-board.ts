@@ -1,4 +1,5 @@
 import type { BoxBoard } from '../design/box/box-plan';
+import { sideOf } from '../design/box/part-of';
 import { ticks } from '../measure/length';
 import { printAngle } from '../measure/angle';
 import type { Ruler } from '../measure/ruler';
@@ -44,6 +45,10 @@ function holeMarks(hole: BoxBoard['holes'][number], stage: Stage, print: Figures
 			: hole.size.map((s) => print.bench(s)).join(' × ');
 	const deep = hole.recess === null ? '' : `, ${print.bench(hole.recess)} deep`;
 	const down = hole.recess === null ? 0 : 4;
+	// Words stand upright in a hole too slim for them.
+	const across = (hole.size[0]! / 1600) * stage.scale;
+	const slim = hole.size.length === 2 && across < 30;
+	const seat: [number, number] = slim ? [spot.x - 2, spot.y - 8] : [spot.x, spot.y + 6.5 + down];
 	const cross = (dx: number, dy: number): Mark => ({
 		kind: 'path',
 		steps: [
@@ -57,9 +62,11 @@ function holeMarks(hole: BoxBoard['holes'][number], stage: Stage, print: Figures
 		outlineMark([hole.outline], stage.view, hole.recess === null ? 'wide' : 'narrow'),
 		cross(4, 0),
 		cross(0, 4),
-		words(spot.x + 1.5, spot.y - 1.5 + down, `${hole.name}: ${size}${deep}`, {
+		words(...seat, `${hole.name}: ${size}${deep}`, {
+			anchor: 'middle',
 			halo: true,
 			size: 2.6,
+			...(slim ? { turn: 90 } : {}),
 		}),
 	];
 }
@@ -87,7 +94,9 @@ function edgeMarks(b: BoxBoard, k: number, stage: Stage, ruler: Ruler): Mark[] {
 	if (edge.tilt > 0) {
 		const upright = Math.abs(inward.x) > 0.7;
 		const far: Spot = { x: middle.x + inward.x * 9, y: middle.y + inward.y * 9 };
-		const text = `tilt ${printAngle(edge.tilt, ruler.decimal)}, LONG FACE ${edge.long}`;
+		const { mitre } = sideOf(p, q);
+		const gauge = mitre > 0.02 ? `, gauge turned ${printAngle(mitre, ruler.decimal)}` : '';
+		const text = `tilt ${printAngle(edge.tilt, ruler.decimal)}${gauge}, LONG FACE ${edge.long}`;
 		marks.push(
 			words(far.x, far.y + (upright ? 0 : 1), text, {
 				anchor: 'middle',
@@ -134,7 +143,7 @@ function sizes(b: BoxBoard, stage: Stage, print: Figures): Mark[] {
 function grain(b: BoxBoard, { box }: Stage): Mark[] {
 	if (b.grain === 'any') return [];
 	const up = b.grain === 'up';
-	const at = { x: box.x + box.width * 0.5, y: box.y + box.height * 0.8 };
+	const at = { x: box.x + Math.min(18, box.width * 0.3), y: box.y + box.height - 8 };
 	const text = up ? '↑ GRAIN ↓' : '← GRAIN →';
 	return [
 		words(at.x, at.y, text, {

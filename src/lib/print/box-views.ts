@@ -6,6 +6,7 @@ import type { Drawing, Mark } from './drawing';
 import { dimension } from './dimension';
 import type { Figures } from './figures';
 import { onPaper, type Spot, type View } from './path';
+import { hull } from '../design/box/part-of';
 import { outlineMark, words } from './panel-stage';
 
 /** One of the three views: which way it looks, and what lies right and up in it. */
@@ -33,7 +34,7 @@ const ABOVE: Look = {
 
 const WIDE = 180;
 const GAP = 26;
-const EDGE = { left: 16, top: 12, right: 14, bottom: 8 };
+const EDGE = { left: 16, top: 18, right: 14, bottom: 8 };
 
 /** Front, side and top of a box, in first place to each other, dimensioned; the side is cut open to show the joints. */
 export function threeViews(name: string, figures: BoxFigures, print: Figures): Drawing {
@@ -52,7 +53,7 @@ export function threeViews(name: string, figures: BoxFigures, print: Figures): D
 		...faces(figures, ABOVE, above),
 		...overall(outside, front, side, above, print),
 		...leanDimensions(figures, side, print),
-		...names(front, side, above, outside),
+		...names(front, side, above, outside, figures.profile !== null),
 		words(WIDE - 1, height - 1, `scale 1 : ${Math.round(10 / scale) / 10}`, {
 			anchor: 'end',
 			ink: 'pencil',
@@ -68,9 +69,12 @@ const OUTER = ['wall', 'end', 'overlay', 'ring'];
 function faces(figures: BoxFigures, look: Look, view: View): Mark[] {
 	const low = lowOf(figures, look);
 	const flat = (p: Point3): Point => ({ x: look.flat(p).x - low.x, y: look.flat(p).y - low.y });
-	return figures.boards
-		.filter((b) => OUTER.includes(b.role))
-		.flatMap((b) => {
+	const outer = figures.boards.filter((b) => OUTER.includes(b.role));
+	// Ends and edges seen end on have no face of their own in this view; the outline closes over them.
+	const round = hull(outer.flatMap((b) => b.solid.outside.map(flat)));
+	return [
+		outlineMark([round], view, 'wide'),
+		...outer.flatMap((b) => {
 			if (dot(b.frame.n, look.toward) < 0.05) return [];
 			const holes = b.holes.map((h) =>
 				h.outline.map((c) => ({ ...flat(onBoard(b, c)), ...bulge(c) })),
@@ -81,7 +85,8 @@ function faces(figures: BoxFigures, look: Look, view: View): Mark[] {
 					? holes.map((h) => outlineMark([h], view, 'narrow'))
 					: []),
 			];
-		});
+		}),
+	];
 }
 
 const bulge = (c: { bulge?: number }): { bulge?: number } => (c.bulge ? { bulge: c.bulge } : {});
@@ -169,10 +174,16 @@ function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[]
 	];
 }
 
-function names(front: View, side: View, above: View, size: BoxFigures['outside']): Mark[] {
+function names(
+	front: View,
+	side: View,
+	above: View,
+	size: BoxFigures['outside'],
+	cut: boolean,
+): Mark[] {
 	const put = (view: View, text: string, y: number): Mark => {
 		const spot = onPaper({ x: 0, y }, view);
-		return words(spot.x, spot.y - 8, text, { weight: 'semibold' });
+		return words(spot.x, spot.y - 12, text, { weight: 'semibold' });
 	};
 	const over = (view: View, text: string, y: number): Mark => {
 		const spot = onPaper({ x: 0, y }, view);
@@ -180,7 +191,7 @@ function names(front: View, side: View, above: View, size: BoxFigures['outside']
 	};
 	return [
 		over(front, FRONT.name, size.height),
-		put(side, SIDE.name, size.height),
+		put(side, cut ? SIDE.name : 'From the right end', size.height),
 		over(above, ABOVE.name, size.depth),
 	];
 }
