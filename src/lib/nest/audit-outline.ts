@@ -87,7 +87,9 @@ function boxGap(a: Rect, b: Rect): number {
 }
 
 function overlap(a: Lying, b: Lying): boolean {
-	if (edges(a).some(([p, q]) => edges(b).some(([r, s]) => cross(p, q, r, s)))) return true;
+	const near = edgesNear(b, a.box, 0);
+	if (edgesNear(a, b.box, 0).some(([p, q]) => near.some(([r, s]) => cross(p, q, r, s))))
+		return true;
 	if (boxGap(a.box, b.box) >= 0) return false;
 	// No edges cross: one may still hold the other, outside its holes.
 	const shared = commonArea([a.outline], [b.outline]);
@@ -95,6 +97,17 @@ function overlap(a: Lying, b: Lying): boolean {
 		of.holes.reduce((sum, hole) => sum + commonArea([hole], [other.outline]), 0);
 	const rounding = perimeter(a.outline) + perimeter(b.outline);
 	return shared - inHoles(a, b) - inHoles(b, a) > rounding;
+}
+
+/** The edges that come within a distance of a box: the others need no comparing. */
+function edgesNear(of: Lying, box: Rect, within: number): [Point, Point][] {
+	return edges(of).filter(
+		([p, q]) =>
+			Math.max(p.x, q.x) >= box.x - within &&
+			Math.min(p.x, q.x) <= box.x + box.length + within &&
+			Math.max(p.y, q.y) >= box.y - within &&
+			Math.min(p.y, q.y) <= box.y + box.width + within,
+	);
 }
 
 function edges(of: Lying): [Point, Point][] {
@@ -115,8 +128,9 @@ function cross(p: Point, q: Point, r: Point, s: Point): boolean {
 function nearest(a: Lying, b: Lying, within: number): number {
 	let least = Infinity;
 	if (within <= 0) return least;
-	for (const [p, q] of edges(a))
-		for (const [r, s] of edges(b)) {
+	const near = edgesNear(b, a.box, within);
+	for (const [p, q] of edgesNear(a, b.box, within))
+		for (const [r, s] of near) {
 			const dx = Math.max(
 				Math.min(p.x, q.x) - Math.max(r.x, s.x),
 				Math.min(r.x, s.x) - Math.max(p.x, q.x),

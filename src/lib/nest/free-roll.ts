@@ -118,24 +118,22 @@ export function firstOrders(kinds: readonly FreeKind[]): number[][] {
 	];
 }
 
-/** Slide every piece to the left, those farthest left first: the columns leave up to one column between neighbours. */
+/**
+ * Slide every piece to the left, those farthest left first: the columns leave up to one column between neighbours. All
+ * others are in its way, also those not moved yet: one may lie in the mouth of an outline that starts farther left.
+ */
 function settled(floor: Floor, filled: Filled): Floor['best'] {
 	const spots = [...filled.spots].sort((a, b) => a.x - b.x || a.y - b.y);
-	const done: FreeSpot[] = [];
-	for (const spot of spots) {
+	spots.forEach((spot, i) => {
 		let free = spot.x;
-		for (const other of done) {
-			const slide = floor.tables.slideLeft(
-				other.shape,
-				spot.shape,
-				spot.x - other.x,
-				spot.y - other.y,
-			);
-			free = Math.min(free, slide);
+		for (const [j, other] of spots.entries()) {
+			if (j === i || free <= 0) continue;
+			const [x, y] = [spot.x - other.x, spot.y - other.y];
+			free = Math.min(free, floor.tables.slideLeft(other.shape, spot.shape, x, y));
 		}
-		done.push({ ...spot, x: spot.x - Math.max(0, Math.floor(free)) });
-	}
-	return { spots: done, left: filled.left, length: endOf(done) };
+		spots[i] = { ...spot, x: spot.x - Math.max(0, Math.floor(free)) };
+	});
+	return { spots, left: filled.left, length: endOf(spots) };
 }
 
 function endOf(spots: readonly FreeSpot[]): number {

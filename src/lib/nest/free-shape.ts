@@ -3,13 +3,18 @@ import { convexParts } from '../geometry/convex';
 import { area } from '../geometry/extent';
 import { flatten } from '../geometry/flatten';
 import type { Outline, Point } from '../geometry/outline';
+import { simplifiedOutward } from '../geometry/simplify';
 import { rectangle } from '../geometry/tidy';
 import { moved, turned } from '../geometry/turn';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
 const FLAT = 400;
-/** Added to half the gap all round: what the grid and the search's own rounding may lose. Four ticks are 2.5 micrometres. */
-const SPARE = 4;
+/** Added to half the gap all round: what the grid and the search's own rounding may lose. Eight ticks are 5 micrometres. */
+const SPARE = 8;
+/** Outlines of more corners than this are simplified outward: the tables of their pairs grow with the square of the parts. */
+const MANY_CORNERS = 12;
+/** Area that simplifying may add, as a share. */
+const SIMPLER = 0.005;
 
 type Turn = 0 | 90 | 180 | 270;
 
@@ -54,11 +59,12 @@ export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind
 		const seen = new Set<string>();
 		const shapes: FreeShape[] = [];
 		const own = piece.outline ?? rectangle(0, 0, piece.length, piece.width);
+		const base = grownParts(piece, own, gap);
 		for (const turn of piece.turns) {
 			const look = lookOf(piece, own, turn);
 			if (seen.has(look)) continue; // a symmetric piece turned looks the same
 			seen.add(look);
-			shapes.push(shapeOf(piece, own, turn, gap, n++));
+			shapes.push(shapeOf(piece, base, turn, n++));
 		}
 		const holes = (piece.holes ?? []).reduce((sum, hole) => sum + Math.abs(area(hole)), 0);
 		return { id: piece.id, count: piece.count, area: Math.abs(area(own)) - holes, shapes };
@@ -82,15 +88,20 @@ function lookOf(piece: FreePiece, own: Outline, turn: Turn): string {
 	return corners.sort().join(';');
 }
 
-function shapeOf(piece: FreePiece, own: Outline, turn: Turn, gap: number, n: number): FreeShape {
+/** The piece as given, grown and cut into parts: quarter turns of the parts are exact. */
+function grownParts(piece: FreePiece, own: Outline, gap: number): Point[][] {
 	const by = Math.ceil(gap / 2) + SPARE;
-	const put = (o: Outline): Outline => turnedInBox(o, piece.length, piece.width, turn);
-	const [outer] = grown([flatten(put(own), FLAT, 'outward')], by, 'sharp');
+	const [outer] = grown([flatten(own, FLAT, 'outward')], by, 'sharp');
 	if (outer === undefined) throw new Error(`bug: the outline of ${piece.id} has no area`);
 	const holes = (piece.holes ?? []).flatMap((hole) =>
-		grown([flatten(put(hole), FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
+		grown([flatten(hole, FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
 	);
-	const parts = convexParts(outer.outline, holes);
+	const many = outer.outline.length > MANY_CORNERS;
+	return convexParts(many ? simplifiedOutward(outer.outline, SIMPLER) : outer.outline, holes);
+}
+
+function shapeOf(piece: FreePiece, base: readonly Point[][], turn: Turn, n: number): FreeShape {
+	const parts = base.map((part) => turnedInBox(part, piece.length, piece.width, turn));
 	const all = parts.flat();
 	const quarter = turn === 90 || turn === 270;
 	return {

@@ -1,0 +1,53 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { regionArea, without } from '../../src/lib/geometry/clip';
+import { crossings } from '../../src/lib/geometry/crossing';
+import { area, perimeter } from '../../src/lib/geometry/extent';
+import { flatten } from '../../src/lib/geometry/flatten';
+import type { Point } from '../../src/lib/geometry/outline';
+import { simplifiedOutward } from '../../src/lib/geometry/simplify';
+import { circle } from '../../src/lib/geometry/tidy';
+
+const star: fc.Arbitrary<Point[]> = fc
+	.array(fc.integer({ min: 20_000, max: 60_000 }), { minLength: 6, maxLength: 40 })
+	.map((radii) =>
+		radii.map((r, i) => {
+			const angle = (2 * Math.PI * i) / radii.length;
+			return { x: Math.round(r * Math.cos(angle)), y: Math.round(r * Math.sin(angle)) };
+		}),
+	);
+
+describe('an outline simplified outward', () => {
+	it('contains the old one, grows no more than allowed, and does not cross itself', () => {
+		fc.assert(
+			fc.property(star, fc.constantFrom(0.002, 0.01, 0.05), (outline, share) => {
+				const simple = simplifiedOutward(outline, share);
+				expect(simple.length).toBeLessThanOrEqual(outline.length);
+				expect(area(simple)).toBeLessThanOrEqual(
+					area(outline) * (1 + share) + 2 * perimeter(outline),
+				);
+				expect(crossings(simple)).toEqual([]);
+				const lost = without([outline], [simple]).reduce((sum, r) => sum + regionArea(r), 0);
+				expect(lost).toBeLessThanOrEqual(0.1 * perimeter(outline)); // the library's own rounding
+			}),
+			{ numRuns: 200 },
+		);
+	});
+
+	it('makes a circle of dozens of corners one of a few', () => {
+		const round = flatten(circle(0, 0, 160_000), 80, 'outward');
+		const simple = simplifiedOutward(round, 0.02);
+		expect(round.length).toBeGreaterThan(60);
+		expect(simple.length).toBeLessThan(round.length / 2);
+	});
+
+	it('leaves a rectangle as it is', () => {
+		const square = [
+			{ x: 0, y: 0 },
+			{ x: 10, y: 0 },
+			{ x: 10, y: 10 },
+			{ x: 0, y: 10 },
+		];
+		expect(simplifiedOutward(square, 0.5)).toEqual(square);
+	});
+});
