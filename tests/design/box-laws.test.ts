@@ -1,0 +1,101 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Asked } from './box-make';
+import { figures, made } from './box-make';
+
+const plain = (width: number | string, height: number | string, depth: number | string): Asked => ({
+	shape: { kind: 'plain', width, height, depth },
+});
+const slanted = (width: number, bottom: number, top: number, height: number): Asked => ({
+	shape: { kind: 'slanted', width, height, lean: { by: 'depths', bottom, top } },
+});
+
+describe('laws of boxes', () => {
+	const side = fc.integer({ min: 250, max: 700 });
+
+	it('solving for a volume gives that volume within the ruler', () => {
+		const dimension = fc.constantFrom('width' as const, 'height' as const, 'depth' as const);
+		fc.assert(
+			fc.property(
+				side,
+				side,
+				side,
+				side,
+				dimension,
+				fc.integer({ min: 25, max: 60 }),
+				(w, b, t, h, solve, litres) => {
+					const f = figures({ ...slanted(w, b, t, h), target: { litres, solve } });
+					// A tenth of a millimetre on the largest side that can face it: 4 m by 0.7 m.
+					fc.pre(f.solved !== null);
+					expect(Math.abs(f.solved!.gives - f.chambers[0]!.net)).toBeLessThan(1e-9);
+					expect(Math.abs(f.chambers[0]!.net - litres)).toBeLessThan(0.00005 * 4000 * 0.7);
+					expect(f.solved!.rounded % 160).toBe(0);
+				},
+			),
+			{ numRuns: 60, seed: 7 },
+		);
+	});
+
+	it('which board runs past never changes the air', () => {
+		fc.assert(
+			fc.property(side, side, side, side, (w, b, t, h) => {
+				const net = (['level-past', 'upright-past', 'mitre'] as const).map(
+					(joint) => figures({ ...slanted(w, b, t, h), joint }).chambers[0]!.net,
+				);
+				expect(net[1]).toBe(net[0]);
+				expect(net[2]).toBe(net[0]);
+			}),
+			{ numRuns: 40, seed: 8 },
+		);
+	});
+
+	it('twice the size, boards and all, holds eight times as much', () => {
+		const double = {
+			materials: [
+				{ id: 'ply-18', name: 'Board', kind: 'other' as const, nominal: 36, measured: 36 },
+			],
+		};
+		fc.assert(
+			fc.property(side, side, side, side, (w, b, t, h) => {
+				const one = figures(slanted(w, b, t, h)).chambers[0]!.net;
+				const two = figures(slanted(2 * w, 2 * b, 2 * t, 2 * h), { stock: double }).chambers[0]!
+					.net;
+				expect(two / one / 8).toBeCloseTo(1, 6);
+			}),
+			{ numRuns: 40, seed: 9 },
+		);
+	});
+
+	it('inches and millimetres give the same boards', () => {
+		fc.assert(
+			fc.property(side, side, side, (w, h, d) => {
+				const inches = (n: number): string => `${Math.round(n / 10)} in`;
+				const mm = (n: number): number => Math.round(n / 10) * 25.4;
+				const a = made(plain(inches(w), inches(h), inches(d))).parts;
+				const b = made(plain(mm(w), mm(h), mm(d))).parts;
+				expect(a).toEqual(b);
+			}),
+			{ numRuns: 40, seed: 10 },
+		);
+	});
+
+	it('a profile typed clockwise is the same box', () => {
+		const corners = [
+			{ x: 0, y: 0 },
+			{ x: 400, y: 0 },
+			{ x: 300, y: 350 },
+			{ x: 0, y: 350 },
+		];
+		const net = (list: typeof corners) =>
+			figures({ shape: { kind: 'free', width: 600, corners: list } }).chambers[0]!.net;
+		expect(net([...corners].reverse())).toBeCloseTo(net(corners), 9);
+	});
+
+	it('dividing takes the divider and nothing else', () => {
+		const one = figures(plain(800, 400, 350)).chambers[0]!.net;
+		const two = figures({ ...plain(800, 400, 350), dividers: [{ at: 300 }] }).chambers;
+		expect(two.map((c) => c.number)).toEqual([1, 2]);
+		expect(two[0]!.net).toBeCloseTo(300 * 364 * 314e-6, 9);
+		expect(two[0]!.net + two[1]!.net + 18 * 364 * 314e-6).toBeCloseTo(one, 9);
+	});
+});
