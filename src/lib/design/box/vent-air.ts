@@ -41,8 +41,8 @@ export function tune(free: number, vents: readonly Breath[], hertz: number | nul
 		wanted = vents.map((v) => v.fixed ?? (acting === null ? Infinity : acting - v.ends));
 		const next = wanted.map((l, i) => vents[i]!.fit(Math.max(l, TICKS_PER_MM)));
 		const moved = Math.max(0, ...next.map((l, i) => Math.abs(l - lengths[i]!)));
-		// Half steps: a long vent in a small chamber would otherwise overshoot to and fro.
-		lengths = moved < 0.2 ? next : next.map((l, i) => (l + lengths[i]!) / 2);
+		// Half steps after a while: a long vent in a small chamber may overshoot to and fro.
+		lengths = moved < 0.2 || round < 12 ? next : next.map((l, i) => (l + lengths[i]!) / 2);
 		if (moved < 0.2) break;
 	}
 	const left = airLeft(free, vents, lengths);
