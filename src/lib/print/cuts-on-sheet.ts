@@ -115,19 +115,22 @@ interface Seat {
 	readonly foot: Spot | null;
 }
 
+/** Radius and distance from the line, by liking: on it, smaller on it, beside it, and farther off where all is crowded. */
+const SEATS: readonly (readonly [number, number])[] = [
+	[RADIUS, 0],
+	[RADIUS * 0.8, 0],
+	...[4, -4, 7, -7].map((off) => [RADIUS * 0.8, off] as const),
+	...[0, 3, -3, 6, -6, 10, -10, 14, -14, 19, -19, 25, -25].map(
+		(off) => [RADIUS * 0.62, off] as const,
+	),
+];
+
 /** Seats in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
 function seats(l: CutLine): Seat[] {
 	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
 	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };
 	const found: Seat[] = [];
-	for (const [radius, off] of [
-		[RADIUS, 0],
-		[RADIUS * 0.8, 0],
-		[RADIUS * 0.8, 4],
-		[RADIUS * 0.8, -4],
-		[RADIUS * 0.8, 7],
-		[RADIUS * 0.8, -7],
-	] as const)
+	for (const [radius, off] of SEATS)
 		for (let along = off === 0 ? radius + 0.6 : 0; along <= long - radius; along += 0.7) {
 			const foot = { x: l.entry.x + u.x * along, y: l.entry.y + u.y * along };
 			const spot = { x: foot.x - u.y * off, y: foot.y + u.x * off };

@@ -157,17 +157,7 @@ export function running(spec: Running): Mark[] {
 		const seat = seats[i]!;
 		stroke(spot(place.at, GAP), spot(place.at, kink), spot(seat, end));
 		marks.push(runningArrow(spec, place.at, spot));
-		const foot = spot(seat + size * 0.35, end + 0.6);
-		marks.push({
-			kind: 'text',
-			...foot,
-			text: place.text,
-			size,
-			anchor: 'end',
-			turn: spec.axis === 'x' ? 90 : 0,
-			ink: 'pencil',
-			...(place.of === undefined ? {} : { of: place.of }),
-		});
+		marks.push(runningFigure(spec, place, spot(seat + size * 0.35, end + 0.6), size));
 	});
 	if (sorted.length > 0) {
 		const far = [spec.datum, ...sorted.map((p) => p.at)];
@@ -177,6 +167,19 @@ export function running(spec: Running): Mark[] {
 		marks.push({ kind: 'path', steps: circle(x, y, 0.9), line: 'narrow', fill: 'sheet' });
 	}
 	return marks;
+}
+
+function runningFigure(spec: Running, place: RunningPlace, foot: Spot, size: number): Mark {
+	return {
+		kind: 'text',
+		...foot,
+		text: place.text,
+		size,
+		anchor: 'end',
+		turn: spec.axis === 'x' ? 90 : 0,
+		ink: 'pencil',
+		...(place.of === undefined ? {} : { of: place.of }),
+	};
 }
 
 function runningArrow(spec: Running, at: number, spot: (a: number, o: number) => Spot): PathMark {
