@@ -18,6 +18,7 @@ import { readJob } from './job/read';
 import { layBoards } from './layout/boards';
 import { complaints } from './layout/complaints';
 import type { BoardLayouts, ClothLayouts } from './layout/layouts';
+import { EFFORT } from './layout/pace';
 import { layCloth } from './layout/rolls';
 import { boardSavings, type Saving } from './layout/savings';
 import type { Budget } from './nest/types';
@@ -56,9 +57,6 @@ export interface Progress {
 	readonly done: number; // 0..1
 	readonly sheets?: number;
 }
-
-/** Enough for a good plan while the person types; 'keep looking' asks for more. */
-export const EFFORT = 1000;
 
 /**
  * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is wrong comes back as

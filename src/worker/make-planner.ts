@@ -1,9 +1,11 @@
+import type { Saving } from '../lib/layout/savings';
 import type { Plan, PlanOptions, Progress } from '../lib/plan';
 import type { Ask, Planner } from '../lib/ui/planner';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {
 	readonly plan: (file: unknown, options: PlanOptions) => Promise<Plan>;
+	readonly savings: (of: Plan, options: PlanOptions) => Promise<readonly Saving[]>;
 	/** Lets waiting messages in. */
 	readonly breathe: () => Promise<void>;
 	/** Milliseconds, to tell of progress no more often than an eye can follow. */
@@ -11,6 +13,8 @@ export interface Means {
 }
 
 const TELL_EVERY = 60;
+/** For all the changes tried together: some seconds on a desk computer. */
+const SAVINGS_EFFORT = 6000;
 
 /** One planner: the newest request wins, the older one is stopped at its next breath and answers null. */
 export function makePlanner(means: Means): Planner {
@@ -33,6 +37,15 @@ export function makePlanner(means: Means): Planner {
 			if (n !== newest) return null;
 			const made = await means.plan(file, effort > 0 ? { effort, watch } : { watch });
 			return n === newest ? made : null;
+		},
+		async savings(of, n) {
+			newest = Math.max(newest, n);
+			const watch = async (): Promise<boolean> => {
+				await means.breathe();
+				return n === newest && stopped < n;
+			};
+			const found = await means.savings(of, { effort: SAVINGS_EFFORT, watch });
+			return n === newest ? found : null;
 		},
 		stop() {
 			stopped = newest;

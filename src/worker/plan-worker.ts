@@ -1,5 +1,5 @@
 import { offer } from './offer';
-import { plan } from '../lib/plan';
+import { plan, savings } from '../lib/plan';
 import { makePlanner } from './make-planner';
 
 /** A message of our own behind those already waiting: timers of zero are held back by browsers, ports are not. */
@@ -17,6 +17,7 @@ function breathe(): Promise<void> {
 offer(
 	makePlanner({
 		plan,
+		savings,
 		breathe,
 		clock: () => performance.now(),
 	}),

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
+import { EFFORT } from '../../src/lib/layout/pace';
 import { plan, type Plan } from '../../src/lib/plan';
 import type { Planner, Printer } from '../../src/lib/ui/planner';
 import { Desk } from '../../src/lib/ui/state/desk.svelte';
@@ -26,6 +27,7 @@ function handPlanner(): Planner & { asked: unknown[] } {
 			asked.push(file);
 			return plan(file, { effort: 50 });
 		},
+		savings: async () => [],
 		stop: () => undefined,
 	};
 }
@@ -169,7 +171,7 @@ describe('the database', () => {
 		desk.lookFurther();
 		await desk.saver.settled();
 		expect(await store.thing('open')).toBe('job-1');
-		expect((await store.job('job-1'))?.effort).toBe(40_000);
+		expect((await store.job('job-1'))?.effort).toBe(10 * EFFORT);
 	});
 
 	it('leaves behind what it has not got when the page goes, to be taken up once', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plan } from '../../src/lib/plan';
+import { plan, savings } from '../../src/lib/plan';
 import { makePlanner, type Means } from '../../src/worker/make-planner';
 
 const JOB = {
@@ -15,6 +15,7 @@ function means(changes: Partial<Means> = {}): Means {
 	let now = 0;
 	return {
 		plan,
+		savings,
 		breathe: () => new Promise((done) => setImmediate(done)),
 		clock: () => (now += 100),
 		...changes,
@@ -38,6 +39,31 @@ describe('the planner behind the screen', () => {
 		const now = planner.plan(JOB, { n: 2, effort: 100 }, silent);
 		expect(await old).toBeNull();
 		expect((await now)?.parts).toHaveLength(1);
+	});
+
+	it('tells what would save a sheet, and nothing once the job moved on', async () => {
+		const planner = makePlanner(means());
+		const made = await planner.plan(
+			{
+				...JOB,
+				stock: { ...JOB.stock, materials: [{ ...JOB.stock.materials[0], grain: true }] },
+				shop: { saws: [{ id: 's', name: 'Saw', kerf: 3, trim: 0 }] },
+				parts: [
+					{ id: 'A', material: 'ply', length: 600, width: 600 },
+					{ id: 'B', material: 'ply', length: 600, width: 390 },
+				],
+			},
+			{ n: 1, effort: 100 },
+			silent,
+		);
+		const found = await planner.savings(made!, 2);
+		expect(found?.some((s) => s.what === 'Let B lie across the grain.' && s.sheets === 1)).toBe(
+			true,
+		);
+		const late = planner.savings(made!, 3);
+		const next = planner.plan(JOB, { n: 4, effort: 100 }, silent);
+		expect(await late).toBeNull();
+		expect(await next).not.toBeNull();
 	});
 
 	it('takes the best so far when it is stopped', async () => {

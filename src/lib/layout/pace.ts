@@ -1,5 +1,8 @@
 import type { Search } from '../nest/types';
 
+/** Work units of each search of a usual plan: good while the person types; 'keep looking' asks for more. */
+export const EFFORT = 1000;
+
 /** Asked between slices of work whether to go on; it may take its time (a worker reads its messages meanwhile). */
 export type Watch<Answer> = (best: Answer, effort: number) => Promise<boolean> | boolean;
 

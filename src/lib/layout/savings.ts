@@ -55,7 +55,11 @@ export async function boardSavings(
 function named(miss: NearMiss, parts: readonly Part[]): string {
 	return miss.pieces.reduce((text, id) => {
 		const part = parts.find((p) => p.id === id);
-		return part ? text.replaceAll(id, `${part.label} ${part.name}`) : text;
+		if (!part) return text;
+		return text.replaceAll(
+			id,
+			part.name === part.label ? part.label : `${part.label} ${part.name}`,
+		);
 	}, miss.what);
 }
 

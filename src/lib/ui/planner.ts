@@ -1,9 +1,12 @@
+import type { Saving } from '../layout/savings';
 import type { Plan, Progress } from '../plan';
 
 /** What the page asks of the worker that plans. */
 export interface Planner {
 	/** The plan; null when a newer request overtook this one. */
 	plan(file: unknown, ask: Ask, tell: (progress: Progress) => void): Promise<Plan | null>;
+	/** What would save a sheet; null when a newer request overtook this one. */
+	savings(plan: Plan, n: number): Promise<readonly Saving[] | null>;
 	/** Stop looking: the request under way answers with the best it has. */
 	stop(): Promise<void> | void;
 }

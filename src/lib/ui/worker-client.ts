@@ -27,6 +27,11 @@ export function startPlanner(start: () => Worker = planWorker): Planner {
 			const abandoned = new Promise<null>((done) => (giveUp = done));
 			return Promise.race([asked, failed(worker), abandoned]);
 		},
+		savings(plan, n) {
+			const asked = ready().savings(plan, n);
+			const abandoned = new Promise<null>((done) => (giveUp = done));
+			return Promise.race([asked, failed(worker), abandoned]);
+		},
 		async stop() {
 			if (!remote) return;
 			const stuck = setTimeout(end, PATIENCE);

@@ -1,5 +1,7 @@
 import type { JobFile } from '../../job/job';
 import type { Problem } from '../../job/problem';
+import { EFFORT } from '../../layout/pace';
+import type { Saving } from '../../layout/savings';
 import type { Ruler } from '../../measure/ruler';
 import type { FaceUrls, Paper, PaperKind, Planner, Printer } from '../planner';
 import type { Store, StoredJob } from '../store';
@@ -141,9 +143,14 @@ export class Desk {
 		return this.saver.state === 'saved' ? null : this.#newest;
 	}
 
+	/** Small changes that would save a sheet of the plan in view; null when stopped or overtaken. */
+	async savings(): Promise<readonly Saving[] | null> {
+		return this.watch.savings();
+	}
+
 	lookFurther(): void {
 		this.watch.lookFurther(this.file);
-		this.#save((this.watch.effort || 4000) * 10);
+		this.#save((this.watch.effort || EFFORT) * 10);
 	}
 
 	#change(file: JobFile, what: string, run: string | null): void {

@@ -1,3 +1,5 @@
+import { EFFORT } from '../../layout/pace';
+import type { Saving } from '../../layout/savings';
 import type { Plan, Progress } from '../../plan';
 import type { Planner } from '../planner';
 import { byPlace } from './by-place';
@@ -7,7 +9,6 @@ const STILL = 120;
 
 /** Effort of each further 'keep looking'. */
 const FURTHER = 10;
-const USUAL = 4000;
 
 /** The plan of the open job as it follows the edits. */
 export class PlanWatch {
@@ -41,7 +42,18 @@ export class PlanWatch {
 
 	/** Look ten times as long as last time. The plan in view stays until a better one is there. */
 	lookFurther(file: unknown): void {
-		this.follow(file, (this.effort === 0 ? USUAL : this.effort) * FURTHER, 0);
+		this.follow(file, (this.effort === 0 ? EFFORT : this.effort) * FURTHER, 0);
+	}
+
+	/** What would save a sheet of the plan in view. Null without a plan, or when the job moved on meanwhile. */
+	async savings(): Promise<readonly Saving[] | null> {
+		if (!this.plan || this.busy) return null;
+		const n = ++this.#n;
+		this.busy = true;
+		const found = await this.#planner.savings(this.plan, n).catch(() => null);
+		if (n !== this.#n) return null;
+		this.busy = false;
+		return found;
 	}
 
 	/** Enough: take the best found so far. */
