@@ -1,5 +1,5 @@
 import { arcOfEdge, boundsOfPoints, edgeBounds, edgeLength, edgesOf } from './edge';
-import type { Outline, Rect } from './outline';
+import type { Outline, Point, Rect } from './outline';
 
 /** Area in square ticks, arcs counted as arcs; negative for a clockwise outline. Exact for straight edges on the grid. */
 export function area(outline: Outline): number {
@@ -22,12 +22,8 @@ export function perimeter(outline: Outline): number {
 
 /** The upright rectangle round the outline, to the grid outwards: nothing of it lies outside. */
 export function bounds(outline: Outline): Rect {
-	const exact = boundsOfPoints(
-		edgesOf(outline).flatMap((e) => {
-			const b = edgeBounds(e);
-			return [b, { x: b.x + b.length, y: b.y + b.width }];
-		}),
-	);
+	const bowed = outline.some((c) => (c.bulge ?? 0) !== 0);
+	const exact = boundsOfPoints(bowed ? extremes(outline) : outline);
 	// An arc's extreme is a computed figure: a hair of rounding must not cost a whole tick.
 	const hair = 1e-4;
 	const x = Math.floor(exact.x + hair);
@@ -38,4 +34,11 @@ export function bounds(outline: Outline): Rect {
 		length: Math.ceil(exact.x + exact.length - hair) - x,
 		width: Math.ceil(exact.y + exact.width - hair) - y,
 	};
+}
+
+function extremes(outline: Outline): Point[] {
+	return edgesOf(outline).flatMap((e) => {
+		const b = edgeBounds(e);
+		return [b, { x: b.x + b.length, y: b.y + b.width }];
+	});
 }

@@ -9,15 +9,29 @@ export type Where = 'inside' | 'on' | 'outside';
 /** Where a point lies; 'on' within half a tick of an edge. */
 export function whereIs(p: Point, outline: Outline): Where {
 	let inside = false;
-	for (const e of edgesOf(outline)) {
-		if (nearestOnEdge(p, e).distance < 0.5) return 'on';
-		// A ray to +x crosses the chord; between the chord and its arc the answer is the other one.
-		const left = leftOfChord(p, e);
-		if (e.from.y > p.y !== e.to.y > p.y && left === e.to.y > e.from.y) inside = !inside;
-		const arc = arcOfEdge(e);
-		if (arc && inSegment(p, e, arc, left)) inside = !inside;
+	let from = outline.at(-1);
+	if (!from) return 'outside';
+	for (const to of outline) {
+		const bulge = from.bulge ?? 0;
+		// Most edges of a long outline are nowhere near: they cost two comparisons.
+		if (bulge !== 0 || touchesRow(p, from, to)) {
+			const e: Edge = { from, to, bulge };
+			if (nearestOnEdge(p, e).distance < 0.5) return 'on';
+			// A ray to +x crosses the chord; between the chord and its arc the answer is the other one.
+			const left = leftOfChord(p, e);
+			if (from.y > p.y !== to.y > p.y && left === to.y > from.y) inside = !inside;
+			const arc = arcOfEdge(e);
+			if (arc && inSegment(p, e, arc, left)) inside = !inside;
+		}
+		from = to;
 	}
 	return inside ? 'inside' : 'outside';
+}
+
+/** Can a straight edge touch the point, or be crossed by a ray from it to +x? */
+function touchesRow(p: Point, a: Point, b: Point): boolean {
+	if (a.x < p.x - 1 && b.x < p.x - 1) return false;
+	return !((a.y < p.y - 1 && b.y < p.y - 1) || (a.y > p.y + 1 && b.y > p.y + 1));
 }
 
 /** A point on the chord of an arc counts as the ray test takes it: as if it lay a hair higher, then a hair to the left. */

@@ -1,11 +1,10 @@
-import { perimeter } from '../../geometry/extent';
 import { distanceTo, whereIs } from '../../geometry/inside';
 import type { Outline, Point } from '../../geometry/outline';
 import { ticks } from '../../measure/length';
 import { say, type Bench } from './bench';
 import type { FixingFigure, Fit } from './figures';
 import type { GrooveSize } from './groove';
-import { pointAlong, spacedOn, type OnLine } from './spaced';
+import { spacedOn, Walk, type OnLine } from './spaced';
 import { grownBy } from './windows';
 
 /** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
@@ -42,9 +41,10 @@ export function fixingFigure(
 	}
 	const reach = asked.hole / 2 + RIM;
 	const free = (p: Point): boolean => forbidden.every((f) => clearOf(p, f.outline, reach));
-	const placed = spacedOn(line, asked.spacing).map((p) => slid(line, p, asked.spacing / 2, free));
+	const walk = new Walk(line);
+	const placed = spacedOn(line, asked.spacing).map((p) => slid(walk, p, asked.spacing / 2, free));
 	const kept = placed.filter((p) => p !== null).sort((a, b) => a.along - b.along);
-	const widest = widestGap(kept, perimeter(line));
+	const widest = widestGap(kept, walk.total);
 	reportGaps(bench, placed.length - kept.length, widest);
 	return {
 		kind: asked.kind,
@@ -76,17 +76,16 @@ function clearOf(p: Point, outline: Outline, reach: number): boolean {
 }
 
 function slid(
-	line: Outline,
+	walk: Walk,
 	wanted: OnLine,
 	most: number,
 	free: (p: Point) => boolean,
 ): OnLine | null {
 	if (free(wanted.at)) return wanted;
-	const total = perimeter(line);
 	for (let by = STRIDE; by <= most; by += STRIDE)
 		for (const side of [1, -1]) {
-			const along = (wanted.along + side * by + total) % total;
-			const at = pointAlong(line, along);
+			const along = (wanted.along + side * by + walk.total) % walk.total;
+			const at = walk.at(along);
 			if (free(at)) return { along, at };
 		}
 	return null;

@@ -32,6 +32,7 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 			return roundCorner(e, spacing) ? [...sharp, starts[i]! + edgeLength(e) / 2] : sharp;
 		})
 		.sort((a, b) => a - b);
+	const walk = new Walk(outline);
 	const stations = corners.length > 0 ? thinned(corners, spacing / 3, total) : [0];
 	return stations.flatMap((from, k) => {
 		const to = k + 1 < stations.length ? stations[k + 1]! : stations[0]! + total;
@@ -39,7 +40,7 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 		const n = Math.max(least, Math.ceil((to - from) / spacing - 1e-9));
 		return Array.from({ length: n }, (_, j) => {
 			const along = (from + ((to - from) * j) / n) % total;
-			return { along, at: pointAlong(outline, along) };
+			return { along, at: walk.at(along) };
 		});
 	});
 }
@@ -58,15 +59,25 @@ function roundCorner(e: Edge, spacing: number): boolean {
 	return turns > Math.acos(SHARP) && turns < (2 * Math.PI) / 3 && edgeLength(e) < spacing / 2;
 }
 
-/** The point that far along an outline from its first corner, on the grid. */
-export function pointAlong(outline: Outline, along: number): Point {
-	const edges = edgesOf(outline);
-	const total = edges.reduce((sum, e) => sum + edgeLength(e), 0);
-	let left = ((along % total) + total) % total;
-	for (const e of edges) {
-		const length = edgeLength(e);
-		if (left <= length && length > 0) return snap(alongEdge(e, left / length));
-		left -= length;
+/** Walks an outline: the point that far along it from its first corner, on the grid. */
+export class Walk {
+	private readonly edges: readonly Edge[];
+	private readonly lengths: readonly number[];
+	readonly total: number;
+
+	constructor(outline: Outline) {
+		this.edges = edgesOf(outline);
+		this.lengths = this.edges.map(edgeLength);
+		this.total = this.lengths.reduce((sum, l) => sum + l, 0);
 	}
-	return snap(edges[0]!.from);
+
+	at(along: number): Point {
+		let left = ((along % this.total) + this.total) % this.total;
+		for (const [i, e] of this.edges.entries()) {
+			const length = this.lengths[i]!;
+			if (left <= length && length > 0) return snap(alongEdge(e, left / length));
+			left -= length;
+		}
+		return snap(this.edges[0]!.from);
+	}
 }

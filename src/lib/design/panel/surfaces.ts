@@ -1,6 +1,7 @@
-import { cornerAt, edgesOf, alongEdge } from '../../geometry/edge';
+import { alongEdge, edgesOf } from '../../geometry/edge';
+import { bounds } from '../../geometry/extent';
 import { whereIs } from '../../geometry/inside';
-import type { Outline } from '../../geometry/outline';
+import type { Outline, Point } from '../../geometry/outline';
 import { ticks, type Length } from '../../measure/length';
 import type { ClothEdge, Covering, Step, Window } from '../covering';
 import type { Bench } from './bench';
@@ -27,10 +28,19 @@ export function coveringsOf(bench: Bench, f: Figures): Covering[] {
 class Maker {
 	private made = 0;
 
+	/** The middle of each edge of the board, and the raised layers covered with it. */
+	private readonly middles: readonly Point[];
+	private readonly overFace: readonly LayerFigure[];
+
 	constructor(
 		private readonly bench: Bench,
 		private readonly f: Figures,
-	) {}
+	) {
+		this.middles = edgesOf(f.fit.board).map((e) => alongEdge(e, 0.5));
+		this.overFace = f.layers.filter(
+			(l) => l.covering === 'with' && l.surface === null && l.place === 'raised' && l.piece,
+		);
+	}
 
 	/** The face of the panel. */
 	face(): Covering[] {
@@ -120,11 +130,9 @@ class Maker {
 
 	/** What is glued on flush with an edge of the board and covered with it: the cloth climbs that as well. */
 	private flushHeight(i: number): number {
-		const edge = edgesOf(this.f.fit.board)[i]!;
-		const middle = alongEdge(edge, 0.5);
-		return this.f.layers
-			.filter((l) => l.covering === 'with' && l.surface === null && l.place === 'raised')
-			.filter((l) => l.piece && whereIs(middle, l.piece) === 'on')
+		const middle = this.middles[i]!;
+		return this.overFace
+			.filter((l) => whereIs(middle, l.piece!) === 'on')
 			.reduce((sum, l) => sum + l.step, 0);
 	}
 
@@ -212,8 +220,11 @@ class Maker {
 
 /** Is the outline wholly inside the other, sharing no more than its edge? */
 export function liesIn(inner: Outline, outer: Outline): boolean {
-	return inner.every((_, i) => {
-		const middle = alongEdge(edgesOf(inner)[i]!, 0.5);
-		return whereIs(cornerAt(inner, i), outer) !== 'outside' && whereIs(middle, outer) !== 'outside';
-	});
+	const [a, b] = [bounds(inner), bounds(outer)];
+	const sticksOut =
+		a.x < b.x || a.y < b.y || a.x + a.length > b.x + b.length || a.y + a.width > b.y + b.width;
+	if (sticksOut) return false;
+	return edgesOf(inner).every(
+		(e) => whereIs(e.from, outer) !== 'outside' && whereIs(alongEdge(e, 0.5), outer) !== 'outside',
+	);
 }
