@@ -1,5 +1,5 @@
 import { z } from './zod';
-import { count, degrees, distance, id, name, note, position, size } from './fields';
+import { count, degrees, distance, id, name, note, percent, position, size } from './fields';
 import { cover, hinge, ring } from './panel-cover';
 import { device, zone } from './panel-device';
 import { edges } from './panel-edge';
@@ -52,6 +52,7 @@ export const panel = z.strictObject({
 	hinges: z.array(hinge).max(6).default([]).describe('Fold lines of a floor or lid'),
 	devices: z.array(device).max(60).default([]).describe('Devices on an equipment board'),
 	rings: z.array(ring).max(20).default([]).describe('Rings that trim a pass-through'),
+	damping: percent.max(100).default(0).describe('Damping sheet on the back, per cent of its area'),
 	room: size.nullable().default(null).describe('Depth there is in front of the board'),
 	pair: z
 		.enum(['left', 'right', 'both'])

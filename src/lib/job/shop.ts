@@ -76,6 +76,22 @@ export const shop = z.strictObject({
 	/** The smallest offcut worth racking. */
 	keep: z.strictObject({ length: size.prefault(300), width: size.prefault(150) }).prefault({}),
 	labour: labour.prefault({}),
+	/** How contact adhesive is put on, and how long it stays bondable: large panels are glued in stages. */
+	adhesive: z
+		.strictObject({
+			way: z
+				.enum(['brushed', 'sprayed'])
+				.default('brushed')
+				.describe('Adhesive: brushed or rolled, or sprayed.'),
+			open: z
+				.number()
+				.min(5)
+				.max(240)
+				.nullable()
+				.default(null)
+				.describe('Open time: minutes, from the tin. Empty: the usual for that way.'),
+		})
+		.prefault({}),
 	/** One of the two; both are shown. */
 	profit: z
 		.discriminatedUnion('by', [

@@ -11,6 +11,7 @@ import { mm, ticks, toMm, type Length } from '../measure/length';
 import { money, type Money } from '../measure/money';
 import type { Budget } from '../nest/types';
 import type { Blank } from '../wrap/blank';
+import { paceOf } from '../wrap/stages';
 import { wrapBox, type BoxWay } from '../wrap/wrap-box';
 import { wrapCovering, type WrapShop } from '../wrap/wrap-panel';
 import { layCloth } from './rolls';
@@ -85,6 +86,7 @@ export function wrapShop(job: Job, cloth: Cloth): WrapShop {
 		ruler: job.shop.ruler,
 		usable: widths.length > 0 ? Math.max(...widths) : null,
 		overlap: mm(OVERLAP_MM),
+		pace: paceOf(job.shop.adhesive),
 	};
 }
 

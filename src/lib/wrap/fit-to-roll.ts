@@ -4,7 +4,7 @@ import type { Cloth } from '../job/stock';
 import { ticks, type Length } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import type { Blank, BlankMark } from './blank';
-import { stageNote } from './stages';
+import { stageNote, type Pace } from './stages';
 import { cutAlong, partsOf, wholePiece, type Piece, type SeamLine } from './cut-along';
 
 /** The roll a blank has to come off, and how it is seamed when it does not. */
@@ -12,6 +12,8 @@ export interface RollFit {
 	readonly usable: number | null;
 	readonly overlap: Length;
 	readonly ruler: Ruler;
+	/** How fast the shop glues; the usual pace when absent. */
+	readonly pace?: Pace;
 	readonly nap: Cloth['nap'];
 	/** Seams the person placed, in the frame of the blank: always made. */
 	readonly seams: readonly SeamLine[];
@@ -39,11 +41,11 @@ export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fi
 		return split?.pieces ?? [];
 	});
 	if (fitted.length === 1 && fitted[0]!.outline === blank.outline)
-		return { blanks: [staged(blank)], problems, seams: 0, seamLength: ticks(0) };
+		return { blanks: [staged(blank, fit.pace)], problems, seams: 0, seamLength: ticks(0) };
 	const lap = showLength(fit.overlap, fit.ruler);
 	const note = `Lay the parts over each other by ${lap} and cut through both layers in one stroke along the seam line.`;
 	return {
-		blanks: fitted.length > 0 ? partsOf(blank, fitted, note).map(staged) : [],
+		blanks: fitted.length > 0 ? partsOf(blank, fitted, note).map((b) => staged(b, fit.pace)) : [],
 		problems,
 		seams: Math.max(0, fitted.length - 1),
 		seamLength: ticks(Math.round(fitted.reduce((sum, p) => sum + seamOf(p), 0) / 2)),
@@ -51,8 +53,8 @@ export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fi
 }
 
 /** With a note on it when the adhesive would be past its open time before all of it is laid. */
-function staged(blank: Blank): Blank {
-	const note = stageNote(blank);
+function staged(blank: Blank, pace?: Pace): Blank {
+	const note = stageNote(blank, pace);
 	return note === null ? blank : { ...blank, notes: [...blank.notes, note] };
 }
 

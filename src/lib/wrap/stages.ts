@@ -22,6 +22,18 @@ export const PACE: Readonly<Record<'sprayed' | 'brushed', Pace>> = {
 	brushed: { open: 45, dry: 15, coat: 0.15, lay: 0.08 },
 };
 
+/** The pace of a shop: the usual one for its way, with the open time off the tin where it is known. */
+export function paceOf(adhesive: {
+	readonly way: keyof typeof PACE;
+	readonly open: number | null;
+}): Pace {
+	const usual = PACE[adhesive.way];
+	// A film that closes sooner also dries sooner: it keeps its share of the open time.
+	return adhesive.open === null
+		? usual
+		: { ...usual, open: adhesive.open, dry: (usual.dry * adhesive.open) / usual.open };
+}
+
 /** Bonded square metres one stage can take: both faces are coated, dry together, and are laid while the first film is still open. */
 export function stageArea(pace: Pace): number {
 	return Math.max(0, pace.open - pace.dry) / (2 / pace.coat + 1 / pace.lay);

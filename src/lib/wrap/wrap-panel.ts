@@ -9,6 +9,7 @@ import type { Blank } from './blank';
 import type { ClothShape } from './cloth-shape';
 import { coveringBlank } from './covering-blank';
 import { fitToRoll } from './fit-to-roll';
+import type { Pace } from './stages';
 import type { Flap } from './flap';
 
 /** What the shop and the rack decide about a wrap. */
@@ -18,6 +19,8 @@ export interface WrapShop {
 	readonly usable: number | null;
 	/** Cloth over cloth where a seam is cut through both layers. */
 	readonly overlap: Length;
+	/** How fast the shop glues; the usual pace when absent. */
+	readonly pace?: Pace;
 }
 
 export interface Wrapped {

@@ -16,6 +16,7 @@ export function needsOf(bench: Bench, f: Omit<PanelDetail, 'assembly'>): Need[] 
 	return [
 		...need('wood-glue', glued(f) / SQUARE_METRE, 'layers and ledges'),
 		...need('foam', foamed(bench, f) / SQUARE_METRE, 'foam'),
+		...need('damping', (size(f.fit.board) / SQUARE_METRE) * (panel.damping / 100), 'damping sheet'),
 		...need(f.fixings?.kind ?? 'clips', f.fixings?.at.length ?? 0, 'fixings'),
 		...need('magnets', magnets, 'covers'),
 	];
