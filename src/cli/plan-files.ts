@@ -5,7 +5,7 @@ import { writePdf } from '../lib/print/pdf';
 import { rollDrawing } from '../lib/print/roll-drawing';
 import { sheetDrawing } from '../lib/print/sheet-drawing';
 import { drawingSvg } from '../lib/print/svg';
-import { cuttingListCsv, orderCsv } from './csv-files';
+import { cuttingListCsv, orderCsv } from '../lib/print/csv-files';
 import { loadFonts } from './fonts';
 import { planJson } from './plan-json';
 import { LAYOUTS, type OutFile } from './write-files';
