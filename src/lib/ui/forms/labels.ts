@@ -34,6 +34,7 @@ const LABELS: Readonly<Record<string, string>> = {
 	on: 'On',
 	covering: 'Covered',
 	foam: 'Foam',
+	damping: 'Damping',
 	thickness: 'Thickness',
 	sink: 'Seat depth',
 	lap: 'Lap',
