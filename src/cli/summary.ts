@@ -1,6 +1,7 @@
 import { ticks } from '../lib/measure/length';
 import { printMoney } from '../lib/measure/money';
 import { showLength } from '../lib/measure/ruler';
+import { proofText } from '../lib/layout/proof';
 import type { Plan } from '../lib/plan';
 
 /** What came of it, for a person at the terminal. */
@@ -22,7 +23,8 @@ export function summary(plan: Plan, folder: string, files: readonly string[]): s
 	].join('\n');
 }
 
-function boardLine(plan: Plan, { material, answer, sources }: Plan['boards'][number]): string {
+function boardLine(plan: Plan, boards: Plan['boards'][number]): string {
+	const { material, answer, sources } = boards;
 	const name = plan.job.stock.materials.find((m) => m.id === material)?.name ?? material;
 	const of = (kind: 'buy' | 'owned' | 'offcut') => sources.filter((s) => s.kind === kind).length;
 	const counts = [
@@ -31,7 +33,7 @@ function boardLine(plan: Plan, { material, answer, sources }: Plan['boards'][num
 		[of('offcut'), of('offcut') === 1 ? 'offcut' : 'offcuts'],
 	] as const;
 	const words = counts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word}`);
-	const proven = answer.proven ? '; no layout needs fewer' : '';
+	const proven = answer.proven ? `; ${proofText(boards)}` : '';
 	const left = sum(answer.unplaced);
 	return `${name}: ${words.join(', ') || 'none'}${proven}${left > 0 ? `; ${left} PARTS LEFT OVER` : ''}`;
 }

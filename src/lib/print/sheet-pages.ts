@@ -1,4 +1,5 @@
 import type { BoardLayouts } from '../layout/layouts';
+import { proofText } from '../layout/proof';
 import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
 import { cautionsFor } from './caution-blocks';
@@ -104,7 +105,7 @@ function noteOf(
 /** Only what the bound has shown is claimed. */
 export function provenText(boards: BoardLayouts): string {
 	const { proven, bound, layouts } = boards.answer;
-	if (proven) return 'no layout needs fewer sheets';
+	if (proven) return proofText(boards);
 	return bound.sheets < layouts.length ? `at least ${bound.sheets} needed` : '';
 }
 

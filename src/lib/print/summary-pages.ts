@@ -2,6 +2,7 @@ import { toMm } from '../measure/length';
 import { printMass } from '../measure/mass';
 import { printMoney } from '../measure/money';
 import { pathText } from '../job/problem';
+import { proofText } from '../layout/proof';
 import type { Plan } from '../plan';
 import { amountText } from './amounts';
 import { cautionsFor } from './caution-blocks';
@@ -155,7 +156,7 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 		const waiting = unplaced.reduce((sum, u) => sum + u.count, 0);
 		const says = [
 			proven
-				? 'no layout needs fewer'
+				? proofText(b)
 				: bound.sheets < layouts.length
 					? `at least ${bound.sheets} needed`
 					: '',
