@@ -168,14 +168,16 @@ async function everyBoard(
 		job.stock.materials.some((m) => m.id === id),
 	);
 	const boards: BoardLayouts[] = [];
+	// A sheet is dearer than a strip of cloth, and fewer of them are possible: boards are looked at four times as long.
+	const budget = { ...search.budget, effort: 4 * search.budget.effort };
 	for (const [i, material] of materials.entries()) {
 		const name = job.stock.materials.find((m) => m.id === material)?.name ?? material;
 		const mine = parts.filter((p) => p.material === material);
 		boards.push(
-			await layBoards(job, material, mine, search.budget, (best, effort) =>
+			await layBoards(job, material, mine, budget, (best, effort) =>
 				search.tell({
 					stage: `boards: ${name}`,
-					done: (i + Math.min(1, effort / search.budget.effort)) / (materials.length + 1),
+					done: (i + Math.min(1, effort / budget.effort)) / (materials.length + 1),
 					sheets: best.layouts.length,
 				}),
 			),
