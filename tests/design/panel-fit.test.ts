@@ -151,3 +151,16 @@ describe('fit', () => {
 		);
 	});
 });
+
+test('fixings a hair apart are said to run into one another, and planned a hole and its rim apart', () => {
+	const plan = planned({
+		opening: rect(600, 400),
+		edges: { all: { end: 'bare' } },
+		fixings: { kind: 'clips', spacing: 0.01, inset: 25, hole: 8 },
+	});
+	expect(plan.problems.map((p) => p.path.join('.'))).toContain('panels.0.fixings.spacing');
+	// 550 x 350 less the clearance, walked round at 12 mm: nowhere near the 180,000 asked for.
+	const count = plan.detail!.fixings!.at.length;
+	expect(count).toBeGreaterThan(140);
+	expect(count).toBeLessThan(155);
+});

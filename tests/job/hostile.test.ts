@@ -90,3 +90,13 @@ describe('a torn file is refused with line and column', () => {
 		}
 	});
 });
+
+test('a drawing of millions of characters reaches its reader; the same length of notes does not', () => {
+	const long = 'x'.repeat(3_000_000);
+	const opening = { kind: 'dxf', text: long, unit: 'mm' };
+	const panels = [{ id: 'p', name: 'P', material: 'ply', opening }];
+	const drawn = readJob({ format: 'kerf-and-nap job', version: 1, panels });
+	expect(drawn.problems.filter((p) => p.what.includes('characters'))).toEqual([]);
+	const noted = readJob({ format: 'kerf-and-nap job', version: 1, notes: long });
+	expect(noted.problems.map((p) => p.what)).toEqual(['This text has 3000000 characters.']);
+});

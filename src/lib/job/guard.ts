@@ -5,6 +5,8 @@ const DEEPEST = 40;
 const MOST_VALUES = 400_000;
 const MOST_ENTRIES = 10_000;
 const LONGEST_TEXT = 20_000;
+/** A drawing is carried whole in the `text` of its outline: 100,000 lines of it take some millions of characters. */
+const LONGEST_DRAWING = 40_000_000;
 
 /** Keys that would reach into the workings of the language instead of the job. */
 const HARMFUL = new Set(['__proto__', 'constructor', 'prototype']);
@@ -79,11 +81,12 @@ function faultOf({ value, path }: Visit, above: ReadonlySet<object>): Problem | 
 			'No part of a job is nested that deep: take this out.',
 		);
 	}
-	if (typeof value === 'string' && value.length > LONGEST_TEXT) {
+	const longest = key === 'text' ? LONGEST_DRAWING : LONGEST_TEXT;
+	if (typeof value === 'string' && value.length > longest) {
 		return stop(
 			path,
 			`This text has ${value.length} characters.`,
-			`Keep a text under ${LONGEST_TEXT} characters.`,
+			`Keep a text under ${longest} characters.`,
 		);
 	}
 	if (typeof value === 'object' && value !== null) {

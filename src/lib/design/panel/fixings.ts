@@ -40,9 +40,10 @@ export function fixingFigure(
 		return null;
 	}
 	const reach = asked.hole / 2 + RIM;
+	const spacing = clearOfEachOther(bench);
 	const free = (p: Point): boolean => forbidden.every((f) => clearOf(p, f.outline, reach));
 	const walk = new Walk(line);
-	const placed = spacedOn(line, asked.spacing).map((p) => slid(walk, p, asked.spacing / 2, free));
+	const placed = spacedOn(line, spacing).map((p) => slid(walk, p, spacing / 2, free));
 	const kept = placed.filter((p) => p !== null).sort((a, b) => a.along - b.along);
 	const widest = widestGap(kept, walk.total);
 	reportGaps(bench, placed.length - kept.length, widest);
@@ -53,6 +54,19 @@ export function fixingFigure(
 		inset: ticks(Math.round(inset)),
 		widest: ticks(Math.round(widest)),
 	};
+}
+
+/** Nearer than a hole and its rim, the holes would run into one another. */
+function clearOfEachOther(bench: Bench): number {
+	const { hole, spacing } = bench.panel.fixings!;
+	const least = hole + RIM;
+	if (spacing >= least) return spacing;
+	bench.trouble.check(
+		['fixings', 'spacing'],
+		`Fixings ${say(bench, spacing)} apart would run into one another; they are planned ${say(bench, least)} apart.`,
+		`Give ${say(bench, least)} or more; 100 to 150 mm is common.`,
+	);
+	return least;
 }
 
 /** Fixings stand inside the groove, or far enough outside it. */
@@ -93,12 +107,10 @@ function slid(
 
 function widestGap(kept: readonly OnLine[], total: number): number {
 	if (kept.length < 2) return total;
-	return Math.max(
-		...kept.map((p, i) => {
-			const next = kept[i + 1];
-			return next ? next.along - p.along : kept[0]!.along + total - p.along;
-		}),
-	);
+	return kept.reduce((widest, p, i) => {
+		const next = kept[i + 1]?.along ?? kept[0]!.along + total;
+		return Math.max(widest, next - p.along);
+	}, 0);
 }
 
 function reportGaps(bench: Bench, lost: number, widest: number): void {
