@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { solveFor, solveQuickly } from '../../src/lib/design/box/solve-step';
+import { mm, ticks, type Length } from '../../src/lib/measure/length';
 import type { Asked } from './box-make';
 import { figures, made } from './box-make';
 
@@ -33,6 +35,29 @@ describe('laws of boxes', () => {
 				},
 			),
 			{ numRuns: 60, seed: 7 },
+		);
+	});
+
+	it('the quick steps find what the slow bracket finds, with few boxes built', () => {
+		const kinds = fc.constantFrom(1, 2, 3);
+		fc.assert(
+			fc.property(side, kinds, fc.integer({ min: 20, max: 90 }), (start, kind, wanted) => {
+				let built = 0;
+				// Litres over ticks; what stands inside takes a share that grows evenly, and a vent's that does not.
+				const gross = (x: number): number => (x / 1600 / 600) ** kind * 60;
+				const lost = (x: number): number => 2 + x / 4e5 + Math.sqrt(x) / 4000;
+				const net = (x: number): number => {
+					built++;
+					return gross(x) - lost(x);
+				};
+				const mark = (x: Length): Length => ticks(Math.round(x / 160) * 160);
+				const found = solveQuickly(wanted, mm(start), { net, gross, mark });
+				expect(found).not.toBeNull();
+				expect(built).toBeLessThanOrEqual(4);
+				const slow = solveFor(wanted, mm(start), (x) => gross(x) - lost(x));
+				expect(Math.abs(found! - slow!)).toBeLessThanOrEqual(2);
+			}),
+			{ numRuns: 60, seed: 11 },
 		);
 	});
 

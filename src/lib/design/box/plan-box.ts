@@ -8,16 +8,18 @@ import type { BoxPlan, Chamber } from './box-plan';
 import { chambersOf, netOf } from './chamber';
 import { figuresOf } from './figures';
 import { fitOf, outsidePoints, sizesOf } from './fit';
-import { mount, fillSwept, type Inside } from './inside';
+import { bareAir, mount, fillSwept, type Inside } from './inside';
 import { letter } from './letters';
 import { needs, seamNeeds } from './needs';
 import { partOf } from './part-of';
 import { Rack } from './rack';
-import { shellOf, type Section } from './shell';
+import { sectionOf, shellOf, type Section } from './shell';
 import { skinOf, taperedSkin } from './skin';
 import { solveBox } from './solve';
-import { taperedShell, type TaperedShell } from './tapered';
+import { taperedForm, taperedShell, type TaperedShell } from './tapered';
 import { Trouble } from './trouble';
+import { litres } from './volume';
+import { volumeOfAir } from './air';
 import { slotSetups } from './vent';
 import { toMm } from '../../measure/length';
 
@@ -27,9 +29,10 @@ import { toMm } from '../../measure/length';
  */
 export function planBox(asked: Box, job: Job, path: readonly (string | number)[]): BoxPlan {
 	const trouble = new Trouble(path);
-	const { shape, solved } = solvedShape(asked, job, trouble);
+	const { shape, solved, known } = solvedShape(asked, job, path, trouble);
 	const box = { ...asked, shape };
-	const built = build(box, job, trouble);
+	const built = known ? known.built : build(box, job, trouble);
+	if (known) trouble.add(known.trouble);
 	if (!built) {
 		const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
 		return { ...nothing, problems: trouble.problems };
@@ -98,25 +101,51 @@ function build(box: Box, job: Job, trouble: Trouble): Built | null {
 	return { inside: mount(box, stage, [], null, rack, trouble), section: null, tapered };
 }
 
-/** The form with the dimension that was to be solved, and what came of it. */
+interface Tried {
+	readonly built: Built | null;
+	readonly trouble: Trouble;
+}
+
+/** The form with the dimension that was to be solved, what came of it, and that box when it was built on the way. */
 function solvedShape(
 	box: Box,
 	job: Job,
+	path: readonly (string | number)[],
 	trouble: Trouble,
-): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> {
+): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> & { known: Tried | undefined } {
 	const room = box.target ? box.target.chamber - 1 : 0;
-	const quiet = (shape: Shape): Built | null => build({ ...box, shape }, job, new Trouble([]));
+	const tried = new Map<string, Tried>();
+	const tryOut = (shape: Shape): Built | null => {
+		const key = JSON.stringify(shape);
+		const own = new Trouble(path);
+		const known = tried.get(key) ?? { built: build({ ...box, shape }, job, own), trouble: own };
+		tried.set(key, known);
+		return known.built;
+	};
 	const net = (shape: Shape): number | null => {
-		const built = quiet(shape);
+		const built = tryOut(shape);
 		return built && built.inside.rooms.length > room ? netOf(built.inside, room) : null;
 	};
 	const over = (shape: Shape): Partial<Record<'width' | 'height' | 'depth', number>> | null => {
-		const built = box.space ? quiet(shape) : null;
+		const built = box.space ? tryOut(shape) : null;
 		return built && box.space ? pastSpace(box, job, built) : null;
 	};
-	const solution = solveBox(box, job, net, over);
+	const gross = (shape: Shape): number | null => grossOf({ ...box, shape }, job);
+	const solution = solveBox(box, job, { net, gross }, over);
 	if (solution.trouble) trouble.check(['target'], solution.trouble.what, solution.trouble.fix);
-	return solution;
+	return { ...solution, known: tried.get(JSON.stringify(solution.shape)) };
+}
+
+/** Litres between the walls, worked out without building them; null where the form cannot be made. */
+function grossOf(box: Box, job: Job): number | null {
+	const quiet = new Trouble([]);
+	const rack = new Rack(box, job.stock.materials, quiet);
+	if (box.shape.kind === 'tapered') {
+		const form = taperedForm(box, box.shape, rack, quiet);
+		return form && litres(form.air.volume);
+	}
+	const section = sectionOf(box, box.shape, rack, quiet);
+	return section && litres(volumeOfAir(bareAir(section)));
 }
 
 function pastSpace(box: Box, job: Job, built: Built): Record<'width' | 'height' | 'depth', number> {

@@ -1,12 +1,10 @@
 import type { Box } from '../../job/box';
 import type { Dimension, Shape } from '../../job/box-shape';
 import type { Job } from '../../job/job';
-import { mm, ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from '../../measure/length';
+import { ticks, type Length } from '../../measure/length';
 import type { Solved } from './box-plan';
 import { shown } from './profile';
-
-/** Whatever the person typed, no box is larger than this: 4 m. */
-const LARGEST = mm(4000);
+import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';
 
 /** The dimension of a form as it stands, and the form with another one; null where the form has no such dimension. */
 export function dimensionOf(shape: Shape, which: Dimension): Length | null {
@@ -38,49 +36,14 @@ export function withDimension(shape: Shape, which: Dimension, value: Length): Sh
 	return { ...shape, lean: { ...lean, bottom: value, top: ticks(lean.top + by) } };
 }
 
-/** Net litres of the chamber wanted at one value of the dimension; null where no box comes of it. */
-export type NetAt = (value: Length) => number | null;
-
-/**
- * The dimension that gives the wanted volume: net volume grows with it, nearly as a straight line, so a few steps of the
- * secant inside a closing bracket find it to the tick. Null when it lies beyond reach.
- */
-export function solveFor(wanted: number, start: Length, net: NetAt): Length | null {
-	let low = 0;
-	let high: number = LARGEST;
-	let a: [number, number] | null = null;
-	let x: number = start;
-	for (let i = 0; i < 60 && high - low > 1; i++) {
-		const v = net(ticks(Math.round(x)));
-		// Where nothing can be built the dimension is too small: boards in each other's way only ever need more room.
-		const off = v === null ? null : v - wanted;
-		if (off === null || off < 0) low = Math.max(low, x);
-		else high = Math.min(high, x);
-		if (off !== null && Math.abs(off) < 1e-9) return ticks(Math.round(x));
-		const slope = off !== null && a && a[0] !== x ? (off - a[1]) / (x - a[0]) : null;
-		const next =
-			off !== null && slope && slope > 0
-				? x - off / slope
-				: off === null
-					? (low + high) / 2
-					: x * 1.05 + 1000;
-		if (off !== null) a = [x, off];
-		x = next > low && next < high ? next : (low + high) / 2;
-		if (Math.abs(x - (a?.[0] ?? Infinity)) < 0.5 && i > 2) break;
-	}
-	const best = Math.round(x);
-	const v = net(ticks(best));
-	return v !== null && Math.abs(v - wanted) < 1e-3 * wanted ? ticks(best) : null;
-}
-
-/** To the nearest mark a fence can be set to: 0.1 mm, or the fraction of the inch the shop works to. */
-export function toMark(l: Length, ruler: Job['shop']['ruler']): Length {
-	const mark = ruler.unit === 'in' ? TICKS_PER_INCH / ruler.fraction : TICKS_PER_MM / 10;
-	return ticks(Math.round(l / mark) * mark);
-}
-
 /** How much a dimension is past what the space takes of the finished box; null without a space. */
 export type OverAt = (shape: Shape) => Partial<Record<Dimension, number>> | null;
+
+/** What a form holds, litres; null where no box comes of it. `net` builds the box, `gross` only works its boards into its profile. */
+export interface Holds {
+	net(shape: Shape): number | null;
+	gross(shape: Shape): number | null;
+}
 
 export interface Solution {
 	readonly shape: Shape;
@@ -89,17 +52,13 @@ export interface Solution {
 }
 
 /** Solves the box for its wanted volume; when the space does not allow it, says by how much and what else would do. */
-export function solveBox(
-	box: Box,
-	job: Job,
-	netOf: (shape: Shape) => number | null,
-	over: OverAt,
-): Solution {
+export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Solution {
 	const { target, shape } = box;
 	const which = target?.solve;
 	if (!target || !which) return { shape, solved: null, trouble: null };
-	const found = solveOne(shape, which, target.litres, netOf);
-	if (found === null) return { shape, solved: null, trouble: unreachable(box, which, netOf, over) };
+	const found = solveOne(shape, which, target.litres, holds, job);
+	if (found === null)
+		return { shape, solved: null, trouble: unreachable(box, which, holds, over, job) };
 	const rounded = toMark(found, job.shop.ruler);
 	const made = withDimension(shape, which, rounded);
 	const solved = {
@@ -107,11 +66,11 @@ export function solveBox(
 		exact: found,
 		rounded,
 		wanted: target.litres,
-		gives: netOf(made) ?? 0,
+		gives: holds.net(made) ?? 0,
 	};
 	const past = over(made)?.[which] ?? 0;
 	if (past <= 0) return { shape: made, solved, trouble: null };
-	const most = netOf(withDimension(shape, which, ticks(rounded - past)));
+	const most = holds.net(withDimension(shape, which, ticks(rounded - past)));
 	const short =
 		most === null
 			? ''
@@ -121,7 +80,7 @@ export function solveBox(
 		solved,
 		trouble: {
 			what: `For ${litreText(target.litres)} the ${which} has to be ${shown(rounded)} mm; the space takes ${shown(rounded - past)} mm${short}.`,
-			fix: others(box, which, netOf, over),
+			fix: others(box, which, holds, over, job),
 		},
 	};
 }
@@ -130,37 +89,38 @@ function solveOne(
 	shape: Shape,
 	which: Dimension,
 	wanted: number,
-	netOf: (shape: Shape) => number | null,
+	holds: Holds,
+	job: Job,
 ): Length | null {
 	const start = dimensionOf(shape, which);
 	if (start === null) return null;
-	return solveFor(wanted, start, (value) => netOf(withDimension(shape, which, value)));
+	const at = (value: Length): Shape => withDimension(shape, which, value);
+	const net = (value: Length): number | null => holds.net(at(value));
+	const gross = (value: Length): number | null => holds.gross(at(value));
+	const mark = (value: Length): Length => toMark(value, job.shop.ruler);
+	return solveQuickly(wanted, start, { net, gross, mark }) ?? solveFor(wanted, start, net);
 }
 
 function unreachable(
 	box: Box,
 	which: Dimension,
-	netOf: (shape: Shape) => number | null,
+	holds: Holds,
 	over: OverAt,
+	job: Job,
 ): { what: string; fix: string } {
 	const wanted = litreText(box.target!.litres);
 	const what =
 		dimensionOf(box.shape, which) === null
 			? `Free corners have no one ${which} to work out.`
 			: `No ${which} up to ${shown(LARGEST)} mm gives ${wanted}.`;
-	return { what, fix: others(box, which, netOf, over) };
+	return { what, fix: others(box, which, holds, over, job) };
 }
 
 /** Other dimensions that would reach the volume inside the space. */
-function others(
-	box: Box,
-	which: Dimension,
-	netOf: (shape: Shape) => number | null,
-	over: OverAt,
-): string {
+function others(box: Box, which: Dimension, holds: Holds, over: OverAt, job: Job): string {
 	const words = (['width', 'height', 'depth'] as const).flatMap((other) => {
 		if (other === which) return [];
-		const found = solveOne(box.shape, other, box.target!.litres, netOf);
+		const found = solveOne(box.shape, other, box.target!.litres, holds, job);
 		if (found === null) return [];
 		const past = over(withDimension(box.shape, other, found))?.[other] ?? 0;
 		return past > 0 ? [] : [`a ${other} of ${shown(found)} mm`];

@@ -30,14 +30,17 @@ export interface TaperedShell {
 	readonly materials: Readonly<Record<Six, Material>>;
 }
 
-/** Walls of a double-tapered box; null when it cannot be made, with the reason told. */
-export function taperedShell(
+type Form = Pick<TaperedShell, 'air' | 'outer' | 'outerCorners' | 'innerCorners' | 'materials'> & {
+	readonly inner: Readonly<Record<Six, Plane>>;
+};
+
+/** Faces and air of a double-tapered box; null when it cannot be made, with the reason told. */
+export function taperedForm(
 	box: Box,
 	shape: ShapeOf<'tapered'>,
 	rack: Rack,
-	tiltLimit: number,
 	trouble: Trouble,
-): TaperedShell | null {
+): Form | null {
 	const given = planesOf(shape);
 	const found = SIX.map((key) => [key, rack.ofWall(key)] as const);
 	if (!found.every(([, m]) => m !== null)) return null;
@@ -61,14 +64,26 @@ export function taperedShell(
 		);
 		return null;
 	}
-	refuse(box, trouble);
-	const boards = boardsOf(box, placedOuter, placedInner, materials);
-	checkTilts(boards, tiltLimit, trouble);
 	const planes = SIX.map((key) => placedInner[key]);
 	const air: TaperedAir = { kind: 'tapered', planes, volume: hexVolume(innerCorners) };
 	const outerCorners = cornersOf(placedOuter);
-	const seams = seamsOf(innerCorners, materials);
-	return { boards, seams, air, outer: placedOuter, outerCorners, innerCorners, materials };
+	return { air, outer: placedOuter, inner: placedInner, outerCorners, innerCorners, materials };
+}
+
+/** Walls of a double-tapered box; null when it cannot be made, with the reason told. */
+export function taperedShell(
+	box: Box,
+	shape: ShapeOf<'tapered'>,
+	rack: Rack,
+	tiltLimit: number,
+	trouble: Trouble,
+): TaperedShell | null {
+	const form = taperedForm(box, shape, rack, trouble);
+	if (!form) return null;
+	refuse(box, trouble);
+	const boards = boardsOf(box, form.outer, form.inner, form.materials);
+	checkTilts(boards, tiltLimit, trouble);
+	return { ...form, boards, seams: seamsOf(form.innerCorners, form.materials) };
 }
 
 /** The six planes of a frustum whose front and back are upright rectangles. */

@@ -7,6 +7,11 @@ export class Trouble {
 	readonly problems: Problem[] = [];
 	constructor(private readonly root: Path) {}
 
+	/** All that another one has collected. */
+	add(other: Trouble): void {
+		this.problems.push(...other.problems);
+	}
+
 	/** What is named is left out of the plan. */
 	stop(path: Path, what: string, fix: string): void {
 		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'stop' });
