@@ -77,3 +77,19 @@ describe('figures that contradict each other', () => {
 		]);
 	});
 });
+
+test('label sheets of a kind nobody sells, or for the other paper, are said and left out', () => {
+	const read = (labels: string) => readJob({ shop: { labels, paper: 'letter' } });
+	for (const labels of ['letter-9x9', 'a4-3x7']) {
+		const { job, problems } = read(labels);
+		expect(problems).toMatchObject([{ path: ['shop', 'labels'], kind: 'stop' }]);
+		expect(problems[0]!.what).toContain(`"${labels}"`);
+		expect(problems[0]!.fix).toContain('letter-2x5');
+		expect(job.shop.labels).toBeUndefined();
+		expect(job.shop.paper).toBe('letter');
+	}
+	expect(read('letter-2x5')).toMatchObject({
+		problems: [],
+		job: { shop: { labels: 'letter-2x5' } },
+	});
+});

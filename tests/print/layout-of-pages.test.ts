@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Mark } from '../../src/lib/print/drawing';
 import { flow, space, type Block } from '../../src/lib/print/flow';
 import { framed, pageArea, paperSize } from '../../src/lib/print/frame';
-import { LABEL_SHEETS, labelPages } from '../../src/lib/print/label-pages';
+import { LABEL_SHEETS } from '../../src/lib/job/label-sheets';
+import { labelPages } from '../../src/lib/print/label-pages';
 import { PAPER_SIZES } from '../../src/lib/print/frame';
 import { table } from '../../src/lib/print/table';
 import { fitLabel } from '../../src/lib/print/label-fit';
@@ -119,7 +120,11 @@ describe('sheet drawings', () => {
 
 	it('name offcut and waste in words, not by hatch alone', () => {
 		const words = said(drawing.marks);
-		expect(words.filter((w) => w === 'Offcut: rack it').length).toBeGreaterThan(1);
+		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
+		offcuts.forEach((_, i) =>
+			expect(words.some((w) => w.startsWith(`Offcut R${i + 1}`))).toBe(true),
+		);
+		expect(words).toContain('Offcut R3: rack it');
 		expect(words).toContain('offcut, back to the rack');
 		expect(words).toContain('waste');
 		expect(words).toContain('datum');
@@ -148,12 +153,16 @@ describe('label sheets', () => {
 		expect(Math.abs(paper.height - bottom - s.top)).toBeLessThan(0.2);
 	});
 
-	it('has one label a piece after the test page', () => {
+	it('has one label for each piece and each offcut after the test page', () => {
 		const plan = samplePlan();
 		const pages = labelPages(plan, 'a4-2x7');
 		const pieces = plan.parts.reduce((sum, p) => sum + p.count, 0);
 		const codes = pages.slice(1).flatMap((p) => p.marks.filter((m) => m.kind === 'path'));
-		expect(codes).toHaveLength(pieces);
+		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
+		expect(codes).toHaveLength(pieces + offcuts.length);
+		const words = pages.slice(1).flatMap((p) => said(p.marks));
+		expect(words.filter((w) => w === 'Offcut: rack it')).toHaveLength(offcuts.length);
+		expect(words).toEqual(expect.arrayContaining(offcuts.map((_, i) => `R${i + 1}`)));
 		expect(said(pages[1]!.marks)).toContain('2 of 2');
 		expect(said(pages[0]!.marks)).toContain('100 mm');
 	});

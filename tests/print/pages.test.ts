@@ -125,7 +125,7 @@ describe.each([
 			.map((t) => t.text);
 		for (const part of made.parts) expect(words).toContain(part.label);
 		const cuts = made.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.cuts));
-		const listed = words.filter((w) => /^\d+ (trim|rip|cross|slant)$/.test(w));
+		const listed = words.filter((w) => /^\d+ (trim|rip|crosscut|slant)$/.test(w));
 		expect(listed).toHaveLength(cuts.length);
 	});
 });

@@ -1,4 +1,5 @@
 import type { Job } from './job';
+import { LABEL_SHEETS } from './label-sheets';
 import type { Problem } from './problem';
 import { nearest } from './nearest';
 
@@ -34,13 +35,31 @@ export function unknownMarks(job: Job): Problem[] {
 	const faults = named
 		.filter(({ shelf, id }) => !known[shelf].includes(id))
 		.map(({ path, shelf, id }) => unknown(path, WORDS[shelf], id, known[shelf]));
-	return [...faults, ...unknownSaw(job)];
+	return [...faults, ...unknownSaw(job), ...unknownLabels(job)];
 }
 
 function unknownSaw({ shop }: Job): Problem[] {
 	const saws = shop.saws.map((s) => s.id);
 	if (shop.saw === undefined || saws.includes(shop.saw)) return [];
 	return [unknown(['shop', 'saw'], 'saw', shop.saw, saws)];
+}
+
+/** Labels printed for another paper would miss their sheet: such a kind is as unknown as one that is not sold. */
+function unknownLabels({ shop }: Job): Problem[] {
+	const { labels, paper } = shop;
+	const known = LABEL_SHEETS.filter((s) => s.paper === paper).map((s) => s.id);
+	if (labels === undefined || known.includes(labels)) return [];
+	const like = nearest(labels, known);
+	return [
+		{
+			path: ['shop', 'labels'],
+			what: `No label sheet of this paper has the mark "${labels}".`,
+			fix: like
+				? `Write "${like}", if that is the sheet meant.`
+				: `Use one of ${known.join(', ')}, or leave it empty.`,
+			kind: 'stop',
+		},
+	];
 }
 
 interface Mark {

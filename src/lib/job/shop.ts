@@ -1,4 +1,5 @@
 import { z } from './zod';
+import { LABEL_SHEETS } from './label-sheets';
 import { amount, degrees, distance, id, name, percent, size } from './fields';
 
 export const saw = z.strictObject({
@@ -13,6 +14,10 @@ export const saw = z.strictObject({
 	narrowestRip: size.nullable().default(null),
 	stages: z.number().int().min(2).max(9).nullable().default(null),
 	first: z.enum(['any', 'rip', 'cross']).default('any'),
+	packet: size
+		.nullable()
+		.default(null)
+		.describe('Packet: highest stack of equal sheets cut together; empty for one at a time'),
 });
 
 export const labour = z.strictObject({
@@ -46,6 +51,11 @@ export const shop = z.strictObject({
 		})
 		.prefault({}),
 	paper: z.enum(['a4', 'letter']).default('a4'),
+	labels: id
+		.optional()
+		.describe(
+			`Label sheets: one of ${LABEL_SHEETS.map((s) => s.id).join(', ')}; empty for the first of the paper`,
+		),
 	currency: z
 		.string()
 		.regex(

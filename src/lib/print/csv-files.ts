@@ -1,11 +1,11 @@
 import { writeCsv, type Delimiter } from '../job/csv';
-import type { BoardLayouts } from '../layout/layouts';
 import { ticks } from '../measure/length';
 import { plainMoney } from '../measure/money';
 import { printLength } from '../measure/ruler';
 import type { Cut, SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
 import { amountText, buyText } from './amounts';
+import { cutKind, offcutName, partLabel, rackLabels, type SheetAt } from './cut-text';
 
 /* Lists for a spreadsheet, on the ruler of the job. A decimal comma asks for the semicolon between cells. */
 
@@ -61,18 +61,17 @@ export function cuttingListCsv(plan: Plan): string {
 	const rows = plan.boards
 		.filter((boards) => boards.faults.length === 0)
 		.flatMap((boards) =>
-			boards.answer.layouts.flatMap((layout) => sheetRows(plan, boards, layout, ++n)),
+			boards.answer.layouts.flatMap((layout, index) =>
+				sheetRows({ plan, boards, index }, layout, ++n),
+			),
 		);
 	const unit = `lengths in ${plan.job.shop.ruler.unit}`;
 	return writeCsv([[...head, unit], ...rows.map((row) => [...row, ''])], delimiter(plan));
 }
 
-function sheetRows(
-	plan: Plan,
-	boards: BoardLayouts,
-	layout: SheetLayout,
-	n: number,
-): (string | number)[][] {
+function sheetRows(at: SheetAt, layout: SheetLayout, n: number): (string | number)[][] {
+	const { plan, boards } = at;
+	const labels = rackLabels(at);
 	const board =
 		plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
 	const on = (l: number) => printLength(ticks(Math.round(l)), plan.job.shop.ruler).text;
@@ -80,10 +79,10 @@ function sheetRows(
 		n,
 		board,
 		cut.n,
-		cut.kind,
+		cutKind(cut),
 		cut.kind === 'slant' ? '' : on(cut.fence),
 		cut.kind === 'slant' ? 'marked line' : cut.fenceEdge,
-		freed(plan, cut),
+		freed(at, cut),
 		...['', '', '', '', '', ''],
 	]);
 	const parts = layout.placed.map((placed) => {
@@ -91,22 +90,21 @@ function sheetRows(
 		const place = [on(placed.length), on(placed.width), on(placed.x), on(placed.y), placed.turn];
 		return [n, board, '', 'part', '', '', part?.label ?? placed.id, part?.name ?? '', ...place];
 	});
-	const offcuts = layout.offcuts.map((o) => {
+	const offcuts = layout.offcuts.map((o, i) => {
 		const place = [on(o.length), on(o.width), on(o.x), on(o.y), ''];
-		return [n, board, '', 'offcut', '', '', '', 'back to the rack', ...place];
+		return [n, board, '', 'offcut', '', '', labels[i] ?? '', 'back to the rack', ...place];
 	});
 	return [...cuts, ...parts, ...offcuts];
 }
 
-/** The marks of the parts a cut sets free. */
-function freed(plan: Plan, cut: Cut): string {
+/** The marks of the parts and offcuts a cut sets free. */
+function freed(at: SheetAt, cut: Cut): string {
 	return cut.gives
-		.flatMap(({ kind, id }) =>
-			kind === 'piece' && id !== undefined
-				? [plan.parts.find((p) => p.id === id)?.label ?? id]
-				: [],
-		)
-		.join(' ');
+		.flatMap(({ kind, id, rect }) => {
+			if (kind === 'piece') return [partLabel(at.plan, id ?? '')];
+			return kind === 'offcut' ? [offcutName(at, rect)] : [];
+		})
+		.join('; ');
 }
 
 function delimiter(plan: Plan): Delimiter {

@@ -28,7 +28,9 @@ export function cutsOnSheet(
 ): Mark[] {
 	const lines = layout.cuts.map((cut) => cutLine(cut, layout, kerf, view));
 	const strokes = lines.map(({ cut, entry, exit }) => chalk(cut, entry, exit));
-	return [...strokes, ...outsideFlags(lines), ...insideFlags(lines, words)];
+	const outside = outsideFlags(lines);
+	const standing = outside.flatMap((m) => (m.kind === 'text' ? [boxRound(m, RADIUS)] : []));
+	return [...strokes, ...outside, ...insideFlags(lines, words, standing)];
 }
 
 function cutLine(cut: Cut, layout: SheetLayout, kerf: number, view: View): CutLine {
@@ -92,17 +94,21 @@ function outsideFlags(lines: readonly CutLine[]): Mark[] {
 }
 
 /** Flags on their lines inside the sheet, as near to the entry as words and other flags leave room. */
-function insideFlags(lines: readonly CutLine[], words: readonly Box[]): Mark[] {
-	const taken: Box[] = [...words];
+function insideFlags(
+	lines: readonly CutLine[],
+	words: readonly Box[],
+	standing: readonly Box[],
+): Mark[] {
+	const flags: Box[] = [...standing];
 	return lines
 		.filter((l) => !l.outside)
 		.flatMap((l) => {
-			const seat = seats(l).find(
-				({ spot, radius }) => !taken.some((box) => overlap(box, boxRound(spot, radius))),
-			);
-			// Nowhere is clear: a smaller flag in the middle, over a word if need be, is better than none.
-			const { spot, radius, foot } = seat ?? middle(l);
-			taken.push(boxRound(spot, radius + 0.3));
+			const all = seats(l);
+			const clearOf = (boxes: readonly Box[]) =>
+				all.find(({ spot, radius }) => !boxes.some((box) => overlap(box, boxRound(spot, radius))));
+			// Nowhere is clear: over a word is better than over another flag, and anything better than none.
+			const { spot, radius, foot } = clearOf([...words, ...flags]) ?? clearOf(flags) ?? middle(l);
+			flags.push(boxRound(spot, radius + 0.3));
 			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
 			return [...leader, ...flagMarks(l.cut, spot, radius)];
 		});
@@ -120,7 +126,7 @@ const SEATS: readonly (readonly [number, number])[] = [
 	[RADIUS, 0],
 	[RADIUS * 0.8, 0],
 	...[4, -4, 7, -7].map((off) => [RADIUS * 0.8, off] as const),
-	...[0, 3, -3, 6, -6, 10, -10, 14, -14, 19, -19, 25, -25].map(
+	...[0, 3, -3, 6, -6, 10, -10, 14, -14, 19, -19, 25, -25, 32, -32, 40, -40].map(
 		(off) => [RADIUS * 0.62, off] as const,
 	),
 ];

@@ -1,6 +1,5 @@
-import type { BoardLayouts } from '../layout/layouts';
-import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
+import { offcutName, type SheetAt } from './cut-text';
 import { figuresOn, type Figures } from './figures';
 import type { Block } from './flow';
 import type { Leaf } from './frame';
@@ -20,23 +19,22 @@ export function cuttingListPages(plan: Plan): Leaf[] {
 		boards.answer.layouts.forEach((layout, i) => {
 			const size = figures.size(layout.length, layout.width);
 			const name = `${materialName(plan, boards)}, sheet ${i + 1} of ${boards.answer.layouts.length}, ${size}`;
-			blocks.push(subheading(name, width), ...sheetTable(plan, boards, layout, width, figures));
+			blocks.push(
+				subheading(name, width),
+				...sheetTable({ plan, boards, index: i }, width, figures),
+			);
 			blocks.push({ height: 3.5, marks: [] });
 		});
 	return leavesOf(plan, { name: 'Cutting list', title: 'Cutting list' }, blocks, figures);
 }
 
-function sheetTable(
-	plan: Plan,
-	boards: BoardLayouts,
-	layout: SheetLayout,
-	width: number,
-	figures: Figures,
-): Block[] {
-	const ids = [...new Set(layout.placed.map((p) => p.id))];
+function sheetTable(at: SheetAt, width: number, figures: Figures): Block[] {
+	const { plan, boards, index } = at;
+	const { placed, offcuts } = boards.answer.layouts[index]!;
+	const ids = [...new Set(placed.map((p) => p.id))];
 	const rows = ids.map((id): Row => {
 		const part = plan.parts.find((p) => p.id === id);
-		const count = layout.placed.filter((p) => p.id === id).length;
+		const count = placed.filter((p) => p.id === id).length;
 		return {
 			of: `part:${id}`,
 			cells: [
@@ -49,11 +47,11 @@ function sheetTable(
 			],
 		};
 	});
-	const offcuts = layout.offcuts.map((o): Row => ({
+	const left = offcuts.map((o): Row => ({
 		cells: [
 			{ tick: true },
 			'',
-			'offcut, back to the rack',
+			`${offcutName(at, o)}, back to the rack`,
 			'1',
 			figures.size(o.length, o.width),
 			'',
@@ -69,7 +67,7 @@ function sheetTable(
 				{ head: boards.problem.method === 'saw' ? 'Cut size' : 'Size', width: 42, align: 'end' },
 				{ head: 'Bevelled edges', width: 26 },
 			],
-			rows: [...rows, ...offcuts],
+			rows: [...rows, ...left],
 		},
 		width,
 	);

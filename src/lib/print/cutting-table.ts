@@ -1,28 +1,23 @@
-import type { BoardLayouts } from '../layout/layouts';
-import type { Cut, Gives, SheetLayout } from '../nest/types';
-import type { Plan } from '../plan';
+import type { Cut } from '../nest/types';
+import { cutKind, givesText, offcutName, partLabel, type SheetAt } from './cut-text';
 import type { Block } from './flow';
 import type { Figures } from './figures';
 import { table, widest, type Row } from './table';
 
 /** Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists where its parts lie. */
-export function cuttingTable(
-	plan: Plan,
-	boards: BoardLayouts,
-	layout: SheetLayout,
-	width: number,
-	figures: Figures,
-	size?: number,
-): Block[] {
+export function cuttingTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
+	const { boards, index } = at;
+	const layout = boards.answer.layouts[index];
+	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
 	if (boards.problem.method === 'router' || layout.cuts.length === 0)
-		return placesTable(plan, layout, width, figures, size);
-	const rows = layout.cuts.map((cut, i) => cutRow(plan, cut, layout.cuts[i - 1], figures));
+		return placesTable(at, width, figures, size);
+	const rows = layout.cuts.map((cut, i) => cutRow(at, cut, layout.cuts[i - 1], figures));
 	const fences = layout.cuts.map((c) => figures.bench(c.fence));
 	return table(
 		{
 			columns: [
 				{ head: '', width: 3.6 },
-				{ head: 'Cut', width: 16 },
+				{ head: 'Cut', width: widest(['Cut', ...layout.cuts.map(cutName)]) },
 				{ head: 'Fence', width: widest(['Fence', ...fences]), align: 'end' },
 				{ head: 'From', width: 27 },
 				{ head: 'Gives', width: { share: 1 } },
@@ -34,14 +29,11 @@ export function cuttingTable(
 	);
 }
 
-const KINDS: Readonly<Record<Cut['kind'], string>> = {
-	trim: 'trim',
-	rip: 'rip',
-	cross: 'cross',
-	slant: 'slant',
-};
+function cutName(cut: Cut): string {
+	return `${cut.n}  ${cutKind(cut)}`;
+}
 
-function cutRow(plan: Plan, cut: Cut, before: Cut | undefined, figures: Figures): Row {
+function cutRow(at: SheetAt, cut: Cut, before: Cut | undefined, figures: Figures): Row {
 	const same =
 		before?.fence === cut.fence && before.runs === cut.runs && before.fenceEdge === cut.fenceEdge;
 	const slant = cut.kind === 'slant';
@@ -49,57 +41,44 @@ function cutRow(plan: Plan, cut: Cut, before: Cut | undefined, figures: Figures)
 		of: `cut:${cut.n}`,
 		cells: [
 			{ tick: true },
-			`${cut.n}  ${KINDS[cut.kind]}`,
+			cutName(cut),
 			slant ? '' : { text: figures.bench(cut.fence), weight: 'semibold' },
 			slant ? 'marked line' : `${cut.fenceEdge} edge${same ? ', same' : ''}`,
-			slant ? slantText(plan, cut, figures) : givesText(plan, cut, figures),
+			slant ? slantText(at, cut, figures) : givesText(at, cut, figures),
 		],
 	};
 }
 
-function slantText(plan: Plan, cut: Cut, figures: Figures): string {
+function slantText(at: SheetAt, cut: Cut, figures: Figures): string {
 	const spot = (p: Cut['from']) =>
 		p === undefined ? '' : `${figures.bench(p.x)}, ${figures.bench(p.y)}`;
-	return `from ${spot(cut.from)} to ${spot(cut.to)} (from the datum): ${givesText(plan, cut, figures)}`;
+	return `from ${spot(cut.from)} to ${spot(cut.to)} (from the datum): ${givesText(at, cut, figures)}`;
 }
 
-function givesText(plan: Plan, cut: Cut, figures: Figures): string {
-	const sides = cut.runs === 'x' ? ['below', 'above'] : ['left', 'right'];
-	return cut.gives
-		.map((give, i) => {
-			const what = giveText(plan, give, figures);
-			return what === '' ? '' : `${sides[i]!}: ${what}`;
-		})
-		.filter((t) => t !== '')
-		.join('; ');
-}
-
-function giveText(plan: Plan, give: Gives, figures: Figures): string {
-	switch (give.kind) {
-		case 'piece':
-			return partLabel(plan, give.id ?? '');
-		case 'strip':
-			return give.nextCut === undefined ? 'rest' : `strip for cut ${give.nextCut}`;
-		case 'offcut':
-			return `offcut ${figures.size(give.rect.length, give.rect.width)}`;
-		case 'waste':
-			return 'waste';
-		case 'nothing':
-			return '';
-	}
-}
-
-export function partLabel(plan: Plan, id: string): string {
-	return plan.parts.find((p) => p.id === id)?.label ?? id;
-}
-
-function placesTable(
-	plan: Plan,
-	layout: SheetLayout,
-	width: number,
-	figures: Figures,
-	size?: number,
-): Block[] {
+function placesTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
+	const { plan, boards, index } = at;
+	const layout = boards.answer.layouts[index];
+	const offcuts = (layout?.offcuts ?? []).map((o) => ({
+		cells: [
+			{ tick: true } as const,
+			offcutName(at, o),
+			figures.bench(o.x),
+			figures.bench(o.y),
+			'',
+			figures.size(o.length, o.width),
+		],
+	}));
+	const parts = (layout?.placed ?? []).map((p) => ({
+		of: `part:${p.id}`,
+		cells: [
+			{ tick: true } as const,
+			`${partLabel(plan, p.id)} ${plan.parts.find((part) => part.id === p.id)?.name ?? ''}`,
+			figures.bench(p.x),
+			figures.bench(p.y),
+			`${p.turn}°`,
+			figures.size(p.length, p.width),
+		],
+	}));
 	return table(
 		{
 			columns: [
@@ -111,17 +90,7 @@ function placesTable(
 				{ head: 'Size as it lies', width: 36, align: 'end' },
 			],
 			...(size === undefined ? {} : { size }),
-			rows: layout.placed.map((p) => ({
-				of: `part:${p.id}`,
-				cells: [
-					{ tick: true },
-					`${partLabel(plan, p.id)} ${plan.parts.find((part) => part.id === p.id)?.name ?? ''}`,
-					figures.bench(p.x),
-					figures.bench(p.y),
-					`${p.turn}°`,
-					figures.size(p.length, p.width),
-				],
-			})),
+			rows: [...parts, ...offcuts],
 		},
 		width,
 	);

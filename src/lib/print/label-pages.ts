@@ -1,4 +1,4 @@
-import tables from '../../../shared/tables/label-sheets.json';
+import { LABEL_SHEETS, type LabelSheet } from '../job/label-sheets';
 import type { Part } from '../design/part';
 import { printAngle } from '../measure/angle';
 import type { Plan } from '../plan';
@@ -6,30 +6,16 @@ import type { Mark, Page } from './drawing';
 import { figuresOn, type Figures } from './figures';
 import { PAPER_SIZES } from './frame';
 import { line, rect } from './path';
+import { rackLabels } from './cut-text';
 import { ownerName } from './parts-pages';
 import { placed } from './place';
 import { qrMark } from './qr';
 import { scaleBar } from './scale-bar';
+import { materialName } from './sheet-drawing';
 import { shortened, textWidth } from './text-width';
 
-/** One kind of label sheet, millimetres. */
-export interface LabelSheet {
-	readonly id: string;
-	readonly paper: keyof typeof PAPER_SIZES;
-	readonly columns: number;
-	readonly rows: number;
-	readonly width: number;
-	readonly height: number;
-	readonly left: number;
-	readonly top: number;
-	readonly pitchX: number;
-	readonly pitchY: number;
-}
-
-export const LABEL_SHEETS = tables.sheets as readonly LabelSheet[];
-
 /** The kind asked for, else the first that is made in the job's paper. */
-export function labelSheetOf(plan: Plan, id?: string): LabelSheet {
+export function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 	const own = LABEL_SHEETS.filter((s) => s.paper === plan.job.shop.paper);
 	const sheet = LABEL_SHEETS.find((s) => s.id === id) ?? own[0];
 	if (sheet === undefined) throw new Error('bug: no label sheet for this paper');
@@ -37,14 +23,15 @@ export function labelSheetOf(plan: Plan, id?: string): LabelSheet {
 }
 
 /**
- * A label for each piece, on label sheets: mark, name, size, edges, and a QR code of the part's id. First a test page to hold
+ * A label for each piece and each offcut, on label sheets: mark, name, size, edges, and a QR code of the part's id or the
+ * offcut's mark on the rack. First a test page to hold
  * against a label sheet before the labels themselves are printed on one.
  */
-export function labelPages(plan: Plan, sheetId?: string): Page[] {
+export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
 	const sheet = labelSheetOf(plan, sheetId);
 	const figures = figuresOn(plan.job.shop.ruler);
-	const labels = plan.parts.flatMap((part) =>
-		[...Array(part.count).keys()].map((copy) => labelMarks(plan, part, copy, sheet, figures)),
+	const labels = [...partLabels(plan, figures), ...offcutsToLabel(plan, figures)].map((label) =>
+		labelMarks(label, sheet),
 	);
 	if (labels.length === 0) return [];
 	const each = sheet.columns * sheet.rows;
@@ -68,19 +55,57 @@ function cornerOf(sheet: LabelSheet, i: number): { x: number; y: number } {
 	};
 }
 
-function labelMarks(
-	plan: Plan,
-	part: Part,
-	copy: number,
-	sheet: LabelSheet,
-	figures: Figures,
-): Mark[] {
+/** What stands on one label. */
+interface LabelText {
+	readonly mark: string;
+	/** '1 of 2', for one of several alike. */
+	readonly nth: string;
+	/** The first in bold. */
+	readonly lines: readonly string[];
+	/** What its QR code says. */
+	readonly code: string;
+}
+
+function partLabels(plan: Plan, figures: Figures): LabelText[] {
+	return plan.parts.flatMap((part) =>
+		[...Array(part.count).keys()].map((copy) => ({
+			mark: part.label,
+			nth: part.count > 1 ? `${copy + 1} of ${part.count}` : '',
+			lines: labelLines(plan, part, figures),
+			code: part.id,
+		})),
+	);
+}
+
+/** Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs. */
+function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
+	return plan.boards
+		.filter((boards) => boards.faults.length === 0)
+		.flatMap((boards) =>
+			boards.answer.layouts.flatMap((layout, index) => {
+				if (boards.sources[index]?.cut === true) return [];
+				const labels = rackLabels({ plan, boards, index });
+				return layout.offcuts.flatMap((offcut, i): LabelText[] => {
+					const mark = labels[i];
+					if (mark === undefined) return [];
+					const lines = [
+						'Offcut: rack it',
+						figures.size(offcut.length, offcut.width),
+						materialName(plan, boards),
+						[plan.job.number, `off sheet ${index + 1}`].filter((t) => t !== '').join('  '),
+					];
+					return [{ mark, nth: '', lines, code: mark }];
+				});
+			}),
+		);
+}
+
+function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
 	const inset = 2.5;
 	const code = Math.min(sheet.height - 2 * 1.5, 22);
 	const width = sheet.width - 2 * inset - code - 1;
-	const nth = part.count > 1 ? `${copy + 1} of ${part.count}` : '';
-	const mark = shortened(part.label, width - textWidth(nth, 2.8) - 2, 7, 'semibold');
-	const lines = labelLines(plan, part, figures);
+	const { nth, lines } = label;
+	const mark = shortened(label.mark, width - textWidth(nth, 2.8) - 2, 7, 'semibold');
 	const room = Math.floor((sheet.height - 2 * inset - 6.4) / 3.5);
 	const marks: Mark[] = [
 		{ kind: 'text', x: inset, y: inset + 5, text: mark, size: 7, weight: 'semibold' },
@@ -92,7 +117,7 @@ function labelMarks(
 			size: 2.9,
 			...(i === 0 ? { weight: 'semibold' } : {}),
 		})),
-		qrMark(part.id, sheet.width - inset - code + 1.5, (sheet.height - code) / 2, code),
+		qrMark(label.code, sheet.width - inset - code + 1.5, (sheet.height - code) / 2, code),
 	];
 	if (nth !== '')
 		marks.push({

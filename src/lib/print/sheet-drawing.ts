@@ -2,6 +2,7 @@ import { toMm } from '../measure/length';
 import type { BoardLayouts } from '../layout/layouts';
 import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
+import { rackLabels, type SheetAt } from './cut-text';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
 import { arrowhead, runningDepth } from './dimension';
 import { datumMark, dimensions, OFFSET, runningPlaces } from './sheet-dimensions';
@@ -41,7 +42,7 @@ export function sheetDrawing(
 		height,
 		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`,
 		marks: [
-			...sheetMarks(plan, boards, layout, view, figures),
+			...sheetMarks({ plan, boards, index }, layout, view, figures),
 			...dimensions(layout, places, view),
 			...datumMark(view),
 			...grainMark(plan, boards, view.x + Math.max(length, GRAIN_WIDTH), stage.grainY),
@@ -80,18 +81,14 @@ export function materialName(plan: Plan, boards: BoardLayouts): string {
 	return plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
 }
 
-function sheetMarks(
-	plan: Plan,
-	boards: BoardLayouts,
-	layout: SheetLayout,
-	view: View,
-	figures: Figures,
-): Mark[] {
+function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figures): Mark[] {
+	const { plan, boards } = at;
+	const labels = rackLabels(at);
 	const kerf = boards.problem.method === 'saw' ? boards.problem.kerf : 0;
 	const words: Box[] = [];
 	const marks: Mark[] = wasteRects(layout).map((r) => hatch('waste', [corners(r, view)]));
 	layout.offcuts.forEach((offcut, i) => {
-		const drawn = offcutMarks(offcut, i, view, figures);
+		const drawn = offcutMarks(offcut, i, labels[i] ?? '', view, figures);
 		marks.push(...drawn.marks);
 		words.push(...drawn.words);
 	});
@@ -130,15 +127,18 @@ export function wasteRects(layout: SheetLayout): Rect[] {
 		.map((g) => g.rect);
 }
 
-function offcutMarks(offcut: Rect, i: number, view: View, figures: Figures) {
+function offcutMarks(offcut: Rect, i: number, rack: string, view: View, figures: Figures) {
 	const spots = corners(offcut, view);
 	const of = `offcut:${i}`;
 	const size = figures.size(offcut.length, offcut.width);
+	const name = `Offcut ${rack}`.trim();
 	const label = fitLabel(
 		[
-			{ name: 'Offcut: rack it', lines: [size] },
-			{ name: 'Offcut', lines: [size] },
-			{ name: 'Offcut', lines: [] },
+			{ name: `${name}: rack it`, lines: [size] },
+			{ name, lines: [size] },
+			{ name, lines: [] },
+			// The letter and number alone are enough to find it in the table.
+			...(rack === '' ? [] : [{ name: rack, lines: [] }]),
 		],
 		[spots],
 	);

@@ -3,7 +3,8 @@ import { proofText } from '../layout/proof';
 import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
 import { cautionsFor } from './caution-blocks';
-import { cuttingTable, partLabel } from './cutting-table';
+import { partLabel } from './cut-text';
+import { cuttingTable } from './cutting-table';
 import { figuresOn, type Figures } from './figures';
 import { space, type Block } from './flow';
 import type { Leaf } from './frame';
@@ -70,7 +71,7 @@ function sheetBlocks(
 		{ height: drawing.height, marks: drawing.marks },
 		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
 		space(2),
-		...cuttingTable(plan, boards, layout, width, figures, setting.size),
+		...cuttingTable({ plan, boards, index: i }, width, figures, setting.size),
 	];
 }
 
