@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { makeOrder } from '../../src/lib/estimate/order';
 import { job as schema } from '../../src/lib/job/job';
+import { plan } from '../../src/lib/plan';
 
 const job = schema.parse({
 	shop: { spare: 0 },
@@ -45,4 +46,25 @@ describe('sundries in packs', () => {
 		expect(order.lines).toEqual([]);
 		expect(problems[0]?.what).toContain('gasket (2.4 metres, for baffle)');
 	});
+});
+
+it('asks for the price of what has to be bought without one', async () => {
+	const made = await plan(
+		{
+			stock: {
+				materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+				sheets: [{ id: 's', material: 'ply', length: 1000, width: 600 }],
+			},
+			parts: [
+				{ id: 'A', material: 'ply', length: 500, width: 300 },
+				{ id: 'B', name: 'Long rail', material: 'ply', length: 1500, width: 50 },
+			],
+		},
+		{ effort: 20 },
+	);
+	const price = made.problems.find((p) => p.path.join('.') === 'stock.sheets.0.price');
+	expect(price).toMatchObject({ kind: 'check' });
+	const left = made.problems.find((p) => p.kind === 'stop')!;
+	expect(left.what).toContain('B Long rail is on no sheet.');
+	expect(left.what).not.toContain('part.B');
 });

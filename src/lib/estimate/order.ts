@@ -22,5 +22,21 @@ export function makeOrder(
 		...sundries.lines,
 	];
 	const total = money(lines.reduce((sum, l) => sum + l.total, 0));
-	return { order: { lines, total }, problems: sundries.problems };
+	return { order: { lines, total }, problems: [...unpriced(job, lines), ...sundries.problems] };
+}
+
+/** Sheets and cloth that have to be bought but have no price: the order and the quote would be short of them in silence. */
+function unpriced(job: Job, lines: Order['lines']): Problem[] {
+	return lines
+		.filter((l) => l.buy > 0 && l.each === 0 && l.group !== 'sundries')
+		.map((l): Problem => {
+			const list = l.group === 'sheets' ? ('sheets' as const) : ('rolls' as const);
+			const at = job.stock[list].findIndex((thing: { id: string }) => thing.id === l.id);
+			return {
+				path: ['stock', list, at, 'price'],
+				what: `${l.what} (${l.id}) has to be bought but has no price, so the order and the quote are too low.`,
+				fix: 'Give its price.',
+				kind: 'check',
+			};
+		});
 }

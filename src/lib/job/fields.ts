@@ -11,10 +11,18 @@ import { readLength } from '../measure/read-length';
 /** The longest length the planner takes for anything: 100 m, far past any sheet, short of a slipped unit. */
 const LONGEST = mm(100_000);
 
+/** Past this a number of millimetres is no whole number of ticks any more. */
+const UNREADABLE = 1e9;
+
 function toLength(seen: number | string, ctx: z.RefinementCtx): Length {
+	if (typeof seen === 'number' && Math.abs(seen) > UNREADABLE) {
+		const message = `${seen} mm is out of reach.|Give a length of at most ${toMm(LONGEST)} mm.`;
+		ctx.addIssue({ code: 'custom', message });
+		return z.NEVER;
+	}
 	const reading =
 		typeof seen === 'number'
-			? { ok: true as const, value: mm(Math.min(Math.max(seen, -1e9), 1e9)) }
+			? { ok: true as const, value: mm(seen) }
 			: readLength(seen, { unit: 'mm', decimal: '.' });
 	if (!reading.ok) {
 		ctx.addIssue({ code: 'custom', message: `${reading.what}|${reading.fix}` });

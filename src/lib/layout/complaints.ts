@@ -29,10 +29,11 @@ type Unplaced = ClothLayouts['unplaced'][number];
 
 function partLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 	const part = laid.parts.find((p) => p.id === u.id);
-	const of = part ? `${part.label} ${part.name}` : u.id;
+	const of = part ? marked(part) : u.id;
 	return {
 		path: pathOf(job, places, part?.owner ?? '', u.id),
-		what: `${times(u.count)}${of} is on no sheet. ${u.why}`,
+		// The nest speaks of piece ids; the person knows marks and names.
+		what: `${times(u.count)}${of} is on no sheet. ${u.why.replaceAll(u.id, of)}`,
 		fix: 'Add a sheet that takes it, let it turn, or make it smaller.',
 		kind: 'stop',
 	};
@@ -40,14 +41,18 @@ function partLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 
 function blankLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 	const blank = laid.blanks.find((b) => b.id === u.id);
-	const of = blank ? `${blank.label} ${blank.name}` : u.id;
+	const of = blank ? marked(blank) : u.id;
 	return {
 		path: pathOf(job, places, blank?.owner ?? '', u.id),
-		what: `${times(u.count)}The cloth ${of} is on no roll. ${u.why}`,
+		what: `${times(u.count)}The cloth ${of} is on no roll. ${u.why.replaceAll(u.id, of)}`,
 		fix: 'Add a roll that takes it, or place a seam.',
 		kind: 'stop',
 	};
 }
+
+/** Mark and name, once where they are the same. */
+const marked = (thing: { readonly label: string; readonly name: string }): string =>
+	thing.label === thing.name ? thing.label : `${thing.label} ${thing.name}`;
 
 const times = (count: number): string => (count > 1 ? `${count} pieces: ` : '');
 
