@@ -10,9 +10,10 @@ import { space, type Block } from './flow';
 import type { Leaf } from './frame';
 import { leavesOf, widthOf } from './leaves';
 import { materialName, sheetDrawing } from './sheet-drawing';
+import { packetText } from './packet-text';
 import { refusedBlocks } from './refused';
 import { table } from './table';
-import { heading, shortCaution, subheading } from './words';
+import { heading, paragraph, shortCaution, subheading } from './words';
 
 /** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
 export function sheetPages(plan: Plan): Leaf[] {
@@ -66,10 +67,12 @@ function sheetBlocks(
 ): Block[] {
 	const width = widthOf(plan);
 	const drawing = sheetDrawing(plan, boards, i, { width, height: setting.height }, figures);
+	const packet = packetText({ plan, boards, index: i });
 	return [
 		heading(titleOf(plan, boards, i), width, noteOf(plan, boards, layout, i, figures)),
 		{ height: drawing.height, marks: drawing.marks },
 		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
+		...(packet === '' ? [] : [paragraph(packet, width)]),
 		space(2),
 		...cuttingTable({ plan, boards, index: i }, width, figures, setting.size),
 	];
