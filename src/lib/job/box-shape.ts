@@ -1,5 +1,6 @@
 import { z } from './zod';
 import { degrees, position, size } from './fields';
+import { drawing } from './panel-outline';
 
 /*
  * The forms a box takes. All but 'tapered' are a side profile swept along the width; the profile is seen from the right
@@ -97,6 +98,12 @@ const free = z.strictObject({
 		.min(3, 'A profile needs three corners.|Give at least three.')
 		.max(24, 'This is more than 24 corners.|Leave out corners that lie on a straight line.')
 		.describe('Corners: round the side profile as seen from the right end, front on the left.'),
+	drawing: drawing
+		.nullable()
+		.default(null)
+		.describe(
+			'Drawing: a side profile from a file or a list, straight edges only; it stands in for the corners.',
+		),
 });
 
 const mouth = (which: string) =>

@@ -116,6 +116,9 @@ const pasted = z.strictObject({
 	...imported,
 });
 
+/** An outline out of a file or a list, without any photograph. */
+export const drawing = z.discriminatedUnion('kind', [svg, dxf, pasted]);
+
 const pixel = z.strictObject({
 	x: z.number().min(-1e6).max(1e6),
 	y: z.number().min(-1e6).max(1e6),
@@ -168,5 +171,6 @@ export const placedShape = z.strictObject({
 });
 
 export type Shape = z.output<typeof shape>;
+export type Drawing = z.output<typeof drawing>;
 export type PlacedShape = z.output<typeof placedShape>;
 export type CornerCut = z.output<typeof cornerCut>;

@@ -4,7 +4,7 @@ import type { AssemblyStep } from './box-plan';
 import { along, screwsOf } from './needs';
 import type { Seam } from './seam';
 import { TICKS_PER_MM } from '../../measure/length';
-import { shown } from './profile';
+import { shown } from './shown';
 
 const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
 

@@ -8,7 +8,7 @@ import { boardOf, type Board, type Hole } from './board';
 import { endFrame, plate } from './end';
 import { rodObstacle, type Obstacle } from './obstacle';
 import { woodOf } from './part-of';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Rack } from './rack';
 import { edgeSeams, originOf, plateMeets, stripMeets, type Meeting } from './rooms';
 import type { Seam } from './seam';

@@ -7,7 +7,7 @@ import { mm } from '../../measure/length';
 import { reach, type Air } from './air';
 import type { Board, Hole } from './board';
 import { faceOf, placeOn, roomBehind, rowOf, through, type Place } from './place';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Rack } from './rack';
 import { boardName, boardOf } from './board';
 import { roundHole } from './trim';

@@ -27,7 +27,7 @@ import { bradsOf, screwsOf } from './needs';
 import { boardObstacle, rodObstacle, type Obstacle } from './obstacle';
 import { layOf, massOf } from './part-of';
 import { faceOf } from './place';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Seam } from './seam';
 import type { Section } from './shell';
 import { flat } from './solid';

@@ -6,7 +6,7 @@ import type { Board } from './board';
 import type { FitFigures, Sizes3 } from './box-plan';
 import { boundsOf } from './obstacle';
 import { hull } from './part-of';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Trouble } from './trouble';
 import type { Point3 } from './vec';
 

@@ -7,7 +7,7 @@ import type { Board } from './board';
 import { cubicTicks, type Taken } from './volume';
 import { squareMetres } from './needs';
 import { faceOf, placeOn, roomBehind } from './place';
-import { shown } from './profile';
+import { shown } from './shown';
 import { faceArea } from './solid';
 import { roundHole, rectangleHole } from './trim';
 import type { Trouble } from './trouble';

@@ -1,10 +1,9 @@
-import { crossings } from '../../geometry/crossing';
 import type { Point } from '../../geometry/outline';
-import { tidy } from '../../geometry/tidy';
-import { toMm, type Length } from '../../measure/length';
+import type { Length } from '../../measure/length';
 import type { BoardKey } from '../../job/box-fields';
 import type { Shape, ShapeOf } from '../../job/box-shape';
-import { planeArea } from './solid';
+import { freeCorners } from './free';
+import { shown } from './shown';
 import type { Trouble } from './trouble';
 
 /**
@@ -147,39 +146,6 @@ function smaller(a: number, b: number, field: string, other: string, trouble: Tr
 }
 
 function free(shape: ShapeOf<'free'>, trouble: Trouble): Profile | null {
-	const path = ['shape', 'corners'];
-	const crossing = crossings(shape.corners, 1)[0];
-	if (crossing) {
-		trouble.stop(
-			path,
-			`The profile crosses itself near ${shown(crossing.at.x)}, ${shown(crossing.at.y)} mm.`,
-			'Give the corners in the order they follow round the box.',
-		);
-		return null;
-	}
-	const clean = tidy(shape.corners);
-	if (clean.outline.length < 3 || planeArea(clean.outline) <= 0) {
-		trouble.stop(
-			path,
-			'The profile encloses nothing.',
-			'Give at least three corners that are not in one line.',
-		);
-		return null;
-	}
-	if (clean.straight + clean.doubled + clean.slivers > 0) {
-		trouble.check(
-			path,
-			`Corners that lie on a straight line or on another corner were left out: ${shape.corners.length - clean.outline.length}.`,
-			'Take them out of the list, so that the numbers of the sides are plain.',
-		);
-	}
-	const lowX = Math.min(...clean.outline.map((c) => c.x));
-	const lowY = Math.min(...clean.outline.map((c) => c.y));
-	return {
-		width: shape.width,
-		corners: clean.outline.map((c) => ({ x: c.x - lowX, y: c.y - lowY })),
-		keys: clean.outline.map((_, i) => `side-${i + 1}`),
-	};
+	const corners = freeCorners(shape, trouble);
+	return corners && { width: shape.width, corners, keys: corners.map((_, i) => `side-${i + 1}`) };
 }
-
-export const shown = (l: number): string => String(Math.round(toMm(l) * 100) / 100);

@@ -5,7 +5,7 @@ import type { Point } from '../../geometry/outline';
 import { volumeOfAir, type SweptAir } from './air';
 import { boardOf, type Board } from './board';
 import { endFrame, plate } from './end';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Rack } from './rack';
 import type { Seam } from './seam';
 import { at } from './section';

@@ -3,7 +3,7 @@ import type { Dimension, Shape } from '../../job/box-shape';
 import type { Job } from '../../job/job';
 import { ticks, type Length } from '../../measure/length';
 import type { Solved } from './box-plan';
-import { shown } from './profile';
+import { shown } from './shown';
 import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';
 
 /** The dimension of a form as it stands, and the form with another one; null where the form has no such dimension. */

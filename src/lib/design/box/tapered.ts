@@ -2,7 +2,7 @@ import type { Box } from '../../job/box';
 import type { ShapeOf } from '../../job/box-shape';
 import type { Plane, TaperedAir } from './air';
 import { boardName, boardOf, type Board } from './board';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Rack } from './rack';
 import type { Seam } from './seam';
 import { frameOf, type Frame, type Solid } from './solid';

@@ -4,7 +4,7 @@ import { END_CORRECTION, equalRadius } from './acoustics';
 import { reach, type Air, type SweptAir } from './air';
 import type { Board } from './board';
 import { placeOn, roomBehind, rowOf, type Place } from './place';
-import { shown } from './profile';
+import { shown } from './shown';
 import type { Rack } from './rack';
 import { setIn } from './section';
 import type { Section } from './shell';

@@ -10,8 +10,15 @@ export function boardChoices(shape: unknown): string[] {
 		case 'truncated':
 			return [...SIDES, 'cut'];
 		case 'free':
-			return [...listAt(shape, ['corners']).map((_, i) => `side-${i + 1}`), 'left', 'right'];
+			return [...sides(shape), 'left', 'right'];
 		default:
 			return SIDES;
 	}
+}
+
+/** A drawing may have more corners than were typed; how many is known once it has been read, so all are offered. */
+function sides(shape: unknown): string[] {
+	const typed = listAt(shape, ['corners']).length;
+	const count = at(shape, ['drawing']) ? 24 : typed;
+	return Array.from({ length: count }, (_, i) => `side-${i + 1}`);
 }

@@ -83,6 +83,7 @@ const LABELS: Readonly<Record<string, string>> = {
 	unit: 'Unit',
 	layer: 'Drawing layer',
 	text: 'Drawing',
+	drawing: 'Drawing instead',
 	points: 'Corners',
 	corners: 'Corners',
 	cut: 'Corner',

@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import { box } from '../../src/lib/job/box';
+import { made, type Asked } from './box-make';
+
+const typed = [
+	{ x: 0, y: 0 },
+	{ x: 400, y: 0 },
+	{ x: 300, y: 350 },
+	{ x: 0, y: 350 },
+];
+const free = (drawing?: object): Asked =>
+	({
+		shape: { kind: 'free', width: 600, corners: typed, ...(drawing ? { drawing } : {}) },
+	}) as Asked;
+const svg = (d: string, more: object = {}): object => ({
+	kind: 'svg',
+	text: d,
+	unit: 'mm',
+	...more,
+});
+
+/** One closed polyline of the open drawing exchange format; the last figure of a corner is its bulge. */
+const dxf = (corners: readonly (readonly [number, number, number?])[]): string =>
+	[
+		...[0, 'SECTION', 2, 'ENTITIES', 0, 'LWPOLYLINE', 8, 'box', 90, corners.length, 70, 1],
+		...corners.flatMap(([x, y, bulge]) => [10, x, 20, y, ...(bulge ? [42, bulge] : [])]),
+		...[0, 'ENDSEC', 0, 'EOF'],
+	].join('\n');
+const side: [number, number][] = [
+	[0, 0],
+	[40, 0],
+	[30, 35],
+	[0, 35],
+];
+
+const told = (asked: Asked): string[] =>
+	made(asked)
+		.problems.filter((p) => p.path.slice(2).join('.') === 'shape.drawing')
+		.map((p) => `${p.kind}: ${p.what} ${p.fix}`);
+/** Front, back and length of every board; its number depends on where the drawing starts. */
+const sizes = (asked: Asked): string[] =>
+	made(asked)
+		.parts.map((p) => `${p.length} x ${p.width}, ${p.bevels.length}`)
+		.sort();
+
+describe('a side profile out of a drawing', () => {
+	it('an SVG path, y down, stands for the same corners typed in', () => {
+		// As a drawing program stores it: the top of the box has the smaller y.
+		const same = free(svg('M0 350 L400 350 L300 0 L0 0 Z'));
+		expect(made(same).problems).toEqual([]);
+		expect(sizes(same)).toEqual(sizes(free()));
+	});
+
+	it('a DXF polyline in centimetres, drawn clockwise, does too', () => {
+		const text = dxf([...side].reverse());
+		expect(sizes(free({ kind: 'dxf', text, unit: 'cm' }))).toEqual(sizes(free()));
+		const small = dxf(side.map(([x, y]) => [x, y] as const));
+		expect(sizes(free({ kind: 'dxf', text: small, unit: 'mm', scale: 10 }))).toEqual(sizes(free()));
+	});
+
+	it('is still solved for its volume', () => {
+		const asked = {
+			...free(svg('M0 350 L400 350 L300 0 L0 0 Z')),
+			target: { litres: 60, solve: 'width' as const },
+		};
+		expect(made(asked).figures!.chambers[0]!.net).toBeCloseTo(60, 1);
+	});
+
+	it('refuses curves and too many edges in words, and says what does not measure up', () => {
+		expect(
+			told(
+				free({
+					kind: 'dxf',
+					unit: 'cm',
+					text: dxf([
+						[0, 0],
+						[40, 0, 0.4],
+						[30, 35],
+						[0, 35],
+					]),
+				}),
+			)[0],
+		).toMatch(/^stop: One edge of the drawing is curved/);
+		const star = Array.from({ length: 30 }, (_, i) => {
+			const r = i % 2 ? 300 : 400;
+			return `${r * Math.cos((i * Math.PI) / 15)} ${r * Math.sin((i * Math.PI) / 15)}`;
+		});
+		expect(told(free(svg(`M${star.join(' L')} Z`)))[0]).toMatch(/^stop: The drawing has 30 edges/);
+		expect(told(free(svg('this is no drawing'))).join(' ')).toContain('stop: ');
+		const wrong = svg('M0 350 L400 350 L300 0 L0 0 Z', { known: { of: 'length', is: 500 } });
+		expect(told(free(wrong)).join(' ')).toMatch(/400 mm.*500 mm|500 mm.*400 mm/);
+	});
+
+	it('a box written before drawings could be given reads as it did', () => {
+		const old = {
+			id: 'b',
+			name: 'B',
+			material: 'ply',
+			shape: { kind: 'free', width: 600, corners: typed },
+		};
+		expect(box.parse(old).shape).toMatchObject({ kind: 'free', drawing: null });
+	});
+});
