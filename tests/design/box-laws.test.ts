@@ -123,4 +123,13 @@ describe('laws of boxes', () => {
 		expect(two[0]!.net).toBeCloseTo(300 * 364 * 314e-6, 9);
 		expect(two[0]!.net + two[1]!.net + 18 * 364 * 314e-6).toBeCloseTo(one, 9);
 	});
+
+	it('orders the rods from wall to wall, for every box alike', () => {
+		const rod = { kind: 'dowel' as const, diameter: 20, a: 150, b: 200 };
+		const asked = { ...plain(800, 400, 350), count: 2, braces: [rod] };
+		const needs = made(asked).needs.filter((n) => n.kind === 'dowel');
+		expect(needs).toHaveLength(1);
+		expect(needs[0]!.amount).toBeCloseTo((2 * (800 - 36)) / 1000, 9);
+		expect(made(plain(800, 400, 350)).needs.filter((n) => n.kind === 'dowel')).toEqual([]);
+	});
 });

@@ -17,6 +17,7 @@ export const UNIT: Readonly<Record<Sundry['kind'], 'm2' | 'm' | 'L' | 'pieces' |
 	brads: 'pieces',
 	sealant: 'm',
 	gasket: 'm',
+	dowel: 'm',
 	't-nuts': 'pieces',
 	terminal: 'pieces',
 	lining: 'm2',

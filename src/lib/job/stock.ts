@@ -93,6 +93,7 @@ export const sundry = z.strictObject({
 		'brads',
 		'sealant',
 		'gasket',
+		'dowel',
 		't-nuts',
 		'terminal',
 		'lining',

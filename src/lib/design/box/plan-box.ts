@@ -21,7 +21,8 @@ import { Trouble } from './trouble';
 import { litres } from './volume';
 import { volumeOfAir } from './air';
 import { slotSetups } from './vent';
-import { toMm } from '../../measure/length';
+import { ticks, toMm } from '../../measure/length';
+import { shown } from './shown';
 
 /**
  * Everything worked out of one box: its boards, their bevels, the air inside, and what has to be looked at. Never throws for
@@ -224,6 +225,14 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 		box.terminal && inside.boards.some((b) => b.holes.some((h) => h.of === 'terminal')) ? 1 : 0;
 	return needs([
 		{ kind: 'gasket', amount: frames * times, for: `driver frames of ${box.name}` },
+		...inside.rods.map((rod): Need => {
+			const amount = (toMm(ticks(Math.ceil(rod.length))) / 1000) * times;
+			return {
+				kind: 'dowel',
+				amount,
+				for: `${rod.name} of ${box.name}, ${shown(rod.diameter)} mm`,
+			};
+		}),
 		{ kind: 't-nuts', amount: bolts * times, for: `drivers of ${box.name}` },
 		{ kind: 'terminal', amount: cup * times, for: box.name },
 		{
