@@ -1,6 +1,7 @@
 import type { Plan } from '../lib/plan';
+import type { Page } from '../lib/print/drawing';
 import { labelPages } from '../lib/print/label-pages';
-import { printPack } from '../lib/print/pack';
+import { printPack, templatePages } from '../lib/print/pack';
 import { writePdf } from '../lib/print/pdf';
 import { rollDrawing } from '../lib/print/roll-drawing';
 import { sheetDrawing } from '../lib/print/sheet-drawing';
@@ -15,22 +16,14 @@ export function planFiles(plan: Plan): OutFile[] {
 	const fonts = loadFonts();
 	const { job } = plan;
 	const meta = { author: job.shop.name, date: job.date };
-	const labels = labelPages(plan);
+	const pdf = (name: string, title: string, pages: Page[]): OutFile[] =>
+		pages.length === 0 ? [] : [{ name, data: writePdf(pages, fonts, { ...meta, title }) }];
 	return [
-		{
-			name: 'print-pack.pdf',
-			data: writePdf(printPack(plan), fonts, { ...meta, title: job.name }),
-		},
+		...pdf('print-pack.pdf', job.name, printPack(plan)),
 		{ name: 'order.csv', data: orderCsv(plan) },
 		{ name: 'cutting-list.csv', data: cuttingListCsv(plan) },
-		...(labels.length > 0
-			? [
-					{
-						name: 'labels.pdf',
-						data: writePdf(labels, fonts, { ...meta, title: `${job.name}: labels` }),
-					},
-				]
-			: []),
+		...pdf('labels.pdf', `${job.name}: labels`, labelPages(plan)),
+		...pdf('templates.pdf', `${job.name}: templates`, templatePages(plan)),
 		{ name: 'plan.json', data: JSON.stringify(planJson(plan), null, '\t') + '\n' },
 		...sheetSvgs(plan),
 		...rollSvgs(plan),

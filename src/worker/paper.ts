@@ -2,7 +2,7 @@ import { cuttingListCsv, orderCsv } from '../lib/print/csv-files';
 import type { Fonts } from '../lib/print/faces';
 import type { Page } from '../lib/print/drawing';
 import { labelPages } from '../lib/print/label-pages';
-import { printPack } from '../lib/print/pack';
+import { printPack, templatePages } from '../lib/print/pack';
 import { writePdf } from '../lib/print/pdf';
 import { sheetDrawing } from '../lib/print/sheet-drawing';
 import { drawingSvg } from '../lib/print/svg';
@@ -16,6 +16,8 @@ export async function paper(kind: PaperKind, plan: Plan, faces: FaceUrls): Promi
 			return [await pdf('print-pack.pdf', plan, printPack(plan), faces)];
 		case 'labels':
 			return [await pdf('labels.pdf', plan, labelPages(plan), faces)];
+		case 'templates':
+			return [await pdf('templates.pdf', plan, templatePages(plan), faces)];
 		case 'layouts':
 			return layouts(plan);
 		case 'order':

@@ -51,6 +51,7 @@ describe('plan', () => {
 			'order.csv',
 			'plan.json',
 			'print-pack.pdf',
+			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);
 		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toMatch(/^what,code,need,/);

@@ -4,6 +4,7 @@ import { plan, type Plan } from '../../src/lib/plan';
 import type { Page, TextMark } from '../../src/lib/print/drawing';
 import { labelPages } from '../../src/lib/print/label-pages';
 import { printPack, templatePages } from '../../src/lib/print/pack';
+import { templateLength } from '../../src/lib/print/template-pages';
 import { overlap, textBox } from '../../src/lib/print/text-box';
 import { inchPlan, samplePlan } from './fixture';
 
@@ -200,5 +201,22 @@ describe('what a page must say', () => {
 		const big = { ...fixed, parts, boards: [] };
 		expect(printPack(big).some((p) => p.name.startsWith('Template'))).toBe(false);
 		expect(templatePages(big, ['cover.C1']).length).toBeGreaterThan(12);
+	});
+
+	it('has a template of each shaped part and of each blank, and says how many pages before', async () => {
+		const made = await sample('hatchback-pair');
+		const pages = templatePages(made);
+		expect(templateLength(made)).toBe(pages.length);
+		expect(made.blanks.length).toBeGreaterThan(0);
+		for (const blank of made.blanks) {
+			const own = pages.filter((p) =>
+				p.name.startsWith(`Template ${blank.label} ${blank.name}, cloth`),
+			);
+			expect(own.length).toBeGreaterThan(0);
+			for (const page of own)
+				expect(words([page]).join(' ')).toMatch(/BACK of the cloth: a mirror/);
+		}
+		expect(words(printPack(made)).join(' ')).toContain(`in templates.pdf, ${pages.length} pages`);
+		expect(templateLength({ ...made, parts: [], blanks: [] })).toBe(0);
 	});
 });

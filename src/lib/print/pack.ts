@@ -11,7 +11,13 @@ import { panelPages } from './panel-pages';
 import { partsPages } from './parts-pages';
 import { sheetPages } from './sheet-pages';
 import { summaryPages } from './summary-pages';
-import { blankTemplate, partTemplate, templateLeaves, templateOf } from './template-pages';
+import {
+	blankTemplate,
+	partTemplate,
+	templateLeaves,
+	templateOf,
+	templatesOf,
+} from './template-pages';
 
 /**
  * The print pack in the order of the work: what it is, what is made, what is cut, what is bought, what it costs. Layouts
@@ -34,8 +40,13 @@ export function printPack(plan: Plan): Page[] {
 	return framed([...summaryPages(plan, rest), ...rest], titleBlock(plan));
 }
 
-/** Full-size templates of the parts and blanks named, however many pages they take. */
-export function templatePages(plan: Plan, ids: readonly string[]): Page[] {
+/** Full-size templates of the parts and blanks named, else of all that are cut by a pattern, however many pages they take. */
+export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
+	if (ids === undefined)
+		return framed(
+			templatesOf(plan).flatMap((t) => templateOf(plan, t)),
+			titleBlock(plan),
+		);
 	const parts = plan.parts.filter((p) => ids.includes(p.id)).map(partTemplate);
 	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map(blankTemplate);
 	return framed(

@@ -15,6 +15,7 @@ import { line } from './path';
 import { materialName } from './sheet-drawing';
 import { table } from './table';
 import { contents } from './contents';
+import { templateLength } from './template-pages';
 import { shortened, textWidth } from './text-width';
 import { heading, paragraph, shortCaution } from './words';
 
@@ -40,7 +41,21 @@ function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Fi
 		...clothBlocks(plan, width, figures),
 		...cautionsFor(plan, 'summary', everything(plan), true, width, shortCaution),
 		space(2),
+		...templateBlocks(plan, width),
 		...contents(rest, before, width),
+	];
+}
+
+/** Where the patterns are, and how much paper they take, before anyone sends them to a printer. */
+function templateBlocks(plan: Plan, width: number): Block[] {
+	const pages = templateLength(plan);
+	if (pages === 0) return [];
+	return [
+		paragraph(
+			`Full-size templates of all shaped parts and cloth blanks are in templates.pdf, ${pages} ${pages === 1 ? 'page' : 'pages'}; cloth is drawn from the back, a mirror of what shows.`,
+			width,
+		),
+		space(3),
 	];
 }
 

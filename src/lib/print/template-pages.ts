@@ -38,6 +38,22 @@ export function templateLeaves(plan: Plan): Leaf[] {
 		.flatMap((t) => templateOf(plan, t));
 }
 
+/** Parts and blanks that are cut by a pattern: every shaped part, every cloth blank, in the order of the plan. */
+export function templatesOf(plan: Plan): Template[] {
+	return [
+		...plan.parts.filter(needsTemplate).map(partTemplate),
+		...plan.blanks.map((blank) => blankTemplate(blank)),
+	];
+}
+
+/** Sheets of paper that templates.pdf takes, maps and all; 0 when there is nothing to cut by a pattern. */
+export function templateLength(plan: Plan): number {
+	return templatesOf(plan).reduce((sum, t) => {
+		const pages = pagesOf(plan, t);
+		return sum + pages + (pages > 1 ? 1 : 0);
+	}, 0);
+}
+
 /** Pages a template takes, its map not counted. */
 export function pagesOf(plan: Plan, template: Template): number {
 	const { columns, rows } = tilingOf(plan, template);
@@ -125,7 +141,8 @@ export function blankTemplate(blank: Blank): Template {
 	});
 	return {
 		id: blank.id,
-		name: `${blank.label} ${blank.name}`,
+		// A panel and its cloth bear the same mark: the pages must not be taken for each other.
+		name: `${blank.label} ${blank.name}, cloth`,
 		width: toMm(blank.length),
 		height,
 		seen: 'BACK of the cloth: a mirror of what shows; the nap points right',

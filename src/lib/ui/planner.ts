@@ -24,7 +24,8 @@ export interface Ask {
 	readonly effort: number;
 }
 
-export type PaperKind = 'print-pack' | 'labels' | 'order' | 'cutting-list' | 'layouts';
+export type PaperKind =
+	'print-pack' | 'labels' | 'templates' | 'order' | 'cutting-list' | 'layouts';
 
 /** A file ready to be kept. */
 export interface Paper {
