@@ -28,6 +28,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 		test.use({ colorScheme });
 		for (const place of PLACES) {
 			test(`${place} can be read and worked by anybody`, async ({ page }) => {
+				test.slow(); // every form of the job unfolded is a long page to judge
 				await open(page, place);
 				await unfold(page);
 				await page.waitForTimeout(200);

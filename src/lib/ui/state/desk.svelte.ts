@@ -29,6 +29,8 @@ export class Desk {
 	sharesRack = $state(false);
 	/** What a screen reader is told of the last undo or redo. */
 	said = $state('');
+	/** Told the mark of the job after each edit that has been written; opening a job is no edit. */
+	onEdit: (id: string) => void = () => undefined;
 	#newest: StoredJob | null = null;
 	readonly watch: PlanWatch;
 	readonly saver: Saver;
@@ -162,6 +164,8 @@ export class Desk {
 		this.#history = history;
 		this.watch.follow(this.file);
 		this.#save();
+		const { id } = this;
+		void this.saver.settled().then(() => this.onEdit(id));
 	}
 
 	#save(effort = 0): void {
