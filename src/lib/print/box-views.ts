@@ -183,7 +183,7 @@ function names(
 ): Mark[] {
 	const put = (view: View, text: string, y: number): Mark => {
 		const spot = onPaper({ x: 0, y }, view);
-		return words(spot.x, spot.y - 12, text, { weight: 'semibold' });
+		return words(spot.x, spot.y - 14.5, text, { weight: 'semibold' });
 	};
 	const over = (view: View, text: string, y: number): Mark => {
 		const spot = onPaper({ x: 0, y }, view);
