@@ -64,6 +64,12 @@ const CASES: readonly (readonly [string, Asked, string, readonly string[]])[] = 
 		['crosses itself', '200, 200 mm'],
 	],
 	[
+		'a cleat too wide for its corners',
+		{ ...plain, cleats: { width: 380 } },
+		'cleats.width',
+		['380 mm', 'no room'],
+	],
+	[
 		'a board nobody has',
 		{ ...plain, boards: { front: { material: 'oak' } } },
 		'boards.front.material',

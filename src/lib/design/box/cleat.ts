@@ -16,6 +16,8 @@ export interface Cleated {
 	readonly seams: readonly Seam[];
 	/** Cubic ticks of one chamber. */
 	readonly taken: number;
+	/** Corners that should have had a cleat and have no room for one, by the boards that meet there. */
+	readonly missed: readonly string[];
 }
 
 /** What a cleat may lie on: walls that stand where they stood, not slot boards; and where frames across the width interrupt it. */
@@ -49,32 +51,36 @@ export function cleatsIn(
 		};
 		boards.push(boardOf(made));
 	};
-	if (wish.where !== 'ends') cornerCleats(room, wish.width, material.measured, add);
+	const missed =
+		wish.where === 'ends' ? [] : cornerCleats(room, wish.width, material.measured, add);
 	if (wish.where !== 'corners') endCleats(room, wish, material.measured, add);
 	const seams = boards.map(stripSeam);
-	return { boards, seams, taken: boards.reduce((sum, b) => sum + woodOf(b), 0) };
+	return { boards, seams, taken: boards.reduce((sum, b) => sum + woodOf(b), 0), missed };
 }
 
 type Add = (name: string, solid: Board['solid'], frame: Board['frame'], wall: string) => void;
 
-/** Lies on the side that ends at corner `k`, its bevelled edge against the side that starts there. */
-function cornerCleats(room: CleatRoom, width: number, t: number, add: Add): void {
+/**
+ * Lies on the side that ends at corner `k`, its bevelled edge against the side that starts there. Returns the corners that
+ * have no room for one.
+ */
+function cornerCleats(room: CleatRoom, width: number, t: number, add: Add): string[] {
 	const { corners, keys } = room.air;
-	corners.forEach((_, k) => {
-		const q = cornerQuad(room, k, width, t);
-		if (!q) return;
+	return corners.flatMap((_, k) => {
 		const before = (k + corners.length - 1) % corners.length;
-		for (const [x0, x1] of room.free) {
-			const name = `Cleat ${boardName(keys[before]!)} / ${boardName(keys[k]!)}`;
-			add(name, sweptSolid(q, x0, x1), sideFrame(corners, before), keys[before]!);
-		}
+		if (!convex(corners, k) || !room.sides[k] || !room.sides[before]) return [];
+		const pair = `${boardName(keys[before]!)} / ${boardName(keys[k]!)}`;
+		const q = cornerQuad(room, k, width, t);
+		if (!q) return [pair];
+		for (const [x0, x1] of room.free)
+			add(`Cleat ${pair}`, sweptSolid(q, x0, x1), sideFrame(corners, before), keys[before]!);
+		return [];
 	});
 }
 
 function cornerQuad(room: CleatRoom, k: number, width: number, t: number): Quad | null {
 	const { corners } = room.air;
 	const before = (k + corners.length - 1) % corners.length;
-	if (!convex(corners, k) || !room.sides[k] || !room.sides[before]) return null;
 	const p = at(corners, k);
 	const side = sideLine(corners, before);
 	const free: Point = { x: p.x - side.heading.x * width, y: p.y - side.heading.y * width };

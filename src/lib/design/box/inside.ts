@@ -1,4 +1,5 @@
 import type { Box } from '../../job/box';
+import { toMm } from '../../measure/length';
 import { volumeOfAir, type Air, type SweptAir } from './air';
 import type { Board } from './board';
 import { braceAll, type Rod } from './brace';
@@ -51,7 +52,7 @@ export function fillSwept(box: Box, shell: Shell, rack: Rack, trouble: Trouble):
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
 	const braced = braceAll(box, clear, bare, rack, trouble);
-	const cleated = cleatAll(box, divided.rooms, clear, braced.boards, slots, rack);
+	const cleated = cleatAll(box, divided.rooms, clear, braced.boards, slots, rack, trouble);
 	const boards = [...opened, ...divided.boards, ...braced.boards, ...cleated.boards];
 	const taken: Taken[] = [
 		...divided.rooms.map((r, room) => ({
@@ -142,20 +143,29 @@ function cleatAll(
 	braces: readonly Board[],
 	slots: readonly SlotSetup[],
 	rack: Rack,
+	trouble: Trouble,
 ): { boards: Board[]; seams: Seam[]; taken: number[] } {
 	const wish = box.cleats;
 	const material = wish && rack.of(wish.material, ['cleats', 'material']);
 	if (!wish || !material) return { boards: [], seams: [], taken: rooms.map(() => 0) };
 	const boards: Board[] = [];
 	const seams: Seam[] = [];
+	const missed = new Set<string>();
 	const taken = clear.map((air, r) => {
 		if (!air) return 0;
 		const room = cleatRoom(air, rooms[r]!.air, r, braces, slots);
 		const made = cleatsIn(room, wish, material, boards.length + 1);
 		boards.push(...made.boards);
 		seams.push(...made.seams);
+		for (const corner of made.missed) missed.add(corner);
 		return made.taken;
 	});
+	if (missed.size > 0)
+		trouble.check(
+			['cleats', 'width'],
+			`A cleat ${toMm(wish.width)} mm wide has no room in ${missed.size === 1 ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${missed.size === 1 ? 'it is' : 'they are'} left without one.`,
+			'Take a narrower cleat, or close these corners with glue and screws alone.',
+		);
 	return { boards, seams, taken };
 }
 
