@@ -51,7 +51,7 @@ test('a torn file is refused in words and the open job stays', async ({ page }) 
 			mimeType: 'application/json',
 			buffer: Buffer.from('{"name": "Torn'),
 		});
-	await expect(page.getByRole('alert').first()).toContainText('torn.json');
+	await expect(page.getByRole('main').getByRole('alert').first()).toContainText('torn.json');
 	await page.getByRole('link', { name: 'Job card' }).click();
 	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Camper van, rear bench');
 });
