@@ -37,7 +37,7 @@ export function runNode(
 
 /** `npm run build:cli`, into a folder of its own where no package lies; returns the command's path. */
 export async function buildCommand(folder: string): Promise<string> {
-	const build = ['build', '--ssr', 'src/cli/kerf-and-nap.ts', '--config', 'vite.cli.config.ts'];
+	const build = ['build', '--ssr', 'src/cli/kerf-and-nap.ts', '--config', 'src/cli/vite.config.ts'];
 	const built = await runNode(VITE, [...build, '--outDir', folder]);
 	if (built.code !== 0) throw new Error(built.err);
 	return join(folder, 'kerf-and-nap.js');

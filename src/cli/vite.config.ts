@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
-const empty = fileURLToPath(new URL('./src/lib/print/empty.ts', import.meta.url));
+const empty = fileURLToPath(new URL('../lib/print/empty.ts', import.meta.url));
 const faces = JSON.parse(
-	readFileSync(new URL('./src/cli/font-files.json', import.meta.url), 'utf8'),
+	readFileSync(new URL('./font-files.json', import.meta.url), 'utf8'),
 ) as Record<string, string>;
 
 /** The command on its own: everything it needs in one file, the typefaces beside it. */
