@@ -29,6 +29,8 @@ test('a job saved as a file opens again as it was', async ({ page }) => {
 	const job = JSON.parse(await readFile(path, 'utf8')) as { name: string };
 	expect(job.name).toBe('Camper van, rear bench');
 	await page.getByRole('link', { name: 'Jobs' }).click();
+	// The card has file fields too: wait until it has gone.
+	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Jobs');
 	await page
 		.locator('input[type=file]')
 		.first()
