@@ -1,4 +1,5 @@
 import { canPart } from './fence';
+import { partsPlainly } from './plain-parting';
 import { rootLayouts, stagesOf, type Region } from './regions';
 import type { SlackTree } from './slack-tree';
 import type { SawProblem } from './types';
@@ -75,5 +76,9 @@ function betterPlan(a: CutPlan, b: CutPlan): boolean {
 export function limitsOf(rules: SawRules): ((tree: SlackTree) => boolean) | null {
 	if (rules.stages === null && rules.fenceLimit === null && rules.narrowestRip === null)
 		return null;
-	return (tree) => rootLayouts(tree).some((region) => within(region, rules));
+	return (tree) => {
+		if (rules.stages === null && partsPlainly(tree, rules)) return true;
+		for (const region of rootLayouts(tree)) if (within(region, rules)) return true;
+		return false;
+	};
 }

@@ -42,20 +42,25 @@ function inOrder(r: Region): Waiting[] {
 		.sort((a, b) => Number(a.spare) - Number(b.spare) || b.size - a.size);
 }
 
+/** Can the saw hold a part of this actual size against the fence? */
+export function holds(actual: number, { narrowestRip, fenceLimit }: FenceLimits): boolean {
+	return (
+		actual > 0 &&
+		(narrowestRip === null || actual >= narrowestRip) &&
+		(fenceLimit === null || actual <= fenceLimit)
+	);
+}
+
 /** Fence setting for a part coming off while `left` (inflated, the part included) is there; null when no side can be held. */
 function setting(
 	size: number,
 	left: number,
 	limits: FenceLimits,
 ): { fence: number; own: boolean } | null {
-	const able = (actual: number): boolean =>
-		actual > 0 &&
-		(limits.narrowestRip === null || actual >= limits.narrowestRip) &&
-		(limits.fenceLimit === null || actual <= limits.fenceLimit);
 	const own = size - limits.kerf;
-	if (able(own)) return { fence: own, own: true };
+	if (holds(own, limits)) return { fence: own, own: true };
 	const other = left - size - limits.kerf;
-	return able(other) ? { fence: other, own: false } : null;
+	return holds(other, limits) ? { fence: other, own: false } : null;
 }
 
 /** Leftover farther than the fence reaches comes off in slices that it does reach. */
@@ -119,8 +124,21 @@ export function sequenceOf(r: Region, limits: FenceLimits): Sequence | null {
 	return null;
 }
 
+/** Can every part but the last, the leftover or else the smallest, be held itself? Then the plain order will do: most regions end here. */
+function plainlyParted(r: Region, limits: FenceLimits): boolean {
+	let last = -1; // index of the part that remains
+	let size = Infinity;
+	for (const [i, part] of r.parts.entries()) {
+		const spare = part.leaf < 0 && part.axis === null;
+		const along = spare ? -1 : sizeAlong(part, r.axis!);
+		if (along < size) [last, size] = [i, along];
+	}
+	return r.parts.every((p, i) => i === last || holds(sizeAlong(p, r.axis!) - limits.kerf, limits));
+}
+
 /** Can every region be parted? */
 export function canPart(r: Region, limits: FenceLimits): boolean {
 	if (r.axis === null) return true;
-	return sequenceOf(r, limits) !== null && r.parts.every((p) => canPart(p, limits));
+	const parted = plainlyParted(r, limits) || sequenceOf(r, limits) !== null;
+	return parted && r.parts.every((p) => canPart(p, limits));
 }

@@ -34,6 +34,7 @@ export class OpenSheet {
 	private readonly lossOf: Float64Array;
 	private readonly slotOf: Int32Array; // 2 * slot + (1 when turned)
 	private readonly known: Int32Array; // tree version at which the two above held
+	private trial: SlackTree | null = null; // made when a saw with limits asks for it
 	/** The step that made this copy; the search copies a sheet once per step. */
 	step = -1;
 
@@ -101,7 +102,7 @@ export class OpenSheet {
 				if (lost < Infinity) tries.push({ lost, slot: 2 * i + turned });
 			}
 		tries.sort((a, b) => a.lost - b.lost || a.slot - b.slot);
-		const trial = new SlackTree(0, 0);
+		const trial = (this.trial ??= new SlackTree(0, 0));
 		for (const { lost, slot } of tries) {
 			job.work += 10 + this.tree.size;
 			trial.copyFrom(this.tree);

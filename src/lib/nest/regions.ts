@@ -15,8 +15,12 @@ export interface Region {
 	readonly parts: readonly Region[];
 }
 
-function region(w: number, h: number, axis: Region['axis'], parts: readonly Region[]): Region {
-	return { w, h, leaf: NONE, axis, parts };
+/** Cut along `axis` into parts; a part that is itself cut along that axis is no part of its own: its parts are. */
+function region(w: number, h: number, axis: 'x' | 'y', parts: Region[]): Region {
+	const own = parts.some((p) => p.axis === axis)
+		? parts.flatMap((p) => (p.axis === axis ? p.parts : [p]))
+		: parts;
+	return { w, h, leaf: NONE, axis, parts: own };
 }
 
 function leftover(w: number, h: number): Region {
@@ -50,31 +54,22 @@ export function layOut(tree: SlackTree, at: number, w: number, h: number): Regio
 	return parts.length === 1 ? parts[0]! : region(w, h, isX ? 'x' : 'y', parts);
 }
 
-/** Ways to hand out the slack of a whole sheet; only at the root is there slack across that could go elsewhere. */
-export function rootLayouts(tree: SlackTree): Region[] {
+/** Ways to hand out the slack of a whole sheet, one at a time; only at the root is there slack across that could go elsewhere. */
+export function* rootLayouts(tree: SlackTree): Generator<Region, void, void> {
 	const { width, height, root, nodes: n } = tree;
 	const w = n[root + W]!;
 	const h = n[root + H]!;
-	const ways = [layOut(tree, root, width, height)];
-	const strip = (): Region => layOut(tree, root, width, h);
-	const column = (): Region => layOut(tree, root, w, height);
-	const block = (): Region => layOut(tree, root, w, h);
-	if (h < height) ways.push(region(width, height, 'y', [strip(), leftover(width, height - h)]));
-	if (w < width) ways.push(region(width, height, 'x', [column(), leftover(width - w, height)]));
-	if (w < width && h < height) {
-		const beside = region(width, h, 'x', [block(), leftover(width - w, h)]);
-		ways.push(region(width, height, 'y', [beside, leftover(width, height - h)]));
-		const above = region(w, height, 'y', [block(), leftover(w, height - h)]);
-		ways.push(region(width, height, 'x', [above, leftover(width - w, height)]));
-	}
-	return ways.map(flattened);
-}
-
-/** A part cut along its parent's own axis belongs to the parent. */
-function flattened(r: Region): Region {
-	if (r.axis === null) return r;
-	const parts = r.parts.map(flattened).flatMap((p) => (p.axis === r.axis ? p.parts : [p]));
-	return region(r.w, r.h, r.axis, parts);
+	yield layOut(tree, root, width, height);
+	const above = (): Region => leftover(width, height - h);
+	const beside = (): Region => leftover(width - w, height);
+	if (h < height) yield region(width, height, 'y', [layOut(tree, root, width, h), above()]);
+	if (w < width) yield region(width, height, 'x', [layOut(tree, root, w, height), beside()]);
+	if (h === height || w === width) return;
+	const block = layOut(tree, root, w, h);
+	const row = region(width, h, 'x', [block, leftover(width - w, h)]);
+	yield region(width, height, 'y', [row, above()]);
+	const column = region(w, height, 'y', [block, leftover(w, height - h)]);
+	yield region(width, height, 'x', [column, beside()]);
 }
 
 /** Rounds of parallel cuts, each across the one before: the stages of the saw. */

@@ -27,37 +27,28 @@ export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnsw
 	const job = labour(model, random(budget.seed), limitsOf(problem));
 	const effort = (): number => Math.round(job.work / WORK_PER_EFFORT);
 	let best = firstLayout(job);
-	let answer = sawAnswer(model, best, bound, effort());
-	yield { best: answer, effort: effort() };
+	// Put in the shop's terms only when it is shown: a search betters its layout far more often than that.
+	const answer = (): SheetsAnswer => sawAnswer(model, best, bound, effort());
+	yield { best: answer(), effort: effort() };
 	bound = boundOf(model); // takes longer than the first layout
-	answer = sawAnswer(model, best, bound, effort());
 	// everything that can be laid is laid, and nothing cheaper exists
 	const enough = (kept: Kept): boolean => kept.missing === 0 && meets(model, kept, bound);
-	const renew = (kept: Kept): void => {
-		if (kept === best) return;
-		best = kept;
-		answer = sawAnswer(model, best, bound, effort());
-	};
-	const more = moreFirstLayouts(job, best, budget.effort * WORK_PER_EFFORT * FIRST_SHARE, enough);
-	for (let step = more.next(); ; step = more.next()) {
-		renew(step.value);
-		if (step.done) break;
-	}
 	const end = budget.effort * WORK_PER_EFFORT;
+	for (const kept of moreFirstLayouts(job, best, end * FIRST_SHARE, enough)) best = kept;
 	const report = function* (search: Improver, until: number, stop: () => boolean): Reports {
 		let shown = job.work;
 		while (job.work < until && !stop()) {
-			if (search.step()) renew(search.best);
+			if (search.step()) best = search.best;
 			if (job.work - shown < SHOW_EVERY * WORK_PER_EFFORT) continue;
 			shown = job.work;
-			yield { best: answer, effort: effort() };
+			yield { best: answer(), effort: effort() };
 		}
 	};
 	if (!enough(best) && job.work < end)
 		yield* report(new Hunt(job, best), end * (1 - LAST_SHARE), () => enough(best));
 	const last = new Finishing(job, best);
 	yield* report(last, job.work + end * LAST_SHARE, () => last.done);
-	return { ...answer, effort: effort() };
+	return answer();
 }
 
 type Reports = Generator<{ readonly best: SheetsAnswer; readonly effort: number }, void, void>;
