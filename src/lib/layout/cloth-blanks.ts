@@ -14,7 +14,7 @@ import type { Blank } from '../wrap/blank';
 import { paceOf } from '../wrap/stages';
 import { wrapBox, type BoxWay } from '../wrap/wrap-box';
 import { wrapCovering, type WrapShop } from '../wrap/wrap-panel';
-import { layCloth } from './rolls';
+import { pullCloth } from './rolls';
 
 /** One way to carpet a box, with what it takes if the box were the only thing on the roll. */
 export interface PricedWay {
@@ -120,7 +120,7 @@ function copies(blanks: readonly Blank[], box: Box): Blank[] {
 }
 
 async function price(job: Job, cloth: Cloth, way: BoxWay, budget: Budget): Promise<PricedWay> {
-	const laid = await layCloth(job, cloth, way.blanks, budget, () => true);
+	const laid = await pullCloth(job, way.blanks, { cloth, budget, watch: () => true });
 	const pull = laid.rolls.reduce((sum, r) => sum + r.pull, 0);
 	const cost = laid.rolls.reduce((sum, r) => {
 		const roll = job.stock.rolls.find((known) => known.id === r.roll);

@@ -44,13 +44,16 @@ function problemOf(roll: Roll, cloth: Cloth, pieces: readonly RollPiece[]): Roll
 }
 
 /** What one roll is asked to give, worked on until it is good enough. */
-interface Ask {
+export interface Ask {
 	readonly cloth: Cloth;
 	readonly budget: Budget;
 	readonly watch: Watch<RollAnswer>;
 }
 
-async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<RollLayout> {
+/** A roll with its blanks, before anybody asked what the nap costs. */
+type Pull = Omit<RollLayout, 'napless'>;
+
+async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Pull> {
 	const problem = problemOf(
 		roll,
 		ask.cloth,
@@ -64,14 +67,13 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Roll
 		problem,
 		answer,
 		pull,
-		napless: await withoutNap(problem, answer, ask),
 		owned: roll.left !== null,
 		faults: auditRoll(problem, answer),
 	};
 }
 
 /** The length if every blank could be turned freely; what the nap costs is the difference. */
-async function withoutNap(problem: RollProblem, answer: RollAnswer, ask: Ask): Promise<Length> {
+async function withoutNap({ problem, answer }: Pull, ask: Ask): Promise<Length> {
 	if (ask.cloth.nap === 'none') return answer.length;
 	const free = { ...problem, pieces: problem.pieces.map((p) => ({ ...p, turns: ANY_WAY })) };
 	const found = await pursue(nestRoll(free, ask.budget), ask.watch);
@@ -129,11 +131,24 @@ export async function layCloth(
 	watch: Watch<RollAnswer>,
 ): Promise<ClothLayouts> {
 	const ask: Ask = { cloth, budget, watch };
+	const { rolls, unplaced } = await pullCloth(job, blanks, ask);
+	const shown: RollLayout[] = [];
+	for (const roll of rolls) shown.push({ ...roll, napless: await withoutNap(roll, ask) });
+	return { cloth: cloth.id, rolls: shown, unplaced };
+}
+
+/** The same without the question of the nap: enough to compare two ways of covering. */
+export async function pullCloth(
+	job: Job,
+	blanks: readonly Blank[],
+	ask: Ask,
+): Promise<{ readonly rolls: readonly Pull[]; readonly unplaced: ClothLayouts['unplaced'] }> {
+	const { cloth } = ask;
 	const mine = job.stock.rolls.filter((r) => r.cloth === cloth.id);
 	const owned = mine
 		.filter((r) => r.left !== null)
 		.sort((a, b) => (a.left ?? 0) * a.usable - (b.left ?? 0) * b.usable || (a.id < b.id ? -1 : 1));
-	const rolls: RollLayout[] = [];
+	const rolls: Pull[] = [];
 	let waiting = groups(blanks);
 	for (const roll of owned) {
 		if (waiting.length === 0) break;
@@ -141,28 +156,27 @@ export async function layCloth(
 		if (taken.length > 0) rolls.push(await lay(roll, taken.flat(), ask));
 		waiting = left;
 	}
-	if (waiting.length === 0) return { cloth: cloth.id, rolls, unplaced: [] };
+	if (waiting.length === 0) return { rolls, unplaced: [] };
 	const bought = await cheapest(
 		mine.filter((r) => r.left === null),
 		waiting.flat(),
 		ask,
 	);
-	if (!bought)
-		return { cloth: cloth.id, rolls, unplaced: noRoll(waiting.flat(), cloth, owned.length) };
-	return { cloth: cloth.id, rolls: [...rolls, bought], unplaced: bought.answer.unplaced };
+	if (!bought) return { rolls, unplaced: noRoll(waiting.flat(), cloth, owned.length) };
+	return { rolls: [...rolls, bought], unplaced: bought.answer.unplaced };
 }
 
 async function cheapest(
 	rolls: readonly Roll[],
 	blanks: readonly Blank[],
 	ask: Ask,
-): Promise<RollLayout | null> {
-	const tried: { layout: RollLayout; price: number }[] = [];
+): Promise<Pull | null> {
+	const tried: { layout: Pull; price: number }[] = [];
 	for (const roll of rolls) {
 		const layout = await lay(roll, blanks, ask);
 		tried.push({ layout, price: layout.pull * Math.max(1, roll.price) });
 	}
-	const missing = (l: RollLayout) => l.answer.unplaced.reduce((sum, u) => sum + u.count, 0);
+	const missing = (l: Pull) => l.answer.unplaced.reduce((sum, u) => sum + u.count, 0);
 	tried.sort((a, b) => missing(a.layout) - missing(b.layout) || a.price - b.price);
 	return tried[0]?.layout ?? null;
 }

@@ -11,7 +11,7 @@ import { ruin, type Tools } from './ruin';
  */
 
 const OFFCUT_STEPS = 200; // an offcut counts as larger from half a per cent of the largest sheet
-const PATIENCE = 600; // steps without gain
+const PATIENCE = 200; // steps without gain
 const WORK_PER_LEAF = 15; // to plan the cuts of a sheet
 
 /** Aims of one sheet. */
@@ -94,6 +94,8 @@ export class Finishing {
 	step(): boolean {
 		const { laying, job, best } = this;
 		laying.mark();
+		job.blinkEvery = this.idle % 2 === 0 ? 20 : 3;
+		job.blink = job.blinkEvery / 2;
 		ruin(laying, this.tools, best.cost);
 		makePairs(laying, 1, job.dice);
 		recreate(laying, drawOrder(laying), best.cost, anyOpening);

@@ -104,6 +104,10 @@ export class OpenSheet {
 		tries.sort((a, b) => a.lost - b.lost || a.slot - b.slot);
 		const trial = (this.trial ??= new SlackTree(0, 0));
 		for (const { lost, slot } of tries) {
+			if (--job.blink <= 0) {
+				job.blink = nextBlink(job);
+				continue;
+			}
 			job.work += 10 + this.tree.size;
 			trial.copyFrom(this.tree);
 			this.fillSlot(trial, slot, type, job.model);
