@@ -16,6 +16,8 @@ const HALVING_SHARE = 0.03;
 const PATIENCE = 20;
 /** Share of the blanks that may be moved to get a start going again. */
 const KICK = 0.1;
+/** Times that each order of a few blanks is looked for before a goal counts as out of reach. */
+const EACH_ORDER = 4;
 /** Units of work between two reports. */
 const REPORT_EVERY = 1000;
 
@@ -47,6 +49,8 @@ interface Desk {
 	readonly stream: Random;
 	readonly starts: { readonly order: Int32Array; readonly mode: Mode }[];
 	readonly effort: number;
+	/** The most units worth giving to one goal: a few blanks have few orders. */
+	readonly most: number;
 	readonly unit: number;
 	bound: number;
 	best: RollLayout;
@@ -96,6 +100,7 @@ function openDesk(deck: RollDeck, budget: Budget): Desk {
 				? []
 				: orders.flatMap((order) => [1, 2].map((m) => ({ order, mode: m as Mode }))),
 		effort: budget.effort,
+		most: mostFor(blanks),
 		unit: Math.max(1, commonMeasure(deck)),
 		bound,
 		best: { spots: [], left: blanks, area: -1, length: 0 },
@@ -106,6 +111,13 @@ function openDesk(deck: RollDeck, budget: Budget): Desk {
 		if (solved(desk) || (spent(desk) > budget.effort && desk.best.area >= 0)) break;
 	}
 	return desk;
+}
+
+/** Units that it takes to lay every order of so many blanks several times over. */
+function mostFor(blanks: number): number {
+	let orders = 2; // one a mode
+	for (let n = 2; n <= blanks; n++) orders *= n;
+	return 1 + Math.ceil((EACH_ORDER * orders * blanks * blanks) / LOOKS_PER_UNIT);
 }
 
 /** The greatest length of which all lengths along the roll are multiples: no goal in between need be tried. */
@@ -175,13 +187,14 @@ function step(desk: Desk): number {
 function* shorten(desk: Desk): Generator<RollState, void, void> {
 	while (!solved(desk) && !over(desk)) {
 		const goal = Math.max(desk.bound, desk.best.length - step(desk));
-		yield* attempt(desk, goal, desk.effort);
+		if (!(yield* attempt(desk, goal, desk.effort))) return;
 	}
 }
 
-/** Try to lay everything within a goal until `until` units are spent. True when it was met. */
-function* attempt(desk: Desk, goal: number, until: number): Generator<RollState, boolean, void> {
+/** Try to lay everything within a goal until `end` units are spent. True when it was met. */
+function* attempt(desk: Desk, goal: number, end: number): Generator<RollState, boolean, void> {
 	const { skyline } = desk;
+	const until = Math.min(end, spent(desk) + desk.most);
 	const wasLeft = desk.best.left > 0;
 	const starts = desk.starts.map(({ order, mode }) => {
 		const laid = skyline.lay(order, goal, mode, 0);
