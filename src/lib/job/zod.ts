@@ -1,2 +1,7 @@
 /** The door through which the schema library enters. */
-export { z } from 'zod';
+import { config, z } from 'zod';
+
+// A job is read once a plan: compiling a parser for each part of the schema takes longer than it saves.
+config({ jitless: true });
+
+export { z };
