@@ -12,7 +12,7 @@ import { ruin, type Tools } from './ruin';
 
 const OFFCUT_STEPS = 200; // an offcut counts as larger from half a per cent of the largest sheet
 const PATIENCE = 200; // steps without gain
-const WORK_PER_LEAF = 15; // to plan the cuts of a sheet
+const WORK_PER_LEAF = 50; // to plan the cuts of a sheet
 
 /** Aims of one sheet. */
 interface Worth {

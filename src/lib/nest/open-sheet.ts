@@ -108,7 +108,7 @@ export class OpenSheet {
 				job.blink = nextBlink(job);
 				continue;
 			}
-			job.work += 10 + this.tree.size;
+			job.work += 20 + 4 * this.tree.size;
 			trial.copyFrom(this.tree);
 			this.fillSlot(trial, slot, type, job.model);
 			if (!job.allowed!(trial)) continue;

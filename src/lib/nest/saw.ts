@@ -15,6 +15,7 @@ const WORK_PER_EFFORT = 300;
 const SHOW_EVERY = 500; // units of effort between two reports
 const FIRST_SHARE = 0.05; // of the budget for layouts from nothing
 const LAST_SHARE = 0.1; // of the budget for offcuts, fence settings and cuts
+const SAVED_SHARE = 0.2; // the same where the search for a cheaper layout ended before its time
 
 /**
  * Lays pieces on sheets so that a saw can cut them, every cut from edge to edge. Money first, then the rank of the material
@@ -47,7 +48,8 @@ export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnsw
 	if (!enough(best) && job.work < end)
 		yield* report(new Hunt(job, best), end * (1 - LAST_SHARE), () => enough(best));
 	const last = new Finishing(job, best);
-	yield* report(last, job.work + end * LAST_SHARE, () => last.done);
+	const share = enough(best) ? SAVED_SHARE : LAST_SHARE;
+	yield* report(last, job.work + end * share, () => last.done);
 	return answer();
 }
 
