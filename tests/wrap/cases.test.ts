@@ -6,7 +6,7 @@ import { mirrored } from '../../src/lib/geometry/turn';
 import { mm } from '../../src/lib/measure/length';
 import { clothShape } from '../../src/lib/wrap/cloth-shape';
 import { layOver } from '../../src/lib/wrap/girth';
-import { crosses } from '../../src/lib/wrap/reliefs';
+import { crosses } from '../../src/lib/wrap/folds';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { BARE, carpet, covering, GROOVED, outline, PLAIN, SHOP } from './make';
 

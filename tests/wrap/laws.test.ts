@@ -11,7 +11,7 @@ import { circle, rectangle } from '../../src/lib/geometry/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { clothShape } from '../../src/lib/wrap/cloth-shape';
 import { layOver } from '../../src/lib/wrap/girth';
-import { crosses } from '../../src/lib/wrap/reliefs';
+import { crosses } from '../../src/lib/wrap/folds';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { carpet, covering, GROOVED, SHOP } from './make';
 import { anyCovering, anyOutline, anyStep } from './random-covering';

@@ -11,7 +11,12 @@ export interface Edge {
 
 /** The edges of an outline; the edge at index i leaves corner i. */
 export function edgesOf(outline: Outline): Edge[] {
-	return outline.map((c, i) => ({ from: c, to: cornerAt(outline, i + 1), bulge: c.bulge ?? 0 }));
+	const last = outline.length - 1;
+	return outline.map((c, i) => ({
+		from: c,
+		to: outline[i === last ? 0 : i + 1]!,
+		bulge: c.bulge ?? 0,
+	}));
 }
 
 /** Corner `i` counted round and round. */

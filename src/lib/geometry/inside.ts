@@ -1,7 +1,7 @@
 import type { Arc } from './arc';
-import { arcOfEdge, cornerAt, edgesOf, nearestOnEdge, type Edge } from './edge';
+import { arcOfEdge, edgesOf, nearestOnEdge, type Edge } from './edge';
 import { orient } from './orient';
-import type { Outline, Point } from './outline';
+import type { Corner, Outline, Point } from './outline';
 import { distance } from './vector';
 
 export type Where = 'inside' | 'on' | 'outside';
@@ -12,26 +12,38 @@ export function whereIs(p: Point, outline: Outline): Where {
 	let from = outline.at(-1);
 	if (!from) return 'outside';
 	for (const to of outline) {
-		const bulge = from.bulge ?? 0;
-		// Most edges of a long outline are nowhere near: they cost two comparisons.
-		if (bulge !== 0 || touchesRow(p, from, to)) {
-			const e: Edge = { from, to, bulge };
-			if (nearestOnEdge(p, e).distance < 0.5) return 'on';
-			// A ray to +x crosses the chord; between the chord and its arc the answer is the other one.
-			const left = leftOfChord(p, e);
-			if (from.y > p.y !== to.y > p.y && left === to.y > from.y) inside = !inside;
-			const arc = arcOfEdge(e);
-			if (arc && inSegment(p, e, arc, left)) inside = !inside;
-		}
+		const met = meets(p, from, to);
+		if (met === 'on') return 'on';
+		if (met === 'crossed') inside = !inside;
 		from = to;
 	}
 	return inside ? 'inside' : 'outside';
 }
 
-/** Can a straight edge touch the point, or be crossed by a ray from it to +x? */
-function touchesRow(p: Point, a: Point, b: Point): boolean {
-	if (a.x < p.x - 1 && b.x < p.x - 1) return false;
-	return !((a.y < p.y - 1 && b.y < p.y - 1) || (a.y > p.y + 1 && b.y > p.y + 1));
+/** Does the point lie on the edge that leaves `from`, or does the edge part it from the far right? */
+export function meets(p: Point, from: Corner, to: Corner): 'on' | 'crossed' | null {
+	const bulge = from.bulge ?? 0;
+	if (bulge === 0) return meetsStraight(p, from, to);
+	const e: Edge = { from, to, bulge };
+	if (nearestOnEdge(p, e).distance < 0.5) return 'on';
+	// A ray to +x crosses the chord; between the chord and its arc the answer is the other one.
+	const left = leftOfChord(p, e);
+	const chord = from.y > p.y !== to.y > p.y && left === to.y > from.y;
+	const arc = arcOfEdge(e);
+	const between = arc !== null && inSegment(p, e, arc, left);
+	return chord !== between ? 'crossed' : null;
+}
+
+/** Most edges of a long outline are nowhere near: they cost a few comparisons. */
+function meetsStraight(p: Point, a: Corner, b: Corner): 'on' | 'crossed' | null {
+	if (a.x < p.x - 1 && b.x < p.x - 1) return null;
+	if ((a.y < p.y - 1 && b.y < p.y - 1) || (a.y > p.y + 1 && b.y > p.y + 1)) return null;
+	const beside = a.x > p.x + 1 && b.x > p.x + 1;
+	const e: Edge = { from: a, to: b, bulge: 0 };
+	if (!beside && nearestOnEdge(p, e).distance < 0.5) return 'on';
+	const up = b.y > a.y;
+	if (a.y > p.y === b.y > p.y) return null;
+	return beside || leftOfChord(p, e) === up ? 'crossed' : null;
 }
 
 /** A point on the chord of an arc counts as the ray test takes it: as if it lay a hair higher, then a hair to the left. */
@@ -49,9 +61,4 @@ function inSegment(p: Point, e: Edge, arc: Arc, left: boolean): boolean {
 /** Distance from a point to the nearest edge, ticks. */
 export function distanceTo(p: Point, outline: Outline): number {
 	return Math.min(...edgesOf(outline).map((e) => nearestOnEdge(p, e).distance));
-}
-
-/** Does every corner and every arc's middle of `inner` lie inside or on `outer`? Enough where the two do not cross. */
-export function cornersInside(inner: Outline, outer: Outline): boolean {
-	return inner.every((_, i) => whereIs(cornerAt(inner, i), outer) !== 'outside');
 }

@@ -19,16 +19,17 @@ export interface SetCurve {
 
 /** The edge moved `inward` ticks to its left; null when its radius vanishes. */
 export function setCurve(e: Edge, edge: number, inward: number): SetCurve | null {
-	const base = { edge, from: e.from, to: e.to, bulge: e.bulge, inward, blend: false };
+	const { from, to, bulge } = e;
 	const arc = arcOfEdge(e);
 	if (!arc) {
-		const heading = unit(minus(e.to, e.from));
-		const at = plus(e.from, times(leftOf(heading), inward));
-		return { ...base, line: { at, heading }, circle: null, sweep: 0 };
+		const heading = unit(minus(to, from));
+		const line = { at: plus(from, times(leftOf(heading), inward)), heading };
+		return { edge, from, to, inward, line, circle: null, sweep: 0, bulge, blend: false };
 	}
 	const radius = arc.radius - Math.sign(arc.sweep) * inward;
 	if (radius < 1) return null;
-	return { ...base, line: null, circle: { centre: arc.centre, radius }, sweep: arc.sweep };
+	const circle = { centre: arc.centre, radius };
+	return { edge, from, to, inward, line: null, circle, sweep: arc.sweep, bulge, blend: false };
 }
 
 /**
@@ -49,8 +50,9 @@ export function blendCurve(
 	if (radius < 1) return null;
 	const centre = lineLine(aside(before.line, side * radius), aside(after.line, side * radius));
 	if (!centre) return null;
-	const base = { edge, from: e.from, to: e.to, bulge: e.bulge, inward, blend: true };
-	return { ...base, line: null, circle: { centre, radius }, sweep: arc.sweep };
+	const circle = { centre, radius };
+	const { from, to, bulge } = e;
+	return { edge, from, to, inward, line: null, circle, sweep: arc.sweep, bulge, blend: true };
 }
 
 function aside(line: Line, by: number): Line {

@@ -31,14 +31,13 @@ export interface SetOutline {
 export function setIn(outline: Outline, inward: readonly (number | null)[]): SetOutline {
 	const edges = edgesOf(outline);
 	const gone: GoneEdge[] = [];
-	const curves = curvesOf(edges, inward, gone);
+	const ring = new MovedRing(curvesOf(edges, inward, gone), edges);
 	for (;;) {
-		const joints = curves.length < 2 ? null : jointsOf(curves, edges);
-		if (!joints) return { outline: null, from: [], gone, closed: [] };
-		const worst = firstToVanish(curves, joints);
-		if (worst === null) return finished(curves, joints, gone);
-		gone.push({ edge: curves[worst]!.edge, why: 'length' });
-		curves.splice(worst, 1);
+		if (ring.broken) return { outline: null, from: [], gone, closed: [] };
+		const worst = ring.firstToVanish();
+		if (worst === null) return finished(ring.curves, ring.joints, gone);
+		gone.push({ edge: ring.curves[worst]!.edge, why: 'length' });
+		ring.drop(worst);
 	}
 }
 
@@ -87,32 +86,62 @@ function following(
 
 type Joint = readonly [Point, Point];
 
-/** The joint after each curve; null when two of them do not meet. */
-function jointsOf(curves: readonly SetCurve[], edges: readonly Edge[]): Joint[] | null {
-	const joints: Joint[] = [];
-	for (const [k, a] of curves.entries()) {
-		const b = curves[(k + 1) % curves.length]!;
-		const adjacent = (a.edge + 1) % edges.length === b.edge;
-		const headings = adjacent ? headingsAt(edges[a.edge]!, edges[b.edge]!) : null;
-		const at = joint(a, b, adjacent ? a.to : between(a.to, b.from, 0.5), headings);
-		if (!at) return null;
-		joints.push(at);
-	}
-	return joints;
-}
+/**
+ * The moved edges in order, each with the joint after it and the moment it vanishes if all distances grew in step. Where one
+ * is dropped only its neighbours are looked at again: of a long outline whole stretches may go.
+ */
+class MovedRing {
+	readonly joints: Joint[] = [];
+	/** When each edge vanishes; Infinity for one that remains. */
+	private readonly when: number[] = [];
+	/** Two edges do not meet, or there is only one left: nothing can be made of it. */
+	broken = false;
 
-/** The curve that would vanish first if all distances grew in step, or null when all of them remain. */
-function firstToVanish(curves: readonly SetCurve[], joints: readonly Joint[]): number | null {
-	let worst: number | null = null;
-	let soonest = Infinity;
-	for (const [k, c] of curves.entries()) {
-		const start = joints[(k + curves.length - 1) % curves.length]![1];
-		const [before, after] = lengths(c, start, joints[k]![0]);
-		if (after > 0) continue;
-		const when = before / (before - after);
-		if (when < soonest) [worst, soonest] = [k, when];
+	constructor(
+		readonly curves: SetCurve[],
+		private readonly edges: readonly Edge[],
+	) {
+		if (curves.length < 2) this.broken = true;
+		for (let k = 0; k < curves.length && !this.broken; k++) this.join(k);
+		for (let k = 0; k < curves.length && !this.broken; k++) this.look(k);
 	}
-	return worst;
+
+	firstToVanish(): number | null {
+		let worst: number | null = null;
+		let soonest = Infinity;
+		this.when.forEach((when, k) => {
+			if (when < soonest) [worst, soonest] = [k, when];
+		});
+		return worst;
+	}
+
+	drop(k: number): void {
+		for (const list of [this.curves, this.joints, this.when]) list.splice(k, 1);
+		const n = this.curves.length;
+		if (n < 2) this.broken = true;
+		const before = (k + n - 1) % n;
+		if (!this.broken) this.join(before);
+		if (this.broken) return;
+		this.look(before);
+		this.look(k % n);
+	}
+
+	private join(k: number): void {
+		const a = this.curves[k]!;
+		const b = this.curves[(k + 1) % this.curves.length]!;
+		const adjacent = (a.edge + 1) % this.edges.length === b.edge;
+		const headings = adjacent ? headingsAt(this.edges[a.edge]!, this.edges[b.edge]!) : null;
+		const at = joint(a, b, adjacent ? a.to : between(a.to, b.from, 0.5), headings);
+		if (at) this.joints[k] = at;
+		else this.broken = true;
+	}
+
+	private look(k: number): void {
+		const n = this.curves.length;
+		const start = this.joints[(k + n - 1) % n]![1];
+		const [before, after] = lengths(this.curves[k]!, start, this.joints[k]![0]);
+		this.when[k] = after > 0 ? Infinity : before / (before - after);
+	}
 }
 
 /** Original length and the length now, negative when the edge would have to run backwards. */

@@ -1,6 +1,5 @@
 import { alongEdge, edgeBounds, headingAt } from '../geometry/edge';
 import type { Point, Rect } from '../geometry/outline';
-import { cross, dot, minus } from '../geometry/vector';
 import { chordPoints, outOf, type Span } from './span';
 import { turnUnder } from './turn-under';
 
@@ -68,10 +67,22 @@ function near(a: Rect, b: Rect, reach: number): boolean {
 	);
 }
 
+/** Beyond a straight edge its flap meets only what lies in front of it and faces it. */
+function inFront(other: Beside, span: Span): boolean {
+	if (span.arc) return true;
+	const out = outOf(span.leaves);
+	const from = out.x * span.from.x + out.y * span.from.y;
+	if (other.points.every((p) => out.x * p.x + out.y * p.y <= from + 1)) return false;
+	const { leaves } = other.span;
+	return other.span.arc !== null || out.x * leaves.y - out.y * leaves.x < 1e-9;
+}
+
 /** How far a flap of this span can reach before it meets one from the other side. */
 function room(own: Beside, line: readonly Beside[]): number {
 	const { span } = own;
-	const others = line.filter((o) => o !== own && near(own.box, o.box, own.wants + o.wants));
+	const others = line.filter(
+		(o) => o !== own && near(own.box, o.box, own.wants + o.wants) && inFront(o, span),
+	);
 	let free = span.arc && span.arc.sweep < 0 ? span.arc.radius - KNIFE : Infinity;
 	for (const t of SAMPLES) {
 		const from = alongEdge(span, t);
@@ -85,19 +96,24 @@ function room(own: Beside, line: readonly Beside[]): number {
 	return free;
 }
 
-/** How far a ray runs before it meets a line of points from its outer side; Infinity when it does not. */
+/**
+ * How far a ray runs before it meets a line of points from its outer side; Infinity when it does not. Plain figures, no vectors:
+ * a long outline asks this some ten thousand times.
+ */
 function rayTo(from: Point, out: Point, points: readonly Point[]): number {
 	let nearest = Infinity;
 	for (let i = 0; i + 1 < points.length; i++) {
 		const a = points[i]!;
-		const edge = minus(points[i + 1]!, a);
-		const c = cross(out, edge);
+		const b = points[i + 1]!;
+		const [ex, ey] = [b.x - a.x, b.y - a.y];
+		const c = out.x * ey - out.y * ex;
 		// Only an edge that faces the ray: its own outer side looks back at where the ray comes from.
-		if (c === 0 || dot(outOf(edge), out) >= 0) continue;
-		const to = minus(a, from);
-		const reach = cross(to, edge) / c;
-		const at = cross(to, out) / c;
-		if (reach > 1 && at >= 0 && at <= 1) nearest = Math.min(nearest, reach);
+		if (c >= 0) continue;
+		const [tx, ty] = [a.x - from.x, a.y - from.y];
+		const reach = (tx * ey - ty * ex) / c;
+		if (reach <= 1 || reach >= nearest) continue;
+		const at = (tx * out.y - ty * out.x) / c;
+		if (at >= 0 && at <= 1) nearest = reach;
 	}
 	return nearest;
 }

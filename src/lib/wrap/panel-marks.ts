@@ -1,9 +1,10 @@
 import type { Covering } from '../design/covering';
 import { common } from '../geometry/clip';
+import { cropped } from '../geometry/crop';
 import { boundsOfPoints } from '../geometry/edge';
 import { area } from '../geometry/extent';
 import { flatten } from '../geometry/flatten';
-import type { Outline, Point } from '../geometry/outline';
+import type { Outline, Point, Rect } from '../geometry/outline';
 import { minus, plus, snap } from '../geometry/vector';
 import type { Blank, BlankMark } from './blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
@@ -45,14 +46,31 @@ export function panelMarks(
 }
 
 /** A notch as far as there is cloth: the needle of a sharp corner is cut off already. */
-function trimmedTo(mark: BlankMark, outline: Outline): BlankMark[] {
+function trimmedTo(mark: BlankMark, cloth: Outline): BlankMark[] {
+	if (!mark.closed) return [mark];
+	const outline = cropped(cloth, roomRound(mark.line));
 	const off = (p: Point) => !within(p, outline) && !onEdge(p, outline);
-	if (!mark.closed || !mark.line.some(off)) return [mark];
+	if (!mark.line.some(off)) return [mark];
 	const parts = common([mark.line.map(snap)], [outline]).map((r) => r.outline);
 	// A cut through a neighbour's notch can leave crumbs; the cut itself is the largest part.
 	const largest = parts.sort((a, b) => area(b) - area(a))[0];
 	return largest ? [{ ...mark, line: largest }] : [mark];
 }
+
+/** The box of a mark and a little more than is counted as lying on an edge. */
+function roomRound(line: readonly Point[]): Rect {
+	const box = boundsOfPoints(line);
+	const more = NEAR + 4;
+	return {
+		x: box.x - more,
+		y: box.y - more,
+		length: box.length + 2 * more,
+		width: box.width + 2 * more,
+	};
+}
+
+/** A corner this near to the cloth's edge lies on it, ticks. */
+const NEAR = 4;
 
 /** Does a point lie within a few ticks of an outline without arcs? No objects are made: every notch asks this often. */
 function onEdge(p: Point, outline: Outline): boolean {
@@ -63,7 +81,7 @@ function onEdge(p: Point, outline: Outline): boolean {
 		const square = dx * dx + dy * dy;
 		const t = square === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / square;
 		const s = Math.min(1, Math.max(0, t));
-		if (Math.hypot(p.x - a.x - s * dx, p.y - a.y - s * dy) <= 4) return true;
+		if (Math.hypot(p.x - a.x - s * dx, p.y - a.y - s * dy) <= NEAR) return true;
 	}
 	return false;
 }

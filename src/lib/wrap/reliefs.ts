@@ -1,7 +1,7 @@
-import { orient } from '../geometry/orient';
 import type { Point } from '../geometry/outline';
 import type { BlankMark } from './blank';
 import type { Flap } from './flap';
+import { Folds } from './folds';
 import type { Climb } from './girth';
 import { closing, notch, shortened, slit, type Side } from './relief-cuts';
 import { reliefPlaces, type ReliefPlace } from './relief-places';
@@ -33,6 +33,7 @@ export function reliefsOf(
 ): Reliefs {
 	const places = reliefPlaces(flaps, climb, rule.rise);
 	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
+	const shunned = new Folds(folds);
 	const marks: BlankMark[] = [];
 	const blocked: Point[] = [];
 	const count = { notches: 0, slits: 0, corners: 0 };
@@ -41,7 +42,7 @@ export function reliefsOf(
 		const cut = outside
 			? notch(place, sidesOf(places, i, round), rule.short)
 			: slit(place, rule.short);
-		const mark = cut && clearCut(place, cut, folds);
+		const mark = cut && clearCut(place, cut, shunned);
 		if (!mark) {
 			blocked.push(place.at);
 			return;
@@ -69,36 +70,16 @@ function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [Sid
 const SHORTER = [1, 0.7, 0.45, 0.25];
 
 /** A cut, drawn back towards its point until it lies across no fold; null when even a short one would. */
-function clearCut(
-	place: ReliefPlace,
-	cut: readonly Point[],
-	folds: readonly (readonly Point[])[],
-): BlankMark | null {
+function clearCut(place: ReliefPlace, cut: readonly Point[], folds: Folds): BlankMark | null {
 	const outside = place.turn > 0;
 	const tip = outside ? cut[Math.floor(cut.length / 2)]! : cut[0]!;
 	for (const by of SHORTER) {
 		const tried = by === 1 ? cut : shortened(cut, tip, by);
 		const line = outside && by === 1 ? [...tried, ...closing(place)] : tried;
 		const all = outside ? [...line, line[0]!] : line;
-		if (folds.some((fold) => crosses(all, fold))) continue;
+		if (folds.crossedBy(all)) continue;
 		if (!outside) return { kind: 'slit', line, closed: false };
 		return { kind: 'notch', line, closed: true, ...(place.sharp ? { corner: true } : {}) };
 	}
 	return null;
-}
-
-/** Do two open lines of points cross or touch? */
-export function crosses(a: readonly Point[], b: readonly Point[]): boolean {
-	for (let i = 0; i + 1 < a.length; i++)
-		for (let j = 0; j + 1 < b.length; j++)
-			if (meets(a[i]!, a[i + 1]!, b[j]!, b[j + 1]!)) return true;
-	return false;
-}
-
-function meets(p: Point, q: Point, r: Point, s: Point): boolean {
-	if (Math.max(p.x, q.x) < Math.min(r.x, s.x) || Math.max(r.x, s.x) < Math.min(p.x, q.x))
-		return false;
-	if (Math.max(p.y, q.y) < Math.min(r.y, s.y) || Math.max(r.y, s.y) < Math.min(p.y, q.y))
-		return false;
-	return orient(p, q, r) * orient(p, q, s) <= 0 && orient(r, s, p) * orient(r, s, q) <= 0;
 }

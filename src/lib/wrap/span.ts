@@ -32,7 +32,9 @@ function spans(outline: Outline, clothOf: (edge: number) => ClothEdge | undefine
 		if (cloth === undefined)
 			throw new Error(`bug: edge ${i} of an outline says nothing of its cloth`);
 		return {
-			...edge,
+			from: edge.from,
+			to: edge.to,
+			bulge: edge.bulge,
 			cloth,
 			length: edgeLength(edge),
 			leaves: headingAt(edge, 0),

@@ -1,3 +1,4 @@
+import { liesIn } from '../../geometry/lies-in';
 import type { Outline, Point } from '../../geometry/outline';
 import { circle } from '../../geometry/tidy';
 import { whereIs } from '../../geometry/inside';
@@ -6,7 +7,6 @@ import { ticks } from '../../measure/length';
 import { boardOf, clothOf, complain, say, type Bench } from './bench';
 import { placeShape } from './draw-shape';
 import type { CoverFigure, LayerFigure } from './figures';
-import { liesIn } from './surfaces';
 import { grownBy } from './windows';
 import { spaced } from './spaced';
 

@@ -61,8 +61,10 @@ export function grooveFigure(
 		grown([o.outline], o.keep + size.width / 2).map((r) => r.outline),
 	);
 	const runs = linesOutside(lines, walls.flat()).map((line) => [...line]);
+	const all = lengthOf(lines);
+	const free = lengthOf(runs) >= all - 1;
 	const stops = obstacles.filter(
-		(_, i) => lengthOf(linesOutside(lines, walls[i]!)) < lengthOf(lines) - 1,
+		(_, i) => !free && lengthOf(linesOutside(lines, walls[i]!)) < all - 1,
 	);
 	return {
 		...size,

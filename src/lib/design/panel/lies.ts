@@ -1,8 +1,8 @@
 import { commonArea } from '../../geometry/clip';
+import { liesIn } from '../../geometry/lies-in';
 import type { Outline } from '../../geometry/outline';
 import type { Bench } from './bench';
 import type { LayerFigure, PanelDetail } from './figures';
-import { liesIn } from './surfaces';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 type Path = readonly (string | number)[];

@@ -1,5 +1,6 @@
 import { area, bounds, perimeter } from '../../geometry/extent';
 import { moved } from '../../geometry/turn';
+import { liesIn } from '../../geometry/lies-in';
 import type { Outline } from '../../geometry/outline';
 import { rectangle } from '../../geometry/tidy';
 import { same } from '../../geometry/vector';
@@ -7,7 +8,6 @@ import { ticks, toMm } from '../../measure/length';
 import type { Part } from '../part';
 import { say, type Bench } from './bench';
 import type { PanelDetail } from './figures';
-import { liesIn } from './surfaces';
 
 /* The pieces of board a panel is made of. */
 

@@ -1,7 +1,7 @@
 import { alongEdge, edgesOf } from '../../geometry/edge';
-import { bounds } from '../../geometry/extent';
-import { whereIs } from '../../geometry/inside';
-import type { Outline, Point } from '../../geometry/outline';
+import type { Where } from '../../geometry/inside';
+import { finder, liesIn } from '../../geometry/lies-in';
+import type { Point } from '../../geometry/outline';
 import { ticks, type Length } from '../../measure/length';
 import type { ClothEdge, Covering, Step, Window } from '../covering';
 import type { Bench } from './bench';
@@ -30,16 +30,16 @@ class Maker {
 
 	/** The middle of each edge of the board, and the raised layers covered with it. */
 	private readonly middles: readonly Point[];
-	private readonly overFace: readonly LayerFigure[];
+	private readonly overFace: readonly { readonly at: (p: Point) => Where; readonly step: number }[];
 
 	constructor(
 		private readonly bench: Bench,
 		private readonly f: Figures,
 	) {
 		this.middles = edgesOf(f.fit.board).map((e) => alongEdge(e, 0.5));
-		this.overFace = f.layers.filter(
-			(l) => l.covering === 'with' && l.surface === null && l.place === 'raised' && l.piece,
-		);
+		this.overFace = f.layers
+			.filter((l) => l.covering === 'with' && l.surface === null && l.place === 'raised')
+			.flatMap((l) => (l.piece ? [{ at: finder(l.piece), step: l.step }] : []));
 	}
 
 	/** The face of the panel. */
@@ -131,9 +131,7 @@ class Maker {
 	/** What is glued on flush with an edge of the board and covered with it: the cloth climbs that as well. */
 	private flushHeight(i: number): number {
 		const middle = this.middles[i]!;
-		return this.overFace
-			.filter((l) => whereIs(middle, l.piece!) === 'on')
-			.reduce((sum, l) => sum + l.step, 0);
+		return this.overFace.filter((l) => l.at(middle) === 'on').reduce((sum, l) => sum + l.step, 0);
 	}
 
 	private turned(build: Length, foam: Length, groove: ClothEdge['groove']): ClothEdge {
@@ -216,15 +214,4 @@ class Maker {
 		const host = this.f.layers.find((h) => h.id === l.on);
 		return host && host.cloth !== null ? host.surface : undefined;
 	}
-}
-
-/** Is the outline wholly inside the other, sharing no more than its edge? */
-export function liesIn(inner: Outline, outer: Outline): boolean {
-	const [a, b] = [bounds(inner), bounds(outer)];
-	const sticksOut =
-		a.x < b.x || a.y < b.y || a.x + a.length > b.x + b.length || a.y + a.width > b.y + b.width;
-	if (sticksOut) return false;
-	return edgesOf(inner).every(
-		(e) => whereIs(e.from, outer) !== 'outside' && whereIs(alongEdge(e, 0.5), outer) !== 'outside',
-	);
 }
