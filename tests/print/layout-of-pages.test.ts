@@ -7,7 +7,11 @@ import { labelPages } from '../../src/lib/print/label-pages';
 import { PAPER_SIZES } from '../../src/lib/print/frame';
 import { table } from '../../src/lib/print/table';
 import { fitLabel } from '../../src/lib/print/label-fit';
-import { overlap } from '../../src/lib/print/text-box';
+import { overlap, type Box } from '../../src/lib/print/text-box';
+import { cutsOnSheet } from '../../src/lib/print/cuts-on-sheet';
+import type { Spot } from '../../src/lib/print/path';
+import { mm } from '../../src/lib/measure/length';
+import type { Cut, SheetLayout } from '../../src/lib/nest/types';
 import { sideOnSheet } from '../../src/lib/print/part-on-sheet';
 import { sheetDrawing } from '../../src/lib/print/sheet-drawing';
 import { tileName, tiling } from '../../src/lib/print/tile';
@@ -103,6 +107,26 @@ describe('sheet drawings', () => {
 			expect(of).toContain(`cut:${cut.n}`);
 			expect(said(drawing.marks.filter((m) => m.of === `cut:${cut.n}`))).toContain(String(cut.n));
 		}
+	});
+
+	it('let no leader of a cut strike out a word beside it', () => {
+		const view = { x: 0, y: 200, scale: 1 };
+		const rect = { x: mm(50), y: mm(50), length: mm(4), width: mm(2) };
+		const cut = { n: 1, kind: 'cross', runs: 'y', region: rect, at: mm(52) } as Cut;
+		const layout = { length: mm(200), width: mm(200), cuts: [cut] } as unknown as SheetLayout;
+		const leader = (words: readonly Box[]): Spot[] => {
+			const marks = cutsOnSheet(layout, 0, view, words);
+			const strokes = marks.flatMap((m) =>
+				m.kind === 'path' && m.ink === 'chalk' ? [m.steps] : [],
+			);
+			return strokes.at(-1)!.map((s) => ({ x: s[1] as number, y: s[2] as number }));
+		};
+		// The cut is too short for its flag, so the flag stands beside it: first on the side without the words.
+		const free = leader([]);
+		const side = Math.sign(free[1]!.x - free[0]!.x);
+		const word = { x: side > 0 ? 52.5 : 50.1, y: 140, width: 1.4, height: 20 };
+		const turned = leader([word]);
+		expect(Math.sign(turned[1]!.x - turned[0]!.x)).toBe(-side);
 	});
 
 	it('write the mark of every part on it, in a hole of it if need be', () => {

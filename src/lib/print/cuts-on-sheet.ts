@@ -105,7 +105,7 @@ function insideFlags(
 		.flatMap((l) => {
 			const all = seats(l);
 			const clearOf = (boxes: readonly Box[]) =>
-				all.find(({ spot, radius }) => !boxes.some((box) => overlap(box, boxRound(spot, radius))));
+				all.find((seat) => !boxes.some((box) => taken(seat).some((own) => overlap(box, own))));
 			// Nowhere is clear: over a word is better than over another flag, and anything better than none.
 			const { spot, radius, foot } = clearOf([...words, ...flags]) ?? clearOf(flags) ?? middle(l);
 			flags.push(boxRound(spot, radius + 0.3));
@@ -148,6 +148,15 @@ function seats(l: CutLine): Seat[] {
 function middle({ entry, exit }: CutLine): Seat {
 	const spot = { x: (entry.x + exit.x) / 2, y: (entry.y + exit.y) / 2 };
 	return { spot, radius: RADIUS * 0.8, foot: null };
+}
+
+/** What a seat covers: its flag, and the leader, which must not strike a word out. */
+function taken({ spot, radius, foot }: Seat): Box[] {
+	const flag = boxRound(spot, radius);
+	if (foot === null) return [flag];
+	const [x, y] = [Math.min(foot.x, spot.x), Math.min(foot.y, spot.y)];
+	const leader = { x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) };
+	return [flag, leader];
 }
 
 function boxRound(spot: Spot, r: number): Box {
