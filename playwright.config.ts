@@ -9,8 +9,11 @@ export default defineConfig({
 	testDir: 'tests/browser',
 	testMatch: '**/*.test.ts',
 	outputDir: 'test-results',
-	timeout: 60_000,
+	// Two browsers on two busy cores: a plan of a second may take ten. A test that hangs still ends.
+	timeout: 120_000,
+	expect: { timeout: 30_000 },
 	workers: 2,
+	fullyParallel: true,
 	forbidOnly: true,
 	use: {
 		baseURL: `http://localhost:${port}/`,

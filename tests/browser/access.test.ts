@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { CHAPTERS, open, PAGES, planned } from './screen';
+import { arrived, CHAPTERS, open, openBench, PAGES, planned } from './screen';
 
 const PLACES = [...CHAPTERS.map((c) => `./#${c}`), ...PAGES];
 
@@ -31,7 +31,6 @@ for (const colorScheme of ['light', 'dark'] as const) {
 				test.slow(); // every form of the job unfolded is a long page to judge
 				await open(page, place);
 				await unfold(page);
-				await page.waitForTimeout(200);
 				expect(await faults(page)).toEqual([]);
 			});
 		}
@@ -40,8 +39,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
 test('the bench can be read by anybody', async ({ page }) => {
 	await open(page);
-	await page.goto('bench');
-	await expect(page.getByText(/^Cut 1 of/)).toBeVisible({ timeout: 30_000 });
+	await openBench(page);
 	expect(await faults(page)).toEqual([]);
 });
 
@@ -50,11 +48,9 @@ for (const width of [390, 320]) {
 		test.use({ viewport: { width, height: 760 }, hasTouch: true });
 		for (const place of [...PLACES, 'bench']) {
 			test(`${place} never scrolls sideways`, async ({ page }) => {
-				await page.goto(place);
-				if (place === 'bench')
-					await expect(page.getByText(/^Cut 1 of/)).toBeVisible({ timeout: 30_000 });
+				if (place === 'bench') await openBench(page);
 				else {
-					await planned(page);
+					await open(page, place);
 					await unfold(page);
 				}
 				const over = await page.evaluate(
@@ -77,6 +73,8 @@ test('the keyboard alone goes from a size to the printed pack', async ({ page })
 	await page.keyboard.type('355');
 	await expect(page.getByRole('row', { name: /^Outside/ }).first()).toContainText('355');
 	await page.goto('./#print');
+	await arrived(page, 'print');
+	await planned(page);
 	const print = page.getByRole('button', { name: 'Print pack' });
 	await expect(print).toBeEnabled();
 	await tabTo(page, print);

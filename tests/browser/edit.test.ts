@@ -1,11 +1,11 @@
 import { expect, test } from '@playwright/test';
-import { field, figure, open, planned } from './screen';
+import { arrived, field, figure, goToCard, heading, open, planned, turnTo } from './screen';
 
 const HEIGHT = 'boxes/0/shape/height';
 
 test('opens on the sample with its plan made', async ({ page }) => {
 	await open(page);
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Camper van, rear bench');
+	await expect(heading(page, 'Camper van, rear bench')).toBeVisible();
 	await expect(figure(page, 'net').first()).toHaveText(/46\.00 L/);
 	await expect(figure(page, 'material')).toHaveText(/^EUR \d/);
 });
@@ -45,19 +45,21 @@ test('a reload in the middle of a word loses nothing', async ({ page }) => {
 	await field(page, HEIGHT).pressSequentially('37x');
 	await page.reload();
 	await planned(page);
+	await arrived(page, 'build');
 	await expect(field(page, HEIGHT)).toHaveValue('37x');
 });
 
 test('inches are typed and shown as inches, and mean the same box', async ({ page }) => {
 	await open(page, 'shop');
 	await field(page, 'shop/ruler/unit').selectOption({ label: 'inches' });
-	await page.getByRole('link', { name: 'Job card' }).click();
+	await goToCard(page);
 	await field(page, HEIGHT).fill('14 1/2');
 	await field(page, HEIGHT).blur();
 	await expect(field(page, HEIGHT)).toHaveValue('14 1/2');
 	await expect(page.getByRole('row', { name: /^Outside/ }).first()).toContainText('14 1/2');
 	await page.reload();
 	await planned(page);
+	await arrived(page, 'build');
 	await expect(field(page, HEIGHT)).toHaveValue('14 1/2');
 });
 
@@ -69,8 +71,9 @@ test('a box, a panel and a part are added to an empty job', async ({ page }) => 
 	await expect(page.getByRole('heading', { name: 'Box 1' })).toBeVisible();
 	await page.getByRole('button', { name: 'Add a panel' }).click();
 	await page.getByRole('button', { name: 'Add part' }).click();
-	await page.getByRole('link', { name: 'Boards' }).click();
+	await turnTo(page, 'boards');
 	await expect(page.getByRole('heading', { name: /^Sheet 1 of/ }).first()).toBeVisible();
+	await planned(page);
 	await expect(figure(page, 'problems')).toHaveText('0');
 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
-import { open, planned } from './screen';
+import { goTo, goToCard, heading, open, planned, turnTo } from './screen';
 
 test('the print pack comes as a PDF of the job on the screen', async ({ page }) => {
 	await open(page, './#print');
@@ -28,34 +28,26 @@ test('a job saved as a file opens again as it was', async ({ page }) => {
 	const path = await (await saved).path();
 	const job = JSON.parse(await readFile(path, 'utf8')) as { name: string };
 	expect(job.name).toBe('Camper van, rear bench');
-	await page.getByRole('link', { name: 'Jobs' }).click();
-	// The card has file fields too: wait until it has gone.
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Jobs');
-	await page
-		.locator('input[type=file]')
-		.first()
-		.setInputFiles({
-			name: 'again.json',
-			mimeType: 'application/json',
-			buffer: Buffer.from(JSON.stringify({ ...job, name: 'Opened again' })),
-		});
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Opened again');
+	await goTo(page, 'Jobs');
+	await page.getByLabel('Open a file').setInputFiles({
+		name: 'again.json',
+		mimeType: 'application/json',
+		buffer: Buffer.from(JSON.stringify({ ...job, name: 'Opened again' })),
+	});
+	await expect(heading(page, 'Opened again')).toBeVisible();
 	await planned(page);
 });
 
 test('a torn file is refused in words and the open job stays', async ({ page }) => {
 	await open(page, 'jobs');
-	await page
-		.locator('input[type=file]')
-		.first()
-		.setInputFiles({
-			name: 'torn.json',
-			mimeType: 'application/json',
-			buffer: Buffer.from('{"name": "Torn'),
-		});
+	await page.getByLabel('Open a file').setInputFiles({
+		name: 'torn.json',
+		mimeType: 'application/json',
+		buffer: Buffer.from('{"name": "Torn'),
+	});
 	await expect(page.getByRole('main').getByRole('alert').first()).toContainText('torn.json');
-	await page.getByRole('link', { name: 'Job card' }).click();
-	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Camper van, rear bench');
+	await goToCard(page);
+	await expect(heading(page, 'Camper van, rear bench')).toBeVisible();
 });
 
 test('after one visit everything works without a network, printing too', async ({
@@ -70,11 +62,9 @@ test('after one visit everything works without a network, printing too', async (
 	await context.setOffline(true);
 	await page.reload();
 	await planned(page);
-	for (const name of ['Rack', 'Shop', 'Jobs', 'Job card']) {
-		await page.getByRole('link', { name, exact: true }).click();
-		await expect(page.locator('main h1')).toBeVisible();
-	}
-	await page.getByRole('link', { name: 'Print' }).click();
+	for (const name of ['Rack', 'Shop', 'Jobs'] as const) await goTo(page, name);
+	await goToCard(page);
+	await turnTo(page, 'print');
 	const saved = page.waitForEvent('download');
 	await page.getByRole('button', { name: 'Print pack' }).click();
 	expect((await saved).suggestedFilename()).toContain('print-pack.pdf');

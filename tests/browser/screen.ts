@@ -1,5 +1,28 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 
+/*
+ * How a test knows that what it looks at has arrived. The card, its chapter, the forms in it and the plan come one after
+ * the other, and after a change of page the old one stays in view until the new one is there: a test that counts or reads
+ * at once reads the page before. Going anywhere goes through here, and waits for that page's own marks.
+ */
+
+export const CHAPTERS = ['build', 'boards', 'cloth', 'order', 'quote', 'print'] as const;
+export const PAGES = ['rack', 'shop', 'jobs'] as const;
+type Chapter = (typeof CHAPTERS)[number];
+
+/** What only stands on this page once it has arrived, the parts fetched last among it. */
+const OWN: Readonly<Record<string, (page: Page) => Locator>> = {
+	build: (page) => page.getByRole('heading', { name: 'About the job' }),
+	rack: (page) => heading(page, 'Rack'),
+	shop: (page) => heading(page, 'Shop'),
+	jobs: (page) => page.getByRole('heading', { name: 'Kept here' }),
+};
+
+/** The heading of the page. */
+export function heading(page: Page, name: string): Locator {
+	return page.getByRole('heading', { level: 1, name, exact: true });
+}
+
 /** A figure of the title block or of a table, by its name. */
 export function figure(page: Page, name: string): Locator {
 	return page.locator(`[data-figure="${name}"]`);
@@ -10,16 +33,69 @@ export function field(page: Page, place: string): Locator {
 	return page.locator(`[data-at="${place}"]`).locator('input, select, textarea').first();
 }
 
-/** Resolves once the plan of the open job is on the screen and no newer one is being made. */
+/** Resolves once the plan on the screen is the one of the job as it stands: no newer one is being made. */
 export async function planned(page: Page): Promise<void> {
-	await expect(figure(page, 'sheets')).toHaveText(/^\d+$/, { timeout: 30_000 });
+	await expect(page.locator('[data-plan]')).toHaveAttribute('data-plan', 'ready', {
+		timeout: 60_000,
+	});
 }
 
-/** Opens a page of the planner with its plan made. */
+/** Resolves once this page or chapter, and nothing of the one before, is on the screen. */
+export async function arrived(page: Page, place: string): Promise<void> {
+	const own = OWN[place];
+	if (own) await expect(own(page)).toBeVisible();
+	if (isChapter(place)) await expect(page.locator(`[data-chapter="${place}"]`)).toBeVisible();
+	if (place === 'build') await forms(page);
+}
+
+/** The forms of the boxes and panels are fetched after their drawings: each ends with the buttons that move it. */
+async function forms(page: Page): Promise<void> {
+	const items = page.locator(
+		':is(section[aria-labelledby^="box-"], section[aria-labelledby^="panel-"])',
+	);
+	const n = await items.count();
+	for (let i = 0; i < n; i++) {
+		await expect(items.nth(i).locator('[data-at]').first()).toBeAttached();
+	}
+}
+
+/** Opens a page of the planner, whole, with its plan made. */
 export async function open(page: Page, address = './'): Promise<void> {
 	await page.goto(address);
 	await planned(page);
+	const place = address.replace(/^(\.\/)?#?/, '');
+	await arrived(page, place === '' ? 'build' : place);
 }
 
-export const CHAPTERS = ['build', 'boards', 'cloth', 'order', 'quote', 'print'] as const;
-export const PAGES = ['rack', 'shop', 'jobs'] as const;
+/** Opens the bench at this cut. */
+export async function openBench(page: Page, cut = 1): Promise<void> {
+	await page.goto('bench');
+	await atCut(page, cut);
+}
+
+/** The bench shows this cut. */
+export async function atCut(page: Page, cut: number): Promise<void> {
+	await expect(page.getByText(new RegExp(`^Cut ${cut} of`))).toBeVisible({ timeout: 60_000 });
+}
+
+/** Goes to a page by the line at the top. */
+export async function goTo(page: Page, name: 'Jobs' | 'Rack' | 'Shop'): Promise<void> {
+	await page.getByRole('link', { name, exact: true }).click();
+	await arrived(page, name.toLowerCase());
+}
+
+/** Goes to the job card by the line at the top; it opens at its first chapter. */
+export async function goToCard(page: Page): Promise<void> {
+	await page.getByRole('link', { name: 'Job card', exact: true }).click();
+	await arrived(page, 'build');
+}
+
+/** Turns to a chapter by its stub. */
+export async function turnTo(page: Page, chapter: Chapter): Promise<void> {
+	await page.locator(`nav[aria-label="Chapters"] a[href="#${chapter}"]`).click();
+	await arrived(page, chapter);
+}
+
+function isChapter(place: string): place is Chapter {
+	return CHAPTERS.some((c) => c === place);
+}

@@ -55,10 +55,14 @@ async function startTracing(page: Page): Promise<void> {
 
 const board = (page: Page) => page.getByRole('group', { name: /^Picture with/ });
 
+/** Sets one mark, and waits until it is on the picture: the next click looks for its place on what is there then. */
 async function click(page: Page, [x, y]: readonly [number, number]): Promise<void> {
+	const marks = board(page).locator('[data-mark]');
+	const before = await marks.count();
 	const box = (await board(page).boundingBox())!;
 	const position = { x: (x * box.width) / 1600, y: (y * box.height) / 1200 };
 	await board(page).click({ position });
+	await expect(marks).toHaveCount(before + 1);
 }
 
 /** The error the screen says, mm. */
@@ -69,9 +73,9 @@ async function saidError(page: Page): Promise<number> {
 }
 
 async function openingLength(page: Page): Promise<number> {
-	const row = page.getByRole('row', { name: /^Opening/ }).first();
-	await expect(row).toBeVisible({ timeout: 20_000 });
 	await planned(page);
+	const row = page.getByRole('row', { name: /^Opening/ }).first();
+	await expect(row).toBeVisible();
 	return Number(await row.getByRole('cell').first().textContent());
 }
 
@@ -124,5 +128,6 @@ test('a picture taken too much from the side is refused in words', async ({ page
 	await expect(page.getByText('too much from the side to be trusted')).toBeVisible();
 	for (const corner of CARD) await click(page, corner);
 	await expect(page.getByText(/its far end cannot be trusted/).first()).toBeVisible();
+	await planned(page);
 	await expect(page.getByRole('row', { name: /^Opening/ })).toHaveCount(0);
 });
