@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chart } from './bench/chart';
 import { classTables, growthTable, sizesTable, type Note } from './bench/families';
+import { paceTable, paceText } from './bench/panel';
 import { growthText, sheetsText, sizesText } from './bench/report';
 import { runStrip, stripText } from './bench/strip';
 
@@ -11,10 +12,12 @@ const USAGE = `npm run bench -- [options]
 
 Our saw nest beside the free rectangle packer and the bounds. A table goes to standard output and, with a chart, to out/bench/.
 
-  --family made|class|sizes|growth|strip|all   made: instances by the published class definitions (with growth, the default);
+  --family made|class|sizes|growth|strip|panel|all
+                                         made: instances by the published class definitions (with growth, the default);
                                          class: the published instances; sizes: several sizes of sheet (both need the
                                          folder of shared benchmarks beside the checkout); growth: 10 to 2,000 pieces;
-                                         strip: rolls, made without waste and published
+                                         strip: rolls, made without waste and published; panel: time a panel and its
+                                         cloth take
   --each N       instances made per class and size (1)
   --seconds N    longest processor time for one instance (1.5)
   --effort N     work for one instance instead; the same on every machine
@@ -49,12 +52,17 @@ const note: Note = (line) => {
 
 function main(): number {
 	const family = values.family ?? 'made';
-	if (values.help || !['made', 'class', 'sizes', 'growth', 'strip', 'all'].includes(family)) {
+	if (
+		values.help ||
+		!['made', 'class', 'sizes', 'growth', 'strip', 'panel', 'all'].includes(family)
+	) {
 		process.stderr.write(USAGE);
 		return values.help ? 0 : 2;
 	}
 	const all = family === 'all';
 	const time = allowance();
+	// Before all else: the first call is the one with nothing compiled yet.
+	const pace = all || family === 'panel' ? paceTable(note) : null;
 	const tables = [
 		...(all || family === 'made' ? classTables(ROOT, Number(values.each), time, note) : []),
 		...(all || family === 'class' ? classTables(ROOT, null, time, note) : []),
@@ -67,13 +75,16 @@ function main(): number {
 		...(sizes ? [sizesText(sizes)] : []),
 		...(growth ? [growthText(growth)] : []),
 		...(strips ? [stripText(strips)] : []),
+		...(pace ? [paceText(pace)] : []),
 	].join('\n');
 	const out = join(ROOT, 'out', 'bench');
 	mkdirSync(out, { recursive: true });
 	writeFileSync(join(out, `${family}.md`), text);
-	writeFileSync(join(out, `${family}.svg`), chart(tables, growth));
+	const charted = tables.length > 0 || growth !== null;
+	if (charted) writeFileSync(join(out, `${family}.svg`), chart(tables, growth));
 	note('');
-	process.stdout.write(`${text}\nWritten to out/bench/${family}.md and ${family}.svg\n`);
+	const written = charted ? `${family}.md and ${family}.svg` : `${family}.md`;
+	process.stdout.write(`${text}\nWritten to out/bench/${written}\n`);
 	return 0;
 }
 

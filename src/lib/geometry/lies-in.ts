@@ -1,7 +1,7 @@
 import { alongEdge, edgeBounds, edgesOf } from './edge';
 import { bounds } from './extent';
 import { meets, whereIs, type Where } from './inside';
-import type { Outline, Point } from './outline';
+import type { Corner, Outline, Point } from './outline';
 
 /** Shorter outlines are looked through faster than they are sorted. */
 const FEW = 12;
@@ -60,12 +60,17 @@ export function liesIn(inner: Outline, outer: Outline): boolean {
 	if (sticksOut) return false;
 	const [inOuter, inInner] = [finder(outer), finder(inner)];
 	return (
-		stations(inner).every((p) => inOuter(p) !== 'outside') &&
-		stations(outer).every((p) => inInner(p) !== 'inside')
+		everyStation(inner, (p) => inOuter(p) !== 'outside') &&
+		everyStation(outer, (p) => inInner(p) !== 'inside')
 	);
 }
 
-/** Corners and middles of edges. */
-function stations(outline: Outline): Point[] {
-	return edgesOf(outline).flatMap((e) => [e.from, alongEdge(e, 0.5)]);
+/** Does it hold for every corner and the middle of every edge? Corners first: they tell most often. */
+function everyStation(outline: Outline, holds: (p: Point) => boolean): boolean {
+	const middle = (c: Corner, i: number): Point => {
+		const to = outline[i + 1] ?? outline[0]!;
+		if (!c.bulge) return { x: (c.x + to.x) / 2, y: (c.y + to.y) / 2 };
+		return alongEdge({ from: c, to, bulge: c.bulge }, 0.5);
+	};
+	return outline.every(holds) && outline.every((c, i) => holds(middle(c, i)));
 }

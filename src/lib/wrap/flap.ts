@@ -26,24 +26,19 @@ const KNIFE = 800;
  * each flap gets half of what is there.
  */
 export function flapsOf(line: readonly Span[]): Flap[] {
-	const all = line.map((span) => ({
-		span,
-		box: edgeBounds(span),
-		wants: turnUnder(span.cloth).total,
-		points: chordPoints(span),
-	}));
-	return all.map((own) => {
-		const { span } = own;
-		const wanted = turnUnder(span.cloth);
-		const total = Math.max(0, Math.min(wanted.total, room(own, all)));
-		const wall = Math.min(wanted.wall, total);
+	const wanted = line.map((span) => turnUnder(span.cloth));
+	const row = new Row(line.map((span, i) => ({ span, wants: wanted[i]!.total })));
+	return line.map((span, i) => {
+		const under = wanted[i]!;
+		const total = Math.max(0, Math.min(under.total, room(row.all[i]!, row.near(i))));
+		const wall = Math.min(under.wall, total);
 		return {
 			span,
 			wall,
-			back: Math.min(wanted.back, total - wall),
+			back: Math.min(under.back, total - wall),
 			total,
-			folds: wanted.folds,
-			wanted: wanted.total,
+			folds: under.folds,
+			wanted: under.total,
 		};
 	});
 }
@@ -52,19 +47,37 @@ const SAMPLES = [0.25, 0.375, 0.5, 0.625, 0.75];
 
 interface Beside {
 	readonly span: Span;
-	readonly box: Rect;
 	readonly wants: number;
 	readonly points: readonly Point[];
 }
 
-/** Could flaps of two edges that reach so far together meet? */
-function near(a: Rect, b: Rect, reach: number): boolean {
-	return (
-		a.x <= b.x + b.length + reach &&
-		b.x <= a.x + a.length + reach &&
-		a.y <= b.y + b.width + reach &&
-		b.y <= a.y + a.width + reach
-	);
+/** Edges with their boxes in flat lists: a long outline compares every edge with every other. */
+class Row {
+	readonly all: readonly Beside[];
+	private readonly low: { readonly x: Float64Array; readonly y: Float64Array };
+	private readonly high: { readonly x: Float64Array; readonly y: Float64Array };
+
+	constructor(spans: readonly { readonly span: Span; readonly wants: number }[]) {
+		this.all = spans.map(({ span, wants }) => ({ span, wants, points: chordPoints(span) }));
+		const boxes = spans.map(({ span }) => edgeBounds(span));
+		const list = (of: (b: Rect, wants: number) => number): Float64Array =>
+			Float64Array.from(boxes, (b, i) => of(b, spans[i]!.wants));
+		// Each box is wider by its own flap, so that flaps of two edges can meet only where the boxes do.
+		this.low = { x: list((b, w) => b.x - w), y: list((b, w) => b.y - w) };
+		this.high = { x: list((b, w) => b.x + b.length + w), y: list((b, w) => b.y + b.width + w) };
+	}
+
+	/** Edges whose flaps might meet that of edge i. */
+	near(i: number): Beside[] {
+		const { low, high } = this;
+		const [x0, x1, y0, y1] = [low.x[i]!, high.x[i]!, low.y[i]!, high.y[i]!];
+		const found: Beside[] = [];
+		for (let j = 0; j < this.all.length; j++) {
+			if (low.x[j]! > x1 || high.x[j]! < x0 || low.y[j]! > y1 || high.y[j]! < y0) continue;
+			if (j !== i && inFront(this.all[j]!, this.all[i]!.span)) found.push(this.all[j]!);
+		}
+		return found;
+	}
 }
 
 /** Beyond a straight edge its flap meets only what lies in front of it and faces it. */
@@ -78,11 +91,8 @@ function inFront(other: Beside, span: Span): boolean {
 }
 
 /** How far a flap of this span can reach before it meets one from the other side. */
-function room(own: Beside, line: readonly Beside[]): number {
+function room(own: Beside, others: readonly Beside[]): number {
 	const { span } = own;
-	const others = line.filter(
-		(o) => o !== own && near(own.box, o.box, own.wants + o.wants) && inFront(o, span),
-	);
 	let free = span.arc && span.arc.sweep < 0 ? span.arc.radius - KNIFE : Infinity;
 	for (const t of SAMPLES) {
 		const from = alongEdge(span, t);

@@ -25,7 +25,8 @@ export function girthSums(
 
 /** Arcs stay arcs; seen from behind they bend the other way. */
 function backCorner(p: Outline[number], nap: number): Outline[number] {
-	return { ...onTheBack(p, nap), bulge: -(p.bulge ?? 0) };
+	const { x, y } = onTheBack(p, nap);
+	return { x, y, bulge: -(p.bulge ?? 0) };
 }
 
 const minus = (d: { x: number; y: number }) => ({ x: -d.x, y: -d.y });
