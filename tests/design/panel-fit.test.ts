@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { alongEdge, edgesOf, nearestOnEdge } from '../../src/lib/geometry/edge';
 import { area, bounds } from '../../src/lib/geometry/extent';
+import { distanceTo, whereIs } from '../../src/lib/geometry/inside';
 import { mm, toMm } from '../../src/lib/measure/length';
 import { planned } from './panel-stock';
 
@@ -100,6 +101,34 @@ describe('fit', () => {
 		expect(bone.problems[0]?.kind).toBe('stop');
 		expect(bone.problems[0]?.what).toContain('close up');
 		expect(bone.parts).toEqual([]);
+	});
+
+	test('a rounding between a wrapped edge and a tucked one is a whole cloth wider than the board', () => {
+		const fit = planned({
+			opening: {
+				kind: 'polyline',
+				points: [
+					{ x: 0, y: 0, cut: { radius: 25 } },
+					{ x: 660, y: 0, cut: { radius: 25 } },
+					{ x: 600, y: 400, cut: { radius: 40 } },
+					{ x: 60, y: 400, cut: { radius: 40 } },
+				],
+			},
+			cloth: 'carpet',
+			edges: { all: { clearance: 0.5 }, own: [{ edge: 1, end: 'tucked', tuck: 12 }] },
+		}).detail!.fit;
+		const { board, finished } = fit.sizes;
+		// Both sides are wrapped in 3 mm, the roundings below with them; at the bottom the board ends bare behind its neighbour.
+		expect(toMm(finished.length) - toMm(board.length)).toBeCloseTo(6, 1);
+		expect([toMm(board.y), toMm(finished.y)]).toEqual([-12, -12]);
+		expect(toMm(finished.width) - toMm(board.width)).toBe(3);
+		// Nowhere does the finished edge stand farther out than its cloth, nor inside the board.
+		for (const e of edgesOf(fit.finished))
+			for (const part of [0, 0.25, 0.5, 0.75]) {
+				const off = toMm(distanceTo(alongEdge(e, part), fit.board));
+				expect(off).toBeLessThan(3.05);
+				expect(whereIs(alongEdge(e, part), fit.board)).not.toBe('inside');
+			}
 	});
 
 	test('finished edge plus clearance is the opening, for any outline and any mix of edges', () => {

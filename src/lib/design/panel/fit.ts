@@ -7,6 +7,7 @@ import { ticks, type Length } from '../../measure/length';
 import { clothOf, say, type Bench } from './bench';
 import type { Drawn } from './drawn';
 import type { EdgeFigure, Fit } from './figures';
+import { wrapRoundings } from './wrapped-roundings';
 
 /*
  * The board is the opening set in by the pressed cloth and the clearance, edge by edge: opening 300, cloth 3, clearance
@@ -74,14 +75,19 @@ export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 	if (!board.outline || !finished.outline) return nothingLeft(bench);
 	reportLost(bench, opening, board);
 	if (board.closed.length > 0) return closedNeck(bench, opening, board);
+	const seen = wrapRoundings(
+		board,
+		finished,
+		backs.map((b) => b && b.cloth),
+	);
 	return {
 		opening: opening.outline,
 		board: board.outline,
-		finished: finished.outline,
+		finished: seen,
 		sizes: {
 			opening: bounds(opening.outline),
 			board: bounds(board.outline),
-			finished: bounds(finished.outline),
+			finished: bounds(seen),
 		},
 		edges: edgeFigures(opening, backs),
 		openingEdges: opening.sides,
