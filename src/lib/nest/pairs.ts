@@ -53,7 +53,7 @@ function sidesAlong(piece: Piece, along: 'x' | 'y'): Sides | null {
 
 function sidesOf(piece: Piece): Sides | null {
 	const outline = piece.outline;
-	if (!outline || outline.length < 3 || outline.length > 4 || piece.holes?.length) return null;
+	if (!outline || outline.length < 3 || outline.length > 4) return null;
 	if (outline.some((c) => c.bulge)) return null;
 	const sides = sidesAlong(piece, 'x') ?? sidesAlong(piece, 'y');
 	if (!sides) return null;

@@ -1,10 +1,11 @@
 import type { BoxBoard, BoxFigures } from '../design/box/box-plan';
 import type { Point3 } from '../design/box/vec';
 import { boundsOfPoints } from '../geometry/edge';
-import type { Drawing, Mark } from './drawing';
+import { callouts, type Named } from './callouts';
+import type { Drawing, Ink, Line, Mark } from './drawing';
 import { polygon, type Spot } from './path';
-import { words } from './panel-stage';
 import { onBoard } from './box-views';
+import { boxInRing, boxOffRing, inRing, round } from './text-box';
 
 /** From the right, the front and above. */
 const EYE = unit({ x: 0.5, y: -0.78, z: 0.42 });
@@ -13,6 +14,8 @@ const UP = cross(RIGHT, { x: -EYE.x, y: -EYE.y, z: -EYE.z });
 const WIDE = 180;
 const TALL = 150;
 const MARGIN = 12;
+/** Spots tried along each side of a board, for the one its name points at. */
+const GRID = 15;
 
 /** The boards drawn apart, each moved straight off its place; what lies nearer is drawn over what lies behind. */
 export function exploded(name: string, figures: BoxFigures): Drawing {
@@ -32,9 +35,15 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 		const e = eye(p);
 		return { x: left + (e.x - box.x) * scale, y: height - MARGIN - (e.y - box.y) * scale };
 	};
-	const marks = moved.flatMap(({ b, by }) => bodyMarks(b, (p) => paper(add(p, by))));
-	const labels = moved.map(({ b, by }) => label(b, paper(add(middle(b), by))));
-	return { width: WIDE, height, title: `${name}: exploded view`, marks: [...marks, ...labels] };
+	const bodies = moved.map(({ b, by }) => bodyOf(b, (p) => paper(add(p, by))));
+	const marks = bodies.flatMap(bodyMarks);
+	const labelled = callouts(bodies.map(named), WIDE, height);
+	return {
+		width: WIDE,
+		height: height + labelled.below,
+		title: `${name}: exploded view`,
+		marks: [...marks, ...labelled.marks],
+	};
 }
 
 /** Walls move outward; what stands inside moves up and forward a little, so that it shows. */
@@ -48,32 +57,68 @@ function away(b: BoxBoard, centre: Point3, reach: number): Point3 {
 	return times(out, 0.15);
 }
 
-function bodyMarks(b: BoxBoard, paper: (p: Point3) => Spot): Mark[] {
+/** What of a board is seen, on paper. */
+interface Body {
+	readonly b: BoxBoard;
+	readonly sides: readonly (readonly Spot[])[];
+	readonly face: readonly Spot[];
+	readonly holes: readonly (readonly Spot[])[];
+}
+
+function bodyOf(b: BoxBoard, paper: (p: Point3) => Spot): Body {
 	const { outside, inside } = b.solid;
 	const n = outside.length;
 	const sides = outside.map((p, i) => [p, inside[i]!, inside[(i + 1) % n]!, outside[(i + 1) % n]!]);
 	const front = dot(b.frame.n, EYE) > 0;
-	const face = front ? outside : [...inside].reverse();
+	return {
+		b,
+		sides: sides.filter((f) => dot(normal(f), EYE) > 1e-9).map((f) => f.map(paper)),
+		face: (front ? outside : [...inside].reverse()).map(paper),
+		holes: b.holes.map((h) => ringOf(b, h, front).map(paper)),
+	};
+}
+
+function bodyMarks({ b, sides, face, holes }: Body): Mark[] {
 	const of = `part:${b.label}`;
-	const side = (f: readonly Point3[]): Mark => ({
+	const shape = (ring: readonly Spot[], line: Line, fill: Ink): Mark => ({
 		kind: 'path',
-		steps: polygon(f.map(paper)),
-		line: 'narrow',
-		fill: 'chalk-wash',
+		steps: polygon(ring),
+		line,
+		fill,
 		of,
 	});
-	const visible = sides.filter((f) => dot(normal(f), EYE) > 1e-9);
 	return [
-		...visible.map(side),
-		{ kind: 'path', steps: polygon(face.map(paper)), line: 'wide', fill: 'sheet', of },
-		...b.holes.map((h): Mark => ({
-			kind: 'path',
-			steps: polygon(ringOf(b, h, front).map(paper)),
-			line: 'narrow',
-			fill: 'sunk',
-			of,
-		})),
+		...sides.map((ring) => shape(ring, 'narrow', 'chalk-wash')),
+		shape(face, 'wide', 'sheet'),
+		...holes.map((ring) => shape(ring, 'narrow', 'sunk')),
 	];
+}
+
+/** Its name, and the spot it points at: where the board shows, clear of its holes and of what is drawn over it. */
+function named({ b, sides, face, holes }: Body, i: number, all: readonly Body[]): Named {
+	const over = all.slice(i + 1).flatMap((o) => [...o.sides, o.face]);
+	const own = round(face);
+	const middle = { x: own.x + own.width / 2, y: own.y + own.height / 2 };
+	const shows = (p: Spot): boolean => !over.some((ring) => inRing(p, ring));
+	const inHole = (p: Spot): boolean => holes.some((ring) => inRing(p, ring));
+	const far = (p: Spot): number => Math.hypot(p.x - middle.x, p.y - middle.y);
+	const spots = [...sides, face].flatMap((ring) => spotsIn(ring)).filter(shows);
+	const best = spots.sort((p, q) => Number(inHole(p)) - Number(inHole(q)) || far(p) - far(q))[0];
+	return {
+		text: `${b.label} ${b.name}`,
+		short: b.label,
+		at: best ?? middle,
+		holds: (box) => boxInRing(box, face) && [...over, ...holes].every((r) => boxOffRing(box, r)),
+	};
+}
+
+/** A grid of spots inside a ring. */
+function spotsIn(ring: readonly Spot[]): Spot[] {
+	const { x, y, width, height } = round(ring);
+	const steps = [...Array(GRID).keys()].map((k) => (k + 0.5) / GRID);
+	return steps
+		.flatMap((s) => steps.map((t) => ({ x: x + s * width, y: y + t * height })))
+		.filter((p) => inRing(p, ring));
 }
 
 /** A hole on the face that is seen, its arcs as short chords: at this size nothing finer shows. */
@@ -89,15 +134,6 @@ function circlePoints(hole: BoxBoard['holes'][number]): { x: number; y: number }
 	return Array.from({ length: 48 }, (_, i) => {
 		const a = (i * Math.PI) / 24;
 		return { x: hole.centre.x + r * Math.cos(a), y: hole.centre.y + r * Math.sin(a) };
-	});
-}
-
-function label(b: BoxBoard, at: Spot): Mark {
-	return words(at.x, at.y + 1, `${b.label} ${b.name}`, {
-		anchor: 'middle',
-		halo: true,
-		weight: 'semibold',
-		size: 2.7,
 	});
 }
 

@@ -34,13 +34,16 @@ const ABOVE: Look = {
 
 const WIDE = 180;
 const GAP = 26;
+/** From one dimension line to the next, further out. */
+const STEP = 6;
 const EDGE = { left: 16, top: 18, right: 14, bottom: 8 };
 
 /** Front, side and top of a box, in first place to each other, dimensioned; the side is cut open to show the joints. */
 export function threeViews(name: string, figures: BoxFigures, print: Figures): Drawing {
 	const { outside } = figures;
 	const across = (outside.width + outside.depth) / 1600;
-	const scale = Math.min((WIDE - EDGE.left - EDGE.right - GAP) / across, 0.5);
+	const beside = STEP * Math.max(0, cornerHeights(figures).length - 1);
+	const scale = Math.min((WIDE - EDGE.left - EDGE.right - beside - GAP) / across, 0.5);
 	const mm = (l: number): number => (l / 1600) * scale;
 	const high = EDGE.top + mm(outside.height);
 	const front: View = { x: EDGE.left, y: high, scale };
@@ -152,7 +155,6 @@ function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[]
 	const level = outer.filter((p) => top - p.y < 2).map((p) => p.x);
 	const [a, b] = [Math.min(...level), Math.max(...level)];
 	const whole = Math.abs(b - a - figures.outside.depth) < 2;
-	const heights = [...new Set(outer.map((p) => p.y))].filter((y) => y > 2 && top - y > 2);
 	const right = Math.max(...outer.map((p) => p.x));
 	return [
 		...(whole || b - a < 2
@@ -163,15 +165,23 @@ function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[]
 					6,
 					print.bench(b - a),
 				)),
-		...heights.flatMap((y) =>
+		...cornerHeights(figures).flatMap((y, i) =>
 			dimension(
 				onPaper({ x: right, y: 0 }, view),
 				onPaper({ x: right, y }, view),
-				7,
+				7 + i * STEP,
 				print.bench(y),
 			),
 		),
 	];
+}
+
+/** Heights of the corners of the profile between bottom and top, the lowest first. */
+function cornerHeights({ profile }: BoxFigures): number[] {
+	const all = (profile?.outer ?? []).map((p) => p.y);
+	const top = Math.max(...all);
+	const between = all.filter((y) => y > 2 && top - y > 2).sort((a, b) => a - b);
+	return between.filter((y, i) => i === 0 || y - between[i - 1]! > 2);
 }
 
 function names(

@@ -7,6 +7,7 @@ import { figuresOn, type Figures } from './figures';
 import type { Block } from './flow';
 import type { Leaf } from './frame';
 import { leavesOf, widthOf } from './leaves';
+import { pairTexts } from './pair-text';
 import { table, widest, type Row } from './table';
 import { heading, shortCaution, subheading } from './words';
 
@@ -50,12 +51,15 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 	const long = parts.map((p) => `${figures.length(p.length)} × ${figures.length(p.width)}`);
 	const short = parts.map((p) => shortText(p, figures));
 	const anyShort = short.some((t) => t !== '');
+	const pairs = pairTexts(plan, figures);
 	const rows = parts.map((part, i): Row => ({
 		of: `part:${part.id}`,
 		cells: [
 			{ tick: true },
 			{ text: part.label, weight: 'semibold' },
-			[part.name, ...bevelLines(part), ...part.notes].join('\n'),
+			[part.name, ...bevelLines(part), ...part.notes, pairs.get(part.id) ?? '']
+				.filter((t) => t !== '')
+				.join('\n'),
 			materialText(plan, part, figures),
 			String(part.count),
 			long[i]!,

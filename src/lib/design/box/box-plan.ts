@@ -66,6 +66,8 @@ export interface BoxBoard {
 	readonly role: string;
 	readonly solid: Solid;
 	readonly frame: Frame;
+	/** The face its part is listed and cut from: an end may be turned over to match the other one. Outlines here are seen from outside. */
+	readonly view?: 'inside';
 	/** Seen from outside, from the lower left corner of the rectangle round both faces; grain is not turned here. */
 	readonly outside: Outline;
 	readonly inside: Outline;

@@ -149,6 +149,7 @@ function boardFigures(board: Board, part: Part): BoxBoard {
 		role: board.role,
 		solid: board.solid,
 		frame: board.frame,
+		...(part.face === 'inside' ? { view: 'inside' as const } : {}),
 		outside: grid(faces[0]!),
 		inside: grid(faces[1]!),
 		edges: board.edges,

@@ -20,6 +20,7 @@ import { taperedForm, taperedShell, type TaperedShell } from './tapered';
 import { Trouble } from './trouble';
 import { litres } from './volume';
 import { volumeOfAir } from './air';
+import { withTurnedEnd } from './turn-over';
 import { slotSetups } from './vent';
 import { ticks, toMm } from '../../measure/length';
 import { shown } from './shown';
@@ -40,7 +41,7 @@ export function planBox(asked: Box, job: Job, path: readonly (string | number)[]
 	}
 	const { inside, section, tapered } = built;
 	const seams = letter(inside.boards, inside.seams);
-	const parts = partsOf(inside.boards, box, job);
+	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
 	const chambers = chambersOf(box, inside, trouble);
 	compare(box, chambers, trouble);
 	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth) ?? null;
