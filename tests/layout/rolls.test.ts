@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { job as schema, type JobFile } from '../../src/lib/job/job';
 import { layCloth } from '../../src/lib/layout/rolls';
-import { inches, mm, ticks, type Length } from '../../src/lib/measure/length';
+import { rectangle } from '../../src/lib/geometry/tidy';
+import { inches, mm, ticks, toMm, type Length } from '../../src/lib/measure/length';
 import type { Blank } from '../../src/lib/wrap/blank';
+import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
+import { carpet, covering, SHOP } from '../wrap/make';
 
 const BUDGET = { seed: 1, effort: 500 };
 
@@ -107,6 +110,42 @@ describe('cloth on its rolls', () => {
 		const starts = laid.rolls[0]!.answer.placed.map((p) => p.x % mm(300));
 		expect(starts).toEqual([0, 0, 0]);
 		expect(laid.rolls[0]!.answer.length).toBe(mm(1700)); // 500 takes two repeats of 300, twice, and 500
+	});
+
+	it('keeps a repeat of a remnant free, because the pattern may start anywhere in it', async () => {
+		const rest = roll('rest', { left: 790 });
+		const one = [blank('a', mm(500), mm(1000))];
+		const plain = await lay(one, [roll('new'), rest]);
+		expect(plain.rolls[0]).toMatchObject({ roll: 'rest', pull: mm(500) });
+		const patterned = await lay(one, [roll('new'), rest], { repeat: 300 });
+		expect(patterned.rolls[0]).toMatchObject({ roll: 'new', pull: mm(800), lead: mm(300) });
+	});
+
+	it('never turns a patterned cloth a quarter, nap or not', async () => {
+		const tall = [blank('a', mm(900), mm(300), { count: 2 })];
+		const turns = async (cloth: Partial<ClothFile>) =>
+			(await lay(tall, [roll('r')], { nap: 'none', ...cloth })).rolls[0]!.problem.pieces[0]!.turns;
+		expect(await turns({})).toContain(90);
+		expect(await turns({ repeat: 300 })).toEqual([0, 180]);
+		expect(await turns({ repeatAcross: 300 })).toEqual([0, 180]);
+	});
+
+	it('goes on with the pattern across the seam of a cloth that is cut in parts', async () => {
+		const wide = covering({ outline: rectangle(0, 0, mm(900), mm(1700)) });
+		const cloth = { nap: 'one-way', repeat: 240, repeatAcross: 350, halfDrop: true } as const;
+		const shop = { ...SHOP, usable: mm(1400) };
+		const { blanks } = wrapCovering(wide, carpet(cloth), shop, ['panels', 0]);
+		expect(blanks).toHaveLength(2);
+		// The seam lies where the second part starts a column of the pattern, half of the overlap counted.
+		expect(blanks.map((b) => toMm(b.partAt!.y) % 350)).toEqual([0, 0]);
+		const laid = await lay(blanks, [roll('r')], cloth);
+		expect(laid.unplaced).toEqual([]);
+		const [a, b] = blanks.map((x) => laid.rolls[0]!.answer.placed.find((p) => p.id === x.id)!);
+		const columns = toMm(b!.y - a!.y - (blanks[1]!.partAt!.y - blanks[0]!.partAt!.y)) / 350;
+		expect(Number.isInteger(columns)).toBe(true);
+		const along = toMm(b!.x - a!.x) - (columns % 2 === 0 ? 0 : 120);
+		expect(Math.abs(along % 240)).toBe(0);
+		expect(laid.rolls[0]!.faults).toEqual([]);
 	});
 
 	it('says what is on no roll, and why', async () => {

@@ -42,6 +42,8 @@ export function withTurns(problem: RollProblem, turns: Turns): RollProblem {
 
 const length = (most: number) => fc.integer({ min: 1, max: most }).map(ticks);
 
+const place = (most: number) => fc.integer({ min: 0, max: most }).map(ticks);
+
 /** Any roll problem of rectangles, possible or not: sizes small enough that coincidences happen. */
 export const anyRoll: fc.Arbitrary<RollProblem> = fc
 	.record({
@@ -50,19 +52,25 @@ export const anyRoll: fc.Arbitrary<RollProblem> = fc
 		limit: fc.option(length(120)),
 		repeat: fc.oneof(fc.constant(ticks(0)), length(20)),
 		across: fc.option(length(30)),
+		drops: fc.boolean(),
 		pieces: fc.array(
 			fc.record({
 				length: length(50),
 				width: length(50),
 				count: fc.integer({ min: 0, max: 4 }),
 				turns: fc.subarray([0, 90, 180, 270] as const),
+				phase: fc.option(fc.record({ along: place(40), across: place(60) }), { freq: 3 }),
 			}),
 			{ maxLength: 8 },
 		),
 	})
-	.map(({ across, pieces, ...rest }) => ({
+	.map(({ across, drops, pieces, ...rest }) => ({
 		...rest,
 		by: 'rectangle' as const,
-		pieces: pieces.map((piece, i) => ({ ...piece, id: `blank ${i}` })),
-		...(across === null ? {} : { drop: { across } }),
+		pieces: pieces.map(({ phase, ...piece }, i) => ({
+			...piece,
+			id: `blank ${i}`,
+			...(phase === null ? {} : { phase }),
+		})),
+		...(across === null ? {} : drops ? { drop: { across } } : { across }),
 	}));

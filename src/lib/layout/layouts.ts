@@ -35,6 +35,8 @@ export interface RollLayout {
 	readonly answer: RollAnswer;
 	/** Length to pull, in the steps the roll is sold in (the used length itself on an owned remnant). */
 	readonly pull: Length;
+	/** How much of the pull may go by before the pattern starts: a repeat. Absent on a plain cloth. */
+	readonly lead?: Length;
 	/** What it would take if the nap were ignored. */
 	readonly napless: Length;
 	readonly owned: boolean;

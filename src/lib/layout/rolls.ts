@@ -20,14 +20,26 @@ const TURNS: Readonly<Record<Cloth['nap'], RollPiece['turns']>> = {
 };
 const ANY_WAY: RollPiece['turns'] = TURNS.none;
 
+const isPatterned = (cloth: Cloth): boolean => cloth.repeat > 0 || cloth.repeatAcross > 0;
+
+/** A pattern turned a quarter is another pattern. */
+function turnsOn(blank: Blank, cloth: Cloth): RollPiece['turns'] {
+	if (blank.anyWay) return ANY_WAY;
+	const patterned = isPatterned(cloth);
+	// Parts of one cloth go on with each other's pattern only when they lie the same way.
+	if (patterned && blank.partAt) return TURNS['one-way'];
+	return patterned && cloth.nap === 'none' ? TURNS['two-way'] : TURNS[cloth.nap];
+}
+
 function piece(blank: Blank, cloth: Cloth): RollPiece {
 	return {
 		id: blank.id,
 		length: blank.length,
 		width: blank.width,
 		count: blank.count,
-		turns: blank.anyWay ? ANY_WAY : TURNS[cloth.nap],
+		turns: turnsOn(blank, cloth),
 		outline: blank.outline,
+		...(blank.partAt ? { phase: { along: blank.partAt.x, across: blank.partAt.y } } : {}),
 	};
 }
 
@@ -36,11 +48,16 @@ function problemOf(roll: Roll, cloth: Cloth, pieces: readonly RollPiece[]): Roll
 		width: roll.usable,
 		gap: ticks(0),
 		pieces,
-		limit: roll.left,
+		limit: roll.left === null ? null : ticks(Math.max(0, roll.left - cloth.repeat)),
 		repeat: cloth.repeat,
-		...(cloth.halfDrop && cloth.repeatAcross > 0 ? { drop: { across: cloth.repeatAcross } } : {}),
+		...patternAcross(cloth),
 		by: cloth.cut === 'outline' ? 'outline' : 'rectangle',
 	};
+}
+
+function patternAcross({ repeatAcross, halfDrop }: Cloth): Partial<RollProblem> {
+	if (repeatAcross === 0) return {};
+	return halfDrop ? { drop: { across: repeatAcross } } : { across: repeatAcross };
 }
 
 /** What one roll is asked to give, worked on until it is good enough. */
@@ -60,13 +77,15 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Pull
 		blanks.map((b) => piece(b, ask.cloth)),
 	);
 	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
-	const pull =
-		roll.left === null ? ticks(Math.ceil(answer.length / roll.step) * roll.step) : answer.length;
+	// The cloth was cut off last anywhere in its pattern: up to a repeat goes by before the pattern starts.
+	const used = answer.length === 0 ? 0 : answer.length + ask.cloth.repeat;
+	const pull = ticks(roll.left === null ? Math.ceil(used / roll.step) * roll.step : used);
 	return {
 		roll: roll.id,
 		problem,
 		answer,
 		pull,
+		...(used > answer.length ? { lead: ask.cloth.repeat } : {}),
 		owned: roll.left !== null,
 		faults: auditRoll(problem, answer),
 	};
@@ -75,7 +94,9 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Pull
 /** The length if every blank could be turned freely; what the nap costs is the difference. */
 async function withoutNap({ problem, answer }: Pull, ask: Ask): Promise<Length> {
 	if (ask.cloth.nap === 'none') return answer.length;
-	const free = { ...problem, pieces: problem.pieces.map((p) => ({ ...p, turns: ANY_WAY })) };
+	// The pattern stays: without a nap it could still not be turned a quarter.
+	const turns = isPatterned(ask.cloth) ? TURNS['two-way'] : ANY_WAY;
+	const free = { ...problem, pieces: problem.pieces.map((p) => ({ ...p, turns })) };
 	const found = await pursue(nestRoll(free, ask.budget), ask.watch);
 	// A layout that keeps the nap is also one that ignores it, so the free answer is never the longer one.
 	const missed = found.unplaced.length > answer.unplaced.length;

@@ -30,7 +30,7 @@ function auditPlaced(problem: RollProblem, placed: Placed, where: string): Audit
 		faults.push('lies outside the usable width');
 	if (problem.limit !== null && placed.x + placed.length > problem.limit)
 		faults.push('lies beyond the end of the roll');
-	if (!startsOnPattern(problem, placed)) faults.push('does not start on the pattern');
+	if (!startsOnPattern(problem, piece, placed)) faults.push('does not start on the pattern');
 	return faults.map((fault) => ({ where, what: `${placed.id} ${fault}.` }));
 }
 
@@ -40,11 +40,18 @@ function keepsSize(piece: RollPiece, placed: Placed): boolean {
 	return placed.length === length && placed.width === width;
 }
 
-function startsOnPattern(problem: RollProblem, placed: Placed): boolean {
-	if (problem.repeat === 0) return true;
-	const column = problem.drop === undefined ? 0 : Math.floor(placed.y / problem.drop.across);
-	const offset = column % 2 === 1 ? Math.floor(problem.repeat / 2) : 0;
-	return (placed.x - offset) % problem.repeat === 0;
+/** Every blank must see the pattern as its own place in it wants: whole columns across, whole repeats along each column. */
+function startsOnPattern(problem: RollProblem, piece: RollPiece, placed: Placed): boolean {
+	const { repeat, drop } = problem;
+	const wide = drop?.across ?? problem.across ?? 0;
+	const own = piece.phase ?? { along: 0, across: 0 };
+	const columnOf = (y: number): number => (wide > 0 ? Math.floor(y / wide) : 0);
+	if (wide > 0 && (placed.y - own.across) % wide !== 0) return false;
+	if (repeat === 0) return true;
+	const start = (column: number): number =>
+		drop !== undefined && Math.abs(column) % 2 === 1 ? Math.floor(repeat / 2) : 0;
+	const seen = placed.x - start(columnOf(placed.y));
+	return (seen - (own.along - start(columnOf(own.across)))) % repeat === 0;
 }
 
 function auditCounts(problem: RollProblem, answer: RollAnswer): AuditFault[] {

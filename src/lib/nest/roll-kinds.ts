@@ -17,6 +17,9 @@ export interface Lay {
 	readonly reach: number;
 	/** Length with its gap, rounded up to the pattern: where the next blank may start. */
 	readonly tall: number;
+	/** Where in the pattern its corner belongs. */
+	readonly along?: number;
+	readonly aside?: number;
 }
 
 export interface RollKind {
@@ -28,7 +31,10 @@ export interface RollKind {
 /** How the pattern of the cloth falls: see {@link RollProblem}. */
 export interface Pattern {
 	readonly repeat: number; // 0 for none
-	readonly across: number; // width of one column of a half-drop pattern, 0 for a straight one
+	readonly across: number; // width of one column, 0 when it need not match across
+	readonly drops?: boolean; // half a repeat later in every second column
+	/** Some blanks belong elsewhere than where the pattern starts. */
+	readonly phased?: boolean;
 }
 
 /** A roll problem made ready: gaps and repeats taken into the sizes, impossible blanks set aside. */
@@ -49,7 +55,7 @@ export interface Unplaced {
 
 /** Ready a roll problem for laying by rectangles. */
 export function readyRoll(problem: RollProblem): RollDeck {
-	const pattern: Pattern = { repeat: problem.repeat, across: problem.drop?.across ?? 0 };
+	const pattern = patternOf(problem);
 	const kinds: RollKind[] = [];
 	const refused: Unplaced[] = [];
 	for (const piece of problem.pieces) {
@@ -70,14 +76,31 @@ export function readyRoll(problem: RollProblem): RollDeck {
 	};
 }
 
+function patternOf(problem: RollProblem): Pattern {
+	return {
+		repeat: problem.repeat,
+		across: problem.drop?.across ?? problem.across ?? 0,
+		drops: problem.drop !== undefined && problem.drop.across > 0,
+		phased: problem.pieces.some((p) => p.phase && (p.phase.along !== 0 || p.phase.across !== 0)),
+	};
+}
+
 function fits(lay: Lay, problem: RollProblem): boolean {
-	return lay.width <= problem.width && (problem.limit === null || lay.length <= problem.limit);
+	const long = lay.length + (lay.along ?? 0);
+	return isNarrow(lay, problem) && (problem.limit === null || long <= problem.limit);
+}
+
+/** Narrow enough for the roll from where its pattern lets it start. */
+function isNarrow(lay: Lay, problem: RollProblem): boolean {
+	return (lay.aside ?? 0) + lay.width <= problem.width;
 }
 
 /** Why a blank can lie nowhere on this roll, or null when it can. */
 function refusal(lays: readonly Lay[], problem: RollProblem): string | null {
 	if (lays.length === 0) return 'No turn is allowed for it, so it cannot be laid.';
-	const narrow = lays.filter((lay) => lay.width <= problem.width);
+	const narrow = lays.filter((lay) => isNarrow(lay, problem));
+	if (narrow.length === 0 && lays.some((lay) => lay.width <= problem.width))
+		return 'It is wider than the roll from where its place in the pattern falls; move the seam, or choose a wider roll.';
 	if (narrow.length === 0)
 		return 'It is wider than the usable width of the roll in every turn allowed; split it at a seam or choose a wider roll.';
 	if (narrow.some((lay) => fits(lay, problem))) return null;
@@ -93,9 +116,28 @@ function laysOf(piece: RollPiece, gap: number, pattern: Pattern): Lay[] {
 		const width = quarter ? piece.length : piece.width;
 		if (lays.some((lay) => lay.length === length && lay.width === width)) continue;
 		const reach = length + gap;
-		lays.push({ turn, length, width, wide: width + gap, reach, tall: wholeSteps(reach, pattern) });
+		const tall = wholeSteps(reach, pattern);
+		lays.push({ turn, length, width, wide: width + gap, reach, tall, ...placeIn(piece, pattern) });
 	}
 	return lays;
+}
+
+/** The place of a blank's corner within one column and one repeat; a column on is half a repeat on where the pattern drops. */
+function placeIn(piece: RollPiece, pattern: Pattern): Pick<Lay, 'along' | 'aside'> {
+	const { along, across } = piece.phase ?? { along: 0, across: 0 };
+	const column = pattern.across > 0 ? Math.floor(across / pattern.across) : 0;
+	const { repeat } = pattern;
+	return {
+		aside: across - column * (pattern.across > 0 ? pattern.across : across),
+		along: repeat > 0 ? modulo(along - dropOf(column, pattern), repeat) : 0,
+	};
+}
+
+const modulo = (a: number, n: number): number => ((a % n) + n) % n;
+
+/** How much later the pattern starts in a column. */
+function dropOf(column: number, pattern: Pattern): number {
+	return pattern.drops && modulo(column, 2) === 1 ? Math.floor(pattern.repeat / 2) : 0;
 }
 
 /** Rounded up to the steps on which a start may fall. */
@@ -104,17 +146,31 @@ function wholeSteps(length: number, pattern: Pattern): number {
 	return step === 0 ? length : Math.ceil(length / step) * step;
 }
 
-/** The smallest distance between two possible starts: half a repeat when the pattern drops, a tick when that is not whole. */
+/**
+ * The smallest distance between two possible starts: half a repeat when the pattern drops, a tick when that is not whole; 0
+ * when starts fall anywhere.
+ */
 export function stepOf(pattern: Pattern): number {
-	if (pattern.repeat === 0) return 0;
-	if (pattern.across === 0) return pattern.repeat;
+	if (pattern.repeat === 0 || pattern.phased) return 0;
+	if (!pattern.drops) return pattern.repeat;
 	return pattern.repeat % 2 === 0 ? pattern.repeat / 2 : 1;
 }
 
-/** The first start at or after `from` where the pattern is right for a blank whose side lies at `across`. */
-export function startAt(from: number, across: number, pattern: Pattern): number {
+/** The first start at or after `from` where the pattern is right for a blank whose lower side lies at `side`. */
+export function startAt(
+	from: number,
+	side: number,
+	pattern: Pattern,
+	{ along = 0, aside = 0 }: Pick<Lay, 'along' | 'aside'>,
+): number {
 	if (pattern.repeat === 0) return from;
-	const odd = pattern.across > 0 && Math.floor(across / pattern.across) % 2 === 1;
-	const offset = odd ? Math.floor(pattern.repeat / 2) : 0;
-	return Math.ceil((from - offset) / pattern.repeat) * pattern.repeat + offset;
+	const column = pattern.across > 0 ? Math.floor((side - aside) / pattern.across) : 0;
+	const offset = dropOf(column, pattern) + along;
+	return Math.max(0, Math.ceil((from - offset) / pattern.repeat)) * pattern.repeat + offset;
+}
+
+/** The first place across at or after `from` where the pattern lets a blank's lower side lie. */
+export function sideAt(from: number, pattern: Pattern, { aside = 0 }: Pick<Lay, 'aside'>): number {
+	if (pattern.across === 0) return from;
+	return Math.max(0, Math.ceil((from - aside) / pattern.across)) * pattern.across + aside;
 }

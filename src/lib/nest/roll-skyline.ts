@@ -1,5 +1,5 @@
-import { startAt } from './roll-kinds';
-import type { RollDeck } from './roll-kinds';
+import { sideAt, startAt } from './roll-kinds';
+import type { Lay, RollDeck } from './roll-kinds';
 
 /** Two ways to judge how well a blank fits the lowest ledge; neither is best on all jobs, so both are tried. */
 export type Mode = 1 | 2;
@@ -29,6 +29,9 @@ export class Skyline {
 	readonly laidY: Float64Array;
 	laidCount = 0;
 
+	private readonly lays: readonly Lay[];
+	/** On a plain cloth a blank may lie anywhere. */
+	private readonly plain: boolean;
 	private readonly firstLay: Int32Array;
 	private readonly wide: Float64Array;
 	private readonly tall: Float64Array;
@@ -61,6 +64,8 @@ export class Skyline {
 		this.firstLay = new Int32Array(kinds.length + 1);
 		kinds.forEach((kind, k) => (this.firstLay[k + 1] = this.firstLay[k]! + kind.lays.length));
 		const lays = kinds.flatMap((kind) => kind.lays);
+		this.lays = lays;
+		this.plain = deck.pattern.repeat === 0 && deck.pattern.across === 0;
 		this.wide = Float64Array.from(lays, (lay) => lay.wide);
 		this.tall = Float64Array.from(lays, (lay) => lay.tall);
 		this.reach = Float64Array.from(lays, (lay) => lay.reach);
@@ -141,7 +146,7 @@ export class Skyline {
 		const width = this.ledgeWide[ledge]!;
 		const left = this.wall(ledge, ledge - 1);
 		const right = this.wall(ledge, ledge + 1);
-		const room = this.goal - startAt(this.level[ledge]!, this.ledgeY[ledge]!, this.deck.pattern);
+		const room = this.plain ? this.goal - this.level[ledge]! : Infinity;
 		let bestFit = -1;
 		this.pickRun = -1;
 		this.scan += 1;
@@ -157,6 +162,7 @@ export class Skyline {
 			this.seen[kind] = this.scan;
 			for (let l = this.firstLay[kind]!; l < this.firstLay[kind + 1]!; l++) {
 				if (this.wide[l]! > width || this.reach[l]! > room) continue;
+				if (!this.plain && !this.matches(ledge, l)) continue;
 				const fit = this.fit(width, this.wide[l]!, this.tall[l]!, left, right);
 				if (fit <= bestFit) continue;
 				bestFit = fit;
@@ -165,6 +171,16 @@ export class Skyline {
 				this.pickLay = l;
 			}
 		}
+	}
+
+	/** Is there room for it where the pattern lets it lie? */
+	private matches(ledge: number, l: number): boolean {
+		const { pattern } = this.deck;
+		const lay = this.lays[l]!;
+		const from = this.ledgeY[ledge]!;
+		const y = sideAt(from, pattern, lay);
+		if (y - from + lay.wide > this.ledgeWide[ledge]!) return false;
+		return startAt(this.level[ledge]!, y, pattern, lay) + lay.reach <= this.goal;
 	}
 
 	private fit(width: number, wide: number, tall: number, left: number, right: number): number {
@@ -183,17 +199,18 @@ export class Skyline {
 		const level = this.level[ledge]!;
 		const spare = this.ledgeWide[ledge]! - wide;
 		const atRight = spare > 0 && this.prefersRight(ledge, tall);
-		const y = this.ledgeY[ledge]! + (atRight ? spare : 0);
-		const x = startAt(level, y, this.deck.pattern);
+		const from = this.ledgeY[ledge]! + (atRight ? spare : 0);
+		const y = this.plain ? from : sideAt(from, this.deck.pattern, this.lays[lay]!);
+		const x = this.plain ? level : startAt(level, y, this.deck.pattern, this.lays[lay]!);
 		this.record(lay, x, y);
 		laid.area += wide * tall;
 		laid.length = Math.max(laid.length, x + this.reach[lay]!);
-		this.raise(ledge, wide, atRight, x + tall);
-		return wide * (x - level);
+		this.raise(ledge, y - from + wide, atRight, x + tall);
+		return wide * (x - level) + (y - from) * (x + tall - level);
 	}
 
 	private prefersRight(ledge: number, tall: number): boolean {
-		if (this.deck.pattern.across > 0) return false; // the far end may lie in the other column, with another start
+		if (this.deck.pattern.across > 0) return false; // its lower side must fall on a column
 		const left = this.wall(ledge, ledge - 1);
 		const right = this.wall(ledge, ledge + 1);
 		if (tall === left) return false;

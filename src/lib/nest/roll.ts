@@ -18,7 +18,8 @@ const RECTANGLE_SHARE = 0.15;
  */
 export function* nestRoll(problem: RollProblem, budget: Budget): Search<RollAnswer> {
 	const shaped = problem.pieces.some((piece) => piece.outline !== undefined && piece.count > 0);
-	if (problem.by !== 'outline' || !shaped || problem.repeat > 0)
+	const patterned = problem.repeat > 0 || (problem.drop?.across ?? problem.across ?? 0) > 0;
+	if (problem.by !== 'outline' || !shaped || patterned)
 		return yield* layRectangles(problem, budget);
 	const part = Math.ceil(budget.effort * RECTANGLE_SHARE);
 	const first = yield* layRectangles(problem, { seed: budget.seed, effort: part });

@@ -121,6 +121,11 @@ export interface RollPiece {
 	readonly count: number;
 	readonly turns: readonly (0 | 90 | 180 | 270)[];
 	readonly outline?: Outline;
+	/**
+	 * Where in the pattern its lower left corner belongs, along and across: parts of one cloth that are seamed side by side go
+	 * on with each other's pattern. Absent: where the pattern starts.
+	 */
+	readonly phase?: { readonly along: Length; readonly across: Length };
 }
 
 export interface RollProblem {
@@ -131,9 +136,11 @@ export interface RollProblem {
 	readonly limit: Length | null;
 	/** Starts of pieces along the roll fall on whole repeats of the pattern; 0 for none. */
 	readonly repeat: Length;
+	/** Lower sides of pieces fall on whole widths of the pattern, so that the motif matches across; absent or 0 for none. */
+	readonly across?: Length;
 	/**
-	 * A half-drop pattern: in every second column, each `across` wide, the pattern starts half a repeat later, and so
-	 * does a blank whose lower side lies in that column. Absent: a straight pattern.
+	 * A half-drop pattern: it repeats across in columns, each `across` wide, and in every second column it starts half a repeat
+	 * later, and so does a blank that lies there. Its lower side falls on the start of a column. Absent: a straight pattern.
 	 */
 	readonly drop?: { readonly across: Length };
 	/** Lay outlines as they are, or their rectangles. */

@@ -59,11 +59,19 @@ function noteOf(roll: RollLayout, figures: Figures): string {
 	return [
 		roll.owned ? 'off an owned roll' : 'to buy',
 		`pull ${figures.bench(roll.pull)}`,
+		roll.lead ? `with up to ${figures.bench(roll.lead)} before the pattern starts` : '',
+		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',
 		saved ? `${figures.bench(roll.napless)} if the nap were ignored` : '',
 		roll.answer.proven ? 'no layout is shorter' : '',
 	]
 		.filter((t) => t !== '')
 		.join('  ·  ');
+}
+
+/** On a pattern even outlines are laid by their rectangles: every blank starts where the pattern does. */
+export function byRectangles({ problem }: RollLayout): boolean {
+	const wide = problem.drop?.across ?? problem.across ?? 0;
+	return problem.by === 'outline' && (problem.repeat > 0 || wide > 0);
 }
 
 /** The same numbers as the drawing, with boxes to tick. */

@@ -56,6 +56,8 @@ export interface Blank {
 	readonly anyWay: boolean;
 	/** Blanks of one group come off one roll, so that their colour matches. */
 	readonly lot: string;
+	/** A part of a seamed cloth: where its corner lies on the whole of it, so that a pattern goes on across the seam. */
+	readonly partAt?: { readonly x: Length; readonly y: Length };
 	/** Area of board or cloth it is glued to, one face, mm2. */
 	readonly bonded: number;
 	readonly reliefs: { readonly notches: number; readonly slits: number; readonly corners: number };

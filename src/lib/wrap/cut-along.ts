@@ -100,6 +100,7 @@ export function partsOf(blank: Blank, pieces: readonly Piece[], note: string): B
 			width: ticks(Math.round(box.width)),
 			outline: moved(piece.outline, -box.x, -box.y),
 			marks: piece.marks.map((m) => ({ ...m, line: m.line.map((p) => minus(p, box)) })),
+			partAt: { x: ticks(Math.round(box.x)), y: ticks(Math.round(box.y)) },
 			bonded: blank.bonded * piece.share,
 			reliefs: {
 				notches: count('notch', false),

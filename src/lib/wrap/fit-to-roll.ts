@@ -1,4 +1,5 @@
 import { boundsOfPoints } from '../geometry/edge';
+import type { Rect } from '../geometry/outline';
 import type { Problem } from '../job/problem';
 import type { Cloth } from '../job/stock';
 import { ticks, type Length } from '../measure/length';
@@ -15,6 +16,8 @@ export interface RollFit {
 	/** How fast the shop glues; the usual pace when absent. */
 	readonly pace?: Pace;
 	readonly nap: Cloth['nap'];
+	/** Width of the pattern, 0 or absent for a plain cloth: a part that starts where the pattern does fits the roll best. */
+	readonly column?: Length;
 	/** Seams the person placed, in the frame of the blank: always made. */
 	readonly seams: readonly SeamLine[];
 }
@@ -74,18 +77,18 @@ export interface Split {
 /** A piece cut along the roll into as few parts as its width needs; null when that is too many. */
 export function splitToWidth(
 	piece: Piece,
-	fit: Pick<RollFit, 'usable' | 'overlap' | 'nap'>,
+	fit: Pick<RollFit, 'usable' | 'overlap' | 'nap' | 'column'>,
 	anyWay: boolean,
 ): Split | null {
 	const box = boundsOfPoints(piece.outline);
-	const { usable, overlap } = fit;
+	const { usable, overlap, column = 0 } = fit;
 	const whole = { pieces: [piece], crossed: false };
 	if (usable === null || box.width <= usable) return whole;
 	if ((anyWay || fit.nap === 'none') && box.length <= usable) return whole;
 	// n parts have n - 1 laps between them.
 	const n = Math.ceil((box.width - overlap) / (usable - overlap));
 	if (usable <= 2 * overlap || n > MOST_PARTS) return null;
-	const places = seamPlaces(piece, box.y, box.width, n, usable, overlap);
+	const places = seamPlaces(piece, box, n, { usable, overlap, column });
 	let pieces: Piece[] = [piece];
 	for (const { y } of places) {
 		const seam = { from: { x: box.x, y }, to: { x: box.x + 1, y } };
@@ -101,14 +104,22 @@ const CLEAR = 24_000;
 const shunned = (m: BlankMark): boolean =>
 	m.closed && ['window', 'step', 'hole', 'fold'].includes(m.kind);
 
-/** Where across the blank the seams lie: evenly, but moved off windows, holes and steps as far as the roll allows. */
+/** What decides where across a blank its seams can lie, ticks. */
+interface Widths {
+	readonly usable: number;
+	readonly overlap: number;
+	readonly column: number;
+}
+
+/**
+ * Where across the blank the seams lie: evenly, but moved off windows, holes and steps as far as the roll allows; on a pattern,
+ * where a column of it starts.
+ */
 function seamPlaces(
 	piece: Piece,
-	start: number,
-	width: number,
+	{ y: start, width }: Rect,
 	n: number,
-	usable: number,
-	overlap: number,
+	{ usable, overlap, column }: Widths,
 ): { y: number; crossed: boolean }[] {
 	const shun = piece.marks
 		.filter(shunned)
@@ -123,13 +134,24 @@ function seamPlaces(
 		const least = start + width - rest;
 		const free = (y: number) =>
 			y >= least && y <= most && !shun.some(([lo, hi]) => y > lo && y < hi);
-		const tries = [ideal, ...shun.flat()].filter(free);
-		tries.sort((a, b) => Math.abs(a - ideal) - Math.abs(b - ideal));
-		const y = Math.round(tries[0] ?? Math.min(most, Math.max(least, ideal)));
-		places.push({ y, crossed: tries.length === 0 });
+		const nearest = (a: number, b: number) => Math.abs(a - ideal) - Math.abs(b - ideal);
+		const columns = columnsNear(ideal, start + overlap / 2, column)
+			.filter(free)
+			.sort(nearest);
+		const tries = [ideal, ...shun.flat()].filter(free).sort(nearest);
+		const found = columns[0] ?? tries[0];
+		const y = Math.round(found ?? Math.min(most, Math.max(least, ideal)));
+		places.push({ y, crossed: found === undefined });
 		before = y;
 	}
 	return places;
+}
+
+/** Starts of the columns of the pattern round about the place a seam would have without one. */
+function columnsNear(ideal: number, first: number, column: number): number[] {
+	if (column === 0) return [];
+	const k = Math.floor((ideal - first) / column);
+	return [k - 1, k, k + 1, k + 2].filter((i) => i > 0).map((i) => first + i * column);
 }
 
 function wideText(blank: Blank, piece: Piece, fit: RollFit): string {

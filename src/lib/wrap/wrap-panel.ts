@@ -37,7 +37,11 @@ export function wrapCovering(
 	path: Problem['path'],
 ): Wrapped {
 	const { blank, shape, blocked, seams } = coveringBlank(covering, cloth, shop.ruler);
-	const fitted = fitToRoll(blank, { ...shop, nap: cloth.nap, seams }, path);
+	const fitted = fitToRoll(
+		blank,
+		{ ...shop, nap: cloth.nap, column: cloth.repeatAcross, seams },
+		path,
+	);
 	const problems = [
 		...crowded(shape, shop.ruler, path),
 		...unrelieved(blocked, path),
