@@ -4,7 +4,7 @@ import type { BoxPlan } from '../../src/lib/design/box/box-plan';
 import { toMm } from '../../src/lib/measure/length';
 import { boardBody, hullOf, bodyOf, joined, Manifold } from './box-kernel';
 import { made, MATERIALS, type Asked } from './box-make';
-import { emptyBox, fullBox } from './box-random';
+import { emptyBox, fullBox, fullTapered } from './box-random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
@@ -100,6 +100,10 @@ describe('boxes against a solid-modelling kernel', () => {
 
 	it('fills boxes with layers, dividers, frames, cleats and slots that all have their own place', () => {
 		fc.assert(fc.property(fullBox, check), { numRuns: 120, seed: 20262, endOnFailure: true });
+	});
+
+	it('fills boxes that lean on four sides with layers, dividers, frames, shelves and cleats', () => {
+		fc.assert(fc.property(fullTapered, check), { numRuns: 120, seed: 20264, endOnFailure: true });
 	});
 
 	it('shuts every chamber', () => {

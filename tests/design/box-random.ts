@@ -93,6 +93,8 @@ const shell = fc.record({
 	top: boards,
 });
 
+const across = fc.constantFrom('width' as const, 'height' as const, 'depth' as const);
+
 const filling = fc.record({
 	doubler: fc.constantFrom(null, 'front', 'back', 'left', 'top'),
 	divider: fc.option(fc.double({ min: 0.2, max: 0.8, noNaN: true })),
@@ -104,7 +106,7 @@ const filling = fc.record({
 	bend: fc.constantFrom('straight' as const, 'L' as const),
 	gap: mm(20, 45),
 	length: mm(60, 500),
-	across: fc.constantFrom('width' as const, 'height' as const, 'depth' as const),
+	across,
 });
 
 /** The walls alone. */
@@ -164,5 +166,56 @@ export const fullBox: fc.Arbitrary<Asked> = fc
 						},
 					]
 				: [],
+		};
+	});
+
+const inTapered = fc.record({
+	layers: fc.uniqueArray(fc.constantFrom('front', 'back', 'left', 'right', 'top', 'bottom'), {
+		maxLength: 2,
+	}),
+	divider: fc.option(fc.record({ across, at: fc.double({ min: 0.25, max: 0.75, noNaN: true }) })),
+	// A frame or a shelf: both would cross each other.
+	brace: fc.constantFrom('frame', 'shelf', null),
+	frame: fc.record({ across, at: fc.double({ min: 0.2, max: 0.8, noNaN: true }) }),
+	shelf: fc.record({
+		across: fc.constantFrom('height' as const, 'depth' as const),
+		at: fc.double({ min: 0.25, max: 0.75, noNaN: true }),
+		from: fc.constantFrom(0, 150),
+		length: mm(80, 900),
+	}),
+	rim: mm(30, 50),
+	cleats: fc.option(fc.constantFrom('corners' as const, 'ends' as const, 'both' as const)),
+	width: mm(15, 35),
+});
+
+/** A double-tapered box with layers, a divider, frames and cleats. */
+export const fullTapered: fc.Arbitrary<Asked> = fc
+	.tuple(tapered, shell, inTapered)
+	.map(([shape, s, f]): Asked => {
+		const size = { width: shape.front.width, height: shape.front.height, depth: shape.depth };
+		const at = (place: { across: keyof typeof size; at: number }) => ({
+			across: place.across,
+			at: place.at * size[place.across],
+		});
+		const { rim } = f;
+		return {
+			...shellAsked(shape, s),
+			doublers: f.layers.map((board) => ({ board, material: 'mdf-12' })),
+			dividers: f.divider ? [{ ...at(f.divider), material: 'mdf-12' }] : [],
+			braces: [
+				...(f.brace === 'frame' ? [{ kind: 'window' as const, rim, ...at(f.frame) }] : []),
+				...(f.brace === 'shelf'
+					? [
+							{
+								kind: 'shelf' as const,
+								across: f.shelf.across,
+								at: at(f.shelf).at,
+								from: f.shelf.from,
+								length: f.shelf.length,
+							},
+						]
+					: []),
+			],
+			cleats: f.cleats ? { where: f.cleats, width: f.width, material: 'mdf-12' } : null,
 		};
 	});

@@ -211,7 +211,9 @@ describe('DXF', () => {
 		];
 		expect(sizes(dxf(two.join('\n'), { layer: 'OUTLINE' })).length).toBe(100);
 		expect(said(dxf(two[0]!, {}, 1))).toContain('inches');
-		expect(said(dxf([two[0]!, entity('INSERT', 2, 'door')].join('\n')))).toContain('INSERT');
+		expect(said(dxf([two[0]!, entity('INSERT', 2, 'door')].join('\n')))).toContain(
+			'not held by the file: door',
+		);
 		expect(said(drawing({ kind: 'dxf', unit: 'mm', text: 'a\0b' }))).toContain('binary');
 		expect(said(drawing({ kind: 'dxf', unit: 'mm', text: 'hello' }))).toContain('no DXF');
 	});
@@ -305,6 +307,13 @@ describe('whatever the file holds, it is read or refused in words', () => {
 		'POLYLINE',
 		'VERTEX',
 		'SEQEND',
+		'INSERT',
+		'BLOCKS',
+		'BLOCK',
+		'ENDBLK',
+		'2',
+		'41',
+		'70',
 		'__proto__',
 		'$INSUNITS',
 		'3.5',

@@ -4,7 +4,7 @@ import { insideAngle } from '../../src/lib/design/box/section';
 import { edgeTilt, frameOf } from '../../src/lib/design/box/solid';
 import { sideOf } from '../../src/lib/design/box/part-of';
 import { flat } from '../../src/lib/design/box/solid';
-import { meet3 } from '../../src/lib/design/box/tapered';
+import { meet3 } from '../../src/lib/design/box/six';
 import { angleBetween, dot3, p3, scale3, unit3 } from '../../src/lib/design/box/vec';
 import { area, perimeter } from '../../src/lib/geometry/extent';
 import { circle } from '../../src/lib/geometry/tidy';

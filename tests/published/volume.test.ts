@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { prismatoid } from '../../src/lib/design/box/tapered';
+import { prismatoid } from '../../src/lib/design/box/six';
 import { figures } from '../design/box-make';
 
 const thick = (l: number | string) => ({

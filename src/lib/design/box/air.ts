@@ -1,6 +1,6 @@
 import { whereIs, distanceTo } from '../../geometry/inside';
 import type { Point } from '../../geometry/outline';
-import type { BoardKey } from '../../job/box-fields';
+import type { Planes } from './six';
 import { planeArea } from './solid';
 import { dot3, type Point3 } from './vec';
 
@@ -22,13 +22,15 @@ export interface SweptAir {
 
 /** A face plane: inside is where n . p <= d; `n` has length 1. */
 export interface Plane {
-	readonly key: BoardKey;
+	readonly key: string;
 	readonly n: Point3;
 	readonly d: number;
 }
 
 export interface TaperedAir {
 	readonly kind: 'tapered';
+	/** By the side they close: a wall, a layer on it, a divider. */
+	readonly sides: Planes;
 	readonly planes: readonly Plane[];
 	/** Cubic ticks. */
 	readonly volume: number;

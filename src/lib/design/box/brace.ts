@@ -1,10 +1,9 @@
 import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
-import type { Outline, Point } from '../../geometry/outline';
-import { mm } from '../../measure/length';
 import type { Line } from '../../geometry/meet';
 import type { SweptAir } from './air';
-import { boardOf, type Board, type Hole } from './board';
+import { apart } from './apart';
+import { boardOf, type Board } from './board';
 import { endFrame, plate } from './end';
 import { rodObstacle, type Obstacle } from './obstacle';
 import { woodOf } from './part-of';
@@ -12,12 +11,12 @@ import { shown } from './shown';
 import type { Rack } from './rack';
 import { edgeSeams, originOf, plateMeets, stripMeets, type Meeting } from './rooms';
 import type { Seam } from './seam';
-import { setIn } from './section';
-import { flat, frameOf, type Frame, type Solid } from './solid';
-import { crossingsOf, halfOf, stripAcross } from './strip';
+import { frameOf, type Frame, type Solid } from './solid';
+import { crossingsOf, stripAcross } from './strip';
 import type { Trouble } from './trouble';
 import { p3, type Point3 } from './vec';
 import { sweptSolid } from './wall';
+import { windowsIn } from './window';
 
 /** A rod from wall to wall; its ends are cut to the walls. */
 export interface Rod {
@@ -29,6 +28,13 @@ export interface Rod {
 	readonly to: Point3;
 }
 
+/** Cubic ticks a rod takes: cut to leaning walls it loses at one side of its axis what it keeps at the other. */
+export function rodVolume(rod: Rod): number {
+	const { from, to } = rod;
+	const axis = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
+	return Math.PI * (rod.diameter / 2) ** 2 * axis;
+}
+
 export interface Braced {
 	readonly boards: readonly Board[];
 	readonly rods: readonly Rod[];
@@ -38,7 +44,7 @@ export interface Braced {
 	readonly taken: readonly number[];
 }
 
-type Plate = Exclude<Brace, { kind: 'dowel' }>;
+export type Plate = Exclude<Brace, { kind: 'dowel' }>;
 
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
 export function braceAll(
@@ -62,7 +68,7 @@ export function braceAll(
 				if (!rod) return;
 				rods.push(rod);
 				obstacles.push(rodObstacle(rod.name, rod.from, rod.to, rod.diameter / 2));
-				taken[r]! += Math.PI * (rod.diameter / 2) ** 2 * axisLength(rod);
+				taken[r]! += rodVolume(rod);
 			} else {
 				const made = plateIn(air, bare, brace, b, rack, `brace-${boards.length + 1}`);
 				if (!made) return;
@@ -74,7 +80,22 @@ export function braceAll(
 		});
 		if (met === 0) missed(brace, b, trouble);
 	});
+	sayCrossing(boards, trouble);
 	return { boards, rods, seams, obstacles, taken };
+}
+
+/** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
+export function sayCrossing(boards: readonly Board[], trouble: Trouble): void {
+	boards.forEach((a, i) => {
+		for (const b of boards.slice(i + 1)) {
+			if (apart(a.solid, b.solid)) continue;
+			trouble.check(
+				['braces'],
+				`${a.name} and ${b.name} cross each other.`,
+				'Cut each halfway through where they cross, so that they slide together, or move one of them.',
+			);
+		}
+	});
 }
 
 function missed(brace: Brace, b: number, trouble: Trouble): void {
@@ -86,7 +107,7 @@ function missed(brace: Brace, b: number, trouble: Trouble): void {
 	);
 }
 
-const nameOf = (brace: Brace, b: number): string =>
+export const braceName = (brace: Brace, b: number): string =>
 	brace.name ??
 	`${{ window: 'Window brace', shelf: 'Shelf brace', dowel: 'Rod' }[brace.kind]} ${b + 1}`;
 
@@ -104,7 +125,7 @@ function plateIn(
 	const body =
 		brace.across === 'width' ? acrossWidth(air, bare, brace, t) : acrossSide(air, bare, brace, t);
 	if (!body) return null;
-	const name = nameOf(brace, b);
+	const name = braceName(brace, b);
 	const board = boardOf({
 		...body,
 		key,
@@ -114,7 +135,7 @@ function plateIn(
 		material,
 		grain: 'along',
 	});
-	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, body.profile));
+	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, body.square));
 	return { board, meets: body.meets };
 }
 
@@ -122,8 +143,8 @@ interface Body {
 	readonly solid: Solid;
 	readonly frame: Frame;
 	readonly meets: readonly Meeting[];
-	/** Of a brace shaped like the side view: its outline there. */
-	readonly profile: readonly Point[] | null;
+	/** Are its edges square? Then its windows follow its outline. */
+	readonly square: boolean;
 }
 
 function acrossWidth(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Body | null {
@@ -134,7 +155,7 @@ function acrossWidth(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Bo
 		solid: plate(air.corners, x, n, t),
 		frame: endFrame(x, n),
 		meets: plateMeets(air, x),
-		profile: air.corners,
+		square: true,
 	};
 }
 
@@ -156,75 +177,7 @@ function acrossSide(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Bod
 	const meets = stripMeets(short, strip).filter(
 		(_, i) => i < 2 || (i === 2 ? x0 === air.x0 : x1 === air.x1),
 	);
-	return { solid: sweptSolid(strip.quad, x0, x1), frame, meets, profile: null };
-}
-
-/** Windows a rim apart, in the frame of the board; square corners, to be rounded with the cutter. */
-function windowsIn(
-	board: Board,
-	brace: Extract<Brace, { kind: 'window' }>,
-	profile: readonly Point[] | null,
-): Hole[] {
-	const face = profile ? board.solid.outside.map((p) => flat(p, board.frame)) : commonFace(board);
-	const open = setIn(
-		face,
-		face.map(() => brace.rim),
-	);
-	if (!open) {
-		board.notes.push(`No window: a rim of ${shown(brace.rim)} mm leaves no opening.`);
-		return [];
-	}
-	const low = Math.min(...open.map((p) => p.x));
-	const long = Math.max(...open.map((p) => p.x)) - low;
-	const each = (long - (brace.windows - 1) * brace.rim) / brace.windows;
-	if (each < mm(10)) return [windowHole(open)];
-	return Array.from({ length: brace.windows }, (_, i) => {
-		const from = low + i * (each + brace.rim);
-		return windowHole(between(open, from, from + each));
-	});
-}
-
-function between(open: readonly Point[], from: number, to: number): readonly Point[] {
-	const right = cutAt(open, { at: { x: from, y: 0 }, heading: { x: 0, y: -1 } });
-	return cutAt(right, { at: { x: to, y: 0 }, heading: { x: 0, y: 1 } });
-}
-
-function cutAt(open: readonly Point[], line: Line): readonly Point[] {
-	return crossingsOf(open, line).length === 2 ? halfOf(open, line, 1).points : open;
-}
-
-/** What both faces of a bevelled board share: its windows are cut square through it. */
-function commonFace(board: Board): Point[] {
-	const faces = [board.solid.outside, board.solid.inside].map((f) =>
-		f.map((p) => flat(p, board.frame)),
-	);
-	const most = (pick: (p: Point) => number, least: boolean): number => {
-		const ends = faces.map((f) => (least ? Math.min : Math.max)(...f.map(pick)));
-		return least ? Math.max(...ends) : Math.min(...ends);
-	};
-	const [x0, x1] = [most((p) => p.x, true), most((p) => p.x, false)];
-	const [y0, y1] = [most((p) => p.y, true), most((p) => p.y, false)];
-	return [
-		{ x: x0, y: y0 },
-		{ x: x1, y: y0 },
-		{ x: x1, y: y1 },
-		{ x: x0, y: y1 },
-	];
-}
-
-function windowHole(points: readonly Point[]): Hole {
-	const outline: Outline = points.map((p) => ({ x: p.x, y: p.y }));
-	const xs = points.map((p) => p.x);
-	const ys = points.map((p) => p.y);
-	const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-	return {
-		outline,
-		of: 'window',
-		name: 'window',
-		recess: null,
-		centre: { x: (x0 + x1) / 2, y: (y0 + y1) / 2 },
-		size: [x1 - x0, y1 - y0],
-	};
+	return { solid: sweptSolid(strip.quad, x0, x1), frame, meets, square: false };
 }
 
 function rodIn(
@@ -234,7 +187,7 @@ function rodIn(
 	b: number,
 ): Rod | null {
 	const from = originOf(bare);
-	const name = nameOf(brace, b);
+	const name = braceName(brace, b);
 	const rod = (a: Point3, c: Point3, extra = 0): Rod => ({
 		name,
 		diameter: brace.diameter,
@@ -275,8 +228,4 @@ function slantExtra(
 		const off = Math.abs((b.x - a.x) * line.heading.y - (b.y - a.y) * line.heading.x);
 		return sum + (off === 0 ? 0 : ((diameter / 2) * along) / off);
 	}, 0);
-}
-
-function axisLength(rod: Rod): number {
-	return Math.hypot(rod.to.x - rod.from.x, rod.to.y - rod.from.y, rod.to.z - rod.from.z);
 }

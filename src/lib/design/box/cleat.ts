@@ -2,12 +2,14 @@ import type { Cleats } from '../../job/box-inside';
 import type { Material } from '../../job/stock';
 import type { Point } from '../../geometry/outline';
 import { whereIs } from '../../geometry/inside';
+import { toMm } from '../../measure/length';
 import type { SweptAir } from './air';
 import { boardName, boardOf, type Board } from './board';
 import { woodOf } from './part-of';
 import type { Seam } from './seam';
 import { at, convex, crossed, insideAngle, sideLine, type Quad } from './section';
 import { faceArea } from './solid';
+import type { Trouble } from './trouble';
 import { p3, type Point3 } from './vec';
 import { sideFrame, sweptSolid } from './wall';
 
@@ -56,6 +58,17 @@ export function cleatsIn(
 	if (wish.where !== 'corners') endCleats(room, wish, material.measured, add);
 	const seams = boards.map(stripSeam);
 	return { boards, seams, taken: boards.reduce((sum, b) => sum + woodOf(b), 0), missed };
+}
+
+/** Says which corners have no room for their cleat. */
+export function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: Trouble): void {
+	if (missed.size === 0) return;
+	const one = missed.size === 1;
+	trouble.check(
+		['cleats', 'width'],
+		`A cleat ${toMm(wish.width)} mm wide has no room in ${one ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${one ? 'it is' : 'they are'} left without one.`,
+		'Take a narrower cleat, or close these corners with glue and screws alone.',
+	);
 }
 
 type Add = (name: string, solid: Board['solid'], frame: Board['frame'], wall: string) => void;
@@ -160,7 +173,7 @@ function endGap(room: CleatRoom, i: number, wish: Cleats, t: number): number {
 }
 
 /** A cleat is glued on its broad face and on one edge. */
-function stripSeam(board: Board): Seam {
+export function stripSeam(board: Board): Seam {
 	const { outside } = board.solid;
 	const spans = [0, 1].map((k) => distance3(outside[k]!, outside[k + 1]!));
 	const length = Math.max(...spans);

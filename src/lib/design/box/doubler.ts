@@ -12,10 +12,14 @@ import type { Trouble } from './trouble';
 import { add3, p3, scale3 } from './vec';
 import { sideFrame, sweptSolid } from './wall';
 
-export interface Doubled {
-	readonly air: SweptAir;
+/** Layers on walls, and what glues them there. */
+export interface Layers {
 	readonly boards: readonly Board[];
 	readonly seams: readonly Seam[];
+}
+
+export interface Doubled extends Layers {
+	readonly air: SweptAir;
 }
 
 /** Layers glued inside the walls, one after the other, each cut to fit between what is already there. */
@@ -62,12 +66,7 @@ export function doubleInside(
 }
 
 /** Layers glued on the outside of a wall, over its neighbours' edges; their own edges are square. */
-export function doubleOutside(
-	section: Section,
-	box: Box,
-	rack: Rack,
-	trouble: Trouble,
-): { boards: Board[]; seams: Seam[] } {
+export function doubleOutside(section: Section, box: Box, rack: Rack, trouble: Trouble): Layers {
 	const boards: Board[] = [];
 	const seams: Seam[] = [];
 	box.doublers.forEach((wish, w) => {

@@ -1,9 +1,8 @@
 import type { Box } from '../../job/box';
-import { toMm } from '../../measure/length';
 import { volumeOfAir, type Air, type SweptAir } from './air';
 import type { Board } from './board';
 import { braceAll, type Rod } from './brace';
-import { cleatsIn, type CleatRoom } from './cleat';
+import { cleatsIn, sayMissed, type CleatRoom } from './cleat';
 import { doubleInside, doubleOutside } from './doubler';
 import { seatDrivers, type Seated } from './driver';
 import { cutTerminal, liningTakes, type Lined } from './fitting';
@@ -160,12 +159,7 @@ function cleatAll(
 		for (const corner of made.missed) missed.add(corner);
 		return made.taken;
 	});
-	if (missed.size > 0)
-		trouble.check(
-			['cleats', 'width'],
-			`A cleat ${toMm(wish.width)} mm wide has no room in ${missed.size === 1 ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${missed.size === 1 ? 'it is' : 'they are'} left without one.`,
-			'Take a narrower cleat, or close these corners with glue and screws alone.',
-		);
+	sayMissed(wish, missed, trouble);
 	return { boards, seams, taken };
 }
 

@@ -8,7 +8,7 @@ import type { BoxPlan, Chamber } from './box-plan';
 import { chambersOf, netOf } from './chamber';
 import { figuresOf } from './figures';
 import { fitOf, outsidePoints, sizesOf } from './fit';
-import { bareAir, mount, fillSwept, type Inside } from './inside';
+import { bareAir, fillSwept, type Inside } from './inside';
 import { letter } from './letters';
 import { needs, seamNeeds } from './needs';
 import { partOf } from './part-of';
@@ -16,12 +16,13 @@ import { Rack } from './rack';
 import { sectionOf, shellOf, type Section } from './shell';
 import { skinOf, taperedSkin } from './skin';
 import { solveBox } from './solve';
-import { taperedForm, taperedShell, type TaperedShell } from './tapered';
+import { taperedShell, type TaperedShell } from './tapered';
+import { fillTapered } from './tapered-fill';
+import { taperedForm } from './tapered-form';
 import { Trouble } from './trouble';
 import { litres } from './volume';
 import { volumeOfAir } from './air';
 import { withTurnedEnd } from './turn-over';
-import { slotSetups } from './vent';
 import { ticks, toMm } from '../../measure/length';
 import { shown } from './shown';
 
@@ -95,12 +96,7 @@ function build(box: Box, job: Job, trouble: Trouble): Built | null {
 		);
 	}
 	const tapered = taperedShell(box, box.shape, rack, limit, trouble);
-	if (!tapered) return null;
-	const rooms = [{ air: tapered.air, gross: tapered.air.volume }];
-	const { boards, seams } = tapered;
-	slotSetups(box, { boards, rooms, section: null }, rack, trouble);
-	const stage = { boards, seams, rooms, taken: [], rods: [], obstacles: [] };
-	return { inside: mount(box, stage, [], null, rack, trouble), section: null, tapered };
+	return tapered && { inside: fillTapered(box, tapered, rack, trouble), section: null, tapered };
 }
 
 interface Tried {

@@ -5,7 +5,8 @@ import { boardName, type Board, type Hole } from './board';
 import { at } from './section';
 import type { Section } from './shell';
 import { flat, raised } from './solid';
-import type { Six, TaperedShell } from './tapered';
+import type { Six } from './six';
+import type { TaperedShell } from './tapered';
 import type { Point3 } from './vec';
 
 /**

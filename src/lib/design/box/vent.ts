@@ -71,11 +71,7 @@ export function slotSetups(box: Box, inside: VentRoom, rack: Rack, trouble: Trou
 		if (!material) return [];
 		const found = planeFor(vent, inside);
 		if ('no' in found) {
-			trouble.stop(
-				['vents', v, 'along'],
-				found.no,
-				'Run it along a board that meets the front of its chamber.',
-			);
+			trouble.stop(['vents', v, 'along'], found.no, found.fix);
 			return [];
 		}
 		return slotSetup(vent, v, found, material, inside, trouble) ?? [];
@@ -85,15 +81,18 @@ export function slotSetups(box: Box, inside: VentRoom, rack: Rack, trouble: Trou
 function planeFor(
 	vent: SlotVent,
 	inside: VentRoom,
-): { plane: SlotPlane; room: number } | { no: string } {
-	let no = 'A slot is laid out only in a box of one side profile, not in a tapered one.';
+): { plane: SlotPlane; room: number } | { no: string; fix: string } {
+	let no =
+		'Between four leaning walls the boards of a slot would have to twist: it is not laid out.';
+	let fix = 'Take a round vent, which is, or make the box slanted: only one of its walls leans.';
 	for (const [room, { air }] of inside.rooms.entries()) {
 		if (air.kind !== 'swept') continue;
 		const plane = slotPlane(air, vent.along);
 		if (!('no' in plane)) return { plane, room };
 		no = plane.no;
+		fix = 'Run it along a board that meets the front of its chamber.';
 	}
-	return { no };
+	return { no, fix };
 }
 
 function slotSetup(
