@@ -1,6 +1,7 @@
 import { parseJobText } from '../lib/job/text';
 import type { Problem } from '../lib/job/problem';
-import { plan as makePlan, type Plan, type PlanOptions, type Progress } from '../lib/plan';
+import type { Progress } from '../lib/layout/looking';
+import { plan as makePlan, type Plan, type PlanOptions } from '../lib/plan';
 import sample from '../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from './input';
 import { parse, wholeNumber } from './options';

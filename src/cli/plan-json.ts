@@ -33,6 +33,7 @@ export function planJson(plan: Plan): object {
 		order: { lines: plan.order.lines.map(orderJson), total: plan.order.total / 100 },
 		quote: quoteJson(plan.quote),
 		cautions: plan.cautions,
+		looked: plan.looked,
 	};
 }
 

@@ -18,10 +18,11 @@ import { readJob } from './job/read';
 import { layBoards } from './layout/boards';
 import { complaints } from './layout/complaints';
 import type { BoardLayouts, ClothLayouts } from './layout/layouts';
-import { EFFORT } from './layout/pace';
+import { Looking, type Looked, type LookOptions } from './layout/looking';
+import type { Watch } from './layout/pace';
 import { layCloth } from './layout/rolls';
 import { boardSavings, type Saving } from './layout/savings';
-import type { Budget } from './nest/types';
+import type { SheetsAnswer } from './nest/types';
 import type { Blank } from './wrap/blank';
 import { wrapAll, type Carpeting } from './layout/cloth-blanks';
 
@@ -41,22 +42,15 @@ export interface Plan {
 	readonly order: Order;
 	readonly quote: Quote;
 	readonly cautions: readonly Caution[];
+	/** The search that found the layouts. */
+	readonly looked: Looked;
 }
 
-export interface PlanOptions {
-	/** Search seed; the job's own when absent. */
-	readonly seed?: number;
-	/** Work units for all searches together; see nest/types Budget. */
-	readonly effort?: number;
-	/** Called between slices of work; resolves to false to stop looking and take the best so far. */
-	readonly watch?: (progress: Progress) => Promise<boolean> | boolean;
-}
-
-export interface Progress {
-	readonly stage: string; // 'boards: birch plywood 18'
-	readonly done: number; // 0..1
-	readonly sheets?: number;
-}
+/**
+ * Seed and work units of each search (see nest/types Budget): the job's own when absent. `watch` is called between slices
+ * of work and resolves to false to stop looking and take the best so far.
+ */
+export type PlanOptions = LookOptions;
 
 /**
  * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is wrong comes back as
@@ -66,7 +60,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const read = readJob(file);
 	const { job } = read;
 	const places = placesIn(file);
-	const search = searches(job, options);
+	const search = new Looking(job, options);
 	const design = designAll(job, places);
 	const cloth = await wrapAll(job, design, places, { ...search.budget, effort: QUICK });
 	const boards = await everyBoard(job, design.parts, search);
@@ -86,12 +80,13 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		order,
 		quote,
 		cautions: cautionsFor(job, all),
+		looked: search.looked,
 	};
 }
 
 /** What would save a sheet: small changes to the job, tried in earnest and ranked by what they save. */
 export async function savings(of: Plan, options: PlanOptions = {}): Promise<Saving[]> {
-	const search = searches(of.job, options);
+	const search = new Looking(of.job, options);
 	const found: Saving[] = [];
 	for (const [i, boards] of of.boards.entries()) {
 		const stage = `what would save: ${boards.material}`;
@@ -143,26 +138,10 @@ function designAll(job: Job, places: Places): Designed {
 	};
 }
 
-/** Budget of each search of a plan, and who is told how far it is. */
-interface Searches {
-	readonly budget: Budget;
-	readonly tell: (progress: Progress) => Promise<boolean> | boolean;
-}
-
-function searches(job: Job, options: PlanOptions): Searches {
-	const budget = { seed: options.seed ?? job.seed, effort: options.effort ?? EFFORT };
-	let going = true;
-	return {
-		budget,
-		// Told to stop once, every later search takes its first good answer and stops as well.
-		tell: async (progress) => (going = going && ((await options.watch?.(progress)) ?? true)),
-	};
-}
-
 async function everyBoard(
 	job: Job,
 	parts: readonly Part[],
-	search: Searches,
+	search: Looking,
 ): Promise<BoardLayouts[]> {
 	const materials = [...new Set(parts.map((p) => p.material))].filter((id) =>
 		job.stock.materials.some((m) => m.id === id),
@@ -173,13 +152,15 @@ async function everyBoard(
 	for (const [i, material] of materials.entries()) {
 		const name = job.stock.materials.find((m) => m.id === material)?.name ?? material;
 		const mine = parts.filter((p) => p.material === material);
+		const watch: Watch<SheetsAnswer> = (best, effort) =>
+			search.tell({
+				stage: `boards: ${name}`,
+				done: (i + Math.min(1, effort / budget.effort)) / (materials.length + 1),
+				sheets: best.layouts.length,
+			});
 		boards.push(
-			await layBoards(job, material, mine, budget, (best, effort) =>
-				search.tell({
-					stage: `boards: ${name}`,
-					done: (i + Math.min(1, effort / budget.effort)) / (materials.length + 1),
-					sheets: best.layouts.length,
-				}),
+			await search.once([material, mine, job.shop, job.stock, job.pinned], () =>
+				layBoards(job, material, mine, budget, watch),
 			),
 		);
 	}
@@ -189,14 +170,18 @@ async function everyBoard(
 async function everyCloth(
 	job: Job,
 	blanks: readonly Blank[],
-	search: Searches,
+	search: Looking,
 ): Promise<ClothLayouts[]> {
 	const cloths: ClothLayouts[] = [];
 	for (const cloth of job.stock.cloths) {
 		const mine = blanks.filter((b) => b.cloth === cloth.id);
 		if (mine.length === 0) continue;
 		const watch = () => search.tell({ stage: `cloth: ${cloth.name}`, done: 0.95 });
-		cloths.push(await layCloth(job, cloth, mine, search.budget, watch));
+		cloths.push(
+			await search.once([cloth, mine, job.stock.rolls], () =>
+				layCloth(job, cloth, mine, search.budget, watch),
+			),
+		);
 	}
 	return cloths;
 }

@@ -1,6 +1,7 @@
 import type { Saving } from '../lib/layout/savings';
-import type { Plan, PlanOptions, Progress } from '../lib/plan';
-import type { Ask, Planner } from '../lib/ui/planner';
+import { remember, type Progress } from '../lib/layout/looking';
+import type { Plan, PlanOptions } from '../lib/plan';
+import type { Ask, Hand } from '../lib/ui/planner';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {
@@ -17,11 +18,12 @@ const TELL_EVERY = 60;
 const SAVINGS_EFFORT = 6000;
 
 /** One planner: the newest request wins, the older one is stopped at its next breath and answers null. */
-export function makePlanner(means: Means): Planner {
+export function makePlanner(means: Means): Hand {
+	const memory = remember();
 	let newest = -1;
 	let stopped = -1;
 	return {
-		async plan(file, { n, effort }: Ask, tell) {
+		async plan(file, { n, ...search }: Ask, tell) {
 			newest = Math.max(newest, n);
 			let told = 0;
 			const watch = async (progress: Progress): Promise<boolean> => {
@@ -35,7 +37,7 @@ export function makePlanner(means: Means): Planner {
 			};
 			await means.breathe();
 			if (n !== newest) return null;
-			const made = await means.plan(file, effort > 0 ? { effort, watch } : { watch });
+			const made = await means.plan(file, { ...search, watch, memory });
 			return n === newest ? made : null;
 		},
 		async savings(of, n) {

@@ -389,6 +389,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 				about: ['material:ply-18'],
 			},
 		],
+		looked: { seed: 1, effort: 1000, stopped: null },
 	};
 }
 

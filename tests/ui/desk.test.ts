@@ -2,8 +2,9 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
 import { EFFORT } from '../../src/lib/layout/pace';
+import { money } from '../../src/lib/measure/money';
 import { plan, type Plan } from '../../src/lib/plan';
-import type { Planner, Printer } from '../../src/lib/ui/planner';
+import type { Ask, Planner, Printer } from '../../src/lib/ui/planner';
 import { Desk } from '../../src/lib/ui/state/desk.svelte';
 import { firstJob } from '../../src/lib/ui/state/first-job';
 import { leaveWords, takeWords } from '../../src/lib/ui/state/last-words';
@@ -19,14 +20,18 @@ const FILE: JobFile = {
 };
 
 /** Plans in this very thread, one request at a time, and remembers what it was asked. */
-function handPlanner(): Planner & { asked: unknown[] } {
+function handPlanner(): Planner & { asked: unknown[]; asks: Ask[] } {
 	const asked: unknown[] = [];
+	const asks: Ask[] = [];
 	return {
 		asked,
-		plan: async (file) => {
+		asks,
+		plan: async (file, ask) => {
 			asked.push(file);
+			asks.push(ask);
 			return plan(file, { effort: 50 });
 		},
+		look: async () => null,
 		savings: async () => [],
 		stop: () => undefined,
 	};
@@ -98,9 +103,9 @@ describe('an edit', () => {
 		const quick = await plan({ ...FILE, name: 'Quick' }, { effort: 50 });
 		const answers = [slow, Promise.resolve(quick)];
 		planner.plan = () => answers.shift() ?? Promise.resolve(null);
-		desk.watch.follow(desk.file, 0, 0);
+		desk.watch.follow(desk.file, 0);
 		await vi.waitFor(() => expect(answers).toHaveLength(1));
-		desk.watch.follow(desk.file, 0, 0);
+		desk.watch.follow(desk.file, 0);
 		await planned((p) => p.job.name === 'Quick');
 		comeBack(await plan({ ...FILE, name: 'Slow' }, { effort: 50 }));
 		await slow;
@@ -115,6 +120,91 @@ describe('an edit', () => {
 		await vi.waitFor(() => expect(desk.watch.broke).toBe('bug: a broken saw'));
 		expect(desk.plan).not.toBeNull();
 		expect(desk.watch.busy).toBe(false);
+	});
+});
+
+describe('keep looking', () => {
+	/** A plan that a search of this seed and effort might have found, at this price. */
+	async function found(seed: number, effort: number, total: number): Promise<Plan> {
+		const made = await plan(FILE, { seed, effort });
+		return { ...made, order: { ...made.order, total: money(total) } };
+	}
+	/** The desk has its usual plan in view. */
+	async function ready(): Promise<Plan> {
+		planner.plan = async (file, ask) => {
+			planner.asks.push(ask);
+			return plan(file, ask);
+		};
+		desk.watch.follow(desk.file, 0);
+		await vi.waitFor(() => expect(desk.watch.busy).toBe(false));
+		planner.asks.length = 0;
+		return desk.plan!;
+	}
+	async function look(): Promise<void> {
+		desk.lookFurther();
+		await vi.waitFor(() => expect(desk.watch.busy).toBe(false));
+	}
+
+	it('writes the search that won into the job, and plans nothing anew for it', async () => {
+		const before = await ready();
+		const better = await found(3, 10 * EFFORT, before.order.total - 1);
+		planner.look = async () => better;
+		await look();
+		expect(desk.plan).toBe(better);
+		expect(desk.file.seed).toBe(3);
+		expect(desk.file.look).toEqual({ effort: 10 * EFFORT, stopped: null });
+		expect(planner.asks).toEqual([]);
+		await desk.saver.settled();
+		expect((await store.job('job-1'))?.file).toEqual(desk.file);
+		desk.undo();
+		expect(desk.file).toEqual(FILE);
+	});
+
+	it('keeps the plan in view when nothing better is found, and looks longer the next time', async () => {
+		const before = await ready();
+		const asked: unknown[] = [];
+		planner.look = async (_, { effort, seed }) => {
+			asked.push([effort, seed]);
+			return found(2, effort, before.order.total);
+		};
+		for (let i = 0; i < 4; i++) await look();
+		expect(desk.plan).toBe(before);
+		expect(desk.file).toEqual(FILE);
+		expect(desk.watch.search?.better).toBe(false);
+		expect(asked).toEqual([
+			[10 * EFFORT, 1],
+			[100 * EFFORT, 1],
+			[100 * EFFORT, 5],
+			[100 * EFFORT, 9],
+		]);
+	});
+
+	it('shows a usual plan of the edited job first, then the one of its own search', async () => {
+		await ready();
+		desk.set(['look'], { effort: 10 * EFFORT }, 'look');
+		desk.set(['seed'], 7, 'seed');
+		await vi.waitFor(() => expect(desk.plan?.looked.effort).toBe(10 * EFFORT));
+		expect(planner.asks.map((a) => a.effort)).toEqual([EFFORT, undefined]);
+		expect(desk.plan?.looked).toEqual({ seed: 7, effort: 10 * EFFORT, stopped: null });
+	});
+
+	it('remembers where it was ended, so that the same plan is made again', async () => {
+		await ready();
+		planner.plan = async (file) => plan(file, { watch: () => false });
+		desk.set(['name'], 'Ended', 'Name');
+		void desk.watch.stop();
+		await vi.waitFor(() => expect(desk.file.look).toEqual({ effort: EFFORT, stopped: 1 }));
+		desk.undo();
+		expect(desk.file).toEqual(FILE);
+	});
+
+	it('goes back to the usual search when told to', async () => {
+		await ready();
+		desk.set(['look'], { effort: 10 * EFFORT }, 'look');
+		expect(desk.looked).toBe(true);
+		desk.lookAsUsual();
+		expect(desk.file).toEqual(FILE);
+		expect(desk.looked).toBe(false);
 	});
 });
 
@@ -167,11 +257,9 @@ describe('the database', () => {
 		await other.saver.settled();
 	});
 
-	it('remembers the job that is open and the effort that was found worth it', async () => {
-		desk.lookFurther();
+	it('remembers the job that is open', async () => {
 		await desk.saver.settled();
 		expect(await store.thing('open')).toBe('job-1');
-		expect((await store.job('job-1'))?.effort).toBe(10 * EFFORT);
 	});
 
 	it('leaves behind what it has not got when the page goes, to be taken up once', async () => {

@@ -31,6 +31,14 @@ export const job = z.strictObject({
 	ticked: z.record(z.string(), z.array(z.number().int().min(1))).default({}),
 	/** Search chosen by the person with 'keep looking'. */
 	seed: z.number().int().min(0).max(0xffffffff).default(1),
+	/** How long that search went on, and the report at which it was ended; absent for the usual one. */
+	look: z
+		.strictObject({
+			effort: z.number().int().min(1).max(1_000_000),
+			stopped: z.number().int().min(1).max(1_000_000_000).nullable().default(null),
+		})
+		.nullable()
+		.default(null),
 });
 
 /** What a file may hold (lengths as numbers of millimetres or texts). */

@@ -1,14 +1,21 @@
+import type { Progress } from '../layout/looking';
 import type { Saving } from '../layout/savings';
-import type { Plan, Progress } from '../plan';
+import type { Plan } from '../plan';
 
-/** What the page asks of the worker that plans. */
-export interface Planner {
+/** What the page asks of one worker that plans. */
+export interface Hand {
 	/** The plan; null when a newer request overtook this one. */
 	plan(file: unknown, ask: Ask, tell: (progress: Progress) => void): Promise<Plan | null>;
 	/** What would save a sheet; null when a newer request overtook this one. */
 	savings(plan: Plan, n: number): Promise<readonly Saving[] | null>;
 	/** Stop looking: the request under way answers with the best it has. */
 	stop(): Promise<void> | void;
+}
+
+/** What it asks of all of them. */
+export interface Planner extends Hand {
+	/** The best plan of several searches side by side, each with its own seed from the asked one on; null when overtaken. */
+	look(file: unknown, ask: LookAsk, tell: (progress: Progress) => void): Promise<Plan | null>;
 }
 
 /** What it asks of the one that prints. */
@@ -20,8 +27,15 @@ export interface Printer {
 export interface Ask {
 	/** Which request this is; a higher one overtakes it. */
 	readonly n: number;
-	/** Work units; 0 for the usual effort. */
+	/** Work units of each search; the job's own when absent. */
+	readonly effort?: number;
+	/** The job's own when absent. */
+	readonly seed?: number;
+}
+
+export interface LookAsk extends Ask {
 	readonly effort: number;
+	readonly seed: number;
 }
 
 export type PaperKind =

@@ -9,8 +9,6 @@ export interface StoredJob {
 	readonly changed: number;
 	/** Does it draw on the shop's rack, or does it carry one of its own? */
 	readonly sharesRack: boolean;
-	/** Effort of the search whose result was kept; 0 for the usual one. */
-	readonly effort: number;
 }
 
 /** Single things: the shop's rack and settings, the job last open. */

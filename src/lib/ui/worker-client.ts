@@ -1,37 +1,76 @@
 import { proxy, wrap, type Remote } from 'comlink';
-import type { Planner, Printer } from './planner';
+import { lookTogether } from './look-together';
+import type { Hand, Planner, Printer } from './planner';
 
 /** How long a worker may stay silent after 'stop' before it is given up and another one started. */
 const PATIENCE = 8000;
 
+/** More searches side by side than this gain little, and a phone has other things to do. */
+const MOST_HANDS = 4;
+
 /**
- * The planner in its worker, started when first asked. When the worker does not answer a stop in time (it is deep in one
- * step of a search), it is ended, and what it was asked answers null: the plan on screen stays.
+ * The planner: one worker that follows the edits, started when first asked, and as many more beside it as the machine has
+ * cores while somebody keeps looking.
  */
-export function startPlanner(start: () => Worker = planWorker): Planner {
+export function startPlanner(
+	start: () => Worker = planWorker,
+	cores = navigator.hardwareConcurrency,
+): Planner {
+	const first = startHand(start);
+	let others: readonly EndableHand[] = [];
+	const sendHome = (): void => {
+		for (const hand of others) hand.end();
+		others = [];
+	};
+	return {
+		plan(file, ask, tell) {
+			sendHome();
+			return first.plan(file, ask, tell);
+		},
+		savings: (plan, n) => first.savings(plan, n),
+		async look(file, ask, tell) {
+			sendHome();
+			const count = Math.max(1, Math.min(MOST_HANDS, cores || 1));
+			const mine = Array.from({ length: count - 1 }, () => startHand(start));
+			others = mine;
+			const found = await lookTogether([first, ...mine], file, ask, tell);
+			for (const hand of mine) hand.end();
+			return found;
+		},
+		async stop() {
+			await Promise.all([first, ...others].map((hand) => hand.stop()));
+		},
+	};
+}
+
+interface EndableHand extends Hand {
+	/** Ends the worker; what it was asked answers null. */
+	end(): void;
+}
+
+/**
+ * One worker. When it does not answer a stop in time (it is deep in one step of a search), it is ended, and what it was
+ * asked answers null: the plan on screen stays.
+ */
+function startHand(start: () => Worker): EndableHand {
 	let worker: Worker | null = null;
-	let remote: Remote<Planner> | null = null;
+	let remote: Remote<Hand> | null = null;
 	let giveUp: ((nothing: null) => void) | null = null;
-	const ready = (): Remote<Planner> => {
+	const ready = (): Remote<Hand> => {
 		worker ??= start();
-		return (remote ??= wrap<Planner>(worker));
+		return (remote ??= wrap<Hand>(worker));
 	};
 	const end = (): void => {
 		worker?.terminate();
 		worker = remote = null;
 		giveUp?.(null);
 	};
+	const orAbandoned = <Answer>(asked: Promise<Answer>): Promise<Answer | null> =>
+		Promise.race([asked, failed(worker), new Promise<null>((done) => (giveUp = done))]);
 	return {
-		plan(file, ask, tell) {
-			const asked = ready().plan(file, ask, proxy(tell));
-			const abandoned = new Promise<null>((done) => (giveUp = done));
-			return Promise.race([asked, failed(worker), abandoned]);
-		},
-		savings(plan, n) {
-			const asked = ready().savings(plan, n);
-			const abandoned = new Promise<null>((done) => (giveUp = done));
-			return Promise.race([asked, failed(worker), abandoned]);
-		},
+		end,
+		plan: (file, ask, tell) => orAbandoned(ready().plan(file, ask, proxy(tell))),
+		savings: (plan, n) => orAbandoned(ready().savings(plan, n)),
 		async stop() {
 			if (!remote) return;
 			const stuck = setTimeout(end, PATIENCE);

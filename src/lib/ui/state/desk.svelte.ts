@@ -1,11 +1,12 @@
 import type { JobFile } from '../../job/job';
 import type { Problem } from '../../job/problem';
-import { EFFORT } from '../../layout/pace';
+import type { Looked } from '../../layout/looking';
 import type { Saving } from '../../layout/savings';
 import type { Ruler } from '../../measure/ruler';
 import type { FaceUrls, Paper, PaperKind, Planner, Printer } from '../planner';
 import type { Store, StoredJob } from '../store';
-import { begin, change, redo, settle, undo, type History } from './history';
+import { amend, begin, change, redo, settle, undo, type History } from './history';
+import { hasLook, withLook, withoutLook } from './look';
 import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, keepRack, rulerOf, withRack } from './rack';
@@ -16,7 +17,6 @@ export interface Opening {
 	readonly id: string;
 	readonly file: JobFile;
 	readonly sharesRack: boolean;
-	readonly effort?: number;
 }
 
 /**
@@ -41,6 +41,7 @@ export class Desk {
 		this.#store = store;
 		this.#printer = printer;
 		this.watch = new PlanWatch(planner);
+		this.watch.onLooked = (looked, by) => this.#keepLook(looked, by);
 		this.saver = new Saver(store);
 	}
 
@@ -76,9 +77,9 @@ export class Desk {
 		this.sharesRack = opening.sharesRack;
 		this.#history = begin(withRack(opening.file, rack));
 		this.watch.clear();
-		this.watch.follow(this.file, opening.effort ?? 0, 0);
+		this.watch.follow(this.file, 0);
 		this.saver.keepThing('open', opening.id);
-		this.#save(opening.effort ?? 0);
+		this.#save();
 	}
 
 	/** Opens a job of the database; false when it is not there. */
@@ -150,32 +151,55 @@ export class Desk {
 		return this.watch.savings();
 	}
 
+	/** Search on for better layouts; what is found is kept with the job. */
 	lookFurther(): void {
 		this.watch.lookFurther(this.file);
-		this.#save((this.watch.effort || EFFORT) * 10);
+	}
+	/** Does the job carry a search of its own? */
+	get looked(): boolean {
+		return hasLook(this.file);
+	}
+	/** Back to the usual search. */
+	lookAsUsual(): void {
+		this.alter(withoutLook, 'back to the usual search');
 	}
 
 	#change(file: JobFile, what: string, run: string | null): void {
 		this.#moved(change(this.#history, file, what, run));
 	}
 
+	/**
+	 * The plan in view was found by this search: written down with the job, so that it is found again. It is in view
+	 * already, so nothing is planned anew. A search that was merely ended is no step of its own.
+	 */
+	#keepLook(looked: Looked, by: 'keep looking' | 'stop'): void {
+		const file = withLook(this.file, looked);
+		if (file === this.file) return;
+		this.#history =
+			by === 'stop' ? amend(this.#history, file) : change(this.#history, file, by, null);
+		this.#written();
+	}
+
 	#moved(history: History<JobFile>): void {
 		if (history === this.#history) return;
 		this.#history = history;
 		this.watch.follow(this.file);
+		this.#written();
+	}
+
+	#written(): void {
 		this.#save();
 		const { id } = this;
 		void this.saver.settled().then(() => this.onEdit(id));
 	}
 
-	#save(effort = 0): void {
+	#save(): void {
 		const job: StoredJob = {
 			id: this.id,
 			name: typeof this.file.name === 'string' ? this.file.name : '',
 			file: this.file,
 			changed: Date.now(),
 			sharesRack: this.sharesRack,
-			effort,
 		};
 		this.#newest = job;
 		this.saver.keep(job);

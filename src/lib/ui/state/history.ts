@@ -31,6 +31,11 @@ export function change<T>(h: History<T>, now: T, what: string, run: string | nul
 	return { past, now, future: [], last: run };
 }
 
+/** What is now said more fully, and no step of its own. */
+export function amend<T>(h: History<T>, now: T): History<T> {
+	return { ...h, now };
+}
+
 /** The run is over: the next change is a step of its own. */
 export function settle<T>(h: History<T>): History<T> {
 	return h.last === null ? h : { ...h, last: null };

@@ -1,14 +1,32 @@
+import type { Looked, Progress } from '../../layout/looking';
 import { EFFORT } from '../../layout/pace';
 import type { Saving } from '../../layout/savings';
-import type { Plan, Progress } from '../../plan';
-import type { Planner } from '../planner';
+import type { Plan } from '../../plan';
+import { isBetter } from '../best-plan';
+import type { LookAsk, Planner } from '../planner';
 import { byPlace } from './by-place';
+import { at } from './path';
 
 /** Typing goes on while the plan follows: it is asked for when the keys have been still this long. */
 const STILL = 120;
 
-/** Effort of each further 'keep looking'. */
+/** A first plan is held back this long when a better one may be known already: two plans in a blink only flicker. */
+const HOLD = 250;
+
+/** Effort of each further 'keep looking', and the most: what is found must be found again after each edit. */
 const FURTHER = 10;
+const MOST = 100 * EFFORT;
+/** Seeds left to one 'keep looking', however many searches this machine runs side by side. */
+const SEEDS = 4;
+
+/** What the last 'keep looking' came to. */
+export interface Search {
+	readonly effort: number;
+	readonly seed: number;
+	/** Was it ended before its time? */
+	readonly ended: boolean;
+	readonly better: boolean;
+}
 
 /** The plan of the open job as it follows the edits. */
 export class PlanWatch {
@@ -21,10 +39,13 @@ export class PlanWatch {
 	busy = $state(false);
 	/** A sentence when planning broke (a bug, never a bad job). */
 	broke = $state<string | null>(null);
-	/** Effort behind the plan in view; 0 for the usual one. */
-	effort = $state(0);
+	/** The last search of the job as it stands; null after an edit. */
+	search = $state.raw<Search | null>(null);
+	/** Told the search behind each new plan in view. */
+	onLooked: (looked: Looked, by: 'keep looking' | 'stop') => void = () => undefined;
 
 	#n = 0;
+	#stopped = 0;
 	#timer: ReturnType<typeof setTimeout> | undefined;
 	readonly #planner: Planner;
 
@@ -33,16 +54,21 @@ export class PlanWatch {
 	}
 
 	/** The job changed: plan it when the keys are still. */
-	follow(file: unknown, effort = 0, wait = STILL): void {
+	follow(file: unknown, wait = STILL): void {
 		const n = ++this.#n;
 		this.busy = true;
+		this.search = null;
 		clearTimeout(this.#timer);
-		this.#timer = setTimeout(() => void this.#ask(file, n, effort), wait);
+		this.#timer = setTimeout(() => void this.#make(n, () => this.#following(file, n)), wait);
 	}
 
-	/** Look ten times as long as last time. The plan in view stays until a better one is there. */
+	/** Look longer, or as long with other seeds. The plan in view stays until a better one is there. */
 	lookFurther(file: unknown): void {
-		this.follow(file, (this.effort === 0 ? EFFORT : this.effort) * FURTHER, 0);
+		if (this.busy || !this.plan) return;
+		const n = ++this.#n;
+		const { effort, seed } = this.#next(this.plan.looked);
+		this.busy = true;
+		void this.#make(n, () => this.#looking(file, { n, effort, seed }));
 	}
 
 	/** What would save a sheet of the plan in view. Null without a plan, or when the job moved on meanwhile. */
@@ -58,6 +84,7 @@ export class PlanWatch {
 
 	/** Enough: take the best found so far. */
 	async stop(): Promise<void> {
+		this.#stopped = this.#n;
 		await this.#planner.stop();
 	}
 
@@ -65,22 +92,56 @@ export class PlanWatch {
 	clear(): void {
 		this.#n++;
 		clearTimeout(this.#timer);
-		this.plan = this.progress = this.broke = null;
+		this.plan = this.progress = this.broke = this.search = null;
 		this.busy = false;
-		this.effort = 0;
 	}
 
-	async #ask(file: unknown, n: number, effort: number): Promise<void> {
-		const tell = (progress: Progress): void => {
+	/** A job that was looked at longer gets a usual plan first: its figures follow the edit at once. */
+	async #following(file: unknown, n: number): Promise<void> {
+		let timer: ReturnType<typeof setTimeout> | undefined;
+		if (looksLong(file)) {
+			const first = await this.#planner.plan(file, { n, effort: EFFORT }, this.#teller(n));
+			timer = setTimeout(() => this.#show(n, first), HOLD);
+		}
+		const plan = await this.#planner.plan(file, { n }, this.#teller(n));
+		clearTimeout(timer);
+		if (this.#show(n, plan) && this.#stopped === n) this.onLooked(plan!.looked, 'stop');
+	}
+
+	async #looking(file: unknown, ask: LookAsk): Promise<void> {
+		const { n, effort, seed } = ask;
+		const before = this.plan;
+		const found = await this.#planner.look(file, ask, this.#teller(n));
+		if (n !== this.#n) return;
+		const better = found !== null && (!before || isBetter(found, before));
+		this.search = { effort, seed, ended: this.#stopped === n || found === null, better };
+		if (better && this.#show(n, found)) this.onLooked(found.looked, 'keep looking');
+	}
+
+	/** What to try after the last search: the same to its end, ten times as long, or as long with other seeds. */
+	#next(looked: Looked): { effort: number; seed: number } {
+		const last = this.search ?? { ...looked, ended: looked.stopped !== null };
+		if (last.ended && last.effort > EFFORT) return { effort: last.effort, seed: last.seed };
+		const effort = Math.min(MOST, last.effort * FURTHER);
+		return { effort, seed: last.effort < effort ? last.seed : (last.seed + SEEDS) >>> 0 };
+	}
+
+	#show(n: number, plan: Plan | null): boolean {
+		if (n !== this.#n || !plan) return false;
+		this.plan = plan;
+		return true;
+	}
+
+	#teller(n: number): (progress: Progress) => void {
+		return (progress) => {
 			if (n === this.#n) this.progress = progress;
 		};
+	}
+
+	async #make(n: number, work: () => Promise<void>): Promise<void> {
 		try {
-			const plan = await this.#planner.plan(file, { n, effort }, tell);
+			await work();
 			if (n !== this.#n) return;
-			if (plan) {
-				this.plan = plan;
-				this.effort = effort;
-			}
 			this.broke = null;
 		} catch (error) {
 			if (n !== this.#n) return;
@@ -89,4 +150,9 @@ export class PlanWatch {
 		this.busy = false;
 		this.progress = null;
 	}
+}
+
+function looksLong(file: unknown): boolean {
+	const effort = at(file, ['look', 'effort']);
+	return typeof effort === 'number' && effort > EFFORT;
 }
