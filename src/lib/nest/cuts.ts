@@ -1,6 +1,7 @@
 import type { Rect } from '../geometry/outline';
 import type { Length } from '../measure/length';
 import { sequenceOf, type FenceLimits, type Sequence, type Step } from './fence';
+import type { Spot } from './pairs';
 import type { Region } from './regions';
 import type { Cut, Gives } from './types';
 
@@ -11,19 +12,17 @@ import type { Cut, Gives } from './types';
 
 /** What lies in a region that is not cut along an axis any more. */
 export interface Content {
-	readonly kind: 'piece' | 'pair' | 'offcut' | 'waste' | 'nothing';
+	readonly kind: 'piece' | 'tapered' | 'offcut' | 'waste' | 'nothing';
 	readonly id?: string;
-	/** For a pair: the slanted cut and the two pieces it gives, on the sheet. */
-	readonly slant?: {
-		readonly from: Spot;
-		readonly to: Spot;
-		readonly gives: readonly [Gives, Gives];
-	};
+	/** For tapered pieces: the slanted cuts that part a pair, or take the corners off one alone, on the sheet. */
+	readonly slants?: readonly Slant[];
 }
 
-interface Spot {
-	readonly x: number;
-	readonly y: number;
+export interface Slant {
+	readonly from: Spot;
+	readonly to: Spot;
+	/** A strip is what the next slanted cut takes up. */
+	readonly gives: readonly [Gives, Gives];
 }
 
 type Open<T> = { -readonly [K in keyof T]: T[K] };
@@ -48,7 +47,7 @@ interface Slanted {
 export class SawBench {
 	readonly cuts: Cut[] = [];
 	private readonly boards: Board[] = [];
-	private readonly pairs: Slanted[] = [];
+	private readonly tapered: Slanted[] = [];
 
 	constructor(
 		private readonly limits: FenceLimits,
@@ -68,7 +67,7 @@ export class SawBench {
 			this.cut(board);
 			board = this.next(board);
 		}
-		for (const pair of this.pairs) this.slant(pair);
+		for (const rectangle of this.tapered) this.slant(rectangle);
 	}
 
 	/** What a side of a cut gives. */
@@ -79,9 +78,9 @@ export class SawBench {
 		const rect = { x, y, length, width };
 		if (region.axis !== null) return { kind: 'strip', rect };
 		const content = this.contentOf(region, rect);
-		const gives: Open<Gives> = { kind: content.kind === 'pair' ? 'strip' : content.kind, rect };
+		const gives: Open<Gives> = { kind: content.kind === 'tapered' ? 'strip' : content.kind, rect };
 		if (content.kind === 'piece' && content.id !== undefined) gives.id = content.id;
-		if (content.kind === 'pair') this.pairs.push({ rect, content, from: gives });
+		if (content.kind === 'tapered') this.tapered.push({ rect, content, from: gives });
 		return gives;
 	}
 
@@ -162,23 +161,31 @@ export class SawBench {
 	}
 
 	private slant({ rect, content, from }: Slanted): void {
-		const n = this.cuts.length + 1;
-		const slant = content.slant;
-		if (!slant) throw new Error('bug: a pair without its slanted cut');
-		from.nextCut = n;
-		this.cuts.push({
-			n,
-			kind: 'slant',
-			runs: Math.abs(slant.to.x - slant.from.x) > Math.abs(slant.to.y - slant.from.y) ? 'x' : 'y',
-			region: rect,
-			at: 0 as Length,
-			fence: 0 as Length,
-			fenceEdge: 'left',
-			gives: slant.gives,
-			from: slant.from,
-			to: slant.to,
-		});
+		let board: Open<Gives> | undefined = from;
+		for (const { from: start, to, gives } of content.slants ?? []) {
+			const n = this.cuts.length + 1;
+			if (!board) throw new Error('bug: a slanted cut with no board left to cut');
+			board.nextCut = n;
+			board = gives.find((g) => g.kind === 'strip');
+			this.cuts.push({
+				n,
+				kind: 'slant',
+				runs: runsOf(start, to),
+				region: rect,
+				at: 0 as Length,
+				fence: 0 as Length,
+				fenceEdge: 'left',
+				gives,
+				from: start,
+				to,
+			});
+		}
 	}
+}
+
+/** The way that a slanted cut rather runs. */
+export function runsOf(from: Spot, to: Spot): Cut['runs'] {
+	return Math.abs(to.x - from.x) > Math.abs(to.y - from.y) ? 'x' : 'y';
 }
 
 function edge(axis: 'x' | 'y', end: Step['end']): Cut['fenceEdge'] {

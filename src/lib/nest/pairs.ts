@@ -6,7 +6,7 @@ import type { Piece } from './types';
  */
 
 /** A point of the pair's rectangle, which starts at 0,0. */
-interface Spot {
+export interface Spot {
 	readonly x: number;
 	readonly y: number;
 }
@@ -83,6 +83,28 @@ function pairUp(sides: Sides, kerf: number): Pair {
 		to: spot(far[1], depth),
 		second: spot(shift, 0),
 	};
+}
+
+/** A slanted side of a piece that lies alone in its rectangle; the triangle out to `corner` falls off. */
+export interface SlantedSide {
+	readonly from: Spot;
+	readonly to: Spot;
+	readonly corner: Spot;
+}
+
+/** The slanted sides of a tapered piece in its own rectangle, one or two; none for any other piece. */
+export function slantedSides(piece: Piece): SlantedSide[] {
+	const sides = sidesOf(piece);
+	if (!sides) return [];
+	const { near, far, length, depth, along } = sides;
+	const spot = (a: number, b: number): Spot => (along === 'x' ? { x: a, y: b } : { x: b, y: a });
+	return ([0, 1] as const)
+		.filter((end) => near[end] !== far[end])
+		.map((end) => {
+			const outer = end === 0 ? 0 : length;
+			const corner = spot(outer, near[end] === outer ? depth : 0);
+			return { from: spot(near[end], 0), to: spot(far[end], depth), corner };
+		});
 }
 
 /** The same piece seen from its other end, so that the pair may meet there: turned by half. */

@@ -1,9 +1,9 @@
 import type { Rect } from '../geometry/outline';
 import type { Length } from '../measure/length';
 import { cutPlan, worthKeeping } from './cut-plan';
-import { SawBench, type Content } from './cuts';
+import { runsOf, SawBench, type Content, type Slant } from './cuts';
 import type { Kept } from './laying';
-import { meeting } from './pairs';
+import { meeting, slantedSides, type Spot } from './pairs';
 import type { Region } from './regions';
 import type { Kind, SawModel } from './saw-model';
 import { typeOf, type SlackTree } from './slack-tree';
@@ -42,6 +42,23 @@ type Turn = Placed['turn'];
 
 const turnBy = (a: number, b: number): Turn => ((a + b) % 360) as Turn;
 
+/** Brings a point of what lies in `rect` to the sheet. A quarter turn to the left carries a, b to `width` - b, a. */
+function spotOn(rect: Rect, width: number | null): (p: Spot) => Spot {
+	return ({ x, y }) =>
+		width === null ? { x: rect.x + x, y: rect.y + y } : { x: rect.x + width - y, y: rect.y + x };
+}
+
+function around(spots: readonly Spot[]): Rect {
+	const [xs, ys] = [spots.map((s) => s.x), spots.map((s) => s.y)];
+	const [x, y] = [Math.min(...xs), Math.min(...ys)];
+	return { x, y, length: Math.max(...xs) - x, width: Math.max(...ys) - y };
+}
+
+/** Does a corner lie to the left of a slanted cut, or below one that runs rather along the sheet? */
+function isBefore(corner: Spot, from: Spot, to: Spot): boolean {
+	return runsOf(from, to) === 'x' ? 2 * corner.y < from.y + to.y : 2 * corner.x < from.x + to.x;
+}
+
 /** What one sheet turns into: places and cuts, as they are made. */
 class SheetMaker {
 	readonly placed: Placed[] = [];
@@ -67,7 +84,18 @@ class SheetMaker {
 		const { piece, copy } = this.hands.next(type);
 		const turn = rect.length === piece.length && rect.width === piece.width ? 0 : 90;
 		this.placed.push({ ...rect, id: piece.id, copy, turn });
-		return { kind: 'piece', id: piece.id };
+		const sides = slantedSides(piece);
+		if (sides.length === 0) return { kind: 'piece', id: piece.id };
+		const spot = spotOn(rect, turn === 90 ? piece.width : null);
+		const slants = sides.map((side, i) => {
+			const [from, to, corner] = [spot(side.from), spot(side.to), spot(side.corner)];
+			const waste: Gives = { kind: 'waste', rect: around([from, to, corner]) };
+			const last = i === sides.length - 1;
+			const kept: Gives = last ? { kind: 'piece', rect, id: piece.id } : { kind: 'strip', rect };
+			const gives: Slant['gives'] = isBefore(corner, from, to) ? [waste, kept] : [kept, waste];
+			return { from, to, gives };
+		});
+		return { kind: 'tapered', slants };
 	}
 
 	private pair(type: number, rect: Rect): Content {
@@ -76,12 +104,10 @@ class SheetMaker {
 		const { piece } = pieces[0];
 		const pair = this.model.types[member]!.taper!.pair(piece, this.model.kerf)!;
 		const quarter = rect.length !== pair.length || rect.width !== pair.width;
-		// a quarter turn to the left carries the point a, b of the pair to width - b, a
-		const spot = (a: number, b: number) =>
-			quarter ? { x: rect.x + pair.width - b, y: rect.y + a } : { x: rect.x + a, y: rect.y + b };
+		const spot = spotOn(rect, quarter ? pair.width : null);
 		const half = meeting(piece)!.turned ? 180 : 0;
 		const lay = (i: 0 | 1, a: number, b: number): Gives => {
-			const corner = quarter ? spot(a, b + piece.width) : spot(a, b);
+			const corner = spot({ x: a, y: quarter ? b + piece.width : b });
 			const size = quarter
 				? { length: piece.width, width: piece.length }
 				: { length: piece.length, width: piece.width };
@@ -92,9 +118,7 @@ class SheetMaker {
 			return { kind: 'piece', rect: box, id };
 		};
 		const gives = [lay(0, 0, 0), lay(1, pair.second.x, pair.second.y)] as const;
-		const from = spot(pair.from.x, pair.from.y);
-		const to = spot(pair.to.x, pair.to.y);
-		return { kind: 'pair', slant: { from, to, gives } };
+		return { kind: 'tapered', slants: [{ from: spot(pair.from), to: spot(pair.to), gives }] };
 	}
 }
 

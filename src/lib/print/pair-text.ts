@@ -54,9 +54,9 @@ function textOf(part: Part, { parts, pair }: Alike, laid: boolean, figures: Figu
 	return `Head to tail with ${mate.join(' or ')} from one rectangle ${size} with one slanted cut; ${so}`;
 }
 
-/** Ids of the parts that a slanted cut sets free in the layouts. */
+/** Ids of the parts that one slanted cut parts from each other in the layouts. */
 function pairsLaid(plan: Plan): ReadonlySet<string> {
 	const cuts = plan.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.cuts));
-	const slants = cuts.filter((c) => c.kind === 'slant');
+	const slants = cuts.filter((c) => c.kind === 'slant' && c.gives.every((g) => g.kind === 'piece'));
 	return new Set(slants.flatMap((c) => c.gives.flatMap((g) => (g.id ? [g.id] : []))));
 }
