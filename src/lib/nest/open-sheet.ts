@@ -77,8 +77,10 @@ export class OpenSheet {
 		const { slots } = this;
 		if (w > slots.widest || h > slots.highest) return;
 		let best = this.lossOf[type]!;
-		job.work += slots.count;
-		for (let i = 0; i < slots.count; i++) {
+		const { count, rooms } = slots;
+		job.work += count;
+		for (let i = 0; i < count; i++) {
+			if (w > rooms[2 * i]! || h > rooms[2 * i + 1]!) continue;
 			const lost = slots.loss(i, w, h);
 			if (lost >= best) continue;
 			if (--job.blink <= 0) {
@@ -110,7 +112,7 @@ export class OpenSheet {
 			}
 			job.work += 20 + 4 * this.tree.size;
 			trial.copyFrom(this.tree);
-			this.fillSlot(trial, slot, type, job.model);
+			this.fillSlot(trial, slots, slot, type, job.model);
 			if (!job.allowed!(trial)) continue;
 			this.slotOf[type] = slot;
 			return lost;
@@ -118,17 +120,23 @@ export class OpenSheet {
 		return Infinity;
 	}
 
-	private fillSlot(tree: SlackTree, slot: number, type: number, model: SawModel): void {
+	private fillSlot(
+		tree: SlackTree,
+		slots: SlotList,
+		slot: number,
+		type: number,
+		model: SawModel,
+	): void {
 		const turned = (slot & 1) === 1;
-		const [w, h] = [model.w[type]!, model.h[type]!];
-		this.slots.fill(tree, slot >> 1, type, turned, turned ? h : w, turned ? w : h);
+		const w = model.w[type]!;
+		const h = model.h[type]!;
+		slots.fill(tree, slot >> 1, type, turned, turned ? h : w, turned ? w : h);
 	}
 
 	/** Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was copied from. */
 	place(type: number, seen: OpenSheet, job: Labour): void {
-		const slot = seen.slotOf[type]!;
-		this.list(job); // the walk is the same on a copy, so the slot keeps its number
-		this.fillSlot(this.tree, slot, type, job.model);
+		// a copy has the same nodes in the same places, so the slot holds for it without a walk of its own
+		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, job.model);
 	}
 
 	private list(job: Labour): void {

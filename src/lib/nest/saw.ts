@@ -29,19 +29,25 @@ export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnsw
 	const effort = (): number => Math.round(job.work / WORK_PER_EFFORT);
 	let best = firstLayout(job);
 	// Put in the shop's terms only when it is shown: a search betters its layout far more often than that.
-	const answer = (): SheetsAnswer => sawAnswer(model, best, bound, effort());
+	let shown: { readonly kept: Kept; readonly answer: SheetsAnswer } | null = null;
+	const answer = (): SheetsAnswer => {
+		if (shown?.kept !== best)
+			shown = { kept: best, answer: sawAnswer(model, best, bound, effort()) };
+		return { ...shown.answer, effort: effort() };
+	};
 	yield { best: answer(), effort: effort() };
 	bound = boundOf(model); // takes longer than the first layout
+	shown = null;
 	// everything that can be laid is laid, and nothing cheaper exists
 	const enough = (kept: Kept): boolean => kept.missing === 0 && meets(model, kept, bound);
 	const end = budget.effort * WORK_PER_EFFORT;
 	for (const kept of moreFirstLayouts(job, best, end * FIRST_SHARE, enough)) best = kept;
 	const report = function* (search: Improver, until: number, stop: () => boolean): Reports {
-		let shown = job.work;
+		let last = job.work;
 		while (job.work < until && !stop()) {
 			if (search.step()) best = search.best;
-			if (job.work - shown < SHOW_EVERY * WORK_PER_EFFORT) continue;
-			shown = job.work;
+			if (job.work - last < SHOW_EVERY * WORK_PER_EFFORT) continue;
+			last = job.work;
 			yield { best: answer(), effort: effort() };
 		}
 	};

@@ -8,18 +8,16 @@ export const GROUP = 2; // beyond the lowest children of a node, put together
 export const ROOF = 3; // beyond the whole root
 export const EMPTY = 4; // the first piece
 
-const FIELDS = 12;
+const FIELDS = 10;
 // word 0 is the kind of slot
 const NODE = 1;
 const COUNT = 2; // children in a group
 const ALONG_X = 3; // 1: the piece goes beyond along x
-const ROOM_W = 4;
-const ROOM_H = 5;
-const NATURAL_W = 6;
-const NATURAL_H = 7;
-const BASE = 8; // worth of the leftover that the slot uses up
-const GROW_W = 9; // slack of the ancestor that a wider piece would eat, and how long that slack is
-const GROW_W_LONG = 10;
+const NATURAL_W = 4;
+const NATURAL_H = 5;
+const BASE = 6; // worth of the leftover that the slot uses up
+const GROW_W = 7; // slack of the ancestor that a wider piece would eat, and how long that slack is
+const GROW_W_LONG = 8;
 // the same for a higher piece follows in the next two words of a second array, to keep this one small
 const GROW_H = 0;
 const GROW_H_LONG = 1;
@@ -39,6 +37,8 @@ export class SlotStore {
 	/** Largest room along either axis, whatever its other side. */
 	widest = 0;
 	highest = 0;
+	/** Room of each slot, w then h: an array of its own, for most slots are turned down on their room alone. */
+	rooms = new Float64Array(2 * 64);
 	private slots = new Float64Array(FIELDS * 64);
 	private grow = new Float64Array(2 * 64);
 	/** Smallest side of any piece: a narrower room is no slot. */
@@ -85,8 +85,8 @@ export class SlotStore {
 		s[at + NODE] = node;
 		s[at + COUNT] = count;
 		s[at + ALONG_X] = alongX;
-		s[at + ROOM_W] = roomW;
-		s[at + ROOM_H] = roomH;
+		this.rooms[this.count * 2] = roomW;
+		this.rooms[this.count * 2 + 1] = roomH;
 		s[at + NATURAL_W] = naturalW;
 		s[at + NATURAL_H] = naturalH;
 		s[at + BASE] = base;
@@ -103,6 +103,9 @@ export class SlotStore {
 		const slots = new Float64Array(this.slots.length * 2);
 		slots.set(this.slots);
 		this.slots = slots;
+		const rooms = new Float64Array(this.rooms.length * 2);
+		rooms.set(this.rooms);
+		this.rooms = rooms;
 		const grow = new Float64Array(this.grow.length * 2);
 		grow.set(this.grow);
 		this.grow = grow;
@@ -112,7 +115,7 @@ export class SlotStore {
 	loss(slot: number, w: number, h: number): number {
 		const s = this.slots;
 		const at = slot * FIELDS;
-		if (w > s[at + ROOM_W]! || h > s[at + ROOM_H]!) return Infinity;
+		if (w > this.rooms[slot * 2]! || h > this.rooms[slot * 2 + 1]!) return Infinity;
 		const nw = s[at + NATURAL_W]!;
 		const nh = s[at + NATURAL_H]!;
 		const w1 = w < nw ? w : nw;
