@@ -104,10 +104,14 @@ function insideFlags(
 		.filter((l) => !l.outside)
 		.flatMap((l) => {
 			const all = seats(l);
-			const clearOf = (boxes: readonly Box[]) =>
-				all.find((seat) => !boxes.some((box) => taken(seat).some((own) => overlap(box, own))));
-			// Nowhere is clear: over a word is better than over another flag, and anything better than none.
-			const { spot, radius, foot } = clearOf([...words, ...flags]) ?? clearOf(flags) ?? middle(l);
+			const clearOf = (boxes: readonly Box[], covers: (seat: Seat) => Box[]) =>
+				all.find((seat) => !boxes.some((box) => covers(seat).some((own) => overlap(box, own))));
+			// Nowhere is clear: a leader over a word is better than a flag over it, that better than over another flag.
+			const { spot, radius, foot } =
+				clearOf([...words, ...flags], (seat) => [flagBox(seat), ...leaderBox(seat)]) ??
+				clearOf([...words, ...flags], (seat) => [flagBox(seat)]) ??
+				clearOf(flags, (seat) => [flagBox(seat)]) ??
+				middle(l);
 			flags.push(boxRound(spot, radius + 0.3));
 			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
 			return [...leader, ...flagMarks(l.cut, spot, radius)];
@@ -150,13 +154,15 @@ function middle({ entry, exit }: CutLine): Seat {
 	return { spot, radius: RADIUS * 0.8, foot: null };
 }
 
-/** What a seat covers: its flag, and the leader, which must not strike a word out. */
-function taken({ spot, radius, foot }: Seat): Box[] {
-	const flag = boxRound(spot, radius);
-	if (foot === null) return [flag];
+function flagBox({ spot, radius }: Seat): Box {
+	return boxRound(spot, radius);
+}
+
+/** The leader of a flag beside its line, which should not strike a word out. */
+function leaderBox({ spot, foot }: Seat): Box[] {
+	if (foot === null) return [];
 	const [x, y] = [Math.min(foot.x, spot.x), Math.min(foot.y, spot.y)];
-	const leader = { x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) };
-	return [flag, leader];
+	return [{ x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) }];
 }
 
 function boxRound(spot: Spot, r: number): Box {
