@@ -247,7 +247,7 @@ describe('a spline given only by the points it passes through', () => {
 		const d = drawn([], [spline(onRing(48))]);
 		expect(sizes(d)[2]! / (Math.PI * 1e4)).toBeCloseTo(1, 4);
 		expect(d.complaints).toEqual([]); // evenly spaced, the usual ways to draw it are one
-		const uneven = onRing(90).filter((_, i) => i % 5 !== 2);
+		const uneven = onRing(120).filter((_, i) => i % 5 !== 2);
 		const e = drawn([], [spline(uneven)]);
 		expect(sizes(e)[2]! / (Math.PI * 1e4)).toBeCloseTo(1, 4);
 		expect(said(e)).toMatch(/given only by points .* certain to 0\.0\d mm/);
@@ -266,7 +266,7 @@ describe('a spline given only by the points it passes through', () => {
 	});
 
 	test('grows less certain in a block that is scaled up', () => {
-		const uneven = onRing(90).filter((_, i) => i % 5 !== 2);
+		const uneven = onRing(120).filter((_, i) => i % 5 !== 2);
 		const put = (scale: number) =>
 			drawn([block('s', [0, 0], spline(uneven))], [insert('s', 0, 0, 41, scale, 42, scale)]);
 		expect(put(1).outline).not.toBe(null);

@@ -67,8 +67,8 @@ describe('a half-drop pattern', () => {
 					const pieces = any.pieces.map((p) => ({ ...p, turns: ONE_WAY }));
 					const across = ticks(wide);
 					const pattern = drops ? { repeat, drop: { across } } : { repeat, across };
-					const { drop: _, across: __, ...plain } = any;
-					const problem: RollProblem = { ...plain, ...pattern, pieces };
+					const { width, gap, limit, by } = any;
+					const problem: RollProblem = { width, gap, limit, by, ...pattern, pieces };
 					const answer = lay(problem, 60);
 					expect(auditRoll(problem, answer)).toEqual([]);
 					for (const piece of pieces) {

@@ -78,9 +78,17 @@ interface Next {
 	readonly gap: number;
 }
 
+interface End {
+	readonly run: number;
+	readonly atStart: boolean;
+}
+
+/** More ends than meet anywhere in an outline, doubled lines and all. */
+const HEAP = 64;
+
 /** The free ends of loose runs by place. */
 class Ends {
-	private readonly cells = new Map<string, { run: number; atStart: boolean }[]>();
+	private readonly cells = new Map<string, End[]>();
 	private readonly taken: boolean[];
 
 	constructor(
@@ -105,8 +113,7 @@ class Ends {
 		let best: { run: number; atStart: boolean; gap: number } | null = null;
 		for (let dx = -1; dx <= 1; dx++)
 			for (let dy = -1; dy <= 1; dy++)
-				for (const end of this.cells.get(this.key(p, dx, dy)) ?? []) {
-					if (this.taken[end.run]) continue;
+				for (const end of this.free(this.key(p, dx, dy))) {
 					const run = this.runs[end.run]!;
 					const gap = distance(p, end.atStart ? run[0]! : run.at(-1)!);
 					if (gap <= this.near && (!best || gap < best.gap)) best = { ...end, gap };
@@ -116,11 +123,26 @@ class Ends {
 		return { run: this.runs[best.run]!, atStart: best.atStart, gap: best.gap };
 	}
 
+	/** Free ends of a cell. Taken ones are cleared away, and of a heap of ends only some are looked at: no drawing has more. */
+	private free(key: string): readonly End[] {
+		const cell = this.cells.get(key);
+		if (!cell) return [];
+		while (cell.length > 0 && this.taken[cell.at(-1)!.run]) cell.pop();
+		if (cell.length <= HEAP) return cell.filter((end) => !this.taken[end.run]);
+		const found: End[] = [];
+		for (let i = cell.length - 1; i >= 0 && found.length < HEAP; i--) {
+			if (!this.taken[cell[i]!.run]) found.push(cell[i]!);
+			else if (i === cell.length - 1) cell.pop();
+			else cell[i] = cell.pop()!;
+		}
+		return found.filter((end) => !this.taken[end.run]);
+	}
+
 	private key(p: Point, dx: number, dy: number): string {
 		return `${Math.floor(p.x / this.near) + dx},${Math.floor(p.y / this.near) + dy}`;
 	}
 
-	private put(p: Point, end: { run: number; atStart: boolean }): void {
+	private put(p: Point, end: End): void {
 		const key = this.key(p, 0, 0);
 		const cell = this.cells.get(key);
 		if (cell) cell.push(end);

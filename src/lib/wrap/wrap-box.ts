@@ -47,7 +47,7 @@ export function wrapBox(
 	if (![...faces.round, ...faces.ends].some((f) => f.covered)) return { ways: [], problems };
 	const ways: Made[] = [faceByFace(faces, wish, of)];
 	if (skin.across !== null) ways.unshift(inABand(faces, skin.across, wish, of));
-	const fit = { ...shop, nap: cloth.nap, seams: [] };
+	const fit = { ...shop, nap: cloth.nap, column: cloth.repeatAcross, seams: [] };
 	return { ways: ways.map((w) => finished(w, skin.name, fit, path)), problems };
 }
 

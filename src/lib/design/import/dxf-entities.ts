@@ -3,13 +3,19 @@ import { arcsAlong, ellipse } from '../../geometry/curve';
 import type { Corner, Point } from '../../geometry/outline';
 import { corner } from '../../geometry/turn';
 import { numberOf, numbersOf, type DxfEntity } from './dxf-groups';
+import { curveThrough } from './fit-spline';
 import { spansOf, splineCurve } from './spline';
+
+/** A run of edges; `doubt`: how far from it the curve may really lie, where the file leaves that open, in the drawing's unit. */
+export interface Followed extends Run {
+	readonly doubt?: number;
+}
 
 /**
  * One entity as a run of edges; null for one that draws nothing an outline is made of, 'unclear' for one that should but
  * cannot be followed. `fine`: how closely curves are followed, in the drawing's unit.
  */
-export function runOf(e: DxfEntity, fine: number): Run | 'unclear' | null {
+export function runOf(e: DxfEntity, fine: number): Followed | 'unclear' | null {
 	const make = MAKERS[e.type];
 	if (!make) return null;
 	const run = make(e, fine);
@@ -21,7 +27,7 @@ export function runOf(e: DxfEntity, fine: number): Run | 'unclear' | null {
 /** Entities whose coordinates are seen from their own side: with the plane turned over, x runs the other way. */
 const FLAT_IN_THEIR_OWN_PLANE = new Set(['ARC', 'CIRCLE', 'LWPOLYLINE', 'POLYLINE']);
 
-const MAKERS: Readonly<Record<string, (e: DxfEntity, fine: number) => Run | null>> = {
+const MAKERS: Readonly<Record<string, (e: DxfEntity, fine: number) => Followed | null>> = {
 	LINE: (e) => open([corner(point(e, 10)), corner(point(e, 11))]),
 	CIRCLE: (e) => {
 		const [c, r] = [point(e, 10), numberOf(e, 40)];
@@ -136,20 +142,40 @@ function ellipseRun(e: DxfEntity, fine: number): Run | null {
 	return whole - sweep < 1e-6 ? closed(corners) : open([...corners, corner(curve(1))]);
 }
 
-function splineRun(e: DxfEntity, fine: number): Run | null {
-	const ys = numbersOf(e, 20);
+function splineRun(e: DxfEntity, fine: number): Followed | null {
 	const spline = {
 		degree: numberOf(e, 71, 3),
 		knots: numbersOf(e, 40),
-		points: numbersOf(e, 10).map((x, i) => ({ x, y: ys[i] ?? 0 })),
+		points: pointsOf(e, 10),
 		weights: numbersOf(e, 41),
 	};
+	if (spline.points.length === 0) return fitRun(e, fine);
 	const curve = splineCurve(spline);
 	if (!curve || spline.points.length > 2000) return null;
 	const corners = arcsAlong(curve, fine, spansOf(spline));
 	return open([...corners, corner(curve(1))]);
 }
 
-function mirroredRun(run: Run): Run {
+/** A spline without control points: only what it passes through, and perhaps how it starts and ends. */
+function fitRun(e: DxfEntity, fine: number): Followed | null {
+	const shut = (numberOf(e, 70) & 1) === 1;
+	const heading = (code: number): Point | null => {
+		const [way] = pointsOf(e, code);
+		return way && Math.hypot(way.x, way.y) > 0 ? way : null;
+	};
+	const asked = { points: pointsOf(e, 11), closed: shut, starts: heading(12), ends: heading(13) };
+	const guess = curveThrough(asked);
+	if (!guess || !Number.isFinite(guess.doubt)) return null;
+	const corners = arcsAlong(guess.curve, fine, guess.spans);
+	const run = shut ? closed(corners) : open([...corners, corner(guess.curve(1))]);
+	return { ...run, doubt: guess.doubt };
+}
+
+function pointsOf(e: DxfEntity, code: number): Point[] {
+	const ys = numbersOf(e, code + 10);
+	return numbersOf(e, code).map((x, i) => ({ x, y: ys[i] ?? 0 }));
+}
+
+function mirroredRun(run: Followed): Followed {
 	return { ...run, corners: run.corners.map((c) => corner({ x: -c.x, y: c.y }, -(c.bulge ?? 0))) };
 }

@@ -12,22 +12,29 @@ export interface DxfText {
 	/** Value of the header's unit variable; 0 when the file does not say. */
 	readonly unit: number;
 	readonly entities: readonly DxfEntity[];
+	/** What is drawn once to be put in several times, one after the other between BLOCK and ENDBLK. */
+	readonly blocks: readonly DxfEntity[];
 	/** False when the reading stopped at the limit. */
 	readonly whole: boolean;
 }
 
-/** The entities of a file, at most `most` of them; null when the text is no such file. */
+type Open = { type: string; groups: [number, string][] };
+
+/** The entities of a file and of its blocks, at most `most` of them; null when the text is no such file. */
 export function readGroups(text: string, most: number): DxfText | null {
 	const lines = text.split(/\r\n|\r|\n/);
-	const entities: { type: string; groups: [number, string][] }[] = [];
+	const lists: { entities: Open[]; blocks: Open[] } = { entities: [], blocks: [] };
 	let unit = 0;
 	let section = '';
 	let variable = '';
 	let known = false;
+	const read = (whole: boolean): DxfText | null => (known ? { unit, ...lists, whole } : null);
 	for (let i = 0; i + 1 < lines.length; i += 2) {
 		const code = Number(lines[i]);
-		if (!Number.isInteger(code)) return known ? { unit, entities, whole: true } : null;
+		if (!Number.isInteger(code)) return read(true);
 		const value = lines[i + 1]!.trim();
+		const list =
+			section === 'ENTITIES' ? lists.entities : section === 'BLOCKS' ? lists.blocks : null;
 		if (code === 0 && value === 'SECTION') {
 			section = (lines[i + 3] ?? '').trim();
 			known = true;
@@ -35,12 +42,12 @@ export function readGroups(text: string, most: number): DxfText | null {
 		} else if (code === 0 && value === 'ENDSEC') section = '';
 		else if (code === 9) variable = value;
 		else if (section === 'HEADER' && code === 70 && variable === '$INSUNITS') unit = Number(value);
-		else if (section === 'ENTITIES' && code === 0) {
-			if (entities.length >= most) return { unit, entities, whole: false };
-			entities.push({ type: value.toUpperCase(), groups: [] });
-		} else if (section === 'ENTITIES') entities.at(-1)?.groups.push([code, value]);
+		else if (list && code === 0) {
+			if (lists.entities.length + lists.blocks.length >= most) return read(false);
+			list.push({ type: value.toUpperCase(), groups: [] });
+		} else list?.at(-1)?.groups.push([code, value]);
 	}
-	return known ? { unit, entities, whole: true } : null;
+	return read(true);
 }
 
 /** The first number under a group code, or what it is when missing or no number. */

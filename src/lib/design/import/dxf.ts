@@ -1,8 +1,7 @@
-import type { Run } from '../../geometry/chain';
 import type { Complaint } from '../panel/drawn';
 import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile } from './drawing-file';
-import { gathered, runOf } from './dxf-entities';
-import { readGroups, textOf, numberOf, type DxfEntity } from './dxf-groups';
+import { expanded, type Expanded } from './dxf-blocks';
+import { readGroups } from './dxf-groups';
 
 /** Drawing units of the header variable for insertion units, in millimetres. */
 const UNITS: Readonly<Record<number, { mm: number; name: string }>> = {
@@ -14,6 +13,9 @@ const UNITS: Readonly<Record<number, { mm: number; name: string }>> = {
 	13: { mm: 0.001, name: 'micrometres' },
 	14: { mm: 100, name: 'decimetres' },
 };
+
+/** Entities and corners looked at, the copies of blocks counted. */
+const MOST_LOOKED_AT = 8 * MOST_EDGES;
 
 /** Entities that never are part of an outline, and say nothing by their absence. */
 const SILENT = new Set([
@@ -46,42 +48,81 @@ export function readDxf(text: string, layer: string, unitMm: number): DrawingFil
 			`The drawing holds more than ${MOST_EDGES * 2} entities: too many for the outline of a panel.`,
 			'Save the outline alone, or name the layer it is on in a smaller file.',
 		);
-	const wanted = gathered(file.entities).filter((e) => onLayer(e, layer));
-	const runs: Run[] = [];
-	const unclear: string[] = [];
-	const skipped: string[] = [];
-	for (const e of wanted) {
-		const run = runOf(e, FINE_MM / unitMm);
-		if (run === 'unclear') unclear.push(e.type);
-		else if (run) runs.push(run);
-		else if (!SILENT.has(e.type)) skipped.push(e.type);
-	}
-	return { runs, says: UNITS[file.unit] ?? null, complaints: told(unclear, skipped) };
+	const all = expanded(file.entities, file.blocks, {
+		layer,
+		fine: FINE_MM / unitMm,
+		most: MOST_LOOKED_AT,
+	});
+	if (!all.whole)
+		return nothingRead(
+			`With its blocks put in, the drawing comes to more than ${MOST_LOOKED_AT} corners and entities: too many for the outline of a panel.`,
+			'Save the outline alone, without the blocks beside it.',
+		);
+	return { runs: all.runs, says: UNITS[file.unit] ?? null, complaints: told(all, unitMm) };
 }
 
-function onLayer(e: DxfEntity, layer: string): boolean {
-	const paper = numberOf(e, 67) === 1;
-	return !paper && (layer === '' || textOf(e, 8).toLowerCase() === layer.toLowerCase());
-}
-
-function told(unclear: readonly string[], skipped: readonly string[]): Complaint[] {
-	const kinds = (list: readonly string[]): string => [...new Set(list)].slice(0, 6).join(', ');
+function told(all: Expanded, unitMm: number): Complaint[] {
+	const skipped = all.others.filter((type) => !SILENT.has(type));
 	return [
-		...(unclear.length > 0
+		...some(
+			all.unclear,
+			(n, kinds) => `${count(n, "of the drawing's curves")} could not be followed (${kinds}).`,
+			'Save the outline as lines, arcs and polylines.',
+		),
+		...throughPoints(all, unitMm),
+		...some(
+			all.missing,
+			(n, names) => `${count(n, 'block')} put in but not held by the file: ${names}.`,
+			'Save the drawing with its blocks, or break them up (explode) first.',
+		),
+		...some(
+			all.endless,
+			(n, names) =>
+				`${count(n, 'block')} left out that would hold itself or lies too deep: ${names}.`,
+			'Break the blocks up (explode) and save again.',
+		),
+		...some(
+			skipped,
+			(n, kinds) => `${count(n, 'thing')} in the drawing left out that draw no outline: ${kinds}.`,
+			'If one of them is the outline, break it up (explode) into lines and arcs and save again.',
+		),
+	];
+}
+
+/** Curves of which the file gives only points: between them the usual ways to draw one differ. */
+function throughPoints({ doubts, uncertain }: Expanded, unitMm: number): Complaint[] {
+	const most = (list: readonly number[]): string =>
+		`${Math.ceil(list.reduce((a, b) => Math.max(a, b), 0) * unitMm * 100) / 100} mm`;
+	const what = 'given only by points they pass through';
+	return [
+		...(doubts.length > 0
 			? [
 					check(
-						`${unclear.length} of the drawing's curves could not be followed (${kinds(unclear)}).`,
-						'Save the outline as lines, arcs and polylines.',
+						`${count(doubts.length, 'curve')} ${what}: between the points certain to ${most(doubts)}.`,
+						'Look at the outline before cutting; saved with control points, arcs or polylines it would be exact.',
 					),
 				]
 			: []),
-		...(skipped.length > 0
+		...(uncertain.length > 0
 			? [
 					check(
-						`${skipped.length} things in the drawing are no outlines and were left out (${kinds(skipped)}).`,
-						'If the outline is inside a block, break it up (explode) and save again.',
+						`${count(uncertain.length, 'curve')} left out, ${what}: between the points the usual ways to draw one lie up to ${most(uncertain)} apart.`,
+						'Save it with its control points, or as arcs and polylines; or give more points on it.',
 					),
 				]
 			: []),
 	];
+}
+
+const count = (n: number, what: string): string =>
+	what.startsWith('of') ? `${n} ${what}` : `${n} ${what}${n === 1 ? '' : 's'}`;
+
+function some(
+	list: readonly string[],
+	what: (n: number, names: string) => string,
+	fix: string,
+): Complaint[] {
+	if (list.length === 0) return [];
+	const names = [...new Set(list)].slice(0, 6).map((name) => name.slice(0, 40));
+	return [check(what(list.length, names.join(', ')), fix)];
 }
