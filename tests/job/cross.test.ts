@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { mm } from '../../src/lib/measure/length';
 import { pathText } from '../../src/lib/job/problem';
 import { readJob } from '../../src/lib/job/read';
 
@@ -72,9 +73,17 @@ describe('figures that contradict each other', () => {
 			'check shop.saws[0].trim',
 			'check shop.saws[0].fenceLimit',
 		]);
-		expect(marks({ shop: { saws: [{ id: 's', name: 'Saw', kerf: 32 }] } })).toEqual([
+		expect(marks({ shop: { saws: [{ id: 's', name: 'Saw', kerf: 12 }] } })).toEqual([
 			'check shop.saws[0].kerf',
 		]);
+	});
+
+	test('a kerf that can only be a slip is refused, and the saw keeps its mark', () => {
+		const saws = [{ id: 's', name: 'Saw', kerf: 700, trim: 710 }];
+		const { job, problems } = readJob({ shop: { saws, saw: 's' } });
+		expect(problems).toMatchObject([{ path: ['shop', 'saws', 0, 'kerf'], kind: 'stop' }]);
+		expect(`${problems[0]!.what} ${problems[0]!.fix}`).toMatch(/700 mm.*1\.6 to 4 mm.*3\.2 mm/);
+		expect(job.shop.saws).toMatchObject([{ id: 's', kerf: mm(3.2), trim: mm(710) }]);
 	});
 });
 

@@ -1,4 +1,4 @@
-import { toMm } from '../measure/length';
+import { mm, toMm } from '../measure/length';
 import type { Job } from './job';
 import type { Problem } from './problem';
 import type { Saw } from './shop';
@@ -59,17 +59,33 @@ function selvedge(roll: Roll, path: Path): Problem[] {
 
 /** A blade wider than any saw of this trade carries: common practice, no source. */
 const WIDEST_KERF = 8; // mm
+/** No saw blade at all but a slipped unit: planning by it would waste every sheet. */
+const NO_KERF = 25; // mm
+/** What stands in for a kerf that is refused: the one a saw has when nothing is said. */
+const USUAL_KERF = mm(3.2);
 
-function blade(saw: Saw, path: Path): Problem[] {
-	const faults: Problem[] = [];
-	if (toMm(saw.kerf) > WIDEST_KERF) {
-		faults.push({
+const isNoKerf = (saw: Saw): boolean => toMm(saw.kerf) > NO_KERF;
+
+/** The saws, each with a kerf that can be planned by. */
+export function usableSaws(saws: readonly Saw[]): Saw[] {
+	return saws.map((saw) => (isNoKerf(saw) ? { ...saw, kerf: USUAL_KERF } : saw));
+}
+
+function kerf(saw: Saw, path: Path): Problem[] {
+	if (toMm(saw.kerf) <= WIDEST_KERF) return [];
+	const fix = 'Measure the width of one cut: common blades take 1.6 to 4 mm.';
+	return [
+		{
 			path: [...path, 'kerf'],
 			what: `"${saw.name}" has a kerf of ${shown(saw.kerf)}.`,
-			fix: 'Measure the width of one cut: common blades take 1.6 to 4 mm.',
-			kind: 'check',
-		});
-	}
+			fix: isNoKerf(saw) ? `${fix} Until then the plan goes by ${shown(USUAL_KERF)}.` : fix,
+			kind: isNoKerf(saw) ? 'stop' : 'check',
+		},
+	];
+}
+
+function blade(saw: Saw, path: Path): Problem[] {
+	const faults = kerf(saw, path);
 	if (saw.trim > 0 && saw.trim < saw.kerf) {
 		faults.push({
 			path: [...path, 'trim'],

@@ -1,6 +1,6 @@
 import { doubles } from './cross-doubles';
 import { unknownMarks } from './cross-marks';
-import { oddStock } from './cross-stock';
+import { oddStock, usableSaws } from './cross-stock';
 import type { Job } from './job';
 import { leaveOut, pathInFile, type Sources } from './leave-out';
 import type { Problem } from './problem';
@@ -19,10 +19,14 @@ export function crossCheck(
 	for (const check of CHECKS) {
 		const faults = check(job);
 		problems.push(...faults.map((f) => ({ ...f, path: pathInFile(sources, f.path) })));
-		const stops = faults.filter((f) => f.kind === 'stop').map((f) => f.path);
+		// A refused kerf leaves its saw where it is, with the usual kerf.
+		const stops = faults
+			.filter((f) => f.kind === 'stop' && f.path.at(-1) !== 'kerf')
+			.map((f) => f.path);
 		if (stops.length === 0) continue;
 		job = structuredClone(job);
 		sources = leaveOut(job, stops, sources);
 	}
-	return { job, problems, sources };
+	const saws = usableSaws(job.shop.saws);
+	return { job: { ...job, shop: { ...job.shop, saws } }, problems, sources };
 }

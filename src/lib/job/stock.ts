@@ -113,6 +113,12 @@ export const sundry = z.strictObject({
 	use: z.number().min(0).max(1e6).default(0),
 	/** Sheets (damping, lining) lose this much to overlap, per cent. */
 	overlap: percent.default(0),
+	density: z
+		.number()
+		.min(10)
+		.max(9000)
+		.optional()
+		.describe('Density: of rods, for the mass of the box; empty for beech, 720.'),
 });
 
 export const stock = z.strictObject({

@@ -1,10 +1,12 @@
 import type { BoxFigures, Chamber, Sizes3 } from '../design/box/box-plan';
 import { printAngle } from '../measure/angle';
+import { printMass } from '../measure/mass';
 import type { Ruler } from '../measure/ruler';
 import { printVolume } from '../measure/volume';
 import type { Figures } from './figures';
 import { space, type Block } from './flow';
 import { table, type Row } from './table';
+import { ADJUSTED, volumeLines } from './volume-lines';
 import { paragraph, subheading } from './words';
 
 /** All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit, seams, assembly. */
@@ -14,6 +16,7 @@ export function boxTables(box: BoxFigures, width: number, figures: Figures, rule
 		...box.chambers.flatMap((c) => volumeTable(c, box.chambers.length, width, ruler)),
 		...driversTable(box, width, figures),
 		...ventsTable(box, width, figures, ruler),
+		...rodsTable(box, width, figures, ruler),
 		...seamsTable(box, width, figures),
 		...assemblyTable(box, width),
 	];
@@ -23,7 +26,7 @@ function sizesTable(box: BoxFigures, width: number, figures: Figures, ruler: Rul
 	const row = (what: string, s: Sizes3): Row => ({
 		cells: [what, figures.length(s.width), figures.length(s.height), figures.length(s.depth)],
 	});
-	const leans = box.leans.map((l) => `${l.board} leans ${printAngle(l.angle, ruler.decimal)}`);
+	const leans = box.leans.map((l) => leanText(l, ruler));
 	const { fit, solved } = box;
 	const says = [
 		...leans,
@@ -56,6 +59,16 @@ function sizesTable(box: BoxFigures, width: number, figures: Figures, ruler: Rul
 	];
 }
 
+/** How a board that is not square stands: from upright, from level, or from square to the width. */
+export function leanText(
+	{ board, angle, from }: BoxFigures['leans'][number],
+	ruler: Ruler,
+): string {
+	const by = printAngle(angle, ruler.decimal);
+	if (from === 'upright') return `${board} leans ${by} from upright`;
+	return `${board} tilts ${by} from ${from === 'level' ? 'level' : 'square to the width'}`;
+}
+
 function sentence(says: readonly string[], width: number): Block[] {
 	const text = says
 		.filter((t) => t !== '')
@@ -70,14 +83,13 @@ function litres(amount: number, ruler: Ruler): string {
 
 function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler): Block[] {
 	const nth = of > 1 ? ` of chamber ${chamber.number}` : '';
-	const line = (what: string, amount: number, sign = ''): Row => ({
-		cells: [what, `${sign}${litres(amount, ruler)}`],
-	});
+	const line = (what: string, amount: string): Row => ({ cells: [what, amount] });
+	const lines = volumeLines(chamber, ruler);
 	const extra = [
 		...(chamber.stuffing === null
 			? []
-			: [line(`Acts like, with ${chamber.stuffing}`, chamber.acting)]),
-		...(chamber.wanted === null ? [] : [line('Wanted', chamber.wanted)]),
+			: [line(`Acts like, with ${chamber.stuffing}`, litres(chamber.acting, ruler))]),
+		...(chamber.wanted === null ? [] : [line('Wanted', litres(chamber.wanted, ruler))]),
 	];
 	return [
 		subheading(`Air${nth}`, width),
@@ -88,15 +100,15 @@ function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler):
 					{ head: 'Volume', width: 32, align: 'end' },
 				],
 				rows: [
-					line('Gross, from measured thickness', chamber.gross),
-					...chamber.deductions.map((d) => line(d.what, d.litres, '− ')),
-					{ ...line('Net', chamber.net), sum: true },
+					line('Gross, from measured thickness', lines.gross),
+					...lines.deductions.map((d) => line(d.what, `− ${d.volume}`)),
+					{ ...line('Net', lines.net), sum: true },
 					...extra,
 				],
 			},
 			width * 0.6,
 		),
-		...sentence([tuningText(chamber, ruler)], width),
+		...sentence([lines.adjusted ? ADJUSTED : '', tuningText(chamber, ruler)], width),
 		space(4),
 	];
 }
@@ -108,7 +120,11 @@ function tuningText(chamber: Chamber, ruler: Ruler): string {
 	const { sealed } = chamber;
 	if (sealed === null) return '';
 	const q = sealed.qtc.toFixed(2).replace('.', ruler.decimal);
-	return `Sealed: Qtc ${q}, resonance ${hz(sealed.fc)}, half power at ${hz(sealed.f3)}`;
+	const other =
+		sealed.wantedVolume === null
+			? ''
+			: `; the Qtc wanted takes ${litres(sealed.wantedVolume, ruler)}, stuffing counted`;
+	return `Sealed: Qtc ${q}, resonance ${hz(sealed.fc)}, half power at ${hz(sealed.f3)}${other}`;
 }
 
 function driversTable(box: BoxFigures, width: number, figures: Figures): Block[] {
@@ -172,6 +188,34 @@ function ventsTable(box: BoxFigures, width: number, figures: Figures, ruler: Rul
 					{ head: 'Air', width: 30 },
 				],
 				rows,
+			},
+			width,
+		),
+		space(4),
+	];
+}
+
+function rodsTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
+	if (box.rods.length === 0) return [];
+	const unit = ruler.unit === 'in' ? 'lb' : 'kg';
+	return [
+		subheading('Rods, their ends cut to the walls', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Rod', width: { share: 1 } },
+					{ head: 'Diameter', width: 24, align: 'end' },
+					{ head: 'Longest', width: 24, align: 'end' },
+					{ head: 'Each', width: 20, align: 'end' },
+				],
+				rows: box.rods.map((r) => ({
+					cells: [
+						r.name,
+						figures.bench(r.diameter),
+						figures.bench(r.length),
+						printMass(r.mass, unit, ruler.decimal),
+					],
+				})),
 			},
 			width,
 		),

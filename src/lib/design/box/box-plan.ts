@@ -34,8 +34,12 @@ export interface BoxFigures {
 	} | null;
 	readonly outside: Sizes3;
 	readonly inside: Sizes3;
-	/** Leans of the walls that are not square, degrees from upright: 'back' 21.8. */
-	readonly leans: readonly { readonly board: string; readonly angle: number }[];
+	/** Walls that are not square: 'back' 21.8 degrees from upright, 'top' 19.3 from level, 'left' 9.5 from square to the width. */
+	readonly leans: readonly {
+		readonly board: string;
+		readonly angle: number;
+		readonly from: 'upright' | 'level' | 'square';
+	}[];
 	readonly boards: readonly BoxBoard[];
 	readonly seams: readonly BoxSeam[];
 	readonly chambers: readonly Chamber[];
@@ -195,6 +199,7 @@ export interface RodFigures {
 	readonly name: string;
 	readonly diameter: Length;
 	readonly length: Length;
+	readonly mass: number; // kg
 }
 
 export interface FitFigures {

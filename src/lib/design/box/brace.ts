@@ -1,12 +1,13 @@
 import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
+import type { Sundry } from '../../job/stock';
 import type { Line } from '../../geometry/meet';
 import type { SweptAir } from './air';
 import { apart } from './apart';
 import { boardOf, type Board } from './board';
 import { endFrame, plate } from './end';
 import { rodObstacle, type Obstacle } from './obstacle';
-import { woodOf } from './part-of';
+import { kg, woodOf } from './part-of';
 import { shown } from './shown';
 import type { Rack } from './rack';
 import { edgeSeams, originOf, plateMeets, stripMeets, type Meeting } from './rooms';
@@ -35,6 +36,15 @@ export function rodVolume(rod: Rod): number {
 	return Math.PI * (rod.diameter / 2) ** 2 * axis;
 }
 
+/** kg/m3 of a beech rod at 12 % moisture: Wood Handbook, FPL-GTR-282 (2021), table 5-3a, specific gravity 0.64. From memory. */
+const BEECH = 720;
+
+/** kg of one rod, of the rods on the rack. */
+export function rodMass(rod: Rod, sundries: readonly Sundry[]): number {
+	const own = sundries.find((s) => s.kind === 'dowel' && s.density !== undefined);
+	return kg(rodVolume(rod), own?.density ?? BEECH);
+}
+
 export interface Braced {
 	readonly boards: readonly Board[];
 	readonly rods: readonly Rod[];
@@ -50,6 +60,7 @@ export type Plate = Exclude<Brace, { kind: 'dowel' }>;
 export function braceAll(
 	box: Box,
 	clear: readonly (SweptAir | null)[],
+	slotted: readonly (readonly SlottedWall[])[],
 	bare: SweptAir,
 	rack: Rack,
 	trouble: Trouble,
@@ -72,8 +83,9 @@ export function braceAll(
 			} else {
 				const made = plateIn(air, bare, brace, b, rack, `brace-${boards.length + 1}`);
 				if (!made) return;
+				const meets = besideSlots(made.board, made.meets, slotted[r] ?? []);
 				boards.push(made.board);
-				seams.push(...edgeSeams(made.board, made.meets, false));
+				seams.push(...edgeSeams(made.board, meets, false));
 				taken[r]! += woodOf(made.board);
 			}
 			met++;
@@ -82,6 +94,28 @@ export function braceAll(
 	});
 	sayCrossing(boards, trouble);
 	return { boards, rods, seams, obstacles, taken };
+}
+
+/** A wall that a slot runs along, and how far braces stay off it. */
+export interface SlottedWall {
+	readonly wall: string;
+	readonly deep: number;
+	readonly slot: string;
+}
+
+/** Says where a brace stops short of a wall because a slot runs there; it is glued to that wall no more. */
+function besideSlots(
+	board: Board,
+	meets: readonly Meeting[],
+	slotted: readonly SlottedWall[],
+): readonly Meeting[] {
+	for (const { wall, deep, slot } of slotted) {
+		if (!meets.some((m) => m.other === wall)) continue;
+		board.notes.push(
+			`Stops ${shown(deep)} mm short of the ${wall}, where ${slot} runs: glue it to the slot board as far as that reaches.`,
+		);
+	}
+	return meets.filter((m) => !slotted.some((s) => s.wall === m.other));
 }
 
 /** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */

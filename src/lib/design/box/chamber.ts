@@ -41,6 +41,9 @@ export function chambersOf(box: Box, inside: Inside, trouble: Trouble): Chamber[
 	});
 }
 
+/** Two values of Qtc nearer than this, as a share, are one to the ear; the data of drivers vary by more. */
+const SAME_Q = 0.03;
+
 const two = (n: number): number => Math.round(n * 100) / 100;
 
 /** Lines of one name are added up; nothing is listed that takes nothing. */
@@ -100,7 +103,23 @@ function sealedOf(
 			'Give it more volume.',
 		);
 	}
-	return { ...found, wantedVolume: box.qtc === null ? null : volumeForQtc(data.qts, vas, box.qtc) };
+	const wantedVolume = box.qtc === null ? null : volumeForQtc(data.qts, vas, box.qtc);
+	if (wantedVolume !== null) {
+		const credit = acting / netOf(inside, room);
+		twoWishes(box, room, found.qtc, wantedVolume / credit, trouble);
+	}
+	return { ...found, wantedVolume };
+}
+
+/** Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc loses by it. */
+function twoWishes(box: Box, room: number, qtc: number, net: number, trouble: Trouble): void {
+	const { target } = box;
+	if (!target || target.chamber !== room + 1 || Math.abs(qtc / box.qtc! - 1) < SAME_Q) return;
+	trouble.check(
+		['qtc'],
+		`${two(target.litres)} L are wanted and a Qtc of ${box.qtc}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
+		`Ask for ${two(net)} L for that Qtc, or leave one of the two wishes empty.`,
+	);
 }
 
 /** What the speed of the air in a vent means for the ear. */

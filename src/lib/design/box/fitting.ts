@@ -1,14 +1,10 @@
 import type { Box } from '../../job/box';
-import { toMm } from '../../measure/length';
 import { distanceTo, whereIs } from '../../geometry/inside';
-import { area as areaOf } from '../../geometry/extent';
 import type { Air } from './air';
 import type { Board } from './board';
 import { cubicTicks, type Taken } from './volume';
-import { squareMetres } from './needs';
 import { faceOf, placeOn, roomBehind } from './place';
 import { shown } from './shown';
-import { faceArea } from './solid';
 import { roundHole, rectangleHole } from './trim';
 import type { Trouble } from './trouble';
 
@@ -83,43 +79,4 @@ function shifted(
 		outline: hole.outline.map((c) => ({ ...c, x: c.x + dx, y: c.y + dy })),
 		centre: { x: hole.centre.x + dx, y: hole.centre.y + dy },
 	};
-}
-
-export interface Lined {
-	readonly taken: readonly Taken[];
-	/** Square metres of lining. */
-	readonly area: number;
-}
-
-/** The solid part of the lining, shared among the chambers by their size. */
-export function liningTakes(
-	box: Box,
-	boards: readonly Board[],
-	rooms: readonly { air: Air; gross: number }[],
-): Lined {
-	const { lining } = box;
-	if (!lining) return { taken: [], area: 0 };
-	const front = new Set(box.drivers.map((d) => d.board));
-	const walls = boards.filter((b) => b.role === 'wall' || b.role === 'end');
-	const covered = walls.filter((b) =>
-		lining.boards.length > 0 ? lining.boards.includes(b.key) : !front.has(b.key),
-	);
-	const surface = covered.reduce(
-		(sum, b) => sum + Math.abs(faceArea(b.solid.inside, b.frame)) - openings(b),
-		0,
-	);
-	const solid = (surface * lining.thickness * lining.solid) / 100;
-	const whole = rooms.reduce((sum, r) => sum + r.gross, 0);
-	const taken = rooms.map(({ gross }, room) => ({
-		room,
-		what: `Lining, ${toMm(lining.thickness)} mm at ${lining.solid} % solid`,
-		volume: (solid * gross) / whole,
-	}));
-	return { taken, area: squareMetres(surface) };
-}
-
-function openings(board: Board): number {
-	return board.holes
-		.filter((h) => h.recess === null)
-		.reduce((sum, h) => sum + Math.abs(areaOf(h.outline)), 0);
 }

@@ -1,11 +1,12 @@
 import type { Box } from '../../job/box';
 import { volumeOfAir, type Air, type SweptAir } from './air';
 import type { Board } from './board';
-import { braceAll, type Rod } from './brace';
+import { braceAll, type Rod, type SlottedWall } from './brace';
 import { cleatsIn, sayMissed, type CleatRoom } from './cleat';
 import { doubleInside, doubleOutside } from './doubler';
 import { seatDrivers, type Seated } from './driver';
-import { cutTerminal, liningTakes, type Lined } from './fitting';
+import { cutTerminal } from './fitting';
+import { liningTakes, type Lined } from './lining';
 import type { Obstacle } from './obstacle';
 import type { Rack } from './rack';
 import { divide, type Room } from './rooms';
@@ -50,7 +51,8 @@ export function fillSwept(box: Box, shell: Shell, rack: Rack, trouble: Trouble):
 		walls,
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
-	const braced = braceAll(box, clear, bare, rack, trouble);
+	const slotted = divided.rooms.map((_, r) => slottedWalls(slots.filter((s) => s.room === r)));
+	const braced = braceAll(box, clear, slotted, bare, rack, trouble);
 	const cleated = cleatAll(box, divided.rooms, clear, braced.boards, slots, rack, trouble);
 	const boards = [...opened, ...divided.boards, ...braced.boards, ...cleated.boards];
 	const taken: Taken[] = [
@@ -191,6 +193,14 @@ function cleatRoom(
 		},
 		free: free.filter(([from, to]) => to > from),
 	};
+}
+
+function slottedWalls(slots: readonly SlotSetup[]): SlottedWall[] {
+	return slots
+		.filter((s) => !s.cheek)
+		.flatMap((s) =>
+			slotSides(s).map((wall) => ({ wall, deep: s.vent.gap + s.size.board, slot: s.name })),
+		);
 }
 
 /** The walls a slot runs along: its board is there instead. */

@@ -1,6 +1,7 @@
 import type { Box } from '../../job/box';
 import type { Shape } from '../../job/box-shape';
 import type { Job } from '../../job/job';
+import type { Problem } from '../../job/problem';
 import type { Need } from '../need';
 import type { Part } from '../part';
 import type { Board } from './board';
@@ -59,6 +60,7 @@ export function planBox(asked: Box, job: Job, path: readonly (string | number)[]
 		fit,
 		solved,
 		trouble,
+		sundries: job.stock.sundries,
 	};
 	const figures = figuresOf(whole);
 	return {
@@ -130,9 +132,16 @@ function solvedShape(
 	};
 	const gross = (shape: Shape): number | null => grossOf({ ...box, shape }, job);
 	const solution = solveBox(box, job, { net, gross }, over);
-	if (solution.trouble) trouble.check(['target'], solution.trouble.what, solution.trouble.fix);
+	const first = tried.get(JSON.stringify(box.shape))?.trouble.problems ?? [];
+	// A form that cannot be made has said so; that no size of it gives the volume is the same fault once more.
+	const formless = solution.solved === null && first.some((p) => isForm(p, path.length));
+	if (solution.trouble && !formless)
+		trouble.check(['target'], solution.trouble.what, solution.trouble.fix);
 	return { ...solution, known: tried.get(JSON.stringify(solution.shape)) };
 }
+
+const isForm = (problem: Problem, depth: number): boolean =>
+	problem.kind === 'stop' && problem.path[depth] === 'shape';
 
 /** Litres between the walls, worked out without building them; null where the form cannot be made. */
 function grossOf(box: Box, job: Job): number | null {
