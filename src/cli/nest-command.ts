@@ -38,7 +38,10 @@ function solve(text: string, patience: Patience): Solved {
 	const read = parseJobText(text);
 	if ('problems' in read) return read;
 	const nest = readNest(read.file);
-	return 'problems' in nest ? nest : { answer: look(nest.nest, patience) };
+	if ('problems' in nest) return nest;
+	const answer = look(nest.nest, patience);
+	const noted = read.twice.map(problemJson);
+	return { answer: noted.length > 0 ? { ...answer, problems: noted } : answer };
 }
 
 /** An answer a line, written as soon as it is found; a line with problems is answered with them. */

@@ -25,13 +25,15 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const effort = wholeNumber(values, 'effort', 1e9);
 	const paper = paperOf(values['paper']);
 	const read = await readFile(file);
-	if ('problems' in read) return refused(read.problems);
 	const options: PlanOptions = {
 		...(seed === null ? {} : { seed }),
 		...(effort === null ? {} : { effort }),
 		watch: tellTerminal(),
 	};
-	const planned = await makePlan(paper ? onPaper(read.file, paper) : read.file, options);
+	const planned = noting(
+		await makePlan(paper ? onPaper(read.file, paper) : read.file, options),
+		read.twice,
+	);
 	clearTerminal();
 	if (values['json']) process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
 	else leave(planned, String(values['out'] ?? 'out'));
@@ -42,10 +44,14 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 export async function checkCommand(args: readonly string[]): Promise<number> {
 	const { file } = parse(args, {});
 	const read = await readFile(file);
-	if ('problems' in read) return refused(read.problems, process.stdout);
-	const { problems } = await makePlan(read.file, { watch: tellTerminal() });
+	const { problems } = noting(await makePlan(read.file, { watch: tellTerminal() }), read.twice);
 	clearTerminal();
 	return refused(problems, process.stdout);
+}
+
+/** The plan with what only the text of its file could tell. */
+function noting(plan: Plan, problems: readonly Problem[]): Plan {
+	return { ...plan, problems: [...problems, ...plan.problems] };
 }
 
 function leave(plan: Plan, folder: string): void {
@@ -56,10 +62,10 @@ function leave(plan: Plan, folder: string): void {
 	process.stdout.write(summary(plan, folder, [...names, `${drawings} layouts as SVG`]));
 }
 
-type ReadFile = { readonly file: unknown } | { readonly problems: readonly Problem[] };
+type ReadFile = Exclude<ReturnType<typeof parseJobText>, { readonly problems: unknown }>;
 
 async function readFile(file: string | undefined): Promise<ReadFile> {
-	if (file === undefined) return { file: sample };
+	if (file === undefined) return { file: sample, twice: [] };
 	const text = file === '-' ? await readStdin() : readText(file);
 	const read = parseJobText(text);
 	if ('problems' in read)

@@ -3,14 +3,19 @@ import type { Part } from '../lib/design/part';
 import type { OrderLine, Quote } from '../lib/estimate/types';
 import type { BoardLayouts, ClothLayouts } from '../lib/layout/layouts';
 import { toMm } from '../lib/measure/length';
+import { majorMoney } from '../lib/measure/money';
 import type { Plan } from '../lib/plan';
 import type { Blank } from '../lib/wrap/blank';
 import { layoutJson, rollJson } from './nest-answer';
 import { problemJson } from './print-problems';
 
+/** Minor units as an amount in the currency itself. */
+type InMajor = (amount: number) => number;
+
 /** The plan as plain data for other programs: lengths in millimetres, money in the job's currency, masses in kilograms. */
 export function planJson(plan: Plan): object {
 	const { job } = plan;
+	const inMajor: InMajor = (amount) => majorMoney(amount, job.shop.currency);
 	return {
 		job: {
 			name: job.name,
@@ -28,10 +33,13 @@ export function planJson(plan: Plan): object {
 		panels: plan.panels.map(({ id, name }) => ({ id, name })),
 		parts: plan.parts.map(partJson),
 		blanks: plan.blanks.map(blankJson),
-		boards: plan.boards.map(boardsJson),
+		boards: plan.boards.map((boards) => boardsJson(boards, inMajor)),
 		cloths: plan.cloths.map(clothJson),
-		order: { lines: plan.order.lines.map(orderJson), total: plan.order.total / 100 },
-		quote: quoteJson(plan.quote),
+		order: {
+			lines: plan.order.lines.map((line) => orderJson(line, inMajor)),
+			total: inMajor(plan.order.total),
+		},
+		quote: quoteJson(plan.quote, inMajor),
 		cautions: plan.cautions,
 		looked: plan.looked,
 	};
@@ -67,14 +75,17 @@ function blankJson(blank: Blank): object {
 	};
 }
 
-function boardsJson({ material, problem, answer, sources, faults }: BoardLayouts): object {
+function boardsJson(
+	{ material, problem, answer, sources, faults }: BoardLayouts,
+	inMajor: InMajor,
+): object {
 	return {
 		material,
 		method: problem.method,
 		layouts: answer.layouts.map((layout, i) => ({ ...layoutJson(layout), from: sources[i] })),
 		unplaced: answer.unplaced,
-		cost: answer.cost / 100,
-		bound: { sheets: answer.bound.sheets, cost: answer.bound.cost / 100 },
+		cost: inMajor(answer.cost),
+		bound: { sheets: answer.bound.sheets, cost: inMajor(answer.bound.cost) },
 		proven: answer.proven,
 		effort: answer.effort,
 		faults,
@@ -92,24 +103,24 @@ function clothJson({ cloth, rolls, unplaced }: ClothLayouts): object {
 	};
 }
 
-function orderJson(line: OrderLine): object {
+function orderJson(line: OrderLine, inMajor: InMajor): object {
 	const { pack, group } = line;
 	return {
 		...line,
 		pack: group === 'cloth' ? toMm(pack) : pack,
-		each: line.each / 100,
-		total: line.total / 100,
+		each: inMajor(line.each),
+		total: inMajor(line.total),
 	};
 }
 
-function quoteJson(quote: Quote): object {
+function quoteJson(quote: Quote, inMajor: InMajor): object {
 	const { labour, lines, markup, margin, ...amounts } = quote;
 	return {
-		...Object.fromEntries(Object.entries(amounts).map(([key, amount]) => [key, amount / 100])),
+		...Object.fromEntries(Object.entries(amounts).map(([key, amount]) => [key, inMajor(amount)])),
 		markup,
 		margin,
-		labour: labour.map((line) => ({ ...line, cost: line.cost / 100 })),
-		lines: lines.map(({ what, price }) => ({ what, price: price / 100 })),
+		labour: labour.map((line) => ({ ...line, cost: inMajor(line.cost) })),
+		lines: lines.map(({ what, price }) => ({ what, price: inMajor(price) })),
 	};
 }
 

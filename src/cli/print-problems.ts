@@ -1,8 +1,9 @@
+import { showHidden } from '../lib/job/hidden-letters';
 import { pathText, type Problem } from '../lib/job/problem';
 
 /** One problem as two lines for a person: where and what, then what would be right. */
 export function problemText(problem: Problem): string {
-	const where = pathText(problem.path) || 'the file';
+	const where = showHidden(pathText(problem.path)) || 'the file';
 	const mark = problem.kind === 'check' ? ' (planned as asked, look at it)' : '';
 	return `${where}: ${problem.what}${mark}\n    ${problem.fix}\n`;
 }

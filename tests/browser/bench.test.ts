@@ -93,14 +93,17 @@ test('what was found by looking longer outlives an edit and a reload', async ({ 
 	await openHard(page, { seed: 3, look: { effort: 10_000 } });
 	const said = page.getByText('Looked 10 times as long as usual. What was found is kept');
 	await expect(said).toBeVisible();
+	const sheets = (await figure(page, 'sheets').textContent())!;
 	await turnTo(page, 'build');
 	await field(page, 'name').fill('Many parts, again');
 	await turnTo(page, 'boards');
 	await planned(page);
 	await expect(said).toBeVisible();
+	await expect(figure(page, 'sheets')).toHaveText(sheets);
 	await page.reload();
 	await planned(page);
 	await expect(said).toBeVisible();
+	await expect(figure(page, 'sheets')).toHaveText(sheets);
 	await page.getByRole('button', { name: 'Back to the usual search' }).click();
 	await expect(said).toHaveCount(0);
 });

@@ -4,7 +4,14 @@ import { printAngle, readAngle } from '../../src/lib/measure/angle';
 import { areaIn, printArea } from '../../src/lib/measure/area';
 import { mm } from '../../src/lib/measure/length';
 import { printMass } from '../../src/lib/measure/mass';
-import { money, plainMoney, printMoney, sumMoney } from '../../src/lib/measure/money';
+import {
+	majorMoney,
+	minorUnits,
+	money,
+	plainMoney,
+	printMoney,
+	sumMoney,
+} from '../../src/lib/measure/money';
 import { printVolume, readVolume, toLitres } from '../../src/lib/measure/volume';
 
 const litres = { unit: 'L', decimal: '.' } as const;
@@ -81,7 +88,18 @@ describe('money', () => {
 		expect(printMoney(money(123_450), 'EUR')).toBe('EUR 1,234.50');
 		expect(printMoney(money(123_450), 'EUR', ',')).toBe('1.234,50 EUR');
 		expect(printMoney(money(-5), 'USD')).toBe('-USD 0.05');
-		expect(plainMoney(money(123_450), ',')).toBe('1234,50');
+		expect(plainMoney(money(123_450), 'EUR', ',')).toBe('1234,50');
+	});
+
+	// Minor units: ISO 4217, list one (the yen has none, the dinars of Kuwait and Bahrain have three decimals).
+	test('has the decimals of its currency', () => {
+		expect(printMoney(money(1500), 'JPY')).toBe('JPY 1,500');
+		expect(printMoney(money(1500), 'JPY', ',')).toBe('1.500 JPY');
+		expect(printMoney(money(1255), 'KWD')).toBe('KWD 1.255');
+		expect(plainMoney(money(1500), 'JPY')).toBe('1500');
+		expect(plainMoney(money(1255), 'BHD', ',')).toBe('1,255');
+		expect([minorUnits('EUR'), minorUnits('JPY'), minorUnits('KWD')]).toEqual([100, 1, 1000]);
+		expect(majorMoney(money(1255), 'KWD')).toBe(1.255);
 	});
 
 	law.prop([fc.array(fc.integer({ min: -1e9, max: 1e9 }), { maxLength: 30 })])(

@@ -112,7 +112,7 @@ describe('sheet drawings', () => {
 	it('let no leader of a cut strike out a word beside it', () => {
 		const view = { x: 0, y: 200, scale: 1 };
 		const rect = { x: mm(50), y: mm(50), length: mm(4), width: mm(2) };
-		const cut = { n: 1, kind: 'cross', runs: 'y', region: rect, at: mm(52) } as Cut;
+		const cut = { n: 1, kind: 'cross', runs: 'y', region: rect, at: mm(52) } as unknown as Cut;
 		const layout = { length: mm(200), width: mm(200), cuts: [cut] } as unknown as SheetLayout;
 		const leader = (words: readonly Box[]): Spot[] => {
 			const marks = cutsOnSheet(layout, 0, view, words);

@@ -73,7 +73,7 @@ describe('the planner and its workers', () => {
 
 	it('ends all of them when told to stop, each with the best it has', async () => {
 		const planner = startPlanner(crew.start, 2);
-		let stopping: Promise<void> | void;
+		let stopping: Promise<void> | void = undefined;
 		const found = await planner.look(JOB, { n: 1, effort: 20_000, seed: 1 }, () => {
 			stopping ??= planner.stop();
 		});

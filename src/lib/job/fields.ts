@@ -1,6 +1,6 @@
 import { z } from './zod';
 import { mm, toMm, type Length } from '../measure/length';
-import { money } from '../measure/money';
+import { minorUnits, money } from '../measure/money';
 import { readLength } from '../measure/read-length';
 
 /*
@@ -65,9 +65,22 @@ export const count = z.number().int().min(1).max(10_000);
 export const owned = z.number().int().min(0).max(100_000);
 export const degrees = (low: number, high: number) => z.number().min(low).max(high);
 export const percent = z.number().min(0).max(1000);
-/** An amount in the job's currency; read, whole hundredths. */
+let perMajor = minorUnits('EUR');
+
+/** Runs `read`, in which amounts are taken for this currency. Reading a job never waits, so nothing else comes between. */
+export function inCurrency<T>(currency: string, read: () => T): T {
+	const before = perMajor;
+	perMajor = minorUnits(currency);
+	try {
+		return read();
+	} finally {
+		perMajor = before;
+	}
+}
+
+/** An amount in the job's currency; read, whole minor units of it (see {@link inCurrency}). */
 export const amount = z
 	.number()
 	.min(0)
 	.max(1e7)
-	.transform((major) => money(major * 100));
+	.transform((major) => money(major * perMajor));

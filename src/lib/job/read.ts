@@ -1,10 +1,13 @@
 import { crossCheck } from './cross';
+import { inCurrency } from './fields';
 import { guard } from './guard';
+import { showHidden, takeOutHidden } from './hidden-letters';
 import { problemsOf, type Issue } from './issue-words';
 import { job as schema, type Job } from './job';
 import { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources } from './leave-out';
 import type { Problem } from './problem';
 import { valueAt } from './schema-walk';
+import { CURRENCY } from './shop';
 import { upgrade } from './upgrade';
 
 /** What was read of a file: a job that can be planned, and all that is wrong with the file. */
@@ -27,13 +30,21 @@ const MOST = 500;
  */
 export function readJob(file: unknown): ReadJob {
 	const refused = guard(file);
-	if (refused) return nothing([refused]);
+	if (refused) return nothing([{ ...refused, what: showHidden(refused.what) }]);
 	const lifted = upgrade(file as Record<string, unknown>);
-	if ('problem' in lifted) return nothing([lifted.problem]);
-	const read = parse(lifted.file);
+	if ('problem' in lifted)
+		return nothing([{ ...lifted.problem, what: showHidden(lifted.problem.what) }]);
+	const { file: now } = lifted;
+	const read = inCurrency(currencyIn(now), () => parse(now));
 	if (!read.job) return nothing(read.problems);
 	const crossed = crossCheck(read.job, read.sources);
 	return { ...crossed, problems: [...read.problems, ...crossed.problems].slice(0, MOST) };
+}
+
+/** The currency a file names; the usual one while it names none that could be read. */
+function currencyIn(file: Record<string, unknown>): string {
+	const code = valueAt(file, ['shop', 'currency']);
+	return typeof code === 'string' && CURRENCY.test(code) ? code : 'EUR';
 }
 
 /** The empty job every field of which is its default. */
@@ -53,7 +64,7 @@ interface Parsed {
 
 function parse(file: Record<string, unknown>): Parsed {
 	const tree = structuredClone(file); // the rounds take things out of it
-	const problems: Problem[] = [];
+	const problems: Problem[] = takeOutHidden(tree);
 	let sources: Sources = {};
 	for (let round = 0; round < ROUNDS; round++) {
 		const result = schema.safeParse(tree);
@@ -61,7 +72,7 @@ function parse(file: Record<string, unknown>): Parsed {
 		for (const { path, ...rest } of problemsOf(result.error.issues, schema, tree)) {
 			const inFile = pathInFile(sources, path);
 			if (isEmpty(tree, path) && !isEmpty(file, inFile)) continue;
-			problems.push({ ...rest, path: inFile });
+			problems.push({ ...rest, what: showHidden(rest.what), path: inFile });
 		}
 		sources = prune(tree, result.error.issues, sources);
 	}

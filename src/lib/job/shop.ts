@@ -2,6 +2,9 @@ import { z } from './zod';
 import { LABEL_SHEETS } from './label-sheets';
 import { amount, degrees, distance, id, name, percent, size } from './fields';
 
+/** A currency code of ISO 4217. */
+export const CURRENCY = /^[A-Z]{3}$/;
+
 export const saw = z.strictObject({
 	id,
 	name,
@@ -58,10 +61,7 @@ export const shop = z.strictObject({
 		),
 	currency: z
 		.string()
-		.regex(
-			/^[A-Z]{3}$/,
-			'This is no currency code.|Use the three letters of ISO 4217, such as EUR.',
-		)
+		.regex(CURRENCY, 'This is no currency code.|Use the three letters of ISO 4217, such as EUR.')
 		.default('EUR'),
 	saws: z
 		.array(saw)

@@ -1,5 +1,7 @@
+import { showHidden } from './hidden-letters';
 import { jsonFault } from './json-fault';
 import type { Problem } from './problem';
+import { heldTwice } from './twice';
 
 /** Far past any job; reading more would freeze a phone. */
 export const LARGEST_FILE = 50_000_000;
@@ -7,7 +9,13 @@ export const LARGEST_FILE = 50_000_000;
 const DEEPEST = 200;
 
 /** What a file holds before anything of it is believed, or why it cannot be read at all. */
-export type ReadText = { readonly file: unknown } | { readonly problems: readonly Problem[] };
+export type ReadText =
+	| {
+			readonly file: unknown;
+			/** Fields that stand twice: only the text of a file shows it. */
+			readonly twice: readonly Problem[];
+	  }
+	| { readonly problems: readonly Problem[] };
 
 /** Takes the text of a job file apart. A torn or foreign file is refused with the line and column of its first fault. */
 export function parseJobText(text: string): ReadText {
@@ -27,7 +35,7 @@ export function parseJobText(text: string): ReadText {
 		);
 	}
 	try {
-		return { file: JSON.parse(bare) as unknown };
+		return { file: JSON.parse(bare) as unknown, twice: heldTwice(bare) };
 	} catch {
 		return refused(...faultWords(bare));
 	}
@@ -66,5 +74,5 @@ function endOfText(text: string, from: number): number {
 }
 
 function refused(what: string, fix: string): ReadText {
-	return { problems: [{ path: [], what, fix, kind: 'stop' }] };
+	return { problems: [{ path: [], what: showHidden(what), fix, kind: 'stop' }] };
 }

@@ -11,7 +11,8 @@ import { cutKind, offcutName, partLabel, rackLabels, type SheetAt } from './cut-
 
 export function orderCsv(plan: Plan): string {
 	const { ruler, currency } = plan.job.shop;
-	const price = (amount: Parameters<typeof plainMoney>[0]) => plainMoney(amount, ruler.decimal);
+	const price = (amount: Parameters<typeof plainMoney>[0]) =>
+		plainMoney(amount, currency, ruler.decimal);
 	const head = [
 		'what',
 		'code',

@@ -21,7 +21,7 @@ export function orderPages(plan: Plan): Leaf[] {
 	if (plan.order.lines.length === 0) return [];
 	const width = widthOf(plan);
 	const { currency, ruler } = plan.job.shop;
-	const plain = (m: Money) => plainMoney(m, ruler.decimal);
+	const plain = (m: Money) => plainMoney(m, currency, ruler.decimal);
 	const blocks: Block[] = [heading('Order', width, `prices in ${currency}`)];
 	for (const group of ['sheets', 'cloth', 'sundries'] as const) {
 		const lines = plan.order.lines.filter((l) => l.group === group);
@@ -169,7 +169,7 @@ export function costPages(plan: Plan): Leaf[] {
 	if (quote.labour.length === 0 && quote.bought === 0) return [];
 	const width = widthOf(plan);
 	const { currency, ruler } = job.shop;
-	const plain = (m: Money) => plainMoney(m, ruler.decimal);
+	const plain = (m: Money) => plainMoney(m, currency, ruler.decimal);
 	const percent = (n: number) => `${n.toFixed(1).replace('.', ruler.decimal)} %`;
 	const rows: Row[] = [
 		row('Material bought', plain(quote.bought)),

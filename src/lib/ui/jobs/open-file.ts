@@ -15,11 +15,11 @@ export function fromText(
 	if ('problems' in read) {
 		return { refused: read.problems.map((p) => `${name}: ${p.what} ${p.fix}`) };
 	}
-	const { file } = read;
+	const { file, twice } = read;
 	if (typeof file !== 'object' || file === null || Array.isArray(file)) {
 		return {
 			refused: [`${name} is no job file: it holds no job. Open a file saved with 'Save file'.`],
 		};
 	}
-	return { opening: { id: newId(), file: file as JobFile, sharesRack: false } };
+	return { opening: { id: newId(), file: file as JobFile, sharesRack: false, noted: twice } };
 }

@@ -17,6 +17,8 @@ export interface Opening {
 	readonly id: string;
 	readonly file: JobFile;
 	readonly sharesRack: boolean;
+	/** What the text of its file told beyond what it holds; said until another job is opened. */
+	readonly noted?: readonly Problem[];
 }
 
 /**
@@ -77,6 +79,7 @@ export class Desk {
 		this.sharesRack = opening.sharesRack;
 		this.#history = begin(withRack(opening.file, rack));
 		this.watch.clear();
+		this.watch.noted = opening.noted ?? [];
 		this.watch.follow(this.file, 0);
 		this.saver.keepThing('open', opening.id);
 		this.#save();

@@ -1,3 +1,4 @@
+import type { Problem } from '../../job/problem';
 import type { Looked, Progress } from '../../layout/looking';
 import { EFFORT } from '../../layout/pace';
 import type { Saving } from '../../layout/savings';
@@ -43,6 +44,9 @@ export class PlanWatch {
 	search = $state.raw<Search | null>(null);
 	/** Told the search behind each new plan in view. */
 	onLooked: (looked: Looked, by: 'keep looking' | 'stop') => void = () => undefined;
+
+	/** Problems that no plan knows of, said with those of each plan. */
+	noted: readonly Problem[] = [];
 
 	#n = 0;
 	#stopped = 0;
@@ -128,7 +132,8 @@ export class PlanWatch {
 
 	#show(n: number, plan: Plan | null): boolean {
 		if (n !== this.#n || !plan) return false;
-		this.plan = plan;
+		this.plan =
+			this.noted.length === 0 ? plan : { ...plan, problems: [...this.noted, ...plan.problems] };
 		return true;
 	}
 
