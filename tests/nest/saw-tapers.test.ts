@@ -4,7 +4,9 @@ import type { Outline, Point } from '../../src/lib/geometry/outline';
 import { moved, turned } from '../../src/lib/geometry/turn';
 import { ticks } from '../../src/lib/measure/length';
 import { auditSheets } from '../../src/lib/nest/audit';
+import { taperOf } from '../../src/lib/nest/pairs';
 import { nestSaw } from '../../src/lib/nest/saw';
+import type { Piece, Placed } from '../../src/lib/nest/types';
 import { finish, piece, sawProblem, sheet } from './saw-samples';
 
 /** A trapezoid or triangle that fills its rectangle, its parallel sides along x or along y. */
@@ -36,6 +38,18 @@ const tapers = fc
 
 const key = (p: Point, q: Point): string => [`${p.x},${p.y}`, `${q.x},${q.y}`].sort().join(' to ');
 
+function shapeOf({ outline, length, width }: Piece, { x, y, turn }: Placed): Outline {
+	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[turn];
+	return moved(turned(outline!, turn), x + shift[0]!, y + shift[1]!);
+}
+
+function slantsOf(lain: Outline): string[] {
+	return lain.flatMap((p, i) => {
+		const q = lain[(i + 1) % lain.length]!;
+		return p.x !== q.x && p.y !== q.y ? [key(p, q)] : [];
+	});
+}
+
 /** Is a point inside an outline without hollow corners? */
 function holds(outline: Outline, at: Point): boolean {
 	const sides = outline.map((p, i) => {
@@ -55,12 +69,8 @@ describe('a tapered piece alone in its rectangle', () => {
 				const answer = finish(nestSaw(problem, { seed: 1, effort: 20 }));
 				expect(auditSheets(problem, answer)).toEqual([]);
 				const [placed] = answer.layouts[0]!.placed;
-				const shift = placed!.turn === 90 ? asked.width : 0;
-				const lain = moved(turned(asked.outline!, placed!.turn), placed!.x + shift, placed!.y);
-				const slanted = lain.flatMap((p, i) => {
-					const q = lain[(i + 1) % lain.length]!;
-					return p.x !== q.x && p.y !== q.y ? [key(p, q)] : [];
-				});
+				const lain = shapeOf(asked, placed!);
+				const slanted = slantsOf(lain);
 				const cuts = answer.layouts[0]!.cuts.filter((c) => c.kind === 'slant');
 				expect(cuts.map((c) => key(c.from!, c.to!)).sort()).toEqual(slanted.sort());
 				for (const cut of cuts) {
@@ -71,6 +81,35 @@ describe('a tapered piece alone in its rectangle', () => {
 					};
 					expect(before).toBe(!holds(lain, probe));
 				}
+			}),
+			{ numRuns: 200 },
+		);
+	});
+});
+
+describe('two tapered pieces head to tail', () => {
+	it('are parted by one slanted cut, and their other slanted sides are cut afterwards', () => {
+		fc.assert(
+			fc.property(tapers, fc.boolean(), (asked, across) => {
+				// The rectangle of the pair is the only one that fits this sheet, whichever way its long side runs.
+				const pair = taperOf(asked)!.pair(asked, 1)!;
+				fc.pre(pair.length * pair.width < 2 * asked.length * asked.width);
+				const [long, wide] = across ? [pair.width, pair.length] : [pair.length, pair.width];
+				const problem = sawProblem(
+					[sheet('S', long, wide, { count: 1 })],
+					[{ ...asked, count: 2 }],
+					{ kerf: ticks(1) },
+				);
+				const answer = finish(nestSaw(problem, { seed: 1, effort: 20 }));
+				expect(answer.unplaced).toEqual([]);
+				expect(auditSheets(problem, answer)).toEqual([]);
+				const { placed, cuts } = answer.layouts[0]!;
+				const edges = placed.map((p) => slantsOf(shapeOf(asked, p)));
+				const slants = cuts.filter((c) => c.kind === 'slant').map((c) => key(c.from!, c.to!));
+				// The parting cut runs along the first piece; the second piece's side lies one kerf beside it.
+				expect(slants).toHaveLength(edges.flat().length - 1);
+				expect(new Set(slants).size).toBe(slants.length);
+				for (const slant of slants) expect(edges.flat()).toContain(slant);
 			}),
 			{ numRuns: 200 },
 		);

@@ -19,9 +19,10 @@ export interface Content {
 }
 
 export interface Slant {
+	/** The strip of an earlier slanted cut that it takes up; null for the rectangle itself. */
+	readonly of: Gives | null;
 	readonly from: Spot;
 	readonly to: Spot;
-	/** A strip is what the next slanted cut takes up. */
 	readonly gives: readonly [Gives, Gives];
 }
 
@@ -39,7 +40,6 @@ interface Board {
 }
 
 interface Slanted {
-	readonly rect: Rect;
 	readonly content: Content;
 	readonly from: Open<Gives>;
 }
@@ -80,7 +80,7 @@ export class SawBench {
 		const content = this.contentOf(region, rect);
 		const gives: Open<Gives> = { kind: content.kind === 'tapered' ? 'strip' : content.kind, rect };
 		if (content.kind === 'piece' && content.id !== undefined) gives.id = content.id;
-		if (content.kind === 'tapered') this.tapered.push({ rect, content, from: gives });
+		if (content.kind === 'tapered') this.tapered.push({ content, from: gives });
 		return gives;
 	}
 
@@ -160,18 +160,16 @@ export class SawBench {
 		return gives;
 	}
 
-	private slant({ rect, content, from }: Slanted): void {
-		let board: Open<Gives> | undefined = from;
-		for (const { from: start, to, gives } of content.slants ?? []) {
+	private slant({ content, from }: Slanted): void {
+		for (const { of, from: start, to, gives } of content.slants ?? []) {
 			const n = this.cuts.length + 1;
-			if (!board) throw new Error('bug: a slanted cut with no board left to cut');
+			const board: Open<Gives> = of ?? from;
 			board.nextCut = n;
-			board = gives.find((g) => g.kind === 'strip');
 			this.cuts.push({
 				n,
 				kind: 'slant',
 				runs: runsOf(start, to),
-				region: rect,
+				region: board.rect,
 				at: 0 as Length,
 				fence: 0 as Length,
 				fenceEdge: 'left',

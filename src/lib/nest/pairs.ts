@@ -87,6 +87,8 @@ function pairUp(sides: Sides, kerf: number): Pair {
 
 /** A slanted side of a piece that lies alone in its rectangle; the triangle out to `corner` falls off. */
 export interface SlantedSide {
+	/** At the left or lower end of the piece, or at its other end. */
+	readonly end: 0 | 1;
 	readonly from: Spot;
 	readonly to: Spot;
 	readonly corner: Spot;
@@ -103,7 +105,7 @@ export function slantedSides(piece: Piece): SlantedSide[] {
 		.map((end) => {
 			const outer = end === 0 ? 0 : length;
 			const corner = spot(outer, near[end] === outer ? depth : 0);
-			return { from: spot(near[end], 0), to: spot(far[end], depth), corner };
+			return { end, from: spot(near[end], 0), to: spot(far[end], depth), corner };
 		});
 }
 

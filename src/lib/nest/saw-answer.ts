@@ -1,12 +1,13 @@
 import type { Rect } from '../geometry/outline';
 import type { Length } from '../measure/length';
 import { cutPlan, worthKeeping } from './cut-plan';
-import { runsOf, SawBench, type Content, type Slant } from './cuts';
+import { SawBench, type Content, type Slant } from './cuts';
 import type { Kept } from './laying';
-import { meeting, slantedSides, type Spot } from './pairs';
+import { meeting, slantedSides } from './pairs';
 import type { Region } from './regions';
 import type { Kind, SawModel } from './saw-model';
 import { typeOf, type SlackTree } from './slack-tree';
+import { cornersOff, spotOn } from './taper-cuts';
 import { trimCuts } from './trims';
 import type { Cut, Gives, Piece, Placed, SheetLayout, SheetsAnswer } from './types';
 
@@ -42,23 +43,6 @@ type Turn = Placed['turn'];
 
 const turnBy = (a: number, b: number): Turn => ((a + b) % 360) as Turn;
 
-/** Brings a point of what lies in `rect` to the sheet. A quarter turn to the left carries a, b to `width` - b, a. */
-function spotOn(rect: Rect, width: number | null): (p: Spot) => Spot {
-	return ({ x, y }) =>
-		width === null ? { x: rect.x + x, y: rect.y + y } : { x: rect.x + width - y, y: rect.y + x };
-}
-
-function around(spots: readonly Spot[]): Rect {
-	const [xs, ys] = [spots.map((s) => s.x), spots.map((s) => s.y)];
-	const [x, y] = [Math.min(...xs), Math.min(...ys)];
-	return { x, y, length: Math.max(...xs) - x, width: Math.max(...ys) - y };
-}
-
-/** Does a corner lie to the left of a slanted cut, or below one that runs rather along the sheet? */
-function isBefore(corner: Spot, from: Spot, to: Spot): boolean {
-	return runsOf(from, to) === 'x' ? 2 * corner.y < from.y + to.y : 2 * corner.x < from.x + to.x;
-}
-
 /** What one sheet turns into: places and cuts, as they are made. */
 class SheetMaker {
 	readonly placed: Placed[] = [];
@@ -86,16 +70,7 @@ class SheetMaker {
 		this.placed.push({ ...rect, id: piece.id, copy, turn });
 		const sides = slantedSides(piece);
 		if (sides.length === 0) return { kind: 'piece', id: piece.id };
-		const spot = spotOn(rect, turn === 90 ? piece.width : null);
-		const slants = sides.map((side, i) => {
-			const [from, to, corner] = [spot(side.from), spot(side.to), spot(side.corner)];
-			const waste: Gives = { kind: 'waste', rect: around([from, to, corner]) };
-			const last = i === sides.length - 1;
-			const kept: Gives = last ? { kind: 'piece', rect, id: piece.id } : { kind: 'strip', rect };
-			const gives: Slant['gives'] = isBefore(corner, from, to) ? [waste, kept] : [kept, waste];
-			return { from, to, gives };
-		});
-		return { kind: 'tapered', slants };
+		return { kind: 'tapered', slants: cornersOff(piece, sides, rect, turn, null) };
 	}
 
 	private pair(type: number, rect: Rect): Content {
@@ -104,21 +79,27 @@ class SheetMaker {
 		const { piece } = pieces[0];
 		const pair = this.model.types[member]!.taper!.pair(piece, this.model.kerf)!;
 		const quarter = rect.length !== pair.length || rect.width !== pair.width;
-		const spot = spotOn(rect, quarter ? pair.width : null);
-		const half = meeting(piece)!.turned ? 180 : 0;
+		const spot = spotOn(rect, quarter ? 90 : 0, pair);
+		const { turned } = meeting(piece)!;
+		const outer = slantedSides(piece).filter((side) => side.end === (turned ? 1 : 0));
+		const slants: Slant[] = [];
 		const lay = (i: 0 | 1, a: number, b: number): Gives => {
 			const corner = spot({ x: a, y: quarter ? b + piece.width : b });
 			const size = quarter
 				? { length: piece.width, width: piece.length }
 				: { length: piece.length, width: piece.width };
-			const turn = turnBy(half + 180 * i, quarter ? 90 : 0);
-			const { id } = pieces[i].piece;
+			const turn = turnBy((turned ? 180 : 0) + 180 * i, quarter ? 90 : 0);
+			const { piece: own, copy } = pieces[i];
 			const box: Rect = { ...corner, ...size };
-			this.placed.push({ ...box, id, copy: pieces[i].copy, turn });
-			return { kind: 'piece', rect: box, id };
+			this.placed.push({ ...box, id: own.id, copy, turn });
+			if (outer.length === 0) return { kind: 'piece', rect: box, id: own.id };
+			const strip: Gives = { kind: 'strip', rect: box };
+			slants.push(...cornersOff(own, outer, box, turn, strip));
+			return strip;
 		};
 		const gives = [lay(0, 0, 0), lay(1, pair.second.x, pair.second.y)] as const;
-		return { kind: 'tapered', slants: [{ from: spot(pair.from), to: spot(pair.to), gives }] };
+		const parting: Slant = { of: null, from: spot(pair.from), to: spot(pair.to), gives };
+		return { kind: 'tapered', slants: [parting, ...slants] };
 	}
 }
 

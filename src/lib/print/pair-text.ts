@@ -1,6 +1,8 @@
 import type { Part } from '../design/part';
+import type { Rect } from '../geometry/outline';
 import { pieces, sawOf } from '../layout/board-problem';
 import { taperOf, type Pair } from '../nest/pairs';
+import type { Cut, Placed } from '../nest/types';
 import type { Plan } from '../plan';
 import type { Figures } from './figures';
 
@@ -56,7 +58,14 @@ function textOf(part: Part, { parts, pair }: Alike, laid: boolean, figures: Figu
 
 /** Ids of the parts that one slanted cut parts from each other in the layouts. */
 function pairsLaid(plan: Plan): ReadonlySet<string> {
-	const cuts = plan.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.cuts));
-	const slants = cuts.filter((c) => c.kind === 'slant' && c.gives.every((g) => g.kind === 'piece'));
-	return new Set(slants.flatMap((c) => c.gives.flatMap((g) => (g.id ? [g.id] : []))));
+	const layouts = plan.boards.flatMap((b) => b.answer.layouts);
+	return new Set(layouts.flatMap(({ cuts, placed }) => cuts.flatMap((c) => partedBy(c, placed))));
+}
+
+/** A slanted cut that loses nothing parts two pieces, whether or not corners come off them afterwards. */
+function partedBy({ kind, gives }: Cut, placed: readonly Placed[]): string[] {
+	if (kind !== 'slant' || gives.some((g) => g.kind === 'waste')) return [];
+	const isAt = (a: Rect, b: Rect) =>
+		a.x === b.x && a.y === b.y && a.length === b.length && a.width === b.width;
+	return placed.filter((p) => gives.some((g) => isAt(g.rect, p))).map((p) => p.id);
 }
