@@ -58,6 +58,20 @@ describe('a side profile out of a drawing', () => {
 		expect(sizes(free({ kind: 'dxf', text: small, unit: 'mm', scale: 10 }))).toEqual(sizes(free()));
 	});
 
+	it('needs no corners beside it, and corners are asked for where neither is given', () => {
+		const drawing = svg('M0 350 L400 350 L300 0 L0 0 Z');
+		const bare = { shape: { kind: 'free', width: 600, drawing } } as Asked;
+		expect(made(bare).problems).toEqual([]);
+		expect(sizes(bare)).toEqual(sizes(free()));
+		const neither = made({ shape: { kind: 'free', width: 600 } });
+		expect(neither.problems).toMatchObject([
+			{ path: ['boxes', 0, 'shape', 'corners'], kind: 'stop' },
+		]);
+		expect(`${neither.problems[0]!.what} ${neither.problems[0]!.fix}`).toMatch(
+			/three corners; none.*drawing/,
+		);
+	});
+
 	it('is still solved for its volume', () => {
 		const asked = {
 			...free(svg('M0 350 L400 350 L300 0 L0 0 Z')),

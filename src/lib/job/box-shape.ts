@@ -97,7 +97,10 @@ const free = z.strictObject({
 		)
 		.min(3, 'A profile needs three corners.|Give at least three.')
 		.max(24, 'This is more than 24 corners.|Leave out corners that lie on a straight line.')
-		.describe('Corners: round the side profile as seen from the right end, front on the left.'),
+		.default([])
+		.describe(
+			'Corners: round the side profile as seen from the right end, front on the left. Empty where a drawing stands in.',
+		),
 	drawing: drawing
 		.nullable()
 		.default(null)

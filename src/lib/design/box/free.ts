@@ -19,6 +19,14 @@ export function freeCorners(shape: Free, trouble: Trouble): Point[] | null {
 	const path = ['shape', shape.drawing ? 'drawing' : 'corners'];
 	const given = shape.drawing ? drawnCorners(shape.drawing, path, trouble) : shape.corners;
 	if (!given) return null;
+	if (given.length < 3) {
+		trouble.stop(
+			path,
+			`A profile needs three corners; ${given.length === 0 ? 'none is' : `${given.length} are`} given, and no drawing.`,
+			'Type in the corners, or give a drawing that stands in for them.',
+		);
+		return null;
+	}
 	const crossing = crossings(given, 1)[0];
 	if (crossing) {
 		trouble.stop(

@@ -112,6 +112,9 @@ export function freshWay(
 ): unknown {
 	if (!way.entry) return way.plain;
 	const made = freshGroup(way.entry, about) as Record<string, unknown>;
+	// A profile may leave its corners out for a drawing; until there is one, a rectangle is something to change.
+	const corners = way.entry.fields.find((f) => f.key === 'corners')?.entry;
+	if (corners?.kind === 'list' && corners.optional) made.corners = fresh(corners, 'corners', about);
 	if (typeof old === 'object' && old !== null) {
 		for (const field of way.entry.fields) {
 			const was = (old as Readonly<Record<string, unknown>>)[field.key];
@@ -125,9 +128,12 @@ export function freshWay(
 
 /** Three corners of a triangle, or as many of anything else as there must be. */
 function freshList(key: string, item: Entry, least: number, about: About): unknown[] {
-	if (key === 'corners' || key === 'points') return RECTANGLE.map((p) => ({ ...p }));
+	if (key === 'corners' || key === 'points') return startCorners();
 	return Array.from({ length: least }, () => fresh(item, key, about));
 }
+
+/** A rectangle to be changed. */
+export const startCorners = (): { x: number; y: number }[] => RECTANGLE.map((p) => ({ ...p }));
 
 const RECTANGLE = [
 	{ x: 0, y: 0 },
