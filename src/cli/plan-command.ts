@@ -2,6 +2,7 @@ import { parseJobText } from '../lib/job/text';
 import type { Problem } from '../lib/job/problem';
 import type { Progress } from '../lib/layout/looking';
 import { plan as makePlan, type Plan, type PlanOptions } from '../lib/plan';
+import { forPaper } from '../lib/print/unprintable';
 import sample from '../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from './input';
 import { parse, wholeNumber } from './options';
@@ -14,7 +15,7 @@ import { writeFiles } from './write-files';
 
 /** `plan`: a job in, everything made of it out. Returns the exit code. */
 export async function planCommand(args: readonly string[]): Promise<number> {
-	const { values, file } = parse(args, {
+	const { values, file: given } = parse(args, {
 		out: { type: 'string' },
 		json: { type: 'boolean' },
 		paper: { type: 'string' },
@@ -24,16 +25,14 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const seed = wholeNumber(values, 'seed', 0xffffffff);
 	const effort = wholeNumber(values, 'effort', 1e9);
 	const paper = paperOf(values['paper']);
-	const read = await readFile(file);
+	const read = await readFile(given);
 	const options: PlanOptions = {
 		...(seed === null ? {} : { seed }),
 		...(effort === null ? {} : { effort }),
 		watch: tellTerminal(),
 	};
-	const planned = noting(
-		await makePlan(paper ? onPaper(read.file, paper) : read.file, options),
-		read.twice,
-	);
+	const file = paper ? onPaper(read.file, paper) : read.file;
+	const planned = noting(await makePlan(file, options), read);
 	clearTerminal();
 	if (values['json']) process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
 	else leave(planned, String(values['out'] ?? 'out'));
@@ -44,14 +43,14 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 export async function checkCommand(args: readonly string[]): Promise<number> {
 	const { file } = parse(args, {});
 	const read = await readFile(file);
-	const { problems } = noting(await makePlan(read.file, { watch: tellTerminal() }), read.twice);
+	const { problems } = noting(await makePlan(read.file, { watch: tellTerminal() }), read);
 	clearTerminal();
 	return refused(problems, process.stdout);
 }
 
-/** The plan with what only the text of its file could tell. */
-function noting(plan: Plan, problems: readonly Problem[]): Plan {
-	return { ...plan, problems: [...problems, ...plan.problems] };
+/** The plan with what only the text of its file could tell, and what its paper cannot show. */
+function noting(plan: Plan, { file, twice }: ReadFile): Plan {
+	return forPaper({ ...plan, problems: [...twice, ...plan.problems] }, file);
 }
 
 function leave(plan: Plan, folder: string): void {

@@ -1,5 +1,6 @@
 import { offer } from './offer';
 import { plan, savings } from '../lib/plan';
+import { forPaper } from '../lib/print/unprintable';
 import { makePlanner } from './make-planner';
 
 /** A message of our own behind those already waiting: timers of zero are held back by browsers, ports are not. */
@@ -16,7 +17,7 @@ function breathe(): Promise<void> {
 
 offer(
 	makePlanner({
-		plan,
+		plan: async (file, options) => forPaper(await plan(file, options), file),
 		savings,
 		breathe,
 		clock: () => performance.now(),

@@ -66,7 +66,7 @@ function addLetter(runs: { face: Face; text: string }[], letter: string, weight:
 }
 
 /** Stands where a letter is in neither face: the reader sees that one is missing. */
-const EMPTY_BOX = '\u25a1';
+export const EMPTY_BOX = '\u25a1';
 
 /** Accents joined to their letters (as the fonts have them) and line breaks turned to spaces. */
 export function settable(text: string): string {
