@@ -10,7 +10,7 @@ import { taperedCleats } from './tapered-cleats';
 import { divideTapered, type TaperedRoom } from './tapered-divide';
 import { layersInside, layersOutside } from './tapered-layers';
 import type { Trouble } from './trouble';
-import { slotSetups } from './vent';
+import { slotSetups } from './slot-setup';
 import type { Taken } from './volume';
 
 /** Fills a double-tapered box: layers, dividers, braces, cleats, then what is mounted on its walls. */

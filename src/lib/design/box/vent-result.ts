@@ -13,7 +13,8 @@ import type { SlotPlane } from './slot-plane';
 import { frameOf, planeArea, type Frame, type Solid } from './solid';
 import { roundHole } from './trim';
 import type { Trouble } from './trouble';
-import { bodyAt, tooLong, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
+import { bodyAt } from './slot-setup';
+import { tooLong, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
 import { tune } from './vent-air';
 import { add3, p3, scale3, sub3, unit3 } from './vec';
 

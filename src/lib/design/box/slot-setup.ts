@@ -1,0 +1,187 @@
+import type { Box } from '../../job/box';
+import type { SlotVent } from '../../job/box-vent';
+import type { Material } from '../../job/stock';
+import { equalRadius } from './acoustics';
+import type { SweptAir } from './air';
+import type { Board } from './board';
+import type { Rack } from './rack';
+import { setIn } from './section';
+import { shown } from './shown';
+import {
+	longestSlot,
+	shortestBend,
+	slotAreas,
+	slotBody,
+	type SlotBody,
+	type SlotSize,
+} from './slot';
+import { slotPlane, type SlotPlane } from './slot-plane';
+import { planeArea } from './solid';
+import type { Trouble } from './trouble';
+import { radiiOf, ventName, type SlotSetup, type VentRoom } from './vent';
+import type { Breath } from './vent-air';
+
+/** Finds where every slot runs, before anything else takes its place. */
+export function slotSetups(box: Box, inside: VentRoom, rack: Rack, trouble: Trouble): SlotSetup[] {
+	return box.vents.flatMap((vent, v) => {
+		if (vent.kind !== 'slot') return [];
+		const material = rack.of(vent.material, ['vents', v, 'material']);
+		if (!material) return [];
+		const found = planeFor(vent, inside);
+		if ('no' in found) {
+			trouble.stop(['vents', v, 'along'], found.no, found.fix);
+			return [];
+		}
+		return slotSetup(vent, v, found, material, inside, trouble) ?? [];
+	});
+}
+
+function planeFor(
+	vent: SlotVent,
+	inside: VentRoom,
+): { plane: SlotPlane; room: number } | { no: string; fix: string } {
+	let no =
+		'Between four leaning walls the boards of a slot would have to twist: it is not laid out.';
+	let fix = 'Take a round vent, which is, or make the box slanted: only one of its walls leans.';
+	for (const [room, { air }] of inside.rooms.entries()) {
+		if (air.kind !== 'swept') continue;
+		const plane = slotPlane(air, vent.along);
+		if (!('no' in plane)) return { plane, room };
+		no = plane.no;
+		fix = 'Run it along a board that meets the front of its chamber.';
+	}
+	return { no, fix };
+}
+
+function slotSetup(
+	vent: SlotVent,
+	index: number,
+	{ plane, room }: { plane: SlotPlane; room: number },
+	material: Material,
+	inside: VentRoom,
+	trouble: Trouble,
+): SlotSetup | null {
+	const path = ['vents', index];
+	const high = plane.corners.reduce(
+		(most, p) =>
+			Math.max(most, Math.abs(p.y - plane.corners[(plane.front + 1) % plane.corners.length]!.y)),
+		0,
+	);
+	if (vent.gap + material.measured >= high) {
+		trouble.stop(
+			[...path, 'gap'],
+			`A slot of ${shown(vent.gap)} mm with its board fills the chamber, which is ${shown(high)} mm there.`,
+			`Give less than ${shown(high - material.measured)} mm.`,
+		);
+		return null;
+	}
+	if (vent.bend === 'L' && !plane.bends) {
+		trouble.stop(
+			[...path, 'bend'],
+			`An L along the ${vent.along} end needs a back that stands square to it.`,
+			'Make it straight, or run it along the bottom or the top.',
+		);
+		return null;
+	}
+	const width = plane.run[1] - plane.run[0];
+	const t = material.measured;
+	if (vent.run !== null && vent.run + t > width && vent.run !== width) {
+		trouble.stop(
+			[...path, 'run'],
+			`A slot ${shown(vent.run)} mm wide with its cheek does not fit in ${shown(width)} mm.`,
+			`Give at most ${shown(width - t)} mm, or leave it empty for wall to wall.`,
+		);
+		return null;
+	}
+	const cheek = vent.run !== null && vent.run !== width;
+	const run = [plane.run[0], cheek ? plane.run[0] + vent.run! : plane.run[1]] as const;
+	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
+	const name = ventName(vent, index);
+	const radii = radiiOf(vent);
+	const breath = slotBreath(vent, plane, size, run, cheek, radii);
+	return {
+		kind: 'slot',
+		index,
+		name,
+		vent,
+		room,
+		plane,
+		size,
+		run,
+		cheek,
+		material,
+		radii,
+		breath,
+		clearWanted: vent.gap,
+	};
+}
+
+export function stackOf(boards: readonly Board[], wall: string): number {
+	return boards
+		.filter(
+			(b) => b.wall === wall && (b.role === 'wall' || b.role === 'end' || b.role === 'doubler'),
+		)
+		.reduce((sum, b) => sum + b.material.measured, 0);
+}
+
+function slotBreath(
+	vent: SlotVent,
+	plane: SlotPlane,
+	size: SlotSize,
+	run: readonly [number, number],
+	cheek: boolean,
+	radii: number,
+): Breath {
+	const wide = run[1] - run[0];
+	const area = vent.gap * wide;
+	return {
+		area,
+		ends: radii * equalRadius(area),
+		fixed: vent.goal.by === 'length' ? vent.goal.length : null,
+		longest: longestSlot(plane, size, vent.bend === 'L'),
+		fit: (length) => buildable(vent, plane, size, length),
+		takes(length) {
+			const body = slotBody(plane, size, length, isBent(vent, plane, size, length));
+			const { air, boards } = slotAreas(body);
+			return (air + boards) * wide + (cheek ? Math.abs(planeArea(body.cheek)) * size.board : 0);
+		},
+	};
+}
+
+/** An L that would end before its corner is built straight. */
+export function isBent(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): boolean {
+	const shortest = shortestBend(plane, size);
+	return vent.bend === 'L' && length >= shortest && longestSlot(plane, size, true) >= shortest;
+}
+
+function buildable(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): number {
+	const bent = isBent(vent, plane, size, length);
+	return Math.min(length, longestSlot(plane, size, bent));
+}
+
+export function bodyAt(setup: SlotSetup, length: number): SlotBody {
+	return slotBody(
+		setup.plane,
+		setup.size,
+		length,
+		isBent(setup.vent, setup.plane, setup.size, length),
+	);
+}
+
+/** The air braces and cleats may stand in: what the slots leave. Null where that is too little to set anything in. */
+export function clearOf(air: SweptAir, room: number, slots: readonly SlotSetup[]): SweptAir | null {
+	return slots.reduce<SweptAir | null>((left, slot) => {
+		if (!left || slot.room !== room || slot.cheek) return left;
+		const deep = slot.vent.gap + slot.size.board;
+		const { along, bend } = slot.vent;
+		const { keys, front } = slot.plane;
+		const behind = bend === 'L' ? keys[(front + 2) % keys.length] : null;
+		const corners = setIn(
+			left.corners,
+			left.keys.map((key) => (key === along || key === behind ? deep : 0)),
+		);
+		const x0 = along === 'left' ? left.x0 + deep : left.x0;
+		const x1 = along === 'right' ? left.x1 - deep : left.x1;
+		return corners && x1 > x0 ? { ...left, corners, x0, x1 } : null;
+	}, air);
+}
