@@ -11,7 +11,9 @@ import { ruin, type Tools } from './ruin';
  * EJOR 258, 2017) and weights that rise for what will not go in carry it over the hills.
  */
 
-const MEMORY = 200; // states looked back to by late acceptance
+// states looked back to by late acceptance; with several kinds of sheet costs are finely graded, and a short memory does better
+const MEMORY = 200;
+const MEMORY_SEVERAL = 50;
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
 const PAIR_CHANCE = 0.7;
@@ -22,7 +24,7 @@ const WINDOW_STEPS = 3000;
 export class Hunt {
 	private readonly laying: Laying;
 	private readonly weight: Float64Array;
-	private readonly history = new Float64Array(MEMORY);
+	private readonly history: Float64Array;
 	private limit = Infinity;
 	private steps = 0;
 	private now = 0;
@@ -41,6 +43,7 @@ export class Hunt {
 		const pieces = job.model.demand.reduce((a, b) => a + b, 0);
 		const perSheet = pieces / Math.max(1, first.trees.length);
 		const several = job.model.kinds.length > 1;
+		this.history = new Float64Array(several ? MEMORY_SEVERAL : MEMORY);
 		this.tools = {
 			empty: several ? 0.2 : perSheet > 8 ? 0.03 : 0.15,
 			swap: 0.1,
@@ -136,7 +139,7 @@ export class Hunt {
 	private judge(): void {
 		const { laying, history } = this;
 		const then = this.weigh();
-		const at = this.steps++ % MEMORY;
+		const at = this.steps++ % history.length;
 		if (then <= this.now || then <= history[at]!) {
 			laying.commit();
 			this.now = then;

@@ -63,35 +63,59 @@ export function usable(sheet: Sheet): { length: number; width: number } {
 	};
 }
 
-function kindsOf(problem: SawProblem): Kind[] {
-	const open = problem.sheets.filter((s) => {
-		const { length, width } = usable(s);
-		return length > 0 && width > 0 && (s.count === null || s.count > 0);
+/** A sheet of the stock that is not used up, with its usable size, one kerf added. */
+interface Open {
+	readonly sheet: Sheet;
+	readonly w: number;
+	readonly h: number;
+}
+
+function openSheets(problem: SawProblem): Open[] {
+	return problem.sheets.flatMap((sheet) => {
+		const { length, width } = usable(sheet);
+		if (length <= 0 || width <= 0 || sheet.count === 0) return [];
+		return [{ sheet, w: length + problem.kerf, h: width + problem.kerf }];
 	});
-	const areaOf = (s: Sheet): number => usable(s).length * usable(s).width;
-	const largest = Math.max(1, ...open.map(areaOf));
-	const pieces = problem.pieces.reduce((sum, p) => sum + p.count, 0);
-	const moneyUnit = SHARE_STEPS * 16 * (pieces + 1) + 1; // no sum of the lesser aims outweighs one unit of money
-	const cost = (s: Sheet): number =>
-		s.price * moneyUnit +
-		Math.max(1, Math.ceil((areaOf(s) / largest) * SHARE_STEPS)) * (RANK_WEIGHT[s.rank] ?? 16);
-	return open
-		.map((sheet) => ({
-			sheet,
-			w: usable(sheet).length + problem.kerf,
-			h: usable(sheet).width + problem.kerf,
-			count: sheet.count ?? Infinity,
-			cost: cost(sheet),
-		}))
+}
+
+function fits(piece: Piece, { w, h }: Open, kerf: number): boolean {
+	const [length, width] = [piece.length + kerf, piece.width + kerf];
+	return (length <= w && width <= h) || (piece.turns === 'any' && width <= w && length <= h);
+}
+
+/**
+ * Sheets worth opening, cheapest first. Left out are those that hold no piece and those that another kind, to be had
+ * without end, replaces for no more: so such sheets on the rack can never change the plan.
+ */
+function kindsOf(problem: SawProblem, open: readonly Open[]): Kind[] {
+	const pieces = problem.pieces.filter((p) => p.count > 0);
+	const useful = open.filter((s) => pieces.some((p) => fits(p, s, problem.kerf)));
+	const areaOf = ({ sheet }: Open): number => usable(sheet).length * usable(sheet).width;
+	const largest = Math.max(1, ...useful.map(areaOf));
+	const count = pieces.reduce((sum, p) => sum + p.count, 0);
+	const moneyUnit = SHARE_STEPS * 16 * (count + 1) + 1; // no sum of the lesser aims outweighs one unit of money
+	const cost = (s: Open): number =>
+		s.sheet.price * moneyUnit +
+		Math.max(1, Math.ceil((areaOf(s) / largest) * SHARE_STEPS)) * (RANK_WEIGHT[s.sheet.rank] ?? 16);
+	const kinds = useful
+		.map((s) => ({ ...s, count: s.sheet.count ?? Infinity, cost: cost(s) }))
 		.sort(
 			(a, b) => a.cost - b.cost || a.w - b.w || a.h - b.h || (a.sheet.id < b.sheet.id ? -1 : 1),
 		);
+	// a larger sheet may lie beyond the limits of the saw where a smaller one does not
+	if (problem.stages !== null || problem.fenceLimit !== null || problem.narrowestRip !== null)
+		return kinds;
+	return kinds.filter((k) => !kinds.some((other) => replaces(other, k)));
+}
+
+function replaces(other: Kind, k: Kind): boolean {
+	return other.count === Infinity && other.cost < k.cost && other.w >= k.w && other.h >= k.h;
 }
 
 const mmText = (ticks: number): string => String(Math.round(ticks / 16) / 100);
 const size = (l: number, w: number): string => `${mmText(l)} x ${mmText(w)} mm`;
 
-function whyImpossible(piece: Piece, kinds: readonly Kind[], problem: SawProblem): string | null {
+function whyImpossible(piece: Piece, kinds: readonly Open[], problem: SawProblem): string | null {
 	const k = problem.kerf;
 	const straight = kinds.some((s) => piece.length + k <= s.w && piece.width + k <= s.h);
 	const turned = kinds.some((s) => piece.width + k <= s.w && piece.length + k <= s.h);
@@ -171,10 +195,11 @@ function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: number)
 
 /** The problem in the search's own numbers. Lengths are whole; a fraction is a bug of the caller. */
 export function sawModel(problem: SawProblem): SawModel {
-	const kinds = kindsOf(problem);
+	const open = openSheets(problem);
+	const kinds = kindsOf(problem, open);
 	const judged = problem.pieces
 		.filter((p) => p.count > 0)
-		.map((piece) => ({ piece, why: whyImpossible(piece, kinds, problem) }));
+		.map((piece) => ({ piece, why: whyImpossible(piece, open, problem) }));
 	const possible = judged.flatMap((j) => (j.why === null ? [j.piece] : []));
 	const types = typesOf(draftTypes(possible), kinds, problem.kerf);
 	return {
