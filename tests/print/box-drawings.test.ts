@@ -71,6 +71,9 @@ describe('words on the drawings of a box', () => {
 	});
 
 	it('keep clear of each other on boxes with everything in them', () => {
-		fc.assert(fc.property(fc.oneof(fullBox, fullTapered).map(fitted), check), { numRuns: 40, seed: 32 });
+		fc.assert(fc.property(fc.oneof(fullBox, fullTapered).map(fitted), check), {
+			numRuns: 40,
+			seed: 32,
+		});
 	});
 });

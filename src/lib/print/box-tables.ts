@@ -86,9 +86,9 @@ function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler):
 	const line = (what: string, amount: string): Row => ({ cells: [what, amount] });
 	const lines = volumeLines(chamber, ruler);
 	const extra = [
-		...(chamber.stuffing === null
+		...(chamber.acting === chamber.net
 			? []
-			: [line(`Acts like, with ${chamber.stuffing}`, litres(chamber.acting, ruler))]),
+			: [line('Acts like, stuffing counted', litres(chamber.acting, ruler))]),
 		...(chamber.wanted === null ? [] : [line('Wanted', litres(chamber.wanted, ruler))]),
 	];
 	return [
@@ -108,7 +108,10 @@ function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler):
 			},
 			width * 0.6,
 		),
-		...sentence([lines.adjusted ? ADJUSTED : '', tuningText(chamber, ruler)], width),
+		...sentence(
+			[lines.adjusted ? ADJUSTED : '', chamber.stuffing ?? '', tuningText(chamber, ruler)],
+			width,
+		),
 		space(4),
 	];
 }

@@ -20,7 +20,9 @@ export const MOST_PAGES = 12;
 /** Parts whose shape cannot be set out with a rule and a square: curves, more than four corners, odd holes. */
 export function needsTemplate(part: Part): boolean {
 	const curved = (o: Outline) => o.some((c) => (c.bulge ?? 0) !== 0);
-	const shaped = part.outline !== undefined && (curved(part.outline) || part.outline.length > 4);
+	// Corners that only bevels make, one face reaching past the other, are set out from the drawing of the board.
+	const many = part.bevels.length === 0 && (part.outline?.length ?? 0) > 4;
+	const shaped = part.outline !== undefined && (curved(part.outline) || many);
 	return shaped || part.holes.some((h) => !isCircle(h) && (curved(h) || h.length > 4));
 }
 

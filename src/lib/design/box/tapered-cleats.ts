@@ -2,11 +2,12 @@ import type { Cleats } from '../../job/box-inside';
 import type { Material } from '../../job/stock';
 import { holds, type Plane } from './air';
 import { apart } from './apart';
-import { boardName, boardOf, type Board } from './board';
+import { boardOf, type Board } from './board';
 import { stripSeam, type Cleated } from './cleat';
 import { woodOf } from './part-of';
 import { ENDS, meet3, ROUND, type Across, type Six } from './six';
 import { frameOf, type Solid } from './solid';
+import { sideName } from './tapered';
 import type { TaperedRoom } from './tapered-divide';
 import { cross3, dot3, length3, scale3, sub3, unit3, type Point3 } from './vec';
 
@@ -73,7 +74,7 @@ function hipStrip(room: TaperedRoom, i: number, width: number, t: number): Strip
 	if (!isWall(sides[wall]) || !isWall(sides[next])) return null;
 	return {
 		...lying(sides[wall], sides[next], sides.front, width, t),
-		name: `${boardName(wall)} / ${boardName(next)}`,
+		name: `${sideName(wall)} / ${sideName(next)}`,
 		wall,
 		from: sides.front,
 		to: sides.back,
@@ -98,7 +99,7 @@ function roundEnd(
 		return [
 			{
 				...lying(sides[wall], sides[end], sides[before], width, t),
-				name: `${boardName(wall)} / ${boardName(end)}`,
+				name: `${sideName(wall)} / ${sideName(end)}`,
 				wall,
 				from: isWall(sides[before]) ? lifted(sides[before], t) : sides[before],
 				to: hip ? hip.free : sides[after],

@@ -1,12 +1,12 @@
 import type { Box } from '../../job/box';
 import type { BoardKey } from '../../job/box-fields';
-import { boardName, boardOf, type Board } from './board';
+import { boardOf, type Board } from './board';
 import { faceSeam, type Layers } from './doubler';
 import type { Rack } from './rack';
 import type { Seam } from './seam';
 import { around, faceWithin, SIX, type Planes, type Six } from './six';
 import { flat, slab } from './solid';
-import { faceFrame, type TaperedShell } from './tapered';
+import { faceFrame, sideName, type TaperedShell } from './tapered';
 import { airWithin } from './tapered-form';
 import type { TaperedAir } from './air';
 import type { Trouble } from './trouble';
@@ -43,7 +43,7 @@ export function layersInside(
 			const solid = { outside: faceWithin(plane, ring), inside: faceWithin(moved, ring) };
 			const board = boardOf({
 				...layerOf(box, wish.board, `doubler-${boards.length + 1}`),
-				name: `${boardName(wish.board)} doubler`,
+				name: `${sideName(key)} doubler`,
 				role: 'doubler',
 				material,
 				solid,
@@ -74,7 +74,7 @@ export function layersOutside(box: Box, shell: TaperedShell, rack: Rack, trouble
 			const outline = face.map((p) => flat(p, frame));
 			const board = boardOf({
 				...layerOf(box, wish.board, `overlay-${boards.length + 1}`),
-				name: `${boardName(wish.board)} outer layer`,
+				name: `${sideName(key)} outer layer`,
 				role: 'overlay',
 				material,
 				frame,

@@ -69,7 +69,7 @@ function boardsOf(
 		return boardOf({
 			key,
 			wall: key,
-			name: key === 'left' ? 'Left side' : key === 'right' ? 'Right side' : boardName(key),
+			name: sideName(key),
 			role,
 			material,
 			frame,
@@ -77,6 +77,12 @@ function boardsOf(
 			grain: box.boards[key]?.grain ?? 'along',
 		});
 	});
+}
+
+/** Left and right are no ends here: front and back close the box. */
+export function sideName(key: Six): string {
+	if (key === 'left') return 'Left side';
+	return key === 'right' ? 'Right side' : boardName(key);
 }
 
 /** How a leaning face is looked at: upright as far as it goes; a level one with its back up. */
