@@ -39,7 +39,7 @@ function blank(id: string, length: Length, width: Length, extra: Partial<Blank> 
 type RollFile = NonNullable<NonNullable<JobFile['stock']>['rolls']>[number];
 type ClothFile = NonNullable<NonNullable<JobFile['stock']>['cloths']>[number];
 
-function lay(blanks: Blank[], rolls: RollFile[], cloth: Partial<ClothFile> = {}) {
+function lay(blanks: readonly Blank[], rolls: RollFile[], cloth: Partial<ClothFile> = {}) {
 	const job = schema.parse({
 		stock: {
 			cloths: [{ id: 'felt', name: 'Felt', loose: 3, pressed: 2, nap: 'one-way', ...cloth }],

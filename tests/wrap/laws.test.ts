@@ -10,6 +10,7 @@ import { bounds } from '../../src/lib/geometry/extent';
 import { circle, rectangle } from '../../src/lib/geometry/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { clothShape } from '../../src/lib/wrap/cloth-shape';
+import { coveringBlank } from '../../src/lib/wrap/covering-blank';
 import { layOver } from '../../src/lib/wrap/girth';
 import { crosses } from '../../src/lib/wrap/folds';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
@@ -134,6 +135,18 @@ describe('steps', () => {
 const farthest = (corners: Outline, from: Outline): number =>
 	Math.max(...corners.map((p) => distanceTo(p, from)));
 
+interface Relieved {
+	readonly places: number;
+	readonly blocked: number;
+}
+
+/** Places that ask for a relief cut, those without room for it among them. */
+function relievedAt(c: Covering): Relieved {
+	const { blank, blocked } = coveringBlank(c, carpet(), SHOP.ruler);
+	const { notches, slits, corners } = blank.reliefs;
+	return { places: notches + slits + corners + blocked, blocked };
+}
+
 describe('a left and a right panel', () => {
 	it('get blanks that are mirror images of each other', () => {
 		fc.assert(
@@ -149,7 +162,10 @@ describe('a left and a right panel', () => {
 				const b = wrap(right);
 				expect(Math.abs(a.length - b.length)).toBeLessThanOrEqual(2);
 				expect(Math.abs(a.width - b.width)).toBeLessThanOrEqual(2);
-				expect(b.reliefs).toEqual(a.reliefs);
+				const [places, others] = [left, right].map(relievedAt) as [Relieved, Relieved];
+				expect(others.places).toBe(places.places);
+				// A cut that grazes another fold to the tick may find room on one hand and none on the other.
+				if (places.blocked === 0 && others.blocked === 0) expect(b.reliefs).toEqual(a.reliefs);
 				const flipped = b.outline.map((p) => ({ x: p.x, y: b.width - p.y }));
 				expect(farthest(flipped, a.outline)).toBeLessThan(mm(0.2));
 				expect(farthest(a.outline, flipped)).toBeLessThan(mm(0.2));
