@@ -104,6 +104,12 @@ describe('laws of boxes', () => {
 		);
 	});
 
+	it('solving for the depth of a slanted box keeps its slant', () => {
+		const f = figures({ ...slanted(600, 400, 250, 380), target: { litres: 50, solve: 'depth' } });
+		const lean = (Math.atan(150 / 380) * 180) / Math.PI;
+		expect(f.leans.find((l) => l.board === 'back')!.angle).toBeCloseTo(lean, 3);
+	});
+
 	it('a profile typed clockwise is the same box', () => {
 		const corners = [
 			{ x: 0, y: 0 },
