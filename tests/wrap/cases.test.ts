@@ -83,7 +83,7 @@ describe('a slot narrower than two turn-unders', () => {
 		);
 		const { blanks, problems } = wrap({ outline: slot });
 		expect(problems.map((p) => p.what)).toEqual([
-			'In a slot of the outline only 29.5 mm of cloth can be turned under; 50 mm is asked for.',
+			'Tray face: in a slot of the outline only 29.5 mm of cloth can be turned under; 50 mm is asked for.',
 		]);
 		expect(blanks[0]!.reliefs.slits).toBe(2);
 	});

@@ -24,6 +24,8 @@ export interface Step {
 	readonly outline: Outline;
 	readonly height: Length;
 	readonly raised: boolean;
+	/** The layer it belongs to: its name, and its place in the panel's list. */
+	readonly layer?: { readonly name: string; readonly index: number };
 }
 
 /** An opening through the covered board. */

@@ -24,6 +24,10 @@ export interface Verdict {
 	readonly takes: boolean;
 	/** In a sentence, with what would help when it does not. */
 	readonly text: string;
+	/** Place in the panel's list of the layer it is about, where it is about one. */
+	readonly layer?: number;
+	/** What a place that the cloth does not take comes to, and what would help. */
+	readonly doubt?: { readonly figures: string; readonly help: string };
 }
 
 /** The tape laid across a panel: its face, the steps climbed, and the turn-under at both ends. */

@@ -1,5 +1,6 @@
 import type { Covering, Step } from '../design/covering';
 import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../geometry/edge';
+import type { Problem } from '../job/problem';
 import type { Cloth } from '../job/stock';
 import { ticks, type Length } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
@@ -34,9 +35,26 @@ export function verdictsOf(
 	cloth: Cloth,
 	ruler: Ruler,
 ): Verdict[] {
-	const steps = covering.steps.flatMap((s, i) => stepVerdicts(s, `Layer ${i + 1}`, cloth, ruler));
+	const steps = covering.steps.flatMap((s, i) => {
+		const made = stepVerdicts(s, s.layer?.name ?? `Layer ${i + 1}`, cloth, ruler);
+		return s.layer ? made.map((v) => ({ ...v, layer: s.layer!.index })) : made;
+	});
 	const folds = covering.edges.some((e) => e.kind === 'wrapped');
 	return folds && cloth.tightest > 0 ? [...steps, edgeVerdict(cloth, ruler)] : steps;
+}
+
+/** Steps the cloth does not take: what each asks and gives, and that a relief cut or a wrap of its own is needed. */
+export function doubtsOf(
+	name: string,
+	verdicts: readonly Verdict[],
+	path: Problem['path'],
+): Problem[] {
+	return verdicts.flatMap(({ where, layer, doubt }): Problem[] => {
+		if (layer === undefined || !doubt) return [];
+		const what = `${name}: ${where}. ${doubt.figures}.`;
+		const fix = `${doubt.help[0]!.toUpperCase()}${doubt.help.slice(1)}.`;
+		return [{ path: [...path, 'layers', layer], kind: 'check', what, fix }];
+	});
 }
 
 function stepVerdicts(step: Step, what: string, cloth: Cloth, ruler: Ruler): Verdict[] {
@@ -117,8 +135,9 @@ function verdict(
 	const asked = asks >= BEYOND ? 'more than any cloth gives' : `${percent(asks)} %`;
 	const figures = `The cloth must ${how} by ${asked} and gives ${percent(gives)} %`;
 	const help = helps.filter((h) => h !== false).join(', or ');
-	const text = takes ? `${figures}: it takes it.` : `${figures}: ${help}.`;
-	return { where, asks: rounded(asks), gives, takes, text };
+	const base = { where, asks: rounded(asks), gives, takes };
+	if (takes) return { ...base, text: `${figures}: it takes it.` };
+	return { ...base, text: `${figures}: ${help}.`, doubt: { figures, help } };
 }
 
 /**

@@ -11,6 +11,7 @@ import { coveringBlank } from './covering-blank';
 import { fitToRoll } from './fit-to-roll';
 import type { Pace } from './stages';
 import type { Flap } from './flap';
+import { doubtsOf } from './verdicts';
 
 /** What the shop and the rack decide about a wrap. */
 export interface WrapShop {
@@ -43,7 +44,8 @@ export function wrapCovering(
 		path,
 	);
 	const problems = [
-		...crowded(shape, shop.ruler, path),
+		...doubtsOf(covering.name, blank.verdicts ?? [], path),
+		...crowded(covering.name, shape, shop.ruler, path),
 		...unrelieved(blocked, path),
 		...fitted.problems,
 	];
@@ -51,11 +53,11 @@ export function wrapCovering(
 }
 
 /** Edges that face each other nearer than both turn-unders: their flaps come out shorter than asked. */
-function crowded(shape: ClothShape, ruler: Ruler, path: Problem['path']): Problem[] {
+function crowded(name: string, shape: ClothShape, ruler: Ruler, path: Problem['path']): Problem[] {
 	const inWindows = shape.windows.flatMap((w) => w.flaps);
 	return [
-		...crowdedFlaps(shape.flaps, 'a slot of the outline', ruler, path),
-		...crowdedFlaps(inWindows, 'a window', ruler, path),
+		...crowdedFlaps(shape.flaps, `${name}: in a slot of the outline`, ruler, path),
+		...crowdedFlaps(inWindows, `${name}: in a window`, ruler, path),
 	];
 }
 
@@ -74,7 +76,7 @@ function crowdedFlaps(
 		{
 			path,
 			kind: 'check',
-			what: `In ${where} only ${left} of cloth can be turned under; ${wanted} is asked for.`,
+			what: `${where} only ${left} of cloth can be turned under; ${wanted} is asked for.`,
 			fix: `Make it wider, take a smaller turn-under there, or leave its edge bare.`,
 		},
 	];

@@ -160,7 +160,9 @@ class Maker {
 			.filter((l) => l.covering === 'with' && l.surface === surface && l.cloth !== null)
 			.flatMap((l) => {
 				const outline = l.place === 'raised' ? l.piece : l.hole;
-				return outline ? [{ outline, height: l.step, raised: l.place === 'raised' }] : [];
+				const index = this.bench.panel.layers.findIndex((asked) => asked.id === l.id);
+				const layer = { name: l.name, index };
+				return outline ? [{ outline, height: l.step, raised: l.place === 'raised', layer }] : [];
 			});
 	}
 
