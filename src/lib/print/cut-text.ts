@@ -1,3 +1,4 @@
+import type { Part } from '../design/part';
 import type { Rect } from '../geometry/outline';
 import { offcutLabels } from '../layout/offcut-labels';
 import type { BoardLayouts } from '../layout/layouts';
@@ -49,12 +50,25 @@ function giveText(at: SheetAt, give: Gives, figures: Figures): string {
 }
 
 export function partLabel(plan: Plan, id: string): string {
-	return plan.parts.find((p) => p.id === id)?.label ?? id;
+	return partOf(plan, id)?.label ?? id;
+}
+
+/** A plan never changes: what is asked of it for each of thousands of cuts is worked out once. */
+const partsById = new WeakMap<Plan['parts'], ReadonlyMap<string, Part>>();
+const offcutsOf = new WeakMap<Plan['boards'], ReturnType<typeof offcutLabels>>();
+
+/** The part with this id. */
+export function partOf({ parts }: Plan, id: string): Part | undefined {
+	const known = partsById.get(parts) ?? new Map(parts.map((part) => [part.id, part]));
+	partsById.set(parts, known);
+	return known.get(id);
 }
 
 /** The labels the offcuts of a sheet carry on the rack, in their order on the layout. */
 export function rackLabels({ plan, boards, index }: SheetAt): readonly string[] {
-	return offcutLabels(plan.job, plan.boards).get(boards.material)?.[index] ?? [];
+	const known = offcutsOf.get(plan.boards) ?? offcutLabels(plan.job, plan.boards);
+	offcutsOf.set(plan.boards, known);
+	return known.get(boards.material)?.[index] ?? [];
 }
 
 /** 'offcut R12', for an offcut where it lies on the sheet. */

@@ -103,19 +103,31 @@ function insideFlags(
 	return lines
 		.filter((l) => !l.outside)
 		.flatMap((l) => {
-			const all = seats(l);
-			const clearOf = (boxes: readonly Box[], covers: (seat: Seat) => Box[]) =>
-				all.find((seat) => !boxes.some((box) => covers(seat).some((own) => overlap(box, own))));
-			// Nowhere is clear: a leader over a word is better than a flag over it, that better than over another flag.
-			const { spot, radius, foot } =
-				clearOf([...words, ...flags], (seat) => [flagBox(seat), ...leaderBox(seat)]) ??
-				clearOf([...words, ...flags], (seat) => [flagBox(seat)]) ??
-				clearOf(flags, (seat) => [flagBox(seat)]) ??
-				middle(l);
+			const { spot, radius, foot } = seatFor(l, words, flags);
 			flags.push(boxRound(spot, radius + 0.3));
 			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
 			return [...leader, ...flagMarks(l.cut, spot, radius)];
 		});
+}
+
+/**
+ * The first seat that is clear. Where none is, a leader over a word is better than a flag over it, and that better than a
+ * flag over another one. Seats are made one by one: most flags take one of the first, of hundreds.
+ */
+function seatFor(l: CutLine, words: readonly Box[], flags: readonly Box[]): Seat {
+	let overLeader: Seat | null = null;
+	let overWord: Seat | null = null;
+	for (const seat of seats(l)) {
+		const flag = boxRound(seat.spot, seat.radius);
+		if (flags.some((box) => overlap(box, flag))) continue;
+		overWord ??= seat;
+		if (words.some((box) => overlap(box, flag))) continue;
+		overLeader ??= seat;
+		const leader = leaderBox(seat);
+		const struck = (box: Box): boolean => leader !== null && overlap(box, leader);
+		if (!words.some(struck) && !flags.some(struck)) return seat;
+	}
+	return overLeader ?? overWord ?? middle(l);
 }
 
 interface Seat {
@@ -136,17 +148,15 @@ const SEATS: readonly (readonly [number, number])[] = [
 ];
 
 /** Seats in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
-function seats(l: CutLine): Seat[] {
+function* seats(l: CutLine): Generator<Seat, void, void> {
 	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
 	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };
-	const found: Seat[] = [];
 	for (const [radius, off] of SEATS)
 		for (let along = off === 0 ? radius + 0.6 : 0; along <= long - radius; along += 0.7) {
 			const foot = { x: l.entry.x + u.x * along, y: l.entry.y + u.y * along };
 			const spot = { x: foot.x - u.y * off, y: foot.y + u.x * off };
-			found.push({ spot, radius, foot: off === 0 ? null : foot });
+			yield { spot, radius, foot: off === 0 ? null : foot };
 		}
-	return found;
 }
 
 function middle({ entry, exit }: CutLine): Seat {
@@ -154,15 +164,11 @@ function middle({ entry, exit }: CutLine): Seat {
 	return { spot, radius: RADIUS * 0.8, foot: null };
 }
 
-function flagBox({ spot, radius }: Seat): Box {
-	return boxRound(spot, radius);
-}
-
 /** The leader of a flag beside its line, which should not strike a word out. */
-function leaderBox({ spot, foot }: Seat): Box[] {
-	if (foot === null) return [];
+function leaderBox({ spot, foot }: Seat): Box | null {
+	if (foot === null) return null;
 	const [x, y] = [Math.min(foot.x, spot.x), Math.min(foot.y, spot.y)];
-	return [{ x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) }];
+	return { x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) };
 }
 
 function boxRound(spot: Spot, r: number): Box {

@@ -47,6 +47,7 @@ export interface Run {
  * so that a line written from right to left keeps its order. A letter that no face has becomes an empty box.
  */
 export function runsOf(text: string, weight: Weight): Run[] {
+	if (PLAIN.test(text)) return [{ face: weight, text }];
 	const runs: { face: Face; text: string }[] = [];
 	for (const word of settable(text).split(/( +)/)) {
 		const last = runs.at(-1);
@@ -55,6 +56,9 @@ export function runsOf(text: string, weight: Weight): Run[] {
 	}
 	return runs;
 }
+
+/** Letters of the keyboard, which every face has: nearly all texts hold no others. */
+const PLAIN = /^[ -~]+$/;
 
 function addLetter(runs: { face: Face; text: string }[], letter: string, weight: Weight): void {
 	const code = letter.codePointAt(0)!;

@@ -1,5 +1,5 @@
 import { jsPDF } from 'jspdf';
-import type { Ink, Mark, Page, PathMark, TextMark } from './drawing';
+import type { Ink, Mark, Page, PathMark, Step, TextMark } from './drawing';
 import { runsOf, type Face, type Fonts, type Weight } from './faces';
 import { HALO, PAPER, STROKES } from './pens';
 import { textWidth } from './text-width';
@@ -30,7 +30,7 @@ export function writePdf(pages: readonly Page[], fonts: Fonts, meta: PdfMeta): U
 	describe(doc, pages, meta);
 	pages.forEach((page, i) => {
 		if (i > 0) doc.addPage([page.width, page.height], turned(page));
-		for (const mark of page.marks) drawMark(doc, mark);
+		for (const mark of page.marks) drawMark(doc, mark, page.height);
 	});
 	return new Uint8Array(doc.output('arraybuffer'));
 }
@@ -102,22 +102,51 @@ function fileId(texts: readonly string[]): string {
 		.toUpperCase();
 }
 
-function drawMark(doc: jsPDF, mark: Mark): void {
-	if (mark.kind === 'path') drawPath(doc, mark);
+function drawMark(doc: jsPDF, mark: Mark, height: number): void {
+	if (mark.kind === 'path') drawPath(doc, mark, height);
 	else drawText(doc, mark);
 }
 
-function drawPath(doc: jsPDF, mark: PathMark): void {
+function drawPath(doc: jsPDF, mark: PathMark, height: number): void {
 	if (mark.fill === undefined && mark.line === undefined) return;
-	for (const step of mark.steps) {
-		if (step[0] === 'M') doc.moveTo(step[1], step[2]);
-		else if (step[0] === 'L') doc.lineTo(step[1], step[2]);
-		else if (step[0] === 'C') doc.curveTo(step[1], step[2], step[3], step[4], step[5], step[6]);
-		else doc.close();
-	}
+	const only = mark.line === undefined ? rectangles(mark.steps, height) : null;
+	rawWriter(doc).write(only ?? pathOperators(mark.steps, height));
 	if (mark.fill !== undefined) doc.setFillColor(PAPER[mark.fill]);
 	if (mark.line !== undefined) setStroke(doc, mark.ink ?? 'ink', STROKES[mark.line]);
 	finishPath(doc, mark);
+}
+
+/** Path construction operators (ISO 32000-1 8.5.2), written at once: a call of the library for each step takes far longer. */
+function pathOperators(steps: readonly Step[], height: number): string {
+	const spot = (x: number, y: number): string => `${points(x)} ${points(height - y)}`;
+	return steps
+		.map((step) => {
+			if (step[0] === 'M') return `${spot(step[1], step[2])} m`;
+			if (step[0] === 'L') return `${spot(step[1], step[2])} l`;
+			if (step[0] === 'Z') return 'h';
+			const [, ax, ay, bx, by, x, y] = step;
+			return `${spot(ax, ay)} ${spot(bx, by)} ${spot(x, y)} c`;
+		})
+		.join('\n');
+}
+
+/** The same for a path of upright rectangles, such as a QR code: a fifth of the writing. Null for any other path. */
+function rectangles(steps: readonly Step[], height: number): string | null {
+	const found: string[] = [];
+	for (let i = 0; i < steps.length; i += 5) {
+		const [a, b, c, d, end] = steps.slice(i, i + 5);
+		if (a?.[0] !== 'M' || b?.[0] !== 'L' || c?.[0] !== 'L' || d?.[0] !== 'L' || end?.[0] !== 'Z')
+			return null;
+		if (a[2] !== b[2] || b[1] !== c[1] || c[2] !== d[2] || d[1] !== a[1]) return null;
+		const size = `${points(b[1] - a[1])} ${points(b[2] - c[2])}`;
+		found.push(`${points(a[1])} ${points(height - a[2])} ${size} re`);
+	}
+	return found.join('\n');
+}
+
+/** Millimetres in the page's own unit, to a ten-thousandth of it. */
+function points(mm: number): number {
+	return Math.round(mm * POINTS_PER_MM * 1e4) / 1e4;
 }
 
 function finishPath(doc: jsPDF, mark: PathMark): void {

@@ -5,14 +5,26 @@ import { rect } from './path';
 /** Blank modules round the code that a reader needs (ISO/IEC 18004). */
 export const QUIET = 4;
 
+type Code = ReturnType<typeof qrcode>;
+
+/** The code made last: copies of a part carry the same one, and stand one after the other. */
+let last: { readonly text: string; readonly code: Code } | null = null;
+
+function codeOf(text: string): Code {
+	if (last?.text === text) return last.code;
+	const code = qrcode(0, 'M');
+	code.addData(text, 'Byte');
+	code.make();
+	last = { text, code };
+	return code;
+}
+
 /**
  * A QR code of a text as one filled path with its quiet zone, `size` mm square, from `x`, `y`. Level M mends a smudge;
  * runs of dark modules are joined so that no hairline of paper shows between them.
  */
 export function qrMark(text: string, x: number, y: number, size: number, of?: string): PathMark {
-	const code = qrcode(0, 'M');
-	code.addData(text, 'Byte');
-	code.make();
+	const code = codeOf(text);
 	const count = code.getModuleCount();
 	const module = size / (count + 2 * QUIET);
 	const steps: Step[] = [];

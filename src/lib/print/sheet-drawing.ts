@@ -2,7 +2,7 @@ import { toMm } from '../measure/length';
 import type { BoardLayouts } from '../layout/layouts';
 import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
-import { rackLabels, type SheetAt } from './cut-text';
+import { partOf, rackLabels, type SheetAt } from './cut-text';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
 import { arrowhead, runningDepth } from './dimension';
 import { datumMark, dimensions, OFFSET, runningPlaces } from './sheet-dimensions';
@@ -93,7 +93,7 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 		words.push(...drawn.words);
 	});
 	for (const placed of layout.placed) {
-		const part = plan.parts.find((p) => p.id === placed.id);
+		const part = partOf(plan, placed.id);
 		if (part === undefined) throw new Error(`bug: ${placed.id} is on a sheet but is no part`);
 		const drawn = partOnSheet(part, placed, view, figures);
 		marks.push(...drawn.marks);

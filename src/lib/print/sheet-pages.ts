@@ -42,11 +42,15 @@ function sheetPage(
 		title: titleOf(plan, boards, i),
 		chapter: `Sheets of ${materialName(plan, boards)}`,
 	};
-	const tries = SETTINGS.map((setting) =>
-		leavesOf(plan, titled, sheetBlocks(plan, boards, layout, i, first, figures, setting), figures),
-	);
+	let best: Leaf[] = [];
 	// Cuts on the page of their drawing are worth more than easy reading: the first setting with the fewest pages.
-	return tries.reduce((best, leaves) => (leaves.length < best.length ? leaves : best));
+	for (const setting of SETTINGS) {
+		const blocks = sheetBlocks(plan, boards, layout, i, first, figures, setting);
+		const leaves = leavesOf(plan, titled, blocks, figures);
+		if (best.length === 0 || leaves.length < best.length) best = leaves;
+		if (best.length === 1) break;
+	}
+	return best;
 }
 
 /** Size of the table's letters and room for the drawing, from roomy to tight. */

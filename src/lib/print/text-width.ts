@@ -10,7 +10,12 @@ export function textWidth(text: string, size: number, weight: Weight = 'regular'
 	let width = 0;
 	for (const run of runsOf(text, weight)) {
 		const table = advances(run.face);
-		for (const letter of run.text) width += table.get(letter.codePointAt(0)!) ?? 0;
+		const { text: letters } = run;
+		for (let i = 0; i < letters.length; i++) {
+			const code = letters.codePointAt(i)!;
+			width += table.get(code) ?? 0;
+			if (code > 0xffff) i++;
+		}
 	}
 	return (width * size) / 1000;
 }
