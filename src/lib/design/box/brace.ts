@@ -1,17 +1,13 @@
 import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
-import type { Sundry } from '../../job/stock';
 import type { Line } from '../../geometry/meet';
 import type { SweptAir } from './air';
-import { apart } from './apart';
 import { boardOf, type Board } from './board';
+import { braceAll, braceName, type Braced, type Dowel, type Plate, type Rod } from './braces';
 import { endFrame, plate } from './end';
-import { rodObstacle, type Obstacle } from './obstacle';
-import { kg, woodOf } from './part-of';
 import { shown } from './shown';
 import type { Rack } from './rack';
-import { edgeSeams, originOf, plateMeets, stripMeets, type Meeting } from './rooms';
-import type { Seam } from './seam';
+import { originOf, plateMeets, stripMeets, type Meeting } from './rooms';
 import { frameOf, type Frame, type Solid } from './solid';
 import { crossingsOf, stripAcross } from './strip';
 import type { Trouble } from './trouble';
@@ -19,45 +15,8 @@ import { p3, type Point3 } from './vec';
 import { sweptSolid } from './wall';
 import { windowsIn } from './window';
 
-/** A rod from wall to wall; its ends are cut to the walls. */
-export interface Rod {
-	readonly name: string;
-	readonly diameter: number;
-	/** Longest length, ticks. */
-	readonly length: number;
-	readonly from: Point3;
-	readonly to: Point3;
-}
-
-/** Cubic ticks a rod takes: cut to leaning walls it loses at one side of its axis what it keeps at the other. */
-export function rodVolume(rod: Rod): number {
-	const { from, to } = rod;
-	const axis = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
-	return Math.PI * (rod.diameter / 2) ** 2 * axis;
-}
-
-/** kg/m3 of a beech rod at 12 % moisture: Wood Handbook, FPL-GTR-282 (2021), table 5-3a, specific gravity 0.64. From memory. */
-const BEECH = 720;
-
-/** kg of one rod, of the rods on the rack. */
-export function rodMass(rod: Rod, sundries: readonly Sundry[]): number {
-	const own = sundries.find((s) => s.kind === 'dowel' && s.density !== undefined);
-	return kg(rodVolume(rod), own?.density ?? BEECH);
-}
-
-export interface Braced {
-	readonly boards: readonly Board[];
-	readonly rods: readonly Rod[];
-	readonly seams: readonly Seam[];
-	readonly obstacles: readonly Obstacle[];
-	/** Cubic ticks taken from each chamber. */
-	readonly taken: readonly number[];
-}
-
-export type Plate = Exclude<Brace, { kind: 'dowel' }>;
-
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
-export function braceAll(
+export function braceSwept(
 	box: Box,
 	clear: readonly (SweptAir | null)[],
 	slotted: readonly (readonly SlottedWall[])[],
@@ -65,35 +24,19 @@ export function braceAll(
 	rack: Rack,
 	trouble: Trouble,
 ): Braced {
-	const boards: Board[] = [];
-	const rods: Rod[] = [];
-	const seams: Seam[] = [];
-	const obstacles: Obstacle[] = [];
-	const taken = clear.map(() => 0);
-	box.braces.forEach((brace, b) => {
-		let met = 0;
-		clear.forEach((air, r) => {
-			if (!air) return;
-			if (brace.kind === 'dowel') {
-				const rod = rodIn(air, bare, brace, b);
-				if (!rod) return;
-				rods.push(rod);
-				obstacles.push(rodObstacle(rod.name, rod.from, rod.to, rod.diameter / 2));
-				taken[r]! += rodVolume(rod);
-			} else {
-				const made = plateIn(air, bare, brace, b, rack, `brace-${boards.length + 1}`);
-				if (!made) return;
-				const meets = besideSlots(made.board, made.meets, slotted[r] ?? []);
-				boards.push(made.board);
-				seams.push(...edgeSeams(made.board, meets, false));
-				taken[r]! += woodOf(made.board);
-			}
-			met++;
-		});
-		if (met === 0) missed(brace, b, trouble);
-	});
-	sayCrossing(boards, trouble);
-	return { boards, rods, seams, obstacles, taken };
+	const maker = {
+		rod(brace: Dowel, b: number, r: number) {
+			const air = clear[r];
+			return air ? rodIn(air, bare, brace, b) : null;
+		},
+		plate(brace: Plate, b: number, r: number, key: string) {
+			const air = clear[r];
+			const made = air ? plateIn(air, bare, brace, b, rack, key) : null;
+			return made && { ...made, meets: besideSlots(made.board, made.meets, slotted[r] ?? []) };
+		},
+		missed: (brace: Brace, b: number) => missed(brace, b, trouble),
+	};
+	return braceAll(box, clear.length, maker, trouble);
 }
 
 /** A wall that a slot runs along, and how far braces stay off it. */
@@ -118,20 +61,6 @@ function besideSlots(
 	return meets.filter((m) => !slotted.some((s) => s.wall === m.other));
 }
 
-/** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
-export function sayCrossing(boards: readonly Board[], trouble: Trouble): void {
-	boards.forEach((a, i) => {
-		for (const b of boards.slice(i + 1)) {
-			if (apart(a.solid, b.solid)) continue;
-			trouble.check(
-				['braces'],
-				`${a.name} and ${b.name} cross each other.`,
-				'Cut each halfway through where they cross, so that they slide together, or move one of them.',
-			);
-		}
-	});
-}
-
 function missed(brace: Brace, b: number, trouble: Trouble): void {
 	const at = brace.kind === 'dowel' ? brace.a : brace.at;
 	trouble.stop(
@@ -140,10 +69,6 @@ function missed(brace: Brace, b: number, trouble: Trouble): void {
 		'Move it inside, clear of the corners, or leave it out.',
 	);
 }
-
-export const braceName = (brace: Brace, b: number): string =>
-	brace.name ??
-	`${{ window: 'Window brace', shelf: 'Shelf brace', dowel: 'Rod' }[brace.kind]} ${b + 1}`;
 
 function plateIn(
 	air: SweptAir,
@@ -214,12 +139,7 @@ function acrossSide(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Bod
 	return { solid: sweptSolid(strip.quad, x0, x1), frame, meets, square: false };
 }
 
-function rodIn(
-	air: SweptAir,
-	bare: SweptAir,
-	brace: Extract<Brace, { kind: 'dowel' }>,
-	b: number,
-): Rod | null {
+function rodIn(air: SweptAir, bare: SweptAir, brace: Dowel, b: number): Rod | null {
 	const from = originOf(bare);
 	const name = braceName(brace, b);
 	const rod = (a: Point3, c: Point3, extra = 0): Rod => ({

@@ -1,3 +1,4 @@
+import type { Box } from '../../job/box';
 import type { Cleats } from '../../job/box-inside';
 import type { Material } from '../../job/stock';
 import type { Point } from '../../geometry/outline';
@@ -6,6 +7,7 @@ import { toMm } from '../../measure/length';
 import type { SweptAir } from './air';
 import { boardName, boardOf, type Board } from './board';
 import { woodOf } from './part-of';
+import type { Rack } from './rack';
 import type { Seam } from './seam';
 import { at, convex, crossed, insideAngle, sideLine, type Quad } from './section';
 import { faceArea } from './solid';
@@ -60,8 +62,35 @@ export function cleatsIn(
 	return { boards, seams, taken: boards.reduce((sum, b) => sum + woodOf(b), 0), missed };
 }
 
+/** Cleats in all chambers; `cleat` makes those of one, its boards numbered from `first`. */
+export function cleatAll(
+	box: Box,
+	rooms: number,
+	cleat: (room: number, wish: Cleats, material: Material, first: number) => Cleated | null,
+	rack: Rack,
+	trouble: Trouble,
+): Pick<Cleated, 'boards' | 'seams'> & { readonly taken: readonly number[] } {
+	const wish = box.cleats;
+	const material = wish && rack.of(wish.material, ['cleats', 'material']);
+	const taken = new Array<number>(rooms).fill(0);
+	const boards: Board[] = [];
+	const seams: Seam[] = [];
+	if (!wish || !material) return { boards, seams, taken };
+	const missed = new Set<string>();
+	for (let r = 0; r < rooms; r++) {
+		const made = cleat(r, wish, material, boards.length + 1);
+		if (!made) continue;
+		boards.push(...made.boards);
+		seams.push(...made.seams);
+		taken[r] = made.taken;
+		for (const corner of made.missed) missed.add(corner);
+	}
+	sayMissed(wish, missed, trouble);
+	return { boards, seams, taken };
+}
+
 /** Says which corners have no room for their cleat. */
-export function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: Trouble): void {
+function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: Trouble): void {
 	if (missed.size === 0) return;
 	const one = missed.size === 1;
 	trouble.check(

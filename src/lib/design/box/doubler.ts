@@ -1,4 +1,6 @@
 import type { Box } from '../../job/box';
+import type { BoardKey } from '../../job/box-fields';
+import { ticks, type Length } from '../../measure/length';
 import { boardName, boardOf, type Board } from './board';
 import type { SweptAir } from './air';
 import type { Point } from '../../geometry/outline';
@@ -22,6 +24,60 @@ export interface Doubled extends Layers {
 	readonly air: SweptAir;
 }
 
+/** What is asked of one layer: which wall, for which wish of the box, how thick, and the how-manyth it is, from 1. */
+export interface LayerAsk {
+	readonly wall: BoardKey;
+	readonly wish: number;
+	readonly t: Length;
+	readonly nth: number;
+}
+
+const LAYERS = {
+	inside: {
+		key: 'doubler',
+		role: 'doubler',
+		name: 'doubler',
+		notes: ['Glue over the whole face before the box is closed.'],
+	},
+	outside: { key: 'overlay', role: 'overlay', name: 'outer layer', notes: [] },
+} as const;
+
+/** All layers on one side of the walls. `lay` shapes the next one; where there is none it says why, and the wish ends. */
+export function layUp(
+	box: Box,
+	side: keyof typeof LAYERS,
+	nameOf: (wall: BoardKey) => string,
+	lay: (ask: LayerAsk) => { readonly solid: Solid; readonly frame: Frame } | null,
+	rack: Rack,
+): Layers {
+	const { key, role, name, notes } = LAYERS[side];
+	const boards: Board[] = [];
+	const seams: Seam[] = [];
+	box.doublers.forEach(({ board: wall, ...wish }, w) => {
+		if (wish.side !== side) return;
+		const material = rack.of(wish.material, ['doublers', w, 'material']);
+		for (let nth = 1; nth <= wish.layers; nth++) {
+			// Even without a board to make it of, what is wrong with its place is said in the same round.
+			const shape = lay({ wall, wish: w, t: material?.measured ?? ticks(0), nth });
+			if (!shape || !material) return;
+			const board = boardOf({
+				solid: shape.solid,
+				frame: shape.frame,
+				key: `${key}-${boards.length + 1}`,
+				wall,
+				name: `${nameOf(wall)} ${name}`,
+				role,
+				material,
+				grain: box.boards[wall]?.grain ?? 'along',
+				notes: [...notes],
+			});
+			boards.push(board);
+			seams.push(faceSeam(wall, board));
+		}
+	});
+	return { boards, seams };
+}
+
 /** Layers glued inside the walls, one after the other, each cut to fit between what is already there. */
 export function doubleInside(
 	section: Section,
@@ -31,74 +87,37 @@ export function doubleInside(
 	trouble: Trouble,
 ): Doubled {
 	let air = start;
-	const boards: Board[] = [];
-	const seams: Seam[] = [];
-	box.doublers.forEach((wish, w) => {
-		if (wish.side !== 'inside') return;
-		const material = rack.of(wish.material, ['doublers', w, 'material']);
-		for (let layer = 0; material && layer < wish.layers; layer++) {
-			const made = layerOn(air, wish.board, material.measured);
-			if (!made) {
-				trouble.stop(
-					['doublers', w, 'board'],
-					`There is no wall '${wish.board}' in this form, or no room for one more layer on it.`,
-					`Name one of ${[...section.keys, 'left', 'right'].join(', ')}, or fewer layers.`,
-				);
-				return;
-			}
-			const key = `doubler-${boards.length + 1}`;
-			const board = boardOf({
-				...made,
-				key,
-				wall: wish.board,
-				name: `${boardName(wish.board)} doubler`,
-				role: 'doubler',
-				material,
-				grain: box.boards[wish.board]?.grain ?? 'along',
-				notes: ['Glue over the whole face before the box is closed.'],
-			});
-			boards.push(board);
-			seams.push(faceSeam(wish.board, board));
-			air = made.air;
-		}
-	});
-	return { air, boards, seams };
+	const lay = ({ wall, wish, t }: LayerAsk) => {
+		const made = layerOn(air, wall, t);
+		if (!made)
+			trouble.stop(
+				['doublers', wish, 'board'],
+				`There is no wall '${wall}' in this form, or no room for one more layer on it.`,
+				`Name one of ${[...section.keys, 'left', 'right'].join(', ')}, or fewer layers.`,
+			);
+		air = made?.air ?? air;
+		return made;
+	};
+	const layers = layUp(box, 'inside', boardName, lay, rack);
+	return { air, ...layers };
 }
 
 /** Layers glued on the outside of a wall, over its neighbours' edges; their own edges are square. */
 export function doubleOutside(section: Section, box: Box, rack: Rack, trouble: Trouble): Layers {
-	const boards: Board[] = [];
-	const seams: Seam[] = [];
-	box.doublers.forEach((wish, w) => {
-		if (wish.side !== 'outside') return;
-		const material = rack.of(wish.material, ['doublers', w, 'material']);
-		const frame = outsideFrame(section, wish.board);
+	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
+		const frame = outsideFrame(section, wall);
 		if (!frame) {
 			trouble.stop(
-				['doublers', w, 'board'],
-				`There is no wall '${wish.board}' in this form.`,
+				['doublers', wish, 'board'],
+				`There is no wall '${wall}' in this form.`,
 				`Name one of ${[...section.keys, 'left', 'right'].join(', ')}.`,
 			);
-			return;
+			return null;
 		}
-		for (let layer = 1; material && layer <= wish.layers; layer++) {
-			const t = material.measured;
-			const lifted = { ...frame, at: add3(frame.at, scale3(frame.n, t * layer)) };
-			const board = boardOf({
-				key: `overlay-${boards.length + 1}`,
-				wall: wish.board,
-				name: `${boardName(wish.board)} outer layer`,
-				role: 'overlay',
-				material,
-				frame: lifted,
-				solid: slab(outsideFace(section, wish.board, frame), lifted, t),
-				grain: box.boards[wish.board]?.grain ?? 'along',
-			});
-			boards.push(board);
-			seams.push(faceSeam(wish.board, board));
-		}
-	});
-	return { boards, seams };
+		const lifted = { ...frame, at: add3(frame.at, scale3(frame.n, t * nth)) };
+		return { frame: lifted, solid: slab(outsideFace(section, wall, frame), lifted, t) };
+	};
+	return layUp(box, 'outside', boardName, lay, rack);
 }
 
 function outsideFrame(section: Section, key: string): Frame | null {
@@ -120,7 +139,7 @@ function outsideFace(section: Section, key: string, frame: Frame): Point[] {
 	);
 }
 
-export function faceSeam(wall: string, board: Board): Seam {
+function faceSeam(wall: string, board: Board): Seam {
 	const { outside } = board.solid;
 	const area = Math.abs(faceArea(outside, board.frame));
 	const between = [wall, board.key] as const;

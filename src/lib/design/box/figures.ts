@@ -5,7 +5,7 @@ import type { Part } from '../part';
 import { evenSpacing, assemblyOf } from './assembly';
 import { boardName, type Board } from './board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from './box-plan';
-import { rodMass, type Rod } from './brace';
+import { rodMass, type Rod } from './braces';
 import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';

@@ -1,15 +1,16 @@
 import type { Box } from '../../job/box';
 import { volumeOfAir, type Air, type SweptAir } from './air';
 import type { Board } from './board';
-import { braceAll, type Rod, type SlottedWall } from './brace';
-import { cleatsIn, sayMissed, type CleatRoom } from './cleat';
+import { braceSwept, type SlottedWall } from './brace';
+import type { Braced, Rod } from './braces';
+import { cleatAll, cleatsIn, type CleatRoom } from './cleat';
 import { doubleInside, doubleOutside } from './doubler';
 import { seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
 import type { Obstacle } from './obstacle';
 import type { Rack } from './rack';
-import { divide, type Room } from './rooms';
+import { divide } from './rooms';
 import type { Seam } from './seam';
 import type { Section, Shell } from './shell';
 import type { Trouble } from './trouble';
@@ -54,35 +55,51 @@ export function fillSwept(box: Box, shell: Shell, rack: Rack, trouble: Trouble):
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
 	const slotted = divided.rooms.map((_, r) => slottedWalls(slots.filter((s) => s.room === r)));
-	const braced = braceAll(box, clear, slotted, bare, rack, trouble);
-	const cleated = cleatAll(box, divided.rooms, clear, braced.boards, slots, rack, trouble);
-	const boards = [...opened, ...divided.boards, ...braced.boards, ...cleated.boards];
-	const taken: Taken[] = [
-		...divided.rooms.map((r, room) => ({
-			room,
-			what: 'Doubled boards',
-			volume: r.gross - volumeOfAir(r.air),
-		})),
-		...braced.taken.map((volume, room) => ({ room, what: 'Braces', volume })),
-		...cleated.taken.map((volume, room) => ({ room, what: 'Cleats', volume })),
-	];
-	const seams = [
-		...shell.seams,
-		...doubled.seams,
-		...overlays.seams,
-		...divided.seams,
-		...braced.seams,
-		...cleated.seams,
-	];
-	const stage = {
-		boards,
-		seams,
-		rooms: divided.rooms,
-		taken,
+	const braced = braceSwept(box, clear, slotted, bare, rack, trouble);
+	const cleated = cleatAll(
+		box,
+		clear.length,
+		(r, wish, material, first) => {
+			const air = clear[r];
+			if (!air) return null;
+			const room = cleatRoom(air, divided.rooms[r]!.air, r, braced.boards, slots);
+			return cleatsIn(room, wish, material, first);
+		},
+		rack,
+		trouble,
+	);
+	const made = { shell, doubled, overlays, divided, braced, cleated };
+	return mount(box, stageOf(opened, made), slots, section, rack, trouble);
+}
+
+type Glued = Pick<Inside, 'boards' | 'seams'>;
+
+/** What stands in a box before anything is mounted; `walls` with what was cut out of them for slots. */
+export function stageOf(
+	walls: readonly Board[],
+	made: {
+		readonly shell: Glued;
+		readonly doubled: Glued;
+		readonly overlays: Glued;
+		readonly divided: Glued & Pick<Inside, 'rooms'>;
+		readonly braced: Braced;
+		readonly cleated: Glued & { readonly taken: readonly number[] };
+	},
+): Stage {
+	const { divided, braced, cleated } = made;
+	const { rooms } = divided;
+	const doubled = rooms.map((r) => r.gross - volumeOfAir(r.air));
+	const taken = { 'Doubled boards': doubled, Braces: braced.taken, Cleats: cleated.taken };
+	return {
+		boards: [...walls, ...divided.boards, ...braced.boards, ...cleated.boards],
+		seams: Object.values<Glued>(made).flatMap((m) => m.seams),
+		rooms,
+		taken: Object.entries(taken).flatMap(([what, volumes]) =>
+			volumes.map((volume, room) => ({ room, what, volume })),
+		),
 		rods: braced.rods,
 		obstacles: braced.obstacles,
 	};
-	return mount(box, stage, slots, section, rack, trouble);
 }
 
 export type Stage = Pick<Inside, 'boards' | 'seams' | 'rooms' | 'taken' | 'rods' | 'obstacles'>;
@@ -137,34 +154,6 @@ function ringSeams(rings: readonly Board[]): Seam[] {
 			seals: false,
 		};
 	});
-}
-
-function cleatAll(
-	box: Box,
-	rooms: readonly Room[],
-	clear: readonly (SweptAir | null)[],
-	braces: readonly Board[],
-	slots: readonly SlotSetup[],
-	rack: Rack,
-	trouble: Trouble,
-): { boards: Board[]; seams: Seam[]; taken: number[] } {
-	const wish = box.cleats;
-	const material = wish && rack.of(wish.material, ['cleats', 'material']);
-	if (!wish || !material) return { boards: [], seams: [], taken: rooms.map(() => 0) };
-	const boards: Board[] = [];
-	const seams: Seam[] = [];
-	const missed = new Set<string>();
-	const taken = clear.map((air, r) => {
-		if (!air) return 0;
-		const room = cleatRoom(air, rooms[r]!.air, r, braces, slots);
-		const made = cleatsIn(room, wish, material, boards.length + 1);
-		boards.push(...made.boards);
-		seams.push(...made.seams);
-		for (const corner of made.missed) missed.add(corner);
-		return made.taken;
-	});
-	sayMissed(wish, missed, trouble);
-	return { boards, seams, taken };
 }
 
 function cleatRoom(

@@ -2,12 +2,9 @@ import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
 import type { Plane, TaperedAir } from './air';
 import { boardOf, type Board } from './board';
-import { braceName, rodVolume, sayCrossing, type Braced, type Plate, type Rod } from './brace';
-import { rodObstacle } from './obstacle';
-import { woodOf } from './part-of';
+import { braceAll, braceName, type Braced, type Dowel, type Plate, type Rod } from './braces';
 import type { Rack } from './rack';
-import { edgeSeams, type Meeting } from './rooms';
-import type { Seam } from './seam';
+import type { Meeting } from './rooms';
 import { shown } from './shown';
 import { cornersOf, ENDS, leastOf, level, ON, opens, stretch, type Planes } from './six';
 import type { TaperedRoom } from './tapered-divide';
@@ -24,35 +21,17 @@ export function braceTapered(
 	rack: Rack,
 	trouble: Trouble,
 ): Braced {
-	const boards: Board[] = [];
-	const rods: Rod[] = [];
-	const seams: Seam[] = [];
-	const taken = rooms.map(() => 0);
-	box.braces.forEach((brace, b) => {
-		let met = 0;
-		rooms.forEach(({ air }, r) => {
-			if (brace.kind === 'dowel') {
-				const rod = rodIn(air, bare, brace, b);
-				if (!rod) return;
-				rods.push(rod);
-				taken[r]! += rodVolume(rod);
-			} else {
-				const made = plateIn(air.sides, bare, brace, b, rack, `brace-${boards.length + 1}`);
-				if (!made) return;
-				boards.push(made.board);
-				seams.push(...edgeSeams(made.board, made.meets, false));
-				taken[r]! += woodOf(made.board);
-			}
-			met++;
-		});
-		if (met === 0) missedBrace(brace, b, rooms, bare, trouble);
-	});
-	sayCrossing(boards, trouble);
-	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
-	return { boards, rods, seams, obstacles, taken };
+	const airOf = (r: number): TaperedAir => rooms[r]!.air;
+	const maker = {
+		rod: (brace: Dowel, b: number, r: number) => rodIn(airOf(r), bare, brace, b),
+		plate: (brace: Plate, b: number, r: number, key: string) =>
+			plateIn(airOf(r).sides, bare, brace, b, rack, key),
+		missed: (brace: Brace, b: number) => missed(brace, b, rooms, bare, trouble),
+	};
+	return braceAll(box, rooms.length, maker, trouble);
 }
 
-function missedBrace(
+function missed(
 	brace: Brace,
 	b: number,
 	rooms: readonly TaperedRoom[],
@@ -135,12 +114,7 @@ function endOf(wall: Plane, x: number, at: readonly number[], sign: 1 | -1): Pla
 }
 
 /** A rod along an axis from side to side; its ends are cut to them. */
-function rodIn(
-	air: TaperedAir,
-	bare: Planes,
-	brace: Extract<Brace, { kind: 'dowel' }>,
-	b: number,
-): Rod | null {
+function rodIn(air: TaperedAir, bare: Planes, brace: Dowel, b: number): Rod | null {
 	const { along, a, b: up, diameter } = brace;
 	const [x, y, z] = (['width', 'depth', 'height'] as const).map((axis) => leastOf(bare, axis)) as [
 		number,

@@ -1,4 +1,5 @@
 import type { Box } from '../../job/box';
+import type { BoardKey } from '../../job/box-fields';
 import type { ShapeOf } from '../../job/box-shape';
 import type { Material } from '../../job/stock';
 import type { Plane } from './air';
@@ -80,7 +81,7 @@ function boardsOf(
 }
 
 /** Left and right are no ends here: front and back close the box. */
-export function sideName(key: Six): string {
+export function sideName(key: BoardKey): string {
 	if (key === 'left') return 'Left side';
 	return key === 'right' ? 'Right side' : boardName(key);
 }
