@@ -1,14 +1,16 @@
+import { personsFor } from '../design/box/lifting';
 import type { Part } from '../design/part';
 import type { Job } from '../job/job';
 import type { Material } from '../job/stock';
 import type { BoardLayouts } from '../layout/layouts';
 import { mm, TICKS_PER_MM } from '../measure/length';
+import { roundMass } from '../measure/mass';
+import type { Ruler } from '../measure/ruler';
 import type { Caution } from './caution';
 import {
 	COMMON,
 	DUST_SOURCE,
 	FORMALDEHYDE_SOURCE,
-	LIFT_KG,
 	LIFT_SOURCE,
 	SMALL_LENGTH_MM,
 	SMALL_SOURCE,
@@ -32,7 +34,7 @@ export function boardCautions(
 		...bevels(parts),
 		dust(),
 		...resin(materials),
-		...heavySheets(materials, boards),
+		...heavySheets(materials, boards, job.shop.ruler),
 	];
 }
 
@@ -126,19 +128,23 @@ function resin(materials: readonly Material[]): Caution[] {
 }
 
 /** Sheets heavier than one person should lift, with their mass. */
-function heavySheets(materials: readonly Material[], boards: readonly BoardLayouts[]): Caution[] {
+function heavySheets(
+	materials: readonly Material[],
+	boards: readonly BoardLayouts[],
+	ruler: Ruler,
+): Caution[] {
 	return materials.flatMap((m): Caution[] => {
 		const layouts = boards.filter((b) => b.material === m.id).flatMap((b) => b.answer.layouts);
 		const mass = Math.max(
 			0,
 			...layouts.map((l) => l.length * l.width * m.measured * m.density * M3_PER_TICK3),
 		);
-		if (mass < LIFT_KG) return [];
+		if (personsFor(mass) < 2) return [];
 		return [
 			{
 				id: `heavy-sheet-${m.id}`,
 				title: 'Two people.',
-				text: `A sheet of ${m.name} weighs about ${Math.round(mass)} kg. Lift it with two people or a cart, and support it on both sides of the saw.`,
+				text: `A sheet of ${m.name} weighs about ${roundMass(mass, ruler)}. Lift it with two people or a cart, and support it on both sides of the saw.`,
 				source: LIFT_SOURCE,
 				where: ['summary', 'sheets'],
 				about: [`material:${m.id}`],

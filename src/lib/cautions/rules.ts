@@ -5,8 +5,7 @@
 
 export const COMMON = 'Common practice, no source.';
 
-/** Load constant of the revised lifting equation: the most one person should lift under ideal conditions. */
-export const LIFT_KG = 23;
+/** Load constant of the revised lifting equation (see design/box/lifting): the most one person should lift. */
 export const LIFT_SOURCE = 'Waters et al., NIOSH 94-110 (1994): load constant 23 kg (51 lb).';
 
 /** A saw part narrower or shorter than this is a small part: push stick, sled, or cut oversize and trim. */

@@ -1,10 +1,13 @@
 import type { BoxPlan } from '../design/box/box-plan';
+import { personsFor } from '../design/box/lifting';
 import type { Need } from '../design/need';
 import type { PanelPlan } from '../design/panel/panel-plan';
 import type { Job } from '../job/job';
+import { massIn, roundMass } from '../measure/mass';
+import type { Ruler } from '../measure/ruler';
 import type { Blank } from '../wrap/blank';
 import type { Caution } from './caution';
-import { COMMON, CRASH_SOURCE, FIRE_SOURCE, LIFT_KG, LIFT_SOURCE, SPRAY_SOURCE } from './rules';
+import { COMMON, CRASH_SOURCE, FIRE_SOURCE, LIFT_SOURCE, SPRAY_SOURCE } from './rules';
 
 /** Cautions of glue, cloth, weight and the vehicle. */
 export function workCautions(
@@ -15,11 +18,12 @@ export function workCautions(
 	needs: readonly Need[],
 ): Caution[] {
 	const work = boxes.length + panels.length > 0;
+	const { ruler } = job.shop;
 	return [
 		...(needs.some((n) => n.kind === 'contact-adhesive') ? [solvent()] : []),
 		...(blanks.length > 0 ? [knife(), fire(job, blanks)] : []),
-		...boxes.filter((b) => b.mass >= LIFT_KG).map(heavyBox),
-		...boxes.map(restraint),
+		...boxes.filter((b) => personsFor(loadedMass(b)) > 1).map((b) => heavyBox(b, ruler)),
+		...boxes.map((b) => restraint(b, ruler)),
 		...(work ? [vehicle(), wiring()] : []),
 	];
 }
@@ -60,26 +64,36 @@ function fire(job: Job, blanks: readonly Blank[]): Caution {
 	};
 }
 
-function heavyBox(box: BoxPlan): Caution {
+/** A box is lifted and crashes with its drivers in it. */
+function loadedMass(box: BoxPlan): number {
+	return box.figures?.loadedMass ?? box.mass;
+}
+
+function heavyBox(box: BoxPlan, ruler: Ruler): Caution {
 	return {
 		id: `heavy-box-${box.id}`,
 		title: 'Heavy box.',
-		text: `${box.name} weighs about ${Math.round(box.mass)} kg before the drivers go in. Two people to lift it.`,
+		text: `${box.name} weighs about ${roundMass(loadedMass(box), ruler)} with its drivers. Two people to lift it.`,
 		source: LIFT_SOURCE,
 		where: ['summary', 'box'],
 		about: [`box:${box.id}`],
 	};
 }
 
-const STANDARD_GRAVITY = 9.80665;
+const STOP_G = 20;
+const STANDARD_GRAVITY = 9.80665; // m/s2
 
 /** What a box of this mass pulls with when the vehicle stops at 20 g: screws into carpet do not hold that. */
-function restraint(box: BoxPlan): Caution {
-	const kilonewtons = (box.mass * 20 * STANDARD_GRAVITY) / 1000;
+function restraint(box: BoxPlan, ruler: Ruler): Caution {
+	const mass = loadedMass(box);
+	const pull =
+		ruler.unit === 'in'
+			? `${Math.round(massIn(mass, 'lb') * STOP_G)} lbf`
+			: `${((mass * STOP_G * STANDARD_GRAVITY) / 1000).toFixed(1).replace('.', ruler.decimal)} kN`;
 	return {
 		id: `restraint-${box.id}`,
 		title: 'Crash load.',
-		text: `In a 20 g stop ${box.name} alone pulls with about ${kilonewtons.toFixed(1)} kN, the drivers not counted. Bolt or strap it to the body structure; screws into a carpeted floor are no restraint. This sheet is no structural approval.`,
+		text: `In a ${STOP_G} g stop ${box.name} and its drivers pull with about ${pull}. Bolt or strap it to the body structure; screws into a carpeted floor are no restraint. This sheet is no structural approval.`,
 		source: CRASH_SOURCE,
 		where: ['summary', 'box'],
 		about: [`box:${box.id}`],

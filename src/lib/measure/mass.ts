@@ -1,3 +1,5 @@
+import type { Ruler } from './ruler';
+
 /** Masses are plain numbers of kilograms. */
 export type MassUnit = 'kg' | 'lb';
 
@@ -18,4 +20,19 @@ export function densityFromPounds(perCubicFoot: number): number {
 export function printMass(kg: number, unit: MassUnit, decimal: '.' | ',' = '.'): string {
 	const amount = massIn(kg, unit);
 	return `${amount.toFixed(Math.abs(amount) < 1 ? 2 : 1).replace('.', decimal)} ${unit}`;
+}
+
+/** The unit that goes with the ruler. */
+function unitOn({ unit }: Pick<Ruler, 'unit'>): MassUnit {
+	return unit === 'in' ? 'lb' : 'kg';
+}
+
+/** As {@link printMass}, in the unit that goes with the ruler. */
+export function showMass(kg: number, ruler: Pick<Ruler, 'unit' | 'decimal'>): string {
+	return printMass(kg, unitOn(ruler), ruler.decimal);
+}
+
+/** `27 kg`, `60 lb`: for a caution, where a decimal would claim too much. */
+export function roundMass(kg: number, ruler: Pick<Ruler, 'unit'>): string {
+	return `${Math.round(massIn(kg, unitOn(ruler)))} ${unitOn(ruler)}`;
 }

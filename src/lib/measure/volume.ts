@@ -1,5 +1,6 @@
 import { toNumber, type Ratio } from './ratio';
 import type { Reading } from './reading';
+import type { Ruler } from './ruler';
 import { answer, Refusal } from './scan';
 import { readSum, type Units } from './sum';
 
@@ -60,4 +61,14 @@ const PLACES: Readonly<Record<VolumeUnit, number>> = { L: 2, ft3: 3, in3: 0 };
 /** `91.93 L`, `3.247 ft3`, `5610 in3`. */
 export function printVolume(litres: number, unit: VolumeUnit, decimal: '.' | ',' = '.'): string {
 	return `${fromLitres(litres, unit).toFixed(PLACES[unit]).replace('.', decimal)} ${unit}`;
+}
+
+/** The unit of a box's air that goes with the ruler. */
+export function volumeUnit({ unit }: Pick<Ruler, 'unit'>): 'L' | 'ft3' {
+	return unit === 'in' ? 'ft3' : 'L';
+}
+
+/** As {@link printVolume}, in the unit that goes with the ruler. */
+export function showVolume(litres: number, ruler: Pick<Ruler, 'unit' | 'decimal'>): string {
+	return printVolume(litres, volumeUnit(ruler), ruler.decimal);
 }
