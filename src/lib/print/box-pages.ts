@@ -1,4 +1,4 @@
-import { printMass } from '../measure/mass';
+import { showMass } from '../measure/mass';
 import type { Plan } from '../plan';
 import { boxDrawings } from './box-drawings';
 import { boxTables } from './box-tables';
@@ -13,11 +13,10 @@ export function boxPages(plan: Plan): Leaf[] {
 	const width = widthOf(plan);
 	return plan.boxes.flatMap((box, i) => {
 		const figures = figuresOn(ruler);
-		const unit = ruler.unit === 'in' ? 'lb' : 'kg';
 		const loaded = box.figures?.loadedMass ?? box.mass;
 		return drawnPages(plan, {
 			name: box.name,
-			note: `box  ·  ${printMass(loaded, unit, ruler.decimal)} with drivers`,
+			note: `box  ·  ${showMass(loaded, ruler)} with drivers`,
 			drawings: boxDrawings(plan, box, figures),
 			below: box.figures === undefined ? [] : boxTables(box.figures, width, figures, ruler),
 			where: 'box',

@@ -1,8 +1,8 @@
 import type { BoxFigures, Chamber, Sizes3 } from '../design/box/box-plan';
 import { printAngle } from '../measure/angle';
-import { printMass } from '../measure/mass';
+import { showMass } from '../measure/mass';
 import type { Ruler } from '../measure/ruler';
-import { printVolume } from '../measure/volume';
+import { showVolume } from '../measure/volume';
 import type { Figures } from './figures';
 import { space, type Block } from './flow';
 import { table, type Row } from './table';
@@ -32,7 +32,7 @@ function sizesTable(box: BoxFigures, width: number, figures: Figures, ruler: Rul
 		...leans,
 		solved === null
 			? ''
-			: `the ${solved.dimension} was worked out for ${litres(solved.wanted, ruler)} net`,
+			: `the ${solved.dimension} was worked out for ${showVolume(solved.wanted, ruler)} net`,
 		fit.fits === null ? '' : fit.fits ? 'it fits its space' : 'it does not fit its space',
 		fit.turn ?? '',
 	];
@@ -77,10 +77,6 @@ function sentence(says: readonly string[], width: number): Block[] {
 	return text === '' ? [] : [space(1.2), paragraph(`${text}.`, width, { size: 3.2 })];
 }
 
-function litres(amount: number, ruler: Ruler): string {
-	return printVolume(amount, ruler.unit === 'in' ? 'ft3' : 'L', ruler.decimal);
-}
-
 function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler): Block[] {
 	const nth = of > 1 ? ` of chamber ${chamber.number}` : '';
 	const line = (what: string, amount: string): Row => ({ cells: [what, amount] });
@@ -88,8 +84,8 @@ function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler):
 	const extra = [
 		...(chamber.acting === chamber.net
 			? []
-			: [line('Acts like, stuffing counted', litres(chamber.acting, ruler))]),
-		...(chamber.wanted === null ? [] : [line('Wanted', litres(chamber.wanted, ruler))]),
+			: [line('Acts like, stuffing counted', showVolume(chamber.acting, ruler))]),
+		...(chamber.wanted === null ? [] : [line('Wanted', showVolume(chamber.wanted, ruler))]),
 	];
 	return [
 		subheading(`Air${nth}`, width),
@@ -126,7 +122,7 @@ function tuningText(chamber: Chamber, ruler: Ruler): string {
 	const other =
 		sealed.wantedVolume === null
 			? ''
-			: `; the Qtc wanted takes ${litres(sealed.wantedVolume, ruler)}, stuffing counted`;
+			: `; the Qtc wanted takes ${showVolume(sealed.wantedVolume, ruler)}, stuffing counted`;
 	return `Sealed: Qtc ${q}, resonance ${hz(sealed.fc)}, half power at ${hz(sealed.f3)}${other}`;
 }
 
@@ -200,7 +196,6 @@ function ventsTable(box: BoxFigures, width: number, figures: Figures, ruler: Rul
 
 function rodsTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
 	if (box.rods.length === 0) return [];
-	const unit = ruler.unit === 'in' ? 'lb' : 'kg';
 	return [
 		subheading('Rods, their ends cut to the walls', width),
 		...table(
@@ -216,7 +211,7 @@ function rodsTable(box: BoxFigures, width: number, figures: Figures, ruler: Rule
 						r.name,
 						figures.bench(r.diameter),
 						figures.bench(r.length),
-						printMass(r.mass, unit, ruler.decimal),
+						showMass(r.mass, ruler),
 					],
 				})),
 			},

@@ -1,6 +1,6 @@
 import type { Part } from '../design/part';
 import { printAngle } from '../measure/angle';
-import { printMass } from '../measure/mass';
+import { showMass } from '../measure/mass';
 import type { Plan } from '../plan';
 import { cautionsFor } from './caution-blocks';
 import { figuresOn, type Figures } from './figures';
@@ -47,7 +47,6 @@ export function ownerName(plan: Plan, owner: string): string {
 }
 
 function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: Figures): Block[] {
-	const unit = plan.job.shop.ruler.unit === 'in' ? 'lb' : 'kg';
 	const long = parts.map((p) => `${figures.length(p.length)} × ${figures.length(p.width)}`);
 	const short = parts.map((p) => shortText(p, figures));
 	const anyShort = short.some((t) => t !== '');
@@ -64,7 +63,7 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 			String(part.count),
 			long[i]!,
 			...(anyShort ? [short[i]!] : []),
-			printMass(part.mass, unit, plan.job.shop.ruler.decimal),
+			showMass(part.mass, plan.job.shop.ruler),
 		],
 	}));
 	return table(

@@ -1,5 +1,5 @@
 import { toMm } from '../measure/length';
-import { printMass } from '../measure/mass';
+import { showMass } from '../measure/mass';
 import { printMoney } from '../measure/money';
 import { pathText } from '../job/problem';
 import { proofText } from '../layout/proof';
@@ -100,10 +100,7 @@ function liveFigures(plan: Plan): Live[] {
 		{ label: 'Sheets off the rack', value: String(sources.length - bought) },
 		{ label: 'Cloth to pull', value: amountText(metres, ruler) || 'none' },
 		{ label: 'Order', value: money(plan.order.total) },
-		{
-			label: 'Boards weigh',
-			value: printMass(mass, ruler.unit === 'in' ? 'lb' : 'kg', ruler.decimal),
-		},
+		{ label: 'Boards weigh', value: showMass(mass, ruler) },
 		{ label: 'Problems', value: String(plan.problems.length) },
 		{ label: 'Cautions', value: String(plan.cautions.length) },
 	];

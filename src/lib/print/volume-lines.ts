@@ -1,5 +1,5 @@
 import type { Chamber, VolumeLine } from '../design/box/box-plan';
-import { fromLitres, printVolume, toLitres, type VolumeUnit } from '../measure/volume';
+import { fromLitres, showVolume, toLitres, volumeUnit } from '../measure/volume';
 import type { Ruler } from '../measure/ruler';
 
 /** The air of a chamber as it is printed, in words with their unit. */
@@ -14,17 +14,16 @@ export interface VolumeLines {
 export const ADJUSTED = 'Deductions are rounded so that the column adds up as printed.';
 
 /** Marks of the printed figure in one unit: hundredths of a litre, thousandths of a cubic foot. */
-const MARKS: Readonly<Record<VolumeUnit, number>> = { L: 100, ft3: 1000, in3: 1 };
+const MARKS = { L: 100, ft3: 1000 } as const;
 
 /**
  * Gross and net are rounded as they are; the deductions share what is between the two printed figures, those with the
  * largest fraction rounded up first. Nobody who adds up the column on the bench is left with a hundredth.
  */
 export function volumeLines(chamber: Chamber, ruler: Ruler): VolumeLines {
-	const unit: VolumeUnit = ruler.unit === 'in' ? 'ft3' : 'L';
+	const unit = volumeUnit(ruler);
 	const marks = (litres: number): number => fromLitres(litres, unit) * MARKS[unit];
-	const text = (whole: number): string =>
-		printVolume(toLitres(whole / MARKS[unit], unit), unit, ruler.decimal);
+	const text = (whole: number): string => showVolume(toLitres(whole / MARKS[unit], unit), ruler);
 	const gross = Math.round(marks(chamber.gross));
 	const net = Math.round(marks(chamber.net));
 	const exact = chamber.deductions.map((d: VolumeLine) => marks(d.litres));
