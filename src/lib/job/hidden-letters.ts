@@ -1,4 +1,5 @@
 import type { Problem } from './problem';
+import { textsIn } from './texts';
 
 /*
  * Letters nobody sees: control characters, which move a terminal's cursor or colour it; line and paragraph separators; and
@@ -8,8 +9,6 @@ import type { Problem } from './problem';
  */
 const HIDDEN = /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069\ufff9-\ufffb\ufeff]/u;
 const EVERY = new RegExp(HIDDEN, 'gu');
-/** A drawing carried along in a file has lines, and is never shown as text. */
-const DRAWING = 'text';
 /** Texts of several lines. */
 const LINES: readonly PropertyKey[] = ['notes', 'note'];
 const NAMED = 50;
@@ -20,20 +19,12 @@ const NAMED = 50;
  */
 export function takeOutHidden(tree: object): Problem[] {
 	const problems: Problem[] = [];
-	const stack: { readonly holder: object; readonly path: Problem['path'] }[] = [
-		{ holder: tree, path: [] },
-	];
-	for (let visit = stack.pop(); visit; visit = stack.pop()) {
-		const { holder, path } = visit;
-		for (const [key, value] of Object.entries(holder) as [string, unknown][]) {
-			const here = [...path, Array.isArray(holder) ? Number(key) : key];
-			if (typeof value === 'object' && value !== null) stack.push({ holder: value, path: here });
-			if (typeof value !== 'string' || key === DRAWING || !HIDDEN.test(value)) continue;
-			const clean = cleaned(value, LINES.includes(key));
-			if (clean === value) continue;
-			Reflect.set(holder, key, clean);
-			if (problems.length < NAMED) problems.push(said(here, value));
-		}
+	for (const { holder, key, text, path } of textsIn(tree)) {
+		if (!HIDDEN.test(text)) continue;
+		const clean = cleaned(text, LINES.includes(key));
+		if (clean === text) continue;
+		Reflect.set(holder, key, clean);
+		if (problems.length < NAMED) problems.push(said(path, text));
 	}
 	return problems;
 }

@@ -1,6 +1,7 @@
 import { showHidden } from './hidden-letters';
 import { jsonFault } from './json-fault';
 import type { Problem } from './problem';
+import { endOfQuoted, QUOTE } from './quoted';
 import { heldTwice } from './twice';
 
 /** Far past any job; reading more would freeze a phone. */
@@ -59,18 +60,12 @@ function tooDeep(text: string): boolean {
 	let depth = 0;
 	for (let i = 0; i < text.length; i++) {
 		const c = text.charCodeAt(i);
-		if (c === 0x22) i = endOfText(text, i);
+		if (c === QUOTE) i = endOfQuoted(text, i);
 		else if (c === 0x7b || c === 0x5b) depth++;
 		else if (c === 0x7d || c === 0x5d) depth--;
 		if (depth > DEEPEST) return true;
 	}
 	return false;
-}
-
-function endOfText(text: string, from: number): number {
-	let i = from + 1;
-	while (i < text.length && text.charCodeAt(i) !== 0x22) i += text.charCodeAt(i) === 0x5c ? 2 : 1;
-	return i;
 }
 
 function refused(what: string, fix: string): ReadText {

@@ -1,5 +1,6 @@
 import { showHidden } from './hidden-letters';
 import type { Problem } from './problem';
+import { endOfQuoted, QUOTE } from './quoted';
 
 /** Named in full up to here; a file made by a broken program may hold thousands. */
 const MOST = 50;
@@ -17,7 +18,7 @@ export function heldTwice(text: string): Problem[] {
 		const level = levels.at(-1);
 		const c = text.charCodeAt(i);
 		if (c === QUOTE) {
-			const end = endOfText(text, i);
+			const end = endOfQuoted(text, i);
 			if (level?.keys && level.wantsKey) named(text, i, end, levels, problems);
 			i = end;
 		} else if (c === OPEN_OBJECT) {
@@ -33,8 +34,6 @@ export function heldTwice(text: string): Problem[] {
 	return problems;
 }
 
-const QUOTE = 0x22;
-const BACKSLASH = 0x5c;
 const COMMA = 0x2c;
 const OPEN_OBJECT = 0x7b;
 const CLOSE_OBJECT = 0x7d;
@@ -91,7 +90,7 @@ function endOfValue(text: string, from: number): number {
 	let depth = 0;
 	for (let i = from; i < Math.min(text.length, from + 2 * SHOWN); i++) {
 		const c = text.charCodeAt(i);
-		if (c === QUOTE) i = endOfText(text, i);
+		if (c === QUOTE) i = endOfQuoted(text, i);
 		else if (c === OPEN_OBJECT || c === OPEN_LIST) depth++;
 		else if (c === CLOSE_OBJECT || c === CLOSE_LIST || c === COMMA) {
 			if (depth === 0) return i;
@@ -99,11 +98,4 @@ function endOfValue(text: string, from: number): number {
 		}
 	}
 	return Math.min(text.length, from + 2 * SHOWN);
-}
-
-function endOfText(text: string, from: number): number {
-	let i = from + 1;
-	while (i < text.length && text.charCodeAt(i) !== QUOTE)
-		i += text.charCodeAt(i) === BACKSLASH ? 2 : 1;
-	return i;
 }

@@ -1,9 +1,8 @@
 import type { Problem } from '../job/problem';
+import { textsIn } from '../job/texts';
 import type { Plan } from '../plan';
 import { EMPTY_BOX, runsOf } from './faces';
 
-/** A drawing carried along in a file is never printed as text. */
-const DRAWING = 'text';
 const NAMED = 20;
 
 /** The plan of a file, with what the printed page cannot show of the file's texts among its problems. */
@@ -15,20 +14,10 @@ export function forPaper(plan: Plan, file: unknown): Plan {
 /** Texts with letters that no printed face has (Chinese, Japanese, Korean, pictures): a box stands for each on paper. */
 export function unprintable(file: unknown): Problem[] {
 	const problems: Problem[] = [];
-	const stack: { readonly value: unknown; readonly path: Problem['path'] }[] = [
-		{ value: file, path: [] },
-	];
-	for (let visit = stack.pop(); visit && problems.length < NAMED; visit = stack.pop()) {
-		const { value, path } = visit;
-		if (path.length > 40) continue; // refused by the reader already
-		if (typeof value === 'string') {
-			const boxes = path.at(-1) === DRAWING ? 0 : boxesIn(value);
-			if (boxes > 0) problems.push(said(path, boxes));
-		} else if (typeof value === 'object' && value !== null) {
-			const entries = Object.entries(value) as [string, unknown][];
-			for (const [key, inner] of entries.reverse())
-				stack.push({ value: inner, path: [...path, Array.isArray(value) ? Number(key) : key] });
-		}
+	for (const { text, path } of textsIn(file)) {
+		const boxes = boxesIn(text);
+		if (boxes > 0) problems.push(said(path, boxes));
+		if (problems.length === NAMED) break;
 	}
 	return problems;
 }
