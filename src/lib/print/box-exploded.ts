@@ -1,5 +1,5 @@
 import type { BoxBoard, BoxFigures } from '../design/box/box-plan';
-import type { Point3 } from '../design/box/vec';
+import { add3, cross3, dot3, length3, scale3, sub3, unit3, type Point3 } from '../design/box/vec';
 import { boundsOfPoints } from '../geometry/edge';
 import { callouts, type Named } from './callouts';
 import type { Drawing, Ink, Line, Mark } from './drawing';
@@ -8,9 +8,9 @@ import { onBoard } from './box-views';
 import { boxInRing, boxOffRing, inRing, round } from './text-box';
 
 /** From the right, the front and above. */
-const EYE = unit({ x: 0.5, y: -0.78, z: 0.42 });
-const RIGHT = unit(cross({ x: -EYE.x, y: -EYE.y, z: -EYE.z }, { x: 0, y: 0, z: 1 }));
-const UP = cross(RIGHT, { x: -EYE.x, y: -EYE.y, z: -EYE.z });
+const EYE = unit3({ x: 0.5, y: -0.78, z: 0.42 });
+const RIGHT = unit3(cross3({ x: -EYE.x, y: -EYE.y, z: -EYE.z }, { x: 0, y: 0, z: 1 }));
+const UP = cross3(RIGHT, { x: -EYE.x, y: -EYE.y, z: -EYE.z });
 const WIDE = 180;
 const TALL = 150;
 const MARGIN = 12;
@@ -26,7 +26,7 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 		.filter((b) => b.role !== 'cleat')
 		.map((b) => ({ b, by: away(b, centre, reach) }))
 		.sort((p, q) => depthOf(p.b, p.by) - depthOf(q.b, q.by));
-	const all = moved.flatMap(({ b, by }) => corners(b).map((p) => eye(add(p, by))));
+	const all = moved.flatMap(({ b, by }) => corners(b).map((p) => eye(add3(p, by))));
 	const box = boundsOfPoints(all);
 	const scale = Math.min((WIDE - 2 * MARGIN) / box.length, (TALL - 2 * MARGIN) / box.width);
 	const height = box.width * scale + 2 * MARGIN;
@@ -35,7 +35,7 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 		const e = eye(p);
 		return { x: left + (e.x - box.x) * scale, y: height - MARGIN - (e.y - box.y) * scale };
 	};
-	const bodies = moved.map(({ b, by }) => bodyOf(b, (p) => paper(add(p, by))));
+	const bodies = moved.map(({ b, by }) => bodyOf(b, (p) => paper(add3(p, by))));
 	const marks = bodies.flatMap(bodyMarks);
 	const labelled = callouts(bodies.map(named), WIDE, height);
 	return {
@@ -49,12 +49,12 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 /** Walls move outward; what stands inside moves up and forward a little, so that it shows. */
 function away(b: BoxBoard, centre: Point3, reach: number): Point3 {
 	const n = b.frame.n;
-	if (b.role === 'wall' || b.role === 'end') return times(n, reach);
-	if (b.role === 'overlay' || b.role === 'ring') return times(n, reach * 1.5);
-	if (b.role === 'doubler') return times(n, reach * 0.55);
+	if (b.role === 'wall' || b.role === 'end') return scale3(n, reach);
+	if (b.role === 'overlay' || b.role === 'ring') return scale3(n, reach * 1.5);
+	if (b.role === 'doubler') return scale3(n, reach * 0.55);
 	const m = middle(b);
 	const out = { x: m.x - centre.x, y: m.y - centre.y, z: m.z - centre.z };
-	return times(out, 0.15);
+	return scale3(out, 0.15);
 }
 
 /** What of a board is seen, on paper. */
@@ -69,10 +69,10 @@ function bodyOf(b: BoxBoard, paper: (p: Point3) => Spot): Body {
 	const { outside, inside } = b.solid;
 	const n = outside.length;
 	const sides = outside.map((p, i) => [p, inside[i]!, inside[(i + 1) % n]!, outside[(i + 1) % n]!]);
-	const front = dot(b.frame.n, EYE) > 0;
+	const front = dot3(b.frame.n, EYE) > 0;
 	return {
 		b,
-		sides: sides.filter((f) => dot(normal(f), EYE) > 1e-9).map((f) => f.map(paper)),
+		sides: sides.filter((f) => dot3(normal(f), EYE) > 1e-9).map((f) => f.map(paper)),
 		face: (front ? outside : [...inside].reverse()).map(paper),
 		holes: b.holes.map((h) => ringOf(b, h, front).map(paper)),
 	};
@@ -123,10 +123,10 @@ function spotsIn(ring: readonly Spot[]): Spot[] {
 
 /** A hole on the face that is seen, its arcs as short chords: at this size nothing finer shows. */
 function ringOf(b: BoxBoard, hole: BoxBoard['holes'][number], front: boolean): Point3[] {
-	const back = front ? { x: 0, y: 0, z: 0 } : times(b.frame.n, -b.thickness);
+	const back = front ? { x: 0, y: 0, z: 0 } : scale3(b.frame.n, -b.thickness);
 	const round = hole.outline.length === 2 && hole.size.length === 1;
 	const points = round ? circlePoints(hole) : hole.outline;
-	return points.map((p) => add(onBoard(b, p), back));
+	return points.map((p) => add3(onBoard(b, p), back));
 }
 
 function circlePoints(hole: BoxBoard['holes'][number]): { x: number; y: number }[] {
@@ -143,38 +143,19 @@ function corners(b: BoxBoard): Point3[] {
 
 function middle(b: BoxBoard): Point3 {
 	const all = corners(b);
-	return times(all.reduce(add), 1 / all.length);
+	return scale3(
+		all.reduce((a, b) => add3(a, b)),
+		1 / all.length,
+	);
 }
 
-const depthOf = (b: BoxBoard, by: Point3): number => dot(add(middle(b), by), EYE);
+const depthOf = (b: BoxBoard, by: Point3): number => dot3(add3(middle(b), by), EYE);
 
 function eye(p: Point3): { x: number; y: number } {
-	return { x: dot(p, RIGHT), y: dot(p, UP) };
+	return { x: dot3(p, RIGHT), y: dot3(p, UP) };
 }
 
 function normal(f: readonly Point3[]): Point3 {
-	const a = sub(f[1]!, f[0]!);
-	const b = sub(f[2]!, f[0]!);
-	const n = cross(a, b);
-	const long = Math.sqrt(dot(n, n));
-	return long === 0 ? n : times(n, 1 / long);
-}
-
-function add(a: Point3, b: Point3): Point3 {
-	return { x: a.x + b.x, y: a.y + b.y, z: a.z + b.z };
-}
-function sub(a: Point3, b: Point3): Point3 {
-	return { x: a.x - b.x, y: a.y - b.y, z: a.z - b.z };
-}
-function times(a: Point3, k: number): Point3 {
-	return { x: a.x * k, y: a.y * k, z: a.z * k };
-}
-function dot(a: Point3, b: Point3): number {
-	return a.x * b.x + a.y * b.y + a.z * b.z;
-}
-function cross(a: Point3, b: Point3): Point3 {
-	return { x: a.y * b.z - a.z * b.y, y: a.z * b.x - a.x * b.z, z: a.x * b.y - a.y * b.x };
-}
-function unit(a: Point3): Point3 {
-	return times(a, 1 / Math.sqrt(dot(a, a)));
+	const n = cross3(sub3(f[1]!, f[0]!), sub3(f[2]!, f[0]!));
+	return length3(n) === 0 ? n : unit3(n);
 }
