@@ -22,7 +22,9 @@ export class Laying extends Steps {
 		job.work += sheets.length >> 1;
 		if (best < 0) return false;
 		const seen = sheets[best]!;
-		this.touch(best).place(type, seen, job);
+		const sheet = this.touch(best);
+		if (sheet !== seen && !job.allowed) sheet.learn(seen, this.outTypes);
+		sheet.place(type, seen, job);
 		this.out[type]!--;
 		return true;
 	}
@@ -94,10 +96,7 @@ export class Laying extends Steps {
 		this.used[tree.kind]!--;
 		this.used[kind]!++;
 		this.cost += kinds[kind]!.cost - kinds[tree.kind]!.cost;
-		tree.kind = kind;
-		tree.width = kinds[kind]!.w;
-		tree.height = kinds[kind]!.h;
-		tree.version++;
+		tree.moveTo(kind, kinds[kind]!.w, kinds[kind]!.h);
 	}
 
 	/** Moves each touched sheet to the cheapest kind that holds it: the tree has no coordinates, so this costs nothing. */

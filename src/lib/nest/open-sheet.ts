@@ -11,6 +11,9 @@ export interface Labour {
 	readonly model: SawModel;
 	readonly dice: Random;
 	readonly allowed: Allowed;
+	/** Smallest width and height, as they may lie, of any piece that is out: smaller rooms need not be looked for. */
+	leastW: number;
+	leastH: number;
 	/** Slots made or looked at. */
 	work: number;
 	/** Slots left until one is skipped: a little blindness keeps the search from running in circles. */
@@ -19,7 +22,8 @@ export interface Labour {
 }
 
 export function labour(model: SawModel, dice: Random, allowed: Allowed): Labour {
-	return { model, dice, allowed, work: 0, blink: Infinity, blinkEvery: Infinity };
+	const { leastW, leastH } = model;
+	return { model, dice, allowed, leastW, leastH, work: 0, blink: Infinity, blinkEvery: Infinity };
 }
 
 function nextBlink(job: Labour): number {
@@ -48,20 +52,22 @@ export class OpenSheet {
 	/** Made empty, of one kind of sheet. */
 	begin(kind: number, width: number, height: number): void {
 		this.tree.clear();
-		this.tree.kind = kind;
-		this.tree.width = width;
-		this.tree.height = height;
+		this.tree.moveTo(kind, width, height);
 	}
 
 	/** Worth of leftover lost by the best place for one piece of the type; Infinity when there is none. */
 	loss(type: number, job: Labour): number {
 		const { tree } = this;
-		if (this.known[type] === tree.version) return this.lossOf[type]!;
+		const known = this.known[type]!;
+		if (known === tree.version) return this.lossOf[type]!;
+		// what found no room finds none once more has been laid, if only room counts
+		if (this.lossOf[type] === Infinity && known >= tree.loosened && !job.allowed) return Infinity;
 		const { model } = job;
+		const small = tree.width * tree.height - tree.area < model.area[type]!;
+		if (!small) this.list(job);
 		this.known[type] = tree.version;
 		this.lossOf[type] = Infinity;
-		if (tree.width * tree.height - tree.area < model.area[type]!) return Infinity;
-		this.list(job);
+		if (small) return Infinity;
 		const w = model.w[type]!;
 		const h = model.h[type]!;
 		if (job.allowed) {
@@ -139,11 +145,26 @@ export class OpenSheet {
 		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, job.model);
 	}
 
+	/** Takes over from the sheet it was copied from which types find no room. */
+	learn(from: OpenSheet, types: readonly number[]): void {
+		for (const type of types) {
+			if (from.lossOf[type] !== Infinity || from.known[type]! < from.tree.loosened) continue;
+			this.known[type] = this.tree.version;
+			this.lossOf[type] = Infinity;
+		}
+	}
+
 	private list(job: Labour): void {
-		if (this.listed === this.tree.version) return;
-		this.slots.list(this.tree, job.model.least);
-		this.listed = this.tree.version;
-		job.work += this.slots.count;
+		const { slots, tree } = this;
+		if (this.listed !== tree.version) slots.list(tree, job.leastW, job.leastH);
+		else if (slots.holdsFor(job.leastW, job.leastH)) return;
+		else {
+			// listed for larger pieces: once for all of them now, and the places known are numbers in the old list
+			slots.list(tree, job.model.leastW, job.model.leastH);
+			this.known.fill(-1);
+		}
+		this.listed = tree.version;
+		job.work += slots.count;
 	}
 
 	/** A true copy for a step that may be undone; slots are worked out again only if asked for. */

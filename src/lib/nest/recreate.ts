@@ -120,9 +120,27 @@ export function recreate(
 	limit: number,
 	opening: Opening,
 ): void {
+	measureOut(laying);
 	for (const type of order) layAll(laying, type, limit, opening);
 	splitPairs(laying, limit, opening);
 	laying.tidy();
+}
+
+/** Notes the smallest that is out, pieces of a pair among it. */
+function measureOut({ job, outTypes }: Laying): void {
+	const { model } = job;
+	if (model.paired) return; // the least of all holds, for pairs may come apart
+	let leastW = Infinity;
+	let leastH = Infinity;
+	for (const type of outTypes) {
+		const w = model.w[type]!;
+		const h = model.h[type]!;
+		const turns = model.turns[type] === 1;
+		leastW = Math.min(leastW, turns && h < w ? h : w);
+		leastH = Math.min(leastH, turns && w < h ? w : h);
+	}
+	job.leastW = leastW;
+	job.leastH = leastH;
 }
 
 /** Pairs that found no room are two pieces again, each with its own chance. */

@@ -46,8 +46,9 @@ export interface SawModel {
 	readonly demand: Int32Array;
 	/** Does any type make pairs? */
 	readonly paired: boolean;
-	/** Smallest side of anything to be placed: a slot narrower than this is no slot. */
-	readonly least: number;
+	/** Smallest width and height of anything to be placed, as it may lie: a smaller room is no slot. */
+	readonly leastW: number;
+	readonly leastH: number;
 	/** Pieces that no sheet takes, each with the reason. */
 	readonly impossible: readonly { readonly piece: Piece; readonly why: string }[];
 }
@@ -213,7 +214,8 @@ export function sawModel(problem: SawProblem): SawModel {
 		area: Float64Array.from(types, (t) => t.w * t.h),
 		demand: Int32Array.from(types, (t) => t.count),
 		paired: types.some((t) => t.member >= 0),
-		least: types.reduce((least, t) => Math.min(least, t.w, t.h), Infinity),
+		leastW: types.reduce((least, t) => Math.min(least, t.w, t.quarter ? t.h : t.w), Infinity),
+		leastH: types.reduce((least, t) => Math.min(least, t.h, t.quarter ? t.w : t.h), Infinity),
 		impossible: judged.flatMap((j) => (j.why === null ? [] : [{ piece: j.piece, why: j.why }])),
 	};
 }

@@ -36,6 +36,8 @@ export class SlackTree {
 	kind = 0;
 	/** Changes with every change of the tree; caches carry it. */
 	version = 0;
+	/** Version of the last change that may have made room: since then pieces were only added. */
+	loosened = 0;
 
 	constructor(
 		public width: number,
@@ -57,7 +59,7 @@ export class SlackTree {
 		this.kind = other.kind;
 		this.width = other.width;
 		this.height = other.height;
-		this.version++;
+		this.loosen();
 	}
 
 	clear(): void {
@@ -66,7 +68,19 @@ export class SlackTree {
 		this.root = NONE;
 		this.leaves = 0;
 		this.area = 0;
-		this.version++;
+		this.loosen();
+	}
+
+	/** Another size of sheet for what is on it. */
+	moveTo(kind: number, width: number, height: number): void {
+		this.kind = kind;
+		this.width = width;
+		this.height = height;
+		this.loosen();
+	}
+
+	private loosen(): void {
+		this.loosened = ++this.version;
 	}
 
 	private node(kind: number, w: number, h: number): number {
@@ -198,7 +212,7 @@ export class SlackTree {
 		const parent = n[leaf + PARENT]!;
 		this.leaves--;
 		this.area -= n[leaf + W]! * n[leaf + H]!;
-		this.version++;
+		this.loosen();
 		if (parent === NONE) {
 			this.clear();
 			return;

@@ -40,15 +40,22 @@ export class SlotStore {
 	/** Room of each slot, w then h: an array of its own, for most slots are turned down on their room alone. */
 	rooms = new Float64Array(2 * 64);
 	private slots = new Float64Array(FIELDS * 64);
-	private grow = new Float64Array(2 * 64);
-	/** Smallest side of any piece: a narrower room is no slot. */
-	protected least = 0;
+	private grows = new Float64Array(2 * 64);
+	/** Smallest width and height of any piece asked about: a smaller room is no slot. */
+	protected leastW = 0;
+	protected leastH = 0;
 
-	protected empty(least: number): void {
+	protected empty(leastW: number, leastH: number): void {
 		this.count = 0;
 		this.widest = 0;
 		this.highest = 0;
-		this.least = least;
+		this.leastW = leastW;
+		this.leastH = leastH;
+	}
+
+	/** Does the list, as it was made, leave out no room for a piece as small as this? */
+	holdsFor(leastW: number, leastH: number): boolean {
+		return this.leastW <= leastW && this.leastH <= leastH;
 	}
 
 	slot(index: number): Slot {
@@ -62,39 +69,45 @@ export class SlotStore {
 		};
 	}
 
+	/**
+	 * One more slot. Sizes are along x where `isX`, else along y, and across that. A slot of its own axis takes a piece
+	 * beyond what is there along it; wraps and groups take one beyond across it. The room has been found large enough.
+	 */
 	protected put(
+		isX: boolean,
 		kind: number,
 		node: number,
 		count: number,
-		alongX: number,
-		roomW: number,
-		roomH: number,
-		naturalW: number,
-		naturalH: number,
+		room: number,
+		roomAcross: number,
+		natural: number,
+		naturalAcross: number,
 		base: number,
-		growW: number,
-		growWLong: number,
-		growH: number,
-		growHLong: number,
+		grow: number,
+		growLong: number,
+		growAcross: number,
+		growAcrossLong: number,
 	): void {
-		if (roomW < this.least || roomH < this.least) return;
 		if ((this.count + 1) * FIELDS > this.slots.length) this.enlarge();
+		const { slots: s, rooms, grows } = this;
 		const at = this.count * FIELDS;
-		const s = this.slots;
+		const pair = this.count * 2;
+		const roomW = isX ? room : roomAcross;
+		const roomH = isX ? roomAcross : room;
+		this.count++;
 		s[at] = kind;
 		s[at + NODE] = node;
 		s[at + COUNT] = count;
-		s[at + ALONG_X] = alongX;
-		this.rooms[this.count * 2] = roomW;
-		this.rooms[this.count * 2 + 1] = roomH;
-		s[at + NATURAL_W] = naturalW;
-		s[at + NATURAL_H] = naturalH;
+		s[at + ALONG_X] = isX === (kind === WRAP || kind === GROUP) ? 0 : 1;
+		s[at + NATURAL_W] = isX ? natural : naturalAcross;
+		s[at + NATURAL_H] = isX ? naturalAcross : natural;
 		s[at + BASE] = base;
-		s[at + GROW_W] = growW;
-		s[at + GROW_W_LONG] = growWLong;
-		this.grow[this.count * 2 + GROW_H] = growH;
-		this.grow[this.count * 2 + GROW_H_LONG] = growHLong;
-		this.count++;
+		s[at + GROW_W] = isX ? grow : growAcross;
+		s[at + GROW_W_LONG] = isX ? growLong : growAcrossLong;
+		grows[pair + GROW_H] = isX ? growAcross : grow;
+		grows[pair + GROW_H_LONG] = isX ? growAcrossLong : growLong;
+		rooms[pair] = roomW;
+		rooms[pair + 1] = roomH;
 		if (roomW > this.widest) this.widest = roomW;
 		if (roomH > this.highest) this.highest = roomH;
 	}
@@ -106,9 +119,9 @@ export class SlotStore {
 		const rooms = new Float64Array(this.rooms.length * 2);
 		rooms.set(this.rooms);
 		this.rooms = rooms;
-		const grow = new Float64Array(this.grow.length * 2);
-		grow.set(this.grow);
-		this.grow = grow;
+		const grow = new Float64Array(this.grows.length * 2);
+		grow.set(this.grows);
+		this.grows = grow;
 	}
 
 	/** Worth of leftover lost when a piece of w x h goes there; Infinity when it does not fit. */
@@ -129,8 +142,8 @@ export class SlotStore {
 			lost += squared(slack * long) - squared((slack - w + nw) * long);
 		}
 		if (h > nh) {
-			const slack = this.grow[slot * 2 + GROW_H]!;
-			const long = this.grow[slot * 2 + GROW_H_LONG]!;
+			const slack = this.grows[slot * 2 + GROW_H]!;
+			const long = this.grows[slot * 2 + GROW_H_LONG]!;
 			lost += squared(slack * long) - squared((slack - h + nh) * long);
 		}
 		return lost;

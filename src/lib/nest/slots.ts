@@ -14,38 +14,32 @@ const MOST_GROUPS = 24; // a strip of hundreds of equal pieces would make as man
 export class SlotList extends SlotStore {
 	private order = new Int32Array(64);
 
-	/** Fills the list for the tree as it is. `least`: smallest side of any piece. */
-	list(tree: SlackTree, least: number): void {
-		this.empty(least);
+	/** Fills the list for the tree as it is. `leastW`, `leastH`: smallest width and height of any piece to be laid. */
+	list(tree: SlackTree, leastW: number, leastH: number): void {
+		this.empty(leastW, leastH);
 		const { width, height, root, nodes } = tree;
 		if (root === NONE) {
-			this.put(
-				EMPTY,
-				NONE,
-				0,
-				1,
-				width,
-				height,
-				width,
-				height,
-				squared(width * height),
-				0,
-				0,
-				0,
-				0,
-			);
-			return;
-		}
-		const w = nodes[root + W]!;
-		const h = nodes[root + H]!;
-		if (nodes[root + KIND]! >= LEAF) {
+			const all = width * height;
+			this.put(true, EMPTY, NONE, 0, width, height, width, height, all * all, 0, 0, 0, 0);
+		} else if (nodes[root + KIND]! >= LEAF) {
+			const [w, h] = [nodes[root + W]!, nodes[root + H]!];
 			const base = squared((width - w) * height) + squared(w * (height - h));
-			this.put(ROOF, root, 0, 1, width - w, height, width - w, height, base, 0, 0, 0, 0);
-			this.put(ROOF, root, 0, 0, width, height - h, width, height - h, base, 0, 0, 0, 0);
+			this.beyond(tree, true, base);
+			this.beyond(tree, false, base);
 		} else {
 			this.roof(tree);
-			this.visit(tree, root, width, height, width, height, 0, 0, 0, 0);
+			if (nodes[root + KIND] === AXIS_X)
+				this.visit(tree, root, width, height, width, height, 0, 0, 0, 0);
+			else this.visit(tree, root, height, width, height, width, 0, 0, 0, 0);
 		}
+	}
+
+	/** The place beyond all that is on the sheet, along x or y. */
+	private beyond({ width, height, root, nodes }: SlackTree, alongX: boolean, base: number): void {
+		const room = alongX ? width - nodes[root + W]! : height - nodes[root + H]!;
+		const long = alongX ? height : width;
+		if (room < (alongX ? this.leastW : this.leastH)) return;
+		this.put(alongX, ROOF, root, 0, room, long, room, long, base, 0, 0, 0, 0);
 	}
 
 	/** Beyond the whole root: leftover of every child is gathered, and what stays beside the root is counted back. */
@@ -59,113 +53,64 @@ export class SlotList extends SlotStore {
 				? squared(n[c + H]! * (width - n[c + W]!)) - squared(n[c + H]! * (w - n[c + W]!))
 				: squared(n[c + W]! * (height - n[c + H]!)) - squared(n[c + W]! * (h - n[c + H]!));
 		}
-		if (alongX) {
-			base += squared(width * (height - h)) - squared(w * (height - h));
-			this.put(ROOF, root, 0, 1, width - w, height, width - w, height, base, 0, 0, 0, 0);
-		} else {
-			base += squared(height * (width - w)) - squared(h * (width - w));
-			this.put(ROOF, root, 0, 0, width, height - h, width, height - h, base, 0, 0, 0, 0);
-		}
+		base += alongX
+			? squared(width * (height - h)) - squared(w * (height - h))
+			: squared(height * (width - w)) - squared(h * (width - w));
+		this.beyond(tree, alongX, base);
 	}
 
-	/** Slots of an inner node and all below it. Most: the size it may grow to; natural: with the slack that is its own. */
+	/**
+	 * Slots of an inner node and all below it. Sizes are along the node's axis and across it. Most: the size it may grow to;
+	 * natural: with the slack that is its own; grow: slack of the ancestor that more would eat, and how long that slack is.
+	 * Rooms are measured before anything else of a slot is worked out, for on a full sheet hardly one is large enough.
+	 */
 	private visit(
 		tree: SlackTree,
 		at: number,
-		mostW: number,
-		mostH: number,
-		naturalW: number,
-		naturalH: number,
-		growW: number,
-		growWLong: number,
-		growH: number,
-		growHLong: number,
+		most: number,
+		mostAcross: number,
+		natural: number,
+		naturalAcross: number,
+		grow: number,
+		growLong: number,
+		growAcross: number,
+		growAcrossLong: number,
 	): void {
 		const n = tree.nodes;
-		const [w, h] = [n[at + W]!, n[at + H]!];
 		const isX = n[at + KIND] === AXIS_X;
-		const slackW = naturalW - w;
-		const slackH = naturalH - h;
-		if (isX)
-			this.put(
-				APPEND,
-				at,
-				0,
-				1,
-				mostW - w,
-				mostH,
-				slackW,
-				naturalH,
-				squared(slackW * naturalH),
-				growW,
-				growWLong,
-				growH,
-				growHLong,
-			);
-		else
-			this.put(
-				APPEND,
-				at,
-				0,
-				0,
-				mostW,
-				mostH - h,
-				naturalW,
-				slackH,
-				squared(naturalW * slackH),
-				growW,
-				growWLong,
-				growH,
-				growHLong,
-			);
-		if (isX) this.groups(tree, at, mostW - w, mostH, naturalH, slackW, naturalH, growH, growHLong);
-		else this.groups(tree, at, mostH - h, mostW, naturalW, slackH, naturalW, growW, growWLong);
+		const along = isX ? W : H;
+		const across = isX ? H : W;
+		const least = isX ? this.leastW : this.leastH;
+		const leastAcross = isX ? this.leastH : this.leastW;
+		const spare = most - n[at + along]!;
+		const slack = natural - n[at + along]!;
+		if (spare >= least && mostAcross >= leastAcross) {
+			const base = squared(slack * naturalAcross);
+			// prettier-ignore
+			this.put(isX, APPEND, at, 0, spare, mostAcross, slack, naturalAcross, base, grow, growLong, growAcross, growAcrossLong);
+		}
+		let children = 0;
+		let lowest = Infinity;
+		let second = Infinity;
 		for (let c = n[at + FIRST]!; c !== NONE; c = n[c + NEXT]!) {
-			const cw = n[c + W]!;
-			const ch = n[c + H]!;
-			const leaf = n[c + KIND]! >= LEAF;
-			if (isX) {
-				const mw = cw + mostW - w;
-				if (leaf) {
-					const over = naturalH - ch;
-					this.put(
-						WRAP,
-						c,
-						0,
-						0,
-						mw,
-						mostH - ch,
-						cw,
-						over,
-						squared(cw * over),
-						slackW,
-						naturalH,
-						growH,
-						growHLong,
-					);
-				} else this.visit(tree, c, mw, mostH, cw, naturalH, slackW, naturalH, growH, growHLong);
-			} else {
-				const mh = ch + mostH - h;
-				if (leaf) {
-					const over = naturalW - cw;
-					this.put(
-						WRAP,
-						c,
-						0,
-						1,
-						mostW - cw,
-						mh,
-						over,
-						ch,
-						squared(over * ch),
-						growW,
-						growWLong,
-						slackH,
-						naturalW,
-					);
-				} else this.visit(tree, c, mostW, mh, naturalW, ch, growW, growWLong, slackH, naturalW);
+			const size = n[c + along]!;
+			const tall = n[c + across]!;
+			children++;
+			if (tall < lowest) {
+				second = lowest;
+				lowest = tall;
+			} else if (tall < second) second = tall;
+			if (n[c + KIND]! < LEAF) {
+				// prettier-ignore
+				this.visit(tree, c, mostAcross, size + spare, naturalAcross, size, growAcross, growAcrossLong, slack, naturalAcross);
+			} else if (size + spare >= least && mostAcross - tall >= leastAcross) {
+				const over = naturalAcross - tall;
+				// prettier-ignore
+				this.put(isX, WRAP, c, 0, size + spare, mostAcross - tall, size, over, squared(size * over), slack, naturalAcross, growAcross, growAcrossLong);
 			}
 		}
+		if (children > 2 && mostAcross - second >= leastAcross)
+			this.groups(tree, at, spare, mostAcross, naturalAcross, slack, growAcross, growAcrossLong);
 	}
 
 	/** Children by size across the node, lowest first, into `order`; returns how many. */
@@ -188,7 +133,7 @@ export class SlotList extends SlotStore {
 		return count;
 	}
 
-	/** The two to all but one lowest children put together. Sizes are along and across the node's axis. */
+	/** The two to all but one lowest children put together. */
 	private groups(
 		tree: SlackTree,
 		at: number,
@@ -196,13 +141,15 @@ export class SlotList extends SlotStore {
 		mostAcross: number,
 		naturalAcross: number,
 		slack: number,
-		slackLong: number,
 		growAcross: number,
 		growAcrossLong: number,
 	): void {
 		const n = tree.nodes;
 		const isX = n[at + KIND] === AXIS_X;
-		const [along, across] = isX ? [W, H] : [H, W];
+		const along = isX ? W : H;
+		const across = isX ? H : W;
+		const least = isX ? this.leastW : this.leastH;
+		const leastAcross = isX ? this.leastH : this.leastW;
 		const children = this.sortChildren(tree, at);
 		const end = Math.min(children - 1, MOST_GROUPS);
 		let sum = 0;
@@ -212,46 +159,16 @@ export class SlotList extends SlotStore {
 			const c = this.order[j - 1]!;
 			const size = n[c + along]!;
 			const tall = n[c + across]!;
+			const over = naturalAcross - tall;
 			sum += size;
 			squares += size * size;
 			weighed += size * size * tall;
-			if (j < 2) continue;
-			if (mostAcross - tall < this.least) return;
+			if (mostAcross - tall < leastAcross) return;
+			if (j < 2 || sum + spare < least) continue;
 			// sum over children of (size (natural - own))^2 - (size (tall - own))^2
-			const base = (naturalAcross - tall) * ((naturalAcross + tall) * squares - 2 * weighed);
-			const over = naturalAcross - tall;
-			if (isX)
-				this.put(
-					GROUP,
-					at,
-					j,
-					0,
-					sum + spare,
-					mostAcross - tall,
-					sum,
-					over,
-					base,
-					slack,
-					slackLong,
-					growAcross,
-					growAcrossLong,
-				);
-			else
-				this.put(
-					GROUP,
-					at,
-					j,
-					1,
-					mostAcross - tall,
-					sum + spare,
-					over,
-					sum,
-					base,
-					growAcross,
-					growAcrossLong,
-					slack,
-					slackLong,
-				);
+			const base = over * ((naturalAcross + tall) * squares - 2 * weighed);
+			// prettier-ignore
+			this.put(isX, GROUP, at, j, sum + spare, mostAcross - tall, sum, over, base, slack, naturalAcross, growAcross, growAcrossLong);
 		}
 	}
 
