@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { box } from '../../src/lib/job/box';
 import { made, type Asked } from './box-make';
+import { dxfFile, polyline, section } from './dxf-text';
 
 const typed = [
 	{ x: 0, y: 0 },
@@ -19,13 +20,8 @@ const svg = (d: string, more: object = {}): object => ({
 	...more,
 });
 
-/** One closed polyline of the open drawing exchange format; the last figure of a corner is its bulge. */
-const dxf = (corners: readonly (readonly [number, number, number?])[]): string =>
-	[
-		...[0, 'SECTION', 2, 'ENTITIES', 0, 'LWPOLYLINE', 8, 'box', 90, corners.length, 70, 1],
-		...corners.flatMap(([x, y, bulge]) => [10, x, 20, y, ...(bulge ? [42, bulge] : [])]),
-		...[0, 'ENDSEC', 0, 'EOF'],
-	].join('\n');
+const dxf = (corners: Parameters<typeof polyline>): string =>
+	dxfFile(section('ENTITIES', polyline(...corners)));
 const side: [number, number][] = [
 	[0, 0],
 	[40, 0],

@@ -5,31 +5,21 @@ import type { Drawn, Undrawn } from '../../src/lib/design/panel/drawn';
 import { area, bounds, perimeter } from '../../src/lib/geometry/extent';
 import { shape } from '../../src/lib/job/panel-outline';
 import { alongEdge, edgesOf } from '../../src/lib/geometry/edge';
-import { toMm } from '../../src/lib/measure/length';
+import { expectReadOrRefused, said, sizes } from './drawn-figures';
+import { dxfFile, entity, polyline, section, type Pair } from './dxf-text';
 
 const drawing = (file: unknown): Drawn | Undrawn => drawShape(shape.parse(file));
 const svg = (text: string, more: object = {}): Drawn | Undrawn =>
 	drawing({ kind: 'svg', text, unit: 'mm', ...more });
-const dxf = (entities: string, more: object = {}, unit = 4): Drawn | Undrawn =>
+const dxf = (entities: Pair[], more: object = {}, unit = 4): Drawn | Undrawn =>
 	drawing({
 		kind: 'dxf',
 		unit: 'mm',
-		text: `0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n${unit}\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n${entities}\n0\nENDSEC\n0\nEOF\n`,
+		text: dxfFile(section('HEADER', [9, '$INSUNITS', 70, unit]), section('ENTITIES', entities)),
 		...more,
 	});
-/** `LINE 10 0 20 0` as the pairs of lines of the format. */
-const entity = (type: string, ...pairs: (string | number)[]): string =>
-	[0, type, 8, 'outline', ...pairs].join('\n');
-const line = (x0: number, y0: number, x1: number, y1: number): string =>
+const line = (x0: number, y0: number, x1: number, y1: number): Pair[] =>
 	entity('LINE', 10, x0, 20, y0, 11, x1, 21, y1);
-
-function sizes(d: Drawn | Undrawn): { length: number; width: number; area: number } {
-	if (d.outline === null) throw new Error(d.complaints.map((c) => c.what).join(' '));
-	const box = bounds(d.outline);
-	return { length: toMm(box.length), width: toMm(box.width), area: area(d.outline) / 1600 ** 2 };
-}
-const said = (d: Drawn | Undrawn): string =>
-	d.complaints.map((c) => `${c.what} ${c.fix}`).join(' ');
 
 describe('SVG', () => {
 	test('path data alone, curves kept as arcs', () => {
@@ -112,46 +102,20 @@ describe('DXF', () => {
 				line(0, 100, 0, 0.1),
 				line(200, 100, 200, 0),
 				line(200, 100, 0, 100),
-			].join('\n'),
+			].flat(),
 		);
 		expect(sizes(d)).toEqual({ length: 200, width: 100, area: 20000 });
 		expect(said(d)).toContain('one gap between loose ends closed');
 	});
 
 	test('polylines with bulges, old and new, arcs, circles and ellipses', () => {
-		const slot = entity(
-			'LWPOLYLINE',
-			90,
-			4,
-			70,
-			1,
-			10,
-			0,
-			20,
-			0,
-			10,
-			100,
-			20,
-			0,
-			42,
-			1,
-			10,
-			100,
-			20,
-			40,
-			10,
-			0,
-			20,
-			40,
-			42,
-			1,
-		);
+		const slot = polyline([0, 0], [100, 0, 1], [100, 40], [0, 40, 1]);
 		expect(sizes(dxf(slot))).toEqual({
 			length: 140,
 			width: 40,
 			area: expect.closeTo(4000 + Math.PI * 400, 3) as number,
 		});
-		const v = (x: number, y: number, b: number): string => entity('VERTEX', 10, x, 20, y, 42, b);
+		const v = (x: number, y: number, b: number): Pair[] => entity('VERTEX', 10, x, 20, y, 42, b);
 		const old = [
 			entity('POLYLINE', 66, 1, 70, 1),
 			v(0, 0, 0),
@@ -160,10 +124,10 @@ describe('DXF', () => {
 			v(0, 40, 1),
 			entity('SEQEND'),
 		];
-		expect(sizes(dxf(old.join('\n'))).area).toBeCloseTo(4000 + Math.PI * 400, 3);
+		expect(sizes(dxf(old.flat())).area).toBeCloseTo(4000 + Math.PI * 400, 3);
 		expect(sizes(dxf(entity('CIRCLE', 10, 5, 20, 5, 40, 50))).area).toBeCloseTo(Math.PI * 2500, 3);
 		const half = [entity('ARC', 10, 0, 20, 0, 40, 50, 50, 0, 51, 180), line(-50, 0, 50, 0)];
-		expect(sizes(dxf(half.join('\n'))).area).toBeCloseTo((Math.PI * 2500) / 2, 2);
+		expect(sizes(dxf(half.flat())).area).toBeCloseTo((Math.PI * 2500) / 2, 2);
 		const oval = entity('ELLIPSE', 10, 0, 20, 0, 11, 100, 21, 0, 40, 0.5, 41, 0, 42, 2 * Math.PI);
 		expect(sizes(dxf(oval)).area).toBeCloseTo(Math.PI * 5000, -1);
 	});
@@ -206,12 +170,12 @@ describe('DXF', () => {
 
 	test('layers, units of the file, blocks and binary files', () => {
 		const two = [
-			entity('CIRCLE', 10, 0, 20, 0, 40, 50),
-			[0, 'CIRCLE', 8, 'Other', 10, 0, 20, 0, 40, 70].join('\n'),
+			[0, 'CIRCLE', 8, 'outline', 10, 0, 20, 0, 40, 50],
+			[0, 'CIRCLE', 8, 'Other', 10, 0, 20, 0, 40, 70],
 		];
-		expect(sizes(dxf(two.join('\n'), { layer: 'OUTLINE' })).length).toBe(100);
+		expect(sizes(dxf(two.flat(), { layer: 'OUTLINE' })).length).toBe(100);
 		expect(said(dxf(two[0]!, {}, 1))).toContain('inches');
-		expect(said(dxf([two[0]!, entity('INSERT', 2, 'door')].join('\n')))).toContain(
+		expect(said(dxf([...two[0]!, ...entity('INSERT', 2, 'door')]))).toContain(
 			'not held by the file: door',
 		);
 		expect(said(drawing({ kind: 'dxf', unit: 'mm', text: 'a\0b' }))).toContain('binary');
@@ -219,7 +183,7 @@ describe('DXF', () => {
 	});
 
 	test('a hundred thousand entities are refused fast', () => {
-		const many = Array.from({ length: 100_000 }, (_, i) => line(i, 0, i + 1, 0)).join('\n');
+		const many = Array.from({ length: 100_000 }, (_, i) => line(i, 0, i + 1, 0)).flat();
 		const start = process.cpuUsage();
 		const d = dxf(many);
 		const used = process.cpuUsage(start);
@@ -234,7 +198,10 @@ describe('DXF', () => {
 			300 * Math.sin((i / n) * 2 * Math.PI),
 		];
 		const mixed = Array.from({ length: n }, (_, i) => (i * 7919) % n);
-		const d = dxf(mixed.map((i) => line(...at(i), ...at((i + 1) % n))).join('\n'), { join: 0.01 });
+		const d = dxf(
+			mixed.flatMap((i) => line(...at(i), ...at((i + 1) % n))),
+			{ join: 0.01 },
+		);
 		expect(sizes(d).area).toBeCloseTo(Math.PI * 400 * 300, -1.5);
 	});
 });
@@ -350,29 +317,17 @@ describe('whatever the file holds, it is read or refused in words', () => {
 		'>',
 		'matrix(0 0 0 0 0 0)',
 	);
-	const sound = (d: Drawn | Undrawn): void => {
-		if (d.outline === null) expect(d.complaints.some((c) => c.kind === 'stop')).toBe(true);
-		else {
-			expect(area(d.outline)).toBeGreaterThan(0);
-			expect(d.outline.every((c) => Number.isSafeInteger(c.x) && Number.isSafeInteger(c.y))).toBe(
-				true,
-			);
-			expect(d.sides).toHaveLength(d.outline.length);
-		}
-		expect(d.complaints.every((c) => /[.!?]$/.test(c.what) && /[.!?]$/.test(c.fix))).toBe(true);
-	};
-
 	test('DXF tokens and bytes', () => {
 		fc.assert(
 			fc.property(fc.array(token, { maxLength: 60 }), (t) => {
-				sound(dxf(t.join('\n')));
-				sound(drawing({ kind: 'dxf', unit: 'in', text: `0\n${t.join('\n')}` }));
+				expectReadOrRefused(dxf(t));
+				expectReadOrRefused(drawing({ kind: 'dxf', unit: 'in', text: `0\n${t.join('\n')}` }));
 			}),
 			{ numRuns: 300 },
 		);
 		fc.assert(
 			fc.property(fc.string({ minLength: 1, maxLength: 300, unit: 'binary' }), (text) =>
-				sound(drawing({ kind: 'dxf', unit: 'mm', text })),
+				expectReadOrRefused(drawing({ kind: 'dxf', unit: 'mm', text })),
 			),
 			{ numRuns: 200 },
 		);
@@ -381,14 +336,14 @@ describe('whatever the file holds, it is read or refused in words', () => {
 	test('SVG tokens and bytes', () => {
 		fc.assert(
 			fc.property(fc.array(svgToken, { minLength: 1, maxLength: 30 }), (t) => {
-				sound(svg(`<svg>${t.join('')}</svg>`));
-				sound(svg(t.join('')));
+				expectReadOrRefused(svg(`<svg>${t.join('')}</svg>`));
+				expectReadOrRefused(svg(t.join('')));
 			}),
 			{ numRuns: 300 },
 		);
 		fc.assert(
 			fc.property(fc.string({ minLength: 1, maxLength: 300, unit: 'binary' }), (text) =>
-				sound(svg(text)),
+				expectReadOrRefused(svg(text)),
 			),
 			{ numRuns: 200 },
 		);
@@ -397,7 +352,7 @@ describe('whatever the file holds, it is read or refused in words', () => {
 	test('pasted text and traced clicks', () => {
 		fc.assert(
 			fc.property(fc.string({ minLength: 1, maxLength: 200 }), (text) =>
-				sound(drawing({ kind: 'pasted', unit: 'mm', text })),
+				expectReadOrRefused(drawing({ kind: 'pasted', unit: 'mm', text })),
 			),
 			{ numRuns: 200 },
 		);
@@ -409,7 +364,8 @@ describe('whatever the file holds, it is read or refused in words', () => {
 			fc.property(
 				fc.tuple(px, px, px, px),
 				fc.array(px, { minLength: 3, maxLength: 8 }),
-				(sheet, points) => sound(drawing({ kind: 'traced', paper: 'a4', sheet, points })),
+				(sheet, points) =>
+					expectReadOrRefused(drawing({ kind: 'traced', paper: 'a4', sheet, points })),
 			),
 			{ numRuns: 300 },
 		);
