@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { box } from '../../src/lib/job/box';
-import { made, type Asked } from './box-make';
+import { made, told, type Asked } from './box-make';
 import { dxfFile, polyline, section } from './dxf-text';
 
 const typed = [
@@ -29,10 +29,7 @@ const side: [number, number][] = [
 	[0, 35],
 ];
 
-const told = (asked: Asked): string[] =>
-	made(asked)
-		.problems.filter((p) => p.path.slice(2).join('.') === 'shape.drawing')
-		.map((p) => `${p.kind}: ${p.what} ${p.fix}`);
+const drawingTold = (asked: Asked): string[] => told(asked, 'shape.drawing');
 /** Front, back and length of every board; its number depends on where the drawing starts. */
 const sizes = (asked: Asked): string[] =>
 	made(asked)
@@ -78,7 +75,7 @@ describe('a side profile out of a drawing', () => {
 
 	it('refuses curves and too many edges in words, and says what does not measure up', () => {
 		expect(
-			told(
+			drawingTold(
 				free({
 					kind: 'dxf',
 					unit: 'cm',
@@ -95,10 +92,12 @@ describe('a side profile out of a drawing', () => {
 			const r = i % 2 ? 300 : 400;
 			return `${r * Math.cos((i * Math.PI) / 15)} ${r * Math.sin((i * Math.PI) / 15)}`;
 		});
-		expect(told(free(svg(`M${star.join(' L')} Z`)))[0]).toMatch(/^stop: The drawing has 30 edges/);
-		expect(told(free(svg('this is no drawing'))).join(' ')).toContain('stop: ');
+		expect(drawingTold(free(svg(`M${star.join(' L')} Z`)))[0]).toMatch(
+			/^stop: The drawing has 30 edges/,
+		);
+		expect(drawingTold(free(svg('this is no drawing'))).join(' ')).toContain('stop: ');
 		const wrong = svg('M0 350 L400 350 L300 0 L0 0 Z', { known: { of: 'length', is: 500 } });
-		expect(told(free(wrong)).join(' ')).toMatch(/400 mm.*500 mm|500 mm.*400 mm/);
+		expect(drawingTold(free(wrong)).join(' ')).toMatch(/400 mm.*500 mm|500 mm.*400 mm/);
 	});
 
 	it('a box written before drawings could be given reads as it did', () => {

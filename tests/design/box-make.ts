@@ -40,3 +40,23 @@ export function figures(
 	if (!plan.figures) throw new Error(plan.problems.map((p) => p.what).join(' '));
 	return plan.figures;
 }
+
+/** What is said at a place of the box: 'check: what is off. What would be right.' */
+export const told = (asked: Asked, path: string): string[] =>
+	made(asked)
+		.problems.filter((p) => p.path.slice(2).join('.') === path)
+		.map((p) => `${p.kind}: ${p.what} ${p.fix}`);
+
+/** A side profile whose first and third side cross. */
+export const CROSSED: Asked = {
+	shape: {
+		kind: 'free',
+		width: 600,
+		corners: [
+			{ x: 0, y: 0 },
+			{ x: 400, y: 400 },
+			{ x: 400, y: 0 },
+			{ x: 0, y: 400 },
+		],
+	},
+};

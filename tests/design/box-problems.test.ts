@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { made, type Asked } from './box-make';
+import { CROSSED, made, told, type Asked } from './box-make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
 const driver = { cutout: { kind: 'round' as const, diameter: 232 }, frame: 262, depth: 118 };
@@ -46,23 +46,7 @@ const CASES: readonly (readonly [string, Asked, string, readonly string[]])[] = 
 		'shape.stepDepth',
 		['350 mm'],
 	],
-	[
-		'a profile that crosses itself',
-		{
-			shape: {
-				kind: 'free',
-				width: 600,
-				corners: [
-					{ x: 0, y: 0 },
-					{ x: 400, y: 400 },
-					{ x: 400, y: 0 },
-					{ x: 0, y: 400 },
-				],
-			},
-		},
-		'shape.corners',
-		['crosses itself', '200, 200 mm'],
-	],
+	['a profile that crosses itself', CROSSED, 'shape.corners', ['crosses itself', '200, 200 mm']],
 	[
 		'a cleat too wide for its corners',
 		{ ...plain, cleats: { width: 380 } },
@@ -175,9 +159,8 @@ const CASES: readonly (readonly [string, Asked, string, readonly string[]])[] = 
 
 describe('what cannot be built', () => {
 	it.each(CASES)('%s', (_, asked, path, words) => {
-		const told = made(asked).problems.filter((p) => p.path.slice(2).join('.') === path);
-		expect(told.length).toBeGreaterThan(0);
-		const text = told.map((p) => `${p.what} ${p.fix}`).join(' ');
+		const text = told(asked, path).join(' ');
+		expect(text).not.toBe('');
 		for (const word of words) expect(text).toContain(word);
 	});
 
@@ -200,9 +183,9 @@ describe('what cannot be built', () => {
 			target: { litres: 90, solve: 'width' },
 			space: { width: 700, height: 600, depth: 400 },
 		});
-		const told = plan.problems.find((p) => p.path.at(-1) === 'target')!;
-		expect(told.what).toMatch(/For 90 L the width has to be 823\.4 mm; the space takes 690 mm/);
-		const height = Number(/a height of ([\d.]+) mm/.exec(told.fix)?.[1]);
+		const refusal = plan.problems.find((p) => p.path.at(-1) === 'target')!;
+		expect(refusal.what).toMatch(/For 90 L the width has to be 823\.4 mm; the space takes 690 mm/);
+		const height = Number(/a height of ([\d.]+) mm/.exec(refusal.fix)?.[1]);
 		const instead = made({
 			shape: { kind: 'plain', width: 600, height, depth: 350 },
 			space: { width: 700, height: 600, depth: 400 },

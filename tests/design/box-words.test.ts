@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Chamber } from '../../src/lib/design/box/box-plan';
 import { leanText } from '../../src/lib/print/box-tables';
 import { shares, volumeLines } from '../../src/lib/print/volume-lines';
-import { figures, made, type Asked } from './box-make';
+import { CROSSED, figures, made, told, type Asked } from './box-make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
 const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
@@ -13,11 +13,6 @@ const driver = {
 	depth: 118,
 	data: { fs: 33, qts: 0.42, vas: 44 },
 };
-const told = (asked: Asked, path: string): string[] =>
-	made(asked)
-		.problems.filter((p) => p.path.slice(2).join('.') === path)
-		.map((p) => `${p.what} ${p.fix}`);
-
 describe('two wishes for one volume', () => {
 	const asked = (qtc: number | null, litres: number | null): Asked => ({
 		...plain,
@@ -46,25 +41,12 @@ describe('two wishes for one volume', () => {
 
 describe('a form that cannot be made', () => {
 	const target = { litres: 34, solve: 'width' as const };
-	const crossed: Asked = {
-		shape: {
-			kind: 'free',
-			width: 600,
-			corners: [
-				{ x: 0, y: 0 },
-				{ x: 400, y: 400 },
-				{ x: 400, y: 0 },
-				{ x: 0, y: 400 },
-			],
-		},
-	};
-
 	it('is not also told that no width of it gives the volume', () => {
-		expect(made({ ...crossed, target }).problems.map((p) => p.path.slice(2).join('.'))).toEqual([
+		expect(made({ ...CROSSED, target }).problems.map((p) => p.path.slice(2).join('.'))).toEqual([
 			'shape.corners',
 		]);
 		const drawing = { kind: 'svg' as const, text: 'M 0 0', unit: 'mm' as const };
-		const empty = { ...crossed.shape, drawing } as Asked['shape'];
+		const empty = { ...CROSSED.shape, drawing } as Asked['shape'];
 		expect(told({ shape: empty, target }, 'target')).toEqual([]);
 		expect(told({ shape: empty, target }, 'shape.drawing').length).toBeGreaterThan(0);
 	});

@@ -5,12 +5,12 @@ import { mm } from '../../src/lib/measure/length';
 import type { RollLayout } from '../../src/lib/layout/layouts';
 import type { Plan } from '../../src/lib/plan';
 import { blankDrawings } from '../../src/lib/print/blank-drawings';
-import type { Drawing, TextMark } from '../../src/lib/print/drawing';
+import type { Drawing } from '../../src/lib/print/drawing';
 import { rollDrawing } from '../../src/lib/print/roll-drawing';
-import { overlap, textBox } from '../../src/lib/print/text-box';
 import type { Blank } from '../../src/lib/wrap/blank';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { carpet, covering, GROOVED, SHOP } from '../wrap/make';
+import { textsOff, textsOverTexts, wordsOn } from './words-on';
 
 function planOf(blanks: readonly Blank[], nap = 'one-way'): Plan {
 	const job = jobField.parse({
@@ -36,28 +36,7 @@ const blank = wrapCovering(
 	['panels', 0],
 ).blanks[0]!;
 
-const texts = (d: Drawing): TextMark[] => d.marks.filter((m) => m.kind === 'text');
-const says = (d: Drawing) => texts(d).map((t) => t.text);
-
-function outside(d: Drawing): string[] {
-	return texts(d)
-		.filter((t) => {
-			const b = textBox(t);
-			return (
-				b.x < -0.1 || b.y < -0.1 || b.x + b.width > d.width + 0.1 || b.y + b.height > d.height + 0.1
-			);
-		})
-		.map((t) => t.text);
-}
-
-function covered(d: Drawing): string[] {
-	const boxes = texts(d).map((t) => ({ t, box: textBox(t) }));
-	return boxes.flatMap((a, i) =>
-		boxes
-			.slice(i + 1)
-			.flatMap((b) => (overlap(a.box, b.box, 0.3) ? [`${a.t.text} / ${b.t.text}`] : [])),
-	);
-}
+const says = (d: Drawing) => wordsOn(d.marks);
 
 describe('the drawing of a blank', () => {
 	const [drawing] = blankDrawings(blank, planOf([blank]));
@@ -92,8 +71,8 @@ describe('the drawing of a blank', () => {
 	});
 
 	it('keeps all its words on paper and off each other', () => {
-		expect(outside(drawing!)).toEqual([]);
-		expect(covered(drawing!)).toEqual([]);
+		expect(textsOff(drawing!)).toEqual([]);
+		expect(textsOverTexts(drawing!.marks)).toEqual([]);
 	});
 
 	it('draws each kind of mark in its own line and names it', () => {
@@ -154,8 +133,8 @@ describe('the drawing of a roll', () => {
 		expect(drawing.title).toBe('Grey carpet: pull 800 off the roll, 1370 wide');
 		for (const figure of ['712', '800', '412', '824', '1370'])
 			expect(says(drawing)).toContain(figure);
-		expect(outside(drawing)).toEqual([]);
-		expect(covered(drawing)).toEqual([]);
+		expect(textsOff(drawing)).toEqual([]);
+		expect(textsOverTexts(drawing.marks)).toEqual([]);
 	});
 
 	it('draws blanks where they lie', () => {

@@ -6,9 +6,9 @@ import { exploded } from '../../src/lib/print/box-exploded';
 import { threeViews } from '../../src/lib/print/box-views';
 import type { Drawing } from '../../src/lib/print/drawing';
 import { figuresOn } from '../../src/lib/print/figures';
-import { overlap, textBox } from '../../src/lib/print/text-box';
 import { made, type Asked } from '../design/box-make';
 import { emptyBox, fullBox, fullTapered } from '../design/box-random';
+import { textsOff, textsOverTexts } from './words-on';
 
 const RULERS = [
 	{ unit: 'mm', fraction: 32, decimal: '.' },
@@ -25,23 +25,10 @@ function drawingsOf(figures: BoxFigures, ruler: (typeof RULERS)[number]): Drawin
 }
 
 /** Words that run into each other or off the drawing. */
-function crowded({ title, width, height, marks }: Drawing): string[] {
-	const texts = marks.flatMap((m) =>
-		m.kind === 'text' ? [{ text: m.text, box: textBox(m) }] : [],
+function crowded(drawing: Drawing): string[] {
+	return [...textsOff(drawing), ...textsOverTexts(drawing.marks)].map(
+		(t) => `${drawing.title}: ${t}`,
 	);
-	const off = texts.filter(
-		({ box }) =>
-			box.x < -0.1 ||
-			box.y < -0.1 ||
-			box.x + box.width > width + 0.1 ||
-			box.y + box.height > height + 0.1,
-	);
-	const pairs = texts.flatMap((a, i) =>
-		texts
-			.slice(i + 1)
-			.flatMap((b) => (overlap(a.box, b.box, 0.25) ? [`${a.text} / ${b.text}`] : [])),
-	);
-	return [...off.map((t) => `${t.text} is off`), ...pairs].map((t) => `${title}: ${t}`);
 }
 
 /** A driver let in flush, a terminal on one end and a rod, wherever they come to lie. */

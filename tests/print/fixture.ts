@@ -6,6 +6,7 @@ import type { BoardLayouts } from '../../src/lib/layout/layouts';
 import { mm, ticks } from '../../src/lib/measure/length';
 import { money } from '../../src/lib/measure/money';
 import type { Cut, Gives, Placed, SheetLayout } from '../../src/lib/nest/types';
+import type { OrderLine } from '../../src/lib/estimate/types';
 import type { Plan } from '../../src/lib/plan';
 import type { Fonts } from '../../src/lib/print/faces';
 
@@ -300,6 +301,24 @@ function boardsOf(layouts: readonly SheetLayout[]): BoardLayouts {
 	};
 }
 
+export const SCREWS: OrderLine = {
+	group: 'sundries',
+	id: 'screws',
+	what: 'Screws 4 × 40',
+	code: '',
+	need: { number: 86, unit: 'pieces' },
+	rack: { number: 0, unit: 'pieces' },
+	fromRack: { number: 0, unit: 'pieces' },
+	buy: 1,
+	unit: 'pack',
+	pack: 200,
+	each: money(850),
+	total: money(850),
+	spare: { number: 114, unit: 'pieces' },
+	sparePercent: 0,
+	for: ['seams of Bench box'],
+};
+
 /** A small plan made by hand, so that a page can be looked at without the rooms before it. */
 export function samplePlan(change: Partial<JobFile> = {}): Plan {
 	return {
@@ -339,23 +358,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 					sparePercent: 0,
 					for: [],
 				},
-				{
-					group: 'sundries',
-					id: 'screws',
-					what: 'Screws 4 × 40',
-					code: '',
-					need: { number: 86, unit: 'pieces' },
-					rack: { number: 0, unit: 'pieces' },
-					fromRack: { number: 0, unit: 'pieces' },
-					buy: 1,
-					unit: 'pack',
-					pack: 200,
-					each: money(850),
-					total: money(850),
-					spare: { number: 114, unit: 'pieces' },
-					sparePercent: 0,
-					for: ['seams of Bench box'],
-				},
+				SCREWS,
 			],
 			total: money(7050),
 		},

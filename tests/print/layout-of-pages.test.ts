@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Mark } from '../../src/lib/print/drawing';
 import { flow, space, type Block } from '../../src/lib/print/flow';
 import { framed, pageArea, paperSize } from '../../src/lib/print/frame';
 import { LABEL_SHEETS } from '../../src/lib/job/label-sheets';
@@ -17,8 +16,8 @@ import { sheetDrawing } from '../../src/lib/print/sheet-drawing';
 import { tileName, tiling } from '../../src/lib/print/tile';
 import { templatePages } from '../../src/lib/print/pack';
 import { samplePlan } from './fixture';
+import { wordsOn } from './words-on';
 
-const said = (marks: readonly Mark[]) => marks.flatMap((m) => (m.kind === 'text' ? [m.text] : []));
 const block = (text: string, height: number, more: Partial<Block> = {}): Block => ({
 	height,
 	marks: [{ kind: 'text', x: 0, y: height, text, size: 3 }],
@@ -35,13 +34,13 @@ const box = (x: number, y: number, width: number, height: number) => [
 describe('flowing blocks over pages', () => {
 	it('breaks before what does not fit and drops space at the top', () => {
 		const pages = flow([block('a', 60), space(10), block('b', 60), space(50), block('c', 5)], 100);
-		expect(pages.map(said)).toEqual([['a'], ['b'], ['c']]);
+		expect(pages.map(wordsOn)).toEqual([['a'], ['b'], ['c']]);
 		expect(pages[1]![0]).toMatchObject({ y: 60 });
 	});
 
 	it('keeps a heading with what follows', () => {
 		const pages = flow([block('a', 85), block('head', 10, { keep: true }), block('b', 20)], 100);
-		expect(pages.map(said)).toEqual([['a'], ['head', 'b']]);
+		expect(pages.map(wordsOn)).toEqual([['a'], ['head', 'b']]);
 	});
 
 	it('repeats the head of a table on each page', () => {
@@ -49,8 +48,8 @@ describe('flowing blocks over pages', () => {
 		const blocks = table({ columns: [{ head: 'Part', width: { share: 1 } }], rows }, 80);
 		const pages = flow(blocks, 60);
 		expect(pages.length).toBeGreaterThan(2);
-		for (const page of pages) expect(said(page)[0]).toBe('Part');
-		expect(pages.flatMap(said).filter((t) => t.startsWith('row'))).toHaveLength(30);
+		for (const page of pages) expect(wordsOn(page)[0]).toBe('Part');
+		expect(pages.flatMap(wordsOn).filter((t) => t.startsWith('row'))).toHaveLength(30);
 	});
 });
 
@@ -76,7 +75,7 @@ describe('the page frame', () => {
 			roundedNote: '',
 		};
 		const [page] = framed([leaf, leaf], title);
-		const words = said(page!.marks);
+		const words = wordsOn(page!.marks);
 		for (const text of ['Bench', '0142', 'C', '2026-11-25', 'Bench & Bow', 'Parts list', '1 of 2'])
 			expect(words).toContain(text);
 		expect(words).toContain('Print at 100 %, measure this bar first.');
@@ -105,7 +104,9 @@ describe('sheet drawings', () => {
 			expect(of).toContain(`part:${placed.id}`);
 		for (const cut of plan.boards[0]!.answer.layouts[0]!.cuts) {
 			expect(of).toContain(`cut:${cut.n}`);
-			expect(said(drawing.marks.filter((m) => m.of === `cut:${cut.n}`))).toContain(String(cut.n));
+			expect(wordsOn(drawing.marks.filter((m) => m.of === `cut:${cut.n}`))).toContain(
+				String(cut.n),
+			);
 		}
 	});
 
@@ -131,7 +132,7 @@ describe('sheet drawings', () => {
 
 	it('write the mark of every part on it, in a hole of it if need be', () => {
 		for (const placed of plan.boards[0]!.answer.layouts[0]!.placed) {
-			const words = said(drawing.marks.filter((m) => m.of === `part:${placed.id}`));
+			const words = wordsOn(drawing.marks.filter((m) => m.of === `part:${placed.id}`));
 			const { label } = plan.parts.find((p) => p.id === placed.id)!;
 			expect(words.some((w) => w.startsWith(label))).toBe(true);
 		}
@@ -143,7 +144,7 @@ describe('sheet drawings', () => {
 	});
 
 	it('name offcut and waste in words, not by hatch alone', () => {
-		const words = said(drawing.marks);
+		const words = wordsOn(drawing.marks);
 		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
 		offcuts.forEach((_, i) =>
 			expect(words.some((w) => w.startsWith(`Offcut R${i + 1}`))).toBe(true),
@@ -184,11 +185,11 @@ describe('label sheets', () => {
 		const codes = pages.slice(1).flatMap((p) => p.marks.filter((m) => m.kind === 'path'));
 		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
 		expect(codes).toHaveLength(pieces + offcuts.length);
-		const words = pages.slice(1).flatMap((p) => said(p.marks));
+		const words = pages.slice(1).flatMap((p) => wordsOn(p.marks));
 		expect(words.filter((w) => w === 'Offcut: rack it')).toHaveLength(offcuts.length);
 		expect(words).toEqual(expect.arrayContaining(offcuts.map((_, i) => `R${i + 1}`)));
-		expect(said(pages[1]!.marks)).toContain('2 of 2');
-		expect(said(pages[0]!.marks)).toContain('100 mm');
+		expect(wordsOn(pages[1]!.marks)).toContain('2 of 2');
+		expect(wordsOn(pages[0]!.marks)).toContain('100 mm');
 	});
 });
 

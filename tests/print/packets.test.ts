@@ -5,6 +5,7 @@ import type { Plan } from '../../src/lib/plan';
 import { packetText } from '../../src/lib/print/packet-text';
 import { printPack } from '../../src/lib/print/pack';
 import { samplePlan } from './fixture';
+import { wordsOn } from './words-on';
 
 const saw = { id: 'table-saw', name: 'Table saw', kerf: 3.2, trim: 5 };
 
@@ -41,7 +42,7 @@ test('sheets that are cut already are in no stack, nor is a layout that failed i
 
 test('each sheet page says with which others it lies on the saw', () => {
 	const pages = printPack(several(4, 36)).filter((p) => p.name.includes(', sheet '));
-	const said = pages.map((p) => p.marks.map((m) => (m.kind === 'text' ? m.text : '')).join(' '));
+	const said = pages.map((p) => wordsOn(p.marks).join(' '));
 	expect(said.length).toBeGreaterThanOrEqual(4);
 	const firsts = said.filter((_, i) => !/\([2-9] of/.test(pages[i]!.name));
 	for (const text of firsts)

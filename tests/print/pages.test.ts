@@ -1,39 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it, test } from 'vitest';
 import { plan, type Plan } from '../../src/lib/plan';
-import type { Page, TextMark } from '../../src/lib/print/drawing';
+import type { Page } from '../../src/lib/print/drawing';
 import { labelPages } from '../../src/lib/print/label-pages';
 import { printPack, templatePages } from '../../src/lib/print/pack';
 import { templateLength } from '../../src/lib/print/template-pages';
-import { overlap, textBox } from '../../src/lib/print/text-box';
 import { inchPlan, samplePlan } from './fixture';
-
-const texts = (page: Page): TextMark[] => page.marks.filter((m) => m.kind === 'text');
-
-/** Pairs of texts that cover each other by more than a hair, in words. */
-function collisions(page: Page): string[] {
-	const boxes = texts(page).map((mark) => ({ mark, box: textBox(mark) }));
-	return boxes.flatMap((a, i) =>
-		boxes
-			.slice(i + 1)
-			.filter((b) => overlap(a.box, b.box, 0.25))
-			.map((b) => `${page.name}: '${a.mark.text}' over '${b.mark.text}'`),
-	);
-}
-
-function strays(page: Page): string[] {
-	return texts(page)
-		.filter((mark) => {
-			const box = textBox(mark);
-			return (
-				box.x < 4 ||
-				box.y < 4 ||
-				box.x + box.width > page.width - 4 ||
-				box.y + box.height > page.height - 4
-			);
-		})
-		.map((mark) => `${page.name}: '${mark.text}' leaves the page`);
-}
+import { textsOff, textsOverTexts, wordsOn } from './words-on';
 
 /** Strokes that would be cut off at the edge of the paper. */
 function overhang(page: Page): string[] {
@@ -43,12 +16,16 @@ function overhang(page: Page): string[] {
 			const [, ...n] = step as readonly [string, ...number[]];
 			return n.some((value, i) => value < 0 || value > (i % 2 === 0 ? page.width : page.height));
 		});
-		return out ? [`${page.name}: a stroke of ${mark.of ?? 'something'} leaves the page`] : [];
+		return out ? [`a stroke of ${mark.of ?? 'something'} leaves the page`] : [];
 	});
 }
 
 function lawsOf(pages: readonly Page[]): string[] {
-	return pages.flatMap((page) => [...collisions(page), ...strays(page), ...overhang(page)]);
+	return pages.flatMap((page) =>
+		[...textsOverTexts(page.marks), ...textsOff(page, 4), ...overhang(page)].map(
+			(text) => `${page.name}: ${text}`,
+		),
+	);
 }
 
 it('has a law that sees texts that touch, stray and overhang', () => {
@@ -116,14 +93,12 @@ describe.each([
 		const pages = printPack(made);
 		expect(new Set(pages.map((p) => p.name)).size).toBe(pages.length);
 		pages.forEach((page, i) =>
-			expect(texts(page).map((t) => t.text)).toContain(`${i + 1} of ${pages.length}`),
+			expect(wordsOn(page.marks)).toContain(`${i + 1} of ${pages.length}`),
 		);
 	});
 
 	it('has every part in the list and every cut with its setting in a table', () => {
-		const words = printPack(made)
-			.flatMap(texts)
-			.map((t) => t.text);
+		const words = printPack(made).flatMap((p) => wordsOn(p.marks));
 		for (const part of made.parts) expect(words).toContain(part.label);
 		const cuts = made.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.cuts));
 		const listed = words.filter((w) => /^\d+ (trim|rip|crosscut|slant)$/.test(w));
@@ -132,7 +107,7 @@ describe.each([
 });
 
 describe('what a page must say', () => {
-	const words = (pages: readonly Page[]) => pages.flatMap(texts).map((t) => t.text);
+	const words = (pages: readonly Page[]) => pages.flatMap((p) => wordsOn(p.marks));
 
 	it('prints measured sizes, bevels and what is shown', () => {
 		const all = words(printPack(samplePlan())).join('\n');

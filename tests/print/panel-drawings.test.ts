@@ -10,6 +10,7 @@ import type { Plan } from '../../src/lib/plan';
 import type { Drawing } from '../../src/lib/print/drawing';
 import { panelDrawings } from '../../src/lib/print/panel-drawings';
 import { planned } from '../design/panel-stock';
+import { wordsOn } from './words-on';
 
 const samples = readdirSync('shared/jobs').filter(
 	(f) => f.startsWith('panel-') && f.endsWith('.json'),
@@ -19,7 +20,7 @@ const sample = (file: string): Job => {
 	expect(read.problems).toEqual([]);
 	return read.job;
 };
-const texts = (d: Drawing): string[] => d.marks.flatMap((m) => (m.kind === 'text' ? [m.text] : []));
+const texts = (d: Drawing): string[] => wordsOn(d.marks);
 /** Drawings read of the plan no more than its job. */
 const draw = (job: Job, id: string): Drawing[] => {
 	const panel = planPanel(

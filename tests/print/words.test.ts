@@ -1,35 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { inches, mm } from '../../src/lib/measure/length';
-import { money } from '../../src/lib/measure/money';
 import type { OrderLine } from '../../src/lib/estimate/types';
 import type { Ruler } from '../../src/lib/measure/ruler';
 import { amountText, buyText } from '../../src/lib/print/amounts';
 import { figuresOn, roundedNote, rulerName } from '../../src/lib/print/figures';
 import { printPack } from '../../src/lib/print/pack';
 import type { Page } from '../../src/lib/print/drawing';
-import { samplePlan } from './fixture';
+import { samplePlan, SCREWS } from './fixture';
+import { wordsOn } from './words-on';
 
 const METRIC: Ruler = { unit: 'mm', fraction: 32, decimal: '.' };
 const COMMA: Ruler = { unit: 'cm', fraction: 32, decimal: ',' };
 const INCH: Ruler = { unit: 'in', fraction: 16, decimal: '.' };
 
-const LINE: OrderLine = {
-	group: 'sundries',
-	id: 'screws',
-	what: 'Screws',
-	code: '',
-	need: { number: 86, unit: 'pieces' },
-	rack: { number: 0, unit: 'pieces' },
-	fromRack: { number: 0, unit: 'pieces' },
-	buy: 2,
-	unit: 'pack',
-	pack: 200,
-	each: money(850),
-	total: money(1700),
-	spare: { number: 0, unit: 'pieces' },
-	sparePercent: 0,
-	for: [],
-};
+const LINE: OrderLine = { ...SCREWS, buy: 2 };
 
 describe('amounts of an order', () => {
 	it('are said in the units of the ruler, singular when there is one', () => {
@@ -73,7 +57,7 @@ describe('figures of a page', () => {
 });
 
 describe('cautions', () => {
-	const said = (page: Page) => page.marks.flatMap((m) => (m.kind === 'text' ? [m.text] : []));
+	const said = (page: Page) => wordsOn(page.marks);
 	const withCaution = (about: string[]) => {
 		const plan = samplePlan();
 		const [boards] = plan.boards;
