@@ -164,6 +164,14 @@ describe('what cannot be built', () => {
 		for (const word of words) expect(text).toContain(word);
 	});
 
+	it('says of a brace whose board is not on the rack only that', () => {
+		const braces = [
+			{ kind: 'window' as const, across: 'depth' as const, at: 150, material: 'oak' },
+		];
+		const said = made({ ...plain, braces }).problems.map((p) => p.what);
+		expect(said).toEqual(["There is no board 'oak' on the rack."]);
+	});
+
 	it('plans the rest, and tells everything at once', () => {
 		const plan = made({
 			...plain,

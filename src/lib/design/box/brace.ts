@@ -2,18 +2,24 @@ import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
 import type { Line } from '../../geometry/meet';
 import type { SweptAir } from './air';
-import { boardOf, type Board } from './board';
-import { braceAll, braceName, type Braced, type Dowel, type Plate, type Rod } from './braces';
+import {
+	braceAll,
+	braceName,
+	type Braced,
+	type Dowel,
+	type Plate,
+	type PlateBody,
+	type Rod,
+} from './braces';
 import { endFrame, plate } from './end';
 import { shown } from './shown';
 import type { Rack } from './rack';
-import { originOf, plateMeets, stripMeets, type Meeting } from './rooms';
-import { frameOf, type Frame, type Solid } from './solid';
+import { originOf, plateMeets, stripMeets } from './rooms';
+import { frameOf } from './solid';
 import { crossingsOf, stripAcross } from './strip';
 import type { Trouble } from './trouble';
 import { p3, type Point3 } from './vec';
 import { sweptSolid } from './wall';
-import { windowsIn } from './window';
 
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
 export function braceSwept(
@@ -29,14 +35,14 @@ export function braceSwept(
 			const air = clear[r];
 			return air ? rodIn(air, bare, brace, b) : null;
 		},
-		plate(brace: Plate, b: number, r: number, key: string) {
+		plate(brace: Plate, r: number, t: number) {
 			const air = clear[r];
-			const made = air ? plateIn(air, bare, brace, b, rack, key) : null;
-			return made && { ...made, meets: besideSlots(made.board, made.meets, slotted[r] ?? []) };
+			const body = air ? plateIn(air, bare, brace, t) : null;
+			return body && besideSlots(body, slotted[r] ?? []);
 		},
 		missed: (brace: Brace, b: number) => missed(brace, b, trouble),
 	};
-	return braceAll(box, clear.length, maker, trouble);
+	return braceAll(box, clear.length, maker, rack, trouble);
 }
 
 /** A wall that a slot runs along, and how far braces stay off it. */
@@ -47,18 +53,14 @@ export interface SlottedWall {
 }
 
 /** Says where a brace stops short of a wall because a slot runs there; it is glued to that wall no more. */
-function besideSlots(
-	board: Board,
-	meets: readonly Meeting[],
-	slotted: readonly SlottedWall[],
-): readonly Meeting[] {
-	for (const { wall, deep, slot } of slotted) {
-		if (!meets.some((m) => m.other === wall)) continue;
-		board.notes.push(
+function besideSlots(body: PlateBody, slotted: readonly SlottedWall[]): PlateBody {
+	const met = slotted.filter((s) => body.meets.some((m) => m.other === s.wall));
+	const notes = met.map(
+		({ wall, deep, slot }) =>
 			`Stops ${shown(deep)} mm short of the ${wall}, where ${slot} runs: glue it to the slot board as far as that reaches.`,
-		);
-	}
-	return meets.filter((m) => !slotted.some((s) => s.wall === m.other));
+	);
+	const meets = body.meets.filter((m) => !slotted.some((s) => s.wall === m.other));
+	return { ...body, meets, notes };
 }
 
 function missed(brace: Brace, b: number, trouble: Trouble): void {
@@ -70,43 +72,13 @@ function missed(brace: Brace, b: number, trouble: Trouble): void {
 	);
 }
 
-function plateIn(
-	air: SweptAir,
-	bare: SweptAir,
-	brace: Plate,
-	b: number,
-	rack: Rack,
-	key: string,
-): { board: Board; meets: readonly Meeting[] } | null {
-	const material = rack.of(brace.material, ['braces', b, 'material']);
-	if (!material) return null;
-	const t = material.measured;
-	const body =
-		brace.across === 'width' ? acrossWidth(air, bare, brace, t) : acrossSide(air, bare, brace, t);
-	if (!body) return null;
-	const name = braceName(brace, b);
-	const board = boardOf({
-		...body,
-		key,
-		wall: null,
-		name,
-		role: 'brace',
-		material,
-		grain: 'along',
-	});
-	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, body.square));
-	return { board, meets: body.meets };
+function plateIn(air: SweptAir, bare: SweptAir, brace: Plate, t: number): PlateBody | null {
+	return brace.across === 'width'
+		? acrossWidth(air, bare, brace, t)
+		: acrossSide(air, bare, brace, t);
 }
 
-interface Body {
-	readonly solid: Solid;
-	readonly frame: Frame;
-	readonly meets: readonly Meeting[];
-	/** Are its edges square? Then its windows follow its outline. */
-	readonly square: boolean;
-}
-
-function acrossWidth(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Body | null {
+function acrossWidth(air: SweptAir, bare: SweptAir, brace: Plate, t: number): PlateBody | null {
 	const x = originOf(bare).x + brace.at - t / 2;
 	if (x <= air.x0 || x + t >= air.x1) return null;
 	const n = p3(-1, 0, 0);
@@ -118,7 +90,7 @@ function acrossWidth(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Bo
 	};
 }
 
-function acrossSide(air: SweptAir, bare: SweptAir, brace: Plate, t: number): Body | null {
+function acrossSide(air: SweptAir, bare: SweptAir, brace: Plate, t: number): PlateBody | null {
 	const from = originOf(bare);
 	const level = brace.across === 'height';
 	const line: Line = level

@@ -1,14 +1,17 @@
 import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
-import type { Sundry } from '../../job/stock';
+import type { Material, Sundry } from '../../job/stock';
 import { apart } from './apart';
-import type { Board } from './board';
+import { boardOf, type Board } from './board';
 import { rodObstacle, type Obstacle } from './obstacle';
 import { kg, woodOf } from './part-of';
+import type { Rack } from './rack';
 import { edgeSeams, type Meeting } from './rooms';
 import type { Seam } from './seam';
+import type { Frame, Solid } from './solid';
 import type { Trouble } from './trouble';
 import type { Point3 } from './vec';
+import { windowsIn } from './window';
 
 /** A rod from wall to wall; its ends are cut to the walls. */
 export interface Rod {
@@ -21,7 +24,7 @@ export interface Rod {
 }
 
 /** Cubic ticks a rod takes: cut to leaning walls it loses at one side of its axis what it keeps at the other. */
-export function rodVolume(rod: Rod): number {
+function rodVolume(rod: Rod): number {
 	const { from, to } = rod;
 	const axis = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
 	return Math.PI * (rod.diameter / 2) ** 2 * axis;
@@ -49,46 +52,84 @@ export type Plate = Exclude<Brace, { kind: 'dowel' }>;
 
 export type Dowel = Extract<Brace, { kind: 'dowel' }>;
 
+/** A frame or a shelf as it stands in a chamber, before it is a board. */
+export interface PlateBody {
+	readonly solid: Solid;
+	readonly frame: Frame;
+	readonly meets: readonly Meeting[];
+	/** Are its edges square? Then its windows follow its outline. */
+	readonly square: boolean;
+	readonly notes?: string[];
+}
+
 /** How one brace is set into one chamber of a form; null where it has no place there. */
-export interface BraceMaker {
+interface BraceMaker {
 	rod(brace: Dowel, b: number, room: number): Rod | null;
-	plate(
-		brace: Plate,
-		b: number,
-		room: number,
-		key: string,
-	): { readonly board: Board; readonly meets: readonly Meeting[] } | null;
+	/** A frame or a shelf of thickness `t`. */
+	plate(brace: Plate, room: number, t: number): PlateBody | null;
 	/** Says why a brace has no place in any chamber. */
 	missed(brace: Brace, b: number): void;
 }
 
 /** All braces of a box, each in every chamber that it meets. */
-export function braceAll(box: Box, rooms: number, maker: BraceMaker, trouble: Trouble): Braced {
+export function braceAll(
+	box: Box,
+	rooms: number,
+	maker: BraceMaker,
+	rack: Rack,
+	trouble: Trouble,
+): Braced {
 	const boards: Board[] = [];
 	const rods: Rod[] = [];
 	const seams: Seam[] = [];
 	const taken = new Array<number>(rooms).fill(0);
-	const set = (brace: Brace, b: number, r: number): boolean => {
-		if (brace.kind === 'dowel') {
-			const rod = maker.rod(brace, b, r);
-			if (rod) rods.push(rod);
-			taken[r]! += rod ? rodVolume(rod) : 0;
-			return rod !== null;
-		}
-		const made = maker.plate(brace, b, r, `brace-${boards.length + 1}`);
-		if (!made) return false;
-		boards.push(made.board);
-		seams.push(...edgeSeams(made.board, made.meets, false));
-		taken[r]! += woodOf(made.board);
+	const setRod = (brace: Dowel, b: number, r: number): boolean => {
+		const rod = maker.rod(brace, b, r);
+		if (rod) rods.push(rod);
+		taken[r]! += rod ? rodVolume(rod) : 0;
+		return rod !== null;
+	};
+	const setPlate = (brace: Plate, b: number, r: number, material: Material): boolean => {
+		const body = maker.plate(brace, r, material.measured);
+		if (!body) return false;
+		const board = plateBoard(brace, body, material, braceName(brace, b), boards.length + 1);
+		boards.push(board);
+		seams.push(...edgeSeams(board, body.meets, false));
+		taken[r]! += woodOf(board);
 		return true;
 	};
 	box.braces.forEach((brace, b) => {
-		const met = taken.map((_, r) => set(brace, b, r));
+		const rod = brace.kind === 'dowel';
+		const material = rod ? null : rack.of(brace.material, ['braces', b, 'material']);
+		if (!rod && !material) return;
+		const met = taken.map((_, r) => (rod ? setRod(brace, b, r) : setPlate(brace, b, r, material!)));
 		if (!met.includes(true)) maker.missed(brace, b);
 	});
 	sayCrossing(boards, trouble);
 	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
 	return { boards, rods, seams, obstacles, taken };
+}
+
+function plateBoard(
+	brace: Plate,
+	{ solid, frame, square, notes = [] }: PlateBody,
+	material: Material,
+	name: string,
+	n: number,
+): Board {
+	const board = boardOf({
+		key: `brace-${n}`,
+		wall: null,
+		name,
+		role: 'brace',
+		material,
+		solid,
+		frame,
+		grain: 'along',
+		notes,
+	});
+	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, square));
+	return board;
 }
 
 /** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */

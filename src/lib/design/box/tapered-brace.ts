@@ -1,17 +1,22 @@
 import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
 import type { Plane, TaperedAir } from './air';
-import { boardOf, type Board } from './board';
-import { braceAll, braceName, type Braced, type Dowel, type Plate, type Rod } from './braces';
+import {
+	braceAll,
+	braceName,
+	type Braced,
+	type Dowel,
+	type Plate,
+	type PlateBody,
+	type Rod,
+} from './braces';
 import type { Rack } from './rack';
-import type { Meeting } from './rooms';
 import { shown } from './shown';
 import { cornersOf, ENDS, leastOf, level, ON, opens, stretch, type Planes } from './six';
 import type { TaperedRoom } from './tapered-divide';
 import { FACING, sliceAcross } from './tapered-slice';
 import type { Trouble } from './trouble';
 import { add3, dot3, length3, p3, scale3, sub3, type Point3 } from './vec';
-import { windowsIn } from './window';
 
 /** Frames, shelves and rods in a double-tapered box. */
 export function braceTapered(
@@ -24,11 +29,10 @@ export function braceTapered(
 	const airOf = (r: number): TaperedAir => rooms[r]!.air;
 	const maker = {
 		rod: (brace: Dowel, b: number, r: number) => rodIn(airOf(r), bare, brace, b),
-		plate: (brace: Plate, b: number, r: number, key: string) =>
-			plateIn(airOf(r).sides, bare, brace, b, rack, key),
+		plate: (brace: Plate, r: number, t: number) => plateIn(airOf(r).sides, bare, brace, t),
 		missed: (brace: Brace, b: number) => missed(brace, b, rooms, bare, trouble),
 	};
-	return braceAll(box, rooms.length, maker, trouble);
+	return braceAll(box, rooms.length, maker, rack, trouble);
 }
 
 function missed(
@@ -60,28 +64,14 @@ function missed(
 	);
 }
 
-function plateIn(
-	sides: Planes,
-	bare: Planes,
-	brace: Plate,
-	b: number,
-	rack: Rack,
-	key: string,
-): { board: Board; meets: readonly Meeting[] } | null {
-	const material = rack.of(brace.material, ['braces', b, 'material']);
-	if (!material) return null;
+function plateIn(sides: Planes, bare: Planes, brace: Plate, t: number): PlateBody | null {
 	const { across } = brace;
-	const t = material.measured;
 	const at = leastOf(bare, across) + brace.at - t / 2;
 	const within = brace.kind === 'shelf' ? shelfSides(sides, bare, brace, at, t) : sides;
 	const slice = within && sliceAcross(within, across, at, t);
 	if (!slice) return null;
-	const { solid, frame } = slice;
-	const name = braceName(brace, b);
-	const made = { key, wall: null, name, role: 'brace' as const, material, grain: 'along' as const };
-	const board = boardOf({ ...made, solid, frame });
-	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, across !== 'depth'));
-	return { board, meets: slice.meets.filter((m) => m.other !== '') };
+	const meets = slice.meets.filter((m) => m.other !== '');
+	return { solid: slice.solid, frame: slice.frame, meets, square: across !== 'depth' };
 }
 
 /** A shelf ends at the leaning walls or wholly clear of them; null where its end would be cut by one on the way. */
