@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makeOrder } from '../../src/lib/estimate/order';
 import { makeQuote } from '../../src/lib/estimate/quote';
-import { grossFor, wasteShare } from '../../src/lib/estimate/waste';
 import { job as schema, type JobFile } from '../../src/lib/job/job';
 
 /** A job that takes one thing of this price and no labour. */
@@ -44,11 +43,6 @@ describe('markup and margin', () => {
 });
 
 describe('waste', () => {
-	it('100 net at 30 % waste is 142.86 bought, not 130 (trade definition gross = net / (1 - w))', () => {
-		expect(grossFor(100, 0.3)).toBeCloseTo(142.857, 3);
-		expect(wasteShare(100, 142.857)).toBeCloseTo(0.3, 5);
-	});
-
 	it("the shop's spare is 'add 30 %': 100 m2 of glue and 30 % is 130", () => {
 		const job = schema.parse({
 			shop: { spare: 30 },

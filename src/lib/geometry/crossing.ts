@@ -101,7 +101,7 @@ function properMeeting(a: Edge, b: Edge): Point {
 }
 
 /** Points two edges have in common when one of them at least is an arc. */
-export function curvedMeetings(a: Edge, b: Edge): Point[] {
+function curvedMeetings(a: Edge, b: Edge): Point[] {
 	const arcA = arcOfEdge(a);
 	const arcB = arcOfEdge(b);
 	if (arcA && arcB) return circleCircle(arcA, arcB).filter((p) => onEdge(p, a) && onEdge(p, b));

@@ -1,4 +1,4 @@
-import { arcOf, arcTangent, bulgeOf, onArc, type Arc } from './arc';
+import { arcOf, arcTangent, onArc, type Arc } from './arc';
 import type { Corner, Outline, Point, Rect } from './outline';
 import { between, distance, dot, minus, unit } from './vector';
 
@@ -48,12 +48,6 @@ export function alongEdge(e: Edge, t: number): Point {
 export function headingAt(e: Edge, t: number): Point {
 	const arc = arcOfEdge(e);
 	return arc ? arcTangent(arc, arc.start + arc.sweep * t) : unit(minus(e.to, e.from));
-}
-
-/** The part of an edge between two fractions of its length. */
-export function partOfEdge(e: Edge, t0: number, t1: number): Edge {
-	const bulge = e.bulge === 0 ? 0 : bulgeOf(4 * Math.atan(e.bulge) * (t1 - t0));
-	return { from: alongEdge(e, t0), to: alongEdge(e, t1), bulge };
 }
 
 /** Which fraction of the edge lies nearest to `p`, and how far away it is. */

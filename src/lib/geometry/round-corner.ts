@@ -14,7 +14,7 @@ export function takenBy(cut: Cut, before: Point, at: Point, after: Point): numbe
 }
 
 /** Angle the outline turns by at a corner, radians, positive to the left. */
-export function turnAt(before: Point, at: Point, after: Point): number {
+function turnAt(before: Point, at: Point, after: Point): number {
 	const into = minus(at, before);
 	const out = minus(after, at);
 	return Math.atan2(cross(into, out), dot(into, out));

@@ -53,8 +53,3 @@ export function wound(outline: Outline): Outline {
 export function scaled(outline: Outline, factor: number): Outline {
 	return outline.map((c) => corner(snap({ x: c.x * factor, y: c.y * factor }), c.bulge));
 }
-
-/** Moved so that its bounding corner lies at 0,0; the caller knows the bounds. */
-export function fromCorner(outline: Outline, at: Point): Outline {
-	return moved(outline, -at.x, -at.y);
-}

@@ -132,6 +132,5 @@ export const stuffing = z.strictObject({
 export type Divider = z.output<typeof divider>;
 export type Brace = z.output<typeof brace>;
 export type Cleats = z.output<typeof cleats>;
-export type Doubler = z.output<typeof doubler>;
 export type Lining = z.output<typeof lining>;
 export type Stuffing = z.output<typeof stuffing>;

@@ -122,4 +122,3 @@ export const box = z.strictObject({
 export type Box = z.output<typeof box>;
 export type BoxFile = z.input<typeof box>;
 export type Corner = z.output<typeof corner>;
-export type Target = z.output<typeof target>;

@@ -1,6 +1,6 @@
 import { z } from './zod';
 import { box } from './box';
-import { id, name, note } from './fields';
+import { name, note } from './fields';
 import { loosePart } from './loose-part';
 import { panel } from './panel';
 import { pinnedLayout } from './pinned';
@@ -45,5 +45,3 @@ export const job = z.strictObject({
 export type JobFile = z.input<typeof job>;
 /** What was read: lengths on the grid, every default filled in. */
 export type Job = z.output<typeof job>;
-
-export const jobId = id;

@@ -67,5 +67,4 @@ export const ring = z.strictObject({
 });
 
 export type Cover = z.output<typeof cover>;
-export type Hinge = z.output<typeof hinge>;
 export type Ring = z.output<typeof ring>;

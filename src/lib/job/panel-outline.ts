@@ -76,7 +76,7 @@ const corners = z.strictObject({
 		.describe('Corners in order; each edge straight, with a bulge, or through a third point'),
 });
 
-export const drawingUnit = z.enum(['mm', 'cm', 'm', 'in', 'pt', 'px']);
+const drawingUnit = z.enum(['mm', 'cm', 'm', 'in', 'pt', 'px']);
 
 /** A length the person has measured on the thing itself, to catch a wrong unit or scale. */
 const known = z

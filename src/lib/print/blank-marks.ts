@@ -49,7 +49,7 @@ function blankMark(mark: BlankMark, view: View): Mark[] {
 
 const TEXT = 2.7;
 const SAMPLE = 9;
-export const LEGEND_ROW = 4.2;
+const LEGEND_ROW = 4.2;
 
 /** What the lines mean, in words, for those on this blank: rows of samples within the width given. */
 export function blankLegend(

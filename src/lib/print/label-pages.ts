@@ -15,7 +15,7 @@ import { materialName } from './sheet-drawing';
 import { shortened, textWidth } from './text-width';
 
 /** The kind asked for, else the first that is made in the job's paper. */
-export function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
+function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 	const own = LABEL_SHEETS.filter((s) => s.paper === plan.job.shop.paper);
 	const sheet = LABEL_SHEETS.find((s) => s.id === id) ?? own[0];
 	if (sheet === undefined) throw new Error('bug: no label sheet for this paper');

@@ -55,7 +55,7 @@ export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 	);
 }
 
-export function titleBlock(plan: Plan): TitleBlock {
+function titleBlock(plan: Plan): TitleBlock {
 	const { job } = plan;
 	return {
 		job: job.name,

@@ -2,6 +2,7 @@ import { jsPDF } from 'jspdf';
 import type { Ink, Mark, Page, PathMark, Step, TextMark } from './drawing';
 import { runsOf, type Face, type Fonts, type Weight } from './faces';
 import { HALO, PAPER, STROKES } from './pens';
+import { startOf } from './text-box';
 import { textWidth } from './text-width';
 
 /** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */
@@ -195,8 +196,7 @@ function visual(doc: jsPDF, text: string): string {
 function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 	const weight: Weight = mark.weight ?? 'regular';
 	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
-	const whole = textWidth(mark.text, mark.size, weight);
-	let along = mark.anchor === 'middle' ? -whole / 2 : mark.anchor === 'end' ? -whole : 0;
+	let along = startOf(mark.anchor, textWidth(mark.text, mark.size, weight));
 	doc.setFontSize(mark.size * POINTS_PER_MM);
 	for (const run of runsOf(mark.text, weight)) {
 		doc.setFont(run.face, 'normal');

@@ -120,7 +120,7 @@ function corners(r: Rect, view: View) {
 }
 
 /** What falls as waste, by the cuts; a router's leavings have no rectangles. */
-export function wasteRects(layout: SheetLayout): Rect[] {
+function wasteRects(layout: SheetLayout): Rect[] {
 	return layout.cuts
 		.flatMap((cut) => cut.gives)
 		.filter((g) => g.kind === 'waste' && g.rect.length > 0 && g.rect.width > 0)

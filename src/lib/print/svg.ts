@@ -37,7 +37,7 @@ function strokeSvg(mark: PathMark, pen: SvgPen): string {
 	return ` stroke="${colour(mark.ink ?? 'ink', pen)}" stroke-width="${width}"${dashes}`;
 }
 
-export function pathData(steps: readonly Step[]): string {
+function pathData(steps: readonly Step[]): string {
 	return steps
 		.map(([letter, ...numbers]) => letter + (numbers as readonly number[]).map(num).join(' '))
 		.join('');

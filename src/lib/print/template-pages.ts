@@ -15,10 +15,10 @@ const OVERLAP = 10;
 /** Room for the marks at the edges of a tile, inside its page. */
 const MARGIN = 6;
 /** Templates of more pages than this are printed only when asked for by name. */
-export const MOST_PAGES = 12;
+const MOST_PAGES = 12;
 
 /** Parts whose shape cannot be set out with a rule and a square: curves, more than four corners, odd holes. */
-export function needsTemplate(part: Part): boolean {
+function needsTemplate(part: Part): boolean {
 	const curved = (o: Outline) => o.some((c) => (c.bulge ?? 0) !== 0);
 	// Corners that only bevels make, one face reaching past the other, are set out from the drawing of the board.
 	const many = part.bevels.length === 0 && (part.outline?.length ?? 0) > 4;
@@ -57,7 +57,7 @@ export function templateLength(plan: Plan): number {
 }
 
 /** Pages a template takes, its map not counted. */
-export function pagesOf(plan: Plan, template: Template): number {
+function pagesOf(plan: Plan, template: Template): number {
 	const { columns, rows } = tilingOf(plan, template);
 	return columns * rows;
 }

@@ -11,10 +11,15 @@ export interface Box {
 	readonly height: number;
 }
 
+/** Where a text of this width starts along its baseline, counted from its anchor. */
+export function startOf(anchor: TextMark['anchor'], width: number): number {
+	return anchor === 'middle' ? -width / 2 : anchor === 'end' ? -width : 0;
+}
+
 /** The upright rectangle round a text's letters (capitals and descenders), however it is turned. */
 export function textBox(mark: TextMark): Box {
 	const width = textWidth(mark.text, mark.size, mark.weight);
-	const start = mark.anchor === 'middle' ? -width / 2 : mark.anchor === 'end' ? -width : 0;
+	const start = startOf(mark.anchor, width);
 	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
 	const corner = (along: number, up: number): Spot => ({
 		x: mark.x + along * Math.cos(turn) - up * Math.sin(turn),

@@ -1,7 +1,6 @@
 import { advances, runsOf, type Weight } from './faces';
 
-/** Ascent and descent that keep two lines from touching, as shares of the size: capitals with an accent, and a g. */
-export const ASCENT = 0.78;
+/** Height of a capital and depth of a g, as shares of the size. */
 export const CAP = 0.7;
 export const DESCENT = 0.22;
 

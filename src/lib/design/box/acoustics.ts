@@ -91,7 +91,7 @@ export function volumeForQtc(qts: number, vas: number, qtc: number): number | nu
 }
 
 /** Loose stuffing makes a sealed box act larger: common practice 15 to 25 per cent; more is never counted, and none with a vent. */
-export const MOST_CREDIT = 25;
+const MOST_CREDIT = 25;
 
 export function stuffingCredit(asked: number, vented: boolean): number {
 	return vented ? 0 : Math.min(asked, MOST_CREDIT);

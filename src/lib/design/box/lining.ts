@@ -50,7 +50,7 @@ function openShare(wall: Board, rooms: readonly ReadonlyMap<string, number>[]): 
 }
 
 /** Square ticks of every wall that is seen from inside a chamber, whatever covers its edges. */
-export function wallAreas(air: Air): ReadonlyMap<string, number> {
+function wallAreas(air: Air): ReadonlyMap<string, number> {
 	const areas = new Map<string, number>();
 	const add = (key: string, area: number): void =>
 		void areas.set(key, (areas.get(key) ?? 0) + area);

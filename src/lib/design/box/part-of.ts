@@ -35,7 +35,7 @@ const down = (x: number): number => Math.floor(x + HAIR) + 0;
 const up = (x: number): number => Math.ceil(x - HAIR) + 0;
 
 /** A point of the board's frame on the part, corner at 0, 0. Turned a quarter when the grain runs up the board. */
-export function onPart(p: Point, lay: Lay): Point {
+function onPart(p: Point, lay: Lay): Point {
 	const x = p.x - lay.low.x;
 	const y = p.y - lay.low.y;
 	return lay.turned ? { x: y, y: lay.width - x } : { x, y };

@@ -54,7 +54,7 @@ function four(
 }
 
 /** Depths at the bottom and at the top of a slanted box, from whatever was measured. */
-export function depthsOf(shape: ShapeOf<'slanted'>): { bottom: number; top: number } {
+function depthsOf(shape: ShapeOf<'slanted'>): { bottom: number; top: number } {
 	const { lean, height } = shape;
 	if (lean.by === 'depths') return { bottom: lean.bottom, top: lean.top };
 	// The seat angle is read between the floor under the box and the face against it; 90 is upright.

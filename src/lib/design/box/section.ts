@@ -105,7 +105,7 @@ export function insideAngle(corners: readonly Point[], k: number): number {
 }
 
 /** Corners of a quadrilateral, counter-clockwise. */
-export function aroundQuad(q: Quad): Point[] {
+function aroundQuad(q: Quad): Point[] {
 	return [q.outside[0], q.outside[1], q.inside[1], q.inside[0]];
 }
 

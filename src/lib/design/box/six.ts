@@ -9,7 +9,7 @@ import { add3, cross3, dot3, middle3, p3, scale3, type Point3 } from './vec';
 export type Six = 'front' | 'back' | 'top' | 'bottom' | 'left' | 'right';
 export const SIX: readonly Six[] = ['bottom', 'back', 'top', 'front', 'left', 'right'];
 /** The four that lean, counter-clockwise as seen from the front. */
-export const ROUND: readonly Six[] = ['bottom', 'right', 'top', 'left'];
+export const ROUND: readonly [Six, Six, Six, Six] = ['bottom', 'right', 'top', 'left'];
 
 /** What closes each of the six sides: a wall, a layer on it, a divider. */
 export type Planes = Readonly<Record<Six, Plane>>;
@@ -79,7 +79,7 @@ export function prismatoid(first: number, middle: number, last: number, height: 
 
 /** The four sides round one of the six, each beside the next. */
 export function around(key: Six): readonly [Six, Six, Six, Six] {
-	if (key === 'front' || key === 'back') return ['bottom', 'right', 'top', 'left'];
+	if (key === 'front' || key === 'back') return ROUND;
 	const i = ROUND.indexOf(key);
 	return [ROUND[(i + 3) % 4]!, 'back', ROUND[(i + 1) % 4]!, 'front'];
 }

@@ -61,39 +61,13 @@ function slotSetup(
 	inside: VentRoom,
 	trouble: Trouble,
 ): SlotSetup | null {
-	const path = ['vents', index];
-	const high = plane.corners.reduce(
-		(most, p) =>
-			Math.max(most, Math.abs(p.y - plane.corners[(plane.front + 1) % plane.corners.length]!.y)),
-		0,
-	);
-	if (vent.gap + material.measured >= high) {
-		trouble.stop(
-			[...path, 'gap'],
-			`A slot of ${shown(vent.gap)} mm with its board fills the chamber, which is ${shown(high)} mm there.`,
-			`Give less than ${shown(high - material.measured)} mm.`,
-		);
-		return null;
-	}
-	if (vent.bend === 'L' && !plane.bends) {
-		trouble.stop(
-			[...path, 'bend'],
-			`An L along the ${vent.along} end needs a back that stands square to it.`,
-			'Make it straight, or run it along the bottom or the top.',
-		);
-		return null;
-	}
-	const width = plane.run[1] - plane.run[0];
 	const t = material.measured;
-	if (vent.run !== null && vent.run + t > width && vent.run !== width) {
-		trouble.stop(
-			[...path, 'run'],
-			`A slot ${shown(vent.run)} mm wide with its cheek does not fit in ${shown(width)} mm.`,
-			`Give at most ${shown(width - t)} mm, or leave it empty for wall to wall.`,
-		);
+	const wrong = misfit(vent, plane, t);
+	if (wrong) {
+		trouble.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
 		return null;
 	}
-	const cheek = vent.run !== null && vent.run !== width;
+	const cheek = vent.run !== null && vent.run !== plane.run[1] - plane.run[0];
 	const run = [plane.run[0], cheek ? plane.run[0] + vent.run! : plane.run[1]] as const;
 	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
 	const name = ventName(vent, index);
@@ -116,7 +90,38 @@ function slotSetup(
 	};
 }
 
-export function stackOf(boards: readonly Board[], wall: string): number {
+/** Why a slot of these figures cannot be built along a board, if it cannot. */
+function misfit(
+	vent: SlotVent,
+	plane: SlotPlane,
+	t: number,
+): { of: 'gap' | 'bend' | 'run'; what: string; fix: string } | null {
+	const foot = plane.corners[(plane.front + 1) % plane.corners.length]!;
+	const high = Math.max(0, ...plane.corners.map((p) => Math.abs(p.y - foot.y)));
+	if (vent.gap + t >= high)
+		return {
+			of: 'gap',
+			what: `A slot of ${shown(vent.gap)} mm with its board fills the chamber, which is ${shown(high)} mm there.`,
+			fix: `Give less than ${shown(high - t)} mm.`,
+		};
+	if (vent.bend === 'L' && !plane.bends)
+		return {
+			of: 'bend',
+			what: `An L along the ${vent.along} end needs a back that stands square to it.`,
+			fix: 'Make it straight, or run it along the bottom or the top.',
+		};
+	const width = plane.run[1] - plane.run[0];
+	if (vent.run !== null && vent.run + t > width && vent.run !== width)
+		return {
+			of: 'run',
+			what: `A slot ${shown(vent.run)} mm wide with its cheek does not fit in ${shown(width)} mm.`,
+			fix: `Give at most ${shown(width - t)} mm, or leave it empty for wall to wall.`,
+		};
+	return null;
+}
+
+/** Thickness of all boards in front of the mouth, ticks. */
+function stackOf(boards: readonly Board[], wall: string): number {
 	return boards
 		.filter(
 			(b) => b.wall === wall && (b.role === 'wall' || b.role === 'end' || b.role === 'doubler'),
@@ -141,7 +146,7 @@ function slotBreath(
 		longest: longestSlot(plane, size, vent.bend === 'L'),
 		fit: (length) => buildable(vent, plane, size, length),
 		takes(length) {
-			const body = slotBody(plane, size, length, isBent(vent, plane, size, length));
+			const body = bodyOf(vent, plane, size, length);
 			const { air, boards } = slotAreas(body);
 			return (air + boards) * wide + (cheek ? Math.abs(planeArea(body.cheek)) * size.board : 0);
 		},
@@ -149,7 +154,7 @@ function slotBreath(
 }
 
 /** An L that would end before its corner is built straight. */
-export function isBent(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): boolean {
+function isBent(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): boolean {
 	const shortest = shortestBend(plane, size);
 	return vent.bend === 'L' && length >= shortest && longestSlot(plane, size, true) >= shortest;
 }
@@ -159,13 +164,12 @@ function buildable(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: num
 	return Math.min(length, longestSlot(plane, size, bent));
 }
 
-export function bodyAt(setup: SlotSetup, length: number): SlotBody {
-	return slotBody(
-		setup.plane,
-		setup.size,
-		length,
-		isBent(setup.vent, setup.plane, setup.size, length),
-	);
+function bodyOf(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): SlotBody {
+	return slotBody(plane, size, length, isBent(vent, plane, size, length));
+}
+
+export function bodyAt({ vent, plane, size }: SlotSetup, length: number): SlotBody {
+	return bodyOf(vent, plane, size, length);
 }
 
 /** The air braces and cleats may stand in: what the slots leave. Null where that is too little to set anything in. */

@@ -166,6 +166,6 @@ export function slotAreas(body: SlotBody): { air: number; boards: number } {
 	return { air: Math.abs(planeArea(body.air)), boards };
 }
 
-export function quadArea(q: Quad): number {
+function quadArea(q: Quad): number {
 	return Math.abs(planeArea([q.outside[0], q.outside[1], q.inside[1], q.inside[0]]));
 }

@@ -7,7 +7,7 @@ import { shown } from './shown';
 import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';
 
 /** The dimension of a form as it stands, and the form with another one; null where the form has no such dimension. */
-export function dimensionOf(shape: Shape, which: Dimension): Length | null {
+function dimensionOf(shape: Shape, which: Dimension): Length | null {
 	if (shape.kind === 'tapered') return which === 'depth' ? shape.depth : shape.front[which];
 	if (which === 'width') return shape.width;
 	if (shape.kind === 'free') return null;
@@ -17,7 +17,7 @@ export function dimensionOf(shape: Shape, which: Dimension): Length | null {
 }
 
 /** Both depths of a slanted box move alike, so its angle stays; both mouths of a tapered one move alike, so its taper does. */
-export function withDimension(shape: Shape, which: Dimension, value: Length): Shape {
+function withDimension(shape: Shape, which: Dimension, value: Length): Shape {
 	const by = ticks(value - (dimensionOf(shape, which) ?? value));
 	if (shape.kind === 'tapered') {
 		if (which === 'depth') return { ...shape, depth: value };

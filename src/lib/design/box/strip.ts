@@ -63,7 +63,7 @@ interface Met {
 const CLEAR = mm(1);
 
 /** Signed distance of a point to the left of a line. */
-export const leftOfLine = (p: Point, line: Line): number => cross(line.heading, minus(p, line.at));
+const leftOfLine = (p: Point, line: Line): number => cross(line.heading, minus(p, line.at));
 
 /** Where a line crosses the sides of a polygon, in the order it meets them. */
 export function crossingsOf(corners: readonly Point[], line: Line): Met[] {

@@ -5,7 +5,7 @@ import { apart } from './apart';
 import { boardOf, type Board } from './board';
 import { stripSeam, type Cleated } from './cleat';
 import { woodOf } from './part-of';
-import { ENDS, meet3, ROUND, type Across, type Six } from './six';
+import { ENDS, level, meet3, ROUND, type Across, type Six } from './six';
 import { frameOf, type Solid } from './solid';
 import { sideName } from './tapered';
 import type { TaperedRoom } from './tapered-divide';
@@ -146,24 +146,17 @@ function parted(strip: Strip, braces: readonly Board[]): Strip[] {
 				const crosses = Math.abs(brace.frame.n[axis]) > 0.99;
 				if (!crosses || apart(solidOf(piece), brace.solid)) return [piece];
 				const [a, b] = [brace.solid.outside[0]!, brace.solid.inside[0]!];
-				const sign = dot3(piece.to.n, { ...NIL, [axis]: 1 }) > 0 ? 1 : -1;
+				const sign = piece.to.n[axis] > 0 ? 1 : -1;
 				const [low, high] = [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])];
-				const plane = (at: number, way: number): Plane => ({
-					key: '',
-					n: { ...NIL, [axis]: way },
-					d: way * at,
-				});
 				const [near, far] = sign > 0 ? [low, high] : [high, low];
 				return [
-					{ ...piece, to: plane(near, sign) },
-					{ ...piece, from: plane(far, -sign) },
+					{ ...piece, to: level('', piece.along, near, sign) },
+					{ ...piece, from: level('', piece.along, far, sign > 0 ? -1 : 1) },
 				];
 			}),
 		[strip],
 	);
 }
-
-const NIL = { x: 0, y: 0, z: 0 };
 
 /** Can it be made, does it lie in the air, and is nothing in its place? */
 function stands(
