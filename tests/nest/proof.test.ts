@@ -1,0 +1,119 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { ticks } from '../../src/lib/measure/length';
+import { auditSheets } from '../../src/lib/nest/audit';
+import { areaBound } from '../../src/lib/nest/bound';
+import { limitsOf } from '../../src/lib/nest/cut-plan';
+import { firstLayout } from '../../src/lib/nest/first-layout';
+import type { Kept } from '../../src/lib/nest/laying';
+import { labour } from '../../src/lib/nest/open-sheet';
+import { Proof } from '../../src/lib/nest/proof';
+import { random } from '../../src/lib/nest/random';
+import { sawAnswer } from '../../src/lib/nest/saw-answer';
+import { sawModel, type SawModel } from '../../src/lib/nest/saw-model';
+import type { SawProblem } from '../../src/lib/nest/types';
+import { cheapest } from './proof-check';
+import { piece, sawProblem, sheet, untrimmed } from './saw-samples';
+
+function ended(model: SawModel, kept: Kept): Proof {
+	const proof = new Proof(model, kept);
+	while (proof.verdict === 'working') proof.step();
+	return proof;
+}
+
+function moneyOf(model: SawModel, kept: Kept): number {
+	return kept.trees.reduce((sum, tree) => sum + model.kinds[tree.kind]!.sheet.price, 0);
+}
+
+/** A first layout, then every cheaper one that a proof meets, and how the last proof ended. */
+function driven(problem: SawProblem): { model: SawModel; all: Kept[]; proof: Proof } {
+	const model = sawModel(problem);
+	const all = [firstLayout(labour(model, random(1), limitsOf(problem)))];
+	for (;;) {
+		const proof = ended(model, all.at(-1)!);
+		const next = proof.laid();
+		if (!next) return { model, all, proof };
+		all.push(next);
+	}
+}
+
+const whole = (min: number, max: number) => fc.integer({ min, max }).map(ticks);
+
+/** Up to six pieces on one to three small kinds of sheet. */
+const small: fc.Arbitrary<SawProblem> = fc
+	.record({
+		kerf: whole(0, 2),
+		sheets: fc.array(
+			fc.record({
+				length: whole(5, 11),
+				width: whole(4, 8),
+				price: fc.integer({ min: 0, max: 7 }),
+				count: fc.constantFrom(null, null, 1, 2),
+				left: whole(0, 1),
+			}),
+			{ minLength: 1, maxLength: 3 },
+		),
+		pieces: fc.array(
+			fc.record({
+				length: whole(1, 8),
+				width: whole(1, 6),
+				count: fc.constantFrom(1, 1, 2, 3),
+				turns: fc.constantFrom('any', 'half'),
+			}),
+			{ minLength: 1, maxLength: 6 },
+		),
+	})
+	.map(({ kerf, sheets, pieces }) => {
+		let room = 6;
+		const few = pieces.flatMap((p, i) => {
+			const count = Math.min(p.count, room);
+			room -= count;
+			return count > 0 ? [piece(`p${i}`, p.length, p.width, count, { turns: p.turns })] : [];
+		});
+		const stock = sheets.map(({ length, width, price, count, left }, i) =>
+			sheet(`s${i}`, length, width, { price, count, trim: { ...untrimmed, left } }),
+		);
+		return sawProblem(stock, few, { kerf });
+	});
+
+/** What the proof speaks of: sheets of one kind, money, or where none is spent, the number of owned sheets. */
+function amount(problem: SawProblem, model: SawModel, kept: Kept): { found: number; best: number } {
+	const money = moneyOf(model, kept);
+	if (model.kinds.length === 1) return { found: kept.trees.length, best: cheapest(problem).sheets };
+	if (money > 0) return { found: money, best: cheapest(problem).money };
+	const owned = { ...problem, sheets: problem.sheets.filter((s) => s.price === 0) };
+	return { found: kept.trees.length, best: cheapest(owned).sheets };
+}
+
+describe('the proof that nothing is cheaper', () => {
+	it('is found for few pieces, and never where trying everything finds something cheaper', () => {
+		fc.assert(
+			fc.property(small, (problem) => {
+				const { model, all, proof } = driven(problem);
+				fc.pre(all[0]!.missing === 0 && model.impossible.length === 0);
+				expect(proof.verdict).toBe('proven');
+				const { found, best } = amount(problem, model, all.at(-1)!);
+				expect(found).toBe(best);
+			}),
+			{ numRuns: 200 },
+		);
+	});
+
+	it('comes upon cheaper layouts that pass the audit', () => {
+		let met = 0;
+		fc.assert(
+			fc.property(small, (problem) => {
+				const { model, all } = driven(problem);
+				fc.pre(all[0]!.missing === 0 && model.impossible.length === 0);
+				met += all.length - 1;
+				for (const kept of all) {
+					const answer = sawAnswer(model, kept, areaBound(model), 0);
+					expect(auditSheets(problem, answer)).toEqual([]);
+					expect(answer.unplaced).toEqual([]);
+				}
+			}),
+			{ numRuns: 300 },
+		);
+		expect(met).toBeGreaterThan(10);
+	});
+});
