@@ -3,18 +3,17 @@ import { toMm } from '../measure/length';
 import type { Plan } from '../plan';
 import type { Blank, Girth } from '../wrap/blank';
 import { blankLegend, blankMarks } from './blank-marks';
-import { running, runningDepth } from './dimension';
 import type { Drawing, Mark } from './drawing';
 import { figuresOn, type Figures } from './figures';
 import { fitLabel } from './label-fit';
 import { napArrow } from './nap-arrow';
 import { outlineSteps, ring, type View } from './path';
+import { roomOf, runningAxes, type Places } from './running-axes';
 import { words } from './panel-stage';
 import { wrapped } from './text-width';
 
 /** Two lie on a page, unless one is so tall that it would come out too small. */
 const ROOM = { width: 180, height: 84, tall: 125 };
-const OFFSET = 3;
 const LINE = 3.6;
 
 /**
@@ -27,16 +26,7 @@ export function blankDrawings(
 	figures: Figures = figuresOn(plan.job.shop.ruler),
 ): Drawing[] {
 	const places = placesOn(blank, figures);
-	const left =
-		runningDepth(
-			OFFSET,
-			places.y.map((p) => p.text),
-		) + 1;
-	const below =
-		runningDepth(
-			OFFSET,
-			places.x.map((p) => p.text),
-		) + 1;
+	const { left, below } = roomOf(places);
 	const [long, high] = [toMm(blank.length), toMm(blank.width)];
 	const scale = Math.min(
 		(ROOM.width - left - 2) / long,
@@ -61,7 +51,7 @@ export function blankDrawings(
 			title: titleOf(blank, figures),
 			marks: [
 				...clothMarks(blank, view, figures),
-				...dimensionsOf(places, view, scale),
+				...runningAxes(places, view),
 				...napArrow(cloth?.nap ?? 'none', ROOM.width, foot),
 				words(0, foot + 1, 'BACK OF CLOTH, a mirror of what shows', { weight: 'semibold' }),
 				...legend.marks,
@@ -99,11 +89,6 @@ function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
 	];
 }
 
-interface Places {
-	readonly x: readonly { readonly at: number; readonly text: string }[];
-	readonly y: readonly { readonly at: number; readonly text: string }[];
-}
-
 /** Figures nearer to each other than this (mm on the cloth) are one. */
 const SAME = 0.5;
 
@@ -127,25 +112,6 @@ function placesOn(blank: Blank, figures: Figures): Places {
 		x: list([...boxes.flatMap((b) => [b.x, b.x + b.length]), ...across], blank.length),
 		y: list([...boxes.flatMap((b) => [b.y, b.y + b.width]), ...along], blank.width),
 	};
-}
-
-function dimensionsOf(places: Places, view: View, scale: number): Mark[] {
-	return [
-		...running({
-			axis: 'x',
-			datum: view.x,
-			edge: view.y,
-			offset: OFFSET,
-			places: places.x.map((p) => ({ ...p, at: view.x + toMm(p.at) * scale })),
-		}),
-		...running({
-			axis: 'y',
-			datum: view.y,
-			edge: view.x,
-			offset: OFFSET,
-			places: places.y.map((p) => ({ ...p, at: view.y - toMm(p.at) * scale })),
-		}),
-	];
 }
 
 /** The tape as a sum, the reliefs counted, what the cloth takes and what it does not, and the notes. */

@@ -5,16 +5,14 @@ import { toMm } from '../measure/length';
 import type { Placed } from '../nest/types';
 import type { Plan } from '../plan';
 import type { Blank } from '../wrap/blank';
-import { running, runningDepth } from './dimension';
 import type { Drawing, Mark } from './drawing';
 import { figuresOn, type Figures } from './figures';
 import { hatch, type Hatch } from './hatch';
 import { fitLabel } from './label-fit';
 import { NAP_LENGTH, napArrow } from './nap-arrow';
 import { line, onPaper, outlineSteps, ring, type View } from './path';
+import { roomOf, runningAxes, type Places } from './running-axes';
 import { words } from './panel-stage';
-
-const OFFSET = 3;
 
 /**
  * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with their marks, running
@@ -31,16 +29,7 @@ export function rollDrawing(
 	const pull = Math.max(layout.pull, layout.answer.length, 1);
 	const width = layout.problem.width;
 	const places = placesOn(layout, pull, figures);
-	const left =
-		runningDepth(
-			OFFSET,
-			places.y.map((p) => p.text),
-		) + 1;
-	const below =
-		runningDepth(
-			OFFSET,
-			places.x.map((p) => p.text),
-		) + 1;
+	const { left, below } = roomOf(places);
 	const right = 6;
 	const scale = Math.min(
 		(room.width - left - right) / toMm(pull),
@@ -58,8 +47,7 @@ export function rollDrawing(
 			...clothOnRoll(pull, width, view, kind),
 			...layout.answer.placed.flatMap((p) => blankOnRoll(p, plan.blanks, view, figures)),
 			...cutOff(pull, width, view),
-			...axis('x', places.x, view, scale),
-			...axis('y', places.y, view, scale),
+			...runningAxes(places, view),
 			words(left, narrow ? foot + 5 : foot + 1, 'BACK OF CLOTH', { weight: 'semibold' }),
 			...napArrow(cloth?.nap ?? 'none', left + toMm(pull) * scale, foot),
 		],
@@ -131,11 +119,6 @@ function lain(points: Outline, blank: Blank, at: Placed): Outline {
 	return moved(turned(points, at.turn), at.x + dx, at.y + dy);
 }
 
-interface Places {
-	readonly x: readonly { readonly at: number; readonly text: string }[];
-	readonly y: readonly { readonly at: number; readonly text: string }[];
-}
-
 function placesOn(layout: RollLayout, pull: number, figures: Figures): Places {
 	const list = (ats: readonly number[], whole: number) =>
 		[...new Set([whole, ...ats.filter((a) => a > 0)])]
@@ -152,18 +135,4 @@ function placesOn(layout: RollLayout, pull: number, figures: Figures): Places {
 			layout.problem.width,
 		),
 	};
-}
-
-function axis(which: 'x' | 'y', places: Places['x'], view: View, scale: number): Mark[] {
-	const x = which === 'x';
-	return running({
-		axis: which,
-		datum: x ? view.x : view.y,
-		edge: x ? view.y : view.x,
-		offset: OFFSET,
-		places: places.map((p) => ({
-			text: p.text,
-			at: x ? view.x + toMm(p.at) * scale : view.y - toMm(p.at) * scale,
-		})),
-	});
 }

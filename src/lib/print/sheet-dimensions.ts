@@ -1,16 +1,13 @@
 import { toMm } from '../measure/length';
 import type { SheetLayout } from '../nest/types';
 import { FLAG_BAND } from './cuts-on-sheet';
-import { running } from './dimension';
 import type { Mark } from './drawing';
 import type { Figures } from './figures';
 import { circle, type View } from './path';
-
-/** Distance of the running line from the sheet, mm. */
-export const OFFSET = 3;
+import { runningAxes, type Places } from './running-axes';
 
 /** Where the cuts lie, and the edges of routed parts, from the datum corner. */
-export function runningPlaces(layout: SheetLayout, figures: Figures) {
+export function runningPlaces(layout: SheetLayout, figures: Figures): Places {
 	const rips = layout.cuts.filter((c) => c.runs === 'x' && c.kind !== 'slant').map((c) => c.at);
 	const cross = layout.cuts.filter((c) => c.runs === 'y' && c.kind !== 'slant').map((c) => c.at);
 	const routed = layout.cuts.length === 0 ? layout.placed : [];
@@ -29,33 +26,14 @@ function thinned<T>(places: readonly T[], room: number): T[] {
 	return [...places.slice(0, most - 1), places.at(-1)!];
 }
 
-export function dimensions(
-	layout: SheetLayout,
-	places: ReturnType<typeof runningPlaces>,
-	view: View,
-): Mark[] {
+export function dimensions(layout: SheetLayout, places: Places, view: View): Mark[] {
 	const length = toMm(layout.length) * view.scale;
 	const width = toMm(layout.width) * view.scale;
-	const toX = (at: number) => view.x + toMm(at) * view.scale;
-	const toY = (at: number) => view.y - toMm(at) * view.scale;
-	return [
-		...running({
-			axis: 'x',
-			datum: view.x,
-			edge: view.y,
-			offset: OFFSET,
-			places: thinned(places.x, length).map((p) => ({ ...p, at: toX(p.at) })),
-			room: [view.x + 2, view.x + length + FLAG_BAND - 2],
-		}),
-		...running({
-			axis: 'y',
-			datum: view.y,
-			edge: view.x,
-			offset: OFFSET,
-			places: thinned(places.y, width).map((p) => ({ ...p, at: toY(p.at) })),
-			room: [view.y - width - FLAG_BAND + 2, view.y - 2],
-		}),
-	];
+	const shown = { x: thinned(places.x, length), y: thinned(places.y, width) };
+	return runningAxes(shown, view, {
+		x: [view.x + 2, view.x + length + FLAG_BAND - 2],
+		y: [view.y - width - FLAG_BAND + 2, view.y - 2],
+	});
 }
 
 /** The corner everything is measured from. */

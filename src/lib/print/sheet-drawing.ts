@@ -4,14 +4,15 @@ import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
 import { partOf, rackLabels, type SheetAt } from './cut-text';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
-import { arrowhead, runningDepth } from './dimension';
-import { datumMark, dimensions, OFFSET, runningPlaces } from './sheet-dimensions';
+import { arrowhead } from './dimension';
+import { datumMark, dimensions, runningPlaces } from './sheet-dimensions';
 import type { Drawing, Mark } from './drawing';
 import { figuresOn, type Figures } from './figures';
 import { hatch } from './hatch';
 import { fitLabel } from './label-fit';
 import { partOnSheet } from './part-on-sheet';
 import { line, onPaper, rect, type View } from './path';
+import { roomOf, type Places } from './running-axes';
 import type { Box } from './text-box';
 import type { Rect } from '../geometry/outline';
 
@@ -55,13 +56,8 @@ const LEGEND_WIDTH = 62;
 const GRAIN_WIDTH = 36;
 
 /** Where the sheet lies in its room, and how high the whole drawing is; a narrow sheet's legend takes two rows. */
-function stageOf(layout: SheetLayout, places: ReturnType<typeof runningPlaces>, room: Room) {
-	const depth = (axis: 'x' | 'y') =>
-		runningDepth(
-			OFFSET,
-			places[axis].map((p) => p.text),
-		) + 1;
-	const [left, below] = [depth('y'), depth('x')];
+function stageOf(layout: SheetLayout, places: Places, room: Room) {
+	const { left, below } = roomOf(places);
 	const withLegend = (legend: number) => {
 		const scale = Math.min(
 			(room.width - left - FLAG_BAND) / toMm(layout.length),
