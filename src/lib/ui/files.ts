@@ -1,3 +1,5 @@
+import { at } from './state/path';
+
 /** Hands the person a file to keep. */
 export function download(name: string, type: string, content: BlobPart): void {
 	const url = URL.createObjectURL(new Blob([content], { type }));
@@ -9,12 +11,21 @@ export function download(name: string, type: string, content: BlobPart): void {
 	setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
-/** A name any disk takes: 'Camper van, rear bench' -> 'camper-van-rear-bench'. */
-export function fileName(title: string, ending: string): string {
+/** A job as the file it opens from again, named after it. */
+export function saveJob(file: unknown): void {
+	const name = at(file, ['name']);
+	const title = typeof name === 'string' ? name : '';
+	download(fileName(title, 'json'), 'application/json', JSON.stringify(file, null, '\t'));
+}
+
+/** A name any disk takes: 'Camper van, rear bench' -> 'camper-van-rear-bench'; 'job' when nothing of it is left. */
+export function plainName(title: string): string {
 	const plain = title
 		.normalize('NFKD')
 		.toLowerCase()
 		.replace(/[^\p{L}\p{N}]+/gu, '-')
 		.replace(/^-|-$/g, '');
-	return `${plain.slice(0, 60) || 'job'}.${ending}`;
+	return plain.slice(0, 60) || 'job';
 }
+
+export const fileName = (title: string, ending: string): string => `${plainName(title)}.${ending}`;
