@@ -17,7 +17,7 @@ export interface Cheapest {
 }
 
 /** Can the pieces named by the bits of a set be cut from a rectangle? */
-class Cutter {
+export class Cutter {
 	private readonly known = new Map<string, boolean>();
 
 	constructor(

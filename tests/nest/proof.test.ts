@@ -2,11 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../src/lib/measure/length';
 import { auditSheets } from '../../src/lib/nest/audit';
-import { areaBound } from '../../src/lib/nest/bound';
+import { areaBound, boundOf } from '../../src/lib/nest/bound';
 import { limitsOf } from '../../src/lib/nest/cut-plan';
 import { firstLayout } from '../../src/lib/nest/first-layout';
+import { Generation } from '../../src/lib/nest/generation';
 import type { Kept } from '../../src/lib/nest/laying';
 import { labour } from '../../src/lib/nest/open-sheet';
+import { Patterns } from '../../src/lib/nest/patterns';
+import { Pricing } from '../../src/lib/nest/pricing';
 import { Proof } from '../../src/lib/nest/proof';
 import { random } from '../../src/lib/nest/random';
 import { sawAnswer } from '../../src/lib/nest/saw-answer';
@@ -115,5 +118,90 @@ describe('the proof that nothing is cheaper', () => {
 			{ numRuns: 300 },
 		);
 		expect(met).toBeGreaterThan(10);
+	});
+
+	it('offers no cheaper layout that the limits of the saw forbid', () => {
+		let met = 0;
+		fc.assert(
+			fc.property(small, fc.integer({ min: 1, max: 3 }), (any, stages) => {
+				const problem = { ...any, stages };
+				const { model, all } = driven(problem);
+				fc.pre(all[0]!.missing === 0 && model.impossible.length === 0);
+				met += all.length - 1;
+				const answer = sawAnswer(model, all.at(-1)!, areaBound(model), 0);
+				expect(auditSheets(problem, answer)).toEqual([]);
+			}),
+			{ numRuns: 300 },
+		);
+		expect(met).toBeGreaterThan(0);
+	});
+});
+
+describe('the proof on plain cases', () => {
+	const verdict = (problem: SawProblem): { verdict: string; sheets: number; bound: number } => {
+		const { model, all, proof } = driven(problem);
+		return {
+			verdict: proof.verdict,
+			sheets: all.at(-1)!.trees.length,
+			bound: boundOf(model).sheets,
+		};
+	};
+
+	it('sees that four pieces round a fifth fill one sheet and yet no saw can part them', () => {
+		const round = [piece('A', 3, 2, 2), piece('B', 2, 3, 2), piece('C', 1, 1)];
+		const fixed = sawProblem([sheet('S', 5, 5)], round);
+		expect(verdict(fixed)).toEqual({ verdict: 'proven', sheets: 2, bound: 1 });
+		const turned = sawProblem([sheet('S', 5, 5)], [piece('A', 3, 2, 4, { turns: 'any' })]);
+		expect(verdict(turned)).toEqual({ verdict: 'proven', sheets: 2, bound: 1 });
+	});
+
+	/** Two uprights, or two shelves, fill a sheet; one of each do not go together. */
+	const uprights = sawProblem([sheet('S', 10, 10)], [piece('A', 5, 10, 3), piece('B', 10, 5, 3)]);
+
+	it('tells half sheets that do not go together from whole ones', () => {
+		// worth one and a half sheets each, which makes three in parts and four in whole sheets
+		expect(verdict(uprights)).toEqual({ verdict: 'proven', sheets: 4, bound: 3 });
+		const model = sawModel(uprights);
+		const pricing = new Pricing(model, new Patterns(model, 10, 10), 0);
+		const generation = new Generation(model, { costs: [1], target: 3, limited: [] }, [pricing]);
+		generation.add({ kind: 0, types: Int32Array.of(0, 0) });
+		generation.add({ kind: 0, types: Int32Array.of(1, 1) });
+		let reached = generation.step(1000);
+		while (reached === 'working') reached = generation.step(1000);
+		expect(reached).toBe('short');
+		expect(generation.gap).toBeCloseTo(0, -1);
+	});
+
+	it('knows when a dearer sheet cannot be spared', () => {
+		const { pieces } = uprights;
+		const sheets = [
+			sheet('small', 10, 10, { price: 60, count: 3 }),
+			sheet('large', 20, 10, { price: 125 }),
+		];
+		// three small ones hold half of what is left over by any one of the two, and a large one the rest
+		const { model, all, proof } = driven(sawProblem(sheets, pieces));
+		expect(proof.verdict).toBe('proven');
+		expect(moneyOf(model, all.at(-1)!)).toBe(cheapest(sawProblem(sheets, pieces)).money);
+	});
+
+	it('gives up at once where a sheet holds many pieces, where some are not laid, and on pairs', () => {
+		const tapered = [
+			{ x: 0, y: 0 },
+			{ x: 30, y: 0 },
+			{ x: 20, y: 10 },
+			{ x: 0, y: 10 },
+		];
+		const cases = [
+			sawProblem([sheet('S', 100, 100)], [piece('A', 9, 9, 100)]),
+			sawProblem([sheet('S', 10, 10, { count: 1 })], [piece('A', 6, 6, 2)]),
+			sawProblem([sheet('S', 52, 10)], [piece('A', 30, 10, 2, { outline: tapered })]),
+		];
+		for (const problem of cases) {
+			const model = sawModel(problem);
+			const kept = firstLayout(labour(model, random(1), null));
+			const proof = new Proof(model, kept);
+			expect(proof.verdict).toBe('open');
+			expect(proof.work).toBe(0);
+		}
 	});
 });
