@@ -1,6 +1,7 @@
 import type { Progress } from '../layout/looking';
 import type { Saving } from '../layout/savings';
 import type { Plan } from '../plan';
+import type { PaperKind } from '../print/papers';
 
 /** What the page asks of one worker that plans. */
 export interface Hand {
@@ -37,9 +38,6 @@ export interface LookAsk extends Ask {
 	readonly effort: number;
 	readonly seed: number;
 }
-
-export type PaperKind =
-	'print-pack' | 'labels' | 'templates' | 'order' | 'cutting-list' | 'layouts';
 
 /** A file ready to be kept. */
 export interface Paper {
