@@ -1,3 +1,4 @@
+import { aimOf } from './aim';
 import { limitsOf } from './cut-plan';
 import { ExactCover } from './exact-cover';
 import { Generation, type Aim } from './generation';
@@ -6,7 +7,7 @@ import { Listing } from './listing';
 import { patternOf, treeOf } from './pattern-tree';
 import { MOST_PIECES, Patterns } from './patterns';
 import { Pricing, type Pattern } from './pricing';
-import type { Kind, SawModel } from './saw-model';
+import type { SawModel } from './saw-model';
 
 /*
  * A proof that no layout a saw can cut costs less than a given one, where a sheet holds few pieces: money where kinds of
@@ -168,26 +169,4 @@ function suits(model: SawModel, { missing, trees }: Kept): boolean {
 		model.types.length <= MOST_TYPES &&
 		pieces <= MOST_PER_SHEET * trees.length
 	);
-}
-
-function gcd(a: number, b: number): number {
-	return b === 0 ? a : gcd(b, a % b);
-}
-
-/**
- * Money where kinds differ and some is spent, in units of what all prices are multiples of; else sheets. Where all that is
- * used is owned, sheets to be paid for are no way to use fewer.
- */
-function aimOf({ kinds, demand }: SawModel, { trees }: Kept): Aim {
-	const pieces = demand.reduce((sum, n) => sum + n, 0);
-	const prices = kinds.map((k) => k.sheet.price);
-	const money = trees.reduce((sum, tree) => sum + prices[tree.kind]!, 0);
-	const scarce = (k: Kind): boolean => kinds.length > 1 && k.count < pieces;
-	const limited = [...kinds.keys()].filter((k) => scarce(kinds[k]!));
-	const sheets = trees.length - 1;
-	if (kinds.length === 1) return { costs: [1], target: sheets, limited };
-	if (money === 0)
-		return { costs: prices.map((p) => (p === 0 ? 1 : sheets + 1)), target: sheets, limited };
-	const unit = prices.reduce(gcd, 0);
-	return { costs: prices.map((p) => p / unit), target: money / unit - 1, limited };
 }
