@@ -30,7 +30,7 @@ export type Reached = 'working' | 'proven' | 'short' | 'open';
 const MOST_SCALE = 1e6;
 const LEAST_SCALE = 1e3;
 const EXACT = 2 ** 50; // products of whole numbers up to here stay exact in a double, with room for sums
-const EASY = 30_000; // work of a search after which a set in hand is good enough to go on with
+const EASY = 30_000; // work of a search that is worth it once there is a set to go on with
 const LP_SHARE = 4; // numbers multiplied in the time of one pair of rectangles
 
 export class Generation {
@@ -49,6 +49,7 @@ export class Generation {
 	private searching = false;
 	private begun = 0;
 	private found = false;
+	private unsure = false;
 	/** Once short: what all sheets of a layout may cost above the worth of what is on them. */
 	gap = 0;
 
@@ -112,6 +113,7 @@ export class Generation {
 		if (this.kind + 1 < this.pricings.length) return this.turnTo(this.kind + 1);
 		this.kind = -1;
 		if (this.found) return 'working';
+		if (this.unsure) return 'open';
 		return this.total > this.scale * this.aim.target ? 'proven' : 'short';
 	}
 
@@ -119,6 +121,7 @@ export class Generation {
 		if (this.scale < LEAST_SCALE || !this.lp.solve()) return 'open';
 		if (!this.round()) return 'open';
 		this.found = false;
+		this.unsure = false;
 		return this.turnTo(0);
 	}
 
@@ -133,12 +136,13 @@ export class Generation {
 		const pricing = this.pricings[this.kind]!;
 		const over = pricing.run(most);
 		const best = pricing.found.at(-1);
-		if (!over && (!best || pricing.work - this.begun < EASY)) return 'working';
+		const enough = best !== undefined || this.found; // there will be another round
+		if (!over && (!enough || pricing.work - this.begun < EASY)) return 'working';
 		pricing.stop();
 		this.searching = false;
 		if (best) this.add({ kind: this.kind, types: best });
-		else if (pricing.cramped) return 'open';
 		this.found ||= best !== undefined;
+		this.unsure ||= pricing.cramped;
 		return 'working';
 	}
 

@@ -86,6 +86,7 @@ export class Pricing {
 		this.least = least;
 		this.want = want;
 		this.found.length = 0;
+		this.cramped = false;
 		this.sum[0] = 0;
 		this.spare[0] = this.area;
 		this.at[0] = 0;
@@ -182,7 +183,7 @@ export class Pricing {
 		let kept = 0;
 		for (let i = this.at[before]!; i < this.count[before]!; i++) {
 			const type = list[i]!;
-			if (this.left[type] === 0 || this.model.area[type]! > this.spare[size]!) continue;
+			if (this.left[type] === 0 || !this.worthAsking(type)) continue;
 			const fits = size < MOST_PIECES ? this.fitsWith(type) : false;
 			this.cramped ||= size === MOST_PIECES;
 			if (fits === null) {
@@ -192,6 +193,15 @@ export class Pricing {
 			if (fits) next[kept++] = type;
 		}
 		this.count[size] = kept;
+	}
+
+	/** Could a set with one more of a type, and whatever would fill the area then left, be worth enough? */
+	private worthAsking(type: number): boolean {
+		const { size } = this;
+		const area = this.spare[size]! - this.model.area[type]!;
+		if (area < 0) return false;
+		const more = this.fill(size - 1, this.at[size - 1]!, area);
+		return this.sum[size]! + this.worth[type]! + more >= this.least;
 	}
 
 	private fitsWith(type: number): boolean | null {
