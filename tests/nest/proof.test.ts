@@ -178,13 +178,12 @@ describe('the proof on plain cases', () => {
 			sheet('small', 10, 10, { price: 60, count: 3 }),
 			sheet('large', 20, 10, { price: 125 }),
 		];
-		// three small ones hold half of what is left over by any one of the two, and a large one the rest
 		const { model, all, proof } = driven(sawProblem(sheets, pieces));
 		expect(proof.verdict).toBe('proven');
 		expect(moneyOf(model, all.at(-1)!)).toBe(cheapest(sawProblem(sheets, pieces)).money);
 	});
 
-	it('gives up at once where a sheet holds many pieces, where some are not laid, and on pairs', () => {
+	it('gives up at once on nothing, on many pieces to a sheet, where some are not laid, and on pairs', () => {
 		const tapered = [
 			{ x: 0, y: 0 },
 			{ x: 30, y: 0 },
@@ -192,6 +191,7 @@ describe('the proof on plain cases', () => {
 			{ x: 0, y: 10 },
 		];
 		const cases = [
+			sawProblem([sheet('S', 100, 100)], []),
 			sawProblem([sheet('S', 100, 100)], [piece('A', 9, 9, 100)]),
 			sawProblem([sheet('S', 10, 10, { count: 1 })], [piece('A', 6, 6, 2)]),
 			sawProblem([sheet('S', 52, 10)], [piece('A', 30, 10, 2, { outline: tapered })]),

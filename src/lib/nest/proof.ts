@@ -10,10 +10,11 @@ import { Pricing, type Pattern } from './pricing';
 import type { SawModel } from './saw-model';
 
 /*
- * A proof that no layout a saw can cut costs less than a given one, where a sheet holds few pieces: money where kinds of
- * sheet differ, else the number of sheets, which is also what counts where the sheets are owned. First a linear program over all sets of pieces that one sheet holds; where it
- * falls short, a list of all sets that a cheaper layout could be made of, and a search through all layouts of them.
- * Stages, fence limits and the number of blades leave fewer layouts, so the proof holds for every saw.
+ * A proof that no layout a saw can cut is cheaper than a given one, where a sheet holds few pieces. Cheaper is less money
+ * where kinds of sheet differ, else fewer sheets, and fewer owned ones where nothing is paid for. First a linear program
+ * over all sets of pieces that one sheet holds; where it falls short, a list of all sets that a cheaper layout could be
+ * made of, and a search through all layouts of them. Stages and the reach of a fence only leave fewer layouts, so what is
+ * shown here holds for every saw.
  */
 
 /** open: not shown, for it would take too long; or there is a cheaper layout, see `cover`. */
@@ -21,12 +22,16 @@ export type Verdict = 'working' | 'proven' | 'open';
 
 const SLICE = 150_000; // work of one step: about a hundredth of a second
 const MOST_WORK = 400_000_000; // some 20 s
-const MOST_BYTES = 120_000_000;
-const MOST_PARTS = 250_000;
+const MOST_BYTES = 100_000_000; // for fronts
+const MOST_PARTS = 150_000; // some 200 bytes each
 const MOST_TYPES = 150; // the linear program takes time with the square
-/** Pieces on a sheet of the layout, on average: beyond, a proof has never come to an end. */
+/** Pieces on a sheet of the layout, on average. Beyond, sets grow past what can be looked through: better not begin. */
 const MOST_PER_SHEET = 8;
 
+/**
+ * Shows, step by step, that a layout is the cheapest, or comes upon a cheaper one, or gives up. Work and memory are capped,
+ * the same for the same layout on every machine.
+ */
 export class Proof {
 	verdict: Verdict = 'working';
 	/** Sets of pieces, one per sheet, that make a cheaper layout; null when none was met. */
