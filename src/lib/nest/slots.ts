@@ -86,8 +86,21 @@ export class SlotList extends SlotStore {
 		const slack = natural - n[at + along]!;
 		if (spare >= least && mostAcross >= leastAcross) {
 			const base = squared(slack * naturalAcross);
-			// prettier-ignore
-			this.put(isX, APPEND, at, 0, spare, mostAcross, slack, naturalAcross, base, grow, growLong, growAcross, growAcrossLong);
+			this.put(
+				isX,
+				APPEND,
+				at,
+				0,
+				spare,
+				mostAcross,
+				slack,
+				naturalAcross,
+				base,
+				grow,
+				growLong,
+				growAcross,
+				growAcrossLong,
+			);
 		}
 		let children = 0;
 		let lowest = Infinity;
@@ -101,12 +114,35 @@ export class SlotList extends SlotStore {
 				lowest = tall;
 			} else if (tall < second) second = tall;
 			if (n[c + KIND]! < LEAF) {
-				// prettier-ignore
-				this.visit(tree, c, mostAcross, size + spare, naturalAcross, size, growAcross, growAcrossLong, slack, naturalAcross);
+				this.visit(
+					tree,
+					c,
+					mostAcross,
+					size + spare,
+					naturalAcross,
+					size,
+					growAcross,
+					growAcrossLong,
+					slack,
+					naturalAcross,
+				);
 			} else if (size + spare >= least && mostAcross - tall >= leastAcross) {
 				const over = naturalAcross - tall;
-				// prettier-ignore
-				this.put(isX, WRAP, c, 0, size + spare, mostAcross - tall, size, over, squared(size * over), slack, naturalAcross, growAcross, growAcrossLong);
+				this.put(
+					isX,
+					WRAP,
+					c,
+					0,
+					size + spare,
+					mostAcross - tall,
+					size,
+					over,
+					squared(size * over),
+					slack,
+					naturalAcross,
+					growAcross,
+					growAcrossLong,
+				);
 			}
 		}
 		if (children > 2 && mostAcross - second >= leastAcross)
@@ -167,8 +203,21 @@ export class SlotList extends SlotStore {
 			if (j < 2 || sum + spare < least) continue;
 			// sum over children of (size (natural - own))^2 - (size (tall - own))^2
 			const base = over * ((naturalAcross + tall) * squares - 2 * weighed);
-			// prettier-ignore
-			this.put(isX, GROUP, at, j, sum + spare, mostAcross - tall, sum, over, base, slack, naturalAcross, growAcross, growAcrossLong);
+			this.put(
+				isX,
+				GROUP,
+				at,
+				j,
+				sum + spare,
+				mostAcross - tall,
+				sum,
+				over,
+				base,
+				slack,
+				naturalAcross,
+				growAcross,
+				growAcrossLong,
+			);
 		}
 	}
 
