@@ -25,7 +25,15 @@ describe('what is claimed of a layout', () => {
 	it('claims the number of sheets where the bound meets it', async () => {
 		const boards = await boardsOn([{ id: 's', length: 610, width: 510, price: 10 }]);
 		expect(boards.answer.layouts).toHaveLength(2);
-		expect(proofText(boards)).toBe('no layout needs fewer sheets');
+		expect(proofText(boards)).toBe('no layout by saw needs fewer sheets');
+	});
+
+	it('leaves out the saw where a router lays the sheets', async () => {
+		const boards = await boardsOn([{ id: 's', length: 610, width: 510, price: 10 }]);
+		const routed = { ...boards.problem, method: 'router' as const };
+		// only the method is asked for
+		const words = proofText({ ...boards, problem: routed as typeof boards.problem });
+		expect(words).toBe('no layout needs fewer sheets');
 	});
 
 	it('claims only the money where one dear large sheet would do the work of two cheap ones', async () => {

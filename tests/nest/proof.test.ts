@@ -12,11 +12,12 @@ import { Patterns } from '../../src/lib/nest/patterns';
 import { Pricing } from '../../src/lib/nest/pricing';
 import { Proof } from '../../src/lib/nest/proof';
 import { random } from '../../src/lib/nest/random';
+import { nestSaw } from '../../src/lib/nest/saw';
 import { sawAnswer } from '../../src/lib/nest/saw-answer';
 import { sawModel, type SawModel } from '../../src/lib/nest/saw-model';
 import type { SawProblem } from '../../src/lib/nest/types';
 import { cheapest } from './proof-check';
-import { piece, sawProblem, sheet, untrimmed } from './saw-samples';
+import { finish, piece, sawProblem, sheet, untrimmed } from './saw-samples';
 
 function ended(model: SawModel, kept: Kept): Proof {
 	const proof = new Proof(model, kept);
@@ -134,6 +135,26 @@ describe('the proof that nothing is cheaper', () => {
 			{ numRuns: 300 },
 		);
 		expect(met).toBeGreaterThan(0);
+	});
+});
+
+describe('what a whole search claims', () => {
+	it('is true of few pieces on any stock: least money where proven, and no more sheets than its bound allows to say', () => {
+		let proven = 0;
+		fc.assert(
+			fc.property(small, (problem) => {
+				const answer = finish(nestSaw(problem, { seed: 1, effort: 1000 }));
+				fc.pre(answer.unplaced.length === 0);
+				const best = cheapest(problem);
+				expect(answer.bound.cost).toBeLessThanOrEqual(best.money);
+				expect(answer.bound.sheets).toBeLessThanOrEqual(best.sheets);
+				if (!answer.proven) return;
+				proven++;
+				expect(answer.cost).toBe(best.money);
+			}),
+			{ numRuns: 120 },
+		);
+		expect(proven).toBeGreaterThan(60);
 	});
 });
 

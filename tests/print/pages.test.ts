@@ -113,7 +113,7 @@ describe('what a page must say', () => {
 		const all = words(printPack(samplePlan())).join('\n');
 		expect(all).toContain('980 × 381.4'); // SHORT face
 		expect(all).toContain('a: top edge tilt 21.8°, LONG outside');
-		expect(all).toContain('no layout needs fewer sheets');
+		expect(all).toContain('no layout by saw needs fewer sheets');
 		expect(all).toContain('● show');
 		expect(all).toContain('GRAIN');
 	});
@@ -122,7 +122,7 @@ describe('what a page must say', () => {
 		const fixed = samplePlan();
 		const boards = fixed.boards.map((b) => ({ ...b, answer: { ...b.answer, proven: false } }));
 		const all = words(printPack({ ...fixed, boards })).join('\n');
-		expect(all).not.toContain('no layout needs fewer');
+		expect(all).not.toMatch(/no layout \S.* fewer/);
 	});
 
 	it('says which figures were rounded, and to what', () => {

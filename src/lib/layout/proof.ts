@@ -10,9 +10,10 @@ export function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
 	return layouts.length <= bound.sheets ? 'sheets' : 'cost';
 }
 
-/** The proof in words; '' when there is none. */
+/** The proof in words; '' when there is none. What no saw can cut may still lie closer, so a saw's proof names the saw. */
 export function proofText(boards: BoardLayouts): string {
 	const proof = proofOf(boards);
 	if (proof === null) return '';
-	return proof === 'sheets' ? 'no layout needs fewer sheets' : 'no layout costs less';
+	const layout = boards.problem.method === 'saw' ? 'no layout by saw' : 'no layout';
+	return proof === 'sheets' ? `${layout} needs fewer sheets` : `${layout} costs less`;
 }

@@ -16,6 +16,7 @@ const MEMORY = 200;
 const MEMORY_SEVERAL = 50;
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
+const MANY = 8; // pieces per sheet, from where a sheet taken apart whole is a long way to come back
 const PAIR_CHANCE = 0.7;
 const SPARE = 0.5; // of the area that spare cost would buy
 const WINDOW = 40; // sheets in work at a time: with more of them a step mostly looks at sheets it never changes
@@ -45,7 +46,7 @@ export class Hunt {
 		const several = job.model.kinds.length > 1;
 		this.history = new Float64Array(several ? MEMORY_SEVERAL : MEMORY);
 		this.tools = {
-			empty: several ? 0.2 : perSheet > 8 ? 0.03 : 0.15,
+			empty: several ? 0.2 : perSheet > MANY ? 0.001 : 0.15,
 			swap: 0.1,
 			most: 14,
 			leaves: new Int32Array(pieces + 1),

@@ -172,6 +172,20 @@ export function meets(model: SawModel, kept: Kept, bound: SheetsAnswer['bound'])
 	return cost === bound.cost && (cost > 0 || kept.trees.length === bound.sheets);
 }
 
+/**
+ * The bound once a proof has shown that nothing is cheaper than this layout. Of sheets it speaks where they are all of one
+ * kind, or all free; else a dear sheet might do the work of two, and what was known of sheets before still holds.
+ */
+export function boundMet(
+	model: SawModel,
+	kept: Kept,
+	known: SheetsAnswer['bound'],
+): SheetsAnswer['bound'] {
+	const cost = moneyOf(model, kept);
+	const alike = model.kinds.length === 1 || model.kinds.every((k) => k.sheet.price === 0);
+	return { sheets: alike ? kept.trees.length : known.sheets, cost };
+}
+
 /** A layout of the search in the terms of the shop. `bound` is filled in by the caller. */
 export function sawAnswer(
 	model: SawModel,
