@@ -11,7 +11,7 @@ export interface Labour {
 	readonly model: SawModel;
 	readonly dice: Random;
 	readonly allowed: Allowed;
-	/** Smallest width and height, as they may lie, of any piece that is out: smaller rooms need not be looked for. */
+	/** Smallest width and height, as they may lie, of any piece now to be laid: smaller rooms need not be looked for. */
 	leastW: number;
 	leastH: number;
 	/** Slots made or looked at. */
@@ -156,15 +156,13 @@ export class OpenSheet {
 
 	private list(job: Labour): void {
 		const { slots, tree } = this;
-		if (this.listed !== tree.version) slots.list(tree, job.leastW, job.leastH);
-		else if (slots.holdsFor(job.leastW, job.leastH)) return;
-		else {
-			// listed for larger pieces: once for all of them now, and the places known are numbers in the old list
-			slots.list(tree, job.model.leastW, job.model.leastH);
-			this.known.fill(-1);
+		if (this.listed === tree.version) {
+			if (slots.holdsFor(job.leastW, job.leastH)) return;
+			this.known.fill(-1); // the places known are numbers in a list made for larger pieces
 		}
+		slots.list(tree, job.leastW, job.leastH);
 		this.listed = tree.version;
-		job.work += slots.count;
+		job.work += slots.count + (tree.size >> 2); // nodes are walked, whether or not they give a slot
 	}
 
 	/** A true copy for a step that may be undone; slots are worked out again only if asked for. */

@@ -15,6 +15,9 @@ export function keyOf(laying: Laying, key: OrderKey, type: number): number {
 	return Math.min(pw, ph);
 }
 
+/** Sheets up to which rooms are listed for one type at a time: each list is out of date once that is laid anyway. */
+const FEW = 3;
+
 const orderKeys = new Float64Array(1 << 12);
 
 /** Types with something out, by falling key; `noise` 0.1 shakes each key by up to a tenth. Ties fall by type. */
@@ -120,19 +123,23 @@ export function recreate(
 	limit: number,
 	opening: Opening,
 ): void {
-	measureOut(laying);
-	for (const type of order) layAll(laying, type, limit, opening);
+	const eachAlone = laying.sheets.length <= FEW && !laying.job.model.paired;
+	if (!eachAlone) measure(laying, laying.outTypes);
+	for (const type of order) {
+		if (eachAlone) measure(laying, [type]);
+		layAll(laying, type, limit, opening);
+	}
 	splitPairs(laying, limit, opening);
 	laying.tidy();
 }
 
-/** Notes the smallest that is out, pieces of a pair among it. */
-function measureOut({ job, outTypes }: Laying): void {
+/** Notes the smallest of the types that rooms are now looked for. */
+function measure({ job }: Laying, types: readonly number[]): void {
 	const { model } = job;
 	if (model.paired) return; // the least of all holds, for pairs may come apart
 	let leastW = Infinity;
 	let leastH = Infinity;
-	for (const type of outTypes) {
+	for (const type of types) {
 		const w = model.w[type]!;
 		const h = model.h[type]!;
 		const turns = model.turns[type] === 1;

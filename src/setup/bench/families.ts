@@ -107,6 +107,8 @@ export interface UseRow {
 	readonly instances: number;
 	readonly first: number; // per cent of the sheet area used
 	readonly ours: number;
+	readonly proven: number; // layouts that no cheaper one exists for
+	readonly most: number; // per cent that the bounds leave possible
 	readonly published: number | null;
 }
 
@@ -114,23 +116,27 @@ export interface UseRow {
 export function sizesTable(root: string, allowance: Allowance, note: Note): UseRow[] | null {
 	const data = published(root, 'varsize-pisinger-sigurd');
 	if (!data) return null;
-	const sums = new Map<string, { n: number; first: number; ours: number }>();
+	const sums = new Map<string, Omit<UseRow, 'group' | 'published'>>();
 	for (const instance of data.instances) {
 		const { first, answer } = measure(problemOf(instance, 'half'), allowance);
 		const area = instance.items.reduce((sum, i) => sum + i.w * i.h * i.n, 0);
 		for (const group of [instance.group, 'mean']) {
-			const sum = sums.get(group) ?? { n: 0, first: 0, ours: 0 };
-			sums.set(group, sum);
-			sum.n++;
-			sum.first += (100 * area) / first.cost;
-			sum.ours += (100 * area) / answer.cost;
+			const sum = sums.get(group) ?? { instances: 0, first: 0, ours: 0, proven: 0, most: 0 };
+			sums.set(group, {
+				instances: sum.instances + 1,
+				first: sum.first + (100 * area) / first.cost,
+				ours: sum.ours + (100 * area) / answer.cost,
+				proven: sum.proven + Number(answer.proven),
+				most: sum.most + (100 * area) / answer.bound.cost,
+			});
 		}
 		note(`Several sizes: ${instance.name} done`);
 	}
 	const row = (group: string): UseRow => {
-		const { n, first, ours } = sums.get(group)!;
+		const { instances: n, first, ours, proven, most } = sums.get(group)!;
 		const best = data.utilisation[group] ?? null;
-		return { group, instances: n, first: first / n, ours: ours / n, published: best };
+		const means = { first: first / n, ours: ours / n, most: most / n };
+		return { group, instances: n, proven, ...means, published: best };
 	};
 	return [...[...sums.keys()].filter((g) => g !== 'mean'), 'mean'].map(row);
 }

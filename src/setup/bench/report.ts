@@ -32,19 +32,21 @@ export function sheetsText(table: Table): string {
 		String(r.packer ?? ''),
 		(r.seconds / r.instances).toFixed(2),
 	]);
-	return `${table.title}, ${turning}: sheets\n\n${grid(head, rows)}\n\nPacker: free placement, best single mode (${table.packerWay}); most of its layouts no saw could cut.\n`;
+	return `${table.title}, ${turning}: sheets\n\n${grid(head, rows)}\n\nPacker: free placement, best single mode (${table.packerWay}); most of its layouts no saw could cut.\nBound: by area and dual feasible functions; where it is met only because of a proof, no layout by saw takes fewer.\n`;
 }
 
 export function sizesText(rows: readonly UseRow[]): string {
-	const head = ['class', 'instances', 'first layout', 'ours', 'published'];
+	const head = ['class', 'instances', 'first layout', 'ours', 'proven', 'at most', 'published'];
 	const cells = rows.map((r) => [
 		r.group,
 		String(r.instances),
 		r.first.toFixed(2),
 		r.ours.toFixed(2),
+		String(r.proven),
+		r.most.toFixed(2),
 		r.published?.toFixed(2) ?? '',
 	]);
-	return `Several sizes of sheet, fixed orientation: mean utilisation in per cent\n\n${grid(head, cells)}\n`;
+	return `Several sizes of sheet, fixed orientation: mean utilisation in per cent\n\n${grid(head, cells)}\n\nAt most: what the bounds, and the proofs where there is one, leave possible by saw on these instances.\nPublished: means over all 50 instances of a class, of which these are a part.\n`;
 }
 
 export function growthText(rows: readonly GrowthRow[]): string {
