@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boundOf } from '../../src/lib/nest/bound';
-import { leastMoney, leastSheets, leastWhole } from '../../src/lib/nest/covering';
+import { leastMoney, leastSheets, leastWhole, nextFrom } from '../../src/lib/nest/covering';
 import { functionsFor } from '../../src/lib/nest/dual-feasible';
 import { nestSaw } from '../../src/lib/nest/saw';
 import { sawModel } from '../../src/lib/nest/saw-model';
@@ -51,6 +51,17 @@ describe('the cheapest cover', () => {
 			),
 			{ numRuns: 200 },
 		);
+	});
+
+	it('of a sum that no sheets come to is the next one that they do', () => {
+		const dear = { gives: 1, price: 65_00, count: Infinity };
+		const cheap = { gives: 1, price: 36_50, count: Infinity };
+		// four cheap ones make 146.00; then come two cheap ones and a dear one, 138.00, and one and two, 166.50
+		expect(nextFrom([dear, cheap], 138_50)).toBe(146_00);
+		expect(nextFrom([dear, cheap], 146_50)).toBe(166_50);
+		expect(nextFrom([dear, { ...cheap, count: 3 }], 138_50)).toBe(166_50);
+		expect(nextFrom([{ ...cheap, count: 3 }], 138_50)).toBe(138_50); // no stock comes to it
+		expect(nextFrom([{ ...cheap, price: 0 }], 0)).toBe(0);
 	});
 
 	/** By trying every number of every kind. */

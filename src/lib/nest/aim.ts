@@ -1,8 +1,7 @@
+import { gcd, sumsBelow } from './covering';
 import type { Aim } from './generation';
 import type { Kept } from './laying';
 import type { Kind, SawModel } from './saw-model';
-
-const MOST_UNITS = 2_000_000; // sums of prices looked through: some hundredths of a second
 
 /**
  * What is to be shown of a layout: money where kinds differ and some is spent, in units of what all prices are multiples of;
@@ -24,31 +23,11 @@ export function aimOf({ kinds, demand }: SawModel, { trees }: Pick<Kept, 'trees'
 	return { costs, target: nextBelow(costs, counts, money / unit), limited };
 }
 
-function gcd(a: number, b: number): number {
-	return b === 0 ? a : gcd(b, a % b);
-}
-
-/**
- * The largest sum below `money` that sheets of these costs can come to: between the two no layout costs anything. Whole
- * numbers; `money` is 1 or more.
- */
+/** The largest sum below `money`, which is 1 or more, that sheets of these costs can come to: between the two lies nothing. */
 export function nextBelow(
 	costs: readonly number[],
 	counts: readonly number[],
 	money: number,
 ): number {
-	if (money > MOST_UNITS) return money - 1;
-	const reached = new Uint8Array(money);
-	reached[0] = 1;
-	costs.forEach((cost, kind) => {
-		if (cost === 0) return;
-		// sheets of this kind that a sum needs at least, where the kinds before do not come to it
-		const taken = new Uint32Array(money);
-		for (let sum = cost; sum < money; sum++) {
-			if (reached[sum] || !reached[sum - cost] || taken[sum - cost]! >= counts[kind]!) continue;
-			reached[sum] = 1;
-			taken[sum] = taken[sum - cost]! + 1;
-		}
-	});
-	return reached.lastIndexOf(1);
+	return sumsBelow(costs, counts, money)?.lastIndexOf(1) ?? money - 1;
 }

@@ -1,4 +1,4 @@
-import { leastMoney, leastSheets, leastWhole, type Offer } from './covering';
+import { leastMoney, leastSheets, leastWhole, nextFrom, type Offer } from './covering';
 import { functionsFor, type DualFeasible } from './dual-feasible';
 import type { SawModel } from './saw-model';
 
@@ -122,5 +122,11 @@ export function boundOf(model: SawModel): Bound {
 			sheets = Math.max(sheets, leastSheets(offers, needed));
 			cost = Math.max(cost, leastMoney(offers, needed));
 		}
-	return { sheets, cost };
+	return {
+		sheets,
+		cost: nextFrom(
+			offersOf(model, () => 1),
+			cost,
+		),
+	};
 }

@@ -11,7 +11,7 @@ export interface Offer {
 
 const SLIP = 1e-9; // share of the amount that rounding in the last place may have added
 
-function gcd(a: number, b: number): number {
+export function gcd(a: number, b: number): number {
 	return b === 0 ? a : gcd(b, a % b);
 }
 
@@ -70,4 +70,42 @@ export function leastWhole(offers: readonly Offer[], amount: number, most: numbe
 	};
 	visit(0, need, 0);
 	return tries > most ? null : best;
+}
+
+const MOST_SUMS = 2_000_000; // looked through in some hundredths of a second
+
+/**
+ * Which sums below `end` whole sheets of these whole costs can come to, 1 or 0 for each from 0 on; null when they are too
+ * many to look through.
+ */
+export function sumsBelow(
+	costs: readonly number[],
+	counts: readonly number[],
+	end: number,
+): Uint8Array | null {
+	if (end > MOST_SUMS) return null;
+	const reached = new Uint8Array(end);
+	reached[0] = 1;
+	costs.forEach((cost, kind) => {
+		if (cost === 0) return;
+		// sheets of this kind that a sum needs at least, where the kinds before do not come to it
+		const taken = new Uint32Array(end);
+		for (let sum = cost; sum < end; sum++) {
+			if (reached[sum] || !reached[sum - cost] || taken[sum - cost]! >= counts[kind]!) continue;
+			reached[sum] = 1;
+			taken[sum] = taken[sum - cost]! + 1;
+		}
+	});
+	return reached;
+}
+
+/** The least money from `money` on that whole sheets come to; `money` itself when that is not to be found out. */
+export function nextFrom(offers: readonly Offer[], money: number): number {
+	const unit = offers.reduce((u, o) => gcd(u, o.price), 0);
+	if (unit === 0 || !Number.isFinite(money)) return money;
+	const costs = offers.map((o) => o.price / unit);
+	const least = Math.ceil(money / unit);
+	const counts = offers.map((o) => o.count);
+	const at = sumsBelow(costs, counts, least + Math.max(...costs) + 1)?.indexOf(1, least) ?? -1;
+	return at < 0 ? money : at * unit;
 }
