@@ -16,6 +16,12 @@ const MEMORY = 200;
 const MEMORY_SEVERAL = 50;
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
+/*
+ * Slots looked at without reaching the goal, for each hundred pieces, after which a hunt starts over. Most hunts that end well do so sooner, and one
+ * that has gone astray may never end (C. P. Gomes, B. Selman, N. Crato, H. Kautz, "Heavy-tailed phenomena in satisfiability
+ * and constraint satisfaction problems", J. Automated Reasoning 24, 2000).
+ */
+const PATIENCE = 45_000_000;
 const MANY = 8; // pieces per sheet, from where a sheet taken apart whole is a long way to come back
 const PAIR_CHANCE = 0.7;
 const SPARE = 0.5; // of the area that spare cost would buy
@@ -27,6 +33,8 @@ export class Hunt {
 	private readonly weight: Float64Array;
 	private readonly history: Float64Array;
 	private limit = Infinity;
+	private begun = 0;
+	private readonly patience: number;
 	private steps = 0;
 	private now = 0;
 	private tools: Tools;
@@ -42,6 +50,7 @@ export class Hunt {
 		this.weight = job.model.area.slice();
 		this.best = first;
 		const pieces = job.model.demand.reduce((a, b) => a + b, 0);
+		this.patience = PATIENCE * Math.max(1, pieces / 100);
 		const perSheet = pieces / Math.max(1, first.trees.length);
 		const several = job.model.kinds.length > 1;
 		this.history = new Float64Array(several ? MEMORY_SEVERAL : MEMORY);
@@ -61,6 +70,7 @@ export class Hunt {
 	/** Starts from the best layout with the next goal: something less in cost, or fewer pieces left over. */
 	private aim(): void {
 		const { laying, best } = this;
+		this.begun = this.job.work;
 		laying.restore(best);
 		laying.mark();
 		this.limit = best.missing > 0 ? Infinity : best.cost - 1;
@@ -149,10 +159,11 @@ export class Hunt {
 		if (this.steps % RAISE_EVERY === 0) this.raise();
 	}
 
-	/** What stays out for long grows heavier, until something else has to give way. */
+	/** What stays out for long grows heavier, until something else has to give way; what never goes in is begun anew. */
 	private raise(): void {
 		const { area } = this.job.model;
 		for (const type of this.laying.outTypes) this.weight[type]! += RAISE * area[type]!;
-		this.settle();
+		if (this.job.work - this.begun > this.patience) this.aim();
+		else this.settle();
 	}
 }
