@@ -24,8 +24,9 @@ const SAVED_SHARE = 0.2; // of the budget for the same where the search for a ch
 
 /**
  * Lays pieces on sheets so that a saw can cut them, every cut from edge to edge. Money first, then the rank of the material
- * used (offcuts before owned sheets before bought ones), then the largest offcut, fewer fence settings and fewer cuts. Yields a full layout at once, then the best so far; the same
- * problem, seed and effort give the same answer, whatever order the pieces are listed in.
+ * used (offcuts before owned sheets before bought ones), then the largest offcut, fewer fence settings and fewer cuts. Yields
+ * a full layout at once, then the best so far; the same problem, seed and effort give the same answer, whatever order the
+ * pieces are listed in.
  */
 export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnswer> {
 	const run = new Run(problem, budget.seed);
