@@ -32,6 +32,9 @@ export class ColumnLp {
 	private readonly basis: Int32Array;
 	private readonly amount: Float64Array;
 	private readonly entering: Float64Array;
+	/** Columns and slacks that saved something when all were looked through last: these are asked first. */
+	private readonly promising: number[] = [];
+	private readonly saving: number;
 	/** Numbers multiplied since the start, as a measure of work. */
 	work = 0;
 
@@ -52,6 +55,7 @@ export class ColumnLp {
 			n + (n + 1) * SHAKE * (1 + ((i * 7919) % 97) / 97);
 		this.amount = Float64Array.from(need, shaken);
 		this.entering = new Float64Array(m);
+		this.saving = -SLIP * Math.max(1, dear);
 		for (let i = 0; i < m; i++) this.inverse[i * m + i] = 1;
 	}
 
@@ -63,9 +67,9 @@ export class ColumnLp {
 	/** Steps until no column known makes it cheaper; false when that took too many, and the duals are of little use. */
 	solve(): boolean {
 		const most = PIVOTS_PER_ROW * this.size;
+		this.price();
 		for (let step = 0; step < most; step++) {
-			this.price();
-			const column = this.cheapest();
+			const column = this.cheapest() ?? this.cheapestAnew();
 			if (column === null) return true;
 			if (!this.pivot(column)) return false;
 		}
@@ -91,35 +95,67 @@ export class ColumnLp {
 
 	/** The column, or slack, that saves most per unit entered; null when none saves anything. */
 	private cheapest(): number | null {
+		return this.bestOf(this.promising) ?? this.bestOf(this.promise());
+	}
+
+	/** The same with duals worked out anew: from pivot to pivot they are only brought up to date. */
+	private cheapestAnew(): number | null {
+		this.price();
+		return this.cheapest();
+	}
+
+	/** What a slack, or a column, costs per unit entered; below zero it saves. */
+	private reduced(column: number): number {
+		const { duals, covers } = this;
+		if (column < 0) {
+			const row = rowOf(column);
+			return row < covers ? duals[row]! : -duals[row]!;
+		}
+		const { rows, amounts, cost: whole } = this.columns[column]!;
+		let cost = whole;
+		for (let i = 0; i < rows.length; i++) cost -= duals[rows[i]!]! * amounts[i]!;
+		return cost;
+	}
+
+	/** The best of some columns and slacks; null when none of them saves anything. */
+	private bestOf(columns: readonly number[]): number | null {
 		let best: number | null = null;
-		let least = -SLIP * Math.max(1, this.dear);
-		for (let row = 0; row < this.size; row++) {
-			const cost = row < this.covers ? this.duals[row]! : -this.duals[row]!;
+		let least = this.saving;
+		for (const column of columns) {
+			const cost = this.reduced(column);
 			if (cost >= least) continue;
 			least = cost;
-			best = slackOf(row);
+			best = column;
 		}
-		for (let at = 0; at < this.columns.length; at++) {
-			const { rows, amounts, cost: whole } = this.columns[at]!;
-			let cost = whole;
-			for (let i = 0; i < rows.length; i++) cost -= this.duals[rows[i]!]! * amounts[i]!;
-			if (cost >= least) continue;
-			least = cost;
-			best = at;
-		}
-		this.work += 6 * this.columns.length;
+		this.work += 6 * columns.length;
 		return best;
+	}
+
+	/** Looks through all columns and slacks for those that save something. */
+	private promise(): readonly number[] {
+		const { promising, saving } = this;
+		promising.length = 0;
+		for (let row = 0; row < this.size; row++)
+			if (this.reduced(slackOf(row)) < saving) promising.push(slackOf(row));
+		for (let at = 0; at < this.columns.length; at++)
+			if (this.reduced(at) < saving) promising.push(at);
+		this.work += 6 * this.columns.length;
+		return promising;
 	}
 
 	/** Brings a column into the basis; false when nothing limits it, which only rounding can bring about. */
 	private pivot(column: number): boolean {
 		const { size: m, inverse, entering, amount } = this;
+		const saved = this.reduced(column);
 		this.direct(column);
 		const place = this.leaving();
 		if (place < 0) return false;
 		const by = entering[place]!;
 		const taken = amount[place]! / by;
-		for (let j = 0; j < m; j++) inverse[place * m + j]! /= by;
+		for (let j = 0; j < m; j++) {
+			inverse[place * m + j]! /= by;
+			this.duals[j]! += saved * inverse[place * m + j]!;
+		}
 		for (let i = 0; i < m; i++) {
 			const times = entering[i]!;
 			if (i === place || times === 0) continue;
