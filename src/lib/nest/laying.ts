@@ -135,6 +135,7 @@ export class Laying extends Steps {
 
 	/** Puts the sheets of a kept layout in place of all that is here. */
 	restore(kept: Kept): void {
+		this.pool.push(...this.sheets, ...this.parked);
 		this.parked.length = 0;
 		this.step++;
 		this.replaced.length = 0;
