@@ -2,7 +2,6 @@ import { toMm } from '../measure/length';
 import { showMass } from '../measure/mass';
 import { printMoney } from '../measure/money';
 import { pathText } from '../job/problem';
-import { proofText } from '../layout/proof';
 import type { Plan } from '../plan';
 import { amountText } from './amounts';
 import { cautionsFor } from './caution-blocks';
@@ -13,6 +12,7 @@ import { pageArea, type Leaf } from './frame';
 import { leavesOf, paperOf, widthOf } from './leaves';
 import { line } from './path';
 import { materialName } from './sheet-drawing';
+import { provenText } from './sheet-pages';
 import { table } from './table';
 import { contents } from './contents';
 import { templateLength } from './template-pages';
@@ -164,14 +164,10 @@ function problemBlocks(plan: Plan, width: number): Block[] {
 function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 	if (plan.boards.length === 0) return [];
 	const rows = plan.boards.map((b) => {
-		const { layouts, bound, proven, unplaced } = b.answer;
+		const { unplaced } = b.answer;
 		const waiting = unplaced.reduce((sum, u) => sum + u.count, 0);
 		const says = [
-			proven
-				? proofText(b)
-				: bound.sheets < layouts.length
-					? `at least ${bound.sheets} needed`
-					: '',
+			provenText(b),
 			waiting > 0 ? `${waiting} pieces not laid out` : '',
 			b.faults.length > 0 ? 'layout refused by its check' : '',
 		];
