@@ -138,6 +138,27 @@ describe('the proof that nothing is cheaper', () => {
 	});
 });
 
+describe('what a proof that falls short still knows', () => {
+	it('is never more than what trying everything finds, and often more than area and sides tell', () => {
+		let more = 0;
+		fc.assert(
+			fc.property(small, (problem) => {
+				const model = sawModel(problem);
+				const kept = firstLayout(labour(model, random(1), limitsOf(problem)));
+				fc.pre(kept.missing === 0 && model.impossible.length === 0);
+				const known = boundOf(model);
+				const bound = ended(model, kept).bound(known);
+				const best = cheapest(problem);
+				expect(bound.cost).toBeLessThanOrEqual(best.money);
+				expect(bound.sheets).toBeLessThanOrEqual(best.sheets);
+				more += Number(bound.cost > known.cost || bound.sheets > known.sheets);
+			}),
+			{ numRuns: 300 },
+		);
+		expect(more).toBeGreaterThan(0);
+	});
+});
+
 describe('what a whole search claims', () => {
 	it('is true of few pieces on any stock: least money where proven, and no more sheets than its bound allows to say', () => {
 		let proven = 0;

@@ -31,7 +31,7 @@ const MOST_SCALE = 1e6;
 const LEAST_SCALE = 1e3;
 const EXACT = 2 ** 50; // products of whole numbers up to here stay exact in a double, with room for sums
 const EASY = 30_000; // work of a search that is worth it once there is a set to go on with
-const LP_SHARE = 4; // numbers multiplied in the time of one pair of rectangles
+const LP_SHARE = 32; // numbers multiplied in the time of one pair of rectangles
 
 export class Generation {
 	private readonly lp: ColumnLp;
@@ -52,6 +52,8 @@ export class Generation {
 	private unsure = false;
 	/** Once short: what all sheets of a layout may cost above the worth of what is on them. */
 	gap = 0;
+	/** Once short: what any layout costs at least, a whole number. */
+	least = 0;
 
 	constructor(
 		private readonly model: SawModel,
@@ -114,7 +116,9 @@ export class Generation {
 		this.kind = -1;
 		if (this.found) return 'working';
 		if (this.unsure) return 'open';
-		return this.total > this.scale * this.aim.target ? 'proven' : 'short';
+		if (this.total > this.scale * this.aim.target) return 'proven';
+		this.least = Math.ceil(this.total / this.scale);
+		return 'short';
 	}
 
 	private begin(): Reached {

@@ -1,4 +1,5 @@
-import { aimOf } from './aim';
+import { aimOf, boundBy } from './aim';
+import type { Bound } from './bound';
 import { limitsOf } from './cut-plan';
 import { ExactCover } from './exact-cover';
 import { Generation, type Aim } from './generation';
@@ -71,6 +72,11 @@ export class Proof {
 	get work(): number {
 		const searched = this.earlier + this.generation.work + (this.search?.work ?? 0);
 		return this.pricings.reduce((sum, p) => sum + p.work, searched);
+	}
+
+	/** The bound known, or a better one where the linear program alone gives it. */
+	bound(known: Bound): Bound {
+		return boundBy(this.model, this.aim, this.generation.least, known);
 	}
 
 	/** Goes on for about a hundredth of a second. */

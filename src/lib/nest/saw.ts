@@ -118,19 +118,27 @@ class Run {
 		}
 	}
 
-	/** Tries to show that nothing is cheaper; a cheaper layout met on the way is taken. */
+	/** Tries to show that nothing is cheaper; a cheaper layout met on the way is taken, and tried in its turn. */
 	*prove(until: number): Reports {
-		if (this.settled) return;
-		const proof = new Proof(this.model, this.best);
+		let cheaper = true;
+		while (cheaper && !this.settled && this.job.work < until) {
+			const proof = new Proof(this.model, this.best);
+			yield* this.carry(proof, until);
+			const laid = proof.laid();
+			cheaper = laid !== null && better(laid, this.best);
+			if (cheaper) this.best = laid!;
+			const proven = proof.verdict === 'proven';
+			this.know(proven ? boundMet(this.model, this.best, this.bound) : proof.bound(this.bound));
+		}
+	}
+
+	private *carry(proof: Proof, until: number): Reports {
 		while (this.job.work < until && proof.verdict === 'working') {
 			const before = proof.work;
 			proof.step();
 			this.job.work += proof.work - before;
 			yield* this.due();
 		}
-		const laid = proof.laid();
-		if (laid && better(laid, this.best)) this.best = laid;
-		if (proof.verdict === 'proven') this.know(boundMet(this.model, this.best, this.bound));
 	}
 
 	/** Larger offcuts, fewer fence settings and cuts at no more cost. */

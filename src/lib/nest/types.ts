@@ -108,6 +108,7 @@ export interface SheetsAnswer {
 		readonly why: string;
 	}[];
 	readonly cost: number; // minor units
+	/** Sheets and money that no layout cut in this way can do without. */
 	readonly bound: { readonly sheets: number; readonly cost: number };
 	/** True only when the bound meets the answer and everything is placed. */
 	readonly proven: boolean;
