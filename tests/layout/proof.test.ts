@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
-import { proofOf, proofText } from '../../src/lib/layout/proof';
+import { boundText, proofOf, proofText } from '../../src/lib/layout/proof';
 import { plan } from '../../src/lib/plan';
 
 type SheetFile = NonNullable<NonNullable<JobFile['stock']>['sheets']>[number];
@@ -34,6 +34,16 @@ describe('what is claimed of a layout', () => {
 		// only the method is asked for
 		const words = proofText({ ...boards, problem: routed as typeof boards.problem });
 		expect(words).toBe('no layout needs fewer sheets');
+	});
+
+	it('says how many sheets there must be where no more is known, and by which way of cutting', async () => {
+		const boards = await boardsOn([{ id: 's', length: 610, width: 510, price: 10 }]);
+		expect(boundText(boards)).toBe('no layout by saw needs fewer sheets');
+		const bound = { sheets: 1, cost: 10_00 };
+		const unproven = { ...boards, answer: { ...boards.answer, proven: false, bound } };
+		expect(boundText(unproven)).toBe('at least 1 needed by saw');
+		const met = { ...unproven.answer, bound: { sheets: 2, cost: 10_00 } };
+		expect(boundText({ ...boards, answer: met })).toBe('');
 	});
 
 	it('claims only the money where one dear large sheet would do the work of two cheap ones', async () => {

@@ -14,6 +14,17 @@ export function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
 export function proofText(boards: BoardLayouts): string {
 	const proof = proofOf(boards);
 	if (proof === null) return '';
-	const layout = boards.problem.method === 'saw' ? 'no layout by saw' : 'no layout';
+	const layout = `no layout${bySaw(boards)}`;
 	return proof === 'sheets' ? `${layout} needs fewer sheets` : `${layout} costs less`;
+}
+
+/** What is known of the sheets needed, and no more: the proof, else how many there must be. */
+export function boundText(boards: BoardLayouts): string {
+	const { proven, bound, layouts } = boards.answer;
+	if (proven) return proofText(boards);
+	return bound.sheets < layouts.length ? `at least ${bound.sheets} needed${bySaw(boards)}` : '';
+}
+
+function bySaw({ problem }: BoardLayouts): string {
+	return problem.method === 'saw' ? ' by saw' : '';
 }

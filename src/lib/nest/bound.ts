@@ -2,7 +2,7 @@ import { leastMoney, leastSheets, leastWhole, nextFrom, type Offer } from './cov
 import { functionsFor, type DualFeasible } from './dual-feasible';
 import type { SawModel } from './saw-model';
 
-/** Sheets and money that no layout of all pieces can do without, cut by saw or not. */
+/** Sheets and money that no layout of all pieces can do without. What is worked out here holds for any way of cutting. */
 export interface Bound {
 	readonly sheets: number;
 	readonly cost: number;

@@ -95,7 +95,7 @@ export class ColumnLp {
 
 	/** The column, or slack, that saves most per unit entered; null when none saves anything. */
 	private cheapest(): number | null {
-		return this.bestOf(this.promising) ?? this.bestOf(this.promise());
+		return this.bestOf(this.promising) ?? this.bestOf(this.lookThrough());
 	}
 
 	/** The same with duals worked out anew: from pivot to pivot they are only brought up to date. */
@@ -132,7 +132,7 @@ export class ColumnLp {
 	}
 
 	/** Looks through all columns and slacks for those that save something. */
-	private promise(): readonly number[] {
+	private lookThrough(): readonly number[] {
 		const { promising, saving } = this;
 		promising.length = 0;
 		for (let row = 0; row < this.size; row++)

@@ -1,8 +1,8 @@
-import { aimOf, boundBy } from './aim';
+import { aimOf, boundBy, type Sought } from './aim';
 import type { Bound } from './bound';
 import { limitsOf } from './cut-plan';
 import { ExactCover } from './exact-cover';
-import { Generation, type Aim } from './generation';
+import { Generation } from './generation';
 import type { Kept } from './laying';
 import { Listing } from './listing';
 import { patternOf, treeOf } from './pattern-tree';
@@ -37,7 +37,7 @@ export class Proof {
 	verdict: Verdict = 'working';
 	/** Sets of pieces, one per sheet, that make a cheaper layout; null when none was met. */
 	cover: readonly Pattern[] | null = null;
-	private readonly aim: Aim;
+	private readonly aim: Sought;
 	private readonly patterns: readonly Patterns[];
 	private readonly pricings: readonly Pricing[];
 	private readonly generation: Generation;

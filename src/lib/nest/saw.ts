@@ -120,13 +120,13 @@ class Run {
 
 	/** Tries to show that nothing is cheaper; a cheaper layout met on the way is taken, and tried in its turn. */
 	*prove(until: number): Reports {
-		let cheaper = true;
-		while (cheaper && !this.settled && this.job.work < until) {
+		let tried: Kept | null = null;
+		while (tried !== this.best && !this.settled && this.job.work < until) {
+			tried = this.best;
 			const proof = new Proof(this.model, this.best);
 			yield* this.carry(proof, until);
 			const laid = proof.laid();
-			cheaper = laid !== null && better(laid, this.best);
-			if (cheaper) this.best = laid!;
+			if (laid && better(laid, this.best)) this.best = laid;
 			const proven = proof.verdict === 'proven';
 			this.know(proven ? boundMet(this.model, this.best, this.bound) : proof.bound(this.bound));
 		}

@@ -1,5 +1,5 @@
 import type { BoardLayouts } from '../layout/layouts';
-import { proofText } from '../layout/proof';
+import { boundText } from '../layout/proof';
 import type { SheetLayout } from '../nest/types';
 import type { Plan } from '../plan';
 import { cautionsFor } from './caution-blocks';
@@ -104,17 +104,10 @@ function noteOf(
 			: `bit ${figures.length(boards.problem.bit)}`,
 		source === undefined ? '' : `${source.name}, ${from[source.kind]}`,
 		source?.cut === true ? 'already cut' : '',
-		provenText(boards),
+		boundText(boards),
 	]
 		.filter((t) => t !== '')
 		.join('  ·  ');
-}
-
-/** Only what the bound has shown is claimed. */
-export function provenText(boards: BoardLayouts): string {
-	const { proven, bound, layouts } = boards.answer;
-	if (proven) return proofText(boards);
-	return bound.sheets < layouts.length ? `at least ${bound.sheets} needed` : '';
 }
 
 /** What a caution may be about to be printed on this page. */

@@ -2,6 +2,7 @@ import { toMm } from '../measure/length';
 import { showMass } from '../measure/mass';
 import { printMoney } from '../measure/money';
 import { pathText } from '../job/problem';
+import { boundText } from '../layout/proof';
 import type { Plan } from '../plan';
 import { amountText } from './amounts';
 import { cautionsFor } from './caution-blocks';
@@ -12,7 +13,6 @@ import { pageArea, type Leaf } from './frame';
 import { leavesOf, paperOf, widthOf } from './leaves';
 import { line } from './path';
 import { materialName } from './sheet-drawing';
-import { provenText } from './sheet-pages';
 import { table } from './table';
 import { contents } from './contents';
 import { templateLength } from './template-pages';
@@ -167,7 +167,7 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 		const { unplaced } = b.answer;
 		const waiting = unplaced.reduce((sum, u) => sum + u.count, 0);
 		const says = [
-			provenText(b),
+			boundText(b),
 			waiting > 0 ? `${waiting} pieces not laid out` : '',
 			b.faults.length > 0 ? 'layout refused by its check' : '',
 		];
