@@ -36,14 +36,17 @@ describe('what is claimed of a layout', () => {
 		expect(words).toBe('no layout needs fewer sheets');
 	});
 
-	it('says how many sheets there must be where no more is known, and by which way of cutting', async () => {
+	it('says how many sheets there must be where no more is known, and nothing where that says nothing', async () => {
 		const boards = await boardsOn([{ id: 's', length: 610, width: 510, price: 10 }]);
 		expect(boundText(boards)).toBe('no layout by saw needs fewer sheets');
-		const bound = { sheets: 1, cost: 10_00 };
-		const unproven = { ...boards, answer: { ...boards.answer, proven: false, bound } };
-		expect(boundText(unproven)).toBe('at least 1 needed by saw');
-		const met = { ...unproven.answer, bound: { sheets: 2, cost: 10_00 } };
-		expect(boundText({ ...boards, answer: met })).toBe('');
+		const known = (sheets: number, laid: number): string => {
+			const layouts = Array.from({ length: laid }, () => boards.answer.layouts[0]!);
+			const bound = { sheets, cost: 10_00 };
+			return boundText({ ...boards, answer: { ...boards.answer, layouts, bound, proven: false } });
+		};
+		expect(known(2, 3)).toBe('no layout by saw needs fewer than 2 sheets');
+		expect(known(3, 3)).toBe('');
+		expect(known(1, 3)).toBe('');
 	});
 
 	it('claims only the money where one dear large sheet would do the work of two cheap ones', async () => {

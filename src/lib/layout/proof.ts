@@ -14,17 +14,19 @@ export function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
 export function proofText(boards: BoardLayouts): string {
 	const proof = proofOf(boards);
 	if (proof === null) return '';
-	const layout = `no layout${bySaw(boards)}`;
-	return proof === 'sheets' ? `${layout} needs fewer sheets` : `${layout} costs less`;
+	return proof === 'sheets'
+		? `${noLayout(boards)} needs fewer sheets`
+		: `${noLayout(boards)} costs less`;
 }
 
-/** What is known of the sheets needed, and no more: the proof, else how many there must be. */
+/** What is known of the sheets needed, and no more: the proof, else how many there must be where that is two or more. */
 export function boundText(boards: BoardLayouts): string {
 	const { proven, bound, layouts } = boards.answer;
 	if (proven) return proofText(boards);
-	return bound.sheets < layouts.length ? `at least ${bound.sheets} needed${bySaw(boards)}` : '';
+	if (bound.sheets < 2 || bound.sheets >= layouts.length) return '';
+	return `${noLayout(boards)} needs fewer than ${bound.sheets} sheets`;
 }
 
-function bySaw({ problem }: BoardLayouts): string {
-	return problem.method === 'saw' ? ' by saw' : '';
+function noLayout({ problem }: BoardLayouts): string {
+	return problem.method === 'saw' ? 'no layout by saw' : 'no layout';
 }
