@@ -6,7 +6,8 @@ import { labelPages } from '../../src/lib/print/label-pages';
 import { PAPER_SIZES } from '../../src/lib/print/frame';
 import { table } from '../../src/lib/print/table';
 import { fitLabel } from '../../src/lib/print/label-fit';
-import { overlap, type Box } from '../../src/lib/print/text-box';
+import type { Bounds } from '../../src/lib/print/bounds';
+import { overlap } from '../../src/lib/print/text-box';
 import { cutsOnSheet } from '../../src/lib/print/cuts-on-sheet';
 import type { Spot } from '../../src/lib/print/path';
 import { mm } from '../../src/lib/measure/length';
@@ -115,7 +116,7 @@ describe('sheet drawings', () => {
 		const rect = { x: mm(50), y: mm(50), length: mm(4), width: mm(2) };
 		const cut = { n: 1, kind: 'cross', runs: 'y', region: rect, at: mm(52) } as unknown as Cut;
 		const layout = { length: mm(200), width: mm(200), cuts: [cut] } as unknown as SheetLayout;
-		const leader = (words: readonly Box[]): Spot[] => {
+		const leader = (words: readonly Bounds[]): Spot[] => {
 			const marks = cutsOnSheet(layout, 0, view, words);
 			const strokes = marks.flatMap((m) =>
 				m.kind === 'path' && m.ink === 'chalk' ? [m.steps] : [],

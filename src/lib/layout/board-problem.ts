@@ -3,6 +3,7 @@ import type { Job } from '../job/job';
 import type { Material } from '../job/stock';
 import type { Piece } from '../nest/types';
 import type { BoardLayouts } from './layouts';
+import { sawOf } from '../job/in-use';
 import { sheetStock } from './sheet-stock';
 
 /** Parts of one material as the nest sees them: sizes, counts and the turns that the grain leaves. */
@@ -46,11 +47,4 @@ export function boardProblem(
 		keep: job.shop.keep,
 		first: saw.first,
 	};
-}
-
-/** The saw in use: the chosen one, else the first. The schema sees to it that there is one. */
-export function sawOf(job: Job): Job['shop']['saws'][number] {
-	const saw = job.shop.saws.find((s) => s.id === job.shop.saw) ?? job.shop.saws[0];
-	if (!saw) throw new Error('bug: a shop without a saw');
-	return saw;
 }

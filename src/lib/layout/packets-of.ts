@@ -1,6 +1,6 @@
 import type { Job } from '../job/job';
 import { packets } from '../nest/packets';
-import { sawOf } from './board-problem';
+import { sawOf } from '../job/in-use';
 import type { BoardLayouts } from './layouts';
 
 /** Sheets that lie on the saw together: indexes of their layouts, the lowest first. */

@@ -2,7 +2,7 @@ import type { Job } from '../job/job';
 import type { Sheet as StockSheet } from '../job/stock';
 import { ticks } from '../measure/length';
 import type { Sheet } from '../nest/types';
-import { sawOf } from './board-problem';
+import { sawOf } from '../job/in-use';
 import type { SheetSource } from './layouts';
 
 /*

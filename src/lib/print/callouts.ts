@@ -2,7 +2,8 @@ import type { Mark, TextMark } from './drawing';
 import { circle, line, type Spot } from './path';
 import { words } from './panel-stage';
 import { Seats } from './seats';
-import { textBox, type Box } from './text-box';
+import { textBox } from './text-box';
+import type { Bounds } from './bounds';
 import { wrapped } from './text-width';
 
 /** A thing on a drawing and what it is called: in full, or by its mark alone where it is crowded. */
@@ -11,7 +12,7 @@ export interface Named {
 	readonly short: string;
 	readonly at: Spot;
 	/** Does this stretch of paper show the thing and nothing else? Then the words may stand there without a leader. */
-	holds(box: Box): boolean;
+	holds(box: Bounds): boolean;
 }
 
 const SIZE = 2.7;

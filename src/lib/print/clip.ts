@@ -1,9 +1,9 @@
 import type { Step } from './drawing';
 import type { Spot } from './path';
-import type { Box } from './text-box';
+import type { Bounds } from './bounds';
 
 /** Strokes cut off at the edges of a box; curves become chords that depart from them by less than 0.02 mm. */
-export function clipped(steps: readonly Step[], box: Box): Step[] {
+export function clipped(steps: readonly Step[], box: Bounds): Step[] {
 	const out: Step[] = [];
 	let pen: Spot | null = null;
 	for (const [a, b] of segments(steps)) {
@@ -58,7 +58,7 @@ function chords(from: Spot, step: Extract<Step, readonly ['C', ...number[]]>): S
 }
 
 /** The part of a segment inside the box (Liang and Barsky 1984), or null. */
-function clipSegment(a: Spot, b: Spot, box: Box): readonly [Spot, Spot] | null {
+function clipSegment(a: Spot, b: Spot, box: Bounds): readonly [Spot, Spot] | null {
 	let enter = 0;
 	let leave = 1;
 	const d = { x: b.x - a.x, y: b.y - a.y };

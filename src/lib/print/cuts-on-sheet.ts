@@ -3,7 +3,8 @@ import type { Cut, SheetLayout } from '../nest/types';
 import { spread } from './dimension';
 import type { Mark } from './drawing';
 import { circle, line, onPaper, type Spot, type View } from './path';
-import { overlap, type Box } from './text-box';
+import { overlap } from './text-box';
+import type { Bounds } from './bounds';
 
 const RADIUS = 2.1;
 const FIGURE = 2.7;
@@ -24,7 +25,7 @@ export function cutsOnSheet(
 	layout: SheetLayout,
 	kerf: number,
 	view: View,
-	words: readonly Box[],
+	words: readonly Bounds[],
 ): Mark[] {
 	const lines = layout.cuts.map((cut) => cutLine(cut, layout, kerf, view));
 	const strokes = lines.map(({ cut, entry, exit }) => chalk(cut, entry, exit));
@@ -96,10 +97,10 @@ function outsideFlags(lines: readonly CutLine[]): Mark[] {
 /** Flags on their lines inside the sheet, as near to the entry as words and other flags leave room. */
 function insideFlags(
 	lines: readonly CutLine[],
-	words: readonly Box[],
-	standing: readonly Box[],
+	words: readonly Bounds[],
+	standing: readonly Bounds[],
 ): Mark[] {
-	const flags: Box[] = [...standing];
+	const flags: Bounds[] = [...standing];
 	return lines
 		.filter((l) => !l.outside)
 		.flatMap((l) => {
@@ -114,7 +115,7 @@ function insideFlags(
  * The first seat that is clear. Where none is, a leader over a word is better than a flag over it, and that better than a
  * flag over another one. Seats are made one by one: most flags take one of the first, of hundreds.
  */
-function seatFor(l: CutLine, words: readonly Box[], flags: readonly Box[]): Seat {
+function seatFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[]): Seat {
 	let overLeader: Seat | null = null;
 	let overWord: Seat | null = null;
 	for (const seat of seats(l)) {
@@ -124,7 +125,7 @@ function seatFor(l: CutLine, words: readonly Box[], flags: readonly Box[]): Seat
 		if (words.some((box) => overlap(box, flag))) continue;
 		overLeader ??= seat;
 		const leader = leaderBox(seat);
-		const struck = (box: Box): boolean => leader !== null && overlap(box, leader);
+		const struck = (box: Bounds): boolean => leader !== null && overlap(box, leader);
 		if (!words.some(struck) && !flags.some(struck)) return seat;
 	}
 	return overLeader ?? overWord ?? middle(l);
@@ -165,13 +166,13 @@ function middle({ entry, exit }: CutLine): Seat {
 }
 
 /** The leader of a flag beside its line, which should not strike a word out. */
-function leaderBox({ spot, foot }: Seat): Box | null {
+function leaderBox({ spot, foot }: Seat): Bounds | null {
 	if (foot === null) return null;
 	const [x, y] = [Math.min(foot.x, spot.x), Math.min(foot.y, spot.y)];
 	return { x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) };
 }
 
-function boxRound(spot: Spot, r: number): Box {
+function boxRound(spot: Spot, r: number): Bounds {
 	return { x: spot.x - r, y: spot.y - r, width: 2 * r, height: 2 * r };
 }
 

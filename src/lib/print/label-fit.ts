@@ -1,6 +1,7 @@
 import type { TextMark } from './drawing';
 import type { Spot } from './path';
-import { boxInRing, boxOffRing, round, type Box } from './text-box';
+import { boxInRing, boxOffRing, round } from './text-box';
+import type { Bounds } from './bounds';
 import { CAP, DESCENT, shortened, textWidth } from './text-width';
 
 /** A name in bold and the lines under it. */
@@ -11,7 +12,7 @@ export interface Label {
 
 export interface FittedLabel {
 	readonly marks: readonly TextMark[];
-	readonly boxes: readonly Box[];
+	readonly boxes: readonly Bounds[];
 }
 
 const NAME = 3.2;
@@ -61,7 +62,7 @@ function blockSize(label: Label, scale: number): { width: number; height: number
 /** The first place where the block fits: the upper left corner as on a plan, the middle, then a grid. */
 function seatFor(
 	box: { width: number; height: number },
-	space: Box,
+	space: Bounds,
 	rings: readonly (readonly Spot[])[],
 	inHoles: boolean,
 ): Spot | null {
@@ -85,7 +86,7 @@ function seatFor(
 	return null;
 }
 
-function shrunk(box: Box, by: number): Box {
+function shrunk(box: Bounds, by: number): Bounds {
 	return {
 		x: box.x + by,
 		y: box.y + by,
@@ -94,7 +95,7 @@ function shrunk(box: Box, by: number): Box {
 	};
 }
 
-function setLabel(label: Label, scale: number, turned: boolean, box: Box): FittedLabel {
+function setLabel(label: Label, scale: number, turned: boolean, box: Bounds): FittedLabel {
 	const inset = INSET * scale;
 	const texts = [label.name, ...label.lines];
 	let down = inset * 0.6 + NAME * scale * CAP;

@@ -1,6 +1,7 @@
 import type { Part } from '../design/part';
 import type { Rect } from '../geometry/outline';
-import { pieces, sawOf } from '../layout/board-problem';
+import { sawOf } from '../job/in-use';
+import { pieces } from '../layout/board-problem';
 import { taperOf, type Pair } from '../nest/pairs';
 import type { Cut, Placed } from '../nest/types';
 import type { Plan } from '../plan';

@@ -4,7 +4,8 @@ import type { Ink, Line, Mark, PathMark, TextMark } from './drawing';
 import { dimension } from './dimension';
 import type { Figures } from './figures';
 import { onPaper, outlineSteps, circle, type View } from './path';
-import { overlap, textBox, type Box } from './text-box';
+import { overlap, textBox } from './text-box';
+import type { Bounds } from './bounds';
 
 /** Margins round the work on paper, mm. */
 export interface Margins {
@@ -17,7 +18,7 @@ export interface Margins {
 /** Where the work of one drawing lies on paper. */
 export interface Stage {
 	readonly view: View;
-	readonly box: Box;
+	readonly box: Bounds;
 	readonly width: number;
 	readonly height: number;
 	readonly scale: number;
@@ -102,16 +103,16 @@ export function centreMark(p: Point, view: View, reach: number): Mark {
 
 /** Labels that keep out of each other's way: each takes the first of its places that is free. */
 export class Labels {
-	private readonly taken: Box[] = [];
+	private readonly taken: Bounds[] = [];
 	readonly marks: Mark[] = [];
 
 	/** A box no label may cover. */
-	keepOff(box: Box): void {
+	keepOff(box: Bounds): void {
 		this.taken.push(box);
 	}
 
 	/** Words in a rectangle of paper: in its middle or at one of its corners (those first when `corner`). */
-	put(text: string, box: Box, more: Partial<TextMark> = {}, corner = false): void {
+	put(text: string, box: Bounds, more: Partial<TextMark> = {}, corner = false): void {
 		const pad = 1.2;
 		const [l, r] = [box.x + pad, box.x + box.width - pad];
 		const [t, b] = [box.y + TEXT, box.y + box.height - pad];
@@ -138,7 +139,7 @@ export class Labels {
 }
 
 /** A rectangle of the work as it lies on paper. */
-export function boxOf(work: Rect, view: View): Box {
+export function boxOf(work: Rect, view: View): Bounds {
 	const a = onPaper({ x: work.x, y: work.y }, view);
 	const b = onPaper({ x: work.x + work.length, y: work.y + work.width }, view);
 	return {

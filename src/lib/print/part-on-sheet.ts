@@ -8,12 +8,13 @@ import type { Mark, TextMark } from './drawing';
 import type { Figures } from './figures';
 import { fitLabel, shortName, type Label } from './label-fit';
 import { line, onPaper, outlineSteps, ring, type Spot, type View } from './path';
-import { boxInRing, boxOffRing, overlap, round, textBox, type Box } from './text-box';
+import { boxInRing, boxOffRing, overlap, round, textBox } from './text-box';
+import type { Bounds } from './bounds';
 
 /** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
 export interface PartOnSheet {
 	readonly marks: readonly Mark[];
-	readonly words: readonly Box[];
+	readonly words: readonly Bounds[];
 }
 
 export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures): PartOnSheet {
@@ -105,8 +106,8 @@ function bevelTags(
 	part: Part,
 	at: Placed,
 	rings: readonly (readonly Spot[])[],
-	words: readonly Box[],
-): { marks: TextMark[]; boxes: Box[] } {
+	words: readonly Bounds[],
+): { marks: TextMark[]; boxes: Bounds[] } {
 	const marks: TextMark[] = [];
 	const boxes = [...words];
 	for (const bevel of part.bevels) {
@@ -128,7 +129,7 @@ function bevelTags(
 }
 
 /** Seats along one edge of the placed rectangle, the far end first: names keep to the upper left. */
-function tagSeats(text: string, side: Bevel['side'], space: Box): TextMark[] {
+function tagSeats(text: string, side: Bevel['side'], space: Bounds): TextMark[] {
 	const inset = 1.5;
 	return [0.98, 0.75, 0.5, 0.25, 0.02].map((t) => {
 		const anchor = t > 0.9 ? 'end' : t < 0.1 ? 'start' : 'middle';

@@ -1,15 +1,16 @@
 import type { TextMark } from './drawing';
-import { overlap, textBox, type Box } from './text-box';
+import { overlap, textBox } from './text-box';
+import type { Bounds } from './bounds';
 
 /** Room between two labels, mm: less and they read as one. */
 const APART = 0.4;
 
 /** Labels of one drawing that keep off each other: each takes the first of its places that is free. */
 export class Seats {
-	private readonly taken: Box[] = [];
+	private readonly taken: Bounds[] = [];
 
 	/** `room` is the paper labels may stand on. */
-	constructor(private readonly room: Box) {}
+	constructor(private readonly room: Bounds) {}
 
 	/** What is on the paper already. */
 	keepOff(marks: readonly { readonly kind: string }[]): void {
@@ -24,7 +25,7 @@ export class Seats {
 		return free ?? null;
 	}
 
-	private isFree(box: Box): boolean {
+	private isFree(box: Bounds): boolean {
 		const { room } = this;
 		const within =
 			box.x >= room.x - 0.01 &&

@@ -13,7 +13,7 @@ import { fitLabel } from './label-fit';
 import { partOnSheet } from './part-on-sheet';
 import { line, onPaper, rect, type View } from './path';
 import { roomOf, type Places } from './running-axes';
-import type { Box } from './text-box';
+import type { Bounds } from './bounds';
 import type { Rect } from '../geometry/outline';
 
 /** Room a sheet drawing may take on paper, mm. */
@@ -81,7 +81,7 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 	const { plan, boards } = at;
 	const labels = rackLabels(at);
 	const kerf = boards.problem.method === 'saw' ? boards.problem.kerf : 0;
-	const words: Box[] = [];
+	const words: Bounds[] = [];
 	const marks: Mark[] = wasteRects(layout).map((r) => hatch('waste', [corners(r, view)]));
 	layout.offcuts.forEach((offcut, i) => {
 		const drawn = offcutMarks(offcut, i, labels[i] ?? '', view, figures);

@@ -1,15 +1,8 @@
 import type { TextMark } from './drawing';
+import type { Bounds } from './bounds';
 import { clipped } from './clip';
 import { polygon, type Spot } from './path';
 import { CAP, DESCENT, textWidth } from './text-width';
-
-/** An upright rectangle on paper, millimetres, y down. */
-export interface Box {
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
-}
 
 /** Where a text of this width starts along its baseline, counted from its anchor. */
 export function startOf(anchor: TextMark['anchor'], width: number): number {
@@ -17,7 +10,7 @@ export function startOf(anchor: TextMark['anchor'], width: number): number {
 }
 
 /** The upright rectangle round a text's letters (capitals and descenders), however it is turned. */
-export function textBox(mark: TextMark): Box {
+export function textBox(mark: TextMark): Bounds {
 	const width = textWidth(mark.text, mark.size, mark.weight);
 	const start = startOf(mark.anchor, width);
 	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
@@ -35,7 +28,7 @@ export function textBox(mark: TextMark): Box {
 	]);
 }
 
-export function round(spots: readonly Spot[]): Box {
+export function round(spots: readonly Spot[]): Bounds {
 	const xs = spots.map((s) => s.x);
 	const ys = spots.map((s) => s.y);
 	const x = Math.min(...xs);
@@ -44,7 +37,7 @@ export function round(spots: readonly Spot[]): Box {
 }
 
 /** Do they overlap by more than a hair (`slack` mm)? */
-export function overlap(a: Box, b: Box, slack = 0): boolean {
+export function overlap(a: Bounds, b: Bounds, slack = 0): boolean {
 	return (
 		a.x + slack < b.x + b.width &&
 		b.x + slack < a.x + a.width &&
@@ -54,16 +47,16 @@ export function overlap(a: Box, b: Box, slack = 0): boolean {
 }
 
 /** Is the box wholly inside the ring? */
-export function boxInRing(box: Box, ring: readonly Spot[]): boolean {
+export function boxInRing(box: Bounds, ring: readonly Spot[]): boolean {
 	return inRing(box, ring) && !ringMeets(box, ring);
 }
 
 /** Is the box wholly outside the ring, and the ring not inside the box? */
-export function boxOffRing(box: Box, ring: readonly Spot[]): boolean {
+export function boxOffRing(box: Bounds, ring: readonly Spot[]): boolean {
 	return !inRing(box, ring) && !ringMeets(box, ring);
 }
 
-function ringMeets(box: Box, ring: readonly Spot[]): boolean {
+function ringMeets(box: Bounds, ring: readonly Spot[]): boolean {
 	return clipped(polygon(ring), box).length > 0;
 }
 

@@ -1,5 +1,6 @@
 import { whereIs, distanceTo } from '../../geometry/inside';
 import type { Point } from '../../geometry/outline';
+import type { Plane } from './plane';
 import type { Planes } from './six';
 import { planeArea } from './solid';
 import { dot3, type Point3 } from './vec';
@@ -18,13 +19,6 @@ export interface SweptAir {
 	/** What closes it at x0 and x1. */
 	readonly left: string;
 	readonly right: string;
-}
-
-/** A face plane: inside is where n . p <= d; `n` has length 1. */
-export interface Plane {
-	readonly key: string;
-	readonly n: Point3;
-	readonly d: number;
 }
 
 export interface TaperedAir {

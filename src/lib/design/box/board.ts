@@ -1,7 +1,7 @@
 import type { Outline } from '../../geometry/outline';
 import type { BoardKey } from '../../job/box-fields';
 import type { Material } from '../../job/stock';
-import { cornerFrame, edgesOf, ordered } from './set-up';
+import { cornerFrame, edgesOf, ordered, type Edge } from './set-up';
 import type { Frame, Solid } from './solid';
 
 export type Role =
@@ -18,14 +18,6 @@ export interface Hole {
 	readonly centre: { readonly x: number; readonly y: number };
 	/** Diameter or sides for the drawing: 'Ø 275'. */
 	readonly size: readonly number[];
-}
-
-/** One edge of a board, in the order of the corners of its faces. */
-export interface Edge {
-	/** The seam's letter, the same on the neighbour; empty where nothing meets it. */
-	letter: string;
-	readonly tilt: number;
-	readonly long: 'outside' | 'inside';
 }
 
 /** A board of the box as it stands in the box. */

@@ -8,7 +8,7 @@ import { plate, endFrame } from './end';
 import type { Rack } from './rack';
 import type { Seam } from './seam';
 import { at, setIn, sideLine, crossed } from './section';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import { faceArea, flat, slab, type Frame, type Solid } from './solid';
 import type { Trouble } from './trouble';
 import { add3, p3, scale3 } from './vec';

@@ -2,7 +2,7 @@ import type { Box } from '../../job/box';
 import type { Point } from '../../geometry/outline';
 import { boardName, boardOf, type Board } from './board';
 import { setIn } from './section';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import { frameOf, type Frame, type Solid } from './solid';
 import { p3, scale3, sub3, type Point3 } from './vec';
 

@@ -15,7 +15,7 @@ import { personsFor } from './lifting';
 import { grid, near } from './near';
 import { bradsOf, screwsOf } from './needs';
 import type { Seam } from './seam';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import type { Trouble } from './trouble';
 import { angleBetween, p3, type Point3 } from './vec';
 

@@ -1,8 +1,15 @@
 import type { Point } from '../../geometry/outline';
-import type { Edge } from './board';
 import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from './solid';
 
 /* How the body of a board is brought into the order every drawing and every size relies on. */
+
+/** One edge of a board, in the order of the corners of its faces. */
+export interface Edge {
+	/** The seam's letter, the same on the neighbour; empty where nothing meets it. */
+	letter: string;
+	readonly tilt: number;
+	readonly long: 'outside' | 'inside';
+}
 
 /** The frame moved to the lower left corner of the outside face. */
 export function cornerFrame(solid: Solid, frame: Frame): Frame {

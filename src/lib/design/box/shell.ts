@@ -9,28 +9,11 @@ import { profileOf, type Profile, type Swept } from './profile';
 import { shown } from './shown';
 import type { Rack } from './rack';
 import type { Seam } from './seam';
-import { at, clashingQuads, insideAngle, quads, setIn, type Past, type Quad } from './section';
+import { at, clashingQuads, insideAngle, quads, setIn } from './section';
 import type { Trouble } from './trouble';
+import type { Section } from './swept-section';
 import { p3 } from './vec';
 import { wallBoards } from './wall';
-
-/** The profile with its boards' thickness worked in, and how it is closed at its ends. Ticks. */
-export interface Section {
-	readonly outer: readonly Point[];
-	readonly inner: readonly Point[];
-	readonly keys: readonly BoardKey[];
-	readonly materials: readonly Material[];
-	readonly joints: readonly Past[];
-	readonly quads: readonly Quad[];
-	/** Outside of the box along the width: from 0 to `width`. */
-	readonly width: number;
-	readonly ends: { readonly left: Material; readonly right: Material };
-	/** Inside faces of the end boards. */
-	readonly x0: number;
-	readonly x1: number;
-	readonly fit: Box['ends']['fit'];
-	readonly rabbet: number;
-}
 
 export interface Shell {
 	readonly section: Section;

@@ -1,4 +1,4 @@
-import type { Plane } from './air';
+import type { Plane } from './plane';
 import { add3, cross3, dot3, middle3, p3, scale3, type Point3 } from './vec';
 
 /*

@@ -3,7 +3,7 @@ import { ticks } from '../../measure/length';
 import type { BoxSkin, SkinFace } from '../covering';
 import { boardName, type Board, type Hole } from './board';
 import { at } from './section';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import { flat, raised } from './solid';
 import type { Six } from './six';
 import type { TaperedShell } from './tapered';

@@ -1,6 +1,7 @@
 import type { Box } from '../../job/box';
 import type { Brace } from '../../job/box-inside';
-import type { Plane, TaperedAir } from './air';
+import type { TaperedAir } from './air';
+import type { Plane } from './plane';
 import {
 	braceAll,
 	braceName,

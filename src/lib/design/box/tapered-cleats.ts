@@ -1,6 +1,7 @@
 import type { Cleats } from '../../job/box-inside';
 import type { Material } from '../../job/stock';
-import { holds, type Plane } from './air';
+import { holds } from './air';
+import type { Plane } from './plane';
 import { apart } from './apart';
 import { boardOf, type Board } from './board';
 import { stripSeam, type Cleated } from './cleat';

@@ -1,7 +1,8 @@
 import type { Box } from '../../job/box';
 import type { ShapeOf } from '../../job/box-shape';
 import type { Material } from '../../job/stock';
-import type { Plane, TaperedAir } from './air';
+import type { TaperedAir } from './air';
+import type { Plane } from './plane';
 import type { Rack } from './rack';
 import { shown } from './shown';
 import { cornersOf, hexVolume, mapPlanes, opens, SIX, type Planes, type Six } from './six';

@@ -2,7 +2,7 @@ import type { Box } from '../../job/box';
 import type { BoardKey } from '../../job/box-fields';
 import type { ShapeOf } from '../../job/box-shape';
 import type { Material } from '../../job/stock';
-import type { Plane } from './air';
+import type { Plane } from './plane';
 import { boardName, boardOf, type Board } from './board';
 import type { Rack } from './rack';
 import type { Seam } from './seam';

@@ -3,7 +3,7 @@ import type { SlotVent } from '../../job/box-vent';
 import type { Outline, Point } from '../../geometry/outline';
 import { boardOf, type Board, type Hole } from './board';
 import { crossed, sideLine } from './section';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import type { SlotPlane } from './slot-plane';
 import { flat } from './solid';
 import { add3, dot3, scale3, sub3, unit3, type Point3 } from './vec';

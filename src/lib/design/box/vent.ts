@@ -4,7 +4,7 @@ import { END_CORRECTION } from './acoustics';
 import type { Air } from './air';
 import type { Board } from './board';
 import type { Place } from './place';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import { shown } from './shown';
 import type { SlotSize } from './slot';
 import type { SlotPlane } from './slot-plane';

@@ -4,7 +4,7 @@ import { boardName, boardOf, type Board } from './board';
 import type { Line } from '../../geometry/meet';
 import { at, convex, sideLine, type Quad } from './section';
 import { halfOf } from './strip';
-import type { Section } from './shell';
+import type { Section } from './swept-section';
 import { frameOf, planeArea, type Frame, type Solid } from './solid';
 import { p3, scale3, type Point3 } from './vec';
 

@@ -1,0 +1,23 @@
+import type { Point } from '../../../geometry/outline';
+import type { Box } from '../../../job/box/box';
+import type { BoardKey } from '../../../job/box/fields';
+import type { Material } from '../../../job/stock/stock';
+import type { Past, Quad } from '../solid/section';
+
+/** The profile with its boards' thickness worked in, and how it is closed at its ends. Ticks. */
+export interface Section {
+	readonly outer: readonly Point[];
+	readonly inner: readonly Point[];
+	readonly keys: readonly BoardKey[];
+	readonly materials: readonly Material[];
+	readonly joints: readonly Past[];
+	readonly quads: readonly Quad[];
+	/** Outside of the box along the width: from 0 to `width`. */
+	readonly width: number;
+	readonly ends: { readonly left: Material; readonly right: Material };
+	/** Inside faces of the end boards. */
+	readonly x0: number;
+	readonly x1: number;
+	readonly fit: Box['ends']['fit'];
+	readonly rabbet: number;
+}
