@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 // jsPDF asks for three packages that only its HTML import needs; we never call that (385 kB saved).
-const empty = fileURLToPath(new URL('./src/lib/print/empty.ts', import.meta.url));
+const empty = fileURLToPath(new URL('./src/lib/print/pens/empty.ts', import.meta.url));
 
 export default defineConfig({
 	plugins: [sveltekit()],

@@ -1,5 +1,5 @@
-import { showHidden } from '../lib/job/hidden-letters';
-import { pathText, type Problem } from '../lib/job/problem';
+import { showHidden } from '../lib/job/reading/hidden-letters';
+import { pathText, type Problem } from '../lib/job/problems/problem';
 
 /** One problem as two lines for a person: where and what, then what would be right. */
 export function problemText(problem: Problem): string {

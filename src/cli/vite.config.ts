@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
-const empty = fileURLToPath(new URL('../lib/print/empty.ts', import.meta.url));
+const empty = fileURLToPath(new URL('../lib/print/pens/empty.ts', import.meta.url));
 const faces = JSON.parse(
 	readFileSync(new URL('./font-files.json', import.meta.url), 'utf8'),
 ) as Record<string, string>;

@@ -12,19 +12,19 @@ import { makeOrder } from './estimate/order';
 import { makeQuote } from './estimate/quote';
 import type { Order, Quote } from './estimate/types';
 import type { Job } from './job/job';
-import { placesIn, type Places } from './job/places';
-import type { Problem } from './job/problem';
-import { readJob } from './job/read';
-import { layBoards } from './layout/boards';
+import { placesIn, type Places } from './job/problems/places';
+import type { Problem } from './job/problems/problem';
+import { readJob } from './job/reading/read';
+import { layBoards } from './layout/boards/boards';
 import { complaints } from './layout/complaints';
 import type { BoardLayouts, ClothLayouts } from './layout/layouts';
-import { Looking, type Looked, type LookOptions } from './layout/looking';
+import { Looking, type Looked, type LookOptions } from './layout/search-session';
 import type { Watch } from './layout/pace';
-import { layCloth } from './layout/rolls';
-import { boardSavings, type Saving } from './layout/savings';
+import { layCloth } from './layout/rolls/rolls';
+import { boardSavings, type Saving } from './layout/boards/savings';
 import type { SheetsAnswer } from './nest/types';
 import type { Blank } from './wrap/blank';
-import { wrapAll, type Carpeting } from './layout/cloth-blanks';
+import { wrapAll, type Carpeting } from './layout/rolls/cloth-blanks';
 
 /** Everything that can be shown or printed of a job. Plain data: it crosses to and from the worker as it is. */
 export interface Plan {

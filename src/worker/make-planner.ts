@@ -1,5 +1,5 @@
-import type { Saving } from '../lib/layout/savings';
-import { remember, type Progress } from '../lib/layout/looking';
+import type { Saving } from '../lib/layout/boards/savings';
+import { remember, type Progress } from '../lib/layout/search-session';
 import type { Plan, PlanOptions } from '../lib/plan';
 import type { Ask, Hand } from '../lib/ui/planner';
 

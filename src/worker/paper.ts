@@ -1,6 +1,6 @@
 import type { Plan } from '../lib/plan';
-import type { Fonts } from '../lib/print/faces';
-import { isPdf, pdfFiles, plainFiles, type PaperKind } from '../lib/print/papers';
+import type { Fonts } from '../lib/print/drawing/faces';
+import { isPdf, pdfFiles, plainFiles, type PaperKind } from '../lib/print/output-files';
 import type { FaceUrls, Paper } from '../lib/ui/planner';
 
 /** The papers of a plan as files. Rejects with a sentence when a face cannot be fetched. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { box } from '../../src/lib/job/box';
-import { made, told, type Asked } from './box-make';
-import { dxfFile, polyline, section } from './dxf-text';
+import { box } from '../../src/lib/job/box/box';
+import { made, told, type Asked } from './box/make';
+import { dxfFile, polyline, section } from './import/dxf-text';
 
 const typed = [
 	{ x: 0, y: 0 },

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BoxPlan } from '../../src/lib/design/box/box-plan';
 import { toMm } from '../../src/lib/measure/length';
-import { boardBody, hullOf, bodyOf, joined, Manifold } from './box-kernel';
-import { made, MATERIALS, type Asked } from './box-make';
-import { emptyBox, fullBox, fullTapered } from './box-random';
+import { boardBody, hullOf, bodyOf, joined, Manifold } from './box/kernel';
+import { made, MATERIALS, type Asked } from './box/make';
+import { emptyBox, fullBox, fullTapered } from './box/random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { solveFor, solveQuickly } from '../../src/lib/design/box/solve-step';
+import { solveFor, solveQuickly } from '../../src/lib/design/box/solve/solve-step';
 import { mm, ticks, type Length } from '../../src/lib/measure/length';
-import type { Asked } from './box-make';
-import { figures, made } from './box-make';
+import type { Asked } from './box/make';
+import { figures, made } from './box/make';
 
 const plain = (width: number | string, height: number | string, depth: number | string): Asked => ({
 	shape: { kind: 'plain', width, height, depth },

@@ -3,13 +3,13 @@ import type { Part } from '../../src/lib/design/part';
 import { mirrored } from '../../src/lib/geometry/turn';
 import type { Outline } from '../../src/lib/geometry/outline';
 import { mm } from '../../src/lib/measure/length';
-import { auditSheets } from '../../src/lib/nest/audit';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
 import { plan } from '../../src/lib/plan';
-import { facing } from '../../src/lib/print/box-facing';
-import { figuresOn } from '../../src/lib/print/figures';
-import { pairTexts } from '../../src/lib/print/pair-text';
-import { partTemplate } from '../../src/lib/print/template-pages';
-import { figures, made, MATERIALS, type Asked } from './box-make';
+import { facing } from '../../src/lib/print/box/facing';
+import { figuresOn } from '../../src/lib/print/wording/figures';
+import { pairTexts } from '../../src/lib/print/wording/pair-text';
+import { partTemplate } from '../../src/lib/print/templates/pages';
+import { figures, made, MATERIALS, type Asked } from './box/make';
 
 /** Ends of 500 and 300 by 400: a taper on one side only, so that left and right are mirror images. */
 const box: Asked = {

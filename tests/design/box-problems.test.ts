@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CROSSED, made, told, type Asked } from './box-make';
+import { CROSSED, made, told, type Asked } from './box/make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
 const driver = { cutout: { kind: 'round' as const, diameter: 232 }, frame: 262, depth: 118 };

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Chamber } from '../../src/lib/design/box/box-plan';
-import { leanText } from '../../src/lib/print/box-tables';
-import { shares, volumeLines } from '../../src/lib/print/volume-lines';
-import { CROSSED, figures, made, told, type Asked } from './box-make';
+import { leanText } from '../../src/lib/print/box/tables';
+import { shares, volumeLines } from '../../src/lib/print/wording/volume-lines';
+import { CROSSED, figures, made, told, type Asked } from './box/make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
 const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;

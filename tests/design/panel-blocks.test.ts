@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
-import { drawShape } from '../../src/lib/design/panel/draw-shape';
-import type { Drawn, Undrawn } from '../../src/lib/design/panel/drawn';
-import { curveThrough } from '../../src/lib/design/import/fit-spline';
+import { drawShape } from '../../src/lib/design/panel/fit/draw-shape';
+import type { Drawn, Undrawn } from '../../src/lib/design/shape/drawn';
+import { curveThrough } from '../../src/lib/design/import/dxf/fit-spline';
 import { nearestOnEdge, edgesOf } from '../../src/lib/geometry/edge';
-import { shape } from '../../src/lib/job/panel-outline';
+import { shape } from '../../src/lib/job/panel/outline';
 import { toMm } from '../../src/lib/measure/length';
-import { expectReadOrRefused, said, sizes } from './drawn-figures';
-import { dxfFile, entity, polyline, section, type Pair } from './dxf-text';
+import { expectReadOrRefused, said, sizes } from './panel/drawn-figures';
+import { dxfFile, entity, polyline, section, type Pair } from './import/dxf-text';
 
 const block = (name: string, base: readonly [number, number], ...inside: Pair[][]): Pair[] => [
 	...entity('BLOCK', 2, name, 10, base[0], 20, base[1]),

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { alongEdge, edgesOf, nearestOnEdge } from '../../src/lib/geometry/edge';
 import { area, bounds } from '../../src/lib/geometry/extent';
-import { distanceTo, whereIs } from '../../src/lib/geometry/inside';
+import { distanceTo, whereIs } from '../../src/lib/geometry/meeting/inside';
 import { mm, toMm } from '../../src/lib/measure/length';
-import { planned } from './panel-stock';
+import { planned } from './panel/stock';
 
 const rect = (length: number, width: number) => ({ kind: 'rectangle', length, width }) as const;
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
-import { drawShape } from '../../src/lib/design/panel/draw-shape';
-import type { Drawn, Undrawn } from '../../src/lib/design/panel/drawn';
+import { drawShape } from '../../src/lib/design/panel/fit/draw-shape';
+import type { Drawn, Undrawn } from '../../src/lib/design/shape/drawn';
 import { area, bounds, perimeter } from '../../src/lib/geometry/extent';
-import { shape } from '../../src/lib/job/panel-outline';
+import { shape } from '../../src/lib/job/panel/outline';
 import { alongEdge, edgesOf } from '../../src/lib/geometry/edge';
-import { expectReadOrRefused, said, sizes } from './drawn-figures';
-import { dxfFile, entity, polyline, section, type Pair } from './dxf-text';
+import { expectReadOrRefused, said, sizes } from './panel/drawn-figures';
+import { dxfFile, entity, polyline, section, type Pair } from './import/dxf-text';
 
 const drawing = (file: unknown): Drawn | Undrawn => drawShape(shape.parse(file));
 const svg = (text: string, more: object = {}): Drawn | Undrawn =>

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { bounds } from '../../src/lib/geometry/extent';
 import { mm, toMm } from '../../src/lib/measure/length';
-import { planned } from './panel-stock';
+import { planned } from './panel/stock';
 
 const rect = (length: number, width: number) => ({ kind: 'rectangle', length, width }) as const;
 const at = (x: number, y: number, length: number, width: number) => ({

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { area, bounds } from '../../src/lib/geometry/extent';
-import { distanceTo, whereIs } from '../../src/lib/geometry/inside';
+import { distanceTo, whereIs } from '../../src/lib/geometry/meeting/inside';
 import { mm, TICKS_PER_MM, toMm } from '../../src/lib/measure/length';
-import { planned, type PanelFile } from './panel-stock';
+import { planned, type PanelFile } from './panel/stock';
 
 /*
  * Floors that fold, covers that come off, rings and places to keep clear. Opening 600 x 400, carpet pressed to 3 mm (4.5 loose)

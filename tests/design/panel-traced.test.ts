@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { squareUp } from '../../src/lib/design/import/square-up';
-import { drawShape } from '../../src/lib/design/panel/draw-shape';
+import { drawShape } from '../../src/lib/design/panel/fit/draw-shape';
 import { planPanel } from '../../src/lib/design/panel/plan-panel';
-import { readJob } from '../../src/lib/job/read';
-import { shape } from '../../src/lib/job/panel-outline';
-import { OUTLINE_SEEN, PAPER_SEEN, picture, seen, TRUE_OUTLINE } from './panel-picture';
+import { readJob } from '../../src/lib/job/reading/read';
+import { shape } from '../../src/lib/job/panel/outline';
+import { OUTLINE_SEEN, PAPER_SEEN, picture, seen, TRUE_OUTLINE } from './panel/picture';
 import { bounds } from '../../src/lib/geometry/extent';
 import type { Point } from '../../src/lib/geometry/outline';
 

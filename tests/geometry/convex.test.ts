@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convexParts } from '../../src/lib/geometry/convex';
+import { convexParts } from '../../src/lib/geometry/shaping/convex';
 import { area } from '../../src/lib/geometry/extent';
-import { depthIn, forbidden } from '../../src/lib/geometry/minkowski';
+import { depthIn, forbidden } from '../../src/lib/geometry/shaping/minkowski';
 import { orient } from '../../src/lib/geometry/orient';
 import type { Point } from '../../src/lib/geometry/outline';
-import { rectangle } from '../../src/lib/geometry/tidy';
-import { commonArea } from '../../src/lib/geometry/clip';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
+import { commonArea } from '../../src/lib/geometry/shaping/clip';
 
 const p = (x: number, y: number): Point => ({ x, y });
 

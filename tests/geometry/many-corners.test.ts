@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
-import { commonArea } from '../../src/lib/geometry/clip';
-import { cropped } from '../../src/lib/geometry/crop';
-import { crossings } from '../../src/lib/geometry/crossing';
+import { commonArea } from '../../src/lib/geometry/shaping/clip';
+import { cropped } from '../../src/lib/geometry/shaping/crop';
+import { crossings } from '../../src/lib/geometry/meeting/crossing';
 import { edgesOf, nearestOnEdge } from '../../src/lib/geometry/edge';
 import { bounds } from '../../src/lib/geometry/extent';
 import { flatten } from '../../src/lib/geometry/flatten';
-import { whereIs } from '../../src/lib/geometry/inside';
-import { finder, liesIn } from '../../src/lib/geometry/lies-in';
+import { whereIs } from '../../src/lib/geometry/meeting/inside';
+import { finder, liesIn } from '../../src/lib/geometry/meeting/lies-in';
 import type { Outline, Point } from '../../src/lib/geometry/outline';
-import { circle, rectangle } from '../../src/lib/geometry/tidy';
+import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 
 /* What is made quick for outlines of many corners says the same as the plain way. */
 

@@ -9,16 +9,16 @@ import {
 	regionArea,
 	union,
 	without,
-} from '../../src/lib/geometry/clip';
-import { crossings } from '../../src/lib/geometry/crossing';
-import { arcsAlong, cubic } from '../../src/lib/geometry/curve';
+} from '../../src/lib/geometry/shaping/clip';
+import { crossings } from '../../src/lib/geometry/meeting/crossing';
+import { arcsAlong, cubic } from '../../src/lib/geometry/shaping/curve';
 import { alongEdge, edgesOf, nearestOnEdge } from '../../src/lib/geometry/edge';
 import { area, bounds, perimeter } from '../../src/lib/geometry/extent';
 import { flatten } from '../../src/lib/geometry/flatten';
-import { distanceTo, whereIs } from '../../src/lib/geometry/inside';
+import { distanceTo, whereIs } from '../../src/lib/geometry/meeting/inside';
 import { orient } from '../../src/lib/geometry/orient';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { circle, rectangle, tidy } from '../../src/lib/geometry/tidy';
+import { circle, rectangle, tidy } from '../../src/lib/geometry/shaping/tidy';
 import {
 	mirrored,
 	mirrorOrder,

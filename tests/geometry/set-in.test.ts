@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { area, bounds, perimeter } from '../../src/lib/geometry/extent';
-import { distanceTo } from '../../src/lib/geometry/inside';
+import { distanceTo } from '../../src/lib/geometry/meeting/inside';
 import { alongEdge, edgesOf, nearestOnEdge } from '../../src/lib/geometry/edge';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { setIn, setInAll } from '../../src/lib/geometry/set-in';
-import { circle, rectangle } from '../../src/lib/geometry/tidy';
+import { setIn, setInAll } from '../../src/lib/geometry/shaping/set-in';
+import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mm } from '../../src/lib/measure/length';
 
 const slot = (length: number, radius: number): Outline => [

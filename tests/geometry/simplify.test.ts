@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { regionArea, without } from '../../src/lib/geometry/clip';
-import { crossings } from '../../src/lib/geometry/crossing';
+import { regionArea, without } from '../../src/lib/geometry/shaping/clip';
+import { crossings } from '../../src/lib/geometry/meeting/crossing';
 import { area, perimeter } from '../../src/lib/geometry/extent';
 import { flatten } from '../../src/lib/geometry/flatten';
 import type { Point } from '../../src/lib/geometry/outline';
-import { simplifiedOutward } from '../../src/lib/geometry/simplify';
-import { circle } from '../../src/lib/geometry/tidy';
+import { simplifiedOutward } from '../../src/lib/geometry/shaping/simplify';
+import { circle } from '../../src/lib/geometry/shaping/tidy';
 
 const star: fc.Arbitrary<Point[]> = fc
 	.array(fc.integer({ min: 20_000, max: 60_000 }), { minLength: 6, maxLength: 40 })

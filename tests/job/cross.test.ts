@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mm } from '../../src/lib/measure/length';
-import { pathText } from '../../src/lib/job/problem';
-import { readJob } from '../../src/lib/job/read';
+import { pathText } from '../../src/lib/job/problems/problem';
+import { readJob } from '../../src/lib/job/reading/read';
 
 const ply = { id: 'ply', name: 'Birch 18', nominal: 18, measured: 17.8 };
 const felt = { id: 'felt', name: 'Felt', loose: 4, pressed: 3 };

@@ -1,9 +1,9 @@
 import { fc, test as law } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { readCsv, unguarded, writeCsv } from '../../src/lib/job/csv';
-import { readPartsCsv, writePartsCsv } from '../../src/lib/job/csv-parts';
-import { pathText } from '../../src/lib/job/problem';
-import { readJob } from '../../src/lib/job/read';
+import { readCsv, unguarded, writeCsv } from '../../src/lib/job/reading/csv';
+import { readPartsCsv, writePartsCsv } from '../../src/lib/job/reading/csv-parts';
+import { pathText } from '../../src/lib/job/problems/problem';
+import { readJob } from '../../src/lib/job/reading/read';
 import type { Hand } from '../../src/lib/measure/reading';
 
 const metric: Hand = { unit: 'mm', decimal: '.' };

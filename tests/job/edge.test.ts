@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { showHidden } from '../../src/lib/job/hidden-letters';
-import { pathText } from '../../src/lib/job/problem';
-import { readJob } from '../../src/lib/job/read';
-import { parseJobText } from '../../src/lib/job/text';
-import { heldTwice } from '../../src/lib/job/twice';
+import { showHidden } from '../../src/lib/job/reading/hidden-letters';
+import { pathText } from '../../src/lib/job/problems/problem';
+import { readJob } from '../../src/lib/job/reading/read';
+import { parseJobText } from '../../src/lib/job/reading/text';
+import { heldTwice } from '../../src/lib/job/reading/twice';
 import { plan } from '../../src/lib/plan';
-import { orderCsv } from '../../src/lib/print/csv-files';
+import { orderCsv } from '../../src/lib/print/lists/csv-files';
 
 describe('a field that stands twice', () => {
 	test('is said with its place and both values, and the last one counts', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readJob } from '../../src/lib/job/read';
-import { LARGEST_FILE, parseJobText } from '../../src/lib/job/text';
+import { readJob } from '../../src/lib/job/reading/read';
+import { LARGEST_FILE, parseJobText } from '../../src/lib/job/reading/text';
 
 /** Reads a text as the command line and the page do. */
 function open(text: string) {

@@ -2,9 +2,9 @@ import { fc, test as law } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { inches, mm } from '../../src/lib/measure/length';
 import { job as schema } from '../../src/lib/job/job';
-import { pathInFile } from '../../src/lib/job/leave-out';
-import { pathText, type Problem } from '../../src/lib/job/problem';
-import { emptyJob, readJob } from '../../src/lib/job/read';
+import { pathInFile } from '../../src/lib/job/problems/leave-out';
+import { pathText, type Problem } from '../../src/lib/job/problems/problem';
+import { emptyJob, readJob } from '../../src/lib/job/reading/read';
 
 const ply = { id: 'ply', name: 'Birch plywood 18', nominal: 18, measured: 17.8 };
 const part = { id: 'a', material: 'ply', length: 600, width: '23 5/8 in' };

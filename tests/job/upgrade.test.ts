@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { inches, mm } from '../../src/lib/measure/length';
 import { VERSION } from '../../src/lib/job/job';
-import { readJob } from '../../src/lib/job/read';
-import { VERSION_NOW, upgrade } from '../../src/lib/job/upgrade';
+import { readJob } from '../../src/lib/job/reading/read';
+import { VERSION_NOW, upgrade } from '../../src/lib/job/upgrades/upgrade';
 
 const folder = new URL('../../shared/jobs/old/', import.meta.url);
 const old = (name: string) =>

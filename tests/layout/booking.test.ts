@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
-import { bookCut, pinSheet, unpinSheet } from '../../src/lib/layout/booking';
-import { offcutLabels } from '../../src/lib/layout/offcut-labels';
+import { bookCut, pinSheet, unpinSheet } from '../../src/lib/layout/boards/booking';
+import { offcutLabels } from '../../src/lib/layout/boards/offcut-labels';
 import { toMm } from '../../src/lib/measure/length';
 import { plan, type Plan } from '../../src/lib/plan';
 import { sample } from '../plan/samples';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Looking, remember } from '../../src/lib/layout/looking';
+import { Looking, remember } from '../../src/lib/layout/search-session';
 import { plan } from '../../src/lib/plan';
 
 const boards = (id: string) => ({ id, name: id, nominal: 18, measured: 18 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
-import { boundText, proofOf, proofText } from '../../src/lib/layout/proof';
+import { boundText, proofOf, proofText } from '../../src/lib/layout/boards/proof';
 import { plan } from '../../src/lib/plan';
 
 type SheetFile = NonNullable<NonNullable<JobFile['stock']>['sheets']>[number];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { job as schema, type JobFile } from '../../src/lib/job/job';
-import { layCloth } from '../../src/lib/layout/rolls';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { layCloth } from '../../src/lib/layout/rolls/rolls';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { inches, mm, ticks, toMm, type Length } from '../../src/lib/measure/length';
 import type { Blank } from '../../src/lib/wrap/blank';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';

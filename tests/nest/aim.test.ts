@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nextBelow } from '../../src/lib/nest/aim';
+import { nextBelow } from '../../src/lib/nest/saw/proof/target';
 
 describe('the next lower cost of any sheets', () => {
 	it('leaves out sums that no sheets come to', () => {

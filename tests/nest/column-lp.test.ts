@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ColumnLp, type Column } from '../../src/lib/nest/column-lp';
+import { ColumnLp, type Column } from '../../src/lib/nest/saw/proof/column-lp';
 
 function column(amounts: readonly number[], cost: number): Column {
 	const rows = [...amounts.keys()].filter((row) => amounts[row] !== 0);

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../src/lib/measure/length';
-import { Patterns } from '../../src/lib/nest/patterns';
-import { SetTable } from '../../src/lib/nest/set-table';
-import { sawModel } from '../../src/lib/nest/saw-model';
-import { Cutter } from './proof-check';
-import { piece, sawProblem, sheet } from './saw-samples';
+import { Patterns } from '../../src/lib/nest/saw/proof/patterns';
+import { SetTable } from '../../src/lib/nest/saw/proof/set-table';
+import { sawModel } from '../../src/lib/nest/saw/model';
+import { Cutter } from './saw/proof/proof-check';
+import { piece, sawProblem, sheet } from './saw/samples';
 
 const whole = (min: number, max: number) => fc.integer({ min, max }).map(ticks);
 

@@ -1,23 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../src/lib/measure/length';
-import { auditSheets } from '../../src/lib/nest/audit';
-import { areaBound, boundOf } from '../../src/lib/nest/bound';
-import { limitsOf } from '../../src/lib/nest/cut-plan';
-import { firstLayout } from '../../src/lib/nest/first-layout';
-import { Generation } from '../../src/lib/nest/generation';
-import type { Kept } from '../../src/lib/nest/laying';
-import { labour } from '../../src/lib/nest/open-sheet';
-import { Patterns } from '../../src/lib/nest/patterns';
-import { Pricing } from '../../src/lib/nest/pricing';
-import { Proof } from '../../src/lib/nest/proof';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
+import { areaBound, boundOf } from '../../src/lib/nest/saw/bound';
+import { limitsOf } from '../../src/lib/nest/saw/cutting/cut-plan';
+import { firstLayout } from '../../src/lib/nest/saw/search/first-layout';
+import { Generation } from '../../src/lib/nest/saw/proof/generation';
+import type { Kept } from '../../src/lib/nest/saw/search/partial-layout';
+import { labour } from '../../src/lib/nest/saw/search/open-sheet';
+import { Patterns } from '../../src/lib/nest/saw/proof/patterns';
+import { Pricing } from '../../src/lib/nest/saw/proof/pricing';
+import { Proof } from '../../src/lib/nest/saw/proof/proof';
 import { random } from '../../src/lib/nest/random';
-import { nestSaw } from '../../src/lib/nest/saw';
-import { sawAnswer } from '../../src/lib/nest/saw-answer';
-import { sawModel, type SawModel } from '../../src/lib/nest/saw-model';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
+import { sawAnswer } from '../../src/lib/nest/saw/answer/answer';
+import { sawModel, type SawModel } from '../../src/lib/nest/saw/model';
 import type { SawProblem } from '../../src/lib/nest/types';
-import { cheapest } from './proof-check';
-import { finish, piece, sawProblem, sheet, untrimmed } from './saw-samples';
+import { cheapest } from './saw/proof/proof-check';
+import { finish, piece, sawProblem, sheet, untrimmed } from './saw/samples';
 
 function ended(model: SawModel, kept: Kept): Proof {
 	const proof = new Proof(model, kept);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { circle, rectangle } from '../../src/lib/geometry/tidy';
-import { auditOutlines } from '../../src/lib/nest/audit-outline';
+import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
+import { auditOutlines } from '../../src/lib/nest/audit/outline';
 import type { Placed } from '../../src/lib/nest/types';
 
 const L = [

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../src/lib/measure/length';
-import { auditRoll } from '../../src/lib/nest/audit-roll';
+import { auditRoll } from '../../src/lib/nest/audit/roll';
 import type { Placed, RollAnswer, RollProblem } from '../../src/lib/nest/types';
-import { ONE_WAY, blank, lay, roll } from './roll-samples';
+import { ONE_WAY, blank, lay, roll } from './roll/samples';
 
 const problem = roll(40, [blank('a', 20, 15, 2, ONE_WAY), blank('b', 10, 15, 1, ONE_WAY)], {
 	gap: ticks(1),

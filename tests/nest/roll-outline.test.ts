@@ -3,13 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bounds } from '../../src/lib/geometry/extent';
 import type { Point } from '../../src/lib/geometry/outline';
-import { circle } from '../../src/lib/geometry/tidy';
+import { circle } from '../../src/lib/geometry/shaping/tidy';
 import { moved } from '../../src/lib/geometry/turn';
 import { ticks } from '../../src/lib/measure/length';
-import { auditRoll } from '../../src/lib/nest/audit-roll';
+import { auditRoll } from '../../src/lib/nest/audit/roll';
 import type { Placed, RollAnswer, RollPiece, RollProblem } from '../../src/lib/nest/types';
-import { FREE, ONE_WAY, TWO_WAY, lay, roll } from './roll-samples';
-import type { Turns } from './roll-samples';
+import { FREE, ONE_WAY, TWO_WAY, lay, roll } from './roll/samples';
+import type { Turns } from './roll/samples';
 
 /** A blank of this outline, moved to its corner. */
 function shaped(id: string, points: readonly Point[], count: number, turns: Turns): RollPiece {

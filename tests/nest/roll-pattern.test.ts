@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { mm, ticks } from '../../src/lib/measure/length';
-import { auditRoll } from '../../src/lib/nest/audit-roll';
+import { auditRoll } from '../../src/lib/nest/audit/roll';
 import type { Placed, RollPiece, RollProblem } from '../../src/lib/nest/types';
-import { ONE_WAY, anyRoll, blank, lay, roll } from './roll-samples';
+import { ONE_WAY, anyRoll, blank, lay, roll } from './roll/samples';
 
 /** The motifs of the roll that fall on a blank, from its corner: what a person sees on it. */
 function motifs(problem: RollProblem, at: Placed): string[] {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm, ticks } from '../../src/lib/measure/length';
-import { auditRoll } from '../../src/lib/nest/audit-roll';
-import { nestRoll } from '../../src/lib/nest/roll';
+import { auditRoll } from '../../src/lib/nest/audit/roll';
+import { nestRoll } from '../../src/lib/nest/roll/roll';
 import { madeStrips, stripProblem } from '../../src/setup/bench/strip-instances';
-import { FREE, ONE_WAY, TWO_WAY, anyRoll, blank, lay, roll, withTurns } from './roll-samples';
+import { FREE, ONE_WAY, TWO_WAY, anyRoll, blank, lay, roll, withTurns } from './roll/samples';
 
 describe('a roll layout', () => {
 	it('passes the auditor on any problem, and never claims a bound above its length', () => {

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bounds } from '../../src/lib/geometry/extent';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { circle, rectangle } from '../../src/lib/geometry/tidy';
+import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { moved } from '../../src/lib/geometry/turn';
-import { auditSheets } from '../../src/lib/nest/audit';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
 import type { Piece } from '../../src/lib/nest/types';
-import { piece, route, router, sheet } from './router-samples';
+import { piece, route, router, sheet } from './router/samples';
 
 /** A piece of this outline, moved to its corner. */
 function shaped(id: string, points: Outline, count: number, turns: Piece['turns'] = 'any'): Piece {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../src/lib/measure/length';
-import { checkRouter } from './router-check';
-import { anyRouter, piece, route, router, sheet } from './router-samples';
+import { checkRouter } from './router/check';
+import { anyRouter, piece, route, router, sheet } from './router/samples';
 
 describe('a router layout of rectangles', () => {
 	it('holds for any problem, possible or not', () => {

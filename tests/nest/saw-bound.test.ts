@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundOf } from '../../src/lib/nest/bound';
-import { leastMoney, leastSheets, leastWhole, nextFrom } from '../../src/lib/nest/covering';
-import { functionsFor } from '../../src/lib/nest/dual-feasible';
-import { nestSaw } from '../../src/lib/nest/saw';
-import { sawModel } from '../../src/lib/nest/saw-model';
-import { finish, problems } from './saw-samples';
+import { boundOf } from '../../src/lib/nest/saw/bound';
+import { leastMoney, leastSheets, leastWhole, nextFrom } from '../../src/lib/nest/saw/covering';
+import { functionsFor } from '../../src/lib/nest/saw/dual-feasible';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
+import { sawModel } from '../../src/lib/nest/saw/model';
+import { finish, problems } from './saw/samples';
 
 describe('dual feasible functions', () => {
 	it('never weigh parts more than their sum, and the whole as one', () => {

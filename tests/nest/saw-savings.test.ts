@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { mm, ticks } from '../../src/lib/measure/length';
-import { auditSheets } from '../../src/lib/nest/audit';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
 import { packets } from '../../src/lib/nest/packets';
 import { offcutSheets, withPinned } from '../../src/lib/nest/pinned';
 import { nearMisses } from '../../src/lib/nest/savings';
-import { nestSaw } from '../../src/lib/nest/saw';
-import { finish, piece, sawProblem, sheet } from './saw-samples';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
+import { finish, piece, sawProblem, sheet } from './saw/samples';
 
 const budget = { seed: 1, effort: 2000 };
 

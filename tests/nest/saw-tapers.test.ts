@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import type { Outline, Point } from '../../src/lib/geometry/outline';
 import { moved, turned } from '../../src/lib/geometry/turn';
 import { ticks } from '../../src/lib/measure/length';
-import { auditSheets } from '../../src/lib/nest/audit';
-import { taperOf } from '../../src/lib/nest/pairs';
-import { nestSaw } from '../../src/lib/nest/saw';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
+import { taperOf } from '../../src/lib/nest/saw/pairs';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
 import type { Piece, Placed } from '../../src/lib/nest/types';
-import { finish, piece, sawProblem, sheet } from './saw-samples';
+import { finish, piece, sawProblem, sheet } from './saw/samples';
 
 /** A trapezoid or triangle that fills its rectangle, its parallel sides along x or along y. */
 const tapers = fc

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../src/lib/measure/length';
-import { auditSheets } from '../../src/lib/nest/audit';
-import { nestSaw } from '../../src/lib/nest/saw';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
 import type { SawProblem, SheetsAnswer } from '../../src/lib/nest/types';
-import { finish, piece, problems, sawProblem, sheet } from './saw-samples';
+import { finish, piece, problems, sawProblem, sheet } from './saw/samples';
 
 const solve = (problem: SawProblem, effort = 150): SheetsAnswer =>
 	finish(nestSaw(problem, { seed: 1, effort }));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { auditRoll } from '../../src/lib/nest/audit-roll';
-import { auditSheets } from '../../src/lib/nest/audit';
+import { auditRoll } from '../../src/lib/nest/audit/roll';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
 import { plan } from '../../src/lib/plan';
 import { samples } from './samples';
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { job as jobField } from '../../src/lib/job/job';
 import { mm } from '../../src/lib/measure/length';
 import type { RollLayout } from '../../src/lib/layout/layouts';
 import type { Plan } from '../../src/lib/plan';
-import { blankDrawings } from '../../src/lib/print/blank-drawings';
-import type { Drawing } from '../../src/lib/print/drawing';
-import { rollDrawing } from '../../src/lib/print/roll-drawing';
+import { blankDrawings } from '../../src/lib/print/cloth/blank-drawings';
+import type { Drawing } from '../../src/lib/print/drawing/drawing';
+import { rollDrawing } from '../../src/lib/print/cloth/roll-drawing';
 import type { Blank } from '../../src/lib/wrap/blank';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { carpet, covering, GROOVED, SHOP } from '../wrap/make';

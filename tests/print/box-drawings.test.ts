@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BoxFigures } from '../../src/lib/design/box/box-plan';
-import { boardDrawing } from '../../src/lib/print/box-board';
-import { exploded } from '../../src/lib/print/box-exploded';
-import { threeViews } from '../../src/lib/print/box-views';
-import type { Drawing } from '../../src/lib/print/drawing';
-import { figuresOn } from '../../src/lib/print/figures';
-import { made, type Asked } from '../design/box-make';
-import { emptyBox, fullBox, fullTapered } from '../design/box-random';
+import { boardDrawing } from '../../src/lib/print/box/board';
+import { exploded } from '../../src/lib/print/box/exploded';
+import { threeViews } from '../../src/lib/print/box/views';
+import type { Drawing } from '../../src/lib/print/drawing/drawing';
+import { figuresOn } from '../../src/lib/print/wording/figures';
+import { made, type Asked } from '../design/box/make';
+import { emptyBox, fullBox, fullTapered } from '../design/box/random';
 import { textsOff, textsOverTexts } from './words-on';
 
 const RULERS = [

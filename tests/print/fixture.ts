@@ -8,7 +8,7 @@ import { money } from '../../src/lib/measure/money';
 import type { Cut, Gives, Placed, SheetLayout } from '../../src/lib/nest/types';
 import type { OrderLine } from '../../src/lib/estimate/types';
 import type { Plan } from '../../src/lib/plan';
-import type { Fonts } from '../../src/lib/print/faces';
+import type { Fonts } from '../../src/lib/print/drawing/faces';
 
 const nodeModules = new URL('../../node_modules/', import.meta.url);
 const font = (path: string) => new Uint8Array(readFileSync(new URL(path, nodeModules)));

@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { area, bounds } from '../../src/lib/geometry/extent';
 import type { Outline } from '../../src/lib/geometry/outline';
 import { TICKS_PER_MM, mm } from '../../src/lib/measure/length';
-import { clipped } from '../../src/lib/print/clip';
-import { arrowhead, dimension, running, spread } from '../../src/lib/print/dimension';
-import type { Step } from '../../src/lib/print/drawing';
-import { hatch, type Hatch } from '../../src/lib/print/hatch';
+import { clipped } from '../../src/lib/print/drawing/clip';
+import { arrowhead, dimension, running, spread } from '../../src/lib/print/marks/dimension';
+import type { Step } from '../../src/lib/print/drawing/drawing';
+import { hatch, type Hatch } from '../../src/lib/print/drawing/hatch';
 import {
 	arc,
 	circle,
@@ -15,11 +15,11 @@ import {
 	polygon,
 	ring,
 	type Spot,
-} from '../../src/lib/print/path';
-import { placed } from '../../src/lib/print/place';
-import { qrMark } from '../../src/lib/print/qr';
-import { boxInRing, inRing, overlap, textBox } from '../../src/lib/print/text-box';
-import { textWidth } from '../../src/lib/print/text-width';
+} from '../../src/lib/print/drawing/path';
+import { placed } from '../../src/lib/print/drawing/place';
+import { qrMark } from '../../src/lib/print/drawing/qr';
+import { boxInRing, inRing, overlap, textBox } from '../../src/lib/print/drawing/text-box';
+import { textWidth } from '../../src/lib/print/drawing/text-width';
 
 const shoelace = (spots: readonly Spot[]) =>
 	spots.reduce((sum, p, i) => {

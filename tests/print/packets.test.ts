@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
-import { packetsOf } from '../../src/lib/layout/packets-of';
+import { packetsOf } from '../../src/lib/layout/boards/packets-of';
 import type { Plan } from '../../src/lib/plan';
-import { packetText } from '../../src/lib/print/packet-text';
+import { packetText } from '../../src/lib/print/wording/packet-text';
 import { printPack } from '../../src/lib/print/pack';
 import { samplePlan } from './fixture';
 import { wordsOn } from './words-on';

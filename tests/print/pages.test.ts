@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it, test } from 'vitest';
 import { plan, type Plan } from '../../src/lib/plan';
-import type { Page } from '../../src/lib/print/drawing';
-import { labelPages } from '../../src/lib/print/label-pages';
+import type { Page } from '../../src/lib/print/drawing/drawing';
+import { labelPages } from '../../src/lib/print/lists/label-pages';
 import { printPack, templatePages } from '../../src/lib/print/pack';
-import { templateLength } from '../../src/lib/print/template-pages';
+import { templateLength } from '../../src/lib/print/templates/pages';
 import { inchPlan, samplePlan } from './fixture';
 import { textsOff, textsOverTexts, wordsOn } from './words-on';
 

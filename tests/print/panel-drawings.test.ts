@@ -1,15 +1,15 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { planPanel } from '../../src/lib/design/panel/plan-panel';
-import { sectionOf } from '../../src/lib/design/panel/section';
-import { regionArea } from '../../src/lib/geometry/clip';
+import { sectionOf } from '../../src/lib/design/panel/layers/section';
+import { regionArea } from '../../src/lib/geometry/shaping/clip';
 import type { Job } from '../../src/lib/job/job';
-import { readJob } from '../../src/lib/job/read';
+import { readJob } from '../../src/lib/job/reading/read';
 import { mm } from '../../src/lib/measure/length';
 import type { Plan } from '../../src/lib/plan';
-import type { Drawing } from '../../src/lib/print/drawing';
-import { panelDrawings } from '../../src/lib/print/panel-drawings';
-import { planned } from '../design/panel-stock';
+import type { Drawing } from '../../src/lib/print/drawing/drawing';
+import { panelDrawings } from '../../src/lib/print/panel/drawings';
+import { planned } from '../design/panel/stock';
 import { wordsOn } from './words-on';
 
 const samples = readdirSync('shared/jobs').filter(

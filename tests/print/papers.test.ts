@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plan } from '../../src/lib/plan';
-import { isPdf, pdfFiles, plainFiles } from '../../src/lib/print/papers';
+import { isPdf, pdfFiles, plainFiles } from '../../src/lib/print/output-files';
 import { sample } from '../plan/samples';
 import { FONTS, samplePlan } from './fixture';
 

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Page } from '../../src/lib/print/drawing';
+import type { Page } from '../../src/lib/print/drawing/drawing';
 import { printPack } from '../../src/lib/print/pack';
-import { circle, line, rect } from '../../src/lib/print/path';
-import { writePdf } from '../../src/lib/print/pdf';
-import { drawingSvg } from '../../src/lib/print/svg';
-import { textWidth } from '../../src/lib/print/text-width';
+import { circle, line, rect } from '../../src/lib/print/drawing/path';
+import { writePdf } from '../../src/lib/print/pens/pdf';
+import { drawingSvg } from '../../src/lib/print/pens/svg';
+import { textWidth } from '../../src/lib/print/drawing/text-width';
 import { FONTS, inchPlan, samplePlan } from './fixture';
 import { readPdf, type ReadPdf } from './pdf-reader';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Drawing } from '../../src/lib/print/drawing';
-import { drawingSvg } from '../../src/lib/print/svg';
-import { line } from '../../src/lib/print/path';
+import type { Drawing } from '../../src/lib/print/drawing/drawing';
+import { drawingSvg } from '../../src/lib/print/pens/svg';
+import { line } from '../../src/lib/print/drawing/path';
 
 const drawing: Drawing = {
 	width: 100,

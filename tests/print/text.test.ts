@@ -1,8 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import fc from 'fast-check';
-import { readAdvances } from '../../src/setup/ttf';
-import { advances, runsOf, type Face } from '../../src/lib/print/faces';
-import { shortened, textWidth, wrapped } from '../../src/lib/print/text-width';
+import { readAdvances } from '../../src/setup/faces/ttf';
+import { advances, runsOf, type Face } from '../../src/lib/print/drawing/faces';
+import { shortened, textWidth, wrapped } from '../../src/lib/print/drawing/text-width';
 import { FONTS } from './fixture';
 
 describe('the width table', () => {

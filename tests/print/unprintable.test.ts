@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { pathText } from '../../src/lib/job/problem';
+import { pathText } from '../../src/lib/job/problems/problem';
 import { plan } from '../../src/lib/plan';
 import { printPack } from '../../src/lib/print/pack';
-import { writePdf } from '../../src/lib/print/pdf';
-import { forPaper, unprintable } from '../../src/lib/print/unprintable';
+import { writePdf } from '../../src/lib/print/pens/pdf';
+import { forPaper, unprintable } from '../../src/lib/print/drawing/unprintable';
 import { FONTS } from './fixture';
 import { readPdf } from './pdf-reader';
 

@@ -1,5 +1,5 @@
-import type { Drawing, Mark, TextMark } from '../../src/lib/print/drawing';
-import { overlap, textBox } from '../../src/lib/print/text-box';
+import type { Drawing, Mark, TextMark } from '../../src/lib/print/drawing/drawing';
+import { overlap, textBox } from '../../src/lib/print/drawing/text-box';
 
 export const textsOn = (marks: readonly Mark[]): TextMark[] =>
 	marks.filter((m) => m.kind === 'text');

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { inches, mm } from '../../src/lib/measure/length';
 import type { OrderLine } from '../../src/lib/estimate/types';
 import type { Ruler } from '../../src/lib/measure/ruler';
-import { amountText, buyText } from '../../src/lib/print/amounts';
-import { figuresOn, roundedNote, rulerName } from '../../src/lib/print/figures';
+import { amountText, buyText } from '../../src/lib/print/wording/amounts';
+import { figuresOn, roundedNote, rulerName } from '../../src/lib/print/wording/figures';
 import { printPack } from '../../src/lib/print/pack';
-import type { Page } from '../../src/lib/print/drawing';
+import type { Page } from '../../src/lib/print/drawing/drawing';
 import { samplePlan, SCREWS } from './fixture';
 import { wordsOn } from './words-on';
 

@@ -13,8 +13,8 @@ import {
 	speedOfSound,
 	stuffingCredit,
 	volumeForQtc,
-} from '../../src/lib/design/box/acoustics';
-import { figures, made } from '../design/box-make';
+} from '../../src/lib/design/box/vent/acoustics';
+import { figures, made } from '../design/box/make';
 
 describe('speed of sound', () => {
 	test('20 degrees, dry: 343.2 m/s (ISO 9613-1), 343.21 by 331.3 sqrt(1 + T / 273.15)', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { DRY_GRAMS, dryGrams, glueNeed } from '../../src/lib/wrap/adhesive';
 import { PACE, stageArea, stageNote, stagesFor } from '../../src/lib/wrap/stages';

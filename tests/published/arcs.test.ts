@@ -2,12 +2,12 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import Module, { type ManifoldToplevel } from 'manifold-3d';
 import { arcOf, radiusFromRise, riseOf, sweepForRise } from '../../src/lib/geometry/arc';
-import { crossings } from '../../src/lib/geometry/crossing';
+import { crossings } from '../../src/lib/geometry/meeting/crossing';
 import { area, perimeter } from '../../src/lib/geometry/extent';
 import { flatten } from '../../src/lib/geometry/flatten';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { setInAll } from '../../src/lib/geometry/set-in';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { setInAll } from '../../src/lib/geometry/shaping/set-in';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { inches, mm } from '../../src/lib/measure/length';
 
 describe('segments of a circle', () => {

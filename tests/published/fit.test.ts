@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { bounds } from '../../src/lib/geometry/extent';
-import { setBack } from '../../src/lib/design/panel/fit';
-import { edge } from '../../src/lib/job/panel-edge';
+import { setBack } from '../../src/lib/design/panel/fit/fit';
+import { edge } from '../../src/lib/job/panel/edge';
 import { mm, toMm } from '../../src/lib/measure/length';
-import { planned } from '../design/panel-stock';
+import { planned } from '../design/panel/stock';
 
 /* Fit rules of wrapped panels: common practice, no source; the arithmetic is checked by hand beside each. */
 

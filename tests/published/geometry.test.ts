@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { tiltOf } from '../../src/lib/design/box/joint';
-import { insideAngle } from '../../src/lib/design/box/section';
-import { edgeTilt, frameOf } from '../../src/lib/design/box/solid';
-import { sideOf } from '../../src/lib/design/box/part-of';
-import { flat } from '../../src/lib/design/box/solid';
-import { meet3 } from '../../src/lib/design/box/six';
-import { angleBetween, dot3, p3, scale3, unit3 } from '../../src/lib/design/box/vec';
+import { tiltOf } from '../../src/lib/design/box/shell/joint';
+import { insideAngle } from '../../src/lib/design/box/solid/section';
+import { edgeTilt, frameOf } from '../../src/lib/design/box/solid/solid';
+import { sideOf } from '../../src/lib/design/box/board/part-of';
+import { flat } from '../../src/lib/design/box/solid/solid';
+import { meet3 } from '../../src/lib/design/box/solid/six';
+import { angleBetween, dot3, p3, scale3, unit3 } from '../../src/lib/design/box/solid/vec';
 import { area, perimeter } from '../../src/lib/geometry/extent';
-import { circle } from '../../src/lib/geometry/tidy';
+import { circle } from '../../src/lib/geometry/shaping/tidy';
 import { radiusFromRise } from '../../src/lib/geometry/arc';
 import { inches, toInches } from '../../src/lib/measure/length';
-import { figures, made } from '../design/box-make';
+import { figures, made } from '../design/box/make';
 
 const rad = (degrees: number): number => (degrees * Math.PI) / 180;
 

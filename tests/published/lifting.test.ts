@@ -4,7 +4,7 @@ import {
 	liftingLimit,
 	LOAD_CONSTANT,
 	personsFor,
-} from '../../src/lib/design/box/lifting';
+} from '../../src/lib/design/box/report/lifting';
 
 /** Waters, Putz-Anderson and Garg, NIOSH publication 94-110 (1994). */
 describe('lifting', () => {

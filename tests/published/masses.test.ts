@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { kg } from '../../src/lib/design/box/part-of';
+import { kg } from '../../src/lib/design/box/board/part-of';
 import { inches, mm } from '../../src/lib/measure/length';
-import { made } from '../design/box-make';
+import { made } from '../design/box/make';
 
 const POUND = 0.45359237; // kg, exact: NIST SP 811
 const sheet = (thick: number, density: number, length = inches(96), width = inches(48)): number =>

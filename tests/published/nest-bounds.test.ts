@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Rect } from '../../src/lib/geometry/outline';
 import { ticks } from '../../src/lib/measure/length';
-import { auditApart } from '../../src/lib/nest/audit-apart';
-import { auditSheets } from '../../src/lib/nest/audit';
-import { areaBound, boundOf } from '../../src/lib/nest/bound';
-import { rounding } from '../../src/lib/nest/dual-feasible';
+import { auditApart } from '../../src/lib/nest/audit/apart';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
+import { areaBound, boundOf } from '../../src/lib/nest/saw/bound';
+import { rounding } from '../../src/lib/nest/saw/dual-feasible';
 import { isGuillotine } from '../../src/lib/nest/guillotine';
-import { nestSaw } from '../../src/lib/nest/saw';
-import { sawModel } from '../../src/lib/nest/saw-model';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
+import { sawModel } from '../../src/lib/nest/saw/model';
 import type { Piece, SawProblem, SheetsAnswer } from '../../src/lib/nest/types';
-import { finish, piece, sawProblem, sheet } from '../nest/saw-samples';
+import { finish, piece, sawProblem, sheet } from '../nest/saw/samples';
 
 const solve = (problem: SawProblem): SheetsAnswer =>
 	finish(nestSaw(problem, { seed: 1, effort: 3000 }));

@@ -1,9 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
-import { PAPER_SIZES, pageArea } from '../../src/lib/print/frame';
-import { writePdf } from '../../src/lib/print/pdf';
-import { drawingSvg } from '../../src/lib/print/svg';
-import { tilesAlong, tiling } from '../../src/lib/print/tile';
-import { line } from '../../src/lib/print/path';
+import { PAPER_SIZES, pageArea } from '../../src/lib/print/page/frame';
+import { writePdf } from '../../src/lib/print/pens/pdf';
+import { drawingSvg } from '../../src/lib/print/pens/svg';
+import { tilesAlong, tiling } from '../../src/lib/print/templates/tile';
+import { line } from '../../src/lib/print/drawing/path';
 import { FONTS } from '../print/fixture';
 import { readPdf } from '../print/pdf-reader';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plan } from '../../src/lib/plan';
-import { boardBody, bodyOf, joined } from '../design/box-kernel';
+import { boardBody, bodyOf, joined } from '../design/box/kernel';
 import { sample } from '../plan/samples';
 
 /*

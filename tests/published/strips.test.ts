@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { finish } from '../../src/lib/layout/pace';
 import { inches, mm, ticks, type Length } from '../../src/lib/measure/length';
-import { auditSheets } from '../../src/lib/nest/audit';
-import { nestSaw } from '../../src/lib/nest/saw';
+import { auditSheets } from '../../src/lib/nest/audit/audit';
+import { nestSaw } from '../../src/lib/nest/saw/saw';
 import type { SawProblem } from '../../src/lib/nest/types';
 
 const none = { left: ticks(0), right: ticks(0), bottom: ticks(0), top: ticks(0) };

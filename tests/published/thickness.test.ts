@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { offNominal } from '../../src/lib/job/thickness';
+import { offNominal } from '../../src/lib/job/stock/thickness';
 import { inches, mm, type Length } from '../../src/lib/measure/length';
 
 const off = (kind: 'plywood' | 'mdf', nominal: Length, measured: Length) =>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { END_CORRECTION, equalRadius, halfPower } from '../../src/lib/design/box/acoustics';
-import { figures } from '../design/box-make';
+import { END_CORRECTION, equalRadius, halfPower } from '../../src/lib/design/box/vent/acoustics';
+import { figures } from '../design/box/make';
 
 /* Figures that look published but are wrong or ambiguous: each form is shown not to be the one used. */
 

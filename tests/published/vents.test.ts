@@ -6,8 +6,8 @@ import {
 	FLANGED_END,
 	FREE_END,
 	resonance,
-} from '../../src/lib/design/box/acoustics';
-import { figures } from '../design/box-make';
+} from '../../src/lib/design/box/vent/acoustics';
+import { figures } from '../design/box/make';
 
 describe('end corrections in radii', () => {
 	test('free 0.6133 (Levine and Schwinger 1948), flanged 8 / 3 pi = 0.8488 (Rayleigh; Beranek 1954)', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { prismatoid } from '../../src/lib/design/box/six';
-import { figures } from '../design/box-make';
+import { prismatoid } from '../../src/lib/design/box/solid/six';
+import { figures } from '../design/box/make';
 
 const thick = (l: number | string) => ({
 	stock: {

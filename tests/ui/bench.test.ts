@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
-import { bookCut } from '../../src/lib/layout/booking';
+import { bookCut } from '../../src/lib/layout/boards/booking';
 import { plan, type Plan } from '../../src/lib/plan';
 import { benchSheets, nextStep } from '../../src/lib/ui/bench/bench-cuts';
 import { tickCut, tickedCuts } from '../../src/lib/ui/state/bench-work';

@@ -7,7 +7,7 @@ import { plan, type Plan } from '../../src/lib/plan';
 import type { Ask, Planner, Printer } from '../../src/lib/ui/planner';
 import { Desk } from '../../src/lib/ui/state/desk.svelte';
 import { firstJob } from '../../src/lib/ui/state/first-job';
-import { leaveWords, takeWords } from '../../src/lib/ui/state/last-words';
+import { leaveWords, takeWords } from '../../src/lib/ui/state/saving/last-words';
 import { openStore, type Store } from '../../src/lib/ui/store';
 
 const FILE: JobFile = {

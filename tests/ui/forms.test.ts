@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { box } from '../../src/lib/job/box';
+import { box } from '../../src/lib/job/box/box';
 import { job } from '../../src/lib/job/job';
-import { panel } from '../../src/lib/job/panel';
+import { panel } from '../../src/lib/job/panel/panel';
 import { aboutAt } from '../../src/lib/ui/forms/about';
 import type { Entry, Group } from '../../src/lib/ui/forms/entry';
 import { fresh, freeMark, freshWay, type About } from '../../src/lib/ui/forms/fresh';

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { distanceTo, whereIs } from '../../src/lib/geometry/inside';
+import { distanceTo, whereIs } from '../../src/lib/geometry/meeting/inside';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mirrored } from '../../src/lib/geometry/turn';
 import { mm } from '../../src/lib/measure/length';
-import { clothShape } from '../../src/lib/wrap/cloth-shape';
-import { layOver } from '../../src/lib/wrap/girth';
-import { crosses } from '../../src/lib/wrap/folds';
+import { clothShape } from '../../src/lib/wrap/marks/cloth-shape';
+import { layOver } from '../../src/lib/wrap/girth/girth';
+import { crosses } from '../../src/lib/wrap/reliefs/folds';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { BARE, carpet, covering, GROOVED, outline, PLAIN, SHOP } from './make';
 

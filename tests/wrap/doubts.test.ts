@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { plan } from '../../src/lib/plan';

@@ -1,6 +1,6 @@
 import type { ClothEdge, Covering } from '../../src/lib/design/covering';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { cloth as clothField, type Cloth } from '../../src/lib/job/stock';
+import { cloth as clothField, type Cloth } from '../../src/lib/job/stock/stock';
 import { mm, toMm } from '../../src/lib/measure/length';
 import type { Blank } from '../../src/lib/wrap/blank';
 import type { WrapShop } from '../../src/lib/wrap/wrap-panel';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import type { ClothEdge, Covering, Step } from '../../src/lib/design/covering';
-import { crossings } from '../../src/lib/geometry/crossing';
+import { crossings } from '../../src/lib/geometry/meeting/crossing';
 import { area } from '../../src/lib/geometry/extent';
 import type { Outline } from '../../src/lib/geometry/outline';
-import { circle, rectangle } from '../../src/lib/geometry/tidy';
+import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { BARE, covering, GROOVED, PLAIN } from './make';
 

@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { common, regionArea } from '../../src/lib/geometry/clip';
+import { common, regionArea } from '../../src/lib/geometry/shaping/clip';
 import { area } from '../../src/lib/geometry/extent';
-import { circle, rectangle } from '../../src/lib/geometry/tidy';
+import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mm, toMm } from '../../src/lib/measure/length';
 import type { Blank } from '../../src/lib/wrap/blank';
 import { wrapBox } from '../../src/lib/wrap/wrap-box';
 import { wrapCovering, type WrapShop } from '../../src/lib/wrap/wrap-panel';
-import { carpet as carpetField } from '../../src/lib/job/box-place';
+import { carpet as carpetField } from '../../src/lib/job/box/place';
 import { carpet, covering, GROOVED, outline, SHOP, sizeOf } from './make';
 import { anyCovering } from './random-covering';
-import { skin } from './skin';
+import { skin } from './box/skin';
 
 const roll = (usable: number): WrapShop => ({ ...SHOP, usable: mm(usable) });
 const wrap = (

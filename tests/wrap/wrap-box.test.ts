@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { carpet as carpetField } from '../../src/lib/job/box-place';
+import { carpet as carpetField } from '../../src/lib/job/box/place';
 import { mm, toMm } from '../../src/lib/measure/length';
 import { wrapBox, type BoxWay } from '../../src/lib/wrap/wrap-box';
 import { carpet, outline, SHOP, sizeOf } from './make';
-import { skin } from './skin';
+import { skin } from './box/skin';
 
 const wish = (w: object = {}) =>
 	carpetField.parse({ cloth: 'carpet', overlap: 20, margin: 40, ...w });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { area } from '../../src/lib/geometry/extent';
-import { rectangle } from '../../src/lib/geometry/tidy';
+import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mirrored } from '../../src/lib/geometry/turn';
 import { mm, toMm } from '../../src/lib/measure/length';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';

@@ -1,7 +1,7 @@
-import { personsFor } from '../design/box/lifting';
+import { personsFor } from '../design/box/report/lifting';
 import type { Part } from '../design/part';
 import type { Job } from '../job/job';
-import type { Material } from '../job/stock';
+import type { Material } from '../job/stock/stock';
 import type { BoardLayouts } from '../layout/layouts';
 import { mm, TICKS_PER_MM } from '../measure/length';
 import { roundMass } from '../measure/mass';

@@ -1,5 +1,5 @@
 import type { BoxPlan } from '../design/box/box-plan';
-import { personsFor } from '../design/box/lifting';
+import { personsFor } from '../design/box/report/lifting';
 import type { Need } from '../design/need';
 import type { PanelPlan } from '../design/panel/panel-plan';
 import type { Job } from '../job/job';

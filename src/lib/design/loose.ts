@@ -1,7 +1,7 @@
 import { bounds, perimeter } from '../geometry/extent';
 import type { Job } from '../job/job';
 import type { LoosePart } from '../job/loose-part';
-import type { Problem } from '../job/problem';
+import type { Problem } from '../job/problems/problem';
 import { ticks, TICKS_PER_MM, toMm } from '../measure/length';
 import type { Part } from './part';
 

@@ -1,6 +1,6 @@
 import type { Need } from '../design/need';
 import type { Job } from '../job/job';
-import type { Problem } from '../job/problem';
+import type { Problem } from '../job/problems/problem';
 import type { BoardLayouts, ClothLayouts } from '../layout/layouts';
 import { money } from '../measure/money';
 import { clothLines } from './cloth-lines';

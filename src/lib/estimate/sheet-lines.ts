@@ -1,5 +1,5 @@
 import type { Job } from '../job/job';
-import type { Sheet } from '../job/stock';
+import type { Sheet } from '../job/stock/stock';
 import type { BoardLayouts } from '../layout/layouts';
 import { money } from '../measure/money';
 import type { Amount, OrderLine } from './types';

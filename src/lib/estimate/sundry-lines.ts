@@ -1,7 +1,7 @@
 import { UNIT, type Need } from '../design/need';
 import type { Job } from '../job/job';
-import type { Problem } from '../job/problem';
-import type { Sundry } from '../job/stock';
+import type { Problem } from '../job/problems/problem';
+import type { Sundry } from '../job/stock/stock';
 import { money } from '../measure/money';
 import type { Amount, OrderLine } from './types';
 

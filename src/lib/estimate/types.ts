@@ -1,4 +1,4 @@
-import type { Sundry } from '../job/stock';
+import type { Sundry } from '../job/stock/stock';
 import type { Money } from '../measure/money';
 
 /** An amount of something, in the unit it is counted in. */

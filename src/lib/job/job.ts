@@ -1,11 +1,11 @@
 import { z } from './zod';
-import { box } from './box';
+import { box } from './box/box';
 import { name, note } from './fields';
 import { loosePart } from './loose-part';
-import { panel } from './panel';
+import { panel } from './panel/panel';
 import { pinnedLayout } from './pinned';
-import { shop } from './shop';
-import { stock } from './stock';
+import { shop } from './shop/shop';
+import { stock } from './stock/stock';
 
 export const VERSION = 1;
 

@@ -1,8 +1,8 @@
 import { LOOSE } from '../design/loose';
 import type { Part } from '../design/part';
 import type { Job } from '../job/job';
-import type { Places } from '../job/places';
-import type { Problem } from '../job/problem';
+import type { Places } from '../job/problems/places';
+import type { Problem } from '../job/problems/problem';
 import type { Blank } from '../wrap/blank';
 import type { BoardLayouts, ClothLayouts } from './layouts';
 

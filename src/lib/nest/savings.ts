@@ -1,7 +1,7 @@
 import { mm, ticks, toMm } from '../measure/length';
-import { boundOf } from './bound';
-import { nestSaw } from './saw';
-import { sawModel } from './saw-model';
+import { boundOf } from './saw/bound';
+import { nestSaw } from './saw/saw';
+import { sawModel } from './saw/model';
 import type { Budget, Piece, SawProblem, Search, Sheet, SheetsAnswer } from './types';
 
 /*

@@ -1,23 +1,23 @@
 import type { Plan } from '../plan';
-import { boxPages } from './box-pages';
-import { cautionPages } from './caution-pages';
-import { rollPages } from './roll-pages';
-import { cuttingListPages } from './cutting-list-pages';
-import type { Page } from './drawing';
-import { roundedNote, rulerName } from './figures';
-import { framed, type Leaf, type TitleBlock } from './frame';
-import { costPages, orderPages, quotePages } from './money-pages';
-import { panelPages } from './panel-pages';
-import { partsPages } from './parts-pages';
-import { sheetPages } from './sheet-pages';
-import { summaryPages } from './summary-pages';
+import { boxPages } from './box/pages';
+import { cautionPages } from './lists/caution-pages';
+import { rollPages } from './cloth/roll-pages';
+import { cuttingListPages } from './sheet/cutting-list-pages';
+import type { Page } from './drawing/drawing';
+import { roundedNote, rulerName } from './wording/figures';
+import { framed, type Leaf, type TitleBlock } from './page/frame';
+import { costPages, orderPages, quotePages } from './lists/money-pages';
+import { panelPages } from './panel/pages';
+import { partsPages } from './lists/parts-pages';
+import { sheetPages } from './sheet/pages';
+import { summaryPages } from './lists/summary-pages';
 import {
 	blankTemplate,
 	partTemplate,
 	templateLeaves,
 	templateOf,
 	templatesOf,
-} from './template-pages';
+} from './templates/pages';
 
 /**
  * The print pack in the order of the work: what it is, what is made, what is cut, what is bought, what it costs. Layouts

@@ -1,4 +1,4 @@
-import type { Progress } from '../layout/looking';
+import type { Progress } from '../layout/search-session';
 import type { Plan } from '../plan';
 import { isBetter } from './best-plan';
 import type { Hand, LookAsk } from './planner';

@@ -1,7 +1,7 @@
-import type { Progress } from '../layout/looking';
-import type { Saving } from '../layout/savings';
+import type { Progress } from '../layout/search-session';
+import type { Saving } from '../layout/boards/savings';
 import type { Plan } from '../plan';
-import type { PaperKind } from '../print/papers';
+import type { PaperKind } from '../print/output-files';
 
 /** What the page asks of one worker that plans. */
 export interface Hand {

@@ -1,12 +1,12 @@
 import { boundsOfPoints } from '../geometry/edge';
 import type { Rect } from '../geometry/outline';
-import type { Problem } from '../job/problem';
-import type { Cloth } from '../job/stock';
+import type { Problem } from '../job/problems/problem';
+import type { Cloth } from '../job/stock/stock';
 import { ticks, type Length } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import type { Blank, BlankMark } from './blank';
 import { stageNote, type Pace } from './stages';
-import { cutAlong, partsOf, wholePiece, type Piece, type SeamLine } from './cut-along';
+import { cutAlong, partsOf, wholePiece, type Piece, type SeamLine } from './marks/cut-along';
 
 /** The roll a blank has to come off, and how it is seamed when it does not. */
 export interface RollFit {

@@ -1,16 +1,16 @@
 import type { BoxSkin } from '../design/covering';
 import type { Need } from '../design/need';
 import { edgeLength, edgesOf } from '../geometry/edge';
-import type { Carpet } from '../job/box-place';
-import type { Problem } from '../job/problem';
-import type { Cloth } from '../job/stock';
+import type { Carpet } from '../job/box/place';
+import type { Problem } from '../job/problems/problem';
+import type { Cloth } from '../job/stock/stock';
 import { ticks, type Length } from '../measure/length';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import { bandsOf, type Band } from './box-band';
-import { bandBlank, faceBlank, type BoxCloth } from './box-blanks';
-import { boxFaces, type BoxFace, type BoxFaces } from './box-faces';
-import { edgeEnd, seamed, type EdgeEnd, type SeamSizes } from './box-seams';
+import { bandsOf, type Band } from './box/band';
+import { bandBlank, faceBlank, type BoxCloth } from './box/blanks';
+import { boxFaces, type BoxFace, type BoxFaces } from './box/faces';
+import { edgeEnd, seamed, type EdgeEnd, type SeamSizes } from './box/seams';
 import { fitToRoll, type RollFit } from './fit-to-roll';
 import type { WrapShop } from './wrap-panel';
 

@@ -1,17 +1,17 @@
 import type { Covering } from '../design/covering';
 import type { Need } from '../design/need';
-import type { Problem } from '../job/problem';
-import type { Cloth } from '../job/stock';
+import type { Problem } from '../job/problems/problem';
+import type { Cloth } from '../job/stock/stock';
 import { ticks, type Length } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import type { ClothShape } from './cloth-shape';
-import { coveringBlank } from './covering-blank';
+import type { ClothShape } from './marks/cloth-shape';
+import { coveringBlank } from './marks/covering-blank';
 import { fitToRoll } from './fit-to-roll';
 import type { Pace } from './stages';
-import type { Flap } from './flap';
-import { doubtsOf } from './verdicts';
+import type { Flap } from './girth/flap';
+import { doubtsOf } from './marks/verdicts';
 
 /** What the shop and the rack decide about a wrap. */
 export interface WrapShop {

@@ -1,7 +1,7 @@
-import { auditSheets } from '../../lib/nest/audit';
-import { packSheets } from '../../lib/nest/maxrects';
-import { readyRouter } from '../../lib/nest/router-model';
-import { nestSaw } from '../../lib/nest/saw';
+import { auditSheets } from '../../lib/nest/audit/audit';
+import { packSheets } from '../../lib/nest/router/maxrects';
+import { readyRouter } from '../../lib/nest/router/model';
+import { nestSaw } from '../../lib/nest/saw/saw';
 import type { SawProblem, SheetsAnswer } from '../../lib/nest/types';
 
 /** How long one instance may take: seconds, or units of effort, whichever ends first. */

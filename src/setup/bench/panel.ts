@@ -1,8 +1,8 @@
 import { planPanel } from '../../lib/design/panel/plan-panel';
 import type { Job } from '../../lib/job/job';
-import { wrapShop } from '../../lib/layout/cloth-blanks';
-import { auditRoll } from '../../lib/nest/audit-roll';
-import { nestRoll } from '../../lib/nest/roll';
+import { wrapShop } from '../../lib/layout/rolls/cloth-blanks';
+import { auditRoll } from '../../lib/nest/audit/roll';
+import { nestRoll } from '../../lib/nest/roll/roll';
 import type { RollProblem } from '../../lib/nest/types';
 import { wrapCovering } from '../../lib/wrap/wrap-panel';
 import type { Note } from './families';

@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { ticks } from '../../lib/measure/length';
-import { auditRoll } from '../../lib/nest/audit-roll';
-import { packSheets } from '../../lib/nest/maxrects';
-import { nestRoll } from '../../lib/nest/roll';
-import { readyRouter } from '../../lib/nest/router-model';
+import { auditRoll } from '../../lib/nest/audit/roll';
+import { packSheets } from '../../lib/nest/router/maxrects';
+import { nestRoll } from '../../lib/nest/roll/roll';
+import { readyRouter } from '../../lib/nest/router/model';
 import type { RollAnswer, RollProblem } from '../../lib/nest/types';
 import type { Note } from './families';
 import { PACKER_WAYS } from './measure';

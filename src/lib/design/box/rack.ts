@@ -1,7 +1,7 @@
-import type { Box } from '../../job/box';
-import type { BoardKey } from '../../job/box-fields';
-import type { Material } from '../../job/stock';
-import type { Trouble } from './trouble';
+import type { Box } from '../../job/box/box';
+import type { BoardKey } from '../../job/box/fields';
+import type { Material } from '../../job/stock/stock';
+import type { Trouble } from '../problem-log';
 
 /** Looks up the boards a box asks for and tells once what is not on the rack. */
 export class Rack {

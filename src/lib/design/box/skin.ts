@@ -1,13 +1,13 @@
 import type { Outline, Point } from '../../geometry/outline';
 import { ticks } from '../../measure/length';
 import type { BoxSkin, SkinFace } from '../covering';
-import { boardName, type Board, type Hole } from './board';
-import { at } from './section';
-import type { Section } from './swept-section';
-import { flat, raised } from './solid';
-import type { Six } from './six';
-import type { TaperedShell } from './tapered';
-import type { Point3 } from './vec';
+import { boardName, type Board, type Hole } from './board/board';
+import { at } from './solid/section';
+import type { Section } from './shell/swept-section';
+import { flat, raised } from './solid/solid';
+import type { Six } from './solid/six';
+import type { TaperedShell } from './tapered/tapered';
+import type { Point3 } from './solid/vec';
 
 /**
  * The outside of a swept box, ready to be covered. The faces that go round follow each other from the first one up the front,

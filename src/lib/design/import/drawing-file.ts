@@ -1,5 +1,5 @@
-import type { Run } from '../../geometry/chain';
-import type { Complaint } from '../panel/drawn';
+import type { Run } from '../../geometry/shaping/chain';
+import type { Complaint } from '../shape/drawn';
 
 /** What was found in a drawing, in the drawing's own unit, y up. */
 export interface DrawingFile {

@@ -1,13 +1,13 @@
-import { chain } from '../../geometry/chain';
+import { chain } from '../../geometry/shaping/chain';
 import { area, bounds } from '../../geometry/extent';
 import { edgeLength, edgesOf } from '../../geometry/edge';
 import type { Corner, Outline } from '../../geometry/outline';
-import { tidy, type Tidied } from '../../geometry/tidy';
+import { tidy, type Tidied } from '../../geometry/shaping/tidy';
 import { corner, moved, scaled } from '../../geometry/turn';
-import type { Shape } from '../../job/panel-outline';
+import type { Shape } from '../../job/panel/outline';
 import { TICKS_PER_MM } from '../../measure/length';
-import { drawn, type Complaint, type Drawn, type Undrawn } from '../panel/drawn';
-import { inMm } from '../panel/say';
+import { drawn, type Complaint, type Drawn, type Undrawn } from '../shape/drawn';
+import { inMm } from '../shape/words';
 import { check, stop, type DrawingFile } from './drawing-file';
 
 /** What a person states of a drawing. */

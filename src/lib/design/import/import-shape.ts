@@ -1,9 +1,9 @@
-import type { Shape } from '../../job/panel-outline';
-import type { Drawn, Undrawn } from '../panel/drawn';
-import { readDxf } from './dxf';
+import type { Shape } from '../../job/panel/outline';
+import type { Drawn, Undrawn } from '../shape/drawn';
+import { readDxf } from './dxf/dxf';
 import { finish, type Stated } from './finish';
 import { readPasted } from './pasted';
-import { readSvg } from './svg';
+import { readSvg } from './svg/svg';
 import { tracedShape } from './traced';
 
 export type Imported = Extract<Shape, { kind: 'svg' | 'dxf' | 'pasted' | 'traced' }>;

@@ -1,10 +1,10 @@
 import { bounds } from '../../geometry/extent';
 import { moved } from '../../geometry/turn';
 import { snap } from '../../geometry/vector';
-import type { Shape } from '../../job/panel-outline';
+import type { Shape } from '../../job/panel/outline';
 import { TICKS_PER_MM } from '../../measure/length';
-import { refused, type Complaint, type Drawn, type Undrawn } from '../panel/drawn';
-import { cutCorners } from '../panel/shape-numbers';
+import { refused, type Complaint, type Drawn, type Undrawn } from '../shape/drawn';
+import { cutCorners } from '../shape/shape-numbers';
 import { check, stop } from './drawing-file';
 import { knownFault } from './finish';
 import { squareUp, type Paper } from './square-up';

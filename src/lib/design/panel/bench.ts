@@ -1,10 +1,10 @@
 import type { Job } from '../../job/job';
-import type { Panel } from '../../job/panel';
-import type { Cloth, Material } from '../../job/stock';
+import type { Panel } from '../../job/panel/panel';
+import type { Cloth, Material } from '../../job/stock/stock';
 import { ticks } from '../../measure/length';
 import { showLength } from '../../measure/ruler';
-import { Trouble } from '../box/trouble';
-import type { Complaint } from './drawn';
+import { Trouble } from '../problem-log';
+import type { Complaint } from '../shape/drawn';
 
 type Path = readonly (string | number)[];
 

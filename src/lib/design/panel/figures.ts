@@ -1,7 +1,7 @@
 import type { Outline, Point, Rect } from '../../geometry/outline';
-import type { EdgeChoice } from '../../job/panel-edge';
-import type { Device, Zone } from '../../job/panel-device';
-import type { Layer } from '../../job/panel-layer';
+import type { EdgeChoice } from '../../job/panel/edge';
+import type { Device, Zone } from '../../job/panel/device';
+import type { Layer } from '../../job/panel/layer';
 import type { Length } from '../../measure/length';
 
 /*

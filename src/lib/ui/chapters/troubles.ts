@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problem';
+import type { Problem } from '../../job/problems/problem';
 import type { Chapter } from './chapters';
 
 /** How many problems each chapter has to show on its stub: where one would look for them. */

@@ -1,4 +1,4 @@
-import { parseJobText } from '../../job/text';
+import { parseJobText } from '../../job/reading/text';
 import type { JobFile } from '../../job/job';
 import type { Opening } from '../state/desk.svelte';
 import { newId } from '../state/first-job';

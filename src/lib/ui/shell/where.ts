@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problem';
+import type { Problem } from '../../job/problems/problem';
 import { at, type Path } from '../state/path';
 
 /** The page a problem's place is edited on. */

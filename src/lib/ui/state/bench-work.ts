@@ -1,6 +1,6 @@
 import type { JobFile } from '../../job/job';
 import type { BoardLayouts } from '../../layout/layouts';
-import { pinSheet } from '../../layout/booking';
+import { pinSheet } from '../../layout/boards/booking';
 import type { Plan } from '../../plan';
 import { layoutKey } from './layout-key';
 

@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problem';
+import type { Problem } from '../../job/problems/problem';
 import { pathKey } from './path';
 
 /** Problems by the place they speak of (`pathKey`). */

@@ -1,17 +1,17 @@
 import type { JobFile } from '../../job/job';
-import type { Problem } from '../../job/problem';
-import type { Looked } from '../../layout/looking';
-import type { Saving } from '../../layout/savings';
+import type { Problem } from '../../job/problems/problem';
+import type { Looked } from '../../layout/search-session';
+import type { Saving } from '../../layout/boards/savings';
 import type { Ruler } from '../../measure/ruler';
-import type { PaperKind } from '../../print/papers';
+import type { PaperKind } from '../../print/output-files';
 import type { FaceUrls, Paper, Planner, Printer } from '../planner';
 import type { Store, StoredJob } from '../store';
 import { amend, begin, change, redo, settle, undo, type History } from './history';
-import { hasLook, withLook, withoutLook } from './look';
+import { hasLook, withLook, withoutLook } from './effort';
 import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, keepRack, rulerOf, withRack } from './rack';
-import { Saver } from './saver.svelte';
+import { Saver } from './saving/saver.svelte';
 
 /** What a desk is opened on. */
 export interface Opening {

@@ -1,7 +1,7 @@
-import type { Problem } from '../../job/problem';
-import type { Looked, Progress } from '../../layout/looking';
+import type { Problem } from '../../job/problems/problem';
+import type { Looked, Progress } from '../../layout/search-session';
 import { EFFORT } from '../../layout/pace';
-import type { Saving } from '../../layout/savings';
+import type { Saving } from '../../layout/boards/savings';
 import type { Plan } from '../../plan';
 import { isBetter } from '../best-plan';
 import type { LookAsk, Planner } from '../planner';

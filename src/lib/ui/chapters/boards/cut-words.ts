@@ -1,6 +1,6 @@
 import type { Cut } from '../../../nest/types';
-import { cutKind, givesText, partLabel, type SheetAt } from '../../../print/cut-text';
-import type { Figures } from '../../../print/figures';
+import { cutKind, givesText, partLabel, type SheetAt } from '../../../print/wording/cut-text';
+import type { Figures } from '../../../print/wording/figures';
 
 /** What one cut is set to and gives, in the words of the printed cutting list. */
 export interface CutWords {

@@ -1,0 +1,68 @@
+import { createInterface } from 'node:readline';
+import { createReadStream } from 'node:fs';
+import { parseJobText } from '../../lib/job/reading/text';
+import type { Problem } from '../../lib/job/problems/problem';
+import { readStdin, readText } from '../input';
+import { look, type Patience } from './effort';
+import { readNest } from './problem';
+import { parse, seconds, wholeNumber } from '../options';
+import { problemJson, problemText } from '../print-problems';
+
+/** `nest`: a plain problem in, its layout out. Returns the exit code. */
+export async function nestCommand(args: readonly string[]): Promise<number> {
+	const { values, file } = parse(args, {
+		effort: { type: 'string' },
+		seconds: { type: 'string' },
+		seed: { type: 'string' },
+		lines: { type: 'boolean' },
+	});
+	const patience: Patience = {
+		seed: wholeNumber(values, 'seed', 0xffffffff) ?? 1,
+		effort: wholeNumber(values, 'effort', 1e12),
+		seconds: seconds(values),
+	};
+	const from = file === '-' ? undefined : file;
+	if (values['lines']) return everyLine(from, patience);
+	const answer = solve(from === undefined ? await readStdin() : readText(from), patience);
+	if ('problems' in answer) {
+		process.stderr.write(answer.problems.map(problemText).join(''));
+		return 1;
+	}
+	process.stdout.write(JSON.stringify(answer.answer, null, 2) + '\n');
+	return 0;
+}
+
+type Solved = { readonly answer: object } | { readonly problems: readonly Problem[] };
+
+function solve(text: string, patience: Patience): Solved {
+	const read = parseJobText(text);
+	if ('problems' in read) return read;
+	const nest = readNest(read.file);
+	if ('problems' in nest) return nest;
+	const answer = look(nest.nest, patience);
+	const noted = read.twice.map(problemJson);
+	return { answer: noted.length > 0 ? { ...answer, problems: noted } : answer };
+}
+
+/** An answer a line, written as soon as it is found; a line with problems is answered with them. */
+async function everyLine(file: string | undefined, patience: Patience): Promise<number> {
+	if (file !== undefined) readText(file); // an unreadable file is refused before the first answer
+	const input = file === undefined ? process.stdin : createReadStream(file);
+	let code = 0;
+	for await (const line of createInterface({ input, crlfDelay: Infinity })) {
+		if (line.trim() === '') continue;
+		const answer = solve(line, patience);
+		if ('problems' in answer) code = 1;
+		const shown =
+			'problems' in answer ? { problems: answer.problems.map(problemJson) } : answer.answer;
+		await write(JSON.stringify(shown) + '\n');
+	}
+	return code;
+}
+
+/** Waits while whoever reads the answers is slower than they come. */
+function write(text: string): Promise<void> {
+	return new Promise((resolve, reject) => {
+		process.stdout.write(text, (error) => (error ? reject(error) : resolve()));
+	});
+}

@@ -1,0 +1,90 @@
+import { guard } from '../../lib/job/reading/guard';
+import { problemsOf } from '../../lib/job/reading/issue-words';
+import type { Problem } from '../../lib/job/problems/problem';
+import type { z } from '../../lib/job/zod';
+import type { RollProblem, RouterProblem, SawProblem } from '../../lib/nest/types';
+import { shapeOf } from './outline';
+import { rollSchema, sheetsSchema, type RollFile, type SheetsFile } from './schema';
+
+/** A plain nest problem, ready for the search that takes it. */
+export type NestProblem =
+	| { readonly kind: 'saw'; readonly problem: SawProblem }
+	| { readonly kind: 'router'; readonly problem: RouterProblem }
+	| { readonly kind: 'roll'; readonly problem: RollProblem };
+
+export type ReadNest = { readonly nest: NestProblem } | { readonly problems: readonly Problem[] };
+
+/** Reads a plain nest problem. Any fault refuses it whole: a layout of half the pieces would be no answer. */
+export function readNest(file: unknown): ReadNest {
+	const refused = guard(file);
+	if (refused)
+		return { problems: [{ ...refused, what: refused.what.replace('a job', 'a nest problem') }] };
+	const kind = (file as { nest?: unknown }).nest;
+	if (kind === 'sheets') return through(sheetsSchema, file, sheetsProblem);
+	if (kind === 'roll') return through(rollSchema, file, rollProblem);
+	const seen = kind === undefined ? '"nest" is missing.' : `"nest" is ${JSON.stringify(kind)}.`;
+	return { problems: [stop(['nest'], seen, 'It should be "sheets" or "roll".')] };
+}
+
+function through<S extends z.ZodType>(
+	schema: S,
+	file: unknown,
+	build: (read: z.output<S>, problems: Problem[]) => NestProblem,
+): ReadNest {
+	const parsed = schema.safeParse(file);
+	if (!parsed.success) {
+		const problems = problemsOf(parsed.error.issues, schema, file);
+		return { problems: problems.map((p) => ({ ...p, kind: 'stop' })) };
+	}
+	const problems: Problem[] = [];
+	const nest = build(parsed.data, problems);
+	return problems.length > 0 ? { problems } : { nest };
+}
+
+function sheetsProblem(read: SheetsFile, problems: Problem[]): NestProblem {
+	doubles(read.sheets, 'sheets', problems);
+	doubles(read.pieces, 'pieces', problems);
+	const { trim } = read;
+	const sheets = read.sheets.map((s) => ({
+		...s,
+		price: Math.round(s.price * 100),
+		rank: s.price === 0 ? 1 : 2,
+		trim: { left: trim, right: trim, bottom: trim, top: trim },
+	}));
+	const pieces = read.pieces.flatMap(({ id, count, turns, ...given }, i) => {
+		const shape = shapeOf({ id, ...given }, ['pieces', i], problems);
+		return shape && count > 0 ? [{ id, count, turns, ...shape }] : [];
+	});
+	const { keep, kerf, stages } = read;
+	if (read.method === 'router') {
+		return { kind: 'router', problem: { bit: kerf, sheets, pieces, useHoles: false, keep } };
+	}
+	const limits = { fenceLimit: null, narrowestRip: null, first: 'any' as const };
+	return { kind: 'saw', problem: { kerf, sheets, pieces, stages, keep, ...limits } };
+}
+
+function rollProblem(read: RollFile, problems: Problem[]): NestProblem {
+	doubles(read.pieces, 'pieces', problems);
+	const pieces = read.pieces.flatMap(({ id, count, turns, ...given }, i) => {
+		const shape = shapeOf({ id, ...given }, ['pieces', i], problems);
+		return shape && count > 0 ? [{ id, count, turns, ...shape }] : [];
+	});
+	const by = pieces.some((p) => p.outline) ? 'outline' : 'rectangle';
+	const { width, gap, limit, repeat } = read;
+	return { kind: 'roll', problem: { width, gap, pieces, limit, repeat, by } };
+}
+
+function doubles(things: readonly { id: string }[], list: string, problems: Problem[]): void {
+	const seen = new Set<string>();
+	for (const [i, { id }] of things.entries()) {
+		if (seen.has(id)) {
+			const what = `The mark "${id}" is taken already.`;
+			problems.push(stop([list, i, 'id'], what, 'Give each its own mark, or raise the count.'));
+		}
+		seen.add(id);
+	}
+}
+
+function stop(path: Problem['path'], what: string, fix: string): Problem {
+	return { path, what, fix, kind: 'stop' };
+}

@@ -1,0 +1,104 @@
+import { parseJobText } from '../../lib/job/reading/text';
+import type { Problem } from '../../lib/job/problems/problem';
+import type { Progress } from '../../lib/layout/search-session';
+import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
+import { forPaper } from '../../lib/print/drawing/unprintable';
+import sample from '../../../shared/jobs/camper-bench.json';
+import { readStdin, readText } from '../input';
+import { parse, wholeNumber } from '../options';
+import { planFiles } from './files';
+import { planJson } from './json';
+import { problemText } from '../print-problems';
+import { summary } from './summary';
+import { Usage } from '../usage';
+import { writeFiles } from '../write-files';
+
+/** `plan`: a job in, everything made of it out. Returns the exit code. */
+export async function planCommand(args: readonly string[]): Promise<number> {
+	const { values, file: given } = parse(args, {
+		out: { type: 'string' },
+		json: { type: 'boolean' },
+		paper: { type: 'string' },
+		seed: { type: 'string' },
+		effort: { type: 'string' },
+	});
+	const seed = wholeNumber(values, 'seed', 0xffffffff);
+	const effort = wholeNumber(values, 'effort', 1e9);
+	const paper = paperOf(values['paper']);
+	const read = await readFile(given);
+	const options: PlanOptions = {
+		...(seed === null ? {} : { seed }),
+		...(effort === null ? {} : { effort }),
+		watch: tellTerminal(),
+	};
+	const file = paper ? onPaper(read.file, paper) : read.file;
+	const planned = noting(await makePlan(file, options), read);
+	clearTerminal();
+	if (values['json']) process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
+	else leave(planned, String(values['out'] ?? 'out'));
+	return refused(planned.problems);
+}
+
+/** `check`: the problems of a job, and nothing else. */
+export async function checkCommand(args: readonly string[]): Promise<number> {
+	const { file } = parse(args, {});
+	const read = await readFile(file);
+	const { problems } = noting(await makePlan(read.file, { watch: tellTerminal() }), read);
+	clearTerminal();
+	return refused(problems, process.stdout);
+}
+
+/** The plan with what only the text of its file could tell, and what its paper cannot show. */
+function noting(plan: Plan, { file, twice }: ReadFile): Plan {
+	return forPaper({ ...plan, problems: [...twice, ...plan.problems] }, file);
+}
+
+function leave(plan: Plan, folder: string): void {
+	const files = planFiles(plan);
+	writeFiles(folder, files);
+	const drawings = files.filter((f) => f.name.endsWith('.svg')).length;
+	const names = files.filter((f) => !f.name.endsWith('.svg')).map((f) => f.name);
+	process.stdout.write(summary(plan, folder, [...names, `${drawings} layouts as SVG`]));
+}
+
+type ReadFile = Exclude<ReturnType<typeof parseJobText>, { readonly problems: unknown }>;
+
+async function readFile(file: string | undefined): Promise<ReadFile> {
+	if (file === undefined) return { file: sample, twice: [] };
+	const text = file === '-' ? await readStdin() : readText(file);
+	const read = parseJobText(text);
+	if ('problems' in read)
+		throw new Usage(`${file}: ${read.problems.map((p) => `${p.what} ${p.fix}`).join(' ')}`);
+	return read;
+}
+
+function refused(problems: readonly Problem[], to: NodeJS.WriteStream = process.stderr): number {
+	to.write(problems.map(problemText).join(''));
+	return problems.length > 0 ? 1 : 0;
+}
+
+function paperOf(text: string | boolean | undefined): 'a4' | 'letter' | null {
+	if (text === undefined) return null;
+	if (text === 'a4' || text === 'letter') return text;
+	throw new Usage(`--paper is "${String(text)}": give a4 or letter.`);
+}
+
+/** The job on another paper; whatever else stands in the file is left for the reader to judge. */
+function onPaper(file: unknown, paper: string): unknown {
+	if (typeof file !== 'object' || file === null || Array.isArray(file)) return file;
+	const { shop } = file as { shop?: unknown };
+	if (shop !== undefined && (typeof shop !== 'object' || shop === null)) return file;
+	return { ...file, shop: { ...shop, paper } };
+}
+
+/** Progress is for whoever looks on, never for a file or another program. */
+function tellTerminal(): (progress: Progress) => boolean {
+	return ({ stage, done }) => {
+		if (process.stderr.isTTY) process.stderr.write(`\r\x1b[K${Math.round(done * 100)} % ${stage}`);
+		return true;
+	};
+}
+
+function clearTerminal(): void {
+	if (process.stderr.isTTY) process.stderr.write('\r\x1b[K');
+}

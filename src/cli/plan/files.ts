@@ -1,0 +1,19 @@
+import type { Plan } from '../../lib/plan';
+import { pdfFiles, plainFiles } from '../../lib/print/output-files';
+import { loadFonts } from '../fonts';
+import { planJson } from './json';
+import { LAYOUTS, type OutFile } from '../write-files';
+
+/** Everything the `plan` command leaves on disk. */
+export function planFiles(plan: Plan): OutFile[] {
+	const fonts = loadFonts();
+	return [
+		...pdfFiles('print-pack', plan, fonts),
+		...plainFiles('order', plan),
+		...plainFiles('cutting-list', plan),
+		...pdfFiles('labels', plan, fonts),
+		...pdfFiles('templates', plan, fonts),
+		{ name: 'plan.json', data: JSON.stringify(planJson(plan), null, '\t') + '\n' },
+		...plainFiles('layouts', plan).map((f) => ({ ...f, name: `${LAYOUTS}/${f.name}` })),
+	];
+}

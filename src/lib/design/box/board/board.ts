@@ -1,0 +1,80 @@
+import type { Outline } from '../../../geometry/outline';
+import type { BoardKey } from '../../../job/box/fields';
+import type { Material } from '../../../job/stock/stock';
+import { cornerFrame, edgesOf, ordered, type Edge } from './set-up';
+import type { Frame, Solid } from '../solid/solid';
+
+export type Role =
+	'wall' | 'end' | 'doubler' | 'overlay' | 'divider' | 'slot' | 'brace' | 'cleat' | 'ring';
+
+/** A hole or a recess, in the board's own frame (from the lower left corner of its outside face). */
+export interface Hole {
+	readonly outline: Outline;
+	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat'. */
+	readonly of: string;
+	readonly name: string;
+	/** Depth of a recess in the outside face, ticks; null right through. */
+	readonly recess: number | null;
+	readonly centre: { readonly x: number; readonly y: number };
+	/** Diameter or sides for the drawing: 'Ø 275'. */
+	readonly size: readonly number[];
+}
+
+/** A board of the box as it stands in the box. */
+export interface Board {
+	/** 'front', 'left', 'doubler-1', 'brace-2' ... */
+	readonly key: string;
+	/** The wall it belongs to, when it is one, or the wall it is glued to. */
+	readonly wall: BoardKey | null;
+	readonly name: string;
+	readonly role: Role;
+	readonly material: Material;
+	readonly frame: Frame;
+	readonly solid: Solid;
+	readonly edges: readonly Edge[];
+	/** Taken away from the solid: rabbets. */
+	readonly cuts: readonly Solid[];
+	readonly holes: Hole[];
+	/** 'along' the width of the box, 'across' it, or 'any'. */
+	readonly grain: 'along' | 'across' | 'any';
+	readonly notes: string[];
+}
+
+const NAMES: Readonly<Record<string, string>> = {
+	front: 'Front',
+	back: 'Back',
+	top: 'Top',
+	bottom: 'Bottom',
+	left: 'Left end',
+	right: 'Right end',
+	'step-face': 'Step face',
+	'step-top': 'Step top',
+	cut: 'Cut corner',
+};
+
+export function boardName(key: string): string {
+	return NAMES[key] ?? key.replace(/^side-/, 'Side ').replace(/^./, (c) => c.toUpperCase());
+}
+
+type Made = Pick<
+	Board,
+	'key' | 'wall' | 'name' | 'role' | 'material' | 'frame' | 'solid' | 'grain'
+> &
+	Partial<Pick<Board, 'cuts' | 'holes' | 'notes'>>;
+
+/** A board from its body and the way it is looked at: its frame is moved to its corner and its edges are measured. */
+export function boardOf(made: Made): Board {
+	const frame = cornerFrame(made.solid, made.frame);
+	const solid = ordered(made.solid, frame);
+	const { key, wall, name, role, material, grain } = made;
+	const own = { key, wall, name, role, material, grain };
+	return {
+		...own,
+		frame,
+		solid,
+		edges: edgesOf(solid, frame),
+		cuts: made.cuts ?? [],
+		holes: made.holes ?? [],
+		notes: made.notes ?? [],
+	};
+}

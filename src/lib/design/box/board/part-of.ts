@@ -1,0 +1,193 @@
+import { area, bounds, perimeter } from '../../../geometry/extent';
+import type { Corner, Outline, Point } from '../../../geometry/outline';
+import { ticks, TICKS_PER_MM, type Length } from '../../../measure/length';
+import type { Bevel, Part } from '../../part';
+import type { Board } from './board';
+import { bodyVolume, flat, planeArea, volumeOf } from '../solid/solid';
+
+/** A length of this many ticks or a hair more is the length itself: rounding noise must not cost a tick. */
+const HAIR = 1e-3;
+/** Bevels under this many degrees are square to any saw. */
+const SQUARE = 0.02;
+
+/** Where a point of the board's frame lies on the part: `length` runs along the grain. */
+export interface Lay {
+	readonly turned: boolean;
+	readonly low: Point;
+	readonly length: Length;
+	readonly width: Length;
+}
+
+/** Smallest rectangle, on the grid outward, that holds both faces; this is what is cut from the sheet. */
+export function layOf(board: Board): Lay {
+	const points = [...board.solid.outside, ...board.solid.inside].map((p) => flat(p, board.frame));
+	const low = {
+		x: down(Math.min(...points.map((p) => p.x))),
+		y: down(Math.min(...points.map((p) => p.y))),
+	};
+	const u = ticks(up(Math.max(...points.map((p) => p.x))) - low.x);
+	const v = ticks(up(Math.max(...points.map((p) => p.y))) - low.y);
+	const turned = board.grain === 'across';
+	return { turned, low, length: turned ? v : u, width: turned ? u : v };
+}
+
+const down = (x: number): number => Math.floor(x + HAIR) + 0;
+const up = (x: number): number => Math.ceil(x - HAIR) + 0;
+
+/** A point of the board's frame on the part, corner at 0, 0. Turned a quarter when the grain runs up the board. */
+function onPart(p: Point, lay: Lay): Point {
+	const x = p.x - lay.low.x;
+	const y = p.y - lay.low.y;
+	return lay.turned ? { x: y, y: lay.width - x } : { x, y };
+}
+
+export interface PartMark {
+	readonly id: string;
+	readonly label: string;
+	readonly owner: string;
+	readonly count: number;
+}
+
+export function partOf(board: Board, mark: PartMark, show: boolean): Part {
+	const lay = layOf(board);
+	const outline = outlineOf(board, lay);
+	const bevels = bevelsOf(board, lay);
+	return {
+		...mark,
+		name: board.name,
+		material: board.material.id,
+		thickness: board.material.measured,
+		length: lay.length,
+		width: lay.width,
+		...(bevels.length > 0 ? { short: shortOf(board, lay) } : {}),
+		...(outline ? { outline } : {}),
+		holes: board.holes.filter((h) => h.recess === null).map((h) => holeOn(h.outline, lay)),
+		grain: board.grain === 'any' || !board.material.grain ? 'any' : 'length',
+		bevels,
+		face: 'outside',
+		show,
+		routed: routedOf(board),
+		mass: massOf(board),
+		notes: board.notes,
+	};
+}
+
+/** Size of the shorter face in each direction. */
+function shortOf(board: Board, lay: Lay): { length: Length; width: Length } {
+	const faces = [board.solid.outside, board.solid.inside].map((face) => {
+		const points = face.map((p) => onPart(flat(p, board.frame), lay));
+		const spread = (pick: (p: Point) => number): number =>
+			Math.max(...points.map(pick)) - Math.min(...points.map(pick));
+		return { length: spread((p) => p.x), width: spread((p) => p.y) };
+	});
+	return {
+		length: ticks(Math.round(Math.min(faces[0]!.length, faces[1]!.length))),
+		width: ticks(Math.round(Math.min(faces[0]!.width, faces[1]!.width))),
+	};
+}
+
+/** The outline to cut, or null for a rectangle. Of a board with bevels all round: both faces together. */
+function outlineOf(board: Board, lay: Lay): Outline | null {
+	const faces = [board.solid.outside, board.solid.inside].map((face) =>
+		face.map((p) => onPart(flat(p, board.frame), lay)),
+	);
+	const same = faces[0]!.every(
+		(p, i) => Math.hypot(p.x - faces[1]![i]!.x, p.y - faces[1]![i]!.y) < 0.5,
+	);
+	const shape = same ? faces[0]! : hull(faces.flat());
+	const onGrid = shape.map((p) => ({
+		x: Math.min(lay.length, Math.max(0, Math.round(p.x))),
+		y: Math.min(lay.width, Math.max(0, Math.round(p.y))),
+	}));
+	return isRectangle(onGrid, lay) ? null : onGrid;
+}
+
+function isRectangle(outline: readonly Point[], lay: Lay): boolean {
+	return Math.abs(planeArea(outline) - lay.length * lay.width) < 2 * (lay.length + lay.width);
+}
+
+/** Convex hull, counter-clockwise: the monotone chain. */
+export function hull(points: readonly Point[]): Point[] {
+	const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
+	const half = (run: readonly Point[]): Point[] => {
+		const chain: Point[] = [];
+		for (const p of run) {
+			while (chain.length > 1 && turnOf(chain.at(-2)!, chain.at(-1)!, p) <= 0.5) chain.pop();
+			chain.push(p);
+		}
+		chain.pop();
+		return chain;
+	};
+	return [...half(sorted), ...half([...sorted].reverse())];
+}
+
+/** How far `c` lies to the left of the line a-b, ticks. */
+function turnOf(a: Point, b: Point, c: Point): number {
+	const long = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+	return ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / long;
+}
+
+function holeOn(outline: Outline, lay: Lay): Outline {
+	return outline.map((c): Corner => {
+		const p = onPart(c, lay);
+		return { x: Math.round(p.x), y: Math.round(p.y), ...(c.bulge ? { bulge: c.bulge } : {}) };
+	});
+}
+
+function bevelsOf(board: Board, lay: Lay): Bevel[] {
+	const n = board.solid.outside.length;
+	return board.edges.flatMap((edge, k) => {
+		if (edge.tilt < SQUARE) return [];
+		const a = onPart(flat(board.solid.outside[k]!, board.frame), lay);
+		const b = onPart(flat(board.solid.outside[(k + 1) % n]!, board.frame), lay);
+		const { side, mitre } = sideOf(a, b);
+		const turn = mitre < SQUARE ? {} : { mitre };
+		return [{ edge: edge.letter, side, tilt: edge.tilt, long: edge.long, ...turn }];
+	});
+}
+
+/** Which side of the rectangle an edge run counter-clockwise lies on, and its turn from that side, degrees. */
+export function sideOf(a: Point, b: Point): { side: Bevel['side']; mitre: number } {
+	const dx = b.x - a.x;
+	const dy = b.y - a.y;
+	const level = Math.abs(dx) >= Math.abs(dy);
+	const mitre =
+		(Math.atan2(level ? Math.abs(dy) : Math.abs(dx), level ? Math.abs(dx) : Math.abs(dy)) * 180) /
+		Math.PI;
+	if (level) return { side: dx > 0 ? 'bottom' : 'top', mitre };
+	return { side: dy > 0 ? 'right' : 'left', mitre };
+}
+
+/** Edge cut with a router or a jigsaw: holes and recesses all round, rabbets once along. */
+function routedOf(board: Board): Length {
+	const holes = board.holes.reduce((sum, h) => sum + perimeter(h.outline), 0);
+	const rabbets = board.cuts.reduce((sum, cut) => {
+		const points = [...cut.inside, ...cut.outside].map((p) => roundPoint(flat(p, board.frame)));
+		const b = bounds(points);
+		return sum + Math.max(b.length, b.width);
+	}, 0);
+	return ticks(Math.round(holes + rabbets));
+}
+
+const roundPoint = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });
+
+/** Wood in a board, cubic ticks: its body less its rabbets, holes and recesses. */
+export function woodOf(board: Board): number {
+	const t = board.material.measured;
+	const cuts = board.cuts.reduce((sum, c) => sum + Math.abs(bodyVolume(c)), 0);
+	const holes = board.holes.reduce(
+		(sum, h) => sum + Math.abs(area(h.outline)) * (h.recess ?? t),
+		0,
+	);
+	return volumeOf(board.solid, board.frame, t) - cuts - holes;
+}
+
+/** kg of one board: its wood at the density of its material. */
+export function massOf(board: Board): number {
+	return kg(woodOf(board), board.material.density);
+}
+
+/** kg of so many cubic ticks at so many kg/m3. */
+export function kg(cubicTicks: number, density: number): number {
+	return (cubicTicks / (TICKS_PER_MM * 1000) ** 3) * density;
+}

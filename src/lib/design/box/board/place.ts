@@ -1,0 +1,77 @@
+import type { Spot } from '../../../job/box/fields';
+import type { Point } from '../../../geometry/outline';
+import { holds, type Air } from '../solid/air';
+import type { Board } from './board';
+import { flat, raised, type Frame } from '../solid/solid';
+import { add3, scale3, type Point3 } from '../solid/vec';
+
+/** Somewhere on the outside of a wall, and the way in from there. */
+export interface Place {
+	readonly wall: Board;
+	/** In the frame of the wall, from the lower left corner of its outside face. */
+	readonly at: Point;
+	readonly point: Point3;
+	/** Straight in, square to the wall. */
+	readonly inward: Point3;
+	/** Thickness of the wall and of the layers inside it. */
+	readonly stack: number;
+	/** Thickness of the layers outside the wall, which a flange sits on. */
+	readonly proud: number;
+	/** Layers on that wall, inside and outside, which are cut through with it. */
+	readonly layers: readonly Board[];
+}
+
+/** Corners of the outside face in its own frame. */
+export const faceOf = (board: Board): Point[] =>
+	board.solid.outside.map((p) => flat(p, board.frame));
+
+/** The middle of a face: of the rectangle round it. */
+export function middleOf(board: Board): Point {
+	const face = faceOf(board);
+	const x = face.map((p) => p.x);
+	const y = face.map((p) => p.y);
+	return { x: (Math.min(...x) + Math.max(...x)) / 2, y: (Math.min(...y) + Math.max(...y)) / 2 };
+}
+
+/** A spot on a wall, shifted `along` it for the members of a row; null when the box has no such wall. */
+export function placeOn(
+	boards: readonly Board[],
+	key: string,
+	spot: Spot,
+	along = 0,
+): Place | null {
+	const wall = boards.find((b) => b.key === key && (b.role === 'wall' || b.role === 'end'));
+	if (!wall) return null;
+	const middle = middleOf(wall);
+	const at = { x: (spot.across ?? middle.x) + along, y: spot.up ?? middle.y };
+	const layers = boards.filter(
+		(b) => (b.role === 'doubler' || b.role === 'overlay') && b.wall === key,
+	);
+	const thick = (role: Board['role']): number =>
+		layers.reduce((sum, b) => sum + (b.role === role ? b.material.measured : 0), 0);
+	return {
+		wall,
+		at,
+		point: raised(at, wall.frame),
+		inward: scale3(wall.frame.n, -1),
+		stack: wall.material.measured + thick('doubler'),
+		proud: thick('overlay'),
+		layers,
+	};
+}
+
+/** A point of the wall's frame in the frame of a layer behind it, straight through. */
+export function through(p: Point, from: Frame, to: Frame): Point {
+	return flat(raised(p, from), to);
+}
+
+/** The chamber that begins behind a place, or -1 when a board stands right there. */
+export function roomBehind(rooms: readonly { air: Air }[], place: Place): number {
+	const just = add3(place.point, scale3(place.inward, place.stack + 4));
+	return rooms.findIndex((r) => holds(r.air, just));
+}
+
+/** Centres of a row of `count`, `pitch` apart, about its middle. */
+export function rowOf(count: number, pitch: number): number[] {
+	return Array.from({ length: count }, (_, i) => (i - (count - 1) / 2) * pitch);
+}

@@ -1,0 +1,46 @@
+import type { Point } from '../../../geometry/outline';
+import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from '../solid/solid';
+
+/* How the body of a board is brought into the order every drawing and every size relies on. */
+
+/** One edge of a board, in the order of the corners of its faces. */
+export interface Edge {
+	/** The seam's letter, the same on the neighbour; empty where nothing meets it. */
+	letter: string;
+	readonly tilt: number;
+	readonly long: 'outside' | 'inside';
+}
+
+/** The frame moved to the lower left corner of the outside face. */
+export function cornerFrame(solid: Solid, frame: Frame): Frame {
+	const points = solid.outside.map((p) => flat(p, frame));
+	const low = { x: Math.min(...points.map((p) => p.x)), y: Math.min(...points.map((p) => p.y)) };
+	return { ...frame, at: raised(low, frame) };
+}
+
+/** Both faces started at their lower left corner and run counter-clockwise as seen from outside. */
+export function ordered(solid: Solid, frame: Frame): Solid {
+	const points = solid.outside.map((p) => flat(p, frame));
+	const clockwise = planeArea(points) < 0;
+	const n = points.length;
+	const order = points.map((_, i) => (clockwise ? n - 1 - i : i));
+	const first = order.reduce((best, k) => (lower(points[k]!, points[best]!) ? k : best), order[0]!);
+	const start = order.indexOf(first);
+	const turned = order.map((_, i) => order[(start + i) % n]!);
+	return {
+		outside: turned.map((k) => solid.outside[k]!),
+		inside: turned.map((k) => solid.inside[k]!),
+	};
+}
+
+function lower(a: Point, b: Point): boolean {
+	return Math.abs(a.y - b.y) > 0.5 ? a.y < b.y : a.x < b.x;
+}
+
+/** Tilts of all edges; the letters come when it is known what meets there. */
+export function edgesOf(solid: Solid, frame: Frame): Edge[] {
+	return solid.outside.map((_, k) => {
+		const { tilt, long } = edgeTilt(solid, frame, k);
+		return { letter: '', tilt: tilt < 1e-6 ? 0 : tilt, long };
+	});
+}

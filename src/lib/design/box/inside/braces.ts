@@ -1,0 +1,151 @@
+import type { Box } from '../../../job/box/box';
+import type { Brace } from '../../../job/box/inside';
+import type { Material, Sundry } from '../../../job/stock/stock';
+import { apart } from '../solid/apart';
+import { boardOf, type Board } from '../board/board';
+import { rodObstacle, type Obstacle } from '../board/obstacle';
+import { kg, woodOf } from '../board/part-of';
+import type { Rack } from '../rack';
+import { edgeSeams, type Meeting } from './rooms';
+import type { Seam } from '../board/seam';
+import type { Frame, Solid } from '../solid/solid';
+import type { Trouble } from '../../problem-log';
+import type { Point3 } from '../solid/vec';
+import { windowsIn } from './window';
+
+/** A rod from wall to wall; its ends are cut to the walls. */
+export interface Rod {
+	readonly name: string;
+	readonly diameter: number;
+	/** Longest length, ticks. */
+	readonly length: number;
+	readonly from: Point3;
+	readonly to: Point3;
+}
+
+/** Cubic ticks a rod takes: cut to leaning walls it loses at one side of its axis what it keeps at the other. */
+function rodVolume(rod: Rod): number {
+	const { from, to } = rod;
+	const axis = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
+	return Math.PI * (rod.diameter / 2) ** 2 * axis;
+}
+
+/** kg/m3 of a beech rod at 12 % moisture: Wood Handbook, FPL-GTR-282 (2021), table 5-3a, specific gravity 0.64. From memory. */
+const BEECH = 720;
+
+/** kg of one rod, of the rods on the rack. */
+export function rodMass(rod: Rod, sundries: readonly Sundry[]): number {
+	const own = sundries.find((s) => s.kind === 'dowel' && s.density !== undefined);
+	return kg(rodVolume(rod), own?.density ?? BEECH);
+}
+
+export interface Braced {
+	readonly boards: readonly Board[];
+	readonly rods: readonly Rod[];
+	readonly seams: readonly Seam[];
+	readonly obstacles: readonly Obstacle[];
+	/** Cubic ticks taken from each chamber. */
+	readonly taken: readonly number[];
+}
+
+export type Plate = Exclude<Brace, { kind: 'dowel' }>;
+
+export type Dowel = Extract<Brace, { kind: 'dowel' }>;
+
+/** A frame or a shelf as it stands in a chamber, before it is a board. */
+export interface PlateBody {
+	readonly solid: Solid;
+	readonly frame: Frame;
+	readonly meets: readonly Meeting[];
+	/** Are its edges square? Then its windows follow its outline. */
+	readonly square: boolean;
+	readonly notes?: string[];
+}
+
+/** How one brace is set into one chamber of a form; null where it has no place there. */
+interface BraceMaker {
+	rod(brace: Dowel, b: number, room: number): Rod | null;
+	/** A frame or a shelf of thickness `t`. */
+	plate(brace: Plate, room: number, t: number): PlateBody | null;
+	/** Says why a brace has no place in any chamber. */
+	missed(brace: Brace, b: number): void;
+}
+
+/** All braces of a box, each in every chamber that it meets. */
+export function braceAll(
+	box: Box,
+	rooms: number,
+	maker: BraceMaker,
+	rack: Rack,
+	trouble: Trouble,
+): Braced {
+	const boards: Board[] = [];
+	const rods: Rod[] = [];
+	const seams: Seam[] = [];
+	const taken = new Array<number>(rooms).fill(0);
+	const setRod = (brace: Dowel, b: number, r: number): boolean => {
+		const rod = maker.rod(brace, b, r);
+		if (rod) rods.push(rod);
+		taken[r]! += rod ? rodVolume(rod) : 0;
+		return rod !== null;
+	};
+	const setPlate = (brace: Plate, b: number, r: number, material: Material): boolean => {
+		const body = maker.plate(brace, r, material.measured);
+		if (!body) return false;
+		const board = plateBoard(brace, body, material, braceName(brace, b), boards.length + 1);
+		boards.push(board);
+		seams.push(...edgeSeams(board, body.meets, false));
+		taken[r]! += woodOf(board);
+		return true;
+	};
+	box.braces.forEach((brace, b) => {
+		const rod = brace.kind === 'dowel';
+		const material = rod ? null : rack.of(brace.material, ['braces', b, 'material']);
+		if (!rod && !material) return;
+		const met = taken.map((_, r) => (rod ? setRod(brace, b, r) : setPlate(brace, b, r, material!)));
+		if (!met.includes(true)) maker.missed(brace, b);
+	});
+	sayCrossing(boards, trouble);
+	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
+	return { boards, rods, seams, obstacles, taken };
+}
+
+function plateBoard(
+	brace: Plate,
+	{ solid, frame, square, notes = [] }: PlateBody,
+	material: Material,
+	name: string,
+	n: number,
+): Board {
+	const board = boardOf({
+		key: `brace-${n}`,
+		wall: null,
+		name,
+		role: 'brace',
+		material,
+		solid,
+		frame,
+		grain: 'along',
+		notes,
+	});
+	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, square));
+	return board;
+}
+
+/** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
+function sayCrossing(boards: readonly Board[], trouble: Trouble): void {
+	boards.forEach((a, i) => {
+		for (const b of boards.slice(i + 1)) {
+			if (apart(a.solid, b.solid)) continue;
+			trouble.check(
+				['braces'],
+				`${a.name} and ${b.name} cross each other.`,
+				'Cut each halfway through where they cross, so that they slide together, or move one of them.',
+			);
+		}
+	});
+}
+
+export const braceName = (brace: Brace, b: number): string =>
+	brace.name ??
+	`${{ window: 'Window brace', shelf: 'Shelf brace', dowel: 'Rod' }[brace.kind]} ${b + 1}`;

@@ -1,0 +1,202 @@
+import type { Box } from '../../../job/box/box';
+import { volumeOfAir, type Air, type SweptAir } from '../solid/air';
+import type { Board } from '../board/board';
+import { braceSwept, type SlottedWall } from './brace';
+import type { Braced, Rod } from './braces';
+import { cleatAll, cleatsIn, type CleatRoom } from './cleat';
+import { doubleInside, doubleOutside } from './doubler';
+import { seatDrivers, type Seated } from './driver';
+import { cutTerminal } from './fitting';
+import { liningTakes, type Lined } from './lining';
+import type { Obstacle } from '../board/obstacle';
+import type { Rack } from '../rack';
+import { divide } from './rooms';
+import type { Seam } from '../board/seam';
+import type { Shell } from '../shell/shell';
+import type { Section } from '../shell/swept-section';
+import type { Trouble } from '../../problem-log';
+import { clearOf, slotSetups } from '../vent/slot-setup';
+import { roundSetups } from '../vent/tube';
+import type { SlotSetup, VentSetup } from '../vent/vent';
+import { tuneRooms, type VentResult } from '../vent/vent-result';
+import { openFront } from '../shell/trim';
+import { cubicTicks, type Taken } from '../solid/volume';
+
+/** Everything in a box once all is in its place. */
+export interface Inside {
+	readonly boards: readonly Board[];
+	readonly seams: readonly Seam[];
+	readonly rooms: readonly { readonly air: Air; readonly gross: number }[];
+	readonly taken: readonly Taken[];
+	readonly seated: readonly Seated[];
+	readonly rods: readonly Rod[];
+	readonly vents: readonly VentResult[];
+	readonly obstacles: readonly Obstacle[];
+	readonly lined: Lined;
+}
+
+/** What the walls enclose, before anything is put in. */
+export function bareAir(section: Section): SweptAir {
+	const { inner, keys, x0, x1 } = section;
+	return { kind: 'swept', corners: inner, keys, x0, x1, left: 'left', right: 'right' };
+}
+
+/** Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls. */
+export function fillSwept(box: Box, shell: Shell, rack: Rack, trouble: Trouble): Inside {
+	const { section } = shell;
+	const bare = bareAir(section);
+	const doubled = doubleInside(section, box, bare, rack, trouble);
+	const overlays = doubleOutside(section, box, rack, trouble);
+	const divided = divide(box, bare, doubled.air, rack, trouble);
+	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
+	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, trouble);
+	const opened = slots.reduce(
+		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run).boards,
+		walls,
+	);
+	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
+	const slotted = divided.rooms.map((_, r) => slottedWalls(slots.filter((s) => s.room === r)));
+	const braced = braceSwept(box, clear, slotted, bare, rack, trouble);
+	const cleated = cleatAll(
+		box,
+		clear.length,
+		(r, wish, material, first) => {
+			const air = clear[r];
+			if (!air) return null;
+			const room = cleatRoom(air, divided.rooms[r]!.air, r, braced.boards, slots);
+			return cleatsIn(room, wish, material, first);
+		},
+		rack,
+		trouble,
+	);
+	const made = { shell, doubled, overlays, divided, braced, cleated };
+	return mount(box, stageOf(opened, made), slots, section, rack, trouble);
+}
+
+type Glued = Pick<Inside, 'boards' | 'seams'>;
+
+/** What stands in a box before anything is mounted; `walls` with what was cut out of them for slots. */
+export function stageOf(
+	walls: readonly Board[],
+	made: {
+		readonly shell: Glued;
+		readonly doubled: Glued;
+		readonly overlays: Glued;
+		readonly divided: Glued & Pick<Inside, 'rooms'>;
+		readonly braced: Braced;
+		readonly cleated: Glued & { readonly taken: readonly number[] };
+	},
+): Stage {
+	const { divided, braced, cleated } = made;
+	const { rooms } = divided;
+	const doubled = rooms.map((r) => r.gross - volumeOfAir(r.air));
+	const taken = { 'Doubled boards': doubled, Braces: braced.taken, Cleats: cleated.taken };
+	return {
+		boards: [...walls, ...divided.boards, ...braced.boards, ...cleated.boards],
+		seams: Object.values<Glued>(made).flatMap((m) => m.seams),
+		rooms,
+		taken: Object.entries(taken).flatMap(([what, volumes]) =>
+			volumes.map((volume, room) => ({ room, what, volume })),
+		),
+		rods: braced.rods,
+		obstacles: braced.obstacles,
+	};
+}
+
+export type Stage = Pick<Inside, 'boards' | 'seams' | 'rooms' | 'taken' | 'rods' | 'obstacles'>;
+
+/** What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are tuned. */
+export function mount(
+	box: Box,
+	stage: Stage,
+	slots: readonly SlotSetup[],
+	section: Section | null,
+	rack: Rack,
+	trouble: Trouble,
+): Inside {
+	const { rooms, boards } = stage;
+	const { seated, rings } = seatDrivers(box, boards, rooms, rack, trouble);
+	const taken = [...stage.taken];
+	for (const one of seated) {
+		if (one.driver.displacement <= 0 || one.room < 0) continue;
+		taken.push({ room: one.room, what: one.name, volume: cubicTicks(one.driver.displacement) });
+	}
+	const terminal = cutTerminal(box, boards, rooms, trouble);
+	if (terminal) taken.push(terminal);
+	const lined = liningTakes(box, boards, rooms);
+	taken.push(...lined.taken);
+	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, trouble)];
+	const tuned = tuneRooms(rooms, taken, setups, trouble);
+	return {
+		...stage,
+		boards: [...boards, ...rings, ...tuned.boards],
+		seams: [...stage.seams, ...tuned.seams, ...ringSeams(rings)],
+		taken: [...taken, ...tuned.taken],
+		seated,
+		lined,
+		vents: tuned.vents,
+		obstacles: [...stage.obstacles, ...tuned.obstacles],
+	};
+}
+
+function ringSeams(rings: readonly Board[]): Seam[] {
+	return rings.map((ring): Seam => {
+		const hole = ring.holes[0]!.size[0]!;
+		const a = ring.solid.outside;
+		const side = Math.hypot(a[1]!.x - a[0]!.x, a[1]!.y - a[0]!.y, a[1]!.z - a[0]!.z);
+		const area = side * side - (Math.PI / 4) * hole * hole;
+		return {
+			letter: '',
+			between: [ring.wall!, ring.key],
+			kind: 'face',
+			length: 0,
+			area,
+			at: a[0]!,
+			seals: false,
+		};
+	});
+}
+
+function cleatRoom(
+	air: SweptAir,
+	whole: SweptAir,
+	r: number,
+	braces: readonly Board[],
+	slots: readonly SlotSetup[],
+): CleatRoom {
+	const own = slots.filter((s) => s.room === r && !s.cheek);
+	const taken = new Set(own.flatMap((s) => slotSides(s)));
+	const plates = braces
+		.filter((b) => Math.abs(b.frame.n.x) > 0.99)
+		.map((b) => [b.solid.outside[0]!.x, b.solid.inside[0]!.x].sort((x, y) => x - y))
+		.filter(([from, to]) => from! > air.x0 && to! < air.x1)
+		.sort((a, b) => a[0]! - b[0]!);
+	const edges = [air.x0, ...plates.flat(), air.x1];
+	const free = Array.from(
+		{ length: edges.length / 2 },
+		(_, i) => [edges[2 * i]!, edges[2 * i + 1]!] as const,
+	);
+	return {
+		air,
+		sides: air.keys.map((key) => !taken.has(key)),
+		ends: {
+			left: whole.left === 'left' && !taken.has('left'),
+			right: whole.right === 'right' && !taken.has('right'),
+		},
+		free: free.filter(([from, to]) => to > from),
+	};
+}
+
+function slottedWalls(slots: readonly SlotSetup[]): SlottedWall[] {
+	return slots
+		.filter((s) => !s.cheek)
+		.flatMap((s) =>
+			slotSides(s).map((wall) => ({ wall, deep: s.vent.gap + s.size.board, slot: s.name })),
+		);
+}
+
+/** The walls a slot runs along: its board is there instead. */
+function slotSides(s: SlotSetup): string[] {
+	const behind = s.plane.keys[(s.plane.front + 2) % s.plane.keys.length]!;
+	return s.vent.bend === 'L' ? [s.vent.along, behind] : [s.vent.along];
+}

@@ -1,0 +1,129 @@
+import type { Box } from '../../../job/box/box';
+import type { Board, Role } from '../board/board';
+import type { AssemblyStep } from '../box-plan';
+import { along, screwsOf } from '../board/needs';
+import type { Seam } from '../board/seam';
+import { TICKS_PER_MM } from '../../../measure/length';
+import { shown } from '../shown';
+
+const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
+
+/**
+ * The order of putting together: layers on their boards, one closing board flat on the bench, the others stood on it one by
+ * one, what goes inside, then the board that shuts it. A usual way, common practice, no source.
+ */
+export function assemblyOf(
+	box: Box,
+	boards: readonly Board[],
+	seams: readonly Seam[],
+	labels: ReadonlyMap<string, string>,
+): AssemblyStep[] {
+	const named = (b: Board): string => `${labels.get(b.key) ?? ''} ${b.name}`.trim();
+	const tapered = box.shape.kind === 'tapered';
+	const [first, last] = tapered ? ['front', 'back'] : ['left', 'right'];
+	const by = (roles: readonly Role[]): Board[] => boards.filter((b) => roles.includes(b.role));
+	const round = by(['wall', 'end']).filter((b) => b.key !== first && b.key !== last);
+	const builder = new Builder(box, boards, seams);
+	builder.words(
+		`Cut all holes${box.ends.fit === 'rabbet' && !tapered ? ' and rabbets' : ''}, then put the boards together dry and check the bevels.`,
+	);
+	builder.add(by(['doubler']), (b) => `Glue ${named(b)} on the inside of its board`);
+	builder.place(first, (b) => `Lay ${named(b)} flat, outside down`);
+	for (const b of round) builder.place(b.key, () => `Stand ${named(b)} on it`);
+	builder.add(by(['divider']), (b) => `Set in ${named(b)}`);
+	builder.add(by(['slot']), (b) => `Set in ${named(b)}`);
+	builder.add(by(['brace']), (b) => `Set in ${named(b)}`);
+	const cleats = by(['cleat']);
+	if (cleats.length > 0)
+		builder.group(cleats, `Glue the ${cleats.length} cleats into their corners`);
+	if (box.fasteners.sealant)
+		builder.words('Run sealant along every inside seam you can still reach and let it set.');
+	if (box.lining) builder.words('Fix the lining while the box is open.');
+	builder.place(last, (b) => `Close with ${named(b)}`);
+	builder.add(by(['overlay', 'ring']), (b) => `Glue on ${named(b)}`);
+	return builder.steps;
+}
+
+class Builder {
+	readonly steps: AssemblyStep[] = [];
+	private readonly placed = new Set<string>();
+	private readonly used = new Set<Seam>();
+	constructor(
+		private readonly box: Box,
+		private readonly boards: readonly Board[],
+		private readonly seams: readonly Seam[],
+	) {}
+
+	words(text: string): void {
+		this.steps.push({ text, seams: [], glued: 0, screws: 0 });
+	}
+
+	place(key: string, say: (b: Board) => string): void {
+		const board = this.boards.find((b) => b.key === key);
+		if (board) this.group([board], say(board));
+	}
+
+	add(boards: readonly Board[], say: (b: Board) => string): void {
+		for (const b of boards) this.group([b], say(b));
+	}
+
+	/** One step: the seams that close now because both their boards are there. */
+	group(boards: readonly Board[], text: string): void {
+		for (const b of boards) this.placed.add(b.key);
+		const keys = new Set(boards.map((b) => b.key));
+		const closing = this.seams.filter(
+			(s) =>
+				!this.used.has(s) &&
+				s.between.some((k) => keys.has(k)) &&
+				s.between.every((k) => this.placed.has(k) || this.laterWall(k, s)),
+		);
+		for (const s of closing) this.used.add(s);
+		const letters = closing.map((s) => s.letter).filter((l) => l !== '');
+		const screws = closing.reduce((sum, s) => sum + screwsOf(s, this.box), 0);
+		const glued = squareMm(closing.reduce((sum, s) => sum + s.area, 0));
+		this.steps.push({
+			text: `${text}${tail(letters, glued, screws, closing, this.box)}.`,
+			seams: letters,
+			glued,
+			screws,
+		});
+	}
+
+	/** A layer is glued to its wall before the wall itself is stood up. */
+	private laterWall(key: string, seam: Seam): boolean {
+		return seam.kind === 'face' && this.boards.some((b) => b.key === key);
+	}
+}
+
+function tail(
+	letters: readonly string[],
+	glued: number,
+	screws: number,
+	closing: readonly Seam[],
+	box: Box,
+): string {
+	const parts: string[] = [];
+	if (letters.length > 0) parts.push(`seam${letters.length > 1 ? 's' : ''} ${letters.join(', ')}`);
+	if (glued > 0) parts.push(`glue ${Math.round(glued / 100)} cm2`);
+	const apart = screws > 0 ? spacingOf(closing, box) : 0;
+	if (screws > 0)
+		parts.push(`${screws} screws${apart > 0 ? ` about ${shown(apart)} mm apart` : ''}`);
+	return parts.length > 0 ? ` (${parts.join('; ')})` : '';
+}
+
+/** Widest even spacing among the screwed seams of a step. */
+function spacingOf(closing: readonly Seam[], box: Box): number {
+	const screwed = closing.filter((s) => screwsOf(s, box) > 0);
+	return (
+		Math.round(
+			Math.max(...screwed.map((s) => evenSpacing(s.length, box.fasteners.screwSpacing))) /
+				TICKS_PER_MM,
+		) * TICKS_PER_MM
+	);
+}
+
+/** Distance between fasteners set evenly, the outer ones 50 mm from the ends of the seam. */
+export function evenSpacing(length: number, wanted: number): number {
+	const free = Math.max(length - 100 * TICKS_PER_MM, 0);
+	return free / (along(length, wanted) - 1);
+}

@@ -1,0 +1,131 @@
+import type { Box } from '../../../job/box/box';
+import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent/acoustics';
+import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
+import type { Inside } from '../inside/inside';
+import { litres } from '../solid/volume';
+import type { Trouble } from '../../problem-log';
+
+/** Net volume of a chamber in litres: what is left once everything has taken its share. */
+export function netOf(inside: Inside, room: number): number {
+	const own = inside.taken.filter((t) => t.room === room);
+	return litres(own.reduce((left, t) => left - t.volume, inside.rooms[room]?.gross ?? 0));
+}
+
+/** Gross, each deduction on its own line, and net, of every chamber; then what the air in it does. */
+export function chambersOf(box: Box, inside: Inside, trouble: Trouble): Chamber[] {
+	return inside.rooms.map((room, r) => {
+		const net = netOf(inside, r);
+		if (net <= 0) {
+			trouble.stop(
+				['shape'],
+				`Nothing is left of chamber ${r + 1}: what stands in it takes more than its ${two(litres(room.gross))} L.`,
+				'Make the box larger or put less in it.',
+			);
+		}
+		const vents = inside.vents.filter((v) => v.setup.room === r);
+		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, vents.length > 0) : 0;
+		const acting = net * (1 + (credit * (box.stuffing?.fill ?? 100)) / 1e4);
+		const wanted = box.target && box.target.chamber === r + 1 ? box.target.litres : null;
+		return {
+			number: r + 1,
+			gross: litres(room.gross),
+			deductions: linesOf(inside, r),
+			net,
+			vented: vents.length > 0,
+			acting,
+			stuffing: stuffingWords(box, vents.length > 0, credit, trouble),
+			wanted,
+			sealed: vents.length > 0 || net <= 0 ? null : sealedOf(box, inside, r, acting, trouble),
+			tuning: vents[0]?.hertz ?? null,
+		};
+	});
+}
+
+/** Two values of Qtc nearer than this, as a share, are one to the ear; the data of drivers vary by more. */
+const SAME_Q = 0.03;
+
+const two = (n: number): number => Math.round(n * 100) / 100;
+
+/** Lines of one name are added up; nothing is listed that takes nothing. */
+function linesOf(inside: Inside, room: number): VolumeLine[] {
+	const sums = new Map<string, number>();
+	for (const t of inside.taken) {
+		if (t.room === room) sums.set(t.what, (sums.get(t.what) ?? 0) + t.volume);
+	}
+	return [...sums]
+		.filter(([, v]) => Math.abs(v) > 1e6)
+		.map(([what, v]) => ({ what, litres: litres(v) }));
+}
+
+function stuffingWords(box: Box, vented: boolean, credit: number, trouble: Trouble): string | null {
+	const { stuffing } = box;
+	if (!stuffing) return null;
+	if (vented) return 'Nothing is counted for stuffing in a vented chamber.';
+	if (stuffing.credit > credit) {
+		trouble.check(
+			['stuffing', 'credit'],
+			`${stuffing.credit} % more volume is asked for stuffing; no more than ${credit} % is counted.`,
+			`Set ${credit} % or less.`,
+		);
+	}
+	return `Stuffing is counted as ${credit} % more volume over ${stuffing.fill} % of the chamber; common practice 15 to 25 %.`;
+}
+
+/** The sealed check, made when the drivers of a chamber are alike and their data are there. */
+function sealedOf(
+	box: Box,
+	inside: Inside,
+	room: number,
+	acting: number,
+	trouble: Trouble,
+): SealedFigures | null {
+	const own = inside.seated.filter((s) => s.room === room);
+	const first = own[0];
+	const data = first?.driver.data;
+	if (!first || data?.fs === undefined || data.qts === undefined || data.vas === undefined)
+		return null;
+	if (own.some((s) => s.index !== first.index)) return null;
+	// Drivers side by side in one chamber share it: their compliance volumes add up.
+	const vas = data.vas * own.length;
+	const path = ['drivers', first.index, 'data'];
+	if (box.qtc !== null && box.qtc <= data.qts) {
+		trouble.check(
+			['qtc'],
+			`A Qtc of ${box.qtc} lies at or below the driver's own Q of ${data.qts}; no box can lower it.`,
+			`Ask for more than ${data.qts}, or take another driver.`,
+		);
+	}
+	const found = sealed(data.fs, data.qts, vas, acting);
+	if (found.qtc > 1.5) {
+		trouble.check(
+			path,
+			`In ${two(acting)} L this driver comes to a Qtc of ${two(found.qtc)}: it will boom.`,
+			'Give it more volume.',
+		);
+	}
+	const wantedVolume = box.qtc === null ? null : volumeForQtc(data.qts, vas, box.qtc);
+	if (wantedVolume !== null) {
+		const credit = acting / netOf(inside, room);
+		twoWishes(box, room, found.qtc, wantedVolume / credit, trouble);
+	}
+	return { ...found, wantedVolume };
+}
+
+/** Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc loses by it. */
+function twoWishes(box: Box, room: number, qtc: number, net: number, trouble: Trouble): void {
+	const { target } = box;
+	if (!target || target.chamber !== room + 1 || Math.abs(qtc / box.qtc! - 1) < SAME_Q) return;
+	trouble.check(
+		['qtc'],
+		`${two(target.litres)} L are wanted and a Qtc of ${box.qtc}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
+		`Ask for ${two(net)} L for that Qtc, or leave one of the two wishes empty.`,
+	);
+}
+
+/** What the speed of the air in a vent means for the ear. */
+export function speedWord(speed: number): string {
+	if (speed > CEILING) return `over ${CEILING} m/s: it will chuff; make the vent larger`;
+	if (speed > QUIET)
+		return `over ${QUIET} m/s: heard at full level; round its edges or make it larger`;
+	return `under ${QUIET} m/s: quiet`;
+}

@@ -1,0 +1,68 @@
+import type { Outline, Point } from '../../../geometry/outline';
+import { distanceTo } from '../../../geometry/meeting/inside';
+import type { Length } from '../../../measure/length';
+import type { Part } from '../../part';
+import type { Board } from '../board/board';
+import type { BoardHole, BoxBoard } from '../box-plan';
+import { grid, near } from '../snap';
+import { layOf, massOf } from '../board/part-of';
+import { faceOf } from '../board/place';
+import { flat } from '../solid/solid';
+
+/** A board as it is drawn: from the lower left corner of the rectangle round both faces. */
+export function boardFigures(board: Board, part: Part): BoxBoard {
+	const lay = layOf({ ...board, grain: 'along' });
+	const home = (p: Point): Point => ({ x: p.x - lay.low.x, y: p.y - lay.low.y });
+	const faces = [board.solid.outside, board.solid.inside].map((f) =>
+		f.map((p) => home(flat(p, board.frame))),
+	);
+	const spread = (f: readonly Point[], axis: 'x' | 'y'): number =>
+		Math.max(...f.map((p) => p[axis])) - Math.min(...f.map((p) => p[axis]));
+	const short = (axis: 'x' | 'y'): Length => near(Math.min(...faces.map((f) => spread(f, axis))));
+	return {
+		key: board.key,
+		part: part.id,
+		label: part.label,
+		name: board.name,
+		role: board.role,
+		solid: board.solid,
+		frame: board.frame,
+		...(part.face === 'inside' ? { view: 'inside' as const } : {}),
+		outside: grid(faces[0]!),
+		inside: grid(faces[1]!),
+		edges: board.edges,
+		holes: board.holes.map((h) => holeFigures(h, board, home)),
+		rabbets: board.cuts,
+		thickness: board.material.measured,
+		long: { across: lay.length, up: lay.width },
+		short: { across: short('x'), up: short('y') },
+		grain: part.grain === 'any' ? 'any' : board.grain === 'across' ? 'up' : 'across',
+		mass: massOf(board),
+		notes: board.notes,
+	};
+}
+
+function holeFigures(
+	hole: Board['holes'][number],
+	board: Board,
+	home: (p: Point) => Point,
+): BoardHole {
+	const face = faceOf(board);
+	const edge = Math.min(...hole.outline.map((c) => distanceTo(c, face)), edgeOfRound(hole, face));
+	return {
+		of: hole.of,
+		name: hole.name,
+		outline: hole.outline
+			.map((c) => ({ ...home(c), ...(c.bulge ? { bulge: c.bulge } : {}) }))
+			.map((c) => ({ ...c, x: Math.round(c.x), y: Math.round(c.y) })),
+		centre: home(hole.centre),
+		size: hole.size.map(near),
+		recess: hole.recess === null ? null : near(hole.recess),
+		edge: near(Math.max(0, edge)),
+	};
+}
+
+/** From a round hole to the nearest edge; nothing for any other hole, whose corners tell. */
+export function edgeOfRound(hole: Board['holes'][number], face: Outline): number {
+	return hole.size.length === 1 ? distanceTo(hole.centre, face) - hole.size[0]! / 2 : Infinity;
+}

@@ -1,0 +1,98 @@
+import { distanceTo } from '../../../geometry/meeting/inside';
+import type { DriverFigures } from '../box-plan';
+import { clashes } from '../inside/clash';
+import { roomFor, type Seated } from '../inside/driver';
+import { edgeOfRound } from './figures-board';
+import type { Inside } from '../inside/inside';
+import { finite, near } from '../snap';
+import { boardObstacle, rodObstacle, type Obstacle } from '../board/obstacle';
+import { faceOf } from '../board/place';
+import { shown } from '../shown';
+import { LEAST_EDGE } from '../shell/trim';
+import type { Trouble } from '../../problem-log';
+import { p3 } from '../solid/vec';
+
+/** A driver as it sits, and whatever is in its way. */
+export function driverFigures(one: Seated, inside: Inside, trouble: Trouble): DriverFigures {
+	const { driver, index, name, place } = one;
+	const path = ['drivers', index];
+	const face = faceOf(place.wall);
+	const hole = place.wall.holes.find((h) => h.name === name && h.of === 'driver')!;
+	const edge = Math.min(...hole.outline.map((c) => distanceTo(c, face)), edgeOfRound(hole, face));
+	if (edge < LEAST_EDGE) {
+		trouble.check(
+			[...path, 'at'],
+			`The cut-out of ${name} comes within ${shown(edge)} mm of the edge of its board.`,
+			`Keep ${shown(LEAST_EDGE)} mm or more, or the edge breaks out.`,
+		);
+	}
+	if (distanceTo(place.at, face) < driver.frame / 2) {
+		trouble.check(
+			[...path, 'frame'],
+			`The frame of ${name} (${shown(driver.frame)} mm) stands over the edge of its board.`,
+			'Move it inwards or take a larger board.',
+		);
+	}
+	const air = inside.rooms[one.room]?.air ?? null;
+	const room = air ? roomFor(one, air) : { axis: 0, rim: 0 };
+	const behind = room.rim - driver.depth;
+	if (air && behind < driver.behind) tooDeep(one, room, trouble);
+	if (!air)
+		trouble.check(
+			[...path, 'at'],
+			`Behind ${name} there is no air but a board.`,
+			'Move it off the divider or the slot.',
+		);
+	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
+	if (meets.length > 0)
+		trouble.check(
+			[...path, 'at'],
+			`${name} runs into ${meets.join(', ')}.`,
+			'Move one of them, or take a shallower driver.',
+		);
+	return {
+		name,
+		board: place.wall.name,
+		chamber: air ? one.room + 1 : null,
+		edge: near(edge),
+		room: near(finite(room.axis)),
+		roomAtRim: near(finite(room.rim)),
+		depth: driver.depth,
+		behind: near(finite(behind)),
+		meets,
+	};
+}
+
+function tooDeep(one: Seated, room: { axis: number; rim: number }, trouble: Trouble): void {
+	const { driver, name, index } = one;
+	const where =
+		room.rim < room.axis - 1
+			? `at the rim of its magnet (${shown(room.axis)} mm on its axis)`
+			: 'on its axis';
+	trouble.check(
+		['drivers', index, 'depth'],
+		`${name} is ${shown(driver.depth)} mm deep; the box gives ${shown(room.rim)} mm ${where} and ${shown(driver.behind)} mm should stay free behind it.`,
+		`Make the box ${shown(driver.depth + driver.behind - room.rim)} mm deeper there, move the driver to where it is deeper, or raise it on a ring.`,
+	);
+}
+
+/** Everything that stands in the air but the driver itself and the walls. */
+function obstaclesFor(one: Seated, inside: Inside): Obstacle[] {
+	const boards = inside.boards
+		.filter((b) => b.role === 'brace' || b.role === 'cleat')
+		.map(boardObstacle);
+	const others = inside.seated
+		.filter((s) => s !== one)
+		.map((s) => {
+			const magnet = (s.driver.magnet ?? 2 * s.cutRadius) / 2;
+			const end = { ...s.place.point };
+			const d = s.driver.depth - s.proud;
+			const to = p3(
+				end.x + s.place.inward.x * d,
+				end.y + s.place.inward.y * d,
+				end.z + s.place.inward.z * d,
+			);
+			return rodObstacle(s.name, s.place.point, to, magnet);
+		});
+	return [...boards, ...others, ...inside.obstacles];
+}

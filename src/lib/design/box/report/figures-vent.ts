@@ -1,0 +1,78 @@
+import { TICKS_PER_MM } from '../../../measure/length';
+import { leastVentArea, ventSpeed } from '../vent/acoustics';
+import type { VentFigures } from '../box-plan';
+import { speedWord } from './chamber';
+import type { Inside } from '../inside/inside';
+import { finite, near } from '../snap';
+import { shown } from '../shown';
+import type { Trouble } from '../../problem-log';
+import type { VentResult } from '../vent/vent-result';
+
+/** A vent as it is built, and whether its air is quiet. */
+export function ventFigures(result: VentResult, inside: Inside, trouble: Trouble): VentFigures {
+	const { setup, length, hertz, clear, bent } = result;
+	const { breath, room } = setup;
+	const area = breath.area / TICKS_PER_MM ** 2 / 100;
+	const moved = movedBy(inside, room);
+	const all = inside.vents
+		.filter((v) => v.setup.room === room)
+		.reduce((sum, v) => sum + v.setup.breath.area, 0);
+	const speed = moved > 0 ? ventSpeed(hertz, moved, all / (TICKS_PER_MM * 1000) ** 2) : null;
+	if (speed !== null && speed > 34) {
+		trouble.check(
+			['vents', setup.index],
+			`The air in ${setup.name} reaches ${Math.round(speed)} m/s at ${Math.round(hertz)} Hz when the driver moves all it can.`,
+			`Make the opening ${Math.ceil(speed / 17)} times as large for a quiet vent; 34 m/s is the ceiling.`,
+		);
+	}
+	if (clear < setup.clearWanted - 1) {
+		trouble.check(
+			['vents', setup.index, 'goal'],
+			`Only ${shown(Math.max(0, clear))} mm stay free at the inner end of ${setup.name}; ${shown(setup.clearWanted)} mm are wanted.`,
+			'Shorten it, bend it, or move it.',
+		);
+	}
+	const size =
+		setup.kind === 'round'
+			? [setup.vent.diameter]
+			: [setup.vent.gap, near(setup.run[1] - setup.run[0])];
+	return {
+		name: setup.name,
+		kind: setup.kind,
+		chamber: room + 1,
+		count: setup.kind === 'round' ? setup.vent.count : 1,
+		size,
+		area,
+		length: near(length),
+		acting: near(length + breath.ends),
+		correction: {
+			name: setup.vent.factor === null ? setup.vent.mouths : 'own',
+			radii: setup.radii,
+		},
+		tuning: hertz,
+		bent,
+		clear: near(finite(clear)),
+		clearWanted: near(setup.clearWanted),
+		speed,
+		speedWord: speed === null ? null : speedWord(speed),
+		leastArea: moved > 0 ? leastVentArea(hertz, moved) * 1e4 : null,
+		notes: ventNotes(setup.kind),
+	};
+}
+
+function ventNotes(kind: 'round' | 'slot'): string[] {
+	const trim = 'Cut long and tune by trimming: every 10 % of acting length is about 5 % of tuning.';
+	const walls =
+		'A slot that shares walls with the box acts longer than its boards; published corrections differ by about 5 % in tuning.';
+	return kind === 'slot' ? [trim, walls] : [trim];
+}
+
+/** Air the drivers of a chamber move one way, m3. */
+function movedBy(inside: Inside, room: number): number {
+	return inside.seated
+		.filter((s) => s.room === room)
+		.reduce(
+			(sum, { driver: { data } }) => sum + (data.sd ?? 0) * 1e-4 * (data.xmax ?? 0) * 1e-3,
+			0,
+		);
+}

@@ -1,0 +1,124 @@
+import type { Box } from '../../../job/box/box';
+import type { Sundry } from '../../../job/stock/stock';
+import { TICKS_PER_MM } from '../../../measure/length';
+import type { Part } from '../../part';
+import { evenSpacing, assemblyOf } from './assembly';
+import { boardName, type Board } from '../board/board';
+import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
+import { rodMass, type Rod } from '../inside/braces';
+import { boardFigures } from './figures-board';
+import { driverFigures } from './figures-driver';
+import { ventFigures } from './figures-vent';
+import { outsidePoints, sizesOf } from './fit';
+import type { Inside } from '../inside/inside';
+import { personsFor } from './lifting';
+import { grid, near } from '../snap';
+import { bradsOf, screwsOf } from '../board/needs';
+import type { Seam } from '../board/seam';
+import type { Section } from '../shell/swept-section';
+import type { Trouble } from '../../problem-log';
+import { angleBetween, p3, type Point3 } from '../solid/vec';
+
+const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
+
+export interface Whole {
+	readonly box: Box;
+	readonly inside: Inside;
+	readonly seams: readonly Seam[];
+	readonly parts: readonly Part[];
+	readonly section: Section | null;
+	/** Corners of the air of a tapered box; none for any other. */
+	readonly innerCorners: readonly Point3[];
+	readonly chambers: readonly Chamber[];
+	readonly fit: FitFigures;
+	readonly solved: Solved | null;
+	readonly trouble: Trouble;
+	readonly sundries: readonly Sundry[];
+}
+
+/** Everything of a box that is shown and printed, in whole lengths. */
+export function figuresOf(whole: Whole): BoxFigures {
+	const { box, inside, seams, parts, section, trouble } = whole;
+	const { boards } = inside;
+	const labels = new Map(boards.map((b, i) => [b.key, parts[i]!.label]));
+	const names = new Map(boards.map((b) => [b.key, b.name]));
+	const rods = inside.rods.map((r) => rodFigures(r, whole.sundries));
+	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
+	const drivers = inside.seated.map((s) => driverFigures(s, inside, trouble));
+	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
+	return {
+		profile: section && {
+			outer: grid(section.outer),
+			inner: grid(section.inner),
+			keys: section.keys,
+		},
+		outside: sizesOf(outsidePoints(boards)),
+		inside: insideSizes(section, whole.innerCorners),
+		leans: leansOf(boards),
+		boards: boards.map((b, i) => boardFigures(b, parts[i]!)),
+		seams: seams.map((s) => seamFigures(s, names, box)),
+		chambers: whole.chambers,
+		solved: whole.solved,
+		drivers,
+		vents: inside.vents.map((v) => ventFigures(v, inside, trouble)),
+		rods,
+		fit: whole.fit,
+		assembly: assemblyOf(box, boards, seams, labels),
+		glued: squareMm(seams.reduce((sum, s) => sum + s.area, 0)),
+		screws: seams.reduce((sum, s) => sum + screwsOf(s, box), 0),
+		brads: seams.reduce((sum, s) => sum + bradsOf(s, box), 0),
+		bead: near(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
+		mass,
+		loadedMass,
+		persons: personsFor(loadedMass),
+	};
+}
+
+function insideSizes(section: Section | null, corners: readonly Point3[]): BoxFigures['inside'] {
+	if (!section) return sizesOf(corners);
+	return sizesOf(
+		section.inner.flatMap((p) => [section.x0, section.x1].map((x) => p3(x, p.x, p.y))),
+	);
+}
+
+function rodFigures(rod: Rod, sundries: readonly Sundry[]): RodFigures {
+	return {
+		name: rod.name,
+		diameter: near(rod.diameter),
+		length: near(Math.ceil(rod.length - 1e-3)),
+		mass: rodMass(rod, sundries),
+	};
+}
+
+/** Walls that are neither level nor upright: how far they are tilted from whichever is nearer. */
+function leansOf(boards: readonly Board[]): BoxFigures['leans'] {
+	return boards.flatMap((b) => {
+		if (b.role !== 'wall' && b.role !== 'end') return [];
+		const fromUpright = Math.abs(90 - angleBetween(b.frame.n, p3(0, 0, 1)));
+		const sideways = Math.abs(90 - angleBetween(b.frame.n, p3(1, 0, 0)));
+		// An end of a tapered box stands upright but not square to the width.
+		if (b.role === 'end') return tilted(b, 90 - sideways, 'square');
+		return fromUpright <= 45
+			? tilted(b, fromUpright, 'upright')
+			: tilted(b, 90 - fromUpright, 'level');
+	});
+}
+
+function tilted(b: Board, angle: number, from: 'upright' | 'level' | 'square') {
+	return angle < 0.01 ? [] : [{ board: b.key, angle, from }];
+}
+
+function seamFigures(seam: Seam, names: ReadonlyMap<string, string>, box: Box): BoxSeam {
+	const screws = screwsOf(seam, box);
+	const name = (key: string): string => names.get(key) ?? boardName(key);
+	return {
+		letter: seam.letter,
+		between: [name(seam.between[0]), name(seam.between[1])],
+		kind: seam.kind,
+		length: near(seam.length),
+		area: squareMm(seam.area),
+		screws,
+		brads: bradsOf(seam, box),
+		spacing: screws > 1 ? near(evenSpacing(seam.length, box.fasteners.screwSpacing)) : null,
+	};
+}

@@ -1,0 +1,172 @@
+import type { Box } from '../../../job/box/box';
+import type { Cloth } from '../../../job/stock/stock';
+import type { Point } from '../../../geometry/outline';
+import { ticks, type Length } from '../../../measure/length';
+import type { Board } from '../board/board';
+import type { FitFigures, Sizes3 } from '../box-plan';
+import { boundsOf } from '../board/obstacle';
+import { hull } from '../board/part-of';
+import { shown } from '../shown';
+import type { Trouble } from '../../problem-log';
+import type { Point3 } from '../solid/vec';
+
+/** All corners of the outside of a box, layers and rings on it included. */
+export function outsidePoints(boards: readonly Board[]): Point3[] {
+	const outer = ['wall', 'end', 'overlay', 'ring'];
+	return boards.filter((b) => outer.includes(b.role)).flatMap((b) => b.solid.outside);
+}
+
+export function sizesOf(points: readonly Point3[]): Sizes3 {
+	const { low, high } = boundsOf(points);
+	const up = (n: number): Length => ticks(Math.ceil(n - 1e-3));
+	return { width: up(high.x - low.x), depth: up(high.y - low.y), height: up(high.z - low.z) };
+}
+
+/** Cloth on the outside: loose thickness on every face that gets some. */
+function wrap(sizes: Sizes3, box: Box, cloth: Cloth | null): Sizes3 {
+	const t = cloth?.loose ?? 0;
+	const covered = (key: string): number => {
+		const { carpet } = box;
+		if (!carpet) return 0;
+		return carpet.cover.length === 0 || carpet.cover.includes(key) ? t : 0;
+	};
+	return {
+		width: ticks(sizes.width + covered('left') + covered('right')),
+		height: ticks(sizes.height + covered('top') + covered('bottom')),
+		depth: ticks(sizes.depth + covered('front') + covered('back')),
+	};
+}
+
+/** Does the finished box go into its space and through the opening on the way? */
+export function fitOf(
+	box: Box,
+	points: readonly Point3[],
+	cloth: Cloth | null,
+	trouble: Trouble,
+): FitFigures {
+	const wrapped = wrap(sizesOf(points), box, cloth);
+	const inSpace = spaceWords(box, wrapped, points, cloth, trouble);
+	const turn = turnFor(box, points, cloth?.loose ?? 0);
+	if (box.opening && !turn) {
+		trouble.check(
+			['opening'],
+			`The box with its cloth (${shown(wrapped.width)} x ${shown(wrapped.height)} x ${shown(wrapped.depth)} mm) does not go straight through an opening of ${shown(box.opening.width)} x ${shown(box.opening.height)} mm, whichever end goes first.`,
+			'Make it smaller, or in two boxes that are joined inside.',
+		);
+	}
+	return {
+		wrapped,
+		cloth: ticks(cloth?.loose ?? 0),
+		inSpace,
+		fits: box.space ? inSpace.length === 0 : null,
+		passes: box.opening ? turn !== null : null,
+		turn: box.opening ? turn : null,
+	};
+}
+
+/** What sticks out of the space, in words; each is a problem too. */
+function spaceWords(
+	box: Box,
+	wrapped: Sizes3,
+	points: readonly Point3[],
+	cloth: Cloth | null,
+	trouble: Trouble,
+): string[] {
+	const { space } = box;
+	if (!space) return [];
+	const free = space.clearance;
+	// Clear at both sides and over the top; the box stands on the floor and keeps its stand-off behind.
+	const room = {
+		width: space.width - 2 * free,
+		height: space.height - free,
+		depth: space.depth - free - box.standOff,
+	};
+	const words: string[] = [];
+	const tell = (field: string, text: string, fix: string): void => {
+		words.push(text);
+		trouble.check(['space', field], text, fix);
+	};
+	for (const axis of ['width', 'height', 'depth'] as const) {
+		const over = wrapped[axis] - room[axis];
+		if (over <= 0) continue;
+		const less = axis === 'depth' && box.standOff > 0 ? `clearance and stand-off` : 'clearance';
+		tell(
+			axis,
+			`The space is ${shown(space[axis])} mm in ${axis}, ${shown(Math.max(0, room[axis]))} mm without ${less}; the box with its cloth is ${shown(wrapped[axis])} mm: ${shown(over)} too much.`,
+			`Take ${shown(over)} mm off the ${axis}.`,
+		);
+	}
+	const over = leanOver(space, room.depth, points, cloth?.loose ?? 0);
+	if (words.length === 0 && over > 0.5) {
+		tell(
+			'depthTop',
+			`The space gets shallower towards the top than the box does: ${shown(over)} mm too much.`,
+			`Lean the back by the angle of the seat, or take ${shown(over)} mm off the depth.`,
+		);
+	}
+	return words;
+}
+
+/** How far the box reaches past the slanted back of the space. */
+function leanOver(
+	space: NonNullable<Box['space']>,
+	deep: number,
+	points: readonly Point3[],
+	cloth: number,
+): number {
+	if (space.depthTop === null) return 0;
+	const lost = space.depth - space.depthTop;
+	const front = Math.min(...points.map((p) => p.y));
+	return Math.max(
+		...points.map(
+			(p) => p.y - front + 2 * cloth - (deep - (lost * Math.min(p.z, space.height)) / space.height),
+		),
+	);
+}
+
+type View = readonly [name: string, look: (p: Point3) => Point];
+const VIEWS: readonly View[] = [
+	['Front first', (p) => ({ x: p.x, y: p.z })],
+	['One end first', (p) => ({ x: p.y, y: p.z })],
+	['Top or bottom first', (p) => ({ x: p.x, y: p.y })],
+];
+
+/**
+ * Straight through the opening: the outline seen from the side that goes first, turned in its plane until it fits. Degree by
+ * degree; what passes at none of them may still be wriggled in, which nobody should count on.
+ */
+function turnFor(box: Box, points: readonly Point3[], cloth: number): string | null {
+	const { opening } = box;
+	if (!opening) return null;
+	for (const [name, look] of VIEWS) {
+		const outline = hull(points.map(look));
+		for (const angle of ANGLES) {
+			if (fitsAt(outline, angle, opening.width - 2 * cloth, opening.height - 2 * cloth)) {
+				return angle === 0 ? `${name}, upright as it stands.` : `${name}, turned ${angle}°.`;
+			}
+		}
+	}
+	return null;
+}
+
+/** Upright, then a quarter turn, then everything between, the small turns first. */
+const ANGLES: readonly number[] = [
+	0,
+	90,
+	...Array.from({ length: 179 }, (_, i) => i + 1).sort(
+		(a, b) => Math.min(a, 180 - a) - Math.min(b, 180 - b),
+	),
+];
+
+function fitsAt(
+	outline: readonly Point[],
+	degrees: number,
+	width: number,
+	height: number,
+): boolean {
+	const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+	const xs = outline.map((p) => p.x * c - p.y * s);
+	const ys = outline.map((p) => p.x * s + p.y * c);
+	const spread = (n: readonly number[]): number => Math.max(...n) - Math.min(...n);
+	return spread(xs) <= width + 1e-6 && spread(ys) <= height + 1e-6;
+}

@@ -1,0 +1,90 @@
+import { crossings } from '../../../geometry/meeting/crossing';
+import type { Point } from '../../../geometry/outline';
+import { tidy } from '../../../geometry/shaping/tidy';
+import type { ShapeOf } from '../../../job/box/shape';
+import type { Drawing } from '../../../job/panel/outline';
+import { importShape } from '../../import/import-shape';
+import type { Drawn, Undrawn } from '../../shape/drawn';
+import { shown } from '../shown';
+import { planeArea } from '../solid/solid';
+import type { Trouble } from '../../problem-log';
+
+type Free = ShapeOf<'free'>;
+
+/** As many sides as a list of corners may have. */
+const MOST = 24;
+
+/** Corners of a free profile, counter-clockwise, the lower left of the rectangle round it at 0, 0; null with the reason told. */
+export function freeCorners(shape: Free, trouble: Trouble): Point[] | null {
+	const path = ['shape', shape.drawing ? 'drawing' : 'corners'];
+	const given = shape.drawing ? drawnCorners(shape.drawing, path, trouble) : shape.corners;
+	if (!given) return null;
+	if (given.length < 3) {
+		trouble.stop(
+			path,
+			`A profile needs three corners; ${given.length === 0 ? 'none is' : `${given.length} are`} given, and no drawing.`,
+			'Type in the corners, or give a drawing that stands in for them.',
+		);
+		return null;
+	}
+	const crossing = crossings(given, 1)[0];
+	if (crossing) {
+		trouble.stop(
+			path,
+			`The profile crosses itself near ${shown(crossing.at.x)}, ${shown(crossing.at.y)} mm.`,
+			'Give the corners in the order they follow round the box.',
+		);
+		return null;
+	}
+	const clean = tidy(given);
+	if (clean.outline.length < 3 || planeArea(clean.outline) <= 0) {
+		trouble.stop(
+			path,
+			'The profile encloses nothing.',
+			'Give at least three corners that are not in one line.',
+		);
+		return null;
+	}
+	if (clean.straight + clean.doubled + clean.slivers > 0) {
+		trouble.check(
+			path,
+			`Corners that lie on a straight line or on another corner were left out: ${given.length - clean.outline.length}.`,
+			'Take them out of the list, so that the numbers of the sides are plain.',
+		);
+	}
+	const lowX = Math.min(...clean.outline.map((c) => c.x));
+	const lowY = Math.min(...clean.outline.map((c) => c.y));
+	return clean.outline.map((c) => ({ x: c.x - lowX, y: c.y - lowY }));
+}
+
+/** Reading a drawing costs more than the box; solving for a volume asks for the same one again and again. */
+const read = new WeakMap<Drawing, Drawn | Undrawn>();
+
+function drawnCorners(
+	drawing: Drawing,
+	path: readonly string[],
+	trouble: Trouble,
+): readonly Point[] | null {
+	const found = read.get(drawing) ?? importShape(drawing);
+	read.set(drawing, found);
+	for (const { kind, what, fix } of found.complaints) trouble[kind](path, what, fix);
+	if (!found.outline) return null;
+	const curved = found.outline.filter((c) => c.bulge).length;
+	if (curved > 0) {
+		trouble.stop(
+			path,
+			`${curved === 1 ? 'One edge' : `${curved} edges`} of the drawing ${curved === 1 ? 'is' : 'are'} curved; every side of a box is a flat board.`,
+			'Draw each curve as one or more straight edges and read the drawing again.',
+		);
+		return null;
+	}
+	if (found.outline.length > MOST) {
+		trouble.stop(
+			path,
+			`The drawing has ${found.outline.length} edges, and a box has one board on each; no more than ${MOST} are planned.`,
+			'Draw the profile with fewer straight edges.',
+		);
+		return null;
+	}
+	return found.outline;
+}

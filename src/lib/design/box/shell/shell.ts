@@ -1,0 +1,208 @@
+import type { Box } from '../../../job/box/box';
+import type { BoardKey } from '../../../job/box/fields';
+import type { Point } from '../../../geometry/outline';
+import type { Material } from '../../../job/stock/stock';
+import type { Board } from '../board/board';
+import { endBoards } from './end';
+import { checkTilts, jointsOf } from './joint';
+import { profileOf, type Profile, type Swept } from './profile';
+import { shown } from '../shown';
+import type { Rack } from '../rack';
+import type { Seam } from '../board/seam';
+import { at, clashingQuads, insideAngle, quads, setIn } from '../solid/section';
+import type { Trouble } from '../../problem-log';
+import type { Section } from './swept-section';
+import { p3 } from '../solid/vec';
+import { wallBoards } from './wall';
+
+export interface Shell {
+	readonly section: Section;
+	readonly boards: readonly Board[];
+	readonly seams: readonly Seam[];
+}
+
+/** Walls and ends of every box that is a profile swept along its width; null when it cannot be made, with the reason told. */
+export function shellOf(
+	box: Box,
+	shape: Swept,
+	rack: Rack,
+	tiltLimit: number,
+	trouble: Trouble,
+): Shell | null {
+	const section = sectionOf(box, shape, rack, trouble);
+	if (!section) return null;
+	if (!buildable(section, trouble)) return null;
+	checkTilts(section.inner, section.keys, section.joints, tiltLimit, trouble);
+	const boards = [...wallBoards(section, box), ...endBoards(section, box)];
+	return { section, boards, seams: seamsOf(section, boards) };
+}
+
+/** A side too short for the joints at both its ends is refused: its boards would stand in each other. */
+function buildable(section: Section, trouble: Trouble): boolean {
+	const clash = clashingQuads(section.quads)[0];
+	if (!clash) return true;
+	const [i, j] = clash;
+	const names = i === j ? section.keys[i] : `${section.keys[i]} and ${section.keys[j]}`;
+	trouble.stop(
+		['shape'],
+		`${names}: at this thickness the joints leave no room for ${i === j ? 'this board' : 'both boards'}.`,
+		'Make the short side longer, mitre its corners, or let the board between run past its neighbours.',
+	);
+	return false;
+}
+
+/** Thicknesses worked into the profile. Cheap: solving for a dimension calls this again and again. */
+export function sectionOf(box: Box, shape: Swept, rack: Rack, trouble: Trouble): Section | null {
+	const profile = profileOf(shape, trouble);
+	const left = rack.ofWall('left');
+	const right = rack.ofWall('right');
+	const materials = profile?.keys.map((key) => rack.ofWall(key));
+	if (!profile || !left || !right || !materials?.every((m) => m !== null)) return null;
+	const placed = bothPolygons(profile, materials, box.sizes, trouble);
+	if (!placed) return null;
+	const width =
+		box.sizes === 'outer' ? profile.width : profile.width + left.measured + right.measured;
+	const x0 = left.measured;
+	const x1 = width - right.measured;
+	if (x1 <= x0) {
+		trouble.stop(
+			['shape', 'width'],
+			`The two ends take ${shown(x0 + width - x1)} mm of a width of ${shown(width)} mm.`,
+			`Give more than ${shown(x0 + width - x1)} mm, or thinner end boards.`,
+		);
+		return null;
+	}
+	const joints = jointsOf(placed.inner, profile.keys, box, trouble);
+	const rabbet = rabbetDepth(box, materials, trouble);
+	return {
+		...placed,
+		keys: profile.keys,
+		materials,
+		joints,
+		quads: quads(placed.inner, placed.outer, joints),
+		width,
+		ends: { left, right },
+		x0,
+		x1,
+		fit: box.ends.fit,
+		rabbet,
+	};
+}
+
+/** Outer and inner corners, the outer ones with their bounding corner at 0, 0. */
+function bothPolygons(
+	profile: Profile,
+	materials: readonly Material[],
+	sizes: Box['sizes'],
+	trouble: Trouble,
+): { outer: Point[]; inner: Point[] } | null {
+	const sign = sizes === 'outer' ? 1 : -1;
+	const given = [...profile.corners];
+	const other = setIn(
+		given,
+		materials.map((m) => sign * m.measured),
+	);
+	if (!other) {
+		tooThin(profile, materials, trouble);
+		return null;
+	}
+	const [outer, inner] = sizes === 'outer' ? [given, other] : [other, given];
+	const x = Math.min(...outer.map((p) => p.x));
+	const y = Math.min(...outer.map((p) => p.y));
+	const home = (p: Point): Point => ({ x: p.x - x, y: p.y - y });
+	return { outer: outer.map(home), inner: inner.map(home) };
+}
+
+/** Names the side that vanishes once the boards are as thick as they are. */
+function tooThin(profile: Profile, materials: readonly Material[], trouble: Trouble): void {
+	let worst = 0;
+	let short = Infinity;
+	profile.corners.forEach((c, i) => {
+		const next = at(profile.corners, i + 1);
+		const eats = (k: number, m: Material): number =>
+			m.measured / Math.tan((insideAngle(profile.corners, k) * Math.PI) / 360);
+		const left =
+			Math.hypot(next.x - c.x, next.y - c.y) -
+			eats(i, materials.at(i - 1)!) -
+			eats(i + 1, materials[(i + 1) % materials.length]!);
+		if (left < short) [short, worst] = [left, i];
+	});
+	const c = at(profile.corners, worst);
+	const next = at(profile.corners, worst + 1);
+	trouble.stop(
+		['shape'],
+		`The form is too thin for its boards: its ${profile.keys[worst]} side is ${shown(Math.hypot(next.x - c.x, next.y - c.y))} mm long and no air is left inside.`,
+		`Make it at least ${shown(Math.max(...materials.map((m) => m.measured)) * 2)} mm longer, or take thinner boards.`,
+	);
+}
+
+function rabbetDepth(box: Box, materials: readonly Material[], trouble: Trouble): number {
+	if (box.ends.fit !== 'rabbet') return 0;
+	const thinnest = Math.min(...materials.map((m) => m.measured));
+	// Common practice, no source: leave at least a third of the board, or the lip breaks.
+	const most = Math.floor((thinnest * 2) / 3);
+	if (box.ends.rabbet <= most) return box.ends.rabbet;
+	trouble.check(
+		['ends', 'rabbet'],
+		`A rabbet of ${shown(box.ends.rabbet)} mm leaves less than a third of a ${shown(thinnest)} mm board.`,
+		`Cut it ${shown(most)} mm deep at most; the plan goes by that.`,
+	);
+	return most;
+}
+
+/** One seam per corner, then one per wall at each end; each letter is written on the edges that meet there. */
+function seamsOf(section: Section, boards: readonly Board[]): Seam[] {
+	const seams: Seam[] = [];
+	const swept = section.fit === 'over' ? section.x1 - section.x0 : section.width;
+	section.keys.forEach((key, k) => {
+		const before = section.keys.at(k - 1)!;
+		seams.push({
+			letter: '',
+			between: [before, key],
+			kind: section.joints[k] === 'mitre' ? 'mitre' : 'butt',
+			length: swept,
+			area: swept * glueWidth(section, k),
+			at: p3(section.width / 2, at(section.outer, k).x, at(section.outer, k).y),
+			seals: true,
+		});
+	});
+	for (const end of ['left', 'right'] as const) {
+		section.keys.forEach((key, i) => seams.push(endSeam(section, boards, end, key, i)));
+	}
+	return seams;
+}
+
+/** Width of the glued strip at a corner: the sawn edge of the board that stops there. */
+function glueWidth(section: Section, k: number): number {
+	const n = section.keys.length;
+	const stops =
+		section.joints[k] === 'before' ? section.quads[k]! : section.quads[(k + n - 1) % n]!;
+	const end = section.joints[k] === 'before' ? 0 : 1;
+	const a = stops.outside[end];
+	const b = stops.inside[end];
+	return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+function endSeam(
+	section: Section,
+	boards: readonly Board[],
+	end: 'left' | 'right',
+	key: BoardKey,
+	i: number,
+): Seam {
+	const a = at(section.inner, i);
+	const b = at(section.inner, i + 1);
+	const length = Math.hypot(b.x - a.x, b.y - a.y);
+	const thick = section.ends[end].measured;
+	const wall = boards.find((board) => board.key === key)!;
+	const widths = { over: wall.material.measured, between: thick, rabbet: thick + section.rabbet };
+	return {
+		letter: '',
+		between: [key, end],
+		kind: section.fit === 'rabbet' ? 'rabbet' : 'butt',
+		length,
+		area: length * widths[section.fit],
+		at: p3(end === 'left' ? 0 : section.width, (a.x + b.x) / 2, (a.y + b.y) / 2),
+		seals: true,
+	};
+}

@@ -1,0 +1,104 @@
+import type { Point } from '../../../geometry/outline';
+import { add3, angleBetween, cross3, dot3, middle3, scale3, sub3, unit3, type Point3 } from './vec';
+
+/**
+ * The body of a board: its outside face and its inside face, corner for corner, both run counter-clockwise as seen from
+ * outside. Between corner k and k + 1 lies edge k, a plane face.
+ */
+export interface Solid {
+	readonly outside: readonly Point3[];
+	readonly inside: readonly Point3[];
+}
+
+/** Where a board is looked at: `u` to the right and `v` up as seen from outside, `n` towards the viewer. */
+export interface Frame {
+	readonly at: Point3;
+	readonly u: Point3;
+	readonly v: Point3;
+	readonly n: Point3;
+}
+
+/** A frame whose outside looks along `n` and whose `v` points as far `up` as it can. */
+export function frameOf(at: Point3, n: Point3, up: Point3): Frame {
+	const flat = sub3(up, scale3(n, dot3(up, n)));
+	const v = unit3(flat);
+	return { at, u: cross3(v, n), v, n };
+}
+
+export function flat(p: Point3, f: Frame): Point {
+	const d = sub3(p, f.at);
+	return { x: dot3(d, f.u), y: dot3(d, f.v) };
+}
+
+/** Height of a point over the frame's plane. */
+export function over(p: Point3, f: Frame): number {
+	return dot3(sub3(p, f.at), f.n);
+}
+
+export function raised(p: Point, f: Frame, height = 0): Point3 {
+	return add3(f.at, add3(scale3(f.u, p.x), add3(scale3(f.v, p.y), scale3(f.n, height))));
+}
+
+/** Volume in cubic ticks: sections change corner by corner, so the prismatoid formula is exact. */
+export function volumeOf(s: Solid, f: Frame, thickness: number): number {
+	const halfway = s.outside.map((p, i) => middle3(p, s.inside[i]!));
+	return (
+		(thickness / 6) * (faceArea(s.outside, f) + 4 * faceArea(halfway, f) + faceArea(s.inside, f))
+	);
+}
+
+/** Volume of any body between two corresponding outlines, cubic ticks: cones from one corner to every face. */
+export function bodyVolume(s: Solid): number {
+	const n = s.outside.length;
+	const apex = s.outside[0]!;
+	const cone = (face: readonly Point3[]): number => {
+		const at = face.map((p) => sub3(p, apex));
+		return at.slice(1, -1).reduce((sum, p, i) => sum + dot3(at[0]!, cross3(p, at[i + 2]!)) / 6, 0);
+	};
+	const sides = s.outside.map((p, i) => {
+		const j = (i + 1) % n;
+		return cone([s.inside[i]!, s.inside[j]!, s.outside[j]!, p]);
+	});
+	return cone(s.outside) + cone([...s.inside].reverse()) + sides.reduce((sum, v) => sum + v, 0);
+}
+
+export function faceArea(face: readonly Point3[], f: Frame): number {
+	return planeArea(face.map((p) => flat(p, f)));
+}
+
+/** Area of a plane polygon that need not lie on the grid; negative when clockwise. */
+export function planeArea(points: readonly Point[]): number {
+	const o = points[0];
+	if (o === undefined) return 0;
+	let twice = 0;
+	points.forEach((p, i) => {
+		const q = points[(i + 1) % points.length]!;
+		twice += (p.x - o.x) * (q.y - o.y) - (p.y - o.y) * (q.x - o.x);
+	});
+	return twice / 2;
+}
+
+/** How far edge `k` is tilted from square, degrees, and which face is the longer one there. */
+export function edgeTilt(
+	s: Solid,
+	f: Frame,
+	k: number,
+): { tilt: number; long: 'outside' | 'inside' } {
+	const n = s.outside.length;
+	const a = s.outside[k]!;
+	const b = s.outside[(k + 1) % n]!;
+	const down = sub3(s.inside[k]!, a);
+	const side = cross3(unit3(sub3(b, a)), down); // points into the board or out of it, square to the edge face
+	const tilt = Math.abs(90 - angleBetween(side, f.n));
+	// Out of the board, in its plane: to the right of the edge as the outside is seen.
+	const out = cross3(sub3(b, a), f.n);
+	return { tilt, long: dot3(down, out) > 0 ? 'inside' : 'outside' };
+}
+
+/** A straight piece of board: the same outline on both faces. `face` lies in the frame, counter-clockwise. */
+export function slab(face: readonly Point[], f: Frame, thickness: number): Solid {
+	return {
+		outside: face.map((p) => raised(p, f)),
+		inside: face.map((p) => raised(p, f, -thickness)),
+	};
+}

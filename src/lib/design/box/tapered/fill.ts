@@ -1,0 +1,32 @@
+import type { Box } from '../../../job/box/box';
+import { cleatAll } from '../inside/cleat';
+import { mount, stageOf, type Inside } from '../inside/inside';
+import type { Rack } from '../rack';
+import type { TaperedShell } from './tapered';
+import { braceTapered } from './brace';
+import { taperedCleats } from './cleats';
+import { divideTapered } from './divide';
+import { layersInside, layersOutside } from './layers';
+import type { Trouble } from '../../problem-log';
+import { slotSetups } from '../vent/slot-setup';
+
+/** Fills a double-tapered box: layers, dividers, braces, cleats, then what is mounted on its walls. */
+export function fillTapered(box: Box, shell: TaperedShell, rack: Rack, trouble: Trouble): Inside {
+	const doubled = layersInside(box, shell.air, rack, trouble);
+	const overlays = layersOutside(box, shell, rack, trouble);
+	const divided = divideTapered(box, shell.air, doubled.air, rack, trouble);
+	const { rooms } = divided;
+	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
+	// Slots are refused in words: their boards would have to twist with the leaning walls.
+	slotSetups(box, { boards: walls, rooms, section: null }, rack, trouble);
+	const braced = braceTapered(box, rooms, shell.inner, rack, trouble);
+	const cleated = cleatAll(
+		box,
+		rooms.length,
+		(r, wish, material, first) => taperedCleats(rooms[r]!, wish, material, braced.boards, first),
+		rack,
+		trouble,
+	);
+	const made = { shell, doubled, overlays, divided, braced, cleated };
+	return mount(box, stageOf(walls, made), [], null, rack, trouble);
+}

@@ -1,0 +1,75 @@
+import type { Box } from '../../../job/box/box';
+import { layUp, type LayerAsk, type Layers } from '../inside/doubler';
+import type { Rack } from '../rack';
+import { around, faceWithin, SIX, type Planes, type Six } from '../solid/six';
+import { flat, slab } from '../solid/solid';
+import { faceFrame, sideName, type TaperedShell } from './tapered';
+import { airWithin } from './form';
+import type { TaperedAir } from '../solid/air';
+import type { Trouble } from '../../problem-log';
+import { add3, scale3 } from '../solid/vec';
+
+/** Layers inside the walls of a double-tapered box, one after the other, each cut to the four sides round it. */
+export function layersInside(
+	box: Box,
+	start: TaperedAir,
+	rack: Rack,
+	trouble: Trouble,
+): Layers & { readonly air: TaperedAir } {
+	let air = start;
+	const lay = ({ wall, wish, t }: LayerAsk) => {
+		const path = ['doublers', wish, 'board'] as const;
+		const key = sideOf(wall, path, trouble);
+		if (!key) return null;
+		const plane = air.sides[key];
+		const moved = { ...plane, d: plane.d - t };
+		const next = airWithin({ ...air.sides, [key]: moved });
+		if (!next) {
+			trouble.stop(
+				path,
+				`There is no room for one more layer on '${wall}': nothing would be left inside.`,
+				'Take fewer layers, or a larger box.',
+			);
+			return null;
+		}
+		const ring = around(key).map((side) => air.sides[side]);
+		const solid = { outside: faceWithin(plane, ring), inside: faceWithin(moved, ring) };
+		air = next;
+		return { solid, frame: faceFrame(plane, solid) };
+	};
+	const layers = layUp(box, 'inside', sideName, lay, rack);
+	return { air, ...layers };
+}
+
+/** Layers outside, over the edges of the neighbours; their own edges are square. */
+export function layersOutside(box: Box, shell: TaperedShell, rack: Rack, trouble: Trouble): Layers {
+	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
+		const key = sideOf(wall, ['doublers', wish, 'board'], trouble);
+		if (!key) return null;
+		const face = outsideFace(shell.outer, key);
+		const flatFrame = faceFrame(shell.outer[key], { outside: face, inside: face });
+		const at = add3(flatFrame.at, scale3(flatFrame.n, t * nth));
+		const frame = { ...flatFrame, at };
+		const outline = face.map((p) => flat(p, frame));
+		return { frame, solid: slab(outline, frame, t) };
+	};
+	return layUp(box, 'outside', sideName, lay, rack);
+}
+
+function outsideFace(outer: Planes, key: Six) {
+	return faceWithin(
+		outer[key],
+		around(key).map((side) => outer[side]),
+	);
+}
+
+function sideOf(board: string, path: readonly (string | number)[], trouble: Trouble): Six | null {
+	const key = SIX.find((side) => side === board) ?? null;
+	if (!key)
+		trouble.stop(
+			path,
+			`There is no wall '${board}' in this form.`,
+			`Name one of ${SIX.join(', ')}.`,
+		);
+	return key;
+}

@@ -1,0 +1,275 @@
+import { TICKS_PER_MM } from '../../../measure/length';
+import type { Air } from '../solid/air';
+import { reach } from '../solid/air';
+import { boardOf, type Board } from '../board/board';
+import { litres, type Taken } from '../solid/volume';
+import { boardObstacle, rodObstacle, type Obstacle } from '../board/obstacle';
+import { through } from '../board/place';
+import type { Seam } from '../board/seam';
+import type { Quad } from '../solid/section';
+import type { SlotBody } from './slot';
+import { slotAreas } from './slot';
+import type { SlotPlane } from '../solid/slot-plane';
+import { frameOf, planeArea, type Frame, type Solid } from '../solid/solid';
+import { roundHole } from '../shell/trim';
+import type { Trouble } from '../../problem-log';
+import { bodyAt } from './slot-setup';
+import { tooLong, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
+import { tune } from './vent-air';
+import { add3, p3, scale3, sub3, unit3 } from '../solid/vec';
+
+export interface VentResult {
+	readonly setup: VentSetup;
+	readonly length: number;
+	/** All vents of the chamber together. */
+	readonly hertz: number;
+	/** Free at the inner mouth. */
+	readonly clear: number;
+	readonly bent: boolean;
+}
+
+export interface TunedRooms {
+	readonly vents: readonly VentResult[];
+	readonly boards: readonly Board[];
+	readonly seams: readonly Seam[];
+	readonly taken: readonly Taken[];
+	readonly obstacles: readonly Obstacle[];
+}
+
+/** Tunes each chamber and turns its vents into boards, tubes and holes. */
+export function tuneRooms(
+	rooms: readonly { air: Air; gross: number }[],
+	taken: readonly Taken[],
+	setups: readonly VentSetup[],
+	trouble: Trouble,
+): TunedRooms {
+	const vents: VentResult[] = [];
+	const boards: Board[] = [];
+	const seams: Seam[] = [];
+	const all: Taken[] = [];
+	const obstacles: Obstacle[] = [];
+	rooms.forEach(({ air, gross }, room) => {
+		const own = setups.filter((s) => s.room === room);
+		if (own.length === 0) return;
+		const free = taken.filter((t) => t.room === room).reduce((left, t) => left - t.volume, gross);
+		const tuned = tune(
+			free,
+			own.map((s) => s.breath),
+			wantedTuning(own, trouble),
+		);
+		if (tuned.left <= 0) {
+			trouble.stop(
+				['vents', own[0]!.index],
+				`The vents and fittings take more than the ${Math.round(litres(gross) * 10) / 10} L of the chamber.`,
+				'Make the box larger or the vent smaller.',
+			);
+			return;
+		}
+		own.forEach((setup, i) => {
+			const length = tuned.lengths[i]!;
+			tooLong(setup, tuned.wanted[i]!, length, tuned.hertz, trouble);
+			const made =
+				setup.kind === 'slot'
+					? slotMade(setup, length, boards.length + 1)
+					: tubeMade(setup, length, air);
+			vents.push({ setup, length, hertz: tuned.hertz, clear: made.clear, bent: made.bent });
+			boards.push(...made.boards);
+			seams.push(...made.seams);
+			all.push(...made.taken);
+			obstacles.push(...made.obstacles);
+		});
+	});
+	return { vents, boards, seams, taken: all, obstacles };
+}
+
+/** The tuning asked for; the first when several vents of a chamber ask for different ones. */
+function wantedTuning(own: readonly VentSetup[], trouble: Trouble): number | null {
+	const wishes = own.flatMap((s) => (s.vent.goal.by === 'tuning' ? [s.vent.goal.hertz] : []));
+	const first = wishes[0] ?? null;
+	if (wishes.some((w) => w !== first)) {
+		trouble.check(
+			['vents'],
+			`The vents of one chamber ask for ${wishes.join(', ')} Hz; a chamber has one tuning.`,
+			`Ask for the same of all; the plan goes by ${first} Hz.`,
+		);
+	}
+	return first;
+}
+
+interface Made extends Pick<TunedRooms, 'boards' | 'seams' | 'taken' | 'obstacles'> {
+	readonly clear: number;
+	readonly bent: boolean;
+}
+
+function tubeMade(setup: RoundSetup, length: number, air: Air): Made {
+	const { vent, places, room, name } = setup;
+	const outer = vent.diameter + 2 * vent.wall;
+	const obstacles: Obstacle[] = [];
+	for (const place of places) {
+		const hole = { of: 'vent', name };
+		place.wall.holes.push({ ...roundHole(place.at, outer), ...hole });
+		for (const layer of place.layers) {
+			layer.holes.push({
+				...roundHole(through(place.at, place.wall.frame, layer.frame), outer),
+				...hole,
+			});
+		}
+		const end = add3(place.point, scale3(place.inward, Math.max(length, TICKS_PER_MM)));
+		obstacles.push(rodObstacle(name, place.point, end, outer / 2));
+	}
+	const inside = Math.max(0, length - places[0]!.stack - places[0]!.proud) * vent.count;
+	const circle = (d: number): number => (Math.PI / 4) * d * d;
+	const deep = places.map((p) => reach(air, p.point, p.inward, outer / 2) + p.proud);
+	const clear = Math.min(...deep) - length;
+	return {
+		boards: [],
+		seams: [],
+		obstacles,
+		clear,
+		bent: false,
+		taken: [
+			{ room, what: `${name}: tube`, volume: (circle(outer) - circle(vent.diameter)) * inside },
+			{ room, what: `${name}: air in it`, volume: circle(vent.diameter) * inside },
+		],
+	};
+}
+
+function slotMade(setup: SlotSetup, length: number, first: number): Made {
+	const { run, room, name, size } = setup;
+	const body = bodyAt(setup, length);
+	const wide = run[1] - run[0];
+	const { air, boards: section } = slotAreas(body);
+	const boards = body.quads.map((q, i) => slotBoard(setup, q, i, first + i));
+	if (setup.cheek) boards.push(cheekBoard(setup, body, first + boards.length));
+	const cheek = setup.cheek ? Math.abs(planeArea(body.cheek)) * size.board : 0;
+	return {
+		boards,
+		seams: slotSeams(setup, body, boards),
+		obstacles: [...boards.map(boardObstacle), airObstacle(setup, body)],
+		clear: body.clear,
+		bent: body.bent,
+		taken: [
+			{ room, what: `${name}: boards`, volume: section * wide + cheek },
+			{ room, what: `${name}: air in it`, volume: air * wide },
+		],
+	};
+}
+
+/** A section in the plane of the slot, carried along its width. */
+function slotSolid(plane: SlotPlane, q: Quad, run: readonly [number, number]): Solid {
+	const face = ([a, b]: Quad['outside']): Solid['outside'] => [
+		plane.to3(a, run[0]),
+		plane.to3(a, run[1]),
+		plane.to3(b, run[1]),
+		plane.to3(b, run[0]),
+	];
+	return { outside: face(q.outside), inside: face(q.inside) };
+}
+
+function facing(from: Solid): Frame {
+	const n = unit3(sub3(from.outside[0]!, footOn(from)));
+	const level = Math.abs(n.z) > 0.95;
+	return frameOf(p3(0, 0, 0), n, level ? p3(0, n.z > 0 ? 1 : -1, 0) : p3(0, 0, 1));
+}
+
+/** Foot of the first outside corner on the inside face. */
+function footOn({ outside, inside }: Solid): ReturnType<typeof p3> {
+	const u = unit3(sub3(inside[1]!, inside[0]!));
+	const v = unit3(sub3(inside[3]!, inside[0]!));
+	const d = sub3(outside[0]!, inside[0]!);
+	const on = (axis: typeof u): number => d.x * axis.x + d.y * axis.y + d.z * axis.z;
+	return add3(inside[0]!, add3(scale3(u, on(u)), scale3(v, on(v))));
+}
+
+function slotBoard(setup: SlotSetup, q: Quad, i: number, n: number): Board {
+	const solid = slotSolid(setup.plane, q, setup.run);
+	const { material, name } = setup;
+	const own = { wall: null, role: 'slot' as const, material, grain: 'along' as const };
+	const notes =
+		i === 0 ? ['Leave it long until the box is tuned: cut long, tune by trimming.'] : [];
+	return boardOf({
+		...own,
+		key: `slot-${n}`,
+		name: `${name} board ${i + 1}`,
+		solid,
+		frame: facing(solid),
+		notes,
+	});
+}
+
+function cheekBoard(setup: SlotSetup, body: SlotBody, n: number): Board {
+	const { plane, run, material, name, size } = setup;
+	const outside = body.cheek.map((p) => plane.to3(p, run[1]));
+	const inside = body.cheek.map((p) => plane.to3(p, run[1] + size.board));
+	const normal = unit3(sub3(outside[0]!, inside[0]!));
+	const frame = frameOf(p3(0, 0, 0), normal, Math.abs(normal.z) > 0.95 ? p3(0, 1, 0) : p3(0, 0, 1));
+	const own = { wall: null, role: 'slot' as const, material, grain: 'along' as const };
+	return boardOf({
+		...own,
+		key: `slot-${n}`,
+		name: `${name} cheek`,
+		solid: { outside, inside },
+		frame,
+	});
+}
+
+/** A slot board is glued to the walls beside it, to the front, and at the elbow. */
+function slotSeams(setup: SlotSetup, body: SlotBody, boards: readonly Board[]): Seam[] {
+	const { plane, run, size } = setup;
+	const t = size.board;
+	const second = setup.cheek ? (boards.at(-1)?.key ?? '') : plane.beside[1];
+	const wide = run[1] - run[0];
+	return body.quads.flatMap((q, i): Seam[] => {
+		const key = boards[i]!.key;
+		const long = Math.hypot(q.outside[1].x - q.outside[0].x, q.outside[1].y - q.outside[0].y);
+		const half = {
+			x: (q.outside[0].x + q.outside[1].x) / 2,
+			y: (q.outside[0].y + q.outside[1].y) / 2,
+		};
+		const seam = (other: string, length: number, at: ReturnType<typeof p3>): Seam => ({
+			letter: '',
+			between: [key, other],
+			kind: 'butt',
+			length,
+			area: length * t,
+			at,
+			seals: true,
+		});
+		return [
+			seam(
+				i === 0 ? 'front' : boards[0]!.key,
+				wide,
+				plane.to3(q.outside[0], (run[0] + run[1]) / 2),
+			),
+			seam(plane.beside[0], long, plane.to3(half, run[0])),
+			seam(second, long, plane.to3(half, run[1])),
+		];
+	});
+}
+
+/** Nothing may reach into the air of the slot either. */
+function airObstacle(setup: SlotSetup, body: SlotBody): Obstacle {
+	const { plane, run, name } = setup;
+	const solid = {
+		outside: body.air.map((p) => plane.to3(p, run[0])),
+		inside: body.air.map((p) => plane.to3(p, run[1])),
+	};
+	const n = unit3(sub3(solid.outside[0]!, solid.inside[0]!));
+	const material = {
+		...setup.material,
+		measured: (run[1] - run[0]) as typeof setup.material.measured,
+	};
+	const frame = frameOf(p3(0, 0, 0), n, Math.abs(n.z) > 0.95 ? p3(0, 1, 0) : p3(0, 0, 1));
+	return boardObstacle(
+		boardOf({
+			key: 'slot-air',
+			wall: null,
+			name: `the air of ${name}`,
+			role: 'slot',
+			material,
+			frame,
+			solid,
+			grain: 'any',
+		}),
+	);
+}

@@ -1,0 +1,80 @@
+import type { RoundVent, SlotVent, Vent } from '../../../job/box/vent';
+import type { Material } from '../../../job/stock/stock';
+import { END_CORRECTION } from './acoustics';
+import type { Air } from '../solid/air';
+import type { Board } from '../board/board';
+import type { Place } from '../board/place';
+import type { Section } from '../shell/swept-section';
+import { shown } from '../shown';
+import type { SlotSize } from './slot';
+import type { SlotPlane } from '../solid/slot-plane';
+import type { Trouble } from '../../problem-log';
+import type { Breath } from './vent-air';
+
+/** A vent with its place found: what the chamber breathes through. */
+export type VentSetup = RoundSetup | SlotSetup;
+
+interface Common {
+	readonly index: number;
+	readonly name: string;
+	readonly room: number;
+	readonly breath: Breath;
+	/** End correction of one vent, both ends, in radii. */
+	readonly radii: number;
+	/** What has to stay free at the inner mouth: one diameter, or one slot height. */
+	readonly clearWanted: number;
+}
+
+export interface RoundSetup extends Common {
+	readonly kind: 'round';
+	readonly vent: RoundVent;
+	readonly places: readonly Place[];
+}
+
+export interface SlotSetup extends Common {
+	readonly kind: 'slot';
+	readonly vent: SlotVent;
+	readonly plane: SlotPlane;
+	readonly size: SlotSize;
+	readonly run: readonly [number, number];
+	readonly cheek: boolean;
+	readonly material: Material;
+}
+
+export const radiiOf = (vent: Vent): number => vent.factor ?? END_CORRECTION[vent.mouths];
+
+export const ventName = (vent: Vent, v: number): string =>
+	vent.name ?? `${vent.kind === 'round' ? 'Vent' : 'Slot vent'} ${v + 1}`;
+
+export interface VentRoom {
+	readonly boards: readonly Board[];
+	readonly rooms: readonly { readonly air: Air }[];
+	readonly section: Section | null;
+}
+
+/** Tells of a vent that cannot be as long as it would have to be; it is drawn at the nearest length that can be built. */
+export function tooLong(
+	setup: VentSetup,
+	wanted: number,
+	length: number,
+	hertz: number,
+	trouble: Trouble,
+): void {
+	if (wanted <= length + 1) return;
+	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
+	const free = `with ${shown(setup.clearWanted)} mm free at its inner mouth`;
+	const what = !Number.isFinite(wanted)
+		? `${setup.name} cannot bring the chamber down to the tuning wanted.`
+		: length <= 0
+			? `${setup.name} has no room in this box.`
+			: wanted <= setup.breath.longest
+				? `${setup.name} would have to be ${shown(wanted)} mm long: too long to be straight (${shown(length)} mm) and too short for an L, whose second board would be lost in the elbow. ${drawn}`
+				: `${setup.name} would have to be ${shown(wanted)} mm long; the box takes ${shown(length)} mm ${free}. ${drawn}`;
+	const bend =
+		setup.kind === 'slot' && setup.vent.bend === 'straight' ? 'Bend it into an L, take' : 'Take';
+	trouble.check(
+		['vents', setup.index, 'goal'],
+		what,
+		`${bend} a smaller opening, a higher tuning or a deeper box.`,
+	);
+}

@@ -1,0 +1,128 @@
+import type { Complaint } from '../../shape/drawn';
+import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile } from '../drawing-file';
+import { expanded, type Expanded } from './blocks';
+import { readGroups } from './groups';
+
+/** Drawing units of the header variable for insertion units, in millimetres. */
+const UNITS: Readonly<Record<number, { mm: number; name: string }>> = {
+	1: { mm: 25.4, name: 'inches' },
+	2: { mm: 304.8, name: 'feet' },
+	4: { mm: 1, name: 'millimetres' },
+	5: { mm: 10, name: 'centimetres' },
+	6: { mm: 1000, name: 'metres' },
+	13: { mm: 0.001, name: 'micrometres' },
+	14: { mm: 100, name: 'decimetres' },
+};
+
+/** Entities and corners looked at, the copies of blocks counted. */
+const MOST_LOOKED_AT = 8 * MOST_EDGES;
+
+/** Entities that never are part of an outline, and say nothing by their absence. */
+const SILENT = new Set([
+	'TEXT',
+	'MTEXT',
+	'DIMENSION',
+	'POINT',
+	'HATCH',
+	'LEADER',
+	'VIEWPORT',
+	'ATTDEF',
+	'ATTRIB',
+]);
+
+/** Reads a drawing exchange file. `unitMm`: the unit the person states, which decides how closely curves are followed. */
+export function readDxf(text: string, layer: string, unitMm: number): DrawingFile {
+	if (text.includes('\0'))
+		return nothingRead(
+			'The drawing is stored in binary form.',
+			'Save it again as a text (ASCII) DXF.',
+		);
+	const file = readGroups(text, MOST_EDGES * 2);
+	if (!file)
+		return nothingRead(
+			'This is no DXF drawing: no section starts in it.',
+			'Save the outline as a DXF and give that file.',
+		);
+	if (!file.whole)
+		return nothingRead(
+			`The drawing holds more than ${MOST_EDGES * 2} entities: too many for the outline of a panel.`,
+			'Save the outline alone, or name the layer it is on in a smaller file.',
+		);
+	const all = expanded(file.entities, file.blocks, {
+		layer,
+		fine: FINE_MM / unitMm,
+		most: MOST_LOOKED_AT,
+	});
+	if (!all.whole)
+		return nothingRead(
+			`With its blocks put in, the drawing comes to more than ${MOST_LOOKED_AT} corners and entities: too many for the outline of a panel.`,
+			'Save the outline alone, without the blocks beside it.',
+		);
+	return { runs: all.runs, says: UNITS[file.unit] ?? null, complaints: told(all, unitMm) };
+}
+
+function told(all: Expanded, unitMm: number): Complaint[] {
+	const skipped = all.others.filter((type) => !SILENT.has(type));
+	return [
+		...some(
+			all.unclear,
+			(n, kinds) => `${count(n, "of the drawing's curves")} could not be followed (${kinds}).`,
+			'Save the outline as lines, arcs and polylines.',
+		),
+		...throughPoints(all, unitMm),
+		...some(
+			all.missing,
+			(n, names) => `${count(n, 'block')} put in but not held by the file: ${names}.`,
+			'Save the drawing with its blocks, or break them up (explode) first.',
+		),
+		...some(
+			all.endless,
+			(n, names) =>
+				`${count(n, 'block')} left out that would hold itself or lies too deep: ${names}.`,
+			'Break the blocks up (explode) and save again.',
+		),
+		...some(
+			skipped,
+			(n, kinds) => `${count(n, 'thing')} in the drawing left out that draw no outline: ${kinds}.`,
+			'If one of them is the outline, break it up (explode) into lines and arcs and save again.',
+		),
+	];
+}
+
+/** Curves of which the file gives only points: between them the usual ways to draw one differ. */
+function throughPoints({ doubts, uncertain }: Expanded, unitMm: number): Complaint[] {
+	const most = (list: readonly number[]): string =>
+		`${Math.ceil(list.reduce((a, b) => Math.max(a, b), 0) * unitMm * 100) / 100} mm`;
+	const what = 'given only by points they pass through';
+	return [
+		...(doubts.length > 0
+			? [
+					check(
+						`${count(doubts.length, 'curve')} ${what}: between the points certain to ${most(doubts)}.`,
+						'Look at the outline before cutting; saved with control points, arcs or polylines it would be exact.',
+					),
+				]
+			: []),
+		...(uncertain.length > 0
+			? [
+					check(
+						`${count(uncertain.length, 'curve')} left out, ${what}: between the points the usual ways to draw one lie up to ${most(uncertain)} apart.`,
+						'Save it with its control points, or as arcs and polylines; or give more points on it.',
+					),
+				]
+			: []),
+	];
+}
+
+const count = (n: number, what: string): string =>
+	what.startsWith('of') ? `${n} ${what}` : `${n} ${what}${n === 1 ? '' : 's'}`;
+
+function some(
+	list: readonly string[],
+	what: (n: number, names: string) => string,
+	fix: string,
+): Complaint[] {
+	if (list.length === 0) return [];
+	const names = [...new Set(list)].slice(0, 6).map((name) => name.slice(0, 40));
+	return [check(what(list.length, names.join(', ')), fix)];
+}

@@ -1,0 +1,128 @@
+import { area, bounds } from '../../../geometry/extent';
+import { crossings } from '../../../geometry/meeting/crossing';
+import { edgeLength, edgesOf } from '../../../geometry/edge';
+import { tidy } from '../../../geometry/shaping/tidy';
+import { mirrored, mirrorOrder, moved, turned } from '../../../geometry/turn';
+import type { PlacedShape, Shape } from '../../../job/panel/outline';
+import type { Complaint, Drawn, Undrawn } from '../../shape/drawn';
+import { inMm } from '../../shape/words';
+import {
+	circleShape,
+	cornersShape,
+	ovalShape,
+	polylineShape,
+	rectangleShape,
+	trapezoidShape,
+} from '../../shape/shape-numbers';
+import { importShape } from '../../import/import-shape';
+
+/** The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is none. */
+export function drawShape(shape: Shape): Drawn | Undrawn {
+	const raw = outlineOf(shape);
+	if (raw.outline === null) return raw;
+	const clean = withoutDoubled(raw);
+	const faults = faultsOf(clean);
+	const complaints = [...clean.complaints, ...faults];
+	if (faults.some((f) => f.kind === 'stop')) return { outline: null, complaints };
+	return { ...clean, complaints };
+}
+
+function outlineOf(shape: Shape): Drawn | Undrawn {
+	switch (shape.kind) {
+		case 'rectangle':
+			return rectangleShape(shape);
+		case 'trapezoid':
+			return trapezoidShape(shape);
+		case 'polyline':
+			return polylineShape(shape);
+		case 'circle':
+			return circleShape(shape);
+		case 'oval':
+			return ovalShape(shape);
+		case 'corners':
+			return cornersShape(shape);
+		default:
+			return importShape(shape);
+	}
+}
+
+/** A shape of its own put where it belongs on the panel. */
+export function placeShape(placed: PlacedShape): Drawn | Undrawn {
+	const shape = drawShape(placed.shape);
+	if (shape.outline === null) return shape;
+	const flipped = placed.mirror ? mirrored(shape.outline) : shape.outline;
+	const outline = moved(turned(flipped, placed.turn), placed.x, placed.y);
+	return { ...shape, outline, sides: placed.mirror ? mirrorOrder(shape.sides) : shape.sides };
+}
+
+/** Corners given twice stand for one; the edge between them is left out. */
+function withoutDoubled(raw: Drawn): Drawn {
+	const keep = edgesOf(raw.outline).map((e) => edgeLength(e) > 2);
+	if (keep.every(Boolean)) return raw;
+	const doubled = keep.filter((k) => !k).length;
+	return {
+		outline: raw.outline.filter((_, i) => keep[i]),
+		sides: raw.sides.filter((_, i) => keep[i]),
+		complaints: [
+			...raw.complaints,
+			{
+				kind: 'check',
+				what: `${doubled === 1 ? 'A corner is' : `${doubled} corners are`} given twice; each is taken once.`,
+				fix: 'Take the doubled corners out.',
+			},
+		],
+	};
+}
+
+/** Larger than any panel of a vehicle: most likely the drawing is in another unit. */
+const LARGEST = 4500 * 1600;
+const SMALLEST = 3 * 1600;
+
+function faultsOf(d: Drawn): Complaint[] {
+	if (d.outline.length < 2 || area(d.outline) < SMALLEST) return [noArea];
+	const [cross] = crossings(d.outline, 1);
+	if (cross) return [crossed(d, cross.edges, cross.at)];
+	const box = bounds(d.outline);
+	const across = Math.max(box.length, box.width);
+	const slivers = tidy(d.outline, 16).slivers;
+	return [
+		...(across > LARGEST ? [farTooLarge(across)] : []),
+		...(slivers > 0 ? [spiked(slivers)] : []),
+	];
+}
+
+const noArea: Complaint = {
+	kind: 'stop',
+	what: 'The outline has no area.',
+	fix: 'Give at least three corners that do not lie on one line.',
+};
+
+function crossed(
+	d: Drawn,
+	edges: readonly [number, number],
+	at: { x: number; y: number },
+): Complaint {
+	const name = (i: number): string =>
+		d.sides[i] === null ? 'a rounded corner' : `edge ${d.sides[i]}`;
+	return {
+		kind: 'stop',
+		what: `The outline crosses itself: ${name(edges[0])} meets ${name(edges[1])} at ${inMm(at.x)}, ${inMm(at.y)}.`,
+		fix: 'Give the corners in order round the outline.',
+	};
+}
+
+function farTooLarge(across: number): Complaint {
+	return {
+		kind: 'check',
+		what: `The outline measures ${inMm(across)} across, more than any panel of a vehicle.`,
+		fix: 'Check its unit and scale.',
+	};
+}
+
+function spiked(slivers: number): Complaint {
+	return {
+		kind: 'check',
+		what: `${slivers === 1 ? 'One corner is' : `${slivers} corners are`} a spike thinner than 0.01 mm.`,
+		fix: 'Take the corner out; no saw or router can follow it.',
+	};
+}

@@ -1,0 +1,130 @@
+import { distanceTo, whereIs } from '../../../geometry/meeting/inside';
+import type { Outline, Point } from '../../../geometry/outline';
+import { ticks } from '../../../measure/length';
+import { say, type Bench } from '../bench';
+import type { FixingFigure, Fit } from '../figures';
+import type { GrooveSize } from './groove';
+import { spacedOn, Walk, type OnLine } from './spaced';
+import { grownBy } from '../fit/windows';
+
+/** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
+const RIM = 4 * 1600;
+const STRIDE = 4 * 1600;
+
+/** Something a fixing must not come near: its outline, and how near the rim of the hole may come. */
+export interface Forbidden {
+	readonly name: string;
+	readonly outline: Outline;
+}
+
+/**
+ * Fixings round the edge: at the corners and no farther apart than asked, each slid along the edge when something is in its
+ * way, left out (and said) when nothing within half a spacing is free.
+ */
+export function fixingFigure(
+	bench: Bench,
+	fit: Fit,
+	groove: GrooveSize | null,
+	forbidden: readonly Forbidden[],
+): FixingFigure | null {
+	const asked = bench.panel.fixings;
+	if (!asked) return null;
+	const inset = clearOfGroove(bench, groove);
+	const line = grownBy(fit.board, -inset);
+	if (!line) {
+		bench.trouble.check(
+			['fixings', 'inset'],
+			`Fixings ${say(bench, inset)} from the edge find no place on this board.`,
+			'Set them nearer to the edge.',
+		);
+		return null;
+	}
+	const reach = asked.hole / 2 + RIM;
+	const spacing = clearOfEachOther(bench);
+	const free = (p: Point): boolean => forbidden.every((f) => clearOf(p, f.outline, reach));
+	const walk = new Walk(line);
+	const placed = spacedOn(line, spacing).map((p) => slid(walk, p, spacing / 2, free));
+	const kept = placed.filter((p) => p !== null).sort((a, b) => a.along - b.along);
+	const widest = widestGap(kept, walk.total);
+	reportGaps(bench, placed.length - kept.length, widest);
+	return {
+		kind: asked.kind,
+		at: kept.map((p) => p.at),
+		hole: asked.hole,
+		inset: ticks(Math.round(inset)),
+		widest: ticks(Math.round(widest)),
+	};
+}
+
+/** Nearer than a hole and its rim, the holes would run into one another. */
+function clearOfEachOther(bench: Bench): number {
+	const { hole, spacing } = bench.panel.fixings!;
+	const least = hole + RIM;
+	if (spacing >= least) return spacing;
+	bench.trouble.check(
+		['fixings', 'spacing'],
+		`Fixings ${say(bench, spacing)} apart would run into one another; they are planned ${say(bench, least)} apart.`,
+		`Give ${say(bench, least)} or more; 100 to 150 mm is common.`,
+	);
+	return least;
+}
+
+/** Fixings stand inside the groove, or far enough outside it. */
+function clearOfGroove(bench: Bench, groove: GrooveSize | null): number {
+	const asked = bench.panel.fixings!;
+	if (!groove) return asked.inset;
+	const reach = asked.hole / 2 + RIM;
+	const outside = groove.offset - reach;
+	const inside = groove.offset + groove.width + reach;
+	if (asked.inset <= outside || asked.inset >= inside) return asked.inset;
+	bench.trouble.check(
+		['fixings', 'inset'],
+		`Fixings ${say(bench, asked.inset)} from the edge would meet the knife groove; they are planned at ${say(bench, inside)}.`,
+		`Give ${say(bench, inside)} or more.`,
+	);
+	return inside;
+}
+
+function clearOf(p: Point, outline: Outline, reach: number): boolean {
+	return whereIs(p, outline) === 'outside' && distanceTo(p, outline) >= reach;
+}
+
+function slid(
+	walk: Walk,
+	wanted: OnLine,
+	most: number,
+	free: (p: Point) => boolean,
+): OnLine | null {
+	if (free(wanted.at)) return wanted;
+	for (let by = STRIDE; by <= most; by += STRIDE)
+		for (const side of [1, -1]) {
+			const along = (wanted.along + side * by + walk.total) % walk.total;
+			const at = walk.at(along);
+			if (free(at)) return { along, at };
+		}
+	return null;
+}
+
+function widestGap(kept: readonly OnLine[], total: number): number {
+	if (kept.length < 2) return total;
+	return kept.reduce((widest, p, i) => {
+		const next = kept[i + 1]?.along ?? kept[0]!.along + total;
+		return Math.max(widest, next - p.along);
+	}, 0);
+}
+
+function reportGaps(bench: Bench, lost: number, widest: number): void {
+	const asked = bench.panel.fixings!;
+	if (lost > 0)
+		bench.trouble.check(
+			['fixings'],
+			`${lost === 1 ? 'One fixing finds' : `${lost} fixings find`} no place free of zones, covers and cut-outs; the widest gap is ${say(bench, widest)}.`,
+			'Move what is in the way, or hold the panel there by other means.',
+		);
+	else if (widest > asked.spacing * 1.5)
+		bench.trouble.check(
+			['fixings'],
+			`Moved clear of what was in the way, two fixings are ${say(bench, widest)} apart.`,
+			'Look whether the panel needs one more between them.',
+		);
+}

@@ -1,0 +1,192 @@
+import { area, bounds, perimeter } from '../../../geometry/extent';
+import { moved } from '../../../geometry/turn';
+import { liesIn } from '../../../geometry/meeting/lies-in';
+import type { Outline } from '../../../geometry/outline';
+import { rectangle } from '../../../geometry/shaping/tidy';
+import { same } from '../../../geometry/vector';
+import { ticks, toMm } from '../../../measure/length';
+import type { Part } from '../../part';
+import { say, type Bench } from '../bench';
+import type { PanelDetail } from '../figures';
+
+/* The pieces of board a panel is made of. */
+
+type Figures = Omit<PanelDetail, 'assembly'>;
+
+/** A piece before it is a part: where it lies in the panel's frame. */
+interface Piece {
+	readonly key: string;
+	readonly name: string;
+	readonly outline: Outline;
+	readonly holes: readonly Outline[];
+	readonly material: string;
+	readonly show: boolean;
+	readonly grooved: number; // length of knife groove on it
+	readonly times?: number;
+	readonly notes: readonly string[];
+}
+
+/** Parts of one panel as it is drawn; the mirrored ones of a pair are made from these. */
+export function partsOf(bench: Bench, f: Figures): Part[] {
+	const pieces = [
+		...boardPieces(bench, f),
+		...layerPieces(bench, f),
+		...coverPieces(bench, f),
+		...ringPieces(bench, f),
+	];
+	return pieces.map((p, i) => partOf(bench, f, p, i));
+}
+
+function boardPieces(bench: Bench, f: Figures): Piece[] {
+	const holes = boardHoles(f);
+	const several = f.leaves.length > 1;
+	return f.leaves.map((outline, i) => ({
+		key: several ? `board-${i + 1}` : 'board',
+		name: several ? `${bench.panel.name}: leaf ${i + 1}` : bench.panel.name,
+		outline,
+		holes: holes.filter((h) => liesIn(h, outline)),
+		material: f.material,
+		show: f.cloth === null,
+		grooved: (f.groove?.length ?? 0) / f.leaves.length,
+		notes: [...(bench.panel.note ? [bench.panel.note] : []), ...seatsIn(bench, f, null)],
+	}));
+}
+
+/** Everything cut through the board itself. */
+export function boardHoles(f: Figures): Outline[] {
+	const layers = f.layers.filter(
+		(l) => l.on === null && l.hole && (l.place === 'recessed' || l.bottom <= 0),
+	);
+	return [
+		...f.windows.map((w) => w.hole),
+		...f.covers.map((c) => c.hole),
+		...layers.map((l) => l.hole!),
+		...f.rings.map((r) => r.hole).filter((h) => liesIn(h, f.fit.board)),
+	];
+}
+
+function layerPieces(bench: Bench, f: Figures): Piece[] {
+	return f.layers.flatMap((l) => {
+		if (!l.piece) return [];
+		const recess = l.place === 'recessed';
+		// What is cut through the board beneath is cut through a raised layer lying over it as well.
+		const over = recess ? [] : [...f.windows.map((w) => w.hole), ...f.covers.map((c) => c.hole)];
+		const let_in = f.layers.filter(
+			(o) => o.on === l.id && o.hole && (o.place === 'recessed' || o.bottom <= l.bottom),
+		);
+		const holes = [...over, ...let_in.map((o) => o.hole!)].filter((h) => liesIn(h, l.piece!));
+		return [
+			{
+				key: l.id,
+				name: recess ? `${l.name}: floor` : l.name,
+				outline: l.piece,
+				holes,
+				material: l.material,
+				show: l.covering === 'bare',
+				grooved: 0,
+				notes: seatsIn(bench, f, l.id),
+			},
+		];
+	});
+}
+
+/** Pockets to be routed in a board for pieces that are set in. */
+function seatsIn(bench: Bench, f: Figures, host: string | null): string[] {
+	return f.layers
+		.filter((l) => l.on === host && l.place === 'raised' && l.hole)
+		.filter((l) => host !== null || l.bottom > 0)
+		.map((l) => `Seat for ${l.name}: ${say(bench, l.depth)} deep`);
+}
+
+function coverPieces(bench: Bench, f: Figures): Piece[] {
+	return f.covers.flatMap((c) => [
+		{
+			key: `cover-${c.id}`,
+			name: c.name,
+			outline: c.board,
+			holes: c.finger ? [c.finger] : [],
+			material: f.material,
+			show: c.cloth === null,
+			grooved: c.cloth !== null && f.groove ? perimeter(c.board) : 0,
+			notes:
+				c.cloth === null
+					? []
+					: ['Cloth turned under it lifts it off its ledge: trim it in the knife groove'],
+		},
+		...c.layers.map((l) => ({
+			key: `cover-${c.id}-${l.id}`,
+			name: `${c.name}: ${l.name}`,
+			outline: c.board,
+			holes: c.finger ? [c.finger] : [],
+			material: l.material,
+			show: c.cloth === null,
+			grooved: 0,
+			notes: [`Glued on ${c.name}, so that its face runs on`],
+		})),
+		{
+			key: `ledge-${c.id}`,
+			name: `${c.name}: ledge`,
+			outline: c.ledge.outer,
+			holes: [c.ledge.inner],
+			material: c.ledge.material,
+			show: false,
+			grooved: 0,
+			notes: [`Glued behind the board round the hole for ${c.name} in ${bench.panel.name}`],
+		},
+	]);
+}
+
+function ringPieces(bench: Bench, f: Figures): Piece[] {
+	return f.rings.map((r) => {
+		const asked = bench.panel.rings.find((x) => x.id === r.id)!;
+		return {
+			key: `ring-${r.id}`,
+			name: r.name,
+			outline: r.board.outer,
+			holes: [r.board.inner],
+			material: asked.material,
+			show: asked.cloth === null,
+			grooved: 0,
+			times: asked.sides,
+			notes: r.rebate ? [`Let in: rebate ${say(bench, r.rebate.depth)} deep`] : [],
+		};
+	});
+}
+
+function partOf(bench: Bench, f: Figures, p: Piece, i: number): Part {
+	const material = bench.job.stock.materials.find((m) => m.id === p.material);
+	if (!material) throw new Error(`bug: no board '${p.material}'`);
+	const box = bounds(p.outline);
+	const home = (o: Outline): Outline => moved(o, -box.x, -box.y);
+	const outline = home(p.outline);
+	const holes = p.holes.map(home);
+	const net = Math.abs(area(outline)) - holes.reduce((sum, h) => sum + Math.abs(area(h)), 0);
+	const square = isRectangle(outline, box.length, box.width);
+	const holesRound = holes.reduce((sum, h) => sum + perimeter(h), 0);
+	const routed = holesRound + p.grooved + (square ? 0 : perimeter(outline));
+	return {
+		id: `${bench.panel.id}.${p.key}`,
+		label: `${f.label}${i === 0 ? '' : `.${i}`}${f.hand ?? ''}`,
+		name: p.name,
+		owner: bench.panel.id,
+		material: p.material,
+		thickness: material.measured,
+		count: bench.panel.count * (p.times ?? 1),
+		length: ticks(box.length),
+		width: ticks(box.width),
+		...(square ? {} : { outline }),
+		holes,
+		grain: material.grain ? 'length' : 'any',
+		bevels: [],
+		face: 'front',
+		show: p.show,
+		routed: ticks(Math.round(routed)),
+		mass: (net / 1600 ** 2) * toMm(material.measured) * material.density * 1e-9,
+		notes: p.notes,
+	};
+}
+
+function isRectangle(o: Outline, length: number, width: number): boolean {
+	const whole = rectangle(0, 0, length, width);
+	return o.length === 4 && o.every((c) => !c.bulge && whole.some((w) => same(w, c)));
+}

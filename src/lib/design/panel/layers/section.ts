@@ -1,0 +1,234 @@
+import {
+	grown,
+	linesInside,
+	linesOutside,
+	union,
+	without,
+	type Region,
+} from '../../../geometry/shaping/clip';
+import { bounds } from '../../../geometry/extent';
+import { edgesOf, nearestOnEdge } from '../../../geometry/edge';
+import type { Outline, Point } from '../../../geometry/outline';
+import { rectangle } from '../../../geometry/shaping/tidy';
+import type { EdgeChoice } from '../../../job/panel/edge';
+import type { CoverFigure, LayerFigure, PanelDetail } from '../figures';
+import { boardHoles } from './pieces';
+
+/*
+ * Section A-A: the panel cut along a level line and seen from below, x to the right as in the front view, heights upwards from
+ * the back of the board. Board and cloth as they lie in the finished panel.
+ */
+
+/** A stretch of board in the cut, x from..to, height low..high. */
+export interface CutBoard {
+	readonly name: string;
+	readonly material: string;
+	readonly from: number;
+	readonly to: number;
+	readonly low: number;
+	readonly high: number;
+}
+
+export interface Section {
+	/** Height of the cut on the front view. */
+	readonly y: number;
+	readonly boards: readonly CutBoard[];
+	/** Cloth in the cut, x and height, with the cloth it is. */
+	readonly cloths: readonly { readonly cloth: string; readonly regions: readonly Region[] }[];
+}
+
+/** Through as many layers, windows and covers as one level line can meet; null for a flat panel. */
+export function sectionOf(d: PanelDetail): Section | null {
+	const y = bestLine(d);
+	if (y === null) return null;
+	const boards = [...mainBoard(d, y), ...layerBoards(d, y), ...coverBoards(d, y)];
+	return { y, boards, cloths: clothsIn(d, boards, y) };
+}
+
+function bestLine(d: PanelDetail): number | null {
+	const things: Outline[] = [
+		...d.layers.map((l) => l.piece ?? l.hole ?? []),
+		...d.windows.map((w) => w.hole),
+		...d.covers.map((c) => c.board),
+	].filter((o) => o.length > 0);
+	const spans = things.map((o) => {
+		const b = bounds(o);
+		return [b.y, b.y + b.width] as const;
+	});
+	let best: number | null = null;
+	let most = 0;
+	for (const [low, high] of spans) {
+		const y = Math.round((low + high) / 2);
+		const met = spans.filter(([a, b]) => a < y && y < b).length;
+		if (met > most) [best, most] = [y, met];
+	}
+	return best;
+}
+
+/** Stretches of the level line inside the outline and outside its holes. */
+function stretches(outline: Outline, holes: readonly Outline[], y: number): [number, number][] {
+	const b = bounds(outline);
+	const line: Point[] = [
+		{ x: b.x - 1600, y },
+		{ x: b.x + b.length + 1600, y },
+	];
+	const inside = linesInside([line], [outline]);
+	const solid = holes.length > 0 ? linesOutside(inside, holes) : inside;
+	return solid
+		.map((l) => l.map((p) => p.x))
+		.map((xs): [number, number] => [Math.min(...xs), Math.max(...xs)])
+		.sort((a, b) => a[0] - b[0]);
+}
+
+function mainBoard(d: PanelDetail, y: number): CutBoard[] {
+	const pockets = d.layers.filter(
+		(l) => l.on === null && l.place === 'raised' && l.hole && l.bottom > 0,
+	);
+	const name = 'Board';
+	const base = { name, material: d.material, low: 0 };
+	return d.leaves.flatMap((leaf) => [
+		...stretches(leaf, [...boardHoles(d), ...pockets.map((p) => p.hole!)], y).map(([from, to]) => ({
+			...base,
+			from,
+			to,
+			high: d.thickness as number,
+		})),
+		// Under a pocket the board is as high as its floor.
+		...pockets.flatMap((p) =>
+			stretches(p.hole!, [], y).map(([from, to]) => ({
+				...base,
+				from,
+				to,
+				high: p.bottom as number,
+			})),
+		),
+	]);
+}
+
+function layerBoards(d: PanelDetail, y: number): CutBoard[] {
+	return d.layers.flatMap((l) => {
+		if (!l.piece) return [];
+		const over = l.place === 'raised' ? [...d.windows, ...d.covers].map((w) => w.hole) : [];
+		const cut = d.layers.filter((o) => o.on === l.id && o.hole).map((o) => o.hole!);
+		return stretches(l.piece, [...over, ...cut], y).map(([from, to]) => ({
+			name: l.name,
+			material: l.material,
+			from,
+			to,
+			low: l.bottom,
+			high: l.top,
+		}));
+	});
+}
+
+function coverBoards(d: PanelDetail, y: number): CutBoard[] {
+	return d.covers.flatMap((c) => {
+		const holes = c.finger ? [c.finger] : [];
+		const ledge = stretches(c.ledge.outer, [c.ledge.inner], y).map(([from, to]) => ({
+			name: `Ledge of ${c.name}`,
+			material: c.ledge.material,
+			from,
+			to,
+			low: -c.ledge.thickness,
+			high: 0,
+		}));
+		return [
+			...stretches(c.board, holes, y).flatMap(([from, to]) => coverStack(d, c, from, to)),
+			...ledge,
+		];
+	});
+}
+
+function coverStack(d: PanelDetail, c: CoverFigure, from: number, to: number): CutBoard[] {
+	let low = d.thickness as number;
+	const stack: CutBoard[] = [{ name: c.name, material: d.material, from, to, low: 0, high: low }];
+	for (const l of c.layers) {
+		stack.push({ name: c.name, material: l.material, from, to, low, high: low + l.thickness });
+		low += l.thickness;
+	}
+	return stack;
+}
+
+type Cloths = Section['cloths'];
+
+function clothsIn(d: PanelDetail, boards: readonly CutBoard[], y: number): Cloths {
+	const solids = boards.map(slab);
+	const withFace = d.layers.filter(
+		(l) => l.covering === 'with' && l.surface === null && l.place === 'raised',
+	);
+	const face = boards.filter((b) => b.name === 'Board' || withFace.some((l) => l.name === b.name));
+	const skins: { cloth: string; regions: Region[] }[] = [];
+	if (d.cloth)
+		skins.push({ cloth: d.cloth.id, regions: skin(d, face, d.cloth.pressed, solids, y) });
+	for (const l of d.layers.filter(
+		(x) => x.covering === 'own' && x.cloth !== null && x.place === 'raised',
+	))
+		skins.push({ cloth: l.cloth!, regions: ownSkin(boards, l, solids) });
+	for (const c of d.covers.filter((x) => x.cloth !== null))
+		skins.push({ cloth: c.cloth!, regions: coverSkin(boards, c, solids) });
+	return skins;
+}
+
+const slab = (b: CutBoard): Outline => rectangle(b.from, b.low, b.to - b.from, b.high - b.low);
+
+/** Cloth of a thickness all round the boards it covers, above the back of the panel and turned under at wrapped ends. */
+function skin(
+	d: PanelDetail,
+	face: readonly CutBoard[],
+	thick: number,
+	solids: readonly Outline[],
+	y: number,
+): Region[] {
+	const wide = grown(face.map(slab), thick, 'sharp').map((r) => r.outline);
+	const left = Math.min(...face.map((b) => b.from));
+	const right = Math.max(...face.map((b) => b.to));
+	const turn = d.groove ? d.groove.offset + d.groove.width : 20 * 1600;
+	const back = [left, right].map((x) => endAt(d, x, y) === 'wrapped');
+	const cuts = [
+		rectangle(
+			left + (back[0] ? turn : -thick),
+			-thick,
+			right - left - (back[0] ? turn : -thick) + (back[1] ? -turn : thick),
+			thick,
+		),
+		...(back[0] ? [] : [rectangle(left - thick, -thick, thick, 1e6)]),
+		...(back[1] ? [] : [rectangle(right, -thick, thick, 1e6)]),
+	];
+	return without(wide, [...solids, ...cuts]);
+}
+
+/** How the edge of the board nearest to that point ends. */
+function endAt(d: PanelDetail, x: number, y: number): EdgeChoice['end'] {
+	const off = edgesOf(d.fit.board).map((e) => nearestOnEdge({ x, y }, e).distance);
+	return d.fit.boardEdges[off.indexOf(Math.min(...off))] ?? 'bare';
+}
+
+function ownSkin(
+	boards: readonly CutBoard[],
+	l: LayerFigure,
+	solids: readonly Outline[],
+): Region[] {
+	const own = boards.filter((b) => b.name === l.name).map(slab);
+	return aboveFloor(own, l.pressed, l.bottom, solids);
+}
+
+function coverSkin(
+	boards: readonly CutBoard[],
+	c: CoverFigure,
+	solids: readonly Outline[],
+): Region[] {
+	const own = boards.filter((b) => b.name === c.name).map(slab);
+	return own.length === 0 ? [] : aboveFloor(own, c.pressed, 0, solids);
+}
+
+function aboveFloor(
+	own: readonly Outline[],
+	thick: number,
+	floor: number,
+	solids: readonly Outline[],
+): Region[] {
+	if (own.length === 0 || thick === 0) return [];
+	const wide = grown(own, thick, 'sharp').map((r) => r.outline);
+	const box = bounds(union(wide).flatMap((r) => r.outline));
+	return without(wide, [...solids, rectangle(box.x - 1, floor - thick, box.length + 2, thick)]);
+}

@@ -1,0 +1,219 @@
+import { alongEdge, edgesOf } from '../../../geometry/edge';
+import type { Where } from '../../../geometry/meeting/inside';
+import { finder, liesIn } from '../../../geometry/meeting/lies-in';
+import type { Point } from '../../../geometry/outline';
+import { ticks, type Length } from '../../../measure/length';
+import type { ClothEdge, Covering, Step, Window } from '../../covering';
+import type { Bench } from '../bench';
+import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';
+
+/* The surfaces of a panel that one piece of cloth each covers: the face with all that is covered together with it, the layers
+wrapped by themselves, floors of recesses, covers and rings. */
+
+type Figures = Omit<PanelDetail, 'assembly'>;
+
+/** Coverings of one panel as it is drawn; the mirrored ones of a pair are made from these. */
+export function coveringsOf(bench: Bench, f: Figures): Covering[] {
+	const make = new Maker(bench, f);
+	return [
+		...make.face(),
+		...f.layers.flatMap((l) => make.ownLayer(l)),
+		...f.covers.flatMap((c) => make.cover(c)),
+		...f.rings.flatMap((r, i) =>
+			make.ring(r, bench.panel.rings.find((x) => x.id === r.id)?.cloth ?? null, i),
+		),
+	];
+}
+
+class Maker {
+	private made = 0;
+
+	/** The middle of each edge of the board, and the raised layers covered with it. */
+	private readonly middles: readonly Point[];
+	private readonly overFace: readonly { readonly at: (p: Point) => Where; readonly step: number }[];
+
+	constructor(
+		private readonly bench: Bench,
+		private readonly f: Figures,
+	) {
+		this.middles = edgesOf(f.fit.board).map((e) => alongEdge(e, 0.5));
+		this.overFace = f.layers
+			.filter((l) => l.covering === 'with' && l.surface === null && l.place === 'raised')
+			.flatMap((l) => (l.piece ? [{ at: finder(l.piece), step: l.step }] : []));
+	}
+
+	/** The face of the panel. */
+	face(): Covering[] {
+		const { f, bench } = this;
+		if (!f.cloth) return [];
+		const edges = f.fit.boardEdges.map((kind, i) => this.boardEdge(kind, i));
+		const seams = bench.panel.seams.map((s) => [s.from, s.to] as const);
+		const windows = [...this.openings(), ...this.seats(null)];
+		const base = this.covering('face', bench.panel.name, 'the face of the panel', f.cloth.id);
+		return [{ ...base, outline: f.fit.board, edges, steps: this.steps(null), windows, seams }];
+	}
+
+	/** A layer wrapped by itself, or the covered floor of a recess. */
+	ownLayer(l: LayerFigure): Covering[] {
+		if (l.covering !== 'own' || l.cloth === null) return [];
+		const flat = l.place === 'recessed';
+		const outline = l.piece ?? l.hole;
+		if (!outline) return [];
+		const edge: ClothEdge = flat ? this.cutFlush() : this.turned(l.thickness, l.foam, null);
+		const base = this.covering(l.id, l.name, flat ? `the floor of ${l.name}` : l.name, l.cloth);
+		return [
+			{
+				...base,
+				outline,
+				edges: outline.map(() => edge),
+				steps: flat ? [] : this.steps(l.id),
+				windows: flat ? [] : this.seats(l.id),
+				seams: [],
+			},
+		];
+	}
+
+	cover(c: CoverFigure): Covering[] {
+		if (c.cloth === null) return [];
+		const build = ticks(c.layers.reduce<number>((sum, l) => sum + l.step, this.f.thickness));
+		const edge = this.turned(build, ticks(0), this.grooveEnd());
+		const windows = c.finger
+			? [{ outline: c.finger, edge: this.turned(build, ticks(0), null) }]
+			: [];
+		const base = this.covering(`cover-${c.id}`, c.name, c.name, c.cloth);
+		return [
+			{ ...base, outline: c.board, edges: c.board.map(() => edge), steps: [], windows, seams: [] },
+		];
+	}
+
+	ring(r: RingFigure, cloth: string | null, i: number): Covering[] {
+		if (cloth === null) return [];
+		const edge = this.turned(r.thickness, ticks(0), null);
+		const base = this.covering(`ring-${r.id}`, r.name, r.name, cloth);
+		const sides = this.bench.panel.rings[i]?.sides ?? 1;
+		return [
+			{
+				...base,
+				count: base.count * sides,
+				outline: r.board.outer,
+				edges: r.board.outer.map(() => edge),
+				steps: [],
+				windows: [{ outline: r.board.inner, edge }],
+				seams: [],
+			},
+		];
+	}
+
+	private covering(key: string, name: string, covers: string, cloth: string) {
+		const { bench, f } = this;
+		const { panel } = bench;
+		const mark = this.made++ === 0 ? '' : `.${this.made - 1}`;
+		return {
+			id: `${panel.id}.${key}`,
+			label: `${f.label}${mark}${f.hand ?? ''}`,
+			name: name === panel.name ? name : `${panel.name}: ${name}`,
+			owner: panel.id,
+			covers,
+			cloth,
+			nap: panel.nap,
+			anyWay: panel.napAnyWay,
+			count: panel.count,
+			lot: panel.lot,
+		};
+	}
+
+	private boardEdge(kind: ClothEdge['kind'], i: number): ClothEdge {
+		const build = ticks(this.f.thickness + this.flushHeight(i));
+		if (kind !== 'wrapped') return { ...this.cutFlush(), kind, build };
+		return this.turned(build, this.f.foam, this.grooveEnd());
+	}
+
+	/** What is glued on flush with an edge of the board and covered with it: the cloth climbs that as well. */
+	private flushHeight(i: number): number {
+		const middle = this.middles[i]!;
+		return this.overFace.filter((l) => l.at(middle) === 'on').reduce((sum, l) => sum + l.step, 0);
+	}
+
+	private turned(build: Length, foam: Length, groove: ClothEdge['groove']): ClothEdge {
+		const { margin, grip } = this.bench.panel;
+		return { kind: 'wrapped', build: ticks(build + foam), groove, margin, grip };
+	}
+
+	private cutFlush(): ClothEdge {
+		return {
+			kind: 'bare',
+			build: ticks(0),
+			groove: null,
+			margin: ticks(0),
+			grip: this.bench.panel.grip,
+		};
+	}
+
+	private grooveEnd(): ClothEdge['groove'] {
+		const g = this.f.groove;
+		return g && { offset: g.offset, depth: g.depth };
+	}
+
+	/** Layers covered together with the surface named (a layer's id, or null for the face). */
+	private steps(surface: string | null): Step[] {
+		return this.f.layers
+			.filter((l) => l.covering === 'with' && l.surface === surface && l.cloth !== null)
+			.flatMap((l) => {
+				const outline = l.place === 'raised' ? l.piece : l.hole;
+				const index = this.bench.panel.layers.findIndex((asked) => asked.id === l.id);
+				const layer = { name: l.name, index };
+				return outline ? [{ outline, height: l.step, raised: l.place === 'raised', layer }] : [];
+			});
+	}
+
+	/** Windows of the panel, holes of its covers and rings. */
+	private openings(): Window[] {
+		const { f } = this;
+		const windows = f.windows.map((w) => ({
+			outline: w.hole,
+			edge: w.wrapped
+				? this.turned(this.buildAt(w), ticks(0), this.grooveEnd())
+				: { ...this.cutFlush(), build: this.buildAt(w) },
+		}));
+		const covers = f.covers.map((c) => ({
+			outline: c.hole,
+			// Behind the hole of a cover sits its ledge: the cloth is turned in and ends there.
+			edge: { ...this.turned(f.thickness, ticks(0), null), margin: ticks(0) },
+		}));
+		// A ring laps over the edge of its hole: the cloth is cut flush beneath it.
+		const rings = f.rings
+			.filter((r) => liesIn(r.hole, f.fit.board))
+			.map((r) => ({ outline: r.hole, edge: { ...this.cutFlush(), build: f.thickness } }));
+		return [...windows, ...covers, ...rings];
+	}
+
+	/** Boards at the edge of a window: the layers that go all round it stand on the board there. */
+	private buildAt(w: WindowFigure): Length {
+		const round = this.f.layers.filter(
+			(l) => l.place === 'raised' && l.covering === 'with' && l.piece && liesIn(w.hole, l.piece),
+		);
+		return ticks(round.reduce<number>((sum, l) => sum + l.step, w.build));
+	}
+
+	/** Seats and recesses not covered with the surface they are cut in: the cloth is turned down into them. */
+	private seats(surface: string | null): Window[] {
+		return this.f.layers
+			.filter((l) => l.covering !== 'with' && l.hole && this.hostSurface(l) === surface)
+			.map((l) => ({
+				outline: l.hole!,
+				edge: { ...this.turned(l.depth, ticks(0), null), margin: this.seatMargin(l) },
+			}));
+	}
+
+	/** Through the board the cloth is turned on to the back; in a pocket it ends at the bottom. */
+	private seatMargin(l: LayerFigure): Length {
+		const through = l.place === 'recessed' || l.bottom <= 0;
+		return through && l.on === null ? this.bench.panel.margin : ticks(0);
+	}
+
+	private hostSurface(l: LayerFigure): string | null | undefined {
+		if (l.on === null) return this.f.cloth ? null : undefined;
+		const host = this.f.layers.find((h) => h.id === l.on);
+		return host && host.cloth !== null ? host.surface : undefined;
+	}
+}

@@ -1,0 +1,81 @@
+import { commonArea } from '../../../geometry/shaping/clip';
+import { area } from '../../../geometry/extent';
+import type { Outline } from '../../../geometry/outline';
+import { complain, type Bench } from '../bench';
+import { placeShape } from '../fit/draw-shape';
+import type { CoverFigure, WindowFigure, ZoneFigure } from '../figures';
+
+export function zoneFigures(bench: Bench): ZoneFigure[] {
+	return bench.panel.zones.flatMap((z, i) => {
+		const drawn = placeShape(z.outline);
+		complain(bench, ['zones', i, 'outline'], drawn.complaints);
+		return drawn.outline ? [{ id: z.id, name: z.name, kind: z.kind, outline: drawn.outline }] : [];
+	});
+}
+
+/** A square millimetre: less than this in common is a shared line, not an overlap. */
+const NOTHING = 1600 * 1600;
+
+/**
+ * A battery and a spare wheel have to stay within reach: under a cover or a window. A seat belt has to run freely and an
+ * airbag to open: the panel keeps off them. Common practice, no source; the vehicle maker's papers rule.
+ */
+export function checkZones(
+	bench: Bench,
+	board: Outline,
+	zones: readonly ZoneFigure[],
+	covers: readonly CoverFigure[],
+	windows: readonly WindowFigure[],
+): void {
+	zones.forEach((zone) => {
+		const path = ['zones', bench.panel.zones.findIndex((z) => z.id === zone.id), 'outline'];
+		const over = commonArea([board], [zone.outline]);
+		if (over < NOTHING) return;
+		if (zone.kind === 'airbag' || zone.kind === 'belt') keepOff(bench, zone, path, windows, over);
+		else if (zone.kind !== 'other') keepInReach(bench, zone, path, covers, windows);
+	});
+}
+
+type Path = readonly (string | number)[];
+
+function keepOff(
+	bench: Bench,
+	zone: ZoneFigure,
+	path: Path,
+	windows: readonly WindowFigure[],
+	over: number,
+): void {
+	const open = commonArea(
+		windows.map((w) => w.hole),
+		[zone.outline],
+	);
+	if (over - open < NOTHING) return;
+	bench.trouble[zone.kind === 'airbag' ? 'stop' : 'check'](
+		path,
+		zone.kind === 'airbag'
+			? `The panel covers ${zone.name}, where an airbag opens.`
+			: `The panel covers ${zone.name}, where a seat belt runs.`,
+		zone.kind === 'airbag'
+			? 'Keep panel, cloth and fixings out of it, and leave work on airbags to a licensed workshop.'
+			: 'Keep it free with a window, and check that the belt runs and locks after fitting.',
+	);
+}
+
+function keepInReach(
+	bench: Bench,
+	zone: ZoneFigure,
+	path: Path,
+	covers: readonly CoverFigure[],
+	windows: readonly WindowFigure[],
+): void {
+	const ways = [...covers.map((c) => c.ledge.inner), ...windows.map((w) => w.finished)];
+	const open = Math.max(0, ...ways.map((w) => commonArea([w], [zone.outline])));
+	if (open >= area(zone.outline) * 0.6) return;
+	bench.trouble.check(
+		path,
+		open < NOTHING
+			? `${zone.name} lies behind the panel with no cover or window over it.`
+			: `Only part of ${zone.name} lies behind a cover or window.`,
+		'Give it a service cover large enough to reach and take it out, or make sure the whole panel comes off without tools.',
+	);
+}

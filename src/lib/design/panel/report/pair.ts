@@ -1,0 +1,44 @@
+import type { Outline } from '../../../geometry/outline';
+import { mirrored, mirrorOrder } from '../../../geometry/turn';
+import type { Covering } from '../../covering';
+import type { Part } from '../../part';
+
+/*
+ * The right one of a pair is the mirror image of the left one. Board turns over, cloth does not: its outline is mirrored, its
+ * face stays its face and its nap is mirrored with the panel, so that nap pointing down points down on both.
+ */
+
+/** The same thing marked as one of a pair. */
+export function leftOf<T extends { readonly id: string }>(thing: T): T {
+	return { ...thing, id: `${thing.id}-L` };
+}
+
+const otherLabel = (label: string): string => label.replace(/L$/, 'R');
+
+export function rightPart(p: Part): Part {
+	const flip = (o: Outline): Outline => mirrored(o, p.length / 2);
+	return {
+		...p,
+		id: `${p.id}-R`,
+		label: otherLabel(p.label),
+		...(p.outline ? { outline: flip(p.outline) } : {}),
+		holes: p.holes.map(flip),
+	};
+}
+
+export function rightCovering(c: Covering): Covering {
+	return {
+		...c,
+		id: `${c.id}-R`,
+		label: otherLabel(c.label),
+		outline: mirrored(c.outline),
+		edges: mirrorOrder(c.edges),
+		steps: c.steps.map((s) => ({ ...s, outline: mirrored(s.outline) })),
+		windows: c.windows.map((w) => ({ ...w, outline: mirrored(w.outline) })),
+		nap: 180 - c.nap,
+		seams: c.seams.map(([a, b]) => [
+			{ x: -a.x, y: a.y },
+			{ x: -b.x, y: b.y },
+		]),
+	};
+}

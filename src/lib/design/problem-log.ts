@@ -1,0 +1,24 @@
+import type { Problem } from '../job/problems/problem';
+
+type Path = readonly (string | number)[];
+
+/** Collects every problem of one box, so that one visit to the bench shows them all. */
+export class Trouble {
+	readonly problems: Problem[] = [];
+	constructor(private readonly root: Path) {}
+
+	/** All that another one has collected. */
+	add(other: Trouble): void {
+		this.problems.push(...other.problems);
+	}
+
+	/** What is named is left out of the plan. */
+	stop(path: Path, what: string, fix: string): void {
+		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'stop' });
+	}
+
+	/** It is planned as asked; somebody has to look before cutting. */
+	check(path: Path, what: string, fix: string): void {
+		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'check' });
+	}
+}

@@ -1,0 +1,129 @@
+import { arcsAlong, ellipse } from '../../geometry/shaping/curve';
+import { bulgeThrough } from '../../geometry/arc';
+import { distance } from '../../geometry/vector';
+import { cutCorner, takenBy, type Cut } from '../../geometry/shaping/round-corner';
+import { corner } from '../../geometry/turn';
+import { circle, rectangle } from '../../geometry/shaping/tidy';
+import type { Corner, Outline, Point } from '../../geometry/outline';
+import type { Shape } from '../../job/panel/outline';
+import { drawn, refused, upright, type Drawn, type Undrawn } from './drawn';
+import { inMm } from './words';
+
+/* Outlines given by numbers. */
+
+type Of<K extends Shape['kind']> = Extract<Shape, { kind: K }>;
+
+/** Curves are followed to 0.02 mm: below what paper or router can show. */
+const FINE = 32;
+
+export function rectangleShape(s: Of<'rectangle'>): Drawn | Undrawn {
+	return cutCorners(
+		rectangle(0, 0, s.length, s.width),
+		[0, 1, 2, 3].map(() => s.corners),
+	);
+}
+
+export function trapezoidShape(s: Of<'trapezoid'>): Drawn | Undrawn {
+	const points = [
+		{ x: 0, y: 0 },
+		{ x: s.bottom, y: 0 },
+		{ x: s.shift + s.top, y: s.height },
+		{ x: s.shift, y: s.height },
+	];
+	return cutCorners(
+		points,
+		points.map(() => s.corners),
+	);
+}
+
+export function polylineShape(s: Of<'polyline'>): Drawn | Undrawn {
+	return cutCorners(
+		s.points,
+		s.points.map((p) => p.cut),
+	);
+}
+
+export function circleShape(s: Of<'circle'>): Drawn {
+	// Half of an odd number of ticks does not exist; the half tick is far below anything measured.
+	return { outline: circle(0, 0, Math.round(s.diameter / 2)), sides: [1, 1], complaints: [] };
+}
+
+export function ovalShape(s: Of<'oval'>): Drawn {
+	const [a, b] = [Math.round(s.length / 2), Math.round(s.width / 2)];
+	if (a === b) return { outline: circle(0, 0, a), sides: [1, 1], complaints: [] };
+	if (s.ends === 'ellipse') {
+		const curve = ellipse({ x: 0, y: 0 }, { x: a, y: 0 }, b / a);
+		const outline = onGrid(arcsAlong(curve, FINE, 4));
+		return { outline, sides: outline.map(() => 1), complaints: [] };
+	}
+	return drawn(a > b ? lyingSlot(a, b) : standingSlot(a, b));
+}
+
+function lyingSlot(a: number, b: number): Outline {
+	const c = a - b;
+	return [
+		corner({ x: -c, y: -b }),
+		corner({ x: c, y: -b }, 1),
+		corner({ x: c, y: b }),
+		corner({ x: -c, y: b }, 1),
+	];
+}
+
+function standingSlot(a: number, b: number): Outline {
+	const c = b - a;
+	return [
+		corner({ x: a, y: -c }),
+		corner({ x: a, y: c }, 1),
+		corner({ x: -a, y: c }),
+		corner({ x: -a, y: -c }, 1),
+	];
+}
+
+export function cornersShape(s: Of<'corners'>): Drawn {
+	return drawn(
+		s.corners.map((c, i) => {
+			const next = s.corners[(i + 1) % s.corners.length]!;
+			return corner(c, c.through ? bulgeThrough(c, c.through, next) : c.bulge);
+		}),
+	);
+}
+
+export function onGrid(corners: readonly Corner[]): Outline {
+	return corners.map((c) => corner({ x: Math.round(c.x), y: Math.round(c.y) }, c.bulge));
+}
+
+/** A polygon with its corners rounded or cut off; refused when two cuts want the same stretch of an edge. */
+export function cutCorners(points: readonly Point[], cuts: readonly Cut[]): Drawn | Undrawn {
+	const n = points.length;
+	const at = (i: number): Point => points[(i + n) % n]!;
+	const taken = points.map((p, i) => takenBy(cuts[i] ?? null, at(i - 1), p, at(i + 1)));
+	for (const [i, p] of points.entries()) {
+		const wanted = taken[i]! + taken[(i + 1) % n]!;
+		const there = distance(p, at(i + 1));
+		if (wanted > there + 2) return tooLarge(i, wanted, there);
+	}
+	const outline: Corner[] = [];
+	const sides: (number | null)[] = [];
+	for (const [i, p] of points.entries()) {
+		const made = cutCorner(cuts[i] ?? null, at(i - 1), p, at(i + 1));
+		outline.push(...made);
+		sides.push(...(made.length === 2 ? [null, i + 1] : [i + 1]));
+	}
+	return upright(...used(outline, sides));
+}
+
+/** Where two roundings use up an edge between them, the edge has no length and is left out. */
+function used(
+	outline: readonly Corner[],
+	sides: readonly (number | null)[],
+): [Outline, (number | null)[]] {
+	const keep = outline.map((c, i) => distance(c, outline[(i + 1) % outline.length]!) > 2);
+	return [outline.filter((_, i) => keep[i]), sides.filter((_, i) => keep[i])];
+}
+
+function tooLarge(i: number, wanted: number, there: number): Undrawn {
+	return refused(
+		`The roundings at both ends of edge ${i + 1} take ${inMm(wanted)} of it, and it is ${inMm(there)} long.`,
+		`Make the radii or chamfers at corners ${i + 1} and ${i + 2} smaller.`,
+	);
+}

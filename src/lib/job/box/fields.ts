@@ -1,0 +1,67 @@
+import { z } from '../zod';
+import { distance, name } from '../fields';
+
+/*
+ * Small fields only boxes use. Every `.describe` reads 'Label: what it is.'; the screen shows the part before the first
+ * colon as the label and the rest as the help beneath it.
+ */
+
+/** Litres in one unit a person may write: a cubic foot and inch from 25.4 mm exactly. */
+const LITRES_PER = { l: 1, litre: 1, litres: 1, ft3: 28.316846592, in3: 0.016387064 } as const;
+
+function toLitres(seen: string, ctx: z.RefinementCtx): number {
+	const [, digits, unit] = /^\s*(\d+(?:\.\d+)?)\s*([a-z]+3?)\s*$/i.exec(seen) ?? [];
+	const factor = LITRES_PER[(unit ?? '').toLowerCase() as keyof typeof LITRES_PER];
+	if (digits === undefined || factor === undefined) {
+		ctx.addIssue({
+			code: 'custom',
+			message: `'${seen}' is no volume.|Write litres as a number, or a text such as '1.25 ft3' or '2160 in3'.`,
+		});
+		return z.NEVER;
+	}
+	return Number(digits) * factor;
+}
+
+/** A volume between two limits given in litres; read, a number of litres. */
+export function litresBetween(low: number, high: number) {
+	return z
+		.union([z.number(), z.string().max(40).transform(toLitres)])
+		.refine((l) => Number.isFinite(l) && l >= low && l <= high, {
+			error: (issue) =>
+				`${typeof issue.input === 'number' ? `${issue.input} L` : 'This'} is out of reach.|Give a volume from ${low} to ${high} L.`,
+		});
+}
+
+/**
+ * A board of a box by its place. A free profile numbers its sides from the first corner on: 'side-1' leaves corner 1.
+ * Ends, dividers and braces have names of their own.
+ */
+export const boardKey = z
+	.string()
+	.regex(
+		/^(front|back|top|bottom|left|right|step-face|step-top|cut|side-\d{1,2})$/,
+		'This is no board of a box.|Use front, back, top, bottom, left, right, step-face, step-top, cut or side-1, side-2 and so on.',
+	);
+
+/** A place on the outside face of a board, measured from its lower left corner as seen from outside. */
+export const spot = z
+	.strictObject({
+		across: distance
+			.nullable()
+			.default(null)
+			.describe(
+				'Across: from the left edge of the board, seen from outside, to the centre. Empty: in the middle.',
+			),
+		up: distance
+			.nullable()
+			.default(null)
+			.describe(
+				'Up: from the lower edge of the board, along its face, to the centre. Empty: in the middle.',
+			),
+	})
+	.prefault({});
+
+export const thingName = name.optional().describe('Name: what it is called on the drawings.');
+
+export type BoardKey = z.output<typeof boardKey>;
+export type Spot = z.output<typeof spot>;

@@ -1,0 +1,49 @@
+import type { Job } from '../job';
+import type { Problem } from './problem';
+
+interface Marked {
+	readonly path: readonly (string | number)[];
+	readonly id: string;
+}
+
+/**
+ * Two things under one mark: the first keeps it, the later is left out, as nobody could tell which one is meant. Boxes,
+ * panels and listed parts share their marks, since all of them end up on part labels; so do sheets and offcuts on the rack.
+ */
+export function doubles(job: Job): Problem[] {
+	const { stock, shop } = job;
+	const marked = (path: readonly string[], things: readonly { readonly id: string }[]): Marked[] =>
+		things.map(({ id }, i) => ({ path: [...path, i], id }));
+	return [
+		[
+			...marked(['boxes'], job.boxes),
+			...marked(['panels'], job.panels),
+			...marked(['parts'], job.parts),
+		],
+		[...marked(['stock', 'sheets'], stock.sheets), ...marked(['stock', 'offcuts'], stock.offcuts)],
+		marked(['stock', 'materials'], stock.materials),
+		marked(['stock', 'cloths'], stock.cloths),
+		marked(['stock', 'rolls'], stock.rolls),
+		marked(['stock', 'sundries'], stock.sundries),
+		marked(['shop', 'saws'], shop.saws),
+	].flatMap(later);
+}
+
+function later(things: readonly Marked[]): Problem[] {
+	const first = new Map<string, Marked>();
+	return things.flatMap((thing): Problem[] => {
+		const before = first.get(thing.id);
+		if (!before) {
+			first.set(thing.id, thing);
+			return [];
+		}
+		return [
+			{
+				path: [...thing.path, 'id'],
+				what: `The mark "${thing.id}" is taken already; this one is left out.`,
+				fix: 'Give each of them a mark of its own.',
+				kind: 'stop',
+			},
+		];
+	});
+}

@@ -1,0 +1,156 @@
+import { z } from '../zod';
+import { nearest } from '../problems/nearest';
+import type { Problem } from '../problems/problem';
+import { inside, knownKeys, schemaAt, valueAt } from './schema-walk';
+
+export type Issue = z.core.$ZodIssue;
+type Words = readonly [what: string, fix: string];
+
+/** Every issue of a refused file as full sentences: what was seen, what would be right. Paths are those of `file`. */
+export function problemsOf(issues: readonly Issue[], schema: z.ZodType, file: unknown): Problem[] {
+	return issues.flatMap((issue) =>
+		issue.code === 'unrecognized_keys' ? unknownKeys(issue, schema, file) : [problem(issue, file)],
+	);
+}
+
+function problem(issue: Issue, file: unknown): Problem {
+	const path = issue.path as (string | number)[];
+	const [what, fix] = words(issue, valueAt(file, path), path);
+	return { path, what, fix, kind: 'stop' };
+}
+
+/** Enough to see what kind of file it is. */
+const MOST_UNKNOWN = 20;
+
+/** A field nobody knows is passed over: the plan goes on as if it were not there, so the person should look. */
+function unknownKeys(
+	issue: z.core.$ZodIssueUnrecognizedKeys,
+	schema: z.ZodType,
+	file: unknown,
+): Problem[] {
+	const at = issue.path as (string | number)[];
+	const known = knownKeys(schemaAt(schema, at, file));
+	return issue.keys.slice(0, MOST_UNKNOWN).map((key): Problem => {
+		const holder = valueAt(file, at);
+		const like = nearest(key, known);
+		const given = like !== null && inside(holder, like) !== undefined;
+		return {
+			path: [...at, key],
+			what: `"${clip(key)}" is no field here; its value ${show(inside(holder, key))} is passed over.`,
+			fix: given
+				? `Take it out: "${like}" is given already.`
+				: like
+					? `Write "${like}", if that is what is meant.`
+					: `Take it out. The fields here are ${list(known)}.`,
+			kind: 'check',
+		};
+	});
+}
+
+/** Our own messages are 'what was wrong.|What is right.'; a leading 'This' stands for the value seen. */
+const OWN_WORDS = /^(.+\.)\|(.+)$/s;
+
+function words(issue: Issue, seen: unknown, path: readonly (string | number)[]): Words {
+	const own = OWN_WORDS.exec(issue.message);
+	if (own) return [own[1]!.replace(/^This /, `${show(seen)} `), own[2]!];
+	const inner = issue.code === 'invalid_union' ? telling(issue) : null;
+	if (inner) return words(inner, seen, path);
+	const field = named(path);
+	if (seen === undefined) return [`${field} is missing.`, `Give ${wanted(issue)}.`];
+	return [`${field} is ${show(seen)}.`, `${right(issue)}.`];
+}
+
+/** Of a value that fits no branch of a union: the complaint of the branch that came closest, if one did. */
+function telling(issue: z.core.$ZodIssueInvalidUnion): Issue | null {
+	const closer = issue.errors.filter(
+		([first]) => first && first.code !== 'invalid_type' && first.code !== 'invalid_value',
+	);
+	return closer.length === 1 ? closer[0]![0]! : null;
+}
+
+function right(issue: Issue): string {
+	if (issue.code === 'too_big')
+		return `At most ${counted(issue.maximum, issue.origin)} would be right`;
+	if (issue.code === 'too_small')
+		return `At least ${counted(issue.minimum, issue.origin)} would be right`;
+	return `It should be ${wanted(issue)}`;
+}
+
+function counted(limit: number | bigint, origin: string): string {
+	if (origin === 'array') return limit === 1 ? '1 entry' : `${limit} entries`;
+	return origin === 'string' ? `${limit} characters` : `${limit}`;
+}
+
+/** What the schema wants, as words that follow 'give' or 'it should be'. */
+function wanted(issue: Issue): string {
+	switch (issue.code) {
+		case 'invalid_type':
+			return KINDS[issue.expected] ?? `a ${issue.expected}`;
+		case 'invalid_value':
+			return choice(issue.values);
+		case 'not_multiple_of':
+			return `a multiple of ${issue.divisor}`;
+		case 'invalid_format':
+			return `a text of the form ${issue.pattern ?? issue.format}`;
+		case 'invalid_union':
+			return unionWanted(issue);
+		default:
+			return 'another value';
+	}
+}
+
+function unionWanted(issue: z.core.$ZodIssueInvalidUnion): string {
+	const options = (issue as { options?: unknown }).options;
+	if (Array.isArray(options)) return choice(options);
+	const firsts = issue.errors.map(([first]) => first);
+	const values = firsts.flatMap((first) => (first?.code === 'invalid_value' ? first.values : []));
+	if (values.length > 0 && values.length === firsts.length) return choice(values);
+	const kinds = new Set(
+		firsts.map((first) => (first?.code === 'invalid_type' ? first.expected : '')),
+	);
+	if (kinds.size === 2 && kinds.has('number') && kinds.has('string')) {
+		return 'a number, or a text with its unit such as "23 5/8 in"';
+	}
+	return [...new Set(firsts.flatMap((first) => (first ? [wanted(first)] : [])))].join(' or ');
+}
+
+const KINDS: Readonly<Record<string, string>> = {
+	int: 'a whole number',
+	number: 'a number',
+	string: 'a text',
+	boolean: 'true or false',
+	array: 'a list',
+	tuple: 'a list',
+	object: 'an object { … }',
+	record: 'an object { … }',
+	null: 'null',
+};
+
+function choice(values: readonly unknown[]): string {
+	const shown = values.map((value) => JSON.stringify(value) ?? String(value));
+	return shown.length === 1 ? shown[0]! : `one of ${list(shown, 'or')}`;
+}
+
+function list(words: readonly string[], last = 'and'): string {
+	return words.length < 2
+		? words.join('')
+		: `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+}
+
+function named(path: readonly (string | number)[]): string {
+	const last = path.at(-1);
+	if (last === undefined) return 'The file';
+	return typeof last === 'number' ? `Entry ${last + 1}` : `"${clip(last)}"`;
+}
+
+/** The value seen, short enough for one line. */
+export function show(value: unknown): string {
+	if (Array.isArray(value)) return `a list of ${value.length}`;
+	if (typeof value === 'object' && value !== null) return 'an object';
+	if (typeof value === 'number') return String(value);
+	return clip(JSON.stringify(value) ?? String(value));
+}
+
+function clip(text: string): string {
+	return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+}

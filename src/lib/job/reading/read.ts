@@ -1,0 +1,107 @@
+import { crossCheck } from '../problems/cross';
+import { inCurrency } from '../fields';
+import { guard } from './guard';
+import { showHidden, takeOutHidden } from './hidden-letters';
+import { problemsOf, type Issue } from './issue-words';
+import { job as schema, type Job } from '../job';
+import {
+	entryOf,
+	leaveOut,
+	pathInFile,
+	removeField,
+	shorten,
+	type Sources,
+} from '../problems/leave-out';
+import type { Problem } from '../problems/problem';
+import { valueAt } from './schema-walk';
+import { CURRENCY } from '../shop/shop';
+import { upgrade } from '../upgrades/upgrade';
+
+/** What was read of a file: a job that can be planned, and all that is wrong with the file. */
+export interface ReadJob {
+	readonly job: Job;
+	/** Paths are those of the file. */
+	readonly problems: readonly Problem[];
+	/** Maps an entry of `job` back to its place in the file, see {@link pathInFile}; empty when nothing was left out. */
+	readonly sources: Sources;
+}
+
+/** Each round leaves out what the one before found; a file that is not clean by then is given up. */
+const ROUNDS = 12;
+/** Nobody mends more at once, and a hostile file could name millions. */
+const MOST = 500;
+
+/**
+ * Reads a job from what a file holds. Never throws: what is wrong comes back as problems, all at once, and what can still
+ * be planned is in the job. Older versions are lifted to the present one first.
+ */
+export function readJob(file: unknown): ReadJob {
+	const refused = guard(file);
+	if (refused) return nothing([{ ...refused, what: showHidden(refused.what) }]);
+	const lifted = upgrade(file as Record<string, unknown>);
+	if ('problem' in lifted)
+		return nothing([{ ...lifted.problem, what: showHidden(lifted.problem.what) }]);
+	const { file: now } = lifted;
+	const read = inCurrency(currencyIn(now), () => parse(now));
+	if (!read.job) return nothing(read.problems);
+	const crossed = crossCheck(read.job, read.sources);
+	return { ...crossed, problems: [...read.problems, ...crossed.problems].slice(0, MOST) };
+}
+
+/** The currency a file names; the usual one while it names none that could be read. */
+function currencyIn(file: Record<string, unknown>): string {
+	const code = valueAt(file, ['shop', 'currency']);
+	return typeof code === 'string' && CURRENCY.test(code) ? code : 'EUR';
+}
+
+/** The empty job every field of which is its default. */
+export function emptyJob(): Job {
+	return schema.parse({});
+}
+
+function nothing(problems: readonly Problem[]): ReadJob {
+	return { job: emptyJob(), problems, sources: {} };
+}
+
+interface Parsed {
+	readonly job: Job | null;
+	readonly problems: readonly Problem[];
+	readonly sources: Sources;
+}
+
+function parse(file: Record<string, unknown>): Parsed {
+	const tree = structuredClone(file); // the rounds take things out of it
+	const problems: Problem[] = takeOutHidden(tree);
+	let sources: Sources = {};
+	for (let round = 0; round < ROUNDS; round++) {
+		const result = schema.safeParse(tree);
+		if (result.success) return { job: result.data, problems, sources };
+		for (const { path, ...rest } of problemsOf(result.error.issues, schema, tree)) {
+			const inFile = pathInFile(sources, path);
+			if (isEmpty(tree, path) && !isEmpty(file, inFile)) continue;
+			problems.push({ ...rest, what: showHidden(rest.what), path: inFile });
+		}
+		sources = prune(tree, result.error.issues, sources);
+	}
+	return { job: null, problems, sources };
+}
+
+/** Nothing where something is needed; when the file had it, a round before took it out and has said so. */
+function isEmpty(tree: object, path: Problem['path']): boolean {
+	const value = valueAt(tree, path);
+	return value === undefined || (Array.isArray(value) && value.length === 0);
+}
+
+function prune(tree: object, issues: readonly Issue[], sources: Sources): Sources {
+	const out: PropertyKey[][] = [];
+	for (const issue of issues) {
+		if (issue.code === 'unrecognized_keys') {
+			for (const key of issue.keys) removeField(tree, [...issue.path, key]);
+		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(issue.path)) {
+			shorten(tree, issue.path, Number(issue.maximum));
+		} else {
+			out.push(issue.path);
+		}
+	}
+	return leaveOut(tree, out, sources);
+}

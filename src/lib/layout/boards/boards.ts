@@ -1,0 +1,68 @@
+import type { Part } from '../../design/part';
+import type { Job } from '../../job/job';
+import { auditSheets } from '../../nest/audit/audit';
+import { nestRouter } from '../../nest/router/router';
+import { nestSaw } from '../../nest/saw/saw';
+import type { Budget, Search, SheetLayout, SheetsAnswer } from '../../nest/types';
+import { boardProblem } from './board-problem';
+import type { BoardLayouts, SheetSource } from '../layouts';
+import { pursue, type Watch } from '../pace';
+import { afterPinned, type Remaining } from './pinned';
+import { sourceOf } from './sheet-stock';
+
+/** Lays all parts of one material on the sheets of the rack and the sheets that can be bought, round what is pinned. */
+export async function layBoards(
+	job: Job,
+	material: string,
+	parts: readonly Part[],
+	budget: Budget,
+	watch: Watch<SheetsAnswer>,
+): Promise<BoardLayouts> {
+	const whole = boardProblem(job, material, parts);
+	const rest = afterPinned(job, material, whole.pieces, whole.sheets);
+	const problem = { ...whole, pieces: rest.pieces, sheets: rest.sheets };
+	const found = await pursue(search(problem, budget), watch);
+	const fresh = found.layouts.map((l) => renumbered(l, rest));
+	const answer = {
+		...found,
+		layouts: [...rest.kept.map((k) => k.layout), ...fresh],
+		// The bound speaks of the rest alone; a freer plan without the pinned sheets might do with fewer.
+		proven: found.proven && rest.kept.length === 0,
+	};
+	return {
+		material,
+		problem,
+		answer,
+		sources: [
+			...rest.kept.map((k) => source(job, k.layout, true, k.pinned.cut)),
+			...fresh.map((l) => source(job, l, false, false)),
+		],
+		faults: auditSheets(problem, found),
+	};
+}
+
+function search(problem: BoardLayouts['problem'], budget: Budget): Search<SheetsAnswer> {
+	return problem.method === 'saw' ? nestSaw(problem, budget) : nestRouter(problem, budget);
+}
+
+/** New layouts number their copies after those that pinned layouts hold. */
+function renumbered(layout: SheetLayout, rest: Remaining): SheetLayout {
+	const before = new Map<string, number>();
+	for (const { layout: l } of rest.kept)
+		for (const p of l.placed) before.set(p.id, (before.get(p.id) ?? 0) + 1);
+	if (before.size === 0) return layout;
+	const sheets = rest.kept.filter((k) => k.layout.sheet === layout.sheet).length;
+	const placed = layout.placed.map((p) => ({ ...p, copy: p.copy + (before.get(p.id) ?? 0) }));
+	return { ...layout, copy: layout.copy + sheets, placed };
+}
+
+function source(job: Job, layout: SheetLayout, pinned: boolean, cut: boolean): SheetSource {
+	const { kind, id } = sourceOf(layout.sheet);
+	return { kind, id, name: sheetName(job, kind, id), pinned, cut };
+}
+
+function sheetName(job: Job, kind: SheetSource['kind'], id: string): string {
+	if (kind === 'offcut') return `offcut ${id}`;
+	const sheet = job.stock.sheets.find((s) => s.id === id);
+	return sheet?.code ? `sheet ${sheet.code}` : `sheet ${id}`;
+}

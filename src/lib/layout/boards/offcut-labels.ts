@@ -1,0 +1,36 @@
+import type { Job } from '../../job/job';
+import type { BoardLayouts } from '../layouts';
+
+/**
+ * The labels that the offcuts of a plan carry on the rack, by material, layout and offcut. A pinned layout keeps the labels
+ * it was printed with; the others take R1, R2 ... past every label that the rack or a pinned layout knows. They are
+ * printed on the layouts before a sheet is cut, so they must not depend on what is cut first.
+ */
+export function offcutLabels(
+	job: Job,
+	boards: readonly BoardLayouts[],
+): ReadonlyMap<string, readonly (readonly string[])[]> {
+	const next = freshLabels(job);
+	return new Map(
+		boards.map((b) => {
+			const kept = job.pinned.filter((p) => p.material === b.material);
+			const labels = b.answer.layouts.map((l, i) =>
+				b.sources[i]?.pinned ? (kept[i]?.offcuts.map((o) => o.label) ?? []) : l.offcuts.map(next),
+			);
+			return [b.material, labels];
+		}),
+	);
+}
+
+function freshLabels(job: Job): () => string {
+	const used = new Set([
+		...job.stock.offcuts.map((o) => o.id),
+		...job.pinned.flatMap((p) => p.offcuts.map((o) => o.label)),
+	]);
+	let n = 0;
+	return () => {
+		do n += 1;
+		while (used.has(`R${n}`));
+		return `R${n}`;
+	};
+}

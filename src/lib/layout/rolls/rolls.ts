@@ -1,0 +1,211 @@
+import type { Job } from '../../job/job';
+import type { Cloth, Roll } from '../../job/stock/stock';
+import { ticks, type Length } from '../../measure/length';
+import { auditRoll } from '../../nest/audit/roll';
+import { nestRoll } from '../../nest/roll/roll';
+import type { Budget, RollAnswer, RollPiece, RollProblem } from '../../nest/types';
+import type { Blank } from '../../wrap/blank';
+import type { ClothLayouts, RollLayout } from '../layouts';
+import { pursue, type Watch } from '../pace';
+
+/*
+ * Blanks of one cloth on its rolls. What is on the rack goes first; blanks of one lot stay together on one roll, because two
+ * dye lots never match; the rest comes off the roll that makes the pull cheapest.
+ */
+
+const TURNS: Readonly<Record<Cloth['nap'], RollPiece['turns']>> = {
+	'one-way': [0],
+	'two-way': [0, 180],
+	none: [0, 90, 180, 270],
+};
+const ANY_WAY: RollPiece['turns'] = TURNS.none;
+
+const isPatterned = (cloth: Cloth): boolean => cloth.repeat > 0 || cloth.repeatAcross > 0;
+
+/** A pattern turned a quarter is another pattern. */
+function turnsOn(blank: Blank, cloth: Cloth): RollPiece['turns'] {
+	if (blank.anyWay) return ANY_WAY;
+	const patterned = isPatterned(cloth);
+	// Parts of one cloth go on with each other's pattern only when they lie the same way.
+	if (patterned && blank.partAt) return TURNS['one-way'];
+	return patterned && cloth.nap === 'none' ? TURNS['two-way'] : TURNS[cloth.nap];
+}
+
+function piece(blank: Blank, cloth: Cloth): RollPiece {
+	return {
+		id: blank.id,
+		length: blank.length,
+		width: blank.width,
+		count: blank.count,
+		turns: turnsOn(blank, cloth),
+		outline: blank.outline,
+		...(blank.partAt ? { phase: { along: blank.partAt.x, across: blank.partAt.y } } : {}),
+	};
+}
+
+function problemOf(roll: Roll, cloth: Cloth, pieces: readonly RollPiece[]): RollProblem {
+	return {
+		width: roll.usable,
+		gap: ticks(0),
+		pieces,
+		limit: roll.left === null ? null : ticks(Math.max(0, roll.left - cloth.repeat)),
+		repeat: cloth.repeat,
+		...patternAcross(cloth),
+		by: cloth.cut === 'outline' ? 'outline' : 'rectangle',
+	};
+}
+
+function patternAcross({ repeatAcross, halfDrop }: Cloth): Partial<RollProblem> {
+	if (repeatAcross === 0) return {};
+	return halfDrop ? { drop: { across: repeatAcross } } : { across: repeatAcross };
+}
+
+/** What one roll is asked to give, worked on until it is good enough. */
+export interface Ask {
+	readonly cloth: Cloth;
+	readonly budget: Budget;
+	readonly watch: Watch<RollAnswer>;
+}
+
+/** A roll with its blanks, before anybody asked what the nap costs. */
+type Pull = Omit<RollLayout, 'napless'>;
+
+async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Pull> {
+	const problem = problemOf(
+		roll,
+		ask.cloth,
+		blanks.map((b) => piece(b, ask.cloth)),
+	);
+	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
+	// The cloth was cut off last anywhere in its pattern: up to a repeat goes by before the pattern starts.
+	const used = answer.length === 0 ? 0 : answer.length + ask.cloth.repeat;
+	const pull = ticks(roll.left === null ? Math.ceil(used / roll.step) * roll.step : used);
+	return {
+		roll: roll.id,
+		problem,
+		answer,
+		pull,
+		...(used > answer.length ? { lead: ask.cloth.repeat } : {}),
+		owned: roll.left !== null,
+		faults: auditRoll(problem, answer),
+	};
+}
+
+/** The length if every blank could be turned freely; what the nap costs is the difference. */
+async function withoutNap({ problem, answer }: Pull, ask: Ask): Promise<Length> {
+	if (ask.cloth.nap === 'none') return answer.length;
+	// The pattern stays: without a nap it could still not be turned a quarter.
+	const turns = isPatterned(ask.cloth) ? TURNS['two-way'] : ANY_WAY;
+	const free = { ...problem, pieces: problem.pieces.map((p) => ({ ...p, turns })) };
+	const found = await pursue(nestRoll(free, ask.budget), ask.watch);
+	// A layout that keeps the nap is also one that ignores it, so the free answer is never the longer one.
+	const missed = found.unplaced.length > answer.unplaced.length;
+	return missed || found.length > answer.length ? answer.length : found.length;
+}
+
+/** Blanks that must come off one roll: one group a lot, and each blank without a lot by itself. */
+function groups(blanks: readonly Blank[]): Blank[][] {
+	const lots = new Map<string, Blank[]>();
+	for (const blank of blanks) {
+		const key = blank.lot === '' ? `alone ${blank.id}` : `lot ${blank.lot}`;
+		lots.set(key, [...(lots.get(key) ?? []), blank]);
+	}
+	const area = (g: readonly Blank[]) => g.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
+	return [...lots.values()].sort((a, b) => area(b) - area(a));
+}
+
+/** Fills one owned roll with whole groups, largest first; returns what it took and what is left over. */
+async function fillOwned(
+	roll: Roll,
+	waiting: readonly Blank[][],
+	ask: Ask,
+): Promise<{ taken: Blank[][]; left: Blank[][] }> {
+	const quick = { ...ask, budget: { ...ask.budget, effort: Math.min(300, ask.budget.effort) } };
+	const taken: Blank[][] = [];
+	const left: Blank[][] = [];
+	let free = (roll.left ?? 0) * roll.usable;
+	for (const group of waiting) {
+		const area = group.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
+		const fits = area <= free && (await takes(roll, [...taken.flat(), ...group], quick));
+		(fits ? taken : left).push(group);
+		if (fits) free -= area;
+	}
+	return { taken, left };
+}
+
+async function takes(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<boolean> {
+	const problem = problemOf(
+		roll,
+		ask.cloth,
+		blanks.map((b) => piece(b, ask.cloth)),
+	);
+	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
+	return answer.unplaced.length === 0;
+}
+
+/** Lays all blanks of one cloth: remnants and owned rolls first, then the cheapest roll sold by the length. */
+export async function layCloth(
+	job: Job,
+	cloth: Cloth,
+	blanks: readonly Blank[],
+	budget: Budget,
+	watch: Watch<RollAnswer>,
+): Promise<ClothLayouts> {
+	const ask: Ask = { cloth, budget, watch };
+	const { rolls, unplaced } = await pullCloth(job, blanks, ask);
+	const shown: RollLayout[] = [];
+	for (const roll of rolls) shown.push({ ...roll, napless: await withoutNap(roll, ask) });
+	return { cloth: cloth.id, rolls: shown, unplaced };
+}
+
+/** The same without the question of the nap: enough to compare two ways of covering. */
+export async function pullCloth(
+	job: Job,
+	blanks: readonly Blank[],
+	ask: Ask,
+): Promise<{ readonly rolls: readonly Pull[]; readonly unplaced: ClothLayouts['unplaced'] }> {
+	const { cloth } = ask;
+	const mine = job.stock.rolls.filter((r) => r.cloth === cloth.id);
+	const owned = mine
+		.filter((r) => r.left !== null)
+		.sort((a, b) => (a.left ?? 0) * a.usable - (b.left ?? 0) * b.usable || (a.id < b.id ? -1 : 1));
+	const rolls: Pull[] = [];
+	let waiting = groups(blanks);
+	for (const roll of owned) {
+		if (waiting.length === 0) break;
+		const { taken, left } = await fillOwned(roll, waiting, ask);
+		if (taken.length > 0) rolls.push(await lay(roll, taken.flat(), ask));
+		waiting = left;
+	}
+	if (waiting.length === 0) return { rolls, unplaced: [] };
+	const bought = await cheapest(
+		mine.filter((r) => r.left === null),
+		waiting.flat(),
+		ask,
+	);
+	if (!bought) return { rolls, unplaced: noRoll(waiting.flat(), cloth, owned.length) };
+	return { rolls: [...rolls, bought], unplaced: bought.answer.unplaced };
+}
+
+async function cheapest(
+	rolls: readonly Roll[],
+	blanks: readonly Blank[],
+	ask: Ask,
+): Promise<Pull | null> {
+	const tried: { layout: Pull; price: number }[] = [];
+	for (const roll of rolls) {
+		const layout = await lay(roll, blanks, ask);
+		tried.push({ layout, price: layout.pull * Math.max(1, roll.price) });
+	}
+	const missing = (l: Pull) => l.answer.unplaced.reduce((sum, u) => sum + u.count, 0);
+	tried.sort((a, b) => missing(a.layout) - missing(b.layout) || a.price - b.price);
+	return tried[0]?.layout ?? null;
+}
+
+function noRoll(blanks: readonly Blank[], cloth: Cloth, owned: number): ClothLayouts['unplaced'] {
+	const why =
+		owned > 0
+			? `The rolls of ${cloth.name} on the rack are too short, and none is listed to be bought.`
+			: `The stock lists no roll of ${cloth.name}.`;
+	return blanks.map((b) => ({ id: b.id, count: b.count, why }));
+}

@@ -1,0 +1,176 @@
+import type { RollPiece, RollProblem } from '../types';
+
+type Turn = 0 | 90 | 180 | 270;
+
+/**
+ * One way a kind of blank may lie. The gap is taken into the sizes: m blanks in a row need the sum of their lengths
+ * and m - 1 gaps, which is the same as m blanks each longer by one gap on a roll longer by one gap. Likewise the
+ * pattern: when every start falls on whole repeats, lengthening each blank to whole repeats loses nothing.
+ */
+export interface Lay {
+	readonly turn: Turn;
+	readonly length: number; // as laid, ticks
+	readonly width: number;
+	/** Width with its gap. */
+	readonly wide: number;
+	/** Length with its gap: where the blank ends. */
+	readonly reach: number;
+	/** Length with its gap, rounded up to the pattern: where the next blank may start. */
+	readonly tall: number;
+	/** Where in the pattern its corner belongs. */
+	readonly along?: number;
+	readonly aside?: number;
+}
+
+export interface RollKind {
+	readonly id: string;
+	readonly count: number;
+	readonly lays: readonly Lay[];
+}
+
+/** How the pattern of the cloth falls: see {@link RollProblem}. */
+export interface Pattern {
+	readonly repeat: number; // 0 for none
+	readonly across: number; // width of one column, 0 when it need not match across
+	readonly drops?: boolean; // half a repeat later in every second column
+	/** Some blanks belong elsewhere than where the pattern starts. */
+	readonly phased?: boolean;
+}
+
+/** A roll problem made ready: gaps and repeats taken into the sizes, impossible blanks set aside. */
+export interface RollDeck {
+	readonly width: number; // usable width and one gap
+	readonly gap: number;
+	readonly limit: number; // limit and one gap; Infinity for an endless roll
+	readonly pattern: Pattern;
+	readonly kinds: readonly RollKind[];
+	readonly refused: readonly Unplaced[];
+}
+
+export interface Unplaced {
+	readonly id: string;
+	readonly count: number;
+	readonly why: string;
+}
+
+/** Ready a roll problem for laying by rectangles. */
+export function readyRoll(problem: RollProblem): RollDeck {
+	const pattern = patternOf(problem);
+	const kinds: RollKind[] = [];
+	const refused: Unplaced[] = [];
+	for (const piece of problem.pieces) {
+		if (piece.count <= 0) continue;
+		const lays = laysOf(piece, problem.gap, pattern);
+		const why = refusal(lays, problem);
+		const fitting = lays.filter((lay) => fits(lay, problem));
+		if (why !== null) refused.push({ id: piece.id, count: piece.count, why });
+		else kinds.push({ id: piece.id, count: piece.count, lays: fitting });
+	}
+	return {
+		width: problem.width + problem.gap,
+		gap: problem.gap,
+		limit: problem.limit === null ? Infinity : problem.limit + problem.gap,
+		pattern,
+		kinds,
+		refused,
+	};
+}
+
+function patternOf(problem: RollProblem): Pattern {
+	return {
+		repeat: problem.repeat,
+		across: problem.drop?.across ?? problem.across ?? 0,
+		drops: problem.drop !== undefined && problem.drop.across > 0,
+		phased: problem.pieces.some((p) => p.phase && (p.phase.along !== 0 || p.phase.across !== 0)),
+	};
+}
+
+function fits(lay: Lay, problem: RollProblem): boolean {
+	const long = lay.length + (lay.along ?? 0);
+	return isNarrow(lay, problem) && (problem.limit === null || long <= problem.limit);
+}
+
+/** Narrow enough for the roll from where its pattern lets it start. */
+function isNarrow(lay: Lay, problem: RollProblem): boolean {
+	return (lay.aside ?? 0) + lay.width <= problem.width;
+}
+
+/** Why a blank can lie nowhere on this roll, or null when it can. */
+function refusal(lays: readonly Lay[], problem: RollProblem): string | null {
+	if (lays.length === 0) return 'No turn is allowed for it, so it cannot be laid.';
+	const narrow = lays.filter((lay) => isNarrow(lay, problem));
+	if (narrow.length === 0 && lays.some((lay) => lay.width <= problem.width))
+		return 'It is wider than the roll from where its place in the pattern falls; move the seam, or choose a wider roll.';
+	if (narrow.length === 0)
+		return 'It is wider than the usable width of the roll in every turn allowed; split it at a seam or choose a wider roll.';
+	if (narrow.some((lay) => fits(lay, problem))) return null;
+	return 'It is longer than what is left on the roll in every turn that fits the width.';
+}
+
+/** The ways a rectangle may lie: a half turn looks the same, so at most two. */
+function laysOf(piece: RollPiece, gap: number, pattern: Pattern): Lay[] {
+	const lays: Lay[] = [];
+	for (const turn of piece.turns) {
+		const quarter = turn === 90 || turn === 270;
+		const length = quarter ? piece.width : piece.length;
+		const width = quarter ? piece.length : piece.width;
+		if (lays.some((lay) => lay.length === length && lay.width === width)) continue;
+		const reach = length + gap;
+		const tall = wholeSteps(reach, pattern);
+		lays.push({ turn, length, width, wide: width + gap, reach, tall, ...placeIn(piece, pattern) });
+	}
+	return lays;
+}
+
+/** The place of a blank's corner within one column and one repeat; a column on is half a repeat on where the pattern drops. */
+function placeIn(piece: RollPiece, pattern: Pattern): Pick<Lay, 'along' | 'aside'> {
+	const { along, across } = piece.phase ?? { along: 0, across: 0 };
+	const column = pattern.across > 0 ? Math.floor(across / pattern.across) : 0;
+	const { repeat } = pattern;
+	return {
+		aside: across - column * (pattern.across > 0 ? pattern.across : across),
+		along: repeat > 0 ? modulo(along - dropOf(column, pattern), repeat) : 0,
+	};
+}
+
+const modulo = (a: number, n: number): number => ((a % n) + n) % n;
+
+/** How much later the pattern starts in a column. */
+function dropOf(column: number, pattern: Pattern): number {
+	return pattern.drops && modulo(column, 2) === 1 ? Math.floor(pattern.repeat / 2) : 0;
+}
+
+/** Rounded up to the steps on which a start may fall. */
+function wholeSteps(length: number, pattern: Pattern): number {
+	const step = stepOf(pattern);
+	return step === 0 ? length : Math.ceil(length / step) * step;
+}
+
+/**
+ * The smallest distance between two possible starts: half a repeat when the pattern drops, a tick when that is not whole; 0
+ * when starts fall anywhere.
+ */
+export function stepOf(pattern: Pattern): number {
+	if (pattern.repeat === 0 || pattern.phased) return 0;
+	if (!pattern.drops) return pattern.repeat;
+	return pattern.repeat % 2 === 0 ? pattern.repeat / 2 : 1;
+}
+
+/** The first start at or after `from` where the pattern is right for a blank whose lower side lies at `side`. */
+export function startAt(
+	from: number,
+	side: number,
+	pattern: Pattern,
+	{ along = 0, aside = 0 }: Pick<Lay, 'along' | 'aside'>,
+): number {
+	if (pattern.repeat === 0) return from;
+	const column = pattern.across > 0 ? Math.floor((side - aside) / pattern.across) : 0;
+	const offset = dropOf(column, pattern) + along;
+	return Math.max(0, Math.ceil((from - offset) / pattern.repeat)) * pattern.repeat + offset;
+}
+
+/** The first place across at or after `from` where the pattern lets a blank's lower side lie. */
+export function sideAt(from: number, pattern: Pattern, { aside = 0 }: Pick<Lay, 'aside'>): number {
+	if (pattern.across === 0) return from;
+	return Math.max(0, Math.ceil((from - aside) / pattern.across)) * pattern.across + aside;
+}

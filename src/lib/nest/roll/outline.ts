@@ -1,0 +1,91 @@
+import { ticks } from '../../measure/length';
+import { auditOutlines } from '../audit/outline';
+import { searchFree } from '../shapes/free-roll';
+import type { FreeState } from '../shapes/free-roll';
+import { readyShapes } from '../shapes/free-shape';
+import type { FreeKind } from '../shapes/free-shape';
+import { readyRoll } from './kinds';
+import type { Unplaced } from './kinds';
+import type { Budget, Placed, RollAnswer, RollProblem } from '../types';
+
+interface Answered {
+	readonly best: RollAnswer;
+	readonly effort: number;
+}
+
+/**
+ * Lay the outlines of blanks as they are, starting from an answer for their rectangles, which stays the answer until a
+ * shorter one is found. The last layout is checked again on the true outlines before it is given.
+ */
+export function* layOutlines(
+	problem: RollProblem,
+	byRectangle: RollAnswer,
+	budget: Budget,
+): Generator<Answered, RollAnswer, void> {
+	const { refused } = readyRoll(problem);
+	const laid = problem.pieces.filter((p) => p.count > 0 && !refused.some((u) => u.id === p.id));
+	const kinds = readyShapes(laid, problem.gap);
+	const bound = areaBound(problem, kinds);
+	const strip = { width: problem.width, limit: problem.limit ?? Infinity };
+	const search = searchFree(kinds, strip, bound, budget);
+	const start = { ...byRectangle, ...claim(byRectangle, bound) };
+	const better = (state: FreeState): RollAnswer => {
+		const effort = byRectangle.effort + state.effort;
+		const free = answerOf(kinds, state, refused, bound, effort);
+		return isShorter(free, start) ? free : { ...start, effort };
+	};
+	let step = search.next();
+	for (; step.done !== true; step = search.next())
+		yield { best: better(step.value), effort: byRectangle.effort + step.value.effort };
+	const last = better(step.value);
+	const sound = auditOutlines(last.placed, problem.pieces, problem.gap).length === 0;
+	return sound ? last : { ...start, effort: last.effort };
+}
+
+/** By the true areas, gaps not counted, and the longest blank. */
+function areaBound(problem: RollProblem, kinds: readonly FreeKind[]): number {
+	const area = kinds.reduce((sum, kind) => sum + kind.count * kind.area, 0);
+	const longest = kinds.map((kind) => Math.min(...kind.shapes.map((shape) => shape.length)));
+	// A hair off the area: arcs make it a computed figure.
+	return Math.max(0, Math.ceil((area / problem.width) * (1 - 1e-12)), ...longest);
+}
+
+function claim(answer: RollAnswer, bound: number): Pick<RollAnswer, 'bound' | 'proven'> {
+	const all = answer.unplaced.length === 0;
+	return {
+		bound: ticks(Math.min(bound, answer.length)),
+		proven: all && answer.length <= bound,
+	};
+}
+
+function left(answer: RollAnswer): number {
+	return answer.unplaced.reduce((sum, u) => sum + u.count, 0);
+}
+
+function isShorter(a: RollAnswer, b: RollAnswer): boolean {
+	return left(a) < left(b) || (left(a) === left(b) && a.length < b.length);
+}
+
+function answerOf(
+	kinds: readonly FreeKind[],
+	state: FreeState,
+	refused: readonly Unplaced[],
+	bound: number,
+	effort: number,
+): RollAnswer {
+	const next = new Map<string, number>();
+	const spots = [...state.spots].sort((a, b) => a.x - b.x || a.y - b.y);
+	const placed = spots.map(({ kind, shape, x, y }): Placed => {
+		const { id } = kinds[kind]!;
+		const copy = next.get(id) ?? 0;
+		next.set(id, copy + 1);
+		return { id, copy, x, y, length: shape.length, width: shape.width, turn: shape.turn };
+	});
+	const counts = new Map<number, number>();
+	for (const kind of state.left) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+	const why = 'No room was found for it on what is left of the roll.';
+	const over = [...counts].map(([kind, count]) => ({ id: kinds[kind]!.id, count, why }));
+	const bare = { length: ticks(state.length), placed, unplaced: [...refused, ...over], effort };
+	const whole = { ...bare, bound: ticks(0), proven: false };
+	return { ...whole, ...claim(whole, bound) };
+}

@@ -1,0 +1,151 @@
+import type { Piece, RouterProblem, Sheet } from '../types';
+
+/*
+ * The router problem as its searches see it. The bit takes its width between two pieces and nowhere else: a piece that
+ * lies at the edge of the usable sheet keeps that edge (with no trim it is the factory edge; with a trim the bit runs
+ * in the trim). So every piece and every sheet is made one bit longer and wider, and from here on there is no bit.
+ */
+
+export interface RouterLay {
+	readonly turn: 0 | 90;
+	readonly length: number; // as laid, without the bit
+	readonly width: number;
+}
+
+export interface RouterType {
+	readonly piece: Piece;
+	readonly lays: readonly RouterLay[];
+	readonly area: number; // with the bit
+}
+
+export interface RouterKind {
+	readonly sheet: Sheet;
+	readonly length: number; // usable, with one bit
+	readonly width: number;
+	readonly count: number; // Infinity: as many as needed
+}
+
+export interface RouterModel {
+	readonly problem: RouterProblem;
+	readonly types: readonly RouterType[];
+	readonly kinds: readonly RouterKind[]; // in the order in which they are taken
+	readonly refused: readonly {
+		readonly id: string;
+		readonly count: number;
+		readonly why: string;
+	}[];
+}
+
+/** A piece laid on a sheet; x, y from the corner of the usable sheet. */
+export interface RouterSpot {
+	readonly type: number;
+	readonly lay: number;
+	readonly x: number;
+	readonly y: number;
+	/** The turn of an outline; absent for a rectangle, whose lay says enough. */
+	readonly turn?: 0 | 90 | 180 | 270;
+}
+
+export interface RouterSheet {
+	readonly kind: number;
+	readonly spots: readonly RouterSpot[];
+}
+
+/** Open sheets, and how many of each type are on none of them. */
+export interface RouterPlan {
+	readonly sheets: readonly RouterSheet[];
+	readonly left: readonly number[];
+}
+
+export function readyRouter(problem: RouterProblem): RouterModel {
+	const kinds = problem.sheets
+		.map((sheet) => kindOf(sheet, problem.bit))
+		.filter((kind) => kind.length > problem.bit && kind.width > problem.bit && kind.count > 0)
+		.sort((a, b) => takenFirst(a, b));
+	const types: RouterType[] = [];
+	const refused: { id: string; count: number; why: string }[] = [];
+	for (const piece of problem.pieces) {
+		if (piece.count <= 0) continue;
+		const lays = laysOf(piece).filter((lay) => kinds.some((kind) => fits(lay, kind, problem.bit)));
+		const area = (piece.length + problem.bit) * (piece.width + problem.bit);
+		if (lays.length > 0) types.push({ piece, lays, area });
+		else
+			refused.push({ id: piece.id, count: piece.count, why: refusal(piece, kinds, problem.bit) });
+	}
+	return { problem, types, kinds, refused };
+}
+
+function kindOf(sheet: Sheet, bit: number): RouterKind {
+	const { trim } = sheet;
+	return {
+		sheet,
+		length: sheet.length - trim.left - trim.right + bit,
+		width: sheet.width - trim.bottom - trim.top + bit,
+		count: sheet.count ?? Infinity,
+	};
+}
+
+/** Owned before bought, by rank; then the dearest last; then larger before smaller. */
+function takenFirst(a: RouterKind, b: RouterKind): number {
+	const area = (kind: RouterKind): number => kind.length * kind.width;
+	return (
+		Math.sign(a.sheet.price) - Math.sign(b.sheet.price) ||
+		a.sheet.rank - b.sheet.rank ||
+		a.sheet.price / area(a) - b.sheet.price / area(b) ||
+		area(b) - area(a)
+	);
+}
+
+function laysOf(piece: Piece): RouterLay[] {
+	const plain: RouterLay = { turn: 0, length: piece.length, width: piece.width };
+	if (piece.turns !== 'any' || piece.length === piece.width) return [plain];
+	return [plain, { turn: 90, length: piece.width, width: piece.length }];
+}
+
+export function fits(lay: RouterLay, kind: RouterKind, bit: number): boolean {
+	return lay.length + bit <= kind.length && lay.width + bit <= kind.width;
+}
+
+function refusal(piece: Piece, kinds: readonly RouterKind[], bit: number): string {
+	const quarter: RouterLay = { turn: 90, length: piece.width, width: piece.length };
+	if (kinds.length === 0) return 'There is no sheet to lay it on.';
+	if (kinds.some((kind) => fits(quarter, kind, bit)))
+		return 'It would fit only turned by a quarter, and its grain does not allow that.';
+	return 'It is larger than every sheet less its trim.';
+}
+
+/** Is a sheet of kind `a` better spent than one of kind `b`: cheaper, or owned rather than bought, or smaller? */
+export function isLesser(a: RouterKind, b: RouterKind): boolean {
+	const price = a.sheet.price - b.sheet.price;
+	const rank = a.sheet.rank - b.sheet.rank;
+	return (price || rank || a.length * a.width - b.length * b.width) < 0;
+}
+
+/** Money first; then as little owned board as can be, offcuts not counted; then the fewest sheets. */
+export function isCheaper(model: RouterModel, a: RouterPlan, b: RouterPlan): boolean {
+	const [left, cost, board, sheets] = figures(model, a).map((n, i) => n - figures(model, b)[i]!);
+	return (left! || cost! || board! || sheets!) < 0;
+}
+
+function figures(model: RouterModel, plan: RouterPlan): number[] {
+	const left = plan.left.reduce((sum, n, t) => sum + n * model.types[t]!.area, 0);
+	let cost = 0;
+	let board = 0;
+	for (const { kind } of plan.sheets) {
+		const { sheet, length, width } = model.kinds[kind]!;
+		cost += sheet.price;
+		if (sheet.rank > 0) board += length * width;
+	}
+	return [left, cost, board, plan.sheets.length];
+}
+
+export function planCost(model: RouterModel, plan: RouterPlan): number {
+	return plan.sheets.reduce((sum, { kind }) => sum + model.kinds[kind]!.sheet.price, 0);
+}
+
+/** How many of each type lie on some sheets. */
+export function laidOn(model: RouterModel, sheets: readonly RouterSheet[]): number[] {
+	const counts = model.types.map(() => 0);
+	for (const sheet of sheets) for (const spot of sheet.spots) counts[spot.type]! += 1;
+	return counts;
+}

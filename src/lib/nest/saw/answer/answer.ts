@@ -1,0 +1,214 @@
+import type { Rect } from '../../../geometry/outline';
+import type { Length } from '../../../measure/length';
+import { cutPlan, worthKeeping } from '../cutting/cut-plan';
+import { SawBench, type Content, type Slant } from './cuts';
+import type { Kept } from '../search/partial-layout';
+import { meeting, slantedSides } from '../pairs';
+import type { Region } from '../cutting/regions';
+import type { Kind, SawModel } from '../model';
+import { typeOf, type SlackTree } from '../tree/slack-tree';
+import { cornersOff, spotOn } from './taper-cuts';
+import { trimCuts } from './trims';
+import type { Cut, Gives, Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
+
+/** Hands out the pieces of each type, copy by copy, in the order of their ids. */
+class Hands {
+	private readonly given: number[];
+
+	constructor(private readonly model: SawModel) {
+		this.given = model.types.map(() => 0);
+	}
+
+	next(type: number): { piece: Piece; copy: number } {
+		let n = this.given[type]!++;
+		for (const piece of this.model.types[type]!.pieces) {
+			if (n < piece.count) return { piece, copy: n };
+			n -= piece.count;
+		}
+		throw new Error('bug: more pieces laid than asked for');
+	}
+
+	/** What is left of each piece. */
+	rest(type: number): { piece: Piece; count: number }[] {
+		let given = this.given[type]!;
+		return this.model.types[type]!.pieces.map((piece) => {
+			const taken = Math.min(given, piece.count);
+			given -= taken;
+			return { piece, count: piece.count - taken };
+		}).filter((r) => r.count > 0);
+	}
+}
+
+type Turn = Placed['turn'];
+
+const turnBy = (a: number, b: number): Turn => ((a + b) % 360) as Turn;
+
+/** What one sheet turns into: places and cuts, as they are made. */
+class SheetMaker {
+	readonly placed: Placed[] = [];
+	readonly offcuts: Rect[] = [];
+
+	constructor(
+		private readonly model: SawModel,
+		private readonly hands: Hands,
+	) {}
+
+	content(region: Region, rect: Rect): Content {
+		if (region.leaf >= 0) {
+			const type = typeOf(region.leaf);
+			return this.model.types[type]!.member >= 0 ? this.pair(type, rect) : this.single(type, rect);
+		}
+		if (rect.length === 0 || rect.width === 0) return { kind: 'nothing' };
+		if (!worthKeeping(rect.length, rect.width, this.model.problem.keep)) return { kind: 'waste' };
+		this.offcuts.push(rect);
+		return { kind: 'offcut' };
+	}
+
+	private single(type: number, rect: Rect): Content {
+		const { piece, copy } = this.hands.next(type);
+		const turn = rect.length === piece.length && rect.width === piece.width ? 0 : 90;
+		this.placed.push({ ...rect, id: piece.id, copy, turn });
+		const sides = slantedSides(piece);
+		if (sides.length === 0) return { kind: 'piece', id: piece.id };
+		return { kind: 'tapered', slants: cornersOff(piece, sides, rect, turn, null) };
+	}
+
+	private pair(type: number, rect: Rect): Content {
+		const { member } = this.model.types[type]!;
+		const pieces = [this.hands.next(member), this.hands.next(member)] as const;
+		const { piece } = pieces[0];
+		const pair = this.model.types[member]!.taper!.pair(piece, this.model.kerf)!;
+		const quarter = rect.length !== pair.length || rect.width !== pair.width;
+		const spot = spotOn(rect, quarter ? 90 : 0, pair);
+		const { turned } = meeting(piece)!;
+		const outer = slantedSides(piece).filter((side) => side.end === (turned ? 1 : 0));
+		const slants: Slant[] = [];
+		const lay = (i: 0 | 1, a: number, b: number): Gives => {
+			const corner = spot({ x: a, y: quarter ? b + piece.width : b });
+			const size = quarter
+				? { length: piece.width, width: piece.length }
+				: { length: piece.length, width: piece.width };
+			const turn = turnBy((turned ? 180 : 0) + 180 * i, quarter ? 90 : 0);
+			const { piece: own, copy } = pieces[i];
+			const box: Rect = { ...corner, ...size };
+			this.placed.push({ ...box, id: own.id, copy, turn });
+			if (outer.length === 0) return { kind: 'piece', rect: box, id: own.id };
+			const strip: Gives = { kind: 'strip', rect: box };
+			slants.push(...cornersOff(own, outer, box, turn, strip));
+			return strip;
+		};
+		const gives = [lay(0, 0, 0), lay(1, pair.second.x, pair.second.y)] as const;
+		const parting: Slant = { of: null, from: spot(pair.from), to: spot(pair.to), gives };
+		return { kind: 'tapered', slants: [parting, ...slants] };
+	}
+}
+
+function layoutOf(
+	model: SawModel,
+	hands: Hands,
+	kind: Kind,
+	tree: SlackTree,
+	copy: number,
+): SheetLayout {
+	const { problem } = model;
+	const plan = cutPlan(tree, problem);
+	if (!plan) throw new Error('bug: a sheet that the saw cannot cut');
+	const { cuts: trims, rest } = trimCuts(kind.sheet, problem);
+	const maker = new SheetMaker(model, hands);
+	const bench = new SawBench(problem, (region, rect) => maker.content(region, rect));
+	bench.cuts.push(...trims);
+	bench.cutUp(plan.region, rest.x, rest.y, keptSide(trims));
+	return {
+		sheet: kind.sheet.id,
+		copy,
+		length: kind.sheet.length as Length,
+		width: kind.sheet.width as Length,
+		placed: maker.placed,
+		cuts: bench.cuts,
+		offcuts: maker.offcuts,
+	};
+}
+
+/** The kept side of the last trim cut: the board that the first true cut takes up. */
+function keptSide(trims: readonly Cut[]): Gives | null {
+	const last = trims.at(-1);
+	if (!last) return null;
+	return last.gives[last.gives[0].kind === 'strip' ? 0 : 1];
+}
+
+/** Equal sheets next to each other, fullest first, kinds in the order in which they are used up. */
+function inOrder(model: SawModel, trees: readonly SlackTree[]): SlackTree[] {
+	const mark = (tree: SlackTree): string => JSON.stringify(cutPlan(tree, model.problem)?.region);
+	return trees
+		.map((tree) => ({ tree, mark: mark(tree) }))
+		.sort(
+			(a, b) =>
+				model.kinds[a.tree.kind]!.sheet.rank - model.kinds[b.tree.kind]!.sheet.rank ||
+				a.tree.kind - b.tree.kind ||
+				b.tree.area - a.tree.area ||
+				(a.mark < b.mark ? -1 : Number(a.mark > b.mark)),
+		)
+		.map((t) => t.tree);
+}
+
+function whyOut(model: SawModel, piece: Piece): string {
+	const { stages, fenceLimit, narrowestRip } = model.problem;
+	const finite = model.kinds.every((k) => k.count !== Infinity);
+	const limits = stages !== null || fenceLimit !== null || narrowestRip !== null;
+	if (finite)
+		return `The sheets in the stock are used up: no room was found on them for piece ${piece.id}.`;
+	if (limits)
+		return `Piece ${piece.id} could not be cut within the limits of the saw: its stages, its fence or its narrowest safe rip.`;
+	return `No room was found for piece ${piece.id} on the sheets of a kind large enough for it.`;
+}
+
+function moneyOf(model: SawModel, kept: Kept): number {
+	return kept.trees.reduce((sum, tree) => sum + model.kinds[tree.kind]!.sheet.price, 0);
+}
+
+/** Is this layout as cheap as any can be? Where nothing has to be paid, what counts is sheets. */
+export function meets(model: SawModel, kept: Kept, bound: SheetsAnswer['bound']): boolean {
+	const cost = moneyOf(model, kept);
+	return cost === bound.cost && (cost > 0 || kept.trees.length === bound.sheets);
+}
+
+/**
+ * The bound once a proof has shown that nothing is cheaper than this layout. Of sheets it speaks where they are all of one
+ * kind, or all free; else a dear sheet might do the work of two, and what was known of sheets before still holds.
+ */
+export function boundMet(
+	model: SawModel,
+	kept: Kept,
+	known: SheetsAnswer['bound'],
+): SheetsAnswer['bound'] {
+	const cost = moneyOf(model, kept);
+	const alike = model.kinds.length === 1 || model.kinds.every((k) => k.sheet.price === 0);
+	return { sheets: alike ? kept.trees.length : known.sheets, cost };
+}
+
+/** A layout of the search in the terms of the shop. `bound` is filled in by the caller. */
+export function sawAnswer(
+	model: SawModel,
+	kept: Kept,
+	bound: SheetsAnswer['bound'],
+	effort: number,
+): SheetsAnswer {
+	const hands = new Hands(model);
+	const copies = model.kinds.map(() => 0);
+	const layouts = inOrder(model, kept.trees).map((tree) =>
+		layoutOf(model, hands, model.kinds[tree.kind]!, tree, copies[tree.kind]!++),
+	);
+	const unplaced = [
+		...model.impossible.map(({ piece, why }) => ({ id: piece.id, count: piece.count, why })),
+		...model.types.flatMap((t, type) =>
+			t.member >= 0
+				? []
+				: hands
+						.rest(type)
+						.map(({ piece, count }) => ({ id: piece.id, count, why: whyOut(model, piece) })),
+		),
+	];
+	const cost = moneyOf(model, kept);
+	const proven = unplaced.length === 0 && meets(model, kept, bound);
+	return { layouts, unplaced, cost, bound, proven, effort };
+}

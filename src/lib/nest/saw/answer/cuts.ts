@@ -1,0 +1,213 @@
+import type { Rect } from '../../../geometry/outline';
+import type { Length } from '../../../measure/length';
+import { sequenceOf, type FenceLimits, type Sequence, type Step } from '../cutting/fence';
+import type { Spot } from '../pairs';
+import type { Region } from '../cutting/regions';
+import type { Cut, Gives } from '../../types';
+
+/*
+ * Regions in, cuts out, in the order a person would make them: while a fence setting serves another strip, that strip
+ * comes next; otherwise the board on the saw is finished first, then the strip that was racked longest.
+ */
+
+/** What lies in a region that is not cut along an axis any more. */
+export interface Content {
+	readonly kind: 'piece' | 'tapered' | 'offcut' | 'waste' | 'nothing';
+	readonly id?: string;
+	/** For tapered pieces: the slanted cuts that part a pair, or take the corners off one alone, on the sheet. */
+	readonly slants?: readonly Slant[];
+}
+
+export interface Slant {
+	/** The strip of an earlier slanted cut that it takes up; null for the rectangle itself. */
+	readonly of: Gives | null;
+	readonly from: Spot;
+	readonly to: Spot;
+	readonly gives: readonly [Gives, Gives];
+}
+
+type Open<T> = { -readonly [K in keyof T]: T[K] };
+
+interface Board {
+	readonly axis: 'x' | 'y';
+	readonly across: readonly [number, number]; // start and actual size across the axis
+	low: number; // start along the axis
+	left: number; // inflated size along the axis
+	readonly sequence: Sequence;
+	at: number; // step
+	/** The gift that brought this board: told of the cut that takes it up. */
+	readonly from: Open<Gives> | null;
+}
+
+interface Slanted {
+	readonly content: Content;
+	readonly from: Open<Gives>;
+}
+
+export class SawBench {
+	readonly cuts: Cut[] = [];
+	private readonly boards: Board[] = [];
+	private readonly tapered: Slanted[] = [];
+
+	constructor(
+		private readonly limits: FenceLimits,
+		private readonly contentOf: (region: Region, rect: Rect) => Content,
+	) {}
+
+	/** Cuts up a region whose lower left corner is at x, y; `from` is the cut side that gave it. */
+	cutUp(region: Region, x: number, y: number, from: Open<Gives> | null): void {
+		const whole = this.put(region, x, y);
+		if (from) {
+			from.kind = whole.kind;
+			if (whole.id !== undefined) from.id = whole.id;
+		}
+		this.take(region, x, y, from ?? whole);
+		let board = this.next(null);
+		while (board) {
+			this.cut(board);
+			board = this.next(board);
+		}
+		for (const rectangle of this.tapered) this.slant(rectangle);
+	}
+
+	/** What a side of a cut gives. */
+	private put(region: Region, x: number, y: number): Open<Gives> {
+		const k = this.limits.kerf;
+		const length = Math.max(0, region.w - k);
+		const width = Math.max(0, region.h - k);
+		const rect = { x, y, length, width };
+		if (region.axis !== null) return { kind: 'strip', rect };
+		const content = this.contentOf(region, rect);
+		const gives: Open<Gives> = { kind: content.kind === 'tapered' ? 'strip' : content.kind, rect };
+		if (content.kind === 'piece' && content.id !== undefined) gives.id = content.id;
+		if (content.kind === 'tapered') this.tapered.push({ content, from: gives });
+		return gives;
+	}
+
+	/** Racks a region that is to be cut again. */
+	private take(region: Region, x: number, y: number, from: Open<Gives>): void {
+		if (region.axis === null) return;
+		const sequence = sequenceOf(region, this.limits);
+		if (!sequence) throw new Error('bug: a region that the saw cannot part');
+		const isX = region.axis === 'x';
+		const k = this.limits.kerf;
+		this.boards.push({
+			axis: region.axis,
+			across: isX ? [y, region.h - k] : [x, region.w - k],
+			low: isX ? x : y,
+			left: isX ? region.w : region.h,
+			sequence,
+			at: 0,
+			from,
+		});
+	}
+
+	private next(current: Board | null): Board | null {
+		const open = this.boards.filter((b) => b.at < b.sequence.steps.length);
+		this.boards.length = 0;
+		this.boards.push(...open);
+		const last = this.cuts.at(-1);
+		const goesOn = current !== null && open.includes(current);
+		if (last && goesOn && sameSetting(current, last)) return current;
+		const same = last ? open.find((b) => sameSetting(b, last)) : undefined;
+		return same ?? (goesOn ? current : (open[0] ?? null));
+	}
+
+	private cut(board: Board): void {
+		const step = board.sequence.steps[board.at++]!;
+		const { axis, low, left, across } = board;
+		const isX = axis === 'x';
+		const k = this.limits.kerf;
+		const size = isX ? step.part.w : step.part.h;
+		const lowSize = step.end === 'low' ? size : left - size;
+		const n = this.cuts.length + 1;
+		if (board.from) board.from.nextCut ??= n;
+		const place = (start: number, actual: number): Rect =>
+			isX
+				? { x: start, y: across[0], length: Math.max(0, actual), width: across[1] }
+				: { x: across[0], y: start, length: across[1], width: Math.max(0, actual) };
+		const region = place(low, left - k);
+		const part = this.part(step.part, isX, step.end === 'low' ? low : low + lowSize, across[0]);
+		if (step.end === 'low') board.low += size;
+		board.left -= size;
+		const done = board.at === board.sequence.steps.length;
+		const rest = done
+			? this.part(board.sequence.last, isX, board.low, across[0])
+			: this.again(board, place(board.low, board.left - k));
+		this.cuts.push({
+			n,
+			kind: isX ? 'cross' : 'rip',
+			runs: isX ? 'y' : 'x',
+			region,
+			at: (low + lowSize - k) as Length,
+			fence: step.fence as Length,
+			fenceEdge: edge(axis, step.fenceEnd),
+			gives: step.end === 'low' ? [part, rest] : [rest, part],
+		});
+	}
+
+	private part(region: Region, isX: boolean, along: number, across: number): Gives {
+		const [x, y] = isX ? [along, across] : [across, along];
+		const gives = this.put(region, x, y);
+		this.take(region, x, y, gives);
+		return gives;
+	}
+
+	/** The board itself, one part shorter. */
+	private again(board: Board, rect: Rect): Gives {
+		const gives: Open<Gives> = { kind: 'strip', rect };
+		(board as Open<Board>).from = gives;
+		return gives;
+	}
+
+	private slant({ content, from }: Slanted): void {
+		for (const { of, from: start, to, gives } of content.slants ?? []) {
+			const n = this.cuts.length + 1;
+			const board: Open<Gives> = of ?? from;
+			board.nextCut = n;
+			this.cuts.push({
+				n,
+				kind: 'slant',
+				runs: runsOf(start, to),
+				region: board.rect,
+				at: 0 as Length,
+				fence: 0 as Length,
+				fenceEdge: 'left',
+				gives,
+				from: start,
+				to,
+			});
+		}
+	}
+}
+
+/** The way that a slanted cut rather runs. */
+export function runsOf(from: Spot, to: Spot): Cut['runs'] {
+	return Math.abs(to.x - from.x) > Math.abs(to.y - from.y) ? 'x' : 'y';
+}
+
+function edge(axis: 'x' | 'y', end: Step['end']): Cut['fenceEdge'] {
+	if (axis === 'x') return end === 'low' ? 'left' : 'right';
+	return end === 'low' ? 'bottom' : 'top';
+}
+
+function sameSetting(board: Board, cut: Cut): boolean {
+	const step = board.sequence.steps[board.at]!;
+	return (
+		step.fence === cut.fence &&
+		(board.axis === 'x') === (cut.runs === 'y') &&
+		edge(board.axis, step.fenceEnd) === cut.fenceEdge
+	);
+}
+
+/** Times the fence is set anew in a run of cuts. */
+export function settings(cuts: readonly Cut[]): number {
+	let count = 0;
+	cuts.forEach((cut, i) => {
+		const last = cuts[i - 1];
+		if (last && last.fence === cut.fence && last.runs === cut.runs && last.kind === cut.kind)
+			return;
+		count++;
+	});
+	return count;
+}

@@ -1,0 +1,66 @@
+import type { Rect } from '../../../geometry/outline';
+import type { Length } from '../../../measure/length';
+import type { Cut, Gives, SawProblem, Sheet } from '../../types';
+
+/*
+ * Squaring the factory edges, before anything else is cut. The trim of an edge is all that is lost there: the blade runs
+ * inside it, at its inner side, so what is left over for the scrap bin is the trim less the kerf. A trim thinner than the
+ * kerf is taken with the blade hanging over the edge; nothing falls off then, and `at` is the sheet's own edge.
+ */
+
+type Edge = 'left' | 'right' | 'bottom' | 'top';
+
+const ORDER: readonly Edge[] = ['bottom', 'top', 'left', 'right']; // long edges first: they guide the rest
+
+/** The trim cuts, numbered from 1, and what remains. The last one's kept side has no `nextCut` yet. */
+export function trimCuts(
+	sheet: Sheet,
+	problem: Pick<SawProblem, 'kerf' | 'fenceLimit'>,
+): { cuts: Cut[]; rest: Rect } {
+	let rest: Rect = { x: 0, y: 0, length: sheet.length, width: sheet.width };
+	const edges = ORDER.filter((e) => sheet.trim[e] > 0);
+	const cuts = edges.map((e, i) => {
+		const cut = trimCut(rest, e, sheet.trim[e], problem, i + 1, i < edges.length - 1);
+		rest = cut.gives[e === 'left' || e === 'bottom' ? 1 : 0].rect;
+		return cut;
+	});
+	return { cuts, rest };
+}
+
+function trimCut(
+	region: Rect,
+	edge: Edge,
+	trim: number,
+	{ kerf, fenceLimit }: Pick<SawProblem, 'kerf' | 'fenceLimit'>,
+	n: number,
+	more: boolean,
+): Cut {
+	const isX = edge === 'left' || edge === 'right';
+	const low = edge === 'left' || edge === 'bottom';
+	const [start, size] = isX ? [region.x, region.length] : [region.y, region.width];
+	const span = (from: number, long: number): Rect =>
+		isX ? { ...region, x: from, length: long } : { ...region, y: from, width: long };
+	const scrap = Math.max(0, trim - kerf);
+	const at = low ? start + scrap : start + size - trim;
+	const kept: Gives = {
+		kind: 'strip',
+		rect: low ? span(start + trim, size - trim) : span(start, size - trim),
+		...(more ? { nextCut: n + 1 } : {}),
+	};
+	const off: Gives = {
+		kind: scrap > 0 ? 'waste' : 'nothing',
+		rect: span(low ? start : start + size - scrap, scrap),
+	};
+	const opposite = { left: 'right', right: 'left', bottom: 'top', top: 'bottom' } as const;
+	const reach = fenceLimit === null || size - trim <= fenceLimit;
+	return {
+		n,
+		kind: 'trim',
+		runs: isX ? 'y' : 'x',
+		region,
+		at: at as Length,
+		fence: (reach ? size - trim : scrap) as Length,
+		fenceEdge: reach ? opposite[edge] : edge,
+		gives: low ? [off, kept] : [kept, off],
+	};
+}

@@ -1,0 +1,144 @@
+import type { Region } from './regions';
+import type { SawProblem } from '../../types';
+
+/*
+ * The order in which the parts of one region come off, and where the fence stands for each. Only the side against the
+ * fence has to be wide enough to be held and near enough for the fence: the other falls free.
+ */
+
+export type FenceLimits = Pick<SawProblem, 'fenceLimit' | 'narrowestRip' | 'kerf'>;
+
+/** One part comes off the low (left, bottom) or the high end of what is left. */
+export interface Step {
+	readonly part: Region;
+	readonly end: 'low' | 'high';
+	readonly fence: number; // actual setting
+	readonly fenceEnd: 'low' | 'high';
+}
+
+/** All parts but the last come off in turn; the last one is what remains. */
+export interface Sequence {
+	readonly steps: readonly Step[];
+	readonly last: Region;
+}
+
+interface Waiting {
+	readonly part: Region;
+	readonly size: number; // inflated, along the axis
+	readonly spare: boolean; // leftover
+}
+
+const sizeAlong = (r: Region, axis: 'x' | 'y'): number => (axis === 'x' ? r.w : r.h);
+
+/** Equal settings follow each other, large before small, leftover at the end. */
+function inOrder(r: Region): Waiting[] {
+	const axis = r.axis ?? 'x';
+	return r.parts
+		.map((part) => ({
+			part,
+			size: sizeAlong(part, axis),
+			spare: part.leaf < 0 && part.axis === null,
+		}))
+		.sort((a, b) => Number(a.spare) - Number(b.spare) || b.size - a.size);
+}
+
+/** Can the saw hold a part of this actual size against the fence? */
+export function holds(actual: number, { narrowestRip, fenceLimit }: FenceLimits): boolean {
+	return (
+		actual > 0 &&
+		(narrowestRip === null || actual >= narrowestRip) &&
+		(fenceLimit === null || actual <= fenceLimit)
+	);
+}
+
+/** Fence setting for a part coming off while `left` (inflated, the part included) is there; null when no side can be held. */
+function setting(
+	size: number,
+	left: number,
+	limits: FenceLimits,
+): { fence: number; own: boolean } | null {
+	const own = size - limits.kerf;
+	if (holds(own, limits)) return { fence: own, own: true };
+	const other = left - size - limits.kerf;
+	return holds(other, limits) ? { fence: other, own: false } : null;
+}
+
+/** Leftover farther than the fence reaches comes off in slices that it does reach. */
+function sliced(waiting: readonly Waiting[], axis: 'x' | 'y', limits: FenceLimits): Waiting[] {
+	const { fenceLimit, kerf } = limits;
+	if (fenceLimit === null) return [...waiting];
+	return waiting.flatMap((w) => {
+		const slices: Waiting[] = [];
+		let size = w.size;
+		const cut = (s: number): Waiting => ({
+			part: axis === 'x' ? { ...w.part, w: s } : { ...w.part, h: s },
+			size: s,
+			spare: true,
+		});
+		while (w.spare && size - kerf > fenceLimit && fenceLimit + kerf < size) {
+			slices.push(cut(fenceLimit + kerf));
+			size -= fenceLimit + kerf;
+		}
+		return slices.length > 0 ? [...slices, cut(size)] : [w];
+	});
+}
+
+/** Tries one part as the last to remain; the others come off as soon as some side can be held. */
+function sequenceWith(
+	waiting: readonly Waiting[],
+	last: number,
+	total: number,
+	limits: FenceLimits,
+): Sequence | null {
+	const steps: Step[] = [];
+	const anchor = waiting[last]!;
+	const rest = waiting.filter((_, i) => i !== last);
+	let left = total;
+	while (rest.length > 0) {
+		const next = rest.findIndex((w) => setting(w.size, left, limits) !== null);
+		if (next < 0) return null;
+		const [{ part, size, spare }] = rest.splice(next, 1) as [Waiting];
+		const { fence, own } = setting(size, left, limits)!;
+		const end = spare ? 'high' : 'low';
+		const far = end === 'low' ? 'high' : 'low';
+		steps.push({ part, end, fence, fenceEnd: own ? end : far });
+		left -= size;
+	}
+	return { steps, last: anchor.part };
+}
+
+/** Null when the saw cannot part this region in any order. */
+export function sequenceOf(r: Region, limits: FenceLimits): Sequence | null {
+	const axis = r.axis ?? 'x';
+	const plain = inOrder(r);
+	const total = sizeAlong(r, axis);
+	const free = limits.fenceLimit === null && limits.narrowestRip === null;
+	const end = plain.length - 1;
+	const simple = sequenceWith(plain, end, total, limits);
+	if (simple || free) return simple;
+	const waiting = sliced(plain, axis, limits);
+	for (let last = waiting.length - 1; last >= 0; last--) {
+		const found = sequenceWith(waiting, last, total, limits);
+		if (found) return found;
+	}
+	return null;
+}
+
+/** Can every part but the last, the leftover or else the smallest, be held itself? Then the plain order will do: most regions end here. */
+function plainlyParted(r: Region, limits: FenceLimits): boolean {
+	let last = -1; // index of the part that remains
+	let size = Infinity;
+	for (const [i, part] of r.parts.entries()) {
+		const spare = part.leaf < 0 && part.axis === null;
+		const along = spare ? -1 : sizeAlong(part, r.axis!);
+		if (along < size) [last, size] = [i, along];
+	}
+	return r.parts.every((p, i) => i === last || holds(sizeAlong(p, r.axis!) - limits.kerf, limits));
+}
+
+/** Can every region be parted? */
+export function canPart(r: Region, limits: FenceLimits): boolean {
+	if (r.axis === null) return true;
+	const parted = plainlyParted(r, limits) || sequenceOf(r, limits) !== null;
+	return parted && r.parts.every((p) => canPart(p, limits));
+}

@@ -1,0 +1,172 @@
+import type { Random } from '../../random';
+import type { SawModel } from '../model';
+import { SlackTree } from '../tree/slack-tree';
+import { SlotList } from '../tree/slots';
+
+/** May this sheet be cut within the limits of the saw? Null where the saw has none. */
+export type Allowed = ((tree: SlackTree) => boolean) | null;
+
+/** What a search carries along: its dice, the work done, and how often a slot is overlooked on purpose. */
+export interface Labour {
+	readonly model: SawModel;
+	readonly dice: Random;
+	readonly allowed: Allowed;
+	/** Smallest width and height, as they may lie, of any piece now to be laid: smaller rooms need not be looked for. */
+	leastW: number;
+	leastH: number;
+	/** Slots made or looked at. */
+	work: number;
+	/** Slots left until one is skipped: a little blindness keeps the search from running in circles. */
+	blink: number;
+	blinkEvery: number;
+}
+
+export function labour(model: SawModel, dice: Random, allowed: Allowed): Labour {
+	const { leastW, leastH } = model;
+	return { model, dice, allowed, leastW, leastH, work: 0, blink: Infinity, blinkEvery: Infinity };
+}
+
+function nextBlink(job: Labour): number {
+	return job.blinkEvery === Infinity ? Infinity : 1 + job.dice.int(2 * job.blinkEvery);
+}
+
+/** A sheet being filled: its tree, its slots and, per type, the best slot known until the tree changes. */
+export class OpenSheet {
+	readonly tree: SlackTree;
+	private readonly slots = new SlotList();
+	private listed = -1;
+	private readonly lossOf: Float64Array;
+	private readonly slotOf: Int32Array; // 2 * slot + (1 when turned)
+	private readonly known: Int32Array; // tree version at which the two above held
+	private trial: SlackTree | null = null; // made when a saw with limits asks for it
+	/** The step that made this copy; the search copies a sheet once per step. */
+	step = -1;
+
+	constructor(types: number) {
+		this.tree = new SlackTree(0, 0);
+		this.lossOf = new Float64Array(types);
+		this.slotOf = new Int32Array(types);
+		this.known = new Int32Array(types).fill(-1);
+	}
+
+	/** Made empty, of one kind of sheet. */
+	begin(kind: number, width: number, height: number): void {
+		this.tree.clear();
+		this.tree.moveTo(kind, width, height);
+	}
+
+	/** Worth of leftover lost by the best place for one piece of the type; Infinity when there is none. */
+	loss(type: number, job: Labour): number {
+		const { tree } = this;
+		const known = this.known[type]!;
+		if (known === tree.version) return this.lossOf[type]!;
+		// what found no room finds none once more has been laid, if only room counts
+		if (this.lossOf[type] === Infinity && known >= tree.loosened && !job.allowed) return Infinity;
+		const { model } = job;
+		const small = tree.width * tree.height - tree.area < model.area[type]!;
+		if (!small) this.list(job);
+		this.known[type] = tree.version;
+		this.lossOf[type] = Infinity;
+		if (small) return Infinity;
+		const w = model.w[type]!;
+		const h = model.h[type]!;
+		if (job.allowed) {
+			this.lossOf[type] = this.bestAllowed(type, job);
+			return this.lossOf[type]!;
+		}
+		this.look(type, 0, w, h, job);
+		if (model.turns[type]) this.look(type, 1, h, w, job);
+		return this.lossOf[type]!;
+	}
+
+	private look(type: number, turned: number, w: number, h: number, job: Labour): void {
+		const { slots } = this;
+		if (w > slots.widest || h > slots.highest) return;
+		let best = this.lossOf[type]!;
+		const { count, rooms } = slots;
+		job.work += count;
+		for (let i = 0; i < count; i++) {
+			if (w > rooms[2 * i]! || h > rooms[2 * i + 1]!) continue;
+			const lost = slots.loss(i, w, h);
+			if (lost >= best) continue;
+			if (--job.blink <= 0) {
+				job.blink = nextBlink(job);
+				continue;
+			}
+			best = lost;
+			this.slotOf[type] = 2 * i + turned;
+		}
+		this.lossOf[type] = best;
+	}
+
+	/** With limits on the saw each place is tried out, cheapest first, until the sheet can still be cut. */
+	private bestAllowed(type: number, job: Labour): number {
+		const { slots } = this;
+		const { w, h, turns } = job.model;
+		const tries: { lost: number; slot: number }[] = [];
+		for (let turned = 0; turned <= turns[type]!; turned++)
+			for (let i = 0; i < slots.count; i++) {
+				const lost = turned ? slots.loss(i, h[type]!, w[type]!) : slots.loss(i, w[type]!, h[type]!);
+				if (lost < Infinity) tries.push({ lost, slot: 2 * i + turned });
+			}
+		tries.sort((a, b) => a.lost - b.lost || a.slot - b.slot);
+		const trial = (this.trial ??= new SlackTree(0, 0));
+		for (const { lost, slot } of tries) {
+			if (--job.blink <= 0) {
+				job.blink = nextBlink(job);
+				continue;
+			}
+			job.work += 20 + 4 * this.tree.size;
+			trial.copyFrom(this.tree);
+			this.fillSlot(trial, slots, slot, type, job.model);
+			if (!job.allowed!(trial)) continue;
+			this.slotOf[type] = slot;
+			return lost;
+		}
+		return Infinity;
+	}
+
+	private fillSlot(
+		tree: SlackTree,
+		slots: SlotList,
+		slot: number,
+		type: number,
+		model: SawModel,
+	): void {
+		const turned = (slot & 1) === 1;
+		const w = model.w[type]!;
+		const h = model.h[type]!;
+		slots.fill(tree, slot >> 1, type, turned, turned ? h : w, turned ? w : h);
+	}
+
+	/** Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was copied from. */
+	place(type: number, seen: OpenSheet, job: Labour): void {
+		// a copy has the same nodes in the same places, so the slot holds for it without a walk of its own
+		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, job.model);
+	}
+
+	/** Takes over from the sheet it was copied from which types find no room. */
+	learn(from: OpenSheet, types: readonly number[]): void {
+		for (const type of types) {
+			if (from.lossOf[type] !== Infinity || from.known[type]! < from.tree.loosened) continue;
+			this.known[type] = this.tree.version;
+			this.lossOf[type] = Infinity;
+		}
+	}
+
+	private list(job: Labour): void {
+		const { slots, tree } = this;
+		if (this.listed === tree.version) {
+			if (slots.holdsFor(job.leastW, job.leastH)) return;
+			this.known.fill(-1); // the places known are numbers in a list made for larger pieces
+		}
+		slots.list(tree, job.leastW, job.leastH);
+		this.listed = tree.version;
+		job.work += slots.count + (tree.size >> 2); // nodes are walked, whether or not they give a slot
+	}
+
+	/** A true copy for a step that may be undone; slots are worked out again only if asked for. */
+	copyFrom(other: OpenSheet): void {
+		this.tree.copyFrom(other.tree);
+	}
+}

@@ -1,0 +1,184 @@
+import type { Laying } from './partial-layout';
+import type { Random } from '../../random';
+
+/** What puts pieces in order before they are laid: the largest by some measure go first. */
+export type OrderKey = 'area' | 'long' | 'sum' | 'w' | 'h' | 'short';
+
+export function keyOf(laying: Laying, key: OrderKey, type: number): number {
+	const { w, h, area } = laying.job.model;
+	const [pw, ph] = [w[type]!, h[type]!];
+	if (key === 'area') return area[type]!;
+	if (key === 'long') return Math.max(pw, ph);
+	if (key === 'sum') return pw + ph;
+	if (key === 'w') return pw;
+	if (key === 'h') return ph;
+	return Math.min(pw, ph);
+}
+
+/** Sheets up to which rooms are listed for one type at a time: each list is out of date once that is laid anyway. */
+const FEW = 3;
+
+const orderKeys = new Float64Array(1 << 12);
+
+/** Types with something out, by falling key; `noise` 0.1 shakes each key by up to a tenth. Ties fall by type. */
+export function ordered(laying: Laying, key: OrderKey | 'random', noise: number): number[] {
+	const { dice } = laying.job;
+	laying.tidy();
+	const types = laying.outTypes.slice();
+	const keys = types.length <= orderKeys.length ? orderKeys : new Float64Array(types.length);
+	for (let i = 0; i < types.length; i++) {
+		const base = key === 'random' ? dice.unit() : keyOf(laying, key, types[i]!);
+		keys[i] = noise > 0 ? base * (1 - noise + 2 * noise * dice.unit()) : base;
+	}
+	if (types.length <= 64) return sortFew(types, keys);
+	const rank = types.map((type, i) => ({ type, k: keys[i]! }));
+	return rank.sort((a, b) => b.k - a.k || a.type - b.type).map((r) => r.type);
+}
+
+/** In place, by falling key, ties by type. */
+function sortFew(types: number[], keys: Float64Array): number[] {
+	for (let i = 1; i < types.length; i++) {
+		const type = types[i]!;
+		const key = keys[i]!;
+		let j = i;
+		for (; j > 0 && (keys[j - 1]! < key || (keys[j - 1] === key && types[j - 1]! > type)); j--) {
+			types[j] = types[j - 1]!;
+			keys[j] = keys[j - 1]!;
+		}
+		types[j] = type;
+		keys[j] = key;
+	}
+	return types;
+}
+
+/** Draws a key for one step of the search; half the time with noise. */
+export function drawOrder(laying: Laying): number[] {
+	const { dice } = laying.job;
+	const draw = dice.unit();
+	const noise = dice.unit() < 0.5 ? 0.1 : 0;
+	if (draw < 0.45) return ordered(laying, 'area', noise);
+	if (draw < 0.6) return ordered(laying, 'long', noise);
+	if (draw < 0.7) return ordered(laying, 'sum', noise);
+	if (draw < 0.8) return ordered(laying, 'w', noise);
+	if (draw < 0.9) return ordered(laying, 'h', noise);
+	return ordered(laying, 'random', 0);
+}
+
+/** Chooses the kind of a new sheet for a piece of the type among those allowed at this limit; -1 for none. */
+export type Opening = (laying: Laying, type: number, limit: number) => number;
+
+/** Above 1: of kinds at the same rate the larger one, which wastes less; it is shrunk later if it stays empty. */
+const LARGER = 1.3;
+
+/** The kind with the least cost for its area; `shake` 0.3 makes that up to 30 % dearer or cheaper by lot. */
+export function cheapestOpening(shake: number): Opening {
+	return (laying, type, limit) => {
+		const { kinds } = laying.job.model;
+		let best = -1;
+		let least = Infinity;
+		for (let kind = 0; kind < kinds.length; kind++) {
+			if (!laying.opens(kind, type, limit)) continue;
+			const { w, h, cost } = kinds[kind]!;
+			const rate = (cost / (w * h) ** LARGER) * (1 + shake * (2 * laying.job.dice.unit() - 1));
+			if (rate >= least) continue;
+			least = rate;
+			best = kind;
+		}
+		return best;
+	};
+}
+
+/** Any kind that takes the piece, each as likely as the other. */
+export const anyOpening: Opening = (laying, type, limit) => {
+	const { kinds } = laying.job.model;
+	let count = 0;
+	for (let kind = 0; kind < kinds.length; kind++) count += Number(laying.opens(kind, type, limit));
+	if (count === 0) return -1;
+	let skip = count === 1 ? 0 : laying.job.dice.int(count);
+	for (let kind = 0; kind < kinds.length; kind++)
+		if (laying.opens(kind, type, limit) && skip-- === 0) return kind;
+	return -1;
+};
+
+function openFor(laying: Laying, type: number, limit: number, opening: Opening): boolean {
+	const kind = opening(laying, type, limit);
+	if (kind < 0) return false;
+	if (laying.open(kind, type)) return true;
+	// the limits of the saw forbid this kind: any other that takes it
+	const { kinds } = laying.job.model;
+	for (let other = 0; other < kinds.length; other++)
+		if (laying.opens(other, type, limit) && laying.open(other, type)) return true;
+	return false;
+}
+
+function layAll(laying: Laying, type: number, limit: number, opening: Opening): void {
+	while (laying.out[type]! > 0)
+		if (!laying.place(type) && !openFor(laying, type, limit, opening)) return;
+}
+
+/** Lays what is out in the order given, opening sheets as far as the limit allows. What fails once stays out. */
+export function recreate(
+	laying: Laying,
+	order: readonly number[],
+	limit: number,
+	opening: Opening,
+): void {
+	const eachAlone = laying.sheets.length <= FEW && !laying.job.model.paired;
+	if (!eachAlone) measure(laying, laying.outTypes);
+	for (const type of order) {
+		if (eachAlone) measure(laying, [type]);
+		layAll(laying, type, limit, opening);
+	}
+	splitPairs(laying, limit, opening);
+	laying.tidy();
+}
+
+/** Notes the smallest of the types that rooms are now looked for. */
+function measure({ job }: Laying, types: readonly number[]): void {
+	const { model } = job;
+	if (model.paired) return; // the least of all holds, for pairs may come apart
+	let leastW = Infinity;
+	let leastH = Infinity;
+	for (const type of types) {
+		const w = model.w[type]!;
+		const h = model.h[type]!;
+		const turns = model.turns[type] === 1;
+		leastW = Math.min(leastW, turns && h < w ? h : w);
+		leastH = Math.min(leastH, turns && w < h ? w : h);
+	}
+	job.leastW = leastW;
+	job.leastH = leastH;
+}
+
+/** Pairs that found no room are two pieces again, each with its own chance. */
+function splitPairs(laying: Laying, limit: number, opening: Opening): void {
+	const { types } = laying.job.model;
+	if (!laying.job.model.paired) return;
+	for (const type of laying.outTypes.slice()) {
+		const member = types[type]!.member;
+		if (member < 0 || laying.out[type] === 0) continue;
+		laying.putOut(member, 2 * laying.out[type]!);
+		laying.out[type] = 0;
+		layAll(laying, member, limit, opening);
+	}
+}
+
+/** Tapered pieces that are out are paired head to tail, as many as there are, with the given chance per type. */
+export function makePairs(laying: Laying, chance: number, dice: Random): void {
+	const { types, paired } = laying.job.model;
+	if (!paired) return;
+	for (const type of laying.outTypes.slice()) {
+		const { member, pair } = types[type]!;
+		// a pair that was taken off is broken up first, so that its pieces may find other partners or none
+		if (member >= 0 && laying.out[type]! > 0) {
+			laying.putOut(member, 2 * laying.out[type]!);
+			laying.out[type] = 0;
+		}
+		const single = member >= 0 ? member : type;
+		const couple = member >= 0 ? type : pair;
+		if (couple < 0 || laying.out[single]! < 2 || dice.unit() >= chance) continue;
+		laying.putOut(couple, laying.out[single]! >> 1);
+		laying.out[single]! &= 1;
+	}
+	laying.tidy();
+}

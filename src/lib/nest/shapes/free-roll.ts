@@ -1,0 +1,235 @@
+import { fillColumns } from './free-columns';
+import type { Filled, FreeSpot, Strip } from './free-columns';
+import { PairTables } from './free-pairs';
+import type { FreeKind } from './free-shape';
+import { random } from '../random';
+import type { Random } from '../random';
+import { Separation, copyOf, lyingOf, spotsOf } from './separate';
+import type { Lying } from './separate';
+import type { Budget } from '../types';
+
+/** Columns to the width of the strip in first layouts. */
+const COLUMNS = 200;
+/** Work of the column filler and of the pair tables for one unit: measured. */
+const STRETCHES_PER_UNIT = 400;
+const LOOKS_PER_UNIT = 80;
+/** Share of the budget for shrinking; the rest presses the result together. */
+const EXPLORE = 0.75;
+const FIRST_STEP = 0.01;
+const LAST_STEP = 0.001;
+const FAILURES = 6;
+const POOL = 10;
+/** More pieces than this are not separated: the tables of their pairs would not pay within any budget a person waits for. */
+const MOST_SEPARATED = 250;
+
+export interface FreeState {
+	readonly spots: readonly FreeSpot[];
+	readonly left: readonly number[];
+	readonly length: number;
+	readonly effort: number;
+}
+
+interface Floor {
+	readonly kinds: readonly FreeKind[];
+	readonly strip: Strip;
+	readonly tables: PairTables;
+	readonly stream: Random;
+	readonly effort: number;
+	readonly bound: number;
+	work: number; // of the filler, units
+	best: { spots: readonly FreeSpot[]; left: readonly number[]; length: number };
+}
+
+/**
+ * Shortest layout of outlines on a strip: first layouts by columns in several orders, then the strip is shortened a little
+ * at a time and what sticks out or overlaps is pushed apart again.
+ */
+export function* searchFree(
+	kinds: readonly FreeKind[],
+	strip: Strip,
+	bound: number,
+	budget: Budget,
+): Generator<FreeState, FreeState, void> {
+	const floor: Floor = {
+		kinds,
+		strip,
+		tables: new PairTables(kinds.reduce((n, kind) => n + kind.shapes.length, 0)),
+		stream: random(budget.seed),
+		effort: budget.effort,
+		bound,
+		work: 0,
+		best: { spots: [], left: orderBy(kinds, () => 0), length: 0 },
+	};
+	for (const order of firstOrders(kinds)) {
+		const filled = fillColumns(kinds, order, strip, columnOf(strip));
+		floor.work += Math.ceil(filled.work / STRETCHES_PER_UNIT) + 1;
+		if (isBetter(filled, floor.best)) floor.best = settled(floor, filled);
+		yield stateOf(floor);
+		if (isOver(floor, 0.5)) break;
+	}
+	const { spots, left } = floor.best;
+	if (left.length === 0 && spots.length > 1 && spots.length <= MOST_SEPARATED) {
+		yield* explore(floor);
+		yield* press(floor);
+	}
+	return stateOf(floor);
+}
+
+function spent(floor: Floor): number {
+	return floor.work + Math.ceil(floor.tables.work / LOOKS_PER_UNIT);
+}
+
+function isOver(floor: Floor, share: number): boolean {
+	return (
+		spent(floor) >= share * floor.effort ||
+		(floor.best.left.length === 0 && floor.best.length <= floor.bound)
+	);
+}
+
+function stateOf(floor: Floor): FreeState {
+	return { ...floor.best, effort: spent(floor) };
+}
+
+export function columnOf(strip: Strip): number {
+	return Math.max(1, Math.ceil(strip.width / COLUMNS));
+}
+
+/** Less left over, then shorter. */
+function isBetter(a: Pick<Filled, 'left' | 'length'>, b: Floor['best']): boolean {
+	return a.left.length < b.left.length || (a.left.length === b.left.length && a.length < b.length);
+}
+
+/** One entry a copy, falling by a size of the kind. */
+function orderBy(kinds: readonly FreeKind[], key: (kind: FreeKind) => number): number[] {
+	const all = kinds.map((_, k) => k);
+	all.sort((a, b) => key(kinds[b]!) - key(kinds[a]!) || kinds[b]!.area - kinds[a]!.area || a - b);
+	return all.flatMap((k) => new Array<number>(kinds[k]!.count).fill(k));
+}
+
+export function firstOrders(kinds: readonly FreeKind[]): number[][] {
+	const length = (kind: FreeKind): number => kind.shapes[0]!.length;
+	const width = (kind: FreeKind): number => kind.shapes[0]!.width;
+	return [
+		orderBy(kinds, (kind) => kind.area),
+		orderBy(kinds, (kind) => Math.max(length(kind), width(kind))),
+		orderBy(kinds, width),
+		orderBy(kinds, length),
+		orderBy(kinds, (kind) => length(kind) * width(kind)),
+	];
+}
+
+/**
+ * Slide every piece to the left, those farthest left first: the columns leave up to one column between neighbours. All
+ * others are in its way, also those not moved yet: one may lie in the mouth of an outline that starts farther left.
+ */
+function settled(floor: Floor, filled: Filled): Floor['best'] {
+	const spots = [...filled.spots].sort((a, b) => a.x - b.x || a.y - b.y);
+	spots.forEach((spot, i) => {
+		let free = spot.x;
+		for (const [j, other] of spots.entries()) {
+			if (j === i || free <= 0) continue;
+			const [x, y] = [spot.x - other.x, spot.y - other.y];
+			free = Math.min(free, floor.tables.slideLeft(other.shape, spot.shape, x, y));
+		}
+		spots[i] = { ...spot, x: spot.x - Math.max(0, Math.floor(free)) };
+	});
+	return { spots, left: filled.left, length: endOf(spots) };
+}
+
+function endOf(spots: readonly FreeSpot[]): number {
+	return spots.reduce((end, spot) => Math.max(end, spot.x + spot.shape.length), 0);
+}
+
+interface Stuck {
+	readonly lying: Lying;
+	readonly failed: number;
+}
+
+/** Shorten by a step; when the pieces will not lie apart, change two large ones over and try again; then shorter steps. */
+function* explore(floor: Floor): Generator<FreeState, void, void> {
+	const kindOf = floor.best.spots.map((spot) => spot.kind);
+	const separation = openSeparation(floor, kindOf);
+	let step = FIRST_STEP;
+	let failures = 0;
+	let pool: Stuck[] = [];
+	while (!isOver(floor, EXPLORE)) {
+		const length = Math.max(floor.bound, Math.floor(floor.best.length * (1 - step)));
+		const apart = yield* within(floor, separation, length, EXPLORE);
+		if (apart) {
+			keep(floor, separation, kindOf);
+			failures = 0;
+			pool = [];
+			continue;
+		}
+		pool = [...pool, { lying: copyOf(separation.now), failed: failures }].slice(-POOL);
+		failures += 1;
+		if (failures >= FAILURES) {
+			if (step <= LAST_STEP) step = FIRST_STEP;
+			else step = Math.max(LAST_STEP, step / 2);
+			failures = 0;
+			pool = [];
+			separation.now = lyingOf(floor.best.spots);
+			continue;
+		}
+		separation.now = copyOf(pool[floor.stream.int(pool.length)]!.lying);
+		swapLarge(separation, floor);
+	}
+}
+
+function openSeparation(floor: Floor, kindOf: readonly number[]): Separation {
+	const { kinds, strip, tables, stream } = floor;
+	return new Separation(kinds, kindOf, lyingOf(floor.best.spots), strip.width, tables, stream);
+}
+
+function* within(
+	floor: Floor,
+	separation: Separation,
+	length: number,
+	share: number,
+	patience?: number,
+): Generator<FreeState, boolean, void> {
+	const run = separation.run(length, patience);
+	for (let sweep = run.next(); ; sweep = run.next()) {
+		if (sweep.done === true) return sweep.value;
+		yield stateOf(floor);
+		if (spent(floor) >= share * floor.effort) return false;
+	}
+}
+
+function keep(floor: Floor, separation: Separation, kindOf: readonly number[]): void {
+	const spots = spotsOf(separation.now, kindOf);
+	if (endOf(spots) < floor.best.length) floor.best = { spots, left: [], length: endOf(spots) };
+}
+
+/** Two of the larger pieces of different kinds change places. */
+function swapLarge(separation: Separation, floor: Floor): void {
+	const { shapes, x, y } = separation.now;
+	const bySize = shapes.map((_, i) => i);
+	bySize.sort(
+		(a, b) => shapes[b]!.length * shapes[b]!.width - shapes[a]!.length * shapes[a]!.width,
+	);
+	const large = bySize.slice(0, Math.max(2, Math.ceil(bySize.length * 0.6)));
+	const a = large[floor.stream.int(large.length)]!;
+	const b = large[floor.stream.int(large.length)]!;
+	[x[a], x[b]] = [x[b]!, x[a]!];
+	[y[a], y[b]] = [y[b]!, y[a]!];
+}
+
+/** Press the best layout together: all right of a random line moves left a little, and is pushed apart again. */
+function* press(floor: Floor): Generator<FreeState, void, void> {
+	const kindOf = floor.best.spots.map((spot) => spot.kind);
+	const separation = openSeparation(floor, kindOf);
+	const from = spent(floor);
+	while (!isOver(floor, 1)) {
+		const done = (spent(floor) - from) / Math.max(1, floor.effort - from);
+		const share = 0.0005 * (1 - done) + 0.00001;
+		const shift = Math.max(1, Math.round(share * floor.best.length));
+		separation.now = lyingOf(floor.best.spots);
+		const line = floor.stream.unit() * floor.best.length;
+		const { x } = separation.now;
+		for (let i = 0; i < x.length; i++) if (x[i]! > line) x[i]! -= shift;
+		const length = Math.max(floor.bound, floor.best.length - shift);
+		const apart = yield* within(floor, separation, length, 1, 15);
+		if (apart) keep(floor, separation, kindOf);
+	}
+}

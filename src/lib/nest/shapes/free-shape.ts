@@ -1,0 +1,118 @@
+import { grown } from '../../geometry/shaping/clip';
+import { convexParts } from '../../geometry/shaping/convex';
+import { area } from '../../geometry/extent';
+import { flatten } from '../../geometry/flatten';
+import type { Outline, Point } from '../../geometry/outline';
+import { simplifiedOutward } from '../../geometry/shaping/simplify';
+import { rectangle } from '../../geometry/shaping/tidy';
+import { moved, turned } from '../../geometry/turn';
+
+/** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
+const FLAT = 400;
+/** Added to half the gap all round: what the grid and the search's own rounding may lose. Eight ticks are 5 micrometres. */
+const SPARE = 8;
+/** Outlines of more corners than this are simplified outward: the tables of their pairs grow with the square of the parts. */
+const MANY_CORNERS = 12;
+/** Area that simplifying may add, as a share. */
+const SIMPLER = 0.005;
+
+type Turn = 0 | 90 | 180 | 270;
+
+/** What the free search needs to know of a piece. */
+export interface FreePiece {
+	readonly id: string;
+	readonly length: number;
+	readonly width: number;
+	readonly count: number;
+	readonly turns: readonly Turn[];
+	readonly outline?: Outline;
+	/** Only the holes that other pieces may lie in. */
+	readonly holes?: readonly Outline[];
+}
+
+/**
+ * A piece as turned, grown by half the gap and cut into convex parts, so that two pieces are far enough apart exactly when
+ * no part of one overlaps a part of the other. Positions are those of the corner of the true piece's bounding rectangle.
+ */
+export interface FreeShape {
+	readonly n: number; // number of the shape, for tables
+	readonly turn: Turn;
+	readonly length: number; // of the true piece as turned
+	readonly width: number;
+	readonly parts: readonly (readonly Point[])[];
+	readonly left: number; // extent of the grown piece
+	readonly right: number;
+	readonly bottom: number;
+	readonly top: number;
+}
+
+export interface FreeKind {
+	readonly id: string;
+	readonly count: number;
+	readonly area: number; // of the true piece, holes counted out
+	readonly shapes: readonly FreeShape[];
+}
+
+export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind[] {
+	let n = 0;
+	return pieces.map((piece) => {
+		const seen = new Set<string>();
+		const shapes: FreeShape[] = [];
+		const own = piece.outline ?? rectangle(0, 0, piece.length, piece.width);
+		const base = grownParts(piece, own, gap);
+		for (const turn of piece.turns) {
+			const look = lookOf(piece, own, turn);
+			if (seen.has(look)) continue; // a symmetric piece turned looks the same
+			seen.add(look);
+			shapes.push(shapeOf(piece, base, turn, n++));
+		}
+		const holes = (piece.holes ?? []).reduce((sum, hole) => sum + Math.abs(area(hole)), 0);
+		return { id: piece.id, count: piece.count, area: Math.abs(area(own)) - holes, shapes };
+	});
+}
+
+/**
+ * An outline of a piece turned, corner of the turned bounding rectangle at 0,0: the outline lies in the length x width
+ * rectangle, which turns with it.
+ */
+export function turnedInBox(outline: Outline, length: number, width: number, turn: Turn): Outline {
+	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[turn];
+	return moved(turned(outline, turn), shift[0]!, shift[1]!);
+}
+
+function lookOf(piece: FreePiece, own: Outline, turn: Turn): string {
+	const all = [own, ...(piece.holes ?? [])].flatMap((o) =>
+		turnedInBox(o, piece.length, piece.width, turn),
+	);
+	const corners = all.map((c) => `${c.x} ${c.y} ${c.bulge ?? 0}`);
+	return corners.sort().join(';');
+}
+
+/** The piece as given, grown and cut into parts: quarter turns of the parts are exact. */
+function grownParts(piece: FreePiece, own: Outline, gap: number): Point[][] {
+	const by = Math.ceil(gap / 2) + SPARE;
+	const [outer] = grown([flatten(own, FLAT, 'outward')], by, 'sharp');
+	if (outer === undefined) throw new Error(`bug: the outline of ${piece.id} has no area`);
+	const holes = (piece.holes ?? []).flatMap((hole) =>
+		grown([flatten(hole, FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
+	);
+	const many = outer.outline.length > MANY_CORNERS;
+	return convexParts(many ? simplifiedOutward(outer.outline, SIMPLER) : outer.outline, holes);
+}
+
+function shapeOf(piece: FreePiece, base: readonly Point[][], turn: Turn, n: number): FreeShape {
+	const parts = base.map((part) => turnedInBox(part, piece.length, piece.width, turn));
+	const all = parts.flat();
+	const quarter = turn === 90 || turn === 270;
+	return {
+		n,
+		turn,
+		length: quarter ? piece.width : piece.length,
+		width: quarter ? piece.length : piece.width,
+		parts,
+		left: Math.min(...all.map((p) => p.x)),
+		right: Math.max(...all.map((p) => p.x)),
+		bottom: Math.min(...all.map((p) => p.y)),
+		top: Math.max(...all.map((p) => p.y)),
+	};
+}

@@ -1,0 +1,144 @@
+import { sideOf } from '../../design/box/board/part-of';
+import { printAngle } from '../../measure/angle';
+import type { Ruler } from '../../measure/ruler';
+import type { Facing, Rabbet } from './facing';
+import type { TextMark } from '../drawing/drawing';
+import type { Figures } from '../wording/figures';
+import { onPaper, type Spot } from '../drawing/path';
+import { words, type Stage } from '../marks/stage';
+
+/** Words on the drawing of a board: where they may stand, and what is said under the drawing when all those places are taken. */
+export interface BoardLabel {
+	readonly places: readonly TextMark[];
+	readonly else: string;
+}
+
+/** Everything written on a board, what matters most first: it chooses its place first. */
+export function boardLabels(f: Facing, stage: Stage, print: Figures, ruler: Ruler): BoardLabel[] {
+	const edges = f.near.map((_, k) => edgeAt(f, k, stage));
+	return [
+		...edges.flatMap((edge) => letterLabel(edge)),
+		...f.holes.map((hole) => holeLabel(hole, stage, print)),
+		...edges.flatMap((edge) => tiltLabel(edge, ruler)),
+		...rabbetLabels(f, stage, print),
+		...grainLabel(f, stage),
+	];
+}
+
+interface EdgeOnPaper {
+	readonly edge: Facing['edges'][number];
+	readonly side: string;
+	readonly mitre: number;
+	/** From its start to its end, and into the board, on paper. */
+	readonly from: Spot;
+	readonly to: Spot;
+	readonly inward: Spot;
+}
+
+function edgeAt(f: Facing, k: number, stage: Stage): EdgeOnPaper {
+	const [p, q] = [f.near[k]!, f.near[(k + 1) % f.near.length]!];
+	const long = Math.hypot(q.x - p.x, q.y - p.y) || 1;
+	return {
+		edge: f.edges[k]!,
+		...sideOf(p, q),
+		from: onPaper(p, stage.view),
+		to: onPaper(q, stage.view),
+		inward: { x: -(q.y - p.y) / long, y: -(q.x - p.x) / long },
+	};
+}
+
+const ALONG = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9];
+
+/** Spots beside an edge, `off` paper millimetres into the board. */
+function beside({ from, to, inward }: EdgeOnPaper, offs: readonly number[]): Spot[] {
+	return offs.flatMap((off) =>
+		ALONG.map((t) => ({
+			x: from.x + t * (to.x - from.x) + inward.x * off,
+			y: from.y + t * (to.y - from.y) + inward.y * off,
+		})),
+	);
+}
+
+function letterLabel(e: EdgeOnPaper): BoardLabel[] {
+	const { letter } = e.edge;
+	if (letter === '') return [];
+	const look = { anchor: 'middle', weight: 'semibold', size: 3.4, halo: true } as const;
+	const places = beside(e, [4.2, 2.2, -3]).map((s) => words(s.x, s.y + 1.1, letter, look));
+	return [{ places, else: `${letter}: the ${e.side} edge` }];
+}
+
+/** How the saw is set at a bevelled edge. */
+function tiltLabel(e: EdgeOnPaper, ruler: Ruler): BoardLabel[] {
+	const { edge, mitre, side, inward } = e;
+	if (edge.tilt === 0) return [];
+	const gauge = mitre > 0.02 ? `, gauge turned ${printAngle(mitre, ruler.decimal)}` : '';
+	const text = `tilt ${printAngle(edge.tilt, ruler.decimal)}${gauge}, LONG FACE ${edge.long}`;
+	const upright = Math.abs(inward.x) > 0.7;
+	const look = { anchor: 'middle', size: 2.5, halo: true } as const;
+	const places = beside(e, [9, 12, 6, 15]).map((s) =>
+		upright ? words(s.x, s.y, text, { ...look, turn: 90 }) : words(s.x, s.y + 1, text, look),
+	);
+	const name = edge.letter === '' ? `${side} edge` : `edge ${edge.letter} (${side})`;
+	return [{ places, else: `${name}: ${text}` }];
+}
+
+function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures): BoardLabel {
+	const { x, y } = onPaper(hole.centre, stage.view);
+	const size =
+		hole.size.length === 1
+			? `Ø ${print.bench(hole.size[0]!)}`
+			: hole.size.map((s) => print.bench(s)).join(' × ');
+	const deep = hole.recess === null ? '' : `, ${print.bench(hole.recess)} deep`;
+	const text = `${hole.name}: ${size}${deep}`;
+	const look = { anchor: 'middle', halo: true, size: 2.6 } as const;
+	const down = hole.recess === null ? 6.5 : 10.5;
+	const level = [down, -4.5, 2 * down, -9, 3 * down, -14].map((dy) => words(x, y + dy, text, look));
+	const upright = [-2, 4, -8, 10].map((dx) => words(x + dx, y - 8, text, { ...look, turn: 90 }));
+	// Words stand upright in a hole too slim for them.
+	const slim = hole.size.length === 2 && (hole.size[0]! / 1600) * stage.scale < 30;
+	const at = `centre ${print.bench(hole.centre.x)} from the left, ${print.bench(hole.centre.y)} up`;
+	return {
+		places: slim ? [...upright, ...level] : [...level, ...upright],
+		else: `${text}, ${at}`,
+	};
+}
+
+/** One label for the rabbets of each end: how wide, how deep, and into which face. */
+function rabbetLabels(f: Facing, stage: Stage, print: Figures): BoardLabel[] {
+	const ends = new Map<string, Rabbet>();
+	for (const r of f.rabbets) {
+		const key = `${Math.round(r.low.x)} ${Math.round(r.high.x)}`;
+		const known = ends.get(key);
+		const taller = !known || r.high.y - r.low.y > known.high.y - known.low.y;
+		if (taller) ends.set(key, r);
+	}
+	return [...ends.values()].map((r) => rabbetLabel(r, f, stage, print));
+}
+
+function rabbetLabel(r: Rabbet, f: Facing, stage: Stage, print: Figures): BoardLabel {
+	const size = `${print.bench(r.high.x - r.low.x)} wide, ${print.bench(r.deep)} deep`;
+	const text = `rabbet ${size}, in the inside face`;
+	const middle = onPaper({ x: (r.low.x + r.high.x) / 2, y: (r.low.y + r.high.y) / 2 }, stage.view);
+	const end = r.low.x + r.high.x < f.long.across ? 'left' : 'right';
+	const into = end === 'left' ? 1 : -1;
+	const half = (((r.high.x - r.low.x) / 1600) * stage.scale) / 2;
+	const places = [0.9, into * (half + 3), into * (half + 6.5), into * (half + 10)].map((dx) =>
+		words(middle.x + dx, middle.y, text, { anchor: 'middle', halo: true, size: 2.5, turn: 90 }),
+	);
+	return { places, else: `${end} end: ${text}` };
+}
+
+function grainLabel(f: Facing, { box }: Stage): BoardLabel[] {
+	if (f.grain === 'any') return [];
+	const up = f.grain === 'up';
+	const text = up ? '↑ GRAIN ↓' : '← GRAIN →';
+	const look = { anchor: 'middle', ink: 'pencil', size: 2.6, halo: true } as const;
+	const spots = [0.15, 0.3, 0.5, 0.7, 0.85].flatMap((x) =>
+		[8, 5, 12, box.height / 2].map((y) => ({
+			x: box.x + Math.min(box.width * x, x === 0.15 ? 18 : Infinity),
+			y: box.y + box.height - y,
+		})),
+	);
+	const places = spots.map((s) => words(s.x, s.y, text, { ...look, ...(up ? { turn: 90 } : {}) }));
+	return [{ places, else: `the grain runs ${up ? 'up' : 'across'}` }];
+}

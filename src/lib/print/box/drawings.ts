@@ -1,0 +1,22 @@
+import type { BoxPlan } from '../../design/box/box-plan';
+import type { Plan } from '../../plan';
+import { boardDrawing } from './board';
+import { exploded } from './exploded';
+import { threeViews } from './views';
+import type { Drawing } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+
+/** All drawings of one box: three views, the exploded view, then every board. Empty when the form cannot be made. */
+export function boxDrawings(
+	plan: Plan,
+	box: BoxPlan,
+	print: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing[] {
+	const { figures } = box;
+	if (!figures) return [];
+	return [
+		threeViews(box.name, figures, print),
+		exploded(box.name, figures),
+		...figures.boards.map((b) => boardDrawing(b, print, plan.job.shop.ruler)),
+	];
+}

@@ -1,0 +1,28 @@
+import { showMass } from '../../measure/mass';
+import type { Plan } from '../../plan';
+import { boxDrawings } from './drawings';
+import { boxTables } from './tables';
+import { drawnPages } from '../page/drawing-pages';
+import { figuresOn } from '../wording/figures';
+import type { Leaf } from '../page/frame';
+import { widthOf } from '../page/leaves';
+
+/** Each box: its drawings, then every number of it. */
+export function boxPages(plan: Plan): Leaf[] {
+	const { ruler } = plan.job.shop;
+	const width = widthOf(plan);
+	return plan.boxes.flatMap((box, i) => {
+		const figures = figuresOn(ruler);
+		const loaded = box.figures?.loadedMass ?? box.mass;
+		return drawnPages(plan, {
+			name: box.name,
+			note: `box  ·  ${showMass(loaded, ruler)} with drivers`,
+			drawings: boxDrawings(plan, box, figures),
+			below: box.figures === undefined ? [] : boxTables(box.figures, width, figures, ruler),
+			where: 'box',
+			about: [`box:${box.id}`, ...box.parts.map((p) => `part:${p.id}`)],
+			first: i === 0,
+			figures,
+		});
+	});
+}

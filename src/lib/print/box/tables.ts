@@ -1,0 +1,274 @@
+import type { BoxFigures, Chamber, Sizes3 } from '../../design/box/box-plan';
+import { printAngle } from '../../measure/angle';
+import { showMass } from '../../measure/mass';
+import type { Ruler } from '../../measure/ruler';
+import { showVolume } from '../../measure/volume';
+import type { Figures } from '../wording/figures';
+import { space, type Block } from '../page/flow';
+import { table, type Row } from '../page/table';
+import { ADJUSTED, volumeLines } from '../wording/volume-lines';
+import { paragraph, subheading } from '../page/paragraphs';
+
+/** All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit, seams, assembly. */
+export function boxTables(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
+	return [
+		...sizesTable(box, width, figures, ruler),
+		...box.chambers.flatMap((c) => volumeTable(c, box.chambers.length, width, ruler)),
+		...driversTable(box, width, figures),
+		...ventsTable(box, width, figures, ruler),
+		...rodsTable(box, width, figures, ruler),
+		...seamsTable(box, width, figures),
+		...assemblyTable(box, width),
+	];
+}
+
+function sizesTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
+	const row = (what: string, s: Sizes3): Row => ({
+		cells: [what, figures.length(s.width), figures.length(s.height), figures.length(s.depth)],
+	});
+	const leans = box.leans.map((l) => leanText(l, ruler));
+	const { fit, solved } = box;
+	const says = [
+		...leans,
+		solved === null
+			? ''
+			: `the ${solved.dimension} was worked out for ${showVolume(solved.wanted, ruler)} net`,
+		fit.fits === null ? '' : fit.fits ? 'it fits its space' : 'it does not fit its space',
+		fit.turn ?? '',
+	];
+	return [
+		subheading('Sizes', width),
+		...table(
+			{
+				columns: [
+					{ head: '', width: { share: 1 } },
+					{ head: 'Width', width: 28, align: 'end' },
+					{ head: 'Height', width: 28, align: 'end' },
+					{ head: 'Depth', width: 28, align: 'end' },
+				],
+				rows: [
+					row('Outside', box.outside),
+					row('Inside', box.inside),
+					...(fit.cloth > 0 ? [row('Outside with cloth', fit.wrapped)] : []),
+				],
+			},
+			width,
+		),
+		...sentence(says, width),
+		space(4),
+	];
+}
+
+/** How a board that is not square stands: from upright, from level, or from square to the width. */
+export function leanText(
+	{ board, angle, from }: BoxFigures['leans'][number],
+	ruler: Ruler,
+): string {
+	const by = printAngle(angle, ruler.decimal);
+	if (from === 'upright') return `${board} leans ${by} from upright`;
+	return `${board} tilts ${by} from ${from === 'level' ? 'level' : 'square to the width'}`;
+}
+
+function sentence(says: readonly string[], width: number): Block[] {
+	const text = says
+		.filter((t) => t !== '')
+		.map((t) => t.charAt(0).toUpperCase() + t.slice(1).replace(/\.$/, ''))
+		.join('. ');
+	return text === '' ? [] : [space(1.2), paragraph(`${text}.`, width, { size: 3.2 })];
+}
+
+function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler): Block[] {
+	const nth = of > 1 ? ` of chamber ${chamber.number}` : '';
+	const line = (what: string, amount: string): Row => ({ cells: [what, amount] });
+	const lines = volumeLines(chamber, ruler);
+	const extra = [
+		...(chamber.acting === chamber.net
+			? []
+			: [line('Acts like, stuffing counted', showVolume(chamber.acting, ruler))]),
+		...(chamber.wanted === null ? [] : [line('Wanted', showVolume(chamber.wanted, ruler))]),
+	];
+	return [
+		subheading(`Air${nth}`, width),
+		...table(
+			{
+				columns: [
+					{ head: '', width: { share: 1 } },
+					{ head: 'Volume', width: 32, align: 'end' },
+				],
+				rows: [
+					line('Gross, from measured thickness', lines.gross),
+					...lines.deductions.map((d) => line(d.what, `− ${d.volume}`)),
+					{ ...line('Net', lines.net), sum: true },
+					...extra,
+				],
+			},
+			width * 0.6,
+		),
+		...sentence(
+			[lines.adjusted ? ADJUSTED : '', chamber.stuffing ?? '', tuningText(chamber, ruler)],
+			width,
+		),
+		space(4),
+	];
+}
+
+/** What the air makes of the driver, to a tenth of a hertz: more would claim what no box keeps. */
+function tuningText(chamber: Chamber, ruler: Ruler): string {
+	const hz = (n: number) => `${n.toFixed(1).replace('.', ruler.decimal)} Hz`;
+	if (chamber.tuning !== null) return `Tuned to ${hz(chamber.tuning)}`;
+	const { sealed } = chamber;
+	if (sealed === null) return '';
+	const q = sealed.qtc.toFixed(2).replace('.', ruler.decimal);
+	const other =
+		sealed.wantedVolume === null
+			? ''
+			: `; the Qtc wanted takes ${showVolume(sealed.wantedVolume, ruler)}, stuffing counted`;
+	return `Sealed: Qtc ${q}, resonance ${hz(sealed.fc)}, half power at ${hz(sealed.f3)}${other}`;
+}
+
+function driversTable(box: BoxFigures, width: number, figures: Figures): Block[] {
+	if (box.drivers.length === 0) return [];
+	return [
+		subheading('Drivers', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Driver', width: { share: 1 } },
+					{ head: 'Board', width: 24 },
+					{ head: 'To the edge', width: 20, align: 'end' },
+					{ head: 'Depth', width: 20, align: 'end' },
+					{ head: 'Room', width: 20, align: 'end' },
+					{ head: 'Behind', width: 20, align: 'end' },
+					{ head: 'Meets', width: 24 },
+				],
+				rows: box.drivers.map((d) => ({
+					cells: [
+						d.name,
+						d.board,
+						figures.bench(d.edge),
+						figures.bench(d.depth),
+						figures.bench(d.room),
+						figures.bench(d.behind),
+						d.meets.join(', ') || 'nothing',
+					],
+				})),
+			},
+			width,
+		),
+		space(4),
+	];
+}
+
+function ventsTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
+	if (box.vents.length === 0) return [];
+	const rows = box.vents.map((v) => {
+		const speed = v.speed === null ? '' : `${v.speed.toFixed(0)} m/s`;
+		return {
+			cells: [
+				[v.name, ...v.notes].join('\n'),
+				`${v.count} × ${v.size.map((s) => figures.bench(s)).join(' × ')}`,
+				{ text: figures.bench(v.length), weight: 'semibold' } as const,
+				`${v.tuning.toFixed(1).replace('.', ruler.decimal)} Hz`,
+				figures.bench(v.clear),
+				[speed, v.speedWord ?? ''].filter((t) => t !== '').join(', '),
+			],
+		};
+	});
+	return [
+		subheading('Vents: cut long and tune by trimming', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Vent', width: { share: 1 } },
+					{ head: 'Size', width: 34 },
+					{ head: 'Length', width: 20, align: 'end' },
+					{ head: 'Tuning', width: 18, align: 'end' },
+					{ head: 'Clear', width: 18, align: 'end' },
+					{ head: 'Air', width: 30 },
+				],
+				rows,
+			},
+			width,
+		),
+		space(4),
+	];
+}
+
+function rodsTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
+	if (box.rods.length === 0) return [];
+	return [
+		subheading('Rods, their ends cut to the walls', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Rod', width: { share: 1 } },
+					{ head: 'Diameter', width: 24, align: 'end' },
+					{ head: 'Longest', width: 24, align: 'end' },
+					{ head: 'Each', width: 20, align: 'end' },
+				],
+				rows: box.rods.map((r) => ({
+					cells: [
+						r.name,
+						figures.bench(r.diameter),
+						figures.bench(r.length),
+						showMass(r.mass, ruler),
+					],
+				})),
+			},
+			width,
+		),
+		space(4),
+	];
+}
+
+function seamsTable(box: BoxFigures, width: number, figures: Figures): Block[] {
+	if (box.seams.length === 0) return [];
+	return [
+		subheading('Seams: neighbouring edges carry the same letter', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Seam', width: 12 },
+					{ head: 'Between', width: { share: 1 } },
+					{ head: 'Joint', width: 34 },
+					{ head: 'Length', width: 22, align: 'end' },
+					{ head: 'Screws', width: 16, align: 'end' },
+					{ head: 'Apart', width: 20, align: 'end' },
+				],
+				rows: box.seams.map((s) => ({
+					cells: [
+						{ text: s.letter, weight: 'semibold' },
+						s.between.join(' and '),
+						s.kind,
+						s.length === 0 ? 'whole face' : figures.bench(s.length),
+						String(s.screws),
+						s.spacing === null ? '' : figures.bench(s.spacing),
+					],
+				})),
+				size: 2.9,
+			},
+			width,
+		),
+		space(4),
+	];
+}
+
+function assemblyTable(box: BoxFigures, width: number): Block[] {
+	if (box.assembly.length === 0) return [];
+	return [
+		subheading('Putting it together', width),
+		...table(
+			{
+				columns: [
+					{ head: '', width: 3.6 },
+					{ head: '', width: 7, align: 'end' },
+					{ head: '', width: { share: 1 } },
+				],
+				rows: box.assembly.map((step, i) => ({
+					cells: [{ tick: true }, String(i + 1), step.text],
+				})),
+			},
+			width,
+		),
+	];
+}

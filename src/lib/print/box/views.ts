@@ -1,0 +1,207 @@
+import type { BoxBoard, BoxFigures } from '../../design/box/box-plan';
+import type { Point3 } from '../../design/box/solid/vec';
+import type { Outline, Point } from '../../geometry/outline';
+import { boundsOfPoints } from '../../geometry/edge';
+import type { Drawing, Mark } from '../drawing/drawing';
+import { dimension } from '../marks/dimension';
+import type { Figures } from '../wording/figures';
+import { onPaper, type Spot, type View } from '../drawing/path';
+import { hull } from '../../design/box/board/part-of';
+import { outlineMark, words } from '../marks/stage';
+
+/** One of the three views: which way it looks, and what lies right and up in it. */
+interface Look {
+	readonly name: string;
+	readonly toward: Point3;
+	readonly flat: (p: Point3) => Point;
+}
+
+const FRONT: Look = {
+	name: 'Front',
+	toward: { x: 0, y: -1, z: 0 },
+	flat: (p) => ({ x: p.x, y: p.z }),
+};
+const SIDE: Look = {
+	name: 'Section from the right end',
+	toward: { x: 1, y: 0, z: 0 },
+	flat: (p) => ({ x: p.y, y: p.z }),
+};
+const ABOVE: Look = {
+	name: 'From above',
+	toward: { x: 0, y: 0, z: 1 },
+	flat: (p) => ({ x: p.x, y: p.y }),
+};
+
+const WIDE = 180;
+const GAP = 26;
+/** From one dimension line to the next, further out. */
+const STEP = 6;
+const EDGE = { left: 16, top: 18, right: 14, bottom: 8 };
+
+/** Front, side and top of a box, in first place to each other, dimensioned; the side is cut open to show the joints. */
+export function threeViews(name: string, figures: BoxFigures, print: Figures): Drawing {
+	const { outside } = figures;
+	const across = (outside.width + outside.depth) / 1600;
+	const beside = STEP * Math.max(0, cornerHeights(figures).length - 1);
+	const scale = Math.min((WIDE - EDGE.left - EDGE.right - beside - GAP) / across, 0.5);
+	const mm = (l: number): number => (l / 1600) * scale;
+	const high = EDGE.top + mm(outside.height);
+	const front: View = { x: EDGE.left, y: high, scale };
+	const side: View = { x: EDGE.left + mm(outside.width) + GAP, y: high, scale };
+	const above: View = { x: EDGE.left, y: high + GAP + mm(outside.depth), scale };
+	const height = above.y + EDGE.bottom + 10;
+	const marks: Mark[] = [
+		...faces(figures, FRONT, front),
+		...sideView(figures, side),
+		...faces(figures, ABOVE, above),
+		...overall(outside, front, side, above, print),
+		...leanDimensions(figures, side, print),
+		...names(front, side, above, outside, figures.profile !== null),
+		words(WIDE - 1, height - 1, `scale 1 : ${Math.round(10 / scale) / 10}`, {
+			anchor: 'end',
+			ink: 'pencil',
+		}),
+	];
+	return { width: WIDE, height, title: `${name}: three views`, marks };
+}
+
+const dot = (a: Point3, b: Point3): number => a.x * b.x + a.y * b.y + a.z * b.z;
+const OUTER = ['wall', 'end', 'overlay', 'ring'];
+
+/** Outside faces turned to the viewer, with what is cut into them. */
+function faces(figures: BoxFigures, look: Look, view: View): Mark[] {
+	const low = lowOf(figures, look);
+	const flat = (p: Point3): Point => ({ x: look.flat(p).x - low.x, y: look.flat(p).y - low.y });
+	const outer = figures.boards.filter((b) => OUTER.includes(b.role));
+	// Ends and edges seen end on have no face of their own in this view; the outline closes over them.
+	const round = hull(outer.flatMap((b) => b.solid.outside.map(flat)));
+	return [
+		outlineMark([round], view, 'wide'),
+		...outer.flatMap((b) => {
+			if (dot(b.frame.n, look.toward) < 0.05) return [];
+			const holes = b.holes.map((h) =>
+				h.outline.map((c) => ({ ...flat(onBoard(b, c)), ...bulge(c) })),
+			);
+			return [
+				outlineMark([b.solid.outside.map(flat)], view, 'wide', { of: `part:${b.label}` }),
+				...(dot(b.frame.n, look.toward) > 0.7
+					? holes.map((h) => outlineMark([h], view, 'narrow'))
+					: []),
+			];
+		}),
+	];
+}
+
+const bulge = (c: { bulge?: number }): { bulge?: number } => (c.bulge ? { bulge: c.bulge } : {});
+
+function lowOf(figures: BoxFigures, look: Look): Point {
+	const points = figures.boards
+		.filter((b) => OUTER.includes(b.role))
+		.flatMap((b) => b.solid.outside.map(look.flat));
+	return boundsOfPoints(points);
+}
+
+/** A point of a board's drawing in the box. */
+export function onBoard(b: BoxBoard, p: Point): Point3 {
+	const { u, v } = b.frame;
+	const o = b.solid.outside[0]!;
+	const f = b.outside[0]!;
+	const [x, y] = [p.x - f.x, p.y - f.y];
+	return { x: o.x + u.x * x + v.x * y, y: o.y + u.y * x + v.y * y, z: o.z + u.z * x + v.z * y };
+}
+
+/** The profile sawn through: each board in section; of a tapered box the outside alone. */
+function sideView(figures: BoxFigures, view: View): Mark[] {
+	if (!figures.profile) return faces(figures, SIDE, view);
+	const low = lowOf(figures, SIDE);
+	return figures.boards.flatMap((b) => {
+		const round =
+			b.role === 'wall' || b.role === 'doubler' || b.role === 'overlay' || b.role === 'slot';
+		if (!round || Math.abs(b.frame.n.x) > 0.5) return [];
+		const section = sectionOf(b).map((p) => ({ x: p.x - low.x, y: p.y - low.y }));
+		return [outlineMark([section], view, 'wide', { fill: 'chalk-wash', of: `part:${b.label}` })];
+	});
+}
+
+/** A board swept along the width, in section. */
+function sectionOf(b: BoxBoard): Outline {
+	const most = Math.max(...b.solid.outside.map((p) => p.x));
+	const end = [...b.solid.outside.filter((p) => most - p.x < 2)];
+	const inner = [...b.solid.inside.filter((p) => most - p.x < 2)].reverse();
+	return [...end, ...inner].map(SIDE.flat);
+}
+
+function overall(
+	size: BoxFigures['outside'],
+	front: View,
+	side: View,
+	above: View,
+	print: Figures,
+): Mark[] {
+	const at = (view: View, x: number, y: number): Spot => onPaper({ x, y }, view);
+	return [
+		...dimension(at(front, 0, 0), at(front, size.width, 0), 7, print.bench(size.width)),
+		...dimension(at(front, 0, size.height), at(front, 0, 0), 8, print.bench(size.height)),
+		...dimension(at(side, 0, 0), at(side, size.depth, 0), 7, print.bench(size.depth)),
+		...dimension(at(above, 0, size.depth), at(above, 0, 0), 8, print.bench(size.depth)),
+	];
+}
+
+/** The depth at the top where it is not the depth at the bottom, and the height of every inner corner of the profile. */
+function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[] {
+	const outer = figures.profile?.outer;
+	if (!outer) return [];
+	const top = Math.max(...outer.map((p) => p.y));
+	const level = outer.filter((p) => top - p.y < 2).map((p) => p.x);
+	const [a, b] = [Math.min(...level), Math.max(...level)];
+	const whole = Math.abs(b - a - figures.outside.depth) < 2;
+	const right = Math.max(...outer.map((p) => p.x));
+	return [
+		...(whole || b - a < 2
+			? []
+			: dimension(
+					onPaper({ x: b, y: top }, view),
+					onPaper({ x: a, y: top }, view),
+					6,
+					print.bench(b - a),
+				)),
+		...cornerHeights(figures).flatMap((y, i) =>
+			dimension(
+				onPaper({ x: right, y: 0 }, view),
+				onPaper({ x: right, y }, view),
+				7 + i * STEP,
+				print.bench(y),
+			),
+		),
+	];
+}
+
+/** Heights of the corners of the profile between bottom and top, the lowest first. */
+function cornerHeights({ profile }: BoxFigures): number[] {
+	const all = (profile?.outer ?? []).map((p) => p.y);
+	const top = Math.max(...all);
+	const between = all.filter((y) => y > 2 && top - y > 2).sort((a, b) => a - b);
+	return between.filter((y, i) => i === 0 || y - between[i - 1]! > 2);
+}
+
+function names(
+	front: View,
+	side: View,
+	above: View,
+	size: BoxFigures['outside'],
+	cut: boolean,
+): Mark[] {
+	const put = (view: View, text: string, y: number): Mark => {
+		const spot = onPaper({ x: 0, y }, view);
+		return words(spot.x, spot.y - 14.5, text, { weight: 'semibold' });
+	};
+	const over = (view: View, text: string, y: number): Mark => {
+		const spot = onPaper({ x: 0, y }, view);
+		return words(spot.x, spot.y - 3, text, { weight: 'semibold' });
+	};
+	return [
+		over(front, FRONT.name, size.height),
+		put(side, cut ? SIDE.name : 'From the right end', size.height),
+		over(above, ABOVE.name, size.depth),
+	];
+}

@@ -1,0 +1,148 @@
+import { boundsOfPoints } from '../../geometry/edge';
+import { toMm } from '../../measure/length';
+import type { Plan } from '../../plan';
+import type { Blank, Girth } from '../../wrap/blank';
+import { blankLegend, blankMarks } from './blank-marks';
+import type { Drawing, Mark } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+import { fitLabel } from '../marks/label-fit';
+import { napArrow } from '../marks/nap-arrow';
+import { outlineSteps, ring, type View } from '../drawing/path';
+import { roomOf, runningAxes, type Places } from '../marks/running-axes';
+import { words } from '../marks/stage';
+import { wrapped } from '../drawing/text-width';
+
+/** Two lie on a page, unless one is so tall that it would come out too small. */
+const ROOM = { width: 180, height: 84, tall: 125 };
+const LINE = 3.6;
+
+/**
+ * A blank made small, as the BACK of the cloth is seen: running dimensions from its lower left corner, folds, trim lines and
+ * relief cuts, the nap, and under it the sums and verdicts in words.
+ */
+export function blankDrawings(
+	blank: Blank,
+	plan: Plan,
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing[] {
+	const places = placesOn(blank, figures);
+	const { left, below } = roomOf(places);
+	const [long, high] = [toMm(blank.length), toMm(blank.width)];
+	const scale = Math.min(
+		(ROOM.width - left - 2) / long,
+		((high > 1.4 * long ? ROOM.tall : ROOM.height) - below) / high,
+		1,
+	);
+	// In the middle of the page, its running figures counted in.
+	const view: View = {
+		x: left + (ROOM.width - left - 2 - long * scale) / 2,
+		y: 2 + high * scale,
+		scale,
+	};
+	const foot = view.y + below + 2;
+	const legend = blankLegend(blank, 0, foot + 4, ROOM.width);
+	const text = sentences(blank, figures).flatMap((s) => wrapped(s, ROOM.width, 2.9));
+	const start = foot + 4 + legend.height + LINE;
+	const cloth = plan.job.stock.cloths.find((c) => c.id === blank.cloth);
+	return [
+		{
+			width: ROOM.width,
+			height: start + text.length * LINE,
+			title: titleOf(blank, figures),
+			marks: [
+				...clothMarks(blank, view, figures),
+				...runningAxes(places, view),
+				...napArrow(cloth?.nap ?? 'none', ROOM.width, foot),
+				words(0, foot + 1, 'BACK OF CLOTH, a mirror of what shows', { weight: 'semibold' }),
+				...legend.marks,
+				...text.map((t, i) => words(0, start + i * LINE, t)),
+			],
+		},
+	];
+}
+
+function titleOf(blank: Blank, figures: Figures): string {
+	const count = blank.count > 1 ? `, ${blank.count} off` : '';
+	return `${blank.label} ${blank.name}: ${figures.size(blank.length, blank.width)}${count}`;
+}
+
+function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
+	const of = `blank:${blank.id}`;
+	const size = figures.size(blank.length, blank.width);
+	const rings = [
+		ring(blank.outline, view),
+		// Words keep off whatever is cut or bent inside.
+		...blank.marks.filter((m) => m.closed).map((m) => ring(m.line, view)),
+	];
+	const label = fitLabel(
+		[
+			{ name: `${blank.label} ${blank.covers}`, lines: [size, 'BACK OF CLOTH'] },
+			{ name: blank.label, lines: ['BACK'] },
+			{ name: blank.label, lines: [] },
+		],
+		rings,
+	);
+	return [
+		{ kind: 'path', steps: outlineSteps([blank.outline], view), line: 'wide', fill: 'sheet', of },
+		...blankMarks(blank, view),
+		...label.marks.map((m) => ({ ...m, halo: true, of })),
+	];
+}
+
+/** Figures nearer to each other than this (mm on the cloth) are one. */
+const SAME = 0.5;
+
+/** Where the folds lie, the layers and windows, and the whole size, from the lower left corner. */
+function placesOn(blank: Blank, figures: Figures): Places {
+	const folds = blank.marks.filter((m) => m.kind === 'fold' && !m.closed).map((m) => m.line);
+	const inner = blank.marks.filter((m) => m.closed && ['fold', 'step', 'hole'].includes(m.kind));
+	const all = folds.length > 0 ? [boundsOfPoints(folds.flat())] : [];
+	const boxes = [...all, ...inner.map((m) => boundsOfPoints(m.line))];
+	// Folds between the faces of a band run straight across it.
+	const straight = folds.map(boundsOfPoints).filter((b) => b.length < 1 || b.width < 1);
+	const across = straight.filter((b) => b.length < 1).map((b) => b.x);
+	const along = straight.filter((b) => b.width < 1).map((b) => b.y);
+	const list = (ats: readonly number[], whole: number) => {
+		const kept: number[] = [];
+		for (const at of [whole, ...ats].filter((a) => a > 0 && a <= whole))
+			if (!kept.some((k) => Math.abs(toMm(k) - toMm(at)) < SAME)) kept.push(at);
+		return kept.slice(0, 12).map((at) => ({ at, text: figures.bench(at) }));
+	};
+	return {
+		x: list([...boxes.flatMap((b) => [b.x, b.x + b.length]), ...across], blank.length),
+		y: list([...boxes.flatMap((b) => [b.y, b.y + b.width]), ...along], blank.width),
+	};
+}
+
+/** The tape as a sum, the reliefs counted, what the cloth takes and what it does not, and the notes. */
+function sentences(blank: Blank, figures: Figures): string[] {
+	const { notches, slits, corners } = blank.reliefs;
+	const counted = [
+		corners > 0 && `${corners} corner ${plural('notch', corners)}`,
+		notches > 0 && `${notches} ${plural('notch', notches)} along curves and edges`,
+		slits > 0 && `${slits} ${slits === 1 ? 'slit' : 'slits'}`,
+	].filter((t) => t !== false);
+	return [
+		...(blank.girth
+			? [
+					`Along the roll: ${sumText(blank.girth.along, figures)}. Across it: ${sumText(blank.girth.across, figures)}.`,
+				]
+			: []),
+		...(counted.length > 0 ? [`Relief cuts: ${counted.join(', ')}. None may reach the fold.`] : []),
+		...(blank.verdicts ?? []).map((v) => `${v.takes ? '' : 'LOOK: '}${v.where}. ${v.text}`),
+		...blank.notes,
+	];
+}
+
+const plural = (word: string, n: number): string => (n === 1 ? word : `${word}es`);
+
+function sumText(g: Girth, figures: Figures): string {
+	const terms = [
+		`face ${figures.length(g.face)}`,
+		...(g.climbs > 0 ? [`steps ${figures.length(g.climbs)}`] : []),
+		...(g.ends[0] === g.ends[1] && g.ends[0] > 0
+			? [`past the edges 2 × ${figures.length(g.ends[0])}`]
+			: g.ends.filter((e) => e !== 0).map((e) => `past the edge ${figures.length(e)}`)),
+	];
+	return `${terms.join(' + ')} = ${figures.length(g.total)}`;
+}

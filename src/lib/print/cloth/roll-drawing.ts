@@ -1,0 +1,138 @@
+import type { Outline } from '../../geometry/outline';
+import { moved, turned } from '../../geometry/turn';
+import type { RollLayout } from '../../layout/layouts';
+import { toMm } from '../../measure/length';
+import type { Placed } from '../../nest/types';
+import type { Plan } from '../../plan';
+import type { Blank } from '../../wrap/blank';
+import type { Drawing, Mark } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+import { hatch, type Hatch } from '../drawing/hatch';
+import { fitLabel } from '../marks/label-fit';
+import { NAP_LENGTH, napArrow } from '../marks/nap-arrow';
+import { line, onPaper, outlineSteps, ring, type View } from '../drawing/path';
+import { roomOf, runningAxes, type Places } from '../marks/running-axes';
+import { words } from '../marks/stage';
+
+/**
+ * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with their marks, running
+ * dimensions from the lower left corner, the nap, and the line at which the roll is cut off.
+ */
+export function rollDrawing(
+	layout: RollLayout,
+	plan: Plan,
+	room: { readonly width: number; readonly height: number } = { width: 180, height: 130 },
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing {
+	const roll = plan.job.stock.rolls.find((r) => r.id === layout.roll);
+	const cloth = plan.job.stock.cloths.find((c) => c.id === roll?.cloth);
+	const pull = Math.max(layout.pull, layout.answer.length, 1);
+	const width = layout.problem.width;
+	const places = placesOn(layout, pull, figures);
+	const { left, below } = roomOf(places);
+	const right = 6;
+	const scale = Math.min(
+		(room.width - left - right) / toMm(pull),
+		(room.height - below - 8) / toMm(width),
+	);
+	const view: View = { x: left, y: 3 + toMm(width) * scale, scale };
+	const foot = view.y + below + 3;
+	const narrow = toMm(pull) * scale < NAP_LENGTH + 26;
+	const kind: Hatch = cloth?.kind === 'vinyl' ? 'vinyl' : 'pile';
+	return {
+		width: left + toMm(pull) * scale + right,
+		height: narrow ? foot + 7 : foot + 3,
+		title: `${cloth?.name ?? 'Cloth'}: pull ${figures.bench(pull)} off the roll, ${figures.bench(width)} wide`,
+		marks: [
+			...clothOnRoll(pull, width, view, kind),
+			...layout.answer.placed.flatMap((p) => blankOnRoll(p, plan.blanks, view, figures)),
+			...cutOff(pull, width, view),
+			...runningAxes(places, view),
+			words(left, narrow ? foot + 5 : foot + 1, 'BACK OF CLOTH', { weight: 'semibold' }),
+			...napArrow(cloth?.nap ?? 'none', left + toMm(pull) * scale, foot),
+		],
+	};
+}
+
+/** The cloth itself with its pile, and broken lines where it runs on to the roll. */
+function clothOnRoll(pull: number, width: number, view: View, kind: Hatch): Mark[] {
+	const corners = [
+		onPaper({ x: 0, y: 0 }, view),
+		onPaper({ x: pull, y: 0 }, view),
+		onPaper({ x: pull, y: width }, view),
+		onPaper({ x: 0, y: width }, view),
+	] as const;
+	const [a, b, c, d] = corners;
+	const edge = (steps: ReturnType<typeof line>): Mark => ({ kind: 'path', steps, line: 'wide' });
+	return [
+		hatch(kind, [corners], 1.6),
+		edge(line(a.x, a.y, b.x + 5, b.y)),
+		edge(line(d.x, d.y, c.x + 5, c.y)),
+		edge(line(a.x, a.y, d.x, d.y)),
+	];
+}
+
+function cutOff(pull: number, width: number, view: View): Mark[] {
+	const a = onPaper({ x: pull, y: 0 }, view);
+	const b = onPaper({ x: pull, y: width }, view);
+	return [{ kind: 'path', steps: line(a.x, a.y + 1.5, b.x, b.y - 1.5), line: 'cut', ink: 'chalk' }];
+}
+
+function blankOnRoll(at: Placed, blanks: readonly Blank[], view: View, figures: Figures): Mark[] {
+	const blank = blanks.find((b) => b.id === at.id);
+	if (!blank) throw new Error(`bug: ${at.id} is on a roll but is no blank`);
+	const of = `blank:${blank.id}`;
+	const shape = lain(blank.outline, blank, at);
+	const label = fitLabel(
+		[
+			{ name: `${blank.label} ${blank.covers}`, lines: [figures.size(at.length, at.width)] },
+			{ name: blank.label, lines: [figures.size(at.length, at.width)] },
+			{ name: blank.label, lines: [] },
+		],
+		[ring(shape, view)],
+	);
+	const folds = blank.marks.filter((m) => m.kind === 'fold');
+	return [
+		{ kind: 'path', steps: outlineSteps([shape], view), line: 'wide', fill: 'sheet', of },
+		...folds.map((m): Mark => {
+			const steps = outlineSteps([lain(m.line, blank, at)], view);
+			return {
+				kind: 'path',
+				steps: m.closed ? steps : steps.slice(0, -1),
+				line: 'dashed',
+				ink: 'pencil',
+			};
+		}),
+		...label.marks.map((m) => ({ ...m, halo: true, of })),
+	];
+}
+
+/** A line of the blank's own frame, turned and moved to where the blank lies. */
+function lain(points: Outline, blank: Blank, at: Placed): Outline {
+	const shifts: Readonly<Record<Placed['turn'], readonly [number, number]>> = {
+		0: [0, 0],
+		90: [blank.width, 0],
+		180: [blank.length, blank.width],
+		270: [0, blank.length],
+	};
+	const [dx, dy] = shifts[at.turn];
+	return moved(turned(points, at.turn), at.x + dx, at.y + dy);
+}
+
+function placesOn(layout: RollLayout, pull: number, figures: Figures): Places {
+	const list = (ats: readonly number[], whole: number) =>
+		[...new Set([whole, ...ats.filter((a) => a > 0)])]
+			.slice(0, 24)
+			.map((at) => ({ at, text: figures.bench(at) }));
+	const { placed } = layout.answer;
+	return {
+		x: list(
+			placed.flatMap((p) => [p.x, p.x + p.length]),
+			pull,
+		),
+		y: list(
+			placed.flatMap((p) => [p.y, p.y + p.width]),
+			layout.problem.width,
+		),
+	};
+}

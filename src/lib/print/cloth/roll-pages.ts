@@ -1,0 +1,148 @@
+import type { ClothLayouts, RollLayout } from '../../layout/layouts';
+import type { AuditFault } from '../../nest/types';
+import type { Plan } from '../../plan';
+import { blankDrawings } from './blank-drawings';
+import { drawnPages } from '../page/drawing-pages';
+import { figuresOn, type Figures } from '../wording/figures';
+import type { Block } from '../page/flow';
+import type { Leaf } from '../page/frame';
+import { leavesOf, widthOf } from '../page/leaves';
+import { refusedBlocks } from '../page/refused';
+import { rollDrawing } from './roll-drawing';
+import { table, type Row } from '../page/table';
+import { subheading } from '../page/paragraphs';
+
+/** Each roll with the blanks laid on it, then each blank with its folds and relief cuts. */
+export function rollPages(plan: Plan): Leaf[] {
+	let first = true;
+	const rolls = plan.cloths.flatMap((cloth) => [
+		...cloth.rolls.flatMap((roll, i) => {
+			if (roll.faults.length > 0) return refusedRoll(plan, cloth, roll.faults);
+			const leaves = oneRoll(plan, cloth, roll, i, first);
+			first = false;
+			return leaves;
+		}),
+		...unplacedPages(plan, cloth),
+	]);
+	return [...rolls, ...blankPages(plan)];
+}
+
+function nameOf(plan: Plan, cloth: ClothLayouts): string {
+	return plan.job.stock.cloths.find((c) => c.id === cloth.cloth)?.name ?? cloth.cloth;
+}
+
+function oneRoll(
+	plan: Plan,
+	cloth: ClothLayouts,
+	roll: RollLayout,
+	i: number,
+	first: boolean,
+): Leaf[] {
+	if (roll.answer.placed.length === 0) return [];
+	const figures = figuresOn(plan.job.shop.ruler);
+	const width = widthOf(plan);
+	const nth = cloth.rolls.length > 1 ? `, roll ${i + 1} of ${cloth.rolls.length}` : '';
+	return drawnPages(plan, {
+		name: `${nameOf(plan, cloth)}${nth}`,
+		note: noteOf(roll, figures),
+		drawings: [rollDrawing(roll, plan, { width, height: 130 }, figures)],
+		below: blanksTable(plan, roll, width, figures),
+		where: 'cloth',
+		about: [`cloth:${cloth.cloth}`, ...roll.answer.placed.map((p) => `blank:${p.id}`)],
+		first,
+		figures,
+	});
+}
+
+function noteOf(roll: RollLayout, figures: Figures): string {
+	const saved = roll.napless < roll.answer.length;
+	return [
+		roll.owned ? 'off an owned roll' : 'to buy',
+		`pull ${figures.bench(roll.pull)}`,
+		roll.lead ? `with up to ${figures.bench(roll.lead)} before the pattern starts` : '',
+		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',
+		saved ? `${figures.bench(roll.napless)} if the nap were ignored` : '',
+		roll.answer.proven ? 'no layout is shorter' : '',
+	]
+		.filter((t) => t !== '')
+		.join('  ·  ');
+}
+
+/** On a pattern even outlines are laid by their rectangles: every blank starts where the pattern does. */
+export function byRectangles({ problem }: RollLayout): boolean {
+	const wide = problem.drop?.across ?? problem.across ?? 0;
+	return problem.by === 'outline' && (problem.repeat > 0 || wide > 0);
+}
+
+/** The same numbers as the drawing, with boxes to tick. */
+function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figures): Block[] {
+	const rows = [...roll.answer.placed]
+		.sort((a, b) => a.x - b.x || a.y - b.y)
+		.map((p): Row => {
+			const blank = plan.blanks.find((b) => b.id === p.id);
+			return {
+				of: `blank:${p.id}`,
+				cells: [
+					{ tick: true },
+					{ text: blank?.label ?? p.id, weight: 'semibold' },
+					blank === undefined ? '' : `${blank.name}\n${blank.covers}`,
+					figures.size(p.length, p.width),
+					figures.bench(p.x),
+					figures.bench(p.y),
+					p.turn === 0 ? 'with the nap' : `turned ${p.turn}°`,
+				],
+			};
+		});
+	return table(
+		{
+			columns: [
+				{ head: '', width: 3.6 },
+				{ head: 'Mark', width: 14 },
+				{ head: 'Blank', width: { share: 1 } },
+				{ head: 'Size as it lies', width: 36, align: 'end' },
+				{ head: 'Along', width: 20, align: 'end' },
+				{ head: 'Across', width: 20, align: 'end' },
+				{ head: 'Lies', width: 22 },
+			],
+			rows,
+		},
+		width,
+	);
+}
+
+function blankPages(plan: Plan): Leaf[] {
+	const figures = figuresOn(plan.job.shop.ruler);
+	return drawnPages(plan, {
+		name: 'Cloth blanks',
+		note: 'drawn as the BACK of the cloth is seen',
+		drawings: plan.blanks.flatMap((blank) => blankDrawings(blank, plan, figures)),
+		where: 'cloth',
+		about: plan.blanks.map((b) => `blank:${b.id}`),
+		first: false,
+		figures,
+	});
+}
+
+function refusedRoll(plan: Plan, cloth: ClothLayouts, faults: readonly AuditFault[]): Leaf[] {
+	const blocks = refusedBlocks(nameOf(plan, cloth), faults, widthOf(plan));
+	return leavesOf(plan, { name: 'Not printed', title: 'Layout refused' }, blocks);
+}
+
+function unplacedPages(plan: Plan, cloth: ClothLayouts): Leaf[] {
+	if (cloth.unplaced.length === 0) return [];
+	const width = widthOf(plan);
+	const rows = cloth.unplaced.map((u) => {
+		const blank = plan.blanks.find((b) => b.id === u.id);
+		const name = blank === undefined ? u.id : `${blank.label} ${blank.name}`;
+		return { cells: [name, String(u.count), u.why] };
+	});
+	const columns = [
+		{ head: 'Blank', width: { share: 1 } },
+		{ head: 'Count', width: 14, align: 'end' as const },
+		{ head: 'Why', width: { share: 2 } },
+	];
+	return leavesOf(plan, { name: 'Cloth not laid out', title: 'Blanks without a roll' }, [
+		subheading(`Not laid out: ${nameOf(plan, cloth)}`, width),
+		...table({ columns, rows }, width),
+	]);
+}

@@ -1,0 +1,180 @@
+import { LABEL_SHEETS, type LabelSheet } from '../../job/shop/label-sheets';
+import type { Part } from '../../design/part';
+import { printAngle } from '../../measure/angle';
+import type { Plan } from '../../plan';
+import type { Mark, Page } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+import { PAPER_SIZES } from '../page/frame';
+import { line, rect } from '../drawing/path';
+import { rackLabels } from '../wording/cut-text';
+import { ownerName } from './parts-pages';
+import { placed } from '../drawing/place';
+import { qrMark } from '../drawing/qr';
+import { scaleBar } from '../marks/scale-bar';
+import { materialName } from '../sheet/drawing';
+import { shortened, textWidth } from '../drawing/text-width';
+
+/** The kind asked for, else the first that is made in the job's paper. */
+function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
+	const own = LABEL_SHEETS.filter((s) => s.paper === plan.job.shop.paper);
+	const sheet = LABEL_SHEETS.find((s) => s.id === id) ?? own[0];
+	if (sheet === undefined) throw new Error('bug: no label sheet for this paper');
+	return sheet;
+}
+
+/**
+ * A label for each piece and each offcut, on label sheets: mark, name, size, edges, and a QR code of the part's id or the
+ * offcut's mark on the rack. First a test page to hold
+ * against a label sheet before the labels themselves are printed on one.
+ */
+export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
+	const sheet = labelSheetOf(plan, sheetId);
+	const figures = figuresOn(plan.job.shop.ruler);
+	const labels = [...partLabels(plan, figures), ...offcutsToLabel(plan, figures)].map((label) =>
+		labelMarks(label, sheet),
+	);
+	if (labels.length === 0) return [];
+	const each = sheet.columns * sheet.rows;
+	const pages: Page[] = [testPage(plan, sheet)];
+	for (let from = 0; from < labels.length; from += each) {
+		const n = pages.length;
+		const marks = labels
+			.slice(from, from + each)
+			.flatMap((label, i) => placed(label, cornerOf(sheet, i)));
+		const of = Math.ceil(labels.length / each);
+		const name = `Labels ${n} of ${of}`;
+		pages.push({ ...PAPER_SIZES[sheet.paper], name, title: `${plan.job.name}: ${name}`, marks });
+	}
+	return pages;
+}
+
+function cornerOf(sheet: LabelSheet, i: number): { x: number; y: number } {
+	return {
+		x: sheet.left + (i % sheet.columns) * sheet.pitchX,
+		y: sheet.top + Math.floor(i / sheet.columns) * sheet.pitchY,
+	};
+}
+
+/** What stands on one label. */
+interface LabelText {
+	readonly mark: string;
+	/** '1 of 2', for one of several alike. */
+	readonly nth: string;
+	/** The first in bold. */
+	readonly lines: readonly string[];
+	/** What its QR code says. */
+	readonly code: string;
+}
+
+function partLabels(plan: Plan, figures: Figures): LabelText[] {
+	return plan.parts.flatMap((part) =>
+		[...Array(part.count).keys()].map((copy) => ({
+			mark: part.label,
+			nth: part.count > 1 ? `${copy + 1} of ${part.count}` : '',
+			lines: labelLines(plan, part, figures),
+			code: part.id,
+		})),
+	);
+}
+
+/** Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs. */
+function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
+	return plan.boards
+		.filter((boards) => boards.faults.length === 0)
+		.flatMap((boards) =>
+			boards.answer.layouts.flatMap((layout, index) => {
+				if (boards.sources[index]?.cut === true) return [];
+				const labels = rackLabels({ plan, boards, index });
+				return layout.offcuts.flatMap((offcut, i): LabelText[] => {
+					const mark = labels[i];
+					if (mark === undefined) return [];
+					const lines = [
+						'Offcut: rack it',
+						figures.size(offcut.length, offcut.width),
+						materialName(plan, boards),
+						[plan.job.number, `off sheet ${index + 1}`].filter((t) => t !== '').join('  '),
+					];
+					return [{ mark, nth: '', lines, code: mark }];
+				});
+			}),
+		);
+}
+
+function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
+	const inset = 2.5;
+	const code = Math.min(sheet.height - 2 * 1.5, 22);
+	const width = sheet.width - 2 * inset - code - 1;
+	const { nth, lines } = label;
+	const mark = shortened(label.mark, width - textWidth(nth, 2.8) - 2, 7, 'semibold');
+	const room = Math.floor((sheet.height - 2 * inset - 6.4) / 3.5);
+	const marks: Mark[] = [
+		{ kind: 'text', x: inset, y: inset + 5, text: mark, size: 7, weight: 'semibold' },
+		...lines.slice(0, room).map((text, i): Mark => ({
+			kind: 'text',
+			x: inset,
+			y: inset + 9.4 + i * 3.5,
+			text: shortened(text, width, 2.9),
+			size: 2.9,
+			...(i === 0 ? { weight: 'semibold' } : {}),
+		})),
+		qrMark(label.code, sheet.width - inset - code + 1.5, (sheet.height - code) / 2, code),
+	];
+	if (nth !== '')
+		marks.push({
+			kind: 'text',
+			x: inset + width,
+			y: inset + 5,
+			text: nth,
+			size: 2.8,
+			anchor: 'end',
+		});
+	return marks.filter((m) => m.kind === 'path' || m.text !== '');
+}
+
+function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
+	const material = plan.job.stock.materials.find((m) => m.id === part.material)?.name;
+	const bevels = part.bevels.map((b) => `${b.edge} ${b.side} ${printAngle(b.tilt)}`);
+	return [
+		part.name,
+		figures.size(part.length, part.width),
+		bevels.length > 0 ? `bevels ${bevels.join(', ')}` : '',
+		part.show ? `● show face: ${part.face}` : '',
+		material ?? part.material,
+		[plan.job.number, ownerName(plan, part.owner)].filter((t) => t !== '').join('  '),
+	].filter((t) => t !== '');
+}
+
+/** Outlines of all labels and the measuring bar, for plain paper held against a label sheet. */
+function testPage(plan: Plan, sheet: LabelSheet): Page {
+	const size = PAPER_SIZES[sheet.paper];
+	const outlines = [...Array(sheet.columns * sheet.rows).keys()].map((i): Mark => {
+		const { x, y } = cornerOf(sheet, i);
+		return { kind: 'path', steps: rect(x, y, sheet.width, sheet.height), line: 'narrow' };
+	});
+	const x = sheet.left + 4;
+	const y = sheet.top + 4;
+	const say = (text: string, down: number, semibold = false): Mark => ({
+		kind: 'text',
+		x,
+		y: y + down,
+		text,
+		size: 3.2,
+		halo: true,
+		...(semibold ? { weight: 'semibold' } : {}),
+	});
+	const bar = { x: size.width / 2 - 51, y: sheet.top + sheet.height * 1.5 };
+	return {
+		...size,
+		name: 'Labels, test page',
+		title: `${plan.job.name}: labels, test page`,
+		marks: [
+			...outlines,
+			{ kind: 'path', steps: rect(bar.x - 3, bar.y - 3, 108, 15), fill: 'sheet' },
+			...placed(scaleBar().marks, bar),
+			{ kind: 'path', steps: line(sheet.left, sheet.top, sheet.left + 3, sheet.top), line: 'wide' },
+			say('Test page for plain paper', 3, true),
+			say('Print at 100 %, measure the bar,', 8),
+			say('then hold it against a label sheet.', 12),
+		],
+	};
+}

@@ -1,0 +1,109 @@
+import type { Part } from '../../design/part';
+import { printAngle } from '../../measure/angle';
+import { showMass } from '../../measure/mass';
+import type { Plan } from '../../plan';
+import { cautionsFor } from '../page/caution-blocks';
+import { figuresOn, type Figures } from '../wording/figures';
+import type { Block } from '../page/flow';
+import type { Leaf } from '../page/frame';
+import { leavesOf, widthOf } from '../page/leaves';
+import { pairTexts } from '../wording/pair-text';
+import { table, widest, type Row } from '../page/table';
+import { heading, shortCaution, subheading } from '../page/paragraphs';
+
+/** All parts by what they belong to: LONG and SHORT face, bevels, mass, notes. */
+export function partsPages(plan: Plan): Leaf[] {
+	if (plan.parts.length === 0) return [];
+	const width = widthOf(plan);
+	const figures = figuresOn(plan.job.shop.ruler);
+	const owners = [...new Set(plan.parts.map((p) => p.owner))];
+	const pieces = plan.parts.reduce((sum, p) => sum + p.count, 0);
+	const blocks: Block[] = [
+		heading(
+			'Parts',
+			width,
+			`${pieces} pieces  ·  length along the grain  ·  sizes of the LONG face`,
+		),
+	];
+	for (const owner of owners) {
+		const parts = plan.parts.filter((p) => p.owner === owner);
+		blocks.push(
+			subheading(ownerName(plan, owner), width),
+			...partsTable(plan, parts, width, figures),
+		);
+		blocks.push({ height: 4, marks: [] });
+	}
+	blocks.push(...cautionsFor(plan, 'parts', partRefs(plan), true, width, shortCaution));
+	return leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
+}
+
+function partRefs(plan: Plan): string[] {
+	return plan.parts.flatMap((p) => [`part:${p.label}`, `part:${p.id}`]);
+}
+
+export function ownerName(plan: Plan, owner: string): string {
+	const found = [...plan.job.boxes, ...plan.job.panels].find((thing) => thing.id === owner);
+	return found?.name ?? 'Loose parts';
+}
+
+function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: Figures): Block[] {
+	const long = parts.map((p) => `${figures.length(p.length)} × ${figures.length(p.width)}`);
+	const short = parts.map((p) => shortText(p, figures));
+	const anyShort = short.some((t) => t !== '');
+	const pairs = pairTexts(plan, figures);
+	const rows = parts.map((part, i): Row => ({
+		of: `part:${part.id}`,
+		cells: [
+			{ tick: true },
+			{ text: part.label, weight: 'semibold' },
+			[part.name, ...bevelLines(part), ...part.notes, pairs.get(part.id) ?? '']
+				.filter((t) => t !== '')
+				.join('\n'),
+			materialText(plan, part, figures),
+			String(part.count),
+			long[i]!,
+			...(anyShort ? [short[i]!] : []),
+			showMass(part.mass, plan.job.shop.ruler),
+		],
+	}));
+	return table(
+		{
+			columns: [
+				{ head: '', width: 3.6 },
+				{ head: 'Mark', width: widest(['Mark', ...parts.map((p) => p.label)]) },
+				{ head: 'Part', width: { share: 3 } },
+				{ head: 'Board, thickness', width: { share: 2 } },
+				{ head: 'Pcs', width: 6, align: 'end' },
+				{
+					head: anyShort ? 'LONG face' : 'Size',
+					width: widest(['LONG face', ...long]),
+					align: 'end',
+				},
+				...(anyShort
+					? [{ head: 'SHORT face', width: widest(['SHORT face', ...short]), align: 'end' as const }]
+					: []),
+				{ head: 'Each', width: 14, align: 'end' },
+			],
+			rows,
+		},
+		width,
+	);
+}
+
+function shortText(part: Part, figures: Figures): string {
+	if (part.short === undefined) return '';
+	return `${figures.length(part.short.length)} × ${figures.length(part.short.width)}`;
+}
+
+/** The saw's tilt at each bevelled edge, and which face is the longer one there. */
+function bevelLines(part: Part): string[] {
+	return part.bevels.map((b) => {
+		const mitre = b.mitre === undefined ? '' : `, mitre gauge ${printAngle(b.mitre)}`;
+		return `${b.edge}: ${b.side} edge tilt ${printAngle(b.tilt)}${mitre}, LONG ${b.long}`;
+	});
+}
+
+function materialText(plan: Plan, part: Part, figures: Figures): string {
+	const name = plan.job.stock.materials.find((m) => m.id === part.material)?.name ?? part.material;
+	return `${name}, ${figures.length(part.thickness)}`;
+}

@@ -1,0 +1,245 @@
+import { toMm } from '../../measure/length';
+import { showMass } from '../../measure/mass';
+import { printMoney } from '../../measure/money';
+import { pathText } from '../../job/problems/problem';
+import { boundText } from '../../layout/boards/proof';
+import type { Plan } from '../../plan';
+import { amountText } from '../wording/amounts';
+import { cautionsFor } from '../page/caution-blocks';
+import type { Mark } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+import { flow, space, type Block } from '../page/flow';
+import { pageArea, type Leaf } from '../page/frame';
+import { leavesOf, paperOf, widthOf } from '../page/leaves';
+import { line } from '../drawing/path';
+import { materialName } from '../sheet/drawing';
+import { table } from '../page/table';
+import { contents } from '../page/contents';
+import { templateLength } from '../templates/pages';
+import { shortened, textWidth } from '../drawing/text-width';
+import { heading, paragraph, shortCaution } from '../page/paragraphs';
+
+/** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
+export function summaryPages(plan: Plan, rest: readonly Leaf[]): Leaf[] {
+	const figures = figuresOn(plan.job.shop.ruler);
+	// The list of pages is as long whatever the numbers in it are: set it once to learn how many pages come before.
+	const count = flow(blocksOf(plan, rest, 0, figures), pageArea(paperOf(plan)).height).length;
+	const titled = { name: 'Summary', title: 'Summary' };
+	return leavesOf(plan, titled, blocksOf(plan, rest, count, figures), figures);
+}
+
+function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Figures): Block[] {
+	const { job } = plan;
+	const width = widthOf(plan);
+	const about = [job.number && `Job ${job.number}`, job.customer, job.vehicle].filter(Boolean);
+	return [
+		title(job.name, about.join('  ·  '), width),
+		...strip(liveFigures(plan), width),
+		...(job.notes === '' ? [] : [paragraph(job.notes, width), space(3)]),
+		...problemBlocks(plan, width),
+		...boardBlocks(plan, width, figures),
+		...clothBlocks(plan, width, figures),
+		...cautionsFor(plan, 'summary', everything(plan), true, width, shortCaution),
+		space(2),
+		...templateBlocks(plan, width),
+		...contents(rest, before, width),
+	];
+}
+
+/** Where the patterns are, and how much paper they take, before anyone sends them to a printer. */
+function templateBlocks(plan: Plan, width: number): Block[] {
+	const pages = templateLength(plan);
+	if (pages === 0) return [];
+	return [
+		paragraph(
+			`Full-size templates of all shaped parts and cloth blanks are in templates.pdf, ${pages} ${pages === 1 ? 'page' : 'pages'}; cloth is drawn from the back, a mirror of what shows.`,
+			width,
+		),
+		space(3),
+	];
+}
+
+function title(name: string, about: string, width: number): Block {
+	const marks: Mark[] = [
+		{
+			kind: 'text',
+			x: 0,
+			y: 7,
+			text: shortened(name, width, 8, 'semibold'),
+			size: 8,
+			weight: 'semibold',
+		},
+	];
+	if (about !== '')
+		marks.push({
+			kind: 'text',
+			x: 0,
+			y: 13,
+			text: shortened(about, width, 3.6),
+			size: 3.6,
+			ink: 'pencil',
+		});
+	return { height: about === '' ? 12 : 17, marks, keep: true };
+}
+
+interface Live {
+	readonly label: string;
+	readonly value: string;
+}
+
+function liveFigures(plan: Plan): Live[] {
+	const { currency, ruler } = plan.job.shop;
+	const sources = plan.boards.flatMap((b) => b.sources).filter((s) => !s.cut);
+	const bought = sources.filter((s) => s.kind === 'buy').length;
+	const pull = plan.cloths.flatMap((c) => c.rolls).reduce((sum, r) => sum + r.pull, 0);
+	const metres = { number: toMm(pull) / 1000, unit: 'm' } as const;
+	const mass = plan.parts.reduce((sum, p) => sum + p.mass * p.count, 0);
+	const money = (m: Plan['order']['total']) => printMoney(m, currency, ruler.decimal);
+	return [
+		{ label: 'Sheets to buy', value: String(bought) },
+		{ label: 'Sheets off the rack', value: String(sources.length - bought) },
+		{ label: 'Cloth to pull', value: amountText(metres, ruler) || 'none' },
+		{ label: 'Order', value: money(plan.order.total) },
+		{ label: 'Boards weigh', value: showMass(mass, ruler) },
+		{ label: 'Problems', value: String(plan.problems.length) },
+		{ label: 'Cautions', value: String(plan.cautions.length) },
+	];
+}
+
+/** Figures side by side, each as wide as it needs, the rest shared out: the title block's manner, larger. */
+function strip(cells: readonly Live[], width: number): Block[] {
+	const needs = cells.map(
+		(c) => Math.max(textWidth(c.label, 2.8), textWidth(c.value, 5, 'semibold')) + 5,
+	);
+	const spare = Math.max(0, width - needs.reduce((a, b) => a + b, 0)) / cells.length;
+	const marks: Mark[] = [
+		{ kind: 'path', steps: line(0, 0, width, 0), line: 'wide' },
+		{ kind: 'path', steps: line(0, 13, width, 13), line: 'wide' },
+	];
+	let x = 0;
+	cells.forEach((cell, i) => {
+		if (i > 0) marks.push({ kind: 'path', steps: line(x, 0, x, 13), line: 'narrow' });
+		const left = i === 0 ? 0 : x + 2;
+		marks.push(
+			{ kind: 'text', x: left, y: 4.4, text: cell.label, size: 2.8, ink: 'pencil' },
+			{ kind: 'text', x: left, y: 10.6, text: cell.value, size: 5, weight: 'semibold' },
+		);
+		x += needs[i]! + spare;
+	});
+	return [{ height: 18, marks }];
+}
+
+function problemBlocks(plan: Plan, width: number): Block[] {
+	if (plan.problems.length === 0) return [];
+	const rows = plan.problems.map((p) => ({
+		cells: [
+			{
+				text: p.kind === 'stop' ? 'not planned' : 'look first',
+				weight: 'semibold',
+				ink: 'warn',
+			} as const,
+			p.what,
+			p.fix,
+			pathText(p.path),
+		],
+	}));
+	return [
+		heading('Problems', width, 'to be looked at before anything is cut'),
+		...table(
+			{
+				columns: [
+					{ head: '', width: 19 },
+					{ head: 'What', width: { share: 3 } },
+					{ head: 'What would be right', width: { share: 3 } },
+					{ head: 'Where', width: { share: 2 } },
+				],
+				rows,
+			},
+			width,
+		),
+		space(5),
+	];
+}
+
+function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
+	if (plan.boards.length === 0) return [];
+	const rows = plan.boards.map((b) => {
+		const { unplaced } = b.answer;
+		const waiting = unplaced.reduce((sum, u) => sum + u.count, 0);
+		const says = [
+			boundText(b),
+			waiting > 0 ? `${waiting} pieces not laid out` : '',
+			b.faults.length > 0 ? 'layout refused by its check' : '',
+		];
+		const measured = plan.job.stock.materials.find((m) => m.id === b.material)?.measured ?? 0;
+		return {
+			cells: [
+				materialName(plan, b),
+				figures.length(measured),
+				String(b.answer.layouts.reduce((sum, l) => sum + l.placed.length, 0)),
+				String(b.sources.filter((s) => s.kind !== 'buy').length),
+				String(b.sources.filter((s) => s.kind === 'buy').length),
+				says.filter((t) => t !== '').join('; '),
+			],
+		};
+	});
+	return [
+		heading('Boards', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Board', width: { share: 3 } },
+					{ head: 'Measured', width: 17, align: 'end' },
+					{ head: 'Pieces', width: 13, align: 'end' },
+					{ head: 'Off the rack', width: 19, align: 'end' },
+					{ head: 'To buy', width: 13, align: 'end' },
+					{ head: 'Sheets', width: { share: 3 } },
+				],
+				rows,
+			},
+			width,
+		),
+		space(5),
+	];
+}
+
+function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
+	const rows = plan.cloths.flatMap((c) =>
+		c.rolls.map((r) => {
+			const cloth = plan.job.stock.cloths.find((k) => k.id === c.cloth);
+			return {
+				cells: [
+					cloth?.name ?? c.cloth,
+					cloth === undefined || cloth.nap === 'none' ? 'no nap' : `${cloth.nap} nap`,
+					String(r.answer.placed.length),
+					figures.bench(r.pull),
+					figures.bench(r.napless),
+					r.owned ? 'owned roll' : 'to buy',
+				],
+			};
+		}),
+	);
+	if (rows.length === 0) return [];
+	return [
+		heading('Cloth', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Cloth', width: { share: 3 } },
+					{ head: 'Nap', width: { share: 1 } },
+					{ head: 'Blanks', width: 14, align: 'end' },
+					{ head: 'Pull', width: 20, align: 'end' },
+					{ head: 'If the nap were ignored', width: 36, align: 'end' },
+					{ head: '', width: 20 },
+				],
+				rows,
+			},
+			width,
+		),
+		space(5),
+	];
+}
+
+function everything(plan: Plan): string[] {
+	return plan.cautions.flatMap((c) => c.about);
+}

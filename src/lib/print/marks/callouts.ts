@@ -1,0 +1,90 @@
+import type { Mark, TextMark } from '../drawing/drawing';
+import { circle, line, type Spot } from '../drawing/path';
+import { words } from './stage';
+import { Seats } from './label-slots';
+import { textBox } from '../drawing/text-box';
+import type { Bounds } from '../drawing/bounds';
+import { wrapped } from '../drawing/text-width';
+
+/** A thing on a drawing and what it is called: in full, or by its mark alone where it is crowded. */
+export interface Named {
+	readonly text: string;
+	readonly short: string;
+	readonly at: Spot;
+	/** Does this stretch of paper show the thing and nothing else? Then the words may stand there without a leader. */
+	holds(box: Bounds): boolean;
+}
+
+const SIZE = 2.7;
+const RINGS = [5, 8, 11, 15, 20, 26, 33, 41, 50];
+const TURNS = 16;
+const LEADING = 4.4;
+
+/**
+ * Names beside their things, clear of each other: on the thing itself where there is room, else near it with a leader line
+ * (ISO 128-2: narrow, ending in a dot on the thing). Those that find no place are listed below; `below` is the height of that list.
+ */
+export function callouts(
+	names: readonly Named[],
+	width: number,
+	height: number,
+): { marks: Mark[]; below: number } {
+	const seats = new Seats({ x: 1, y: 0.5, width: width - 2, height: height - 1 });
+	const marks: Mark[] = [];
+	const rest: string[] = [];
+	// From the top down, so that leaders seldom cross.
+	for (const named of [...names].sort((a, b) => a.at.y - b.at.y || a.at.x - b.at.x)) {
+		const found = placed(named, seats);
+		if (found) marks.push(...found);
+		else rest.push(named.text);
+	}
+	const lines = wrapped(rest.join('  ·  '), width - 4, SIZE).filter((l) => l !== '');
+	marks.push(...lines.map((l, i) => words(2, height + 3 + i * LEADING, l, { size: SIZE })));
+	return { marks, below: lines.length * LEADING };
+}
+
+function placed(named: Named, seats: Seats): Mark[] | null {
+	const { text, short, at } = named;
+	for (const words of [text, short]) {
+		const on = seats.put(upon(words, at).filter((m) => named.holds(textBox(m))));
+		if (on) return [on];
+		const beside = seats.put(round(words, at));
+		if (beside) return [...leader(beside, at), beside];
+	}
+	return null;
+}
+
+function mark(text: string, x: number, y: number, anchor: 'start' | 'middle' | 'end'): TextMark {
+	return words(x, y, text, { anchor, halo: true, weight: 'semibold', size: SIZE });
+}
+
+/** On the thing, at its spot or a little off. */
+function upon(text: string, at: Spot): TextMark[] {
+	const steps = [0, 4, -4, 8, -8, 14, -14];
+	return steps.flatMap((dy) => steps.map((dx) => mark(text, at.x + dx, at.y + dy + 1, 'middle')));
+}
+
+/** Places in widening rings, above and beside first. */
+function round(text: string, at: Spot): TextMark[] {
+	return RINGS.flatMap((r) =>
+		[...Array(TURNS).keys()].map((i) => {
+			const turn = ((i % 2 ? -1 : 1) * Math.ceil(i / 2) * 2 * Math.PI) / TURNS - Math.PI / 2;
+			const [dx, dy] = [r * Math.cos(turn), r * Math.sin(turn)];
+			const anchor = Math.abs(dx) < 0.4 * r ? 'middle' : dx > 0 ? 'start' : 'end';
+			return mark(text, at.x + dx, at.y + dy + 1, anchor);
+		}),
+	);
+}
+
+/** From the nearest point of the words to the thing. */
+function leader(text: TextMark, at: Spot): Mark[] {
+	const box = textBox(text);
+	const near = (value: number, from: number, long: number): number =>
+		Math.max(from, Math.min(value, from + long));
+	const x = near(at.x, box.x - 0.5, box.width + 1);
+	const y = near(at.y, box.y - 0.5, box.height + 1);
+	return [
+		{ kind: 'path', steps: line(x, y, at.x, at.y), line: 'narrow' },
+		{ kind: 'path', steps: circle(at.x, at.y, 0.5), fill: 'ink' },
+	];
+}

@@ -1,0 +1,37 @@
+import type { TextMark } from '../drawing/drawing';
+import { overlap, textBox } from '../drawing/text-box';
+import type { Bounds } from '../drawing/bounds';
+
+/** Room between two labels, mm: less and they read as one. */
+const APART = 0.4;
+
+/** Labels of one drawing that keep off each other: each takes the first of its places that is free. */
+export class Seats {
+	private readonly taken: Bounds[] = [];
+
+	/** `room` is the paper labels may stand on. */
+	constructor(private readonly room: Bounds) {}
+
+	/** What is on the paper already. */
+	keepOff(marks: readonly { readonly kind: string }[]): void {
+		for (const mark of marks as readonly TextMark[])
+			if (mark.kind === 'text') this.taken.push(textBox(mark));
+	}
+
+	/** The first of some places where the words are free, or null when all are taken. */
+	put(places: readonly TextMark[]): TextMark | null {
+		const free = places.find((mark) => this.isFree(textBox(mark)));
+		if (free) this.taken.push(textBox(free));
+		return free ?? null;
+	}
+
+	private isFree(box: Bounds): boolean {
+		const { room } = this;
+		const within =
+			box.x >= room.x - 0.01 &&
+			box.y >= room.y - 0.01 &&
+			box.x + box.width <= room.x + room.width + 0.01 &&
+			box.y + box.height <= room.y + room.height + 0.01;
+		return within && this.taken.every((other) => !overlap(box, other, -APART));
+	}
+}

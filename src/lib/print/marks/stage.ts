@@ -1,0 +1,181 @@
+import type { Outline, Point, Rect } from '../../geometry/outline';
+import { toMm } from '../../measure/length';
+import type { Ink, Line, Mark, PathMark, TextMark } from '../drawing/drawing';
+import { dimension } from './dimension';
+import type { Figures } from '../wording/figures';
+import { onPaper, outlineSteps, circle, type View } from '../drawing/path';
+import { overlap, textBox } from '../drawing/text-box';
+import type { Bounds } from '../drawing/bounds';
+
+/** Margins round the work on paper, mm. */
+export interface Margins {
+	readonly left: number;
+	readonly right: number;
+	readonly top: number;
+	readonly bottom: number;
+}
+
+/** Where the work of one drawing lies on paper. */
+export interface Stage {
+	readonly view: View;
+	readonly box: Bounds;
+	readonly width: number;
+	readonly height: number;
+	readonly scale: number;
+}
+
+/** Widest a panel drawing gets, and tallest. */
+const ROOM = { width: 180, height: 170 };
+const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+
+/** A rectangle of the work at the largest scale that fits, left and right changed when it is seen from behind. */
+export function stageFor(work: Rect, margins: Margins, mirror = false): Stage {
+	const across = toMm(work.length);
+	const up = toMm(work.width);
+	const wide = ROOM.width - margins.left - margins.right;
+	const tall = ROOM.height - margins.top - margins.bottom;
+	const one = SCALES.find((n) => across / n <= wide && up / n <= tall) ?? 200;
+	const scale = 1 / one;
+	const [w, h] = [across * scale, up * scale];
+	// The drawing keeps its width, so that the views of one panel stand under each other.
+	const left = margins.left + (wide - w) / 2;
+	const edge = mirror ? work.x + work.length : work.x;
+	const x = left - (mirror ? -1 : 1) * toMm(edge) * scale;
+	const y = margins.top + h + toMm(work.y) * scale;
+	return {
+		view: { x, y, scale, mirror },
+		box: { x: left, y: margins.top, width: w, height: h },
+		width: ROOM.width,
+		height: margins.top + h + margins.bottom,
+		scale,
+	};
+}
+
+export function scaleText(stage: Stage): string {
+	return `1 : ${Math.round((1 / stage.scale) * 10) / 10}`;
+}
+
+export function outlineMark(
+	outlines: readonly Outline[],
+	view: View,
+	line: Line,
+	more: { readonly ink?: Ink; readonly fill?: Ink; readonly of?: string } = {},
+): PathMark {
+	return { kind: 'path', steps: outlineSteps(outlines, view), line, evenOdd: true, ...more };
+}
+
+export function openLine(points: readonly Point[], view: View, line: Line, ink?: Ink): PathMark {
+	const steps = points.map((p, i) => {
+		const at = onPaper(p, view);
+		return [i === 0 ? 'M' : 'L', at.x, at.y] as const;
+	});
+	return { kind: 'path', steps, line, ...(ink ? { ink } : {}) };
+}
+
+export const TEXT = 2.9;
+
+export function words(x: number, y: number, text: string, more: Partial<TextMark> = {}): TextMark {
+	return { kind: 'text', x, y, text, size: TEXT, ...more };
+}
+
+/** A circle with a number in it. */
+export function balloon(x: number, y: number, text: string): Mark[] {
+	return [
+		{ kind: 'path', steps: circle(x, y, 2.2), line: 'narrow', fill: 'sheet', ink: 'pencil' },
+		words(x, y + 0.95, text, { anchor: 'middle', size: 2.6 }),
+	];
+}
+
+/** A cross through a hole's middle. */
+export function centreMark(p: Point, view: View, reach: number): Mark {
+	const { x, y } = onPaper(p, view);
+	return {
+		kind: 'path',
+		steps: [
+			['M', x - reach, y],
+			['L', x + reach, y],
+			['M', x, y - reach],
+			['L', x, y + reach],
+		],
+		line: 'hair',
+	};
+}
+
+/** Labels that keep out of each other's way: each takes the first of its places that is free. */
+export class Labels {
+	private readonly taken: Bounds[] = [];
+	readonly marks: Mark[] = [];
+
+	/** A box no label may cover. */
+	keepOff(box: Bounds): void {
+		this.taken.push(box);
+	}
+
+	/** Words in a rectangle of paper: in its middle or at one of its corners (those first when `corner`). */
+	put(text: string, box: Bounds, more: Partial<TextMark> = {}, corner = false): void {
+		const pad = 1.2;
+		const [l, r] = [box.x + pad, box.x + box.width - pad];
+		const [t, b] = [box.y + TEXT, box.y + box.height - pad];
+		const m = box.x + box.width / 2;
+		const c = box.y + box.height / 2 + TEXT * 0.35;
+		const middle = words(m, c, text, { ...more, anchor: 'middle' });
+		const places = [
+			...(corner ? [] : [middle]),
+			words(l, t, text, more),
+			words(l, b, text, more),
+			words(r, t, text, { ...more, anchor: 'end' }),
+			words(r, b, text, { ...more, anchor: 'end' }),
+			middle,
+			words(m, c + TEXT * 1.3, text, { ...more, anchor: 'middle' }),
+			words(m, c - TEXT * 1.3, text, { ...more, anchor: 'middle' }),
+			words(m, b + TEXT + 1, text, { ...more, anchor: 'middle' }),
+			words(m, box.y - 1, text, { ...more, anchor: 'middle' }),
+		].map((w) => ({ ...w, halo: true }));
+		const free = places.find((w) => this.taken.every((k) => !overlap(textBox(w), k, 0.1)));
+		const chosen = free ?? places[0]!;
+		this.taken.push(textBox(chosen));
+		this.marks.push(chosen);
+	}
+}
+
+/** A rectangle of the work as it lies on paper. */
+export function boxOf(work: Rect, view: View): Bounds {
+	const a = onPaper({ x: work.x, y: work.y }, view);
+	const b = onPaper({ x: work.x + work.length, y: work.y + work.width }, view);
+	return {
+		x: Math.min(a.x, b.x),
+		y: Math.min(a.y, b.y),
+		width: Math.abs(a.x - b.x),
+		height: Math.abs(a.y - b.y),
+	};
+}
+
+/** Overall width below and height to the right, one line further out for each; `step` counts the lines. */
+export function overall(
+	work: Rect,
+	stage: Stage,
+	step: number,
+	name: string,
+	figures: Figures,
+): Mark[] {
+	const b = boxOf(work, stage.view);
+	const whole = stage.box;
+	const out = 11 + step * 7;
+	const below = whole.y + whole.height + out;
+	const beside = whole.x + whole.width + out;
+	const label = (n: number): string => `${name} ${figures.length(n)}`;
+	return [
+		...dimension(
+			{ x: b.x + b.width, y: b.y + b.height },
+			{ x: b.x, y: b.y + b.height },
+			-(below - b.y - b.height),
+			label(work.length),
+		),
+		...dimension(
+			{ x: b.x + b.width, y: b.y + b.height },
+			{ x: b.x + b.width, y: b.y },
+			beside - b.x - b.width,
+			label(work.width),
+		),
+	];
+}

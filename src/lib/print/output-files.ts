@@ -1,0 +1,74 @@
+import type { Plan } from '../plan';
+import { cuttingListCsv, orderCsv } from './lists/csv-files';
+import type { Page } from './drawing/drawing';
+import type { Fonts } from './drawing/faces';
+import { labelPages } from './lists/label-pages';
+import { printPack, templatePages } from './pack';
+import { writePdf } from './pens/pdf';
+import { rollDrawing } from './cloth/roll-drawing';
+import { sheetDrawing } from './sheet/drawing';
+import { drawingSvg } from './pens/svg';
+
+/** A paper as a file. */
+export interface PaperFile {
+	readonly name: string;
+	readonly type: string;
+	readonly data: string | Uint8Array;
+}
+
+const PDFS = {
+	'print-pack': { pages: (plan: Plan): Page[] => printPack(plan), title: '' },
+	labels: { pages: (plan: Plan): Page[] => labelPages(plan), title: ': labels' },
+	templates: { pages: (plan: Plan): Page[] => templatePages(plan), title: ': templates' },
+} as const;
+
+/** Papers that need the faces. */
+export type PdfKind = keyof typeof PDFS;
+export type PaperKind = PdfKind | 'order' | 'cutting-list' | 'layouts';
+
+export const isPdf = (kind: PaperKind): kind is PdfKind => kind in PDFS;
+
+/** One PDF; none when it would have no pages. */
+export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): PaperFile[] {
+	const { job } = plan;
+	const pages = PDFS[kind].pages(plan);
+	if (pages.length === 0) return [];
+	const meta = { title: job.name + PDFS[kind].title, author: job.shop.name, date: job.date };
+	return [{ name: `${kind}.pdf`, type: 'application/pdf', data: writePdf(pages, fonts, meta) }];
+}
+
+/** Lists as CSV, or every sheet and roll as SVG. */
+export function plainFiles(kind: Exclude<PaperKind, PdfKind>, plan: Plan): PaperFile[] {
+	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
+	const data = kind === 'order' ? orderCsv(plan) : cuttingListCsv(plan);
+	return [{ name: `${kind}.csv`, type: 'text/csv', data }];
+}
+
+const SVG = 'image/svg+xml';
+
+/** Room of a layout that stands alone, mm: a sheet of paper a size larger than the pack's. */
+const ROOM = { width: 400, height: 260 };
+
+/** A layout that failed its audit is not drawn. */
+function sheetFiles(plan: Plan): PaperFile[] {
+	return plan.boards
+		.filter((boards) => boards.faults.length === 0)
+		.flatMap((boards) =>
+			boards.answer.layouts.map((_, i) => ({
+				name: `sheet-${boards.material}-${i + 1}.svg`,
+				type: SVG,
+				data: drawingSvg(sheetDrawing(plan, boards, i, ROOM), { colours: 'inline' }),
+			})),
+		);
+}
+
+function rollFiles(plan: Plan): PaperFile[] {
+	return plan.cloths
+		.flatMap((cloth) => cloth.rolls)
+		.filter((roll) => roll.faults.length === 0)
+		.map((roll) => ({
+			name: `roll-${roll.roll}.svg`,
+			type: SVG,
+			data: drawingSvg(rollDrawing(roll, plan, ROOM), { colours: 'inline' }),
+		}));
+}

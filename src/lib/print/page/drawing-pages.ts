@@ -1,0 +1,43 @@
+import type { Where } from '../../cautions/caution';
+import type { Plan } from '../../plan';
+import { cautionsFor } from './caution-blocks';
+import type { Drawing } from '../drawing/drawing';
+import type { Figures } from '../wording/figures';
+import { space, type Block } from './flow';
+import { pageArea, type Leaf } from './frame';
+import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
+import { heading, shortCaution, subheading } from './paragraphs';
+
+/** One box, panel or cloth and all that is drawn of it. */
+export interface Drawn {
+	readonly name: string;
+	/** Said at the right end of the heading. */
+	readonly note: string;
+	readonly drawings: readonly Drawing[];
+	/** Blocks under the drawings: a table with the same numbers. */
+	readonly below?: readonly Block[];
+	readonly where: Where;
+	/** What its cautions may be about. */
+	readonly about: readonly string[];
+	/** The first of its kind in the pack: cautions about nothing in particular are printed there. */
+	readonly first: boolean;
+	readonly figures: Figures;
+}
+
+/** Drawings one under the other, each with its title, on as many pages as they take. */
+export function drawnPages(plan: Plan, drawn: Drawn): Leaf[] {
+	if (drawn.drawings.length === 0 && (drawn.below ?? []).length === 0) return [];
+	const width = widthOf(plan);
+	const most = pageArea(paperOf(plan)).height - 30;
+	const blocks: Block[] = [
+		heading(drawn.name, width, drawn.note),
+		...cautionsFor(plan, drawn.where, drawn.about, drawn.first, width, shortCaution),
+		...drawn.drawings.flatMap((drawing) => [
+			space(3),
+			subheading(drawing.title, width),
+			drawingBlock(drawing, width, most),
+		]),
+		...(drawn.below === undefined ? [] : [space(3), ...drawn.below]),
+	];
+	return leavesOf(plan, { name: drawn.name, title: drawn.name }, blocks, drawn.figures);
+}

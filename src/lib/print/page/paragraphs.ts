@@ -1,0 +1,142 @@
+import type { Block } from './flow';
+import type { Ink, Mark } from '../drawing/drawing';
+import { line, polygon, rect } from '../drawing/path';
+import { placed } from '../drawing/place';
+import { textWidth, wrapped } from '../drawing/text-width';
+
+const TEXT = 3.4;
+const LEADING = 1.35;
+
+/** A paragraph wrapped to a width. */
+export function paragraph(
+	text: string,
+	width: number,
+	style: { readonly size?: number; readonly ink?: Ink; readonly weight?: 'semibold' } = {},
+): Block {
+	const size = style.size ?? TEXT;
+	const lines = wrapped(text, width, size, style.weight);
+	const marks = lines.map((words, i): Mark => ({
+		kind: 'text',
+		x: 0,
+		y: size * (1 + i * LEADING),
+		text: words,
+		size,
+		...(style.ink === undefined ? {} : { ink: style.ink }),
+		...(style.weight === undefined ? {} : { weight: style.weight }),
+	}));
+	return { height: size * LEADING * lines.length + 0.4, marks: marks.filter(hasText) };
+}
+
+function hasText(mark: Mark): boolean {
+	return mark.kind !== 'text' || mark.text !== '';
+}
+
+/** A chapter's heading under a wide rule, with a quiet note at the right end of its line when there is room. */
+export function heading(text: string, width: number, note = ''): Block {
+	const size = 5;
+	const lines = wrapped(text, width, size, 'semibold');
+	const beside =
+		textWidth(lines.at(-1) ?? '', size, 'semibold') + 6 + textWidth(note, TEXT) <= width;
+	const marks: Mark[] = [
+		{ kind: 'path', steps: line(0, 0.25, width, 0.25), line: 'wide' },
+		...lines.map((words, i): Mark => ({
+			kind: 'text',
+			x: 0,
+			y: 6 + i * size * 1.2,
+			text: words,
+			size,
+			weight: 'semibold',
+		})),
+	];
+	const y = 6 + (lines.length - 1) * size * 1.2;
+	if (note === '') return { height: y + 3, marks, keep: true };
+	if (beside) {
+		marks.push({ kind: 'text', x: width, y, text: note, size: TEXT, anchor: 'end', ink: 'pencil' });
+		return { height: y + 3, marks, keep: true };
+	}
+	const below = paragraph(note, width, { ink: 'pencil' });
+	marks.push(...below.marks.map((m): Mark => (m.kind === 'text' ? { ...m, y: m.y + y + 1 } : m)));
+	return { height: y + 1.5 + below.height + 1.5, marks, keep: true };
+}
+
+/** A smaller heading inside a chapter. */
+export function subheading(text: string, width: number): Block {
+	const block = paragraph(text, width, { size: 3.8, weight: 'semibold' });
+	return { ...block, height: block.height + 0.6, keep: true };
+}
+
+/** A caution: the warning triangle, a bold title, its text, its source in small. Boxed, so that it stands out without colour. */
+export function cautionBlock(
+	caution: { readonly title: string; readonly text: string; readonly source: string },
+	width: number,
+): Block {
+	const left = 11;
+	const inner = width - left - 3;
+	const title = paragraph(caution.title, inner, { size: 3.6, weight: 'semibold', ink: 'warn' });
+	const text = paragraph(caution.text, inner);
+	const source = paragraph(caution.source, inner, { size: 2.8, ink: 'pencil' });
+	const marks: Mark[] = [];
+	let y = 1.6;
+	for (const part of [title, text, source]) {
+		for (const m of part.marks)
+			marks.push(m.kind === 'text' ? { ...m, x: m.x + left, y: m.y + y } : m);
+		y += part.height;
+	}
+	const height = Math.max(y + 1.4, 12);
+	return { height: height + 2.2, marks: [...warningFrame(width, height), ...marks] };
+}
+
+/** The same for a page with little room: its words only, in small; the source stands on the page of all cautions. */
+export function shortCaution(
+	caution: { readonly title: string; readonly text: string },
+	width: number,
+): Block {
+	const left = 8;
+	const size = 3;
+	const inner = width - left - 2;
+	const title = textWidth(caution.title, size, 'semibold') + 1.6;
+	const beside = wrapped(caution.text, inner - title, size)[0] ?? '';
+	const under = caution.text.slice(beside.length).trim();
+	const lines = [beside, ...(under === '' ? [] : wrapped(under, inner, size))];
+	const height = size * LEADING * lines.length + 2.2;
+	const frame = rect(0, 0, width, height);
+	return {
+		height: height + 0.9,
+		marks: [
+			{ kind: 'path', steps: frame, fill: 'warn-wash', line: 'hair', ink: 'warn' },
+			...placed(triangle(0, 0), { x: 2, y: 1, scale: 0.72 }),
+			{ kind: 'text', x: left, y: size + 0.6, text: caution.title, size, weight: 'semibold' },
+			...lines.map((text, i): Mark => ({
+				kind: 'text',
+				x: left + (i === 0 ? title : 0),
+				y: size * (1 + i * LEADING) + 0.6,
+				text,
+				size,
+			})),
+		],
+	};
+}
+
+function warningFrame(width: number, height: number): Mark[] {
+	const frame = polygon([
+		{ x: 0, y: 0 },
+		{ x: width, y: 0 },
+		{ x: width, y: height },
+		{ x: 0, y: height },
+	]);
+	return [
+		{ kind: 'path', steps: frame, fill: 'warn-wash', line: 'hair', ink: 'warn' },
+		{ kind: 'path', steps: line(0.5, 0, 0.5, height), line: 'wide', ink: 'warn' },
+		...triangle(2.6, 2.4),
+	];
+}
+
+/** The general warning sign: a triangle with a stroke and a dot. */
+export function triangle(x: number, y: number): Mark[] {
+	const at = (dx: number, dy: number) => ({ x: x + dx, y: y + dy });
+	return [
+		{ kind: 'path', steps: polygon([at(3, 0), at(6, 5.4), at(0, 5.4)]), line: 'wide', ink: 'warn' },
+		{ kind: 'path', steps: line(x + 3, y + 1.8, x + 3, y + 3.6), line: 'wide', ink: 'warn' },
+		{ kind: 'path', steps: line(x + 3, y + 4.1, x + 3, y + 4.7), line: 'wide', ink: 'warn' },
+	];
+}

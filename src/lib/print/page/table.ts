@@ -1,0 +1,135 @@
+import type { Block } from './flow';
+import type { Ink, Mark } from '../drawing/drawing';
+import { line, rect } from '../drawing/path';
+import { textWidth, wrapped } from '../drawing/text-width';
+
+export interface Column {
+	readonly head: string;
+	/** Millimetres, or a share of what the fixed columns leave. */
+	readonly width: number | { readonly share: number };
+	readonly align?: 'start' | 'middle' | 'end';
+}
+
+/** What stands in a cell: a text, a styled text, or an empty box to tick at the bench. */
+export type Cell =
+	| string
+	| { readonly text: string; readonly weight?: 'semibold'; readonly ink?: Ink }
+	| { readonly tick: true };
+
+export interface Row {
+	readonly cells: readonly Cell[];
+	readonly of?: string;
+	/** A sum: a wide line above it. */
+	readonly sum?: boolean;
+}
+
+export interface Table {
+	readonly columns: readonly Column[];
+	readonly rows: readonly Row[];
+	readonly size?: number;
+}
+
+const SIZE = 3.2;
+const LEADING = 1.22;
+const PAD = 0.34; // above and below the text of a row, as a share of its size
+const GUTTER = 2.4; // paper between columns
+const BOX = 1; // side of a box to tick, as a share of the size
+
+/**
+ * A table as blocks that may flow over pages, its head repeated on each. Rules are hairlines under each row, as on a job
+ * card; long texts wrap inside their column and nothing is cut off.
+ */
+export function table(spec: Table, width: number): Block[] {
+	const size = spec.size ?? SIZE;
+	const grid = gridOf(spec.columns, width);
+	const head = rowBlock({ cells: spec.columns.map((c) => bold(c.head)) }, spec, grid, size, 'head');
+	const rows = spec.rows.map((row) => rowBlock(row, spec, grid, size, 'row'));
+	if (spec.columns.every((c) => c.head === '')) return rows;
+	return [{ ...head, keep: true }, ...rows.map((row) => ({ ...row, again: head }))];
+}
+
+function bold(text: string): Cell {
+	return { text, weight: 'semibold' };
+}
+
+interface Grid {
+	readonly lefts: readonly number[];
+	readonly widths: readonly number[];
+	readonly width: number;
+}
+
+function gridOf(columns: readonly Column[], width: number): Grid {
+	const fixed = columns.map((c) => (typeof c.width === 'number' ? c.width : 0));
+	const shares = columns.map((c) => (typeof c.width === 'number' ? 0 : c.width.share));
+	const all = shares.reduce((a, b) => a + b, 0);
+	const left = width - fixed.reduce((a, b) => a + b, 0) - GUTTER * (columns.length - 1);
+	const widths = columns.map((_, i) => fixed[i]! + (all === 0 ? 0 : (left * shares[i]!) / all));
+	if (widths.some((w) => w < 2)) throw new Error('bug: a table with no room for its columns');
+	const lefts = widths.map((_, i) => widths.slice(0, i).reduce((a, b) => a + b + GUTTER, 0));
+	return { lefts, widths, width };
+}
+
+function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 'row'): Block {
+	const lines = row.cells.map((cell, i) => cellLines(cell, grid.widths[i]!, size));
+	const tall = Math.max(1, ...lines.map((l) => l.length));
+	const height = tall * size * LEADING + 2 * PAD * size;
+	const marks: Mark[] = row.cells.flatMap((cell, i) =>
+		cellMarks(cell, lines[i]!, spec.columns[i]?.align ?? 'start', grid, i, size, row.of),
+	);
+	const rule = as === 'head' ? ('narrow' as const) : ('hair' as const);
+	const under = line(0, height, grid.width, height);
+	marks.push({ kind: 'path', steps: under, line: rule, ink: as === 'head' ? 'ink' : 'pencil' });
+	if (row.sum === true)
+		marks.push({ kind: 'path', steps: line(0, 0, grid.width, 0), line: 'narrow' });
+	return { height, marks };
+}
+
+function cellLines(cell: Cell, width: number, size: number): string[] {
+	if (typeof cell !== 'string' && 'tick' in cell) return [''];
+	const text = typeof cell === 'string' ? cell : cell.text;
+	return wrapped(text, width, size, typeof cell === 'string' ? 'regular' : cell.weight);
+}
+
+function cellMarks(
+	cell: Cell,
+	lines: readonly string[],
+	align: 'start' | 'middle' | 'end',
+	grid: Grid,
+	column: number,
+	size: number,
+	of: string | undefined,
+): Mark[] {
+	const left = grid.lefts[column]!;
+	const width = grid.widths[column]!;
+	if (typeof cell !== 'string' && 'tick' in cell) {
+		const y = PAD * size + (size * LEADING - BOX * size) / 2;
+		return [{ kind: 'path', steps: rect(left + 0.2, y, BOX * size, BOX * size), line: 'narrow' }];
+	}
+	const style = typeof cell === 'string' ? {} : styleOf(cell);
+	const x = align === 'start' ? left : align === 'end' ? left + width : left + width / 2;
+	return lines
+		.map((text, i) => ({ text, y: size * (PAD + 0.9 + i * LEADING) }))
+		.filter(({ text }) => text !== '')
+		.map(({ text, y }) => ({
+			kind: 'text' as const,
+			x,
+			y,
+			text,
+			size,
+			anchor: align,
+			...style,
+			...(of === undefined ? {} : { of }),
+		}));
+}
+
+function styleOf(cell: { readonly weight?: 'semibold'; readonly ink?: Ink }) {
+	return {
+		...(cell.weight === undefined ? {} : { weight: cell.weight }),
+		...(cell.ink === undefined ? {} : { ink: cell.ink }),
+	};
+}
+
+/** Width of the widest of some texts in a table's own size, for columns of figures. */
+export function widest(texts: readonly string[], size = SIZE): number {
+	return Math.max(2, ...texts.map((t) => textWidth(t, size, 'semibold'))) + 0.2;
+}

@@ -1,0 +1,60 @@
+import type { PanelDetail } from '../../design/panel/figures';
+import type { PanelPlan } from '../../design/panel/panel-plan';
+import { sectionOf } from '../../design/panel/layers/section';
+import type { Plan } from '../../plan';
+import type { Drawing } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+import { backView } from './back';
+import { boardView } from './board';
+import { frontView } from './front';
+import { coverView, ringView } from './pieces';
+import { sectionView } from './section';
+import { drillView } from './template';
+
+/**
+ * All drawings of one panel: front, section through the steps, board, back with the groove, drilling template, covers and
+ * rings; for a pair the mirrored one after the one drawn. Empty when there is no board.
+ */
+export function panelDrawings(
+	plan: Plan,
+	panel: PanelPlan,
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing[] {
+	const d = panel.detail;
+	if (!d) return [];
+	const hands: readonly (readonly [string, boolean])[] = d.both
+		? [
+				[', left (L)', false],
+				[', right (R)', true],
+			]
+		: [[d.hand === 'L' ? ', left (L)' : d.hand === 'R' ? ', right (R)' : '', false]];
+	return hands.flatMap(([hand, mirror]) => views(plan, panel.name + hand, d, figures, mirror));
+}
+
+function views(
+	plan: Plan,
+	name: string,
+	d: PanelDetail,
+	figures: Figures,
+	mirror: boolean,
+): Drawing[] {
+	const material = plan.job.stock.materials.find((m) => m.id === d.material);
+	if (!material) throw new Error(`bug: no board '${d.material}'`);
+	const section = sectionOf(d);
+	const carries =
+		d.layers.length + d.windows.length + d.covers.length + d.rings.length + d.hinges.length > 0;
+	const back = d.groove !== null || d.fixings !== null || d.covers.length > 0;
+	return [
+		frontView(d, section, `${name}: opening, board, finished`, figures, mirror),
+		...(section
+			? [sectionView(d, section, `${name}: section A–A`, plan.job, figures, mirror)]
+			: []),
+		...(carries
+			? [boardView(d, material, `${name}: board, ${material.name}`, figures, mirror)]
+			: []),
+		...(back ? [backView(d, `${name}: back`, figures, mirror)] : []),
+		...(d.devices.length > 0 ? [drillView(d, `${name}: drilling template`, figures, mirror)] : []),
+		...d.covers.map((c) => coverView(c, `${name}: ${c.name}`, figures, mirror)),
+		...d.rings.map((r) => ringView(r, `${name}: ${r.name}`, figures, mirror)),
+	];
+}

@@ -1,0 +1,89 @@
+import { bounds } from '../../geometry/extent';
+import type { Outline, Point } from '../../geometry/outline';
+import { toMm } from '../../measure/length';
+import type { CoverFigure, RingFigure } from '../../design/panel/figures';
+import type { Drawing, Mark } from '../drawing/drawing';
+import type { Figures } from '../wording/figures';
+import { circle, onPaper } from '../drawing/path';
+import { centreMark, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks/stage';
+
+interface NamedLine {
+	readonly outline: Outline;
+	readonly line: 'wide' | 'narrow' | 'dashed' | 'phantom';
+	/** Dimensioned under this name. */
+	readonly name?: string;
+}
+
+/** A service cover: hole in the panel, its own board, what is seen, the ledge behind and the magnets on it. */
+export function coverView(
+	c: CoverFigure,
+	title: string,
+	figures: Figures,
+	mirror: boolean,
+): Drawing {
+	const lines: NamedLine[] = [
+		{ outline: c.ledge.outer, line: 'dashed', name: 'ledge' },
+		{ outline: c.ledge.inner, line: 'dashed' },
+		{ outline: c.hole, line: 'narrow', name: 'hole' },
+		{ outline: c.board, line: 'narrow', name: 'board' },
+		{ outline: c.finished, line: 'wide', name: 'finished' },
+		...(c.finger ? [{ outline: c.finger, line: 'wide' as const }] : []),
+	];
+	const notes = [
+		`Gap ${figures.length(c.gap)}, board to board ${figures.length(c.boardGap)}`,
+		...(c.magnets.length > 0 ? [`${c.magnets.length} magnets in the middle of the rim`] : []),
+	];
+	return nested(lines, c.magnets, title, notes, figures, mirror);
+}
+
+/** A trim ring: the hole it trims, its board, and the ring finished. */
+export function ringView(r: RingFigure, title: string, figures: Figures, mirror: boolean): Drawing {
+	const lines: NamedLine[] = [
+		{ outline: r.finished.outer, line: 'wide', name: 'finished' },
+		{ outline: r.board.outer, line: 'narrow', name: 'board' },
+		{ outline: r.hole, line: 'phantom', name: 'hole' },
+		{ outline: r.board.inner, line: 'narrow', name: 'board inside' },
+		{ outline: r.finished.inner, line: 'wide' },
+	];
+	const notes = r.rebate
+		? [`Let into a rebate ${figures.length(r.rebate.depth)} deep`]
+		: ['Lies on the wall'];
+	return nested(lines, [], title, notes, figures, mirror);
+}
+
+function nested(
+	lines: readonly NamedLine[],
+	magnets: readonly Point[],
+	title: string,
+	notes: readonly string[],
+	figures: Figures,
+	mirror: boolean,
+): Drawing {
+	const named = lines
+		.filter((l) => l.name !== undefined)
+		.map((l) => ({ name: l.name!, box: bounds(l.outline) }));
+	const sorted = [...named].sort((a, b) => a.box.length - b.box.length);
+	const out = 11 + (sorted.length - 1) * 7;
+	const margins = { left: 8, right: out + 6, top: 8, bottom: out + 3 + notes.length * 4.4 };
+	const largest = sorted.at(-1);
+	if (!largest) throw new Error('bug: a drawing of no line');
+	const stage = stageFor(largest.box, margins, mirror);
+	const marks: Mark[] = [
+		...lines.map((l) => outlineMark([l.outline], stage.view, l.line)),
+		...magnets.flatMap((p): Mark[] => {
+			const { x, y } = onPaper(p, stage.view);
+			return [
+				{
+					kind: 'path',
+					steps: circle(x, y, Math.max(0.8, toMm(7.5 * 1600) * stage.scale)),
+					line: 'narrow',
+				},
+				centreMark(p, stage.view, 2),
+			];
+		}),
+		...sorted.flatMap((n, i) => overall(n.box, stage, i, n.name, figures)),
+		...notes.map((t, i) => words(2, stage.height - (notes.length - i) * 4.4 + 2.4, t)),
+		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
+	];
+	return { width: stage.width, height: stage.height, title, marks };
+}

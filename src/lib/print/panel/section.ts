@@ -1,0 +1,167 @@
+import type { Section } from '../../design/panel/layers/section';
+import type { PanelDetail } from '../../design/panel/figures';
+import type { Region } from '../../geometry/shaping/clip';
+import type { Point, Rect } from '../../geometry/outline';
+import type { Job } from '../../job/job';
+import type { Drawing, Mark } from '../drawing/drawing';
+import { dimension } from '../marks/dimension';
+import type { Figures } from '../wording/figures';
+import { hatch, type Hatch } from '../drawing/hatch';
+import { polygon, polyline, rect, type Spot } from '../drawing/path';
+import { words } from '../marks/stage';
+import { textWidth } from '../drawing/text-width';
+
+const WIDTH = 180;
+const LEFT = 10;
+const RIGHT = 22;
+const TOP = 16;
+
+/** The work's x and height on paper; heights are drawn larger than widths, or steps and cloth could not be seen. */
+interface Scales {
+	readonly x0: number;
+	readonly z0: number;
+	readonly across: number;
+	readonly up: number;
+	readonly mirror: number | null;
+}
+
+/** Section A-A through the steps: boards hatched one way and the other, the cloth over them. */
+export function sectionView(
+	d: PanelDetail,
+	section: Section,
+	title: string,
+	job: Job,
+	figures: Figures,
+	mirror: boolean,
+): Drawing {
+	const box = boxOf(section);
+	const across = (WIDTH - LEFT - RIGHT) / box.length;
+	const up = Math.min(26 / box.width, 1.2 / 1600);
+	const times = Math.max(1, Math.round((up / across) * 2) / 2);
+	const s: Scales = {
+		x0: box.x,
+		z0: box.y + box.width,
+		across,
+		up: across * times,
+		mirror: mirror ? box.x * 2 + box.length : null,
+	};
+	const bottom = TOP + box.width * s.up;
+	const names = nameLines(section, s, bottom);
+	const height = bottom + names.height + 6;
+	const marks: Mark[] = [
+		...section.boards.map((b, i) => board(b, kindOf(job, b.material), i, s)).flat(),
+		...section.cloths.flatMap((c) =>
+			c.regions.flatMap((r) => cloth(r, clothHatch(job, c.cloth), s)),
+		),
+		...thickness(d, section, s, figures),
+		...names.marks,
+		words(2, 4, 'A–A', { size: 4, weight: 'semibold' }),
+		words(14, 4, times === 1 ? 'to one scale' : `heights drawn ${times} times as large as widths`, {
+			ink: 'pencil',
+		}),
+	];
+	return { width: WIDTH, height, title, marks };
+}
+
+function boxOf(section: Section): Rect {
+	const corners = section.cloths.flatMap((c) => c.regions.flatMap((r) => r.outline));
+	const xs = [...section.boards.flatMap((b) => [b.from, b.to]), ...corners.map((p) => p.x)];
+	const zs = [...section.boards.flatMap((b) => [b.low, b.high]), ...corners.map((p) => p.y)];
+	const [x, y] = [Math.min(...xs), Math.min(...zs)];
+	return { x, y, length: Math.max(...xs) - x, width: Math.max(...zs) - y };
+}
+
+function spot(p: Point, s: Scales): Spot {
+	const x = s.mirror === null ? p.x : s.mirror - p.x;
+	return { x: LEFT + (x - s.x0) * s.across, y: TOP + (s.z0 - p.y) * s.up };
+}
+
+function kindOf(job: Job, material: string): Hatch {
+	return job.stock.materials.find((m) => m.id === material)?.kind ?? 'other';
+}
+
+function clothHatch(job: Job, cloth: string): Hatch {
+	return job.stock.cloths.find((c) => c.id === cloth)?.kind === 'vinyl' ? 'vinyl' : 'pile';
+}
+
+function board(b: Section['boards'][number], kind: Hatch, i: number, s: Scales): Mark[] {
+	const ring = [
+		spot({ x: b.from, y: b.low }, s),
+		spot({ x: b.to, y: b.low }, s),
+		spot({ x: b.to, y: b.high }, s),
+		spot({ x: b.from, y: b.high }, s),
+	];
+	return [
+		// Neighbours differ in pitch (ISO 128-3): boards of one make glued on each other must not run into one.
+		hatch(kind, [ring], i % 2 === 0 ? 0.6 : 0.9),
+		{ kind: 'path', steps: polygon(ring), line: 'wide' },
+	];
+}
+
+function cloth(r: Region, kind: Hatch, s: Scales): Mark[] {
+	const rings = [r.outline, ...r.holes].map((o) => o.map((p) => spot(p, s)));
+	const steps = rings.flatMap((ring) => polygon(ring));
+	return [
+		{ kind: 'path', steps, line: 'narrow', ink: 'cloth', fill: 'chalk-wash', evenOdd: true },
+		hatch(kind, rings, 0.5),
+	];
+}
+
+/** Thicknesses of what is stacked at the thickest place, at the right. */
+function thickness(d: PanelDetail, section: Section, s: Scales, figures: Figures): Mark[] {
+	const levels = [...new Set(section.boards.flatMap((b) => [b.low, b.high]))].sort((a, b) => a - b);
+	const cloth = d.cloth ? [levels.at(-1)! + d.cloth.pressed] : [];
+	const all = [...levels, ...cloth];
+	const x = WIDTH - RIGHT + 4;
+	const gaps = all.slice(1).map((z, i) => ({ low: all[i]!, high: z }));
+	let column = 0;
+	return gaps.flatMap(({ low, high }) => {
+		const [a, b] = [spot({ x: 0, y: low }, s).y, spot({ x: 0, y: high }, s).y];
+		const tight = a - b < 5;
+		if (tight) column = (column + 1) % 3;
+		const at = x + (tight ? column * 4.5 : 0);
+		return dimension({ x: at, y: a }, { x: at, y: b }, 0, figures.length(high - low), {
+			size: 2.6,
+		});
+	});
+}
+
+interface Names {
+	readonly marks: Mark[];
+	readonly height: number;
+}
+
+/** The name of each stretch of board under the section, led to it, spread so that they do not touch. */
+function nameLines(section: Section, s: Scales, bottom: number): Names {
+	const named = new Map<string, Section['boards'][number]>();
+	for (const b of section.boards) {
+		const known = named.get(b.name);
+		if (!known || b.to - b.from > known.to - known.from) named.set(b.name, b);
+	}
+	const entries = [...named.values()]
+		.map((b) => ({
+			text: b.name,
+			at: spot({ x: (b.from + b.to) / 2, y: (b.low + b.high) / 2 }, s),
+		}))
+		.sort((a, b) => a.at.x - b.at.x);
+	const marks: Mark[] = [];
+	const ends: number[] = [];
+	for (const e of entries) {
+		const half = textWidth(e.text, 2.9) / 2 + 1;
+		let row = ends.findIndex((end) => e.at.x - half > end);
+		if (row < 0) row = ends.push(0) - 1;
+		ends[row] = e.at.x + half;
+		const y = bottom + 5 + row * 4.2;
+		marks.push(
+			{
+				kind: 'path',
+				steps: polyline([e.at, { x: e.at.x, y: y - 2.6 }]),
+				line: 'hair',
+				ink: 'pencil',
+			},
+			{ kind: 'path', steps: rect(e.at.x - 0.4, e.at.y - 0.4, 0.8, 0.8), fill: 'ink' },
+			words(e.at.x, y, e.text, { anchor: 'middle', halo: true }),
+		);
+	}
+	return { marks, height: 4 + ends.length * 4.2 };
+}

@@ -1,0 +1,121 @@
+import { bounds } from '../../geometry/extent';
+import type { PanelDetail } from '../../design/panel/figures';
+import { ticks, toMm } from '../../measure/length';
+import type { Drawing, Mark } from '../drawing/drawing';
+import { running } from '../marks/dimension';
+import type { Figures } from '../wording/figures';
+import { circle, onPaper } from '../drawing/path';
+import {
+	boxOf,
+	centreMark,
+	Labels,
+	outlineMark,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+	type Stage,
+} from '../marks/stage';
+
+const MARGINS = { left: 22, right: 12, top: 8, bottom: 26 };
+const ROW = 4.2;
+
+/** The drilling template of an equipment board: devices, their free space, and every hole with running dimensions. */
+export function drillView(
+	d: PanelDetail,
+	title: string,
+	figures: Figures,
+	mirror: boolean,
+): Drawing {
+	const columns = 3;
+	const rows = Math.ceil(d.drills.length / columns);
+	const margins = { ...MARGINS, bottom: MARGINS.bottom + (rows + 1) * ROW };
+	const stage = stageFor(d.fit.sizes.board, margins, mirror);
+	const labels = new Labels();
+	const marks: Mark[] = [
+		outlineMark([d.fit.board], stage.view, 'wide'),
+		...deviceMarks(d, stage, labels),
+		...drillMarks(d, stage, labels),
+		...holePlaces(d, stage, mirror, figures),
+		...labels.marks,
+		...holeTable(d, stage, columns, rows, mirror, figures),
+		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
+	];
+	return { width: stage.width, height: stage.height, title, marks };
+}
+
+function deviceMarks(d: PanelDetail, stage: Stage, labels: Labels): Mark[] {
+	return d.devices.flatMap((v) => {
+		labels.put(v.name, boxOf(bounds(v.body), stage.view));
+		return [
+			outlineMark([v.space], stage.view, 'dashed', { ink: 'pencil' }),
+			outlineMark([v.body], stage.view, 'narrow'),
+			...v.reach.map((r) => {
+				labels.put('reach', boxOf(bounds(r), stage.view), { ink: 'pencil' });
+				return outlineMark([r], stage.view, 'phantom', { ink: 'pencil' });
+			}),
+		];
+	});
+}
+
+function drillMarks(d: PanelDetail, stage: Stage, labels: Labels): Mark[] {
+	const from = d.fit.sizes.board;
+	return d.drills.flatMap((h): Mark[] => {
+		const p = { x: from.x + h.x, y: from.y + h.y };
+		const { x, y } = onPaper(p, stage.view);
+		const r = Math.max(0.6, (toMm(h.diameter) / 2) * stage.scale);
+		labels.put(`${h.n}`, { x: x + 0.6, y: y - 4.6, width: 4, height: 4 });
+		return [
+			{ kind: 'path', steps: circle(x, y, r), line: 'narrow' },
+			centreMark(p, stage.view, r + 1),
+		];
+	});
+}
+
+function holePlaces(d: PanelDetail, stage: Stage, mirror: boolean, figures: Figures): Mark[] {
+	const board = d.fit.sizes.board;
+	const { box } = stage;
+	const xs = [...new Set([0, board.length, ...d.drills.map((h) => h.x)])];
+	const ys = [...new Set([0, board.width, ...d.drills.map((h) => h.y)])];
+	const text = (x: number): string => figures.length(ticks(mirror ? board.length - x : x));
+	return [
+		...running({
+			axis: 'x',
+			datum: box.x,
+			edge: box.y + box.height,
+			offset: 5,
+			places: xs.map((x) => ({
+				at: onPaper({ x: board.x + x, y: 0 }, stage.view).x,
+				text: text(x),
+			})),
+		}),
+		...running({
+			axis: 'y',
+			datum: box.y + box.height,
+			edge: box.x,
+			offset: 5,
+			places: ys.map((y) => ({
+				at: onPaper({ x: 0, y: board.y + y }, stage.view).y,
+				text: figures.length(ticks(y)),
+			})),
+		}),
+	];
+}
+
+function holeTable(
+	d: PanelDetail,
+	stage: Stage,
+	columns: number,
+	rows: number,
+	mirror: boolean,
+	figures: Figures,
+): Mark[] {
+	const top = stage.height - rows * ROW;
+	const wide = stage.width / columns;
+	const board = d.fit.sizes.board;
+	return d.drills.map((h, i) => {
+		const x = mirror ? ticks(board.length - h.x) : h.x;
+		const text = `${h.n}: ${figures.length(x)}, ${figures.length(h.y)}  ⌀ ${figures.length(h.diameter)}  ${h.of}`;
+		return words(2 + Math.floor(i / rows) * wide, top + (i % rows) * ROW + 2, text, { size: 2.6 });
+	});
+}

@@ -1,0 +1,197 @@
+import { toMm } from '../../measure/length';
+import type { Cut, SheetLayout } from '../../nest/types';
+import { spread } from '../marks/dimension';
+import type { Mark } from '../drawing/drawing';
+import { circle, line, onPaper, type Spot, type View } from '../drawing/path';
+import { overlap } from '../drawing/text-box';
+import type { Bounds } from '../drawing/bounds';
+
+const RADIUS = 2.1;
+const FIGURE = 2.7;
+/** How far beyond the edge of the sheet the flags stand. */
+export const FLAG_BAND = 8;
+
+interface CutLine {
+	readonly cut: Cut;
+	/** Where the saw enters: the right end of a rip, the upper end of a crosscut; figures keep the other two sides. */
+	readonly entry: Spot;
+	readonly exit: Spot;
+	/** The entry lies at the edge of the sheet, so that the flag can stand outside. */
+	readonly outside: boolean;
+}
+
+/** The cuts as chalk lines with numbered flags, clear of the words on the parts. */
+export function cutsOnSheet(
+	layout: SheetLayout,
+	kerf: number,
+	view: View,
+	words: readonly Bounds[],
+): Mark[] {
+	const lines = layout.cuts.map((cut) => cutLine(cut, layout, kerf, view));
+	const strokes = lines.map(({ cut, entry, exit }) => chalk(cut, entry, exit));
+	const outside = outsideFlags(lines);
+	const standing = outside.flatMap((m) => (m.kind === 'text' ? [boxRound(m, RADIUS)] : []));
+	return [...strokes, ...outside, ...insideFlags(lines, words, standing)];
+}
+
+function cutLine(cut: Cut, layout: SheetLayout, kerf: number, view: View): CutLine {
+	const { region } = cut;
+	if (cut.kind === 'slant' && cut.from !== undefined && cut.to !== undefined) {
+		const ends = [onPaper(cut.from, view), onPaper(cut.to, view)] as const;
+		const [exit, entry] = ends[0].x <= ends[1].x ? ends : [ends[1], ends[0]];
+		return { cut, entry, exit, outside: false };
+	}
+	const middle = cut.at + kerf / 2;
+	if (cut.runs === 'x') {
+		const right = region.x + region.length;
+		return {
+			cut,
+			entry: onPaper({ x: right, y: middle }, view),
+			exit: onPaper({ x: region.x, y: middle }, view),
+			outside: toMm(layout.length - right) < 15,
+		};
+	}
+	const top = region.y + region.width;
+	return {
+		cut,
+		entry: onPaper({ x: middle, y: top }, view),
+		exit: onPaper({ x: middle, y: region.y }, view),
+		outside: toMm(layout.width - top) < 15,
+	};
+}
+
+function chalk(cut: Cut, from: Spot, to: Spot): Mark {
+	return {
+		kind: 'path',
+		steps: line(from.x, from.y, to.x, to.y),
+		line: 'cut',
+		ink: 'chalk',
+		of: `cut:${cut.n}`,
+	};
+}
+
+/** Flags beyond the edge, spread along it where cuts lie close, each joined to its cut. */
+function outsideFlags(lines: readonly CutLine[]): Mark[] {
+	return (['x', 'y'] as const).flatMap((runs) => {
+		const across = runs === 'x' ? 'y' : 'x';
+		const out = runs === 'x' ? 1 : -1;
+		const side = lines
+			.filter((l) => l.cut.runs === runs && l.outside)
+			.sort((a, b) => a.entry[across] - b.entry[across]);
+		if (side.length === 0) return [];
+		const edges = side.map((l) => l.entry[runs]);
+		const edge = runs === 'x' ? Math.max(...edges) : Math.min(...edges);
+		const seats = spread(
+			side.map((l) => l.entry[across]),
+			2 * RADIUS + 0.4,
+			[-Infinity, Infinity],
+		);
+		return side.flatMap(({ cut, entry }, i) => {
+			const flag = { [runs]: edge + out * 5.4, [across]: seats[i]! } as unknown as Spot;
+			const bend = { [runs]: edge + out * 1, [across]: entry[across] } as unknown as Spot;
+			return [chalk(cut, entry, bend), chalk(cut, bend, flag), ...flagMarks(cut, flag, RADIUS)];
+		});
+	});
+}
+
+/** Flags on their lines inside the sheet, as near to the entry as words and other flags leave room. */
+function insideFlags(
+	lines: readonly CutLine[],
+	words: readonly Bounds[],
+	standing: readonly Bounds[],
+): Mark[] {
+	const flags: Bounds[] = [...standing];
+	return lines
+		.filter((l) => !l.outside)
+		.flatMap((l) => {
+			const { spot, radius, foot } = seatFor(l, words, flags);
+			flags.push(boxRound(spot, radius + 0.3));
+			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
+			return [...leader, ...flagMarks(l.cut, spot, radius)];
+		});
+}
+
+/**
+ * The first seat that is clear. Where none is, a leader over a word is better than a flag over it, and that better than a
+ * flag over another one. Seats are made one by one: most flags take one of the first, of hundreds.
+ */
+function seatFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[]): Seat {
+	let overLeader: Seat | null = null;
+	let overWord: Seat | null = null;
+	for (const seat of seats(l)) {
+		const flag = boxRound(seat.spot, seat.radius);
+		if (flags.some((box) => overlap(box, flag))) continue;
+		overWord ??= seat;
+		if (words.some((box) => overlap(box, flag))) continue;
+		overLeader ??= seat;
+		const leader = leaderBox(seat);
+		const struck = (box: Bounds): boolean => leader !== null && overlap(box, leader);
+		if (!words.some(struck) && !flags.some(struck)) return seat;
+	}
+	return overLeader ?? overWord ?? middle(l);
+}
+
+interface Seat {
+	readonly spot: Spot;
+	readonly radius: number;
+	/** Where its leader starts on the cut, for a flag beside its line. */
+	readonly foot: Spot | null;
+}
+
+/** Radius and distance from the line, by liking: on it, smaller on it, beside it, and farther off where all is crowded. */
+const SEATS: readonly (readonly [number, number])[] = [
+	[RADIUS, 0],
+	[RADIUS * 0.8, 0],
+	...[4, -4, 7, -7].map((off) => [RADIUS * 0.8, off] as const),
+	...[0, 3, -3, 6, -6, 10, -10, 14, -14, 19, -19, 25, -25, 32, -32, 40, -40].map(
+		(off) => [RADIUS * 0.62, off] as const,
+	),
+];
+
+/** Seats in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
+function* seats(l: CutLine): Generator<Seat, void, void> {
+	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
+	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };
+	for (const [radius, off] of SEATS)
+		for (let along = off === 0 ? radius + 0.6 : 0; along <= long - radius; along += 0.7) {
+			const foot = { x: l.entry.x + u.x * along, y: l.entry.y + u.y * along };
+			const spot = { x: foot.x - u.y * off, y: foot.y + u.x * off };
+			yield { spot, radius, foot: off === 0 ? null : foot };
+		}
+}
+
+function middle({ entry, exit }: CutLine): Seat {
+	const spot = { x: (entry.x + exit.x) / 2, y: (entry.y + exit.y) / 2 };
+	return { spot, radius: RADIUS * 0.8, foot: null };
+}
+
+/** The leader of a flag beside its line, which should not strike a word out. */
+function leaderBox({ spot, foot }: Seat): Bounds | null {
+	if (foot === null) return null;
+	const [x, y] = [Math.min(foot.x, spot.x), Math.min(foot.y, spot.y)];
+	return { x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) };
+}
+
+function boxRound(spot: Spot, r: number): Bounds {
+	return { x: spot.x - r, y: spot.y - r, width: 2 * r, height: 2 * r };
+}
+
+function flagMarks(cut: Cut, at: Spot, radius: number): Mark[] {
+	const text = String(cut.n);
+	const size = (FIGURE * radius * (text.length > 2 ? 0.75 : 1)) / RADIUS;
+	const of = `cut:${cut.n}`;
+	return [
+		{ kind: 'path', steps: circle(at.x, at.y, radius), fill: 'chalk', of },
+		{
+			kind: 'text',
+			x: at.x,
+			y: at.y + size * 0.35,
+			text,
+			size,
+			anchor: 'middle',
+			weight: 'semibold',
+			ink: 'sheet',
+			of,
+		},
+	];
+}

@@ -1,0 +1,74 @@
+import type { Plan } from '../../plan';
+import { offcutName, type SheetAt } from '../wording/cut-text';
+import { figuresOn, type Figures } from '../wording/figures';
+import type { Block } from '../page/flow';
+import type { Leaf } from '../page/frame';
+import { leavesOf, widthOf } from '../page/leaves';
+import { materialName } from './drawing';
+import { table, type Row } from '../page/table';
+import { heading, subheading } from '../page/paragraphs';
+
+/** Which part comes from which sheet, to be ticked off as the pieces are stacked. */
+export function cuttingListPages(plan: Plan): Leaf[] {
+	const sound = plan.boards.filter((b) => b.faults.length === 0 && b.answer.layouts.length > 0);
+	if (sound.length === 0) return [];
+	const width = widthOf(plan);
+	const figures = figuresOn(plan.job.shop.ruler);
+	const blocks: Block[] = [heading('Cutting list by sheet', width)];
+	for (const boards of sound)
+		boards.answer.layouts.forEach((layout, i) => {
+			const size = figures.size(layout.length, layout.width);
+			const name = `${materialName(plan, boards)}, sheet ${i + 1} of ${boards.answer.layouts.length}, ${size}`;
+			blocks.push(
+				subheading(name, width),
+				...sheetTable({ plan, boards, index: i }, width, figures),
+			);
+			blocks.push({ height: 3.5, marks: [] });
+		});
+	return leavesOf(plan, { name: 'Cutting list', title: 'Cutting list' }, blocks, figures);
+}
+
+function sheetTable(at: SheetAt, width: number, figures: Figures): Block[] {
+	const { plan, boards, index } = at;
+	const { placed, offcuts } = boards.answer.layouts[index]!;
+	const ids = [...new Set(placed.map((p) => p.id))];
+	const rows = ids.map((id): Row => {
+		const part = plan.parts.find((p) => p.id === id);
+		const count = placed.filter((p) => p.id === id).length;
+		return {
+			of: `part:${id}`,
+			cells: [
+				{ tick: true },
+				{ text: part?.label ?? id, weight: 'semibold' },
+				part?.name ?? '',
+				String(count),
+				part === undefined ? '' : figures.size(part.length, part.width),
+				part?.bevels.length ? part.bevels.map((b) => b.edge).join(', ') : '',
+			],
+		};
+	});
+	const left = offcuts.map((o): Row => ({
+		cells: [
+			{ tick: true },
+			'',
+			`${offcutName(at, o)}, back to the rack`,
+			'1',
+			figures.size(o.length, o.width),
+			'',
+		],
+	}));
+	return table(
+		{
+			columns: [
+				{ head: '', width: 3.6 },
+				{ head: 'Mark', width: 16 },
+				{ head: 'Part', width: { share: 1 } },
+				{ head: 'Pcs', width: 9, align: 'end' },
+				{ head: boards.problem.method === 'saw' ? 'Cut size' : 'Size', width: 42, align: 'end' },
+				{ head: 'Bevelled edges', width: 26 },
+			],
+			rows: [...rows, ...left],
+		},
+		width,
+	);
+}

@@ -1,0 +1,97 @@
+import type { Cut } from '../../nest/types';
+import { cutKind, givesText, offcutName, partLabel, type SheetAt } from '../wording/cut-text';
+import type { Block } from '../page/flow';
+import type { Figures } from '../wording/figures';
+import { table, widest, type Row } from '../page/table';
+
+/** Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists where its parts lie. */
+export function cuttingTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
+	const { boards, index } = at;
+	const layout = boards.answer.layouts[index];
+	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
+	if (boards.problem.method === 'router' || layout.cuts.length === 0)
+		return placesTable(at, width, figures, size);
+	const rows = layout.cuts.map((cut, i) => cutRow(at, cut, layout.cuts[i - 1], figures));
+	const fences = layout.cuts.map((c) => figures.bench(c.fence));
+	return table(
+		{
+			columns: [
+				{ head: '', width: 3.6 },
+				{ head: 'Cut', width: widest(['Cut', ...layout.cuts.map(cutName)]) },
+				{ head: 'Fence', width: widest(['Fence', ...fences]), align: 'end' },
+				{ head: 'From', width: 27 },
+				{ head: 'Gives', width: { share: 1 } },
+			],
+			rows,
+			...(size === undefined ? {} : { size }),
+		},
+		width,
+	);
+}
+
+function cutName(cut: Cut): string {
+	return `${cut.n}  ${cutKind(cut)}`;
+}
+
+function cutRow(at: SheetAt, cut: Cut, before: Cut | undefined, figures: Figures): Row {
+	const same =
+		before?.fence === cut.fence && before.runs === cut.runs && before.fenceEdge === cut.fenceEdge;
+	const slant = cut.kind === 'slant';
+	return {
+		of: `cut:${cut.n}`,
+		cells: [
+			{ tick: true },
+			cutName(cut),
+			slant ? '' : { text: figures.bench(cut.fence), weight: 'semibold' },
+			slant ? 'marked line' : `${cut.fenceEdge} edge${same ? ', same' : ''}`,
+			slant ? slantText(at, cut, figures) : givesText(at, cut, figures),
+		],
+	};
+}
+
+function slantText(at: SheetAt, cut: Cut, figures: Figures): string {
+	const spot = (p: Cut['from']) =>
+		p === undefined ? '' : `${figures.bench(p.x)}, ${figures.bench(p.y)}`;
+	return `from ${spot(cut.from)} to ${spot(cut.to)} (from the datum): ${givesText(at, cut, figures)}`;
+}
+
+function placesTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
+	const { plan, boards, index } = at;
+	const layout = boards.answer.layouts[index];
+	const offcuts = (layout?.offcuts ?? []).map((o) => ({
+		cells: [
+			{ tick: true } as const,
+			offcutName(at, o),
+			figures.bench(o.x),
+			figures.bench(o.y),
+			'',
+			figures.size(o.length, o.width),
+		],
+	}));
+	const parts = (layout?.placed ?? []).map((p) => ({
+		of: `part:${p.id}`,
+		cells: [
+			{ tick: true } as const,
+			`${partLabel(plan, p.id)} ${plan.parts.find((part) => part.id === p.id)?.name ?? ''}`,
+			figures.bench(p.x),
+			figures.bench(p.y),
+			`${p.turn}°`,
+			figures.size(p.length, p.width),
+		],
+	}));
+	return table(
+		{
+			columns: [
+				{ head: '', width: 3.6 },
+				{ head: 'Part', width: { share: 1 } },
+				{ head: 'From left', width: 22, align: 'end' },
+				{ head: 'From bottom', width: 22, align: 'end' },
+				{ head: 'Turned', width: 16, align: 'end' },
+				{ head: 'Size as it lies', width: 36, align: 'end' },
+			],
+			...(size === undefined ? {} : { size }),
+			rows: [...parts, ...offcuts],
+		},
+		width,
+	);
+}

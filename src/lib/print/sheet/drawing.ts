@@ -1,0 +1,188 @@
+import { toMm } from '../../measure/length';
+import type { BoardLayouts } from '../../layout/layouts';
+import type { SheetLayout } from '../../nest/types';
+import type { Plan } from '../../plan';
+import { partOf, rackLabels, type SheetAt } from '../wording/cut-text';
+import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
+import { arrowhead } from '../marks/dimension';
+import { datumMark, dimensions, runningPlaces } from './dimensions';
+import type { Drawing, Mark } from '../drawing/drawing';
+import { figuresOn, type Figures } from '../wording/figures';
+import { hatch } from '../drawing/hatch';
+import { fitLabel } from '../marks/label-fit';
+import { partOnSheet } from './part-on-sheet';
+import { line, onPaper, rect, type View } from '../drawing/path';
+import { roomOf, type Places } from '../marks/running-axes';
+import type { Bounds } from '../drawing/bounds';
+import type { Rect } from '../../geometry/outline';
+
+/** Room a sheet drawing may take on paper, mm. */
+export interface Room {
+	readonly width: number;
+	readonly height: number;
+}
+
+/**
+ * One laid-out sheet to scale: parts with their words, cuts in the order of the saw, running dimensions from the datum
+ * corner at the lower left, offcuts hatched and named, waste crossed. `figures` gathers whether anything was rounded.
+ */
+export function sheetDrawing(
+	plan: Plan,
+	boards: BoardLayouts,
+	index: number,
+	room: Room = { width: 180, height: 150 },
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing {
+	const layout = boards.answer.layouts[index];
+	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
+	const places = runningPlaces(layout, figures);
+	const stage = stageOf(layout, places, room);
+	const { view, length, height } = stage;
+	return {
+		width: Math.max(view.x + length + FLAG_BAND, view.x + LEGEND_WIDTH),
+		height,
+		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`,
+		marks: [
+			...sheetMarks({ plan, boards, index }, layout, view, figures),
+			...dimensions(layout, places, view),
+			...datumMark(view),
+			...grainMark(plan, boards, view.x + Math.max(length, GRAIN_WIDTH), stage.grainY),
+			...legendMarks(layout, view.x, height - 1.2),
+		],
+	};
+}
+
+const LEGEND_WIDTH = 62;
+const GRAIN_WIDTH = 36;
+
+/** Where the sheet lies in its room, and how high the whole drawing is; a narrow sheet's legend takes two rows. */
+function stageOf(layout: SheetLayout, places: Places, room: Room) {
+	const { left, below } = roomOf(places);
+	const withLegend = (legend: number) => {
+		const scale = Math.min(
+			(room.width - left - FLAG_BAND) / toMm(layout.length),
+			(room.height - below - legend - FLAG_BAND) / toMm(layout.width),
+		);
+		const length = toMm(layout.length) * scale;
+		const width = toMm(layout.width) * scale;
+		const height = FLAG_BAND + width + below + legend;
+		const view: View = { x: left, y: FLAG_BAND + width, scale };
+		return { view, length, height, grainY: height - legend + 3.5 };
+	};
+	const one = withLegend(5);
+	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
+}
+
+export function materialName(plan: Plan, boards: BoardLayouts): string {
+	return plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
+}
+
+function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figures): Mark[] {
+	const { plan, boards } = at;
+	const labels = rackLabels(at);
+	const kerf = boards.problem.method === 'saw' ? boards.problem.kerf : 0;
+	const words: Bounds[] = [];
+	const marks: Mark[] = wasteRects(layout).map((r) => hatch('waste', [corners(r, view)]));
+	layout.offcuts.forEach((offcut, i) => {
+		const drawn = offcutMarks(offcut, i, labels[i] ?? '', view, figures);
+		marks.push(...drawn.marks);
+		words.push(...drawn.words);
+	});
+	for (const placed of layout.placed) {
+		const part = partOf(plan, placed.id);
+		if (part === undefined) throw new Error(`bug: ${placed.id} is on a sheet but is no part`);
+		const drawn = partOnSheet(part, placed, view, figures);
+		marks.push(...drawn.marks);
+		words.push(...drawn.words);
+	}
+	const edge = corners({ x: 0, y: 0, length: layout.length, width: layout.width }, view);
+	const { x, y } = edge[3]!;
+	const size = { width: edge[1]!.x - x, height: edge[1]!.y - y };
+	marks.push({
+		kind: 'path',
+		steps: rect(x, y, Math.abs(size.width), Math.abs(size.height)),
+		line: 'wide',
+	});
+	return [...marks, ...cutsOnSheet(layout, kerf, view, words)];
+}
+
+function corners(r: Rect, view: View) {
+	return [
+		onPaper({ x: r.x, y: r.y }, view),
+		onPaper({ x: r.x + r.length, y: r.y }, view),
+		onPaper({ x: r.x + r.length, y: r.y + r.width }, view),
+		onPaper({ x: r.x, y: r.y + r.width }, view),
+	];
+}
+
+/** What falls as waste, by the cuts; a router's leavings have no rectangles. */
+function wasteRects(layout: SheetLayout): Rect[] {
+	return layout.cuts
+		.flatMap((cut) => cut.gives)
+		.filter((g) => g.kind === 'waste' && g.rect.length > 0 && g.rect.width > 0)
+		.map((g) => g.rect);
+}
+
+function offcutMarks(offcut: Rect, i: number, rack: string, view: View, figures: Figures) {
+	const spots = corners(offcut, view);
+	const of = `offcut:${i}`;
+	const size = figures.size(offcut.length, offcut.width);
+	const name = `Offcut ${rack}`.trim();
+	const label = fitLabel(
+		[
+			{ name: `${name}: rack it`, lines: [size] },
+			{ name, lines: [size] },
+			{ name, lines: [] },
+			// The letter and number alone are enough to find it in the table.
+			...(rack === '' ? [] : [{ name: rack, lines: [] }]),
+		],
+		[spots],
+	);
+	const marks: Mark[] = [
+		hatch('offcut', [spots]),
+		{
+			kind: 'path',
+			steps: rect(spots[3]!.x, spots[3]!.y, spots[1]!.x - spots[0]!.x, spots[0]!.y - spots[3]!.y),
+			line: 'wide',
+			of,
+		},
+		...label.marks.map((m) => ({ ...m, halo: true, of })),
+	];
+	return { marks, words: label.boxes };
+}
+
+/** A double-headed arrow along the grain, which runs along the length of every sheet. */
+function grainMark(plan: Plan, boards: BoardLayouts, right: number, y: number): Mark[] {
+	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
+	if (material?.grain !== true) return [];
+	const x = right - GRAIN_WIDTH;
+	return [
+		{ kind: 'text', x: x + 18, y: y + 0.95, text: 'GRAIN', size: 2.7, anchor: 'middle' },
+		{ kind: 'path', steps: line(x + 12.5, y, x, y), line: 'narrow', ink: 'pencil' },
+		{ kind: 'path', steps: line(x + 23.5, y, right, y), line: 'narrow', ink: 'pencil' },
+		arrowhead({ x, y }, Math.PI),
+		arrowhead({ x: right, y }, 0),
+	];
+}
+
+/** What the hatches mean, in words, for those that are on this sheet. */
+function legendMarks(layout: SheetLayout, x: number, y: number): Mark[] {
+	const kinds = [
+		...(layout.offcuts.length > 0 ? [['offcut', 'offcut, back to the rack'] as const] : []),
+		...(wasteRects(layout).length > 0 ? [['waste', 'waste'] as const] : []),
+	];
+	return kinds.flatMap(([kind, text], i): Mark[] => {
+		const left = x + i * 42;
+		const swatch = [
+			{ x: left, y: y - 2.6 },
+			{ x: left + 5, y: y - 2.6 },
+			{ x: left + 5, y },
+			{ x: left, y },
+		];
+		return [
+			hatch(kind, [swatch], 0.4),
+			{ kind: 'path', steps: rect(left, y - 2.6, 5, 2.6), line: 'narrow' },
+			{ kind: 'text', x: left + 6.4, y: y - 0.3, text, size: 2.7, ink: 'pencil' },
+		];
+	});
+}

@@ -1,0 +1,165 @@
+import type { Bevel, Part } from '../../design/part';
+import type { Outline } from '../../geometry/outline';
+import { moved, turned } from '../../geometry/turn';
+import { printAngle } from '../../measure/angle';
+import { toMm } from '../../measure/length';
+import type { Placed } from '../../nest/types';
+import type { Mark, TextMark } from '../drawing/drawing';
+import type { Figures } from '../wording/figures';
+import { fitLabel, shortName, type Label } from '../marks/label-fit';
+import { line, onPaper, outlineSteps, ring, type Spot, type View } from '../drawing/path';
+import { boxInRing, boxOffRing, overlap, round, textBox } from '../drawing/text-box';
+import type { Bounds } from '../drawing/bounds';
+
+/** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
+export interface PartOnSheet {
+	readonly marks: readonly Mark[];
+	readonly words: readonly Bounds[];
+}
+
+export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures): PartOnSheet {
+	const outlines = [shapeOf(part, at), ...part.holes.map((hole) => lain(hole, part, at))];
+	const of = `part:${part.id}`;
+	const shape: Mark = {
+		kind: 'path',
+		steps: outlineSteps(outlines, view),
+		line: 'wide',
+		fill: 'sheet',
+		evenOdd: true,
+		of,
+	};
+	const rings = outlines.map((o) => ring(o, view));
+	const label = fitLabel(labels(part, at, view, figures), rings);
+	const tags = bevelTags(part, at, rings, label.boxes);
+	return {
+		marks: [
+			shape,
+			...bevelLines(part, at, view),
+			...[...label.marks, ...tags.marks].map((m) => ({ ...m, of })),
+		],
+		words: [...label.boxes, ...tags.boxes],
+	};
+}
+
+function shapeOf(part: Part, at: Placed): Outline {
+	if (part.outline !== undefined) return lain(part.outline, part, at);
+	const { x, y, length, width } = at;
+	return [
+		{ x, y },
+		{ x: x + length, y },
+		{ x: x + length, y: y + width },
+		{ x, y: y + width },
+	];
+}
+
+/** An outline in the part's own frame, turned and moved to where the part lies. */
+function lain(outline: Outline, part: Part, at: Placed): Outline {
+	const shifts: Readonly<Record<Placed['turn'], readonly [number, number]>> = {
+		0: [0, 0],
+		90: [part.width, 0],
+		180: [part.length, part.width],
+		270: [0, part.length],
+	};
+	const shift = shifts[at.turn];
+	return moved(turned(outline, at.turn), at.x + shift[0], at.y + shift[1]);
+}
+
+/** What may be written on the part, from all there is to say down to its mark alone. */
+function labels(part: Part, at: Placed, view: View, figures: Figures): Label[] {
+	const name = `${part.label} ${part.name}`;
+	const room = toMm(Math.max(at.length, at.width)) * view.scale - 4;
+	const short = shortName(part.label, part.name, room);
+	const size = figures.size(at.length, at.width);
+	const show = part.show ? '● show face up' : '';
+	const long = part.bevels.length > 0 ? [longFace(part)] : [];
+	const beside = [size, show].filter((t) => t !== '').join('  ');
+	return [
+		{ name, lines: [beside, ...long] },
+		{ name, lines: [size, ...(show === '' ? [] : [show]), ...long] },
+		{ name, lines: [size, ...(show === '' ? [] : ['● show'])] },
+		{ name, lines: [size] },
+		{ name: short, lines: [size] },
+		{ name: `${short}  ${size}`, lines: [] },
+		{ name: part.label, lines: [size] },
+		{ name: `${part.label}  ${size}`, lines: [] },
+		{ name: part.label, lines: [] },
+	];
+}
+
+/** Which face has the long edges when it lies face up on the saw. */
+function longFace(part: Part): string {
+	const up = part.bevels.every((b) => b.long === 'outside') ? 'LONG face out' : 'LONG face in';
+	return part.bevels.some((b) => b.long !== part.bevels[0]!.long) ? 'LONG faces differ' : up;
+}
+
+const SIDES = ['bottom', 'right', 'top', 'left'] as const;
+
+/** The side of the placed rectangle that a side of the part has become. */
+export function sideOnSheet(side: Bevel['side'], turn: Placed['turn']): Bevel['side'] {
+	return SIDES[(SIDES.indexOf(side) + turn / 90) % 4]!;
+}
+
+const TAG = 2.3;
+
+/** At each bevelled edge its letter and the saw's tilt, where the edge has room clear of other words and holes. */
+function bevelTags(
+	part: Part,
+	at: Placed,
+	rings: readonly (readonly Spot[])[],
+	words: readonly Bounds[],
+): { marks: TextMark[]; boxes: Bounds[] } {
+	const marks: TextMark[] = [];
+	const boxes = [...words];
+	for (const bevel of part.bevels) {
+		const text = `${bevel.edge} ${printAngle(bevel.tilt)}`;
+		const side = sideOnSheet(bevel.side, at.turn);
+		const seat = tagSeats(text, side, round(rings[0] ?? [])).find((mark) => {
+			const box = textBox(mark);
+			return (
+				boxInRing(box, rings[0] ?? []) &&
+				rings.slice(1).every((hole) => boxOffRing(box, hole)) &&
+				!boxes.some((other) => overlap(other, box))
+			);
+		});
+		if (seat === undefined) continue;
+		marks.push(seat);
+		boxes.push(textBox(seat));
+	}
+	return { marks, boxes: boxes.slice(words.length) };
+}
+
+/** Seats along one edge of the placed rectangle, the far end first: names keep to the upper left. */
+function tagSeats(text: string, side: Bevel['side'], space: Bounds): TextMark[] {
+	const inset = 1.5;
+	return [0.98, 0.75, 0.5, 0.25, 0.02].map((t) => {
+		const anchor = t > 0.9 ? 'end' : t < 0.1 ? 'start' : 'middle';
+		const x = space.x + t * space.width;
+		const y = space.y + (1 - t) * space.height;
+		const common = { kind: 'text', text, size: TAG, anchor } as const;
+		if (side === 'top') return { ...common, x, y: space.y + inset + TAG * 0.72 };
+		if (side === 'bottom') return { ...common, x, y: space.y + space.height - inset - TAG * 0.24 };
+		const left = side === 'left' ? inset + TAG * 0.72 : space.width - inset - TAG * 0.24;
+		return { ...common, x: space.x + left, y, turn: 90 };
+	});
+}
+
+/** A dashed line just inside each bevelled edge: the other face ends there or thereabouts. */
+function bevelLines(part: Part, at: Placed, view: View): Mark[] {
+	if (part.outline !== undefined) return [];
+	const { x: left, y: bottom } = onPaper(at, view);
+	const { x: right, y: top } = onPaper({ x: at.x + at.length, y: at.y + at.width }, view);
+	const inset = 0.9;
+	if (right - left < 4 * inset || bottom - top < 4 * inset) return [];
+	const ends = {
+		left: [left + inset, bottom, left + inset, top],
+		right: [right - inset, bottom, right - inset, top],
+		bottom: [left, bottom - inset, right, bottom - inset],
+		top: [left, top + inset, right, top + inset],
+	} as const;
+	return part.bevels.map((bevel) => ({
+		kind: 'path',
+		steps: line(...ends[sideOnSheet(bevel.side, at.turn)]),
+		line: 'dashed',
+		of: `part:${part.id}`,
+	}));
+}

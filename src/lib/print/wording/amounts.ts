@@ -1,0 +1,47 @@
+import { TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../measure/length';
+import { showLength, type Ruler } from '../../measure/ruler';
+import type { Amount, OrderLine } from '../../estimate/types';
+
+const M_PER_FOOT = 0.3048;
+const L_PER_CUBIC_FOOT = 28.316846592;
+
+/** What the ruler's country counts each unit in: metres and square metres, or feet and square feet. */
+const FEET: Partial<Record<Amount['unit'], { readonly unit: string; readonly each: number }>> = {
+	m: { unit: 'ft', each: M_PER_FOOT },
+	m2: { unit: 'ft²', each: M_PER_FOOT ** 2 },
+	L: { unit: 'ft³', each: L_PER_CUBIC_FOOT },
+};
+
+const SINGLE: Partial<Record<Amount['unit'], string>> = {
+	sheets: 'sheet',
+	offcuts: 'offcut',
+	pieces: 'piece',
+	packs: 'pack',
+};
+
+/** `2 sheets`, `2.13 m`, `7 ft`; '' for nothing. */
+export function amountText(amount: Amount, ruler: Ruler): string {
+	const feet = ruler.unit === 'in' ? FEET[amount.unit] : undefined;
+	const shown = feet === undefined ? amount.number : amount.number / feet.each;
+	const number = Math.round(shown * 100) / 100;
+	if (number === 0) return '';
+	const one = number === 1 ? SINGLE[amount.unit] : undefined;
+	const unit = feet?.unit ?? one ?? amount.unit.replace('m2', 'm²');
+	return `${String(number).replace('.', ruler.decimal)} ${unit}`;
+}
+
+/** `3 sheets`, `21 steps of 100 mm`, `2 packs of 200 pieces`, `none`. */
+export function buyText(line: OrderLine, ruler: Ruler): string {
+	if (line.buy === 0) return 'none';
+	const unit = line.buy === 1 ? line.unit : `${line.unit}s`;
+	if (line.group === 'cloth') return `${line.buy} ${unit} of ${stepText(line.pack, ruler)}`;
+	if (line.unit !== 'pack') return `${line.buy} ${unit}`;
+	return `${line.buy} ${unit} of ${amountText({ number: line.pack, unit: line.need.unit }, ruler)}`;
+}
+
+/** A step is what the seller sells by: on its own ruler if it is whole there, whatever the shop measures in. */
+function stepText(pack: number, ruler: Ruler): string {
+	const whole = pack % (ruler.unit === 'in' ? TICKS_PER_INCH : TICKS_PER_MM) === 0;
+	if (whole || ruler.unit !== 'in') return showLength(ticks(pack), ruler);
+	return showLength(ticks(pack), { ...ruler, unit: 'mm' });
+}

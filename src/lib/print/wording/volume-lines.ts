@@ -1,0 +1,54 @@
+import type { Chamber, VolumeLine } from '../../design/box/box-plan';
+import { fromLitres, showVolume, toLitres, volumeUnit } from '../../measure/volume';
+import type { Ruler } from '../../measure/ruler';
+
+/** The air of a chamber as it is printed, in words with their unit. */
+export interface VolumeLines {
+	readonly gross: string;
+	readonly deductions: readonly { readonly what: string; readonly volume: string }[];
+	readonly net: string;
+	/** Was a deduction rounded the other way so that the column adds up as printed? */
+	readonly adjusted: boolean;
+}
+
+export const ADJUSTED = 'Deductions are rounded so that the column adds up as printed.';
+
+/** Marks of the printed figure in one unit: hundredths of a litre, thousandths of a cubic foot. */
+const MARKS = { L: 100, ft3: 1000 } as const;
+
+/**
+ * Gross and net are rounded as they are; the deductions share what is between the two printed figures, those with the
+ * largest fraction rounded up first. Nobody who adds up the column on the bench is left with a hundredth.
+ */
+export function volumeLines(chamber: Chamber, ruler: Ruler): VolumeLines {
+	const unit = volumeUnit(ruler);
+	const marks = (litres: number): number => fromLitres(litres, unit) * MARKS[unit];
+	const text = (whole: number): string => showVolume(toLitres(whole / MARKS[unit], unit), ruler);
+	const gross = Math.round(marks(chamber.gross));
+	const net = Math.round(marks(chamber.net));
+	const exact = chamber.deductions.map((d: VolumeLine) => marks(d.litres));
+	const shared = shares(exact, gross - net);
+	return {
+		gross: text(gross),
+		deductions: chamber.deductions.map((d, i) => ({ what: d.what, volume: text(shared[i]!) })),
+		net: text(net),
+		adjusted: shared.some((n, i) => n !== Math.round(exact[i]!)),
+	};
+}
+
+/** Whole numbers near these that sum to `total`: the largest remainders are rounded up. */
+export function shares(exact: readonly number[], total: number): number[] {
+	const found = exact.map(Math.floor);
+	if (found.length === 0) return found;
+	const order = exact
+		.map((_, i) => i)
+		.sort((a, b) => exact[b]! - found[b]! - exact[a]! + found[a]!);
+	let left = total - found.reduce((sum, n) => sum + n, 0);
+	for (let k = 0; left !== 0; k++) {
+		const i = left > 0 ? order[k % order.length]! : order.at(-1 - (k % order.length))!;
+		const step = Math.sign(left);
+		found[i] = found[i]! + step;
+		left -= step;
+	}
+	return found;
+}

@@ -1,0 +1,35 @@
+import type { JobFile } from '../../job/job';
+import type { Looked } from '../../layout/search-session';
+import { EFFORT } from '../../layout/pace';
+import { at } from './path';
+
+/** The job with the search behind its plan; the file itself when it says so already. */
+export function withLook(file: JobFile, looked: Looked): JobFile {
+	const now = lookOf(file);
+	const same = now.effort === looked.effort && now.stopped === looked.stopped;
+	if (same && now.seed === looked.seed) return file;
+	const { seed, effort, stopped } = looked;
+	return { ...file, seed, look: { effort, stopped } };
+}
+
+/** The job with the usual search. */
+export function withoutLook(file: JobFile): JobFile {
+	const usual = { ...file };
+	delete usual.look;
+	delete usual.seed;
+	return usual;
+}
+
+/** Does the job carry a search of its own? */
+export function hasLook(file: JobFile): boolean {
+	return (file.look ?? null) !== null;
+}
+
+function lookOf(file: JobFile): Omit<Looked, 'seed'> & { readonly seed: unknown } {
+	const [effort, stopped] = [at(file, ['look', 'effort']), at(file, ['look', 'stopped'])];
+	return {
+		seed: file.seed ?? 1,
+		effort: typeof effort === 'number' ? effort : EFFORT,
+		stopped: typeof stopped === 'number' ? stopped : null,
+	};
+}

@@ -1,0 +1,208 @@
+import type { Point } from '../../geometry/outline';
+import { moved } from '../../geometry/turn';
+import type { BlankMark } from '../blank';
+import type { BoxFace, BoxFaces } from './faces';
+import type { Extra } from '../marks/covering-blank';
+import type { FlapWidth } from '../girth/flap';
+import { notch, slit } from '../reliefs/cuts';
+import type { ReliefPlace } from '../reliefs/places';
+
+/** Part of a face as a band runs over it, ticks up its outline. */
+export interface Stretch {
+	/** Place of the face in the order round the box. */
+	readonly at: number;
+	readonly face: BoxFace;
+	readonly from: number;
+	readonly to: number;
+}
+
+export interface Band {
+	readonly stretches: readonly Stretch[];
+	/** Does it run all the way round and meet itself? */
+	readonly ring: boolean;
+	/** A ring that could only be closed along an edge between show faces. */
+	readonly shown: boolean;
+}
+
+const heightOf = (face: BoxFace): number => Math.max(...face.face.outline.map((p) => p.y));
+
+/** The covered faces that follow each other round the box; one band for each unbroken row of them. */
+export function bandsOf(faces: BoxFaces, overlap: number): Band[] {
+	const { round } = faces;
+	const bare = round.findIndex((f) => !f.covered);
+	if (bare < 0) return round.length > 0 ? [ring(faces, overlap)] : [];
+	const rows: Stretch[][] = [];
+	let row: Stretch[] | null = null;
+	for (let k = 1; k <= round.length; k++) {
+		const at = (bare + k) % round.length;
+		const face = round[at]!;
+		if (!face.covered) row = null;
+		else {
+			const stretch = { at, face, from: 0, to: heightOf(face) };
+			if (row) row.push(stretch);
+			else rows.push((row = [stretch]));
+		}
+	}
+	return rows.map((stretches) => ({ stretches, ring: false, shown: false }));
+}
+
+/** Faces a seam is looked for on, best first: they are seen least in the vehicle. Common practice, no source. */
+const HIDDEN = ['bottom', 'back', 'step-top', 'step-face', 'cut'];
+
+function ring(faces: BoxFaces, overlap: number): Band {
+	const { round } = faces;
+	const rank = (i: number) => {
+		const r = HIDDEN.indexOf(round[i]!.face.key);
+		return r < 0 ? HIDDEN.length : r;
+	};
+	const hidden = round.map((_, i) => i).filter((i) => !round[i]!.show);
+	const at = hidden.sort((a, b) => rank(a) - rank(b) || a - b)[0];
+	const start = at ?? 0;
+	const cut = at === undefined ? 0 : seamOn(round[at]!, overlap);
+	const stretches = round.map((_, k): Stretch => {
+		const i = (start + k) % round.length;
+		const face = round[i]!;
+		return { at: i, face, from: k === 0 ? cut : 0, to: heightOf(face) };
+	});
+	const first = round[start]!;
+	const last: Stretch = { at: start, face: first, from: 0, to: cut };
+	return {
+		stretches: cut > 0 ? [...stretches, last] : stretches,
+		ring: true,
+		shown: at === undefined,
+	};
+}
+
+/** Room kept between a seam and a hole, ticks: 10 mm. */
+const CLEAR = 16_000;
+
+/** Where up a face a seam across it meets no hole: as near its middle as can be, else at its lower edge. */
+function seamOn(face: BoxFace, overlap: number): number {
+	const height = heightOf(face);
+	const taken = face.face.holes.map((h) => {
+		const ys = h.map((p) => p.y);
+		const reach = overlap / 2 + CLEAR;
+		const round = h.some((p) => p.bulge)
+			? (Math.max(...h.map((p) => p.x)) - Math.min(...h.map((p) => p.x))) / 2
+			: 0;
+		const lo = Math.min(...ys);
+		const hi = Math.max(...ys);
+		return [
+			Math.min(lo, (lo + hi) / 2 - round) - reach,
+			Math.max(hi, (lo + hi) / 2 + round) + reach,
+		];
+	});
+	const free = (y: number) =>
+		y > overlap && y < height - overlap && !taken.some(([lo, hi]) => y > lo! && y < hi!);
+	const tries = [height / 2, ...taken.flatMap(([lo, hi]) => [lo!, hi!])].filter(free);
+	tries.sort((a, b) => Math.abs(a - height / 2) - Math.abs(b - height / 2));
+	return Math.round(tries[0] ?? 0);
+}
+
+/** How far up the band each of its stretches starts; one more for the end of the last. */
+export function levels(band: Band): number[] {
+	const ys = [0];
+	for (const s of band.stretches) ys.push(ys.at(-1)! + s.to - s.from);
+	return ys;
+}
+
+/** One edge of a band where it goes round on to an end. */
+export interface BandSide {
+	/** x of the edge of the box. */
+	readonly x: number;
+	/** How far the cloth of each stretch reaches round; null where it does not. */
+	readonly reach: readonly (number | null)[];
+	/** Which way the band is walked along this side, so that the box lies on the left. */
+	readonly up: boolean;
+}
+
+/** Folds between the faces, holes, and the cuts that let the sides of the band follow the profile round on to the ends. */
+export function bandExtra(
+	band: Band,
+	faces: BoxFaces,
+	across: number,
+	sides: readonly BandSide[],
+	short: number,
+): Extra {
+	const ys = levels(band);
+	const marks: BlankMark[] = [];
+	const count = { notches: 0, slits: 0, corners: 0 };
+	band.stretches.slice(1).forEach((_, k) => {
+		const y = ys[k + 1]!;
+		marks.push({
+			kind: 'fold',
+			line: [
+				{ x: 0, y },
+				{ x: across, y },
+			],
+			closed: false,
+		});
+		for (const side of sides) {
+			const cut = sideCut(band, faces, side, k, ys, short);
+			if (!cut) continue;
+			count[cut.kind === 'notch' ? 'notches' : 'slits']++;
+			marks.push(cut);
+		}
+	});
+	const holes = band.stretches.flatMap((s, k) =>
+		s.face.face.holes
+			.map((h) => moved(h, 0, ys[k]! - s.from))
+			.filter((h) => within(h, ys[k]!, ys[k + 1]!)),
+	);
+	return { marks, reliefs: count, holes };
+}
+
+function within(hole: readonly Point[], lo: number, hi: number): boolean {
+	const y = hole.reduce((sum, p) => sum + p.y, 0) / hole.length;
+	return y >= lo && y <= hi;
+}
+
+/** The notch or slit where the profile turns between stretch k and the next; null on a side that is not turned there. */
+function sideCut(
+	band: Band,
+	faces: BoxFaces,
+	side: BandSide,
+	k: number,
+	ys: readonly number[],
+	short: number,
+): BlankMark | null {
+	const [below, above] = [side.reach[k] ?? null, side.reach[k + 1] ?? null];
+	if (below === null || above === null) return null;
+	const reach = Math.min(below, above);
+	const half = Math.min(ys[k + 1]! - ys[k]!, ys[k + 2]! - ys[k + 1]!) / 2;
+	const place = sidePlace(
+		side,
+		ys[k + 1]!,
+		faces.turns[band.stretches[k]!.at] ?? Math.PI / 2,
+		reach,
+	);
+	const [flap] = place.flaps;
+	if (place.turn > 0) {
+		const line = notch(
+			place,
+			[
+				{ flap, half },
+				{ flap, half },
+			],
+			short,
+		);
+		return line && { kind: 'notch', line, closed: true };
+	}
+	const line = slit(place, short);
+	return line && { kind: 'slit', line, closed: false };
+}
+
+/** All cloth past the edge comes to lie on the one plane of the end, so its cuts start at the edge: a flap without a wall. */
+function sidePlace(side: BandSide, y: number, turn: number, reach: number): ReliefPlace {
+	const heading = { x: 0, y: side.up ? 1 : -1 };
+	const flap: FlapWidth = { wall: 0, back: reach, total: reach, folds: true, wanted: reach };
+	return {
+		at: { x: side.x, y },
+		before: heading,
+		after: heading,
+		turn,
+		flaps: [flap, flap],
+		sharp: true,
+		way: 0,
+	};
+}

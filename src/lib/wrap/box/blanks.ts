@@ -1,0 +1,121 @@
+import type { ClothEdge, Covering } from '../../design/covering';
+import { flatten } from '../../geometry/flatten';
+import type { Outline } from '../../geometry/outline';
+import { setIn } from '../../geometry/shaping/set-in';
+import type { Cloth } from '../../job/stock/stock';
+import type { Ruler } from '../../measure/ruler';
+import type { Blank, BlankMark } from '../blank';
+import { bandExtra, levels, type Band, type BandSide } from './band';
+import type { BoxFace, BoxFaces } from './faces';
+import { clothEdgeOf, type EdgeEnd } from './seams';
+import { coveringBlank, NO_EXTRA, type Extra } from '../marks/covering-blank';
+import { CHORD_ERROR } from '../girth/span';
+
+/** What all blanks of one box have in common. */
+export interface BoxCloth {
+	readonly owner: string;
+	readonly box: string; // its name
+	readonly cloth: Cloth;
+	readonly ruler: Ruler;
+}
+
+/** How a blank is called: 'band', 'left' ... and its number among the blanks of the box. */
+export interface BlankName {
+	readonly key: string;
+	readonly label: string;
+	readonly covers: string;
+}
+
+/** The cloth of one face. `ends`: how it ends at each edge of the outline. */
+export function faceBlank(
+	face: BoxFace,
+	ends: readonly EdgeEnd[],
+	called: BlankName,
+	of: BoxCloth,
+): Blank {
+	const extra = { ...NO_EXTRA, holes: face.face.holes };
+	return blankOf(face.face.outline, ends, face.nap, called, of, extra);
+}
+
+/** The cloth of a band: its faces on top of each other, `ends` for each of its edges as {@link bandOutline} lists them. */
+export function bandBlank(
+	band: Band,
+	faces: BoxFaces,
+	across: number,
+	ends: readonly EdgeEnd[],
+	called: BlankName,
+	of: BoxCloth,
+): Blank {
+	const extra = bandExtra(
+		band,
+		faces,
+		across,
+		sidesOf(band, across, ends),
+		of.cloth.relief * of.cloth.pressed,
+	);
+	return blankOf(bandOutline(band, across), ends, -90, called, of, extra);
+}
+
+/** A band as an outline: its lower edge, up the right side stretch by stretch, its upper edge, down the left side. */
+export function bandOutline(band: Band, across: number): Outline {
+	const ys = levels(band);
+	const up = ys.map((y) => ({ x: across, y }));
+	const down = [...ys].reverse().map((y) => ({ x: 0, y }));
+	return [...down.slice(-1), ...up, ...down.slice(0, -1)];
+}
+
+function sidesOf(band: Band, across: number, ends: readonly EdgeEnd[]): BandSide[] {
+	const n = band.stretches.length;
+	const turned = (e: EdgeEnd | undefined) => (e?.kind === 'turn' ? e.reach : null);
+	return [
+		{ x: across, up: true, reach: band.stretches.map((_, k) => turned(ends[1 + k])) },
+		{ x: 0, up: false, reach: band.stretches.map((_, k) => turned(ends[2 * n + 1 - k])) },
+	];
+}
+
+function blankOf(
+	outline: Outline,
+	ends: readonly EdgeEnd[],
+	nap: number,
+	called: BlankName,
+	of: BoxCloth,
+	extra: Extra,
+): Blank {
+	const set = setIn(
+		outline,
+		ends.map((e) => Math.max(0, -e.reach)),
+	);
+	// A face smaller than its own seams is covered whole; the seam then lies on its edge.
+	const usable = set.outline !== null && set.closed.length === 0;
+	const covering: Covering = {
+		id: `${of.owner}.carpet.${called.key}`,
+		label: called.label,
+		name: `${of.box}: ${called.covers}`,
+		owner: of.owner,
+		covers: called.covers,
+		cloth: of.cloth.id,
+		outline: usable ? set.outline : outline,
+		edges: usable
+			? set.from.map((e) => edgeFor(e === null ? null : ends[e]))
+			: ends.map((e) => edgeFor(e)),
+		steps: [],
+		windows: [],
+		nap,
+		anyWay: false,
+		count: 1,
+		lot: of.owner,
+		seams: [],
+	};
+	const holes: BlankMark[] = extra.holes.map((line) => ({
+		kind: 'hole',
+		line: flatten(line, CHORD_ERROR),
+		closed: true,
+	}));
+	return coveringBlank(covering, of.cloth, of.ruler, {
+		...extra,
+		marks: [...extra.marks, ...holes],
+	}).blank;
+}
+
+const NOWHERE: EdgeEnd = { kind: 'under', reach: 0 };
+const edgeFor = (end: EdgeEnd | null | undefined): ClothEdge => clothEdgeOf(end ?? NOWHERE);

@@ -1,0 +1,56 @@
+import { bounds } from '../../geometry/extent';
+import type { Outline } from '../../geometry/outline';
+import { direction, dot } from '../../geometry/vector';
+import { ticks } from '../../measure/length';
+import { onTheBack } from './back-view';
+import type { Girth } from '../blank';
+import type { Climb } from '../girth/girth';
+
+/** The tape laid over a panel along the roll and across it, as sums that can be checked by hand. */
+export function girthSums(
+	board: Outline,
+	cloth: Outline,
+	climb: Climb,
+	nap: number,
+): { along: Girth; across: Girth } {
+	const face = bounds(board.map((p) => backCorner(p, nap)));
+	const all = bounds(cloth.map((p) => backCorner(p, nap)));
+	const d = direction(nap);
+	const out = { x: d.y, y: -d.x };
+	return {
+		along: sum(face.x, face.length, all.x, all.length, reach(climb, d), reach(climb, minus(d))),
+		across: sum(face.y, face.width, all.y, all.width, reach(climb, out), reach(climb, minus(out))),
+	};
+}
+
+/** Arcs stay arcs; seen from behind they bend the other way. */
+function backCorner(p: Outline[number], nap: number): Outline[number] {
+	const { x, y } = onTheBack(p, nap);
+	return { x, y, bulge: -(p.bulge ?? 0) };
+}
+
+const minus = (d: { x: number; y: number }) => ({ x: -d.x, y: -d.y });
+
+/** What the cloth climbs towards one side. */
+function reach(climb: Climb, to: { x: number; y: number }): number {
+	const by = { x: to.x > 0 ? climb.right : climb.left, y: to.y > 0 ? climb.up : climb.down };
+	return dot({ x: Math.abs(to.x), y: Math.abs(to.y) }, by);
+}
+
+function sum(
+	face: number,
+	size: number,
+	cloth: number,
+	total: number,
+	far: number,
+	near: number,
+): Girth {
+	const start = face - near - cloth;
+	const end = cloth + total - (face + size + far);
+	return {
+		face: ticks(Math.round(size)),
+		climbs: ticks(Math.round(near + far)),
+		ends: [ticks(Math.round(start)), ticks(Math.round(end))],
+		total: ticks(Math.round(total)),
+	};
+}

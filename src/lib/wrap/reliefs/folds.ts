@@ -1,0 +1,41 @@
+import { boundsOfPoints } from '../../geometry/edge';
+import { orient } from '../../geometry/orient';
+import type { Point, Rect } from '../../geometry/outline';
+
+type Line = readonly Point[];
+
+/** Lines no relief cut may lie across. Their boxes are kept: of the many folds of a curved edge a cut comes near to few. */
+export class Folds {
+	private readonly boxes: readonly Rect[];
+
+	constructor(private readonly lines: readonly Line[]) {
+		this.boxes = lines.map(boundsOfPoints);
+	}
+
+	crossedBy(cut: Line): boolean {
+		const box = boundsOfPoints(cut);
+		return this.boxes.some((b, i) => touch(box, b) && crosses(cut, this.lines[i]!));
+	}
+}
+
+function touch(a: Rect, b: Rect): boolean {
+	return (
+		a.x <= b.x + b.length && b.x <= a.x + a.length && a.y <= b.y + b.width && b.y <= a.y + a.width
+	);
+}
+
+/** Do two open lines of points cross or touch? */
+export function crosses(a: Line, b: Line): boolean {
+	for (let i = 0; i + 1 < a.length; i++)
+		for (let j = 0; j + 1 < b.length; j++)
+			if (meets(a[i]!, a[i + 1]!, b[j]!, b[j + 1]!)) return true;
+	return false;
+}
+
+function meets(p: Point, q: Point, r: Point, s: Point): boolean {
+	if (Math.max(p.x, q.x) < Math.min(r.x, s.x) || Math.max(r.x, s.x) < Math.min(p.x, q.x))
+		return false;
+	if (Math.max(p.y, q.y) < Math.min(r.y, s.y) || Math.max(r.y, s.y) < Math.min(p.y, q.y))
+		return false;
+	return orient(p, q, r) * orient(p, q, s) <= 0 && orient(r, s, p) * orient(r, s, q) <= 0;
+}
