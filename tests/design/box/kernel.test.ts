@@ -1,0 +1,116 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { BoxPlan } from '../../../src/lib/design/box/box-plan';
+import { toMm } from '../../../src/lib/measure/length';
+import { boardBody, hullOf, bodyOf, joined, Manifold } from './kernel';
+import { made, MATERIALS, type Asked } from './make';
+import { emptyBox, fullBox, fullTapered } from './random';
+
+const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
+
+/** Outside of the box as one body: the hull of a tapered one, the swept profile of any other. mm3. */
+function outerBody(plan: BoxPlan) {
+	const f = plan.figures!;
+	const walls = f.boards.filter((b) => b.role === 'wall' || b.role === 'end');
+	if (!f.profile) return hullOf(walls.flatMap((b) => b.solid.outside));
+	const at = (x: number) => f.profile!.outer.map((p) => ({ x, y: p.x, z: p.y }));
+	return bodyOf({ outside: at(f.outside.width), inside: at(0) });
+}
+
+/** The same to a millionth. */
+function equal(a: number, b: number): void {
+	expect(Math.abs(a / b - 1)).toBeLessThan(1e-6);
+}
+
+/** Everything the kernel can say against a box. */
+function check(asked: Asked): void {
+	const plan = made(asked);
+	const f = plan.figures;
+	fc.pre(f !== undefined && !plan.problems.some((p) => p.kind === 'stop'));
+	const bodies = f.boards.map(boardBody);
+	const each = bodies.map((b) => b.volume());
+	const sum = each.reduce((total, v) => total + v, 0);
+	const union = joined(bodies);
+	const outer = outerBody(plan);
+	const whole = outer.volume();
+
+	// A slot through a leaning front opens on the slant: its air there has no simple figure.
+	const leans = f.leans.some((l) => l.board === 'front');
+	fc.pre(f.vents.length === 0 || !leans);
+
+	// Boards do not overlap, and none stands out of the box. Each takes what its part says it weighs.
+	equal(union.volume(), sum);
+	expect(union.subtract(outer).volume() / whole).toBeLessThan(1e-6);
+	each.forEach((volume, i) => {
+		const part = plan.parts[i]!;
+		expect(((volume / 1e9) * DENSITY.get(part.material)!) / part.mass).toBeCloseTo(1, 5);
+	});
+
+	// What is neither board nor outside is air, and it is the air of the plan.
+	const air = outer.subtract(union).volume();
+	const net = f.chambers.reduce((litres, c) => litres + c.net, 0);
+	const inVents = f.vents.reduce((litres, v) => litres + ventAir(plan, v.name), 0);
+	const opening = f.vents.reduce((litres, v) => litres + openFront(plan, v), 0);
+	equal(net + inVents + opening, air / 1e6);
+}
+
+const ventAir = (plan: BoxPlan, name: string): number =>
+	plan
+		.figures!.chambers.flatMap((c) => c.deductions)
+		.filter((d) => d.what === `${name}: air in it`)
+		.reduce((sum, d) => sum + d.litres, 0);
+
+/** The slot through the front: slot height, width and the thickness there. Litres. */
+function openFront(plan: BoxPlan, vent: NonNullable<BoxPlan['figures']>['vents'][number]): number {
+	const front = plan.figures!.boards.filter((b) => b.key === 'front' || b.name === 'Front doubler');
+	const stack = front.reduce((sum, b) => sum + toMm(b.thickness), 0);
+	const [gap, run] = vent.size.map(toMm);
+	return (gap! * run! * stack) / 1e6;
+}
+
+/** Are the cavities shut? Boards grown a hair: then the air falls into one piece outside and one per chamber. */
+function chambersClosed(asked: Asked): void {
+	const plan = made(asked);
+	const f = plan.figures;
+	fc.pre(f !== undefined && !plan.problems.some((p) => p.kind === 'stop'));
+	const grown = f.boards.map((b) => {
+		const body = boardBody(b);
+		const { min, max } = body.boundingBox();
+		const c = [0, 1, 2].map((i) => (min[i]! + max[i]!) / 2) as [number, number, number];
+		return body
+			.translate([-c[0], -c[1], -c[2]])
+			.scale(1 + 1e-4)
+			.translate(c);
+	});
+	const room = Manifold.cube([4000, 4000, 4000], true).subtract(joined(grown));
+	const pieces = room
+		.decompose()
+		.map((p) => p.volume())
+		.filter((v) => v > 1000)
+		.sort((a, b) => b - a);
+	expect(pieces.length).toBe(1 + f.chambers.length);
+	const inside = pieces.slice(1).reduce((a, b) => a + b, 0) / 1e6;
+	expect(inside / f.chambers.reduce((sum, c) => sum + c.net, 0)).toBeCloseTo(1, 2);
+}
+
+describe('boxes against a solid-modelling kernel', () => {
+	it('makes walls that close, do not overlap, enclose the volume told and weigh what they should', () => {
+		fc.assert(fc.property(emptyBox, check), { numRuns: 150, seed: 20261, endOnFailure: true });
+	});
+
+	it('fills boxes with layers, dividers, frames, cleats and slots that all have their own place', () => {
+		fc.assert(fc.property(fullBox, check), { numRuns: 120, seed: 20262, endOnFailure: true });
+	});
+
+	it('fills boxes that lean on four sides with layers, dividers, frames, shelves and cleats', () => {
+		fc.assert(fc.property(fullTapered, check), { numRuns: 120, seed: 20264, endOnFailure: true });
+	});
+
+	it('shuts every chamber', () => {
+		fc.assert(fc.property(emptyBox, chambersClosed), {
+			numRuns: 30,
+			seed: 20263,
+			endOnFailure: true,
+		});
+	});
+});

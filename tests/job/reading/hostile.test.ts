@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { readJob } from '../../../src/lib/job/reading/read';
+import { LARGEST_FILE, parseJobText } from '../../../src/lib/job/reading/text';
+
+/** Reads a text as the command line and the page do. */
+function open(text: string) {
+	const read = parseJobText(text);
+	return 'problems' in read ? read.problems : readJob(read.file).problems;
+}
+
+const nested = (depth: number) => '{"notes":'.repeat(depth) + '1' + '}'.repeat(depth);
+
+describe('a hostile file is refused in words', () => {
+	test.each([
+		['nested deep', nested(60), 'nested'],
+		['nested deeper than a parser bears', '['.repeat(1_000_000), 'nested'],
+		['a list', '[1]', 'a list'],
+		['a number', '7', 'a number'],
+		['null', 'null', 'nothing'],
+		['empty', '', 'empty'],
+		['only a byte order mark', '\ufeff', 'empty'],
+		['__proto__', '{"__proto__": {"name": "x"}}', '"__proto__"'],
+		['constructor inside', '{"shop": {"constructor": 1}}', '"constructor"'],
+		['a newer version', '{"version": 99}', 'version 99'],
+		['a version that is none', '{"version": "two"}', '"two"'],
+		['a negative version', '{"version": -1}', '-1'],
+		['a foreign format', '{"format": "another thing"}', '"another thing"'],
+		['too many entries', `{"parts": [${'0,'.repeat(20_000)}0]}`, '20001 entries'],
+		['a text without end', `{"notes": "${'x'.repeat(30_000)}"}`, '30000 characters'],
+		['infinity', '{"seed": 1e999}', 'Infinity'],
+		['larger than we read', ' '.repeat(LARGEST_FILE + 1), 'million characters'],
+	])('%s', (_, text, word) => {
+		const problems = open(text);
+		expect(problems).toHaveLength(1);
+		expect(problems[0]!.what).toContain(word);
+		expect(problems[0]!.fix).not.toBe('');
+	});
+
+	test('a wide file of 40 MB is answered in a few seconds', () => {
+		const row = '{"id":"a","material":"m","length":600,"width":300},';
+		const rows = row.repeat(9_000);
+		const text = `{"parts":[${rows}{}],"notes":[${`[${'1,'.repeat(9_000)}1],`.repeat(2_000)}1]}`;
+		expect(text.length).toBeGreaterThan(35e6);
+		const before = performance.now();
+		expect(open(text)[0]!.what).toContain('values');
+		expect(performance.now() - before).toBeLessThan(10_000);
+	});
+
+	test('a loop, a function and a bigint, which only a program can hand over', () => {
+		const loop: Record<string, unknown> = {};
+		loop['shop'] = loop;
+		expect(readJob(loop).problems[0]!.what).toContain('itself');
+		expect(readJob({ name: () => 1 }).problems[0]!.what).toContain('function');
+		expect(readJob({ name: 1n }).problems[0]!.what).toContain('bigint');
+		const twice = { paper: 'a4' };
+		expect(readJob({ shop: twice, stock: {} }).problems).toEqual([]);
+	});
+});
+
+describe('a torn file is refused with line and column', () => {
+	test.each([
+		['{"name": "x",}', 'line 1, column 14', 'name of a field'],
+		['{"name": "x"', 'line 1, column 13', 'the file ends'],
+		['{"name": "x"} x', 'line 1, column 15', 'nothing more'],
+		['{name: 1}', 'line 1, column 2', 'double quotes'],
+		['{"a": 1\n\n  "b": 2}', 'line 3, column 3', 'a comma or }'],
+		['{"a" 1}', 'line 1, column 6', 'a colon'],
+		['{"a": [1, 2}', 'line 1, column 12', 'a comma or ]'],
+		['{"a": tru}', 'line 1, column 7', 'a value'],
+		['{"a": 01}', 'line 1, column 7', 'a value'],
+		['{"a": NaN}', 'line 1, column 7', 'a value'],
+		['{"a": "\\x"}', 'line 1, column 7', 'closing quote'],
+		['{"a": "x\ny"}', 'line 1, column 7', 'closing quote'],
+	])('%s', (text, place, wanted) => {
+		const [problem] = open(text);
+		expect(problem!.what).toContain(place);
+		expect(problem!.what).toContain(wanted);
+	});
+
+	test('cut anywhere, a file is refused at the cut and never read as another job', () => {
+		const text = JSON.stringify({
+			name: 'a "b" \\ é',
+			notes: [1.5e3, -2, true, null, {}],
+			seed: 3,
+		});
+		for (let end = 1; end < text.length; end++) {
+			const [problem, ...more] = open(text.slice(0, end));
+			expect(more).toEqual([]);
+			expect(problem!.what).toMatch(/line 1, column \d+/);
+		}
+	});
+});
+
+test('a drawing of millions of characters reaches its reader; the same length of notes does not', () => {
+	const long = 'x'.repeat(3_000_000);
+	const opening = { kind: 'dxf', text: long, unit: 'mm' };
+	const panels = [{ id: 'p', name: 'P', material: 'ply', opening }];
+	const drawn = readJob({ format: 'kerf-and-nap job', version: 1, panels });
+	expect(drawn.problems.filter((p) => p.what.includes('characters'))).toEqual([]);
+	const noted = readJob({ format: 'kerf-and-nap job', version: 1, notes: long });
+	expect(noted.problems.map((p) => p.what)).toEqual(['This text has 3000000 characters.']);
+});

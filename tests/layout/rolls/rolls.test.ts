@@ -1,0 +1,165 @@
+import { describe, expect, it } from 'vitest';
+import { job as schema, type JobFile } from '../../../src/lib/job/job';
+import { layCloth } from '../../../src/lib/layout/rolls/rolls';
+import { rectangle } from '../../../src/lib/geometry/shaping/tidy';
+import { inches, mm, ticks, toMm, type Length } from '../../../src/lib/measure/length';
+import type { Blank } from '../../../src/lib/wrap/blank';
+import { wrapCovering } from '../../../src/lib/wrap/wrap-panel';
+import { carpet, covering, SHOP } from '../../wrap/make';
+
+const BUDGET = { seed: 1, effort: 500 };
+
+function blank(id: string, length: Length, width: Length, extra: Partial<Blank> = {}): Blank {
+	return {
+		id,
+		label: id,
+		name: id,
+		owner: 'panel',
+		covers: 'the face',
+		cloth: 'felt',
+		count: 1,
+		length,
+		width,
+		outline: [
+			{ x: 0, y: 0 },
+			{ x: length, y: 0 },
+			{ x: length, y: width },
+			{ x: 0, y: width },
+		],
+		marks: [],
+		anyWay: false,
+		lot: '',
+		bonded: 0,
+		reliefs: { notches: 0, slits: 0, corners: 0 },
+		notes: [],
+		...extra,
+	};
+}
+
+type RollFile = NonNullable<NonNullable<JobFile['stock']>['rolls']>[number];
+type ClothFile = NonNullable<NonNullable<JobFile['stock']>['cloths']>[number];
+
+function lay(blanks: readonly Blank[], rolls: RollFile[], cloth: Partial<ClothFile> = {}) {
+	const job = schema.parse({
+		stock: {
+			cloths: [{ id: 'felt', name: 'Felt', loose: 3, pressed: 2, nap: 'one-way', ...cloth }],
+			rolls,
+		},
+	});
+	return layCloth(job, job.stock.cloths[0]!, blanks, BUDGET, () => true);
+}
+
+const roll = (id: string, extra: Partial<RollFile> = {}): RollFile => ({
+	id,
+	cloth: 'felt',
+	width: 1500,
+	usable: 1400,
+	price: 10,
+	...extra,
+});
+
+describe('cloth on its rolls', () => {
+	it('40 in roll, three blanks of 38 x 19 in: 76 in with the nap, 57 in without (worked example, arithmetic checked)', async () => {
+		const blanks = [blank('a', inches(38), inches(19), { count: 3 })];
+		const forty: RollFile = {
+			id: 'r',
+			cloth: 'felt',
+			width: '40 in',
+			usable: '40 in',
+			step: '9 in',
+		};
+		const laid = await lay(blanks, [forty]);
+		expect(laid.rolls[0]!.answer.length).toBe(inches(76));
+		expect(laid.rolls[0]!.napless).toBe(inches(57));
+		expect(laid.rolls[0]!.pull).toBe(inches(81)); // 2.25 yd in quarter yards
+	});
+
+	it('uses a remnant on the rack before it buys', async () => {
+		const laid = await lay(
+			[blank('a', mm(500), mm(700)), blank('b', mm(900), mm(700))],
+			[roll('new'), roll('rest', { left: 600, lot: 'N-1' })],
+		);
+		expect(laid.rolls.map((r) => [r.roll, r.answer.placed.map((p) => p.id)])).toEqual([
+			['rest', ['a']],
+			['new', ['b']],
+		]);
+		expect(laid.rolls[0]).toMatchObject({ owned: true, pull: mm(500) });
+	});
+
+	it('keeps blanks of one lot on one roll, even when the remnant could take one of them', async () => {
+		const laid = await lay(
+			[
+				blank('a', mm(500), mm(700), { lot: 'boot' }),
+				blank('b', mm(900), mm(700), { lot: 'boot' }),
+			],
+			[roll('new'), roll('rest', { left: 600 })],
+		);
+		expect(laid.rolls.map((r) => r.roll)).toEqual(['new']);
+	});
+
+	it('takes the roll that makes the pull cheapest', async () => {
+		const wide = roll('wide', { width: 1900, usable: 1850, price: 12 });
+		const laid = await lay([blank('a', mm(800), mm(900), { count: 2 })], [roll('narrow'), wide]);
+		expect(laid.rolls.map((r) => r.roll)).toEqual(['wide']); // 0.8 m at 12 beats 1.6 m at 10
+	});
+
+	it('starts blanks on whole repeats of the pattern', async () => {
+		const laid = await lay([blank('a', mm(500), mm(1000), { count: 3 })], [roll('r')], {
+			repeat: 300,
+		});
+		const starts = laid.rolls[0]!.answer.placed.map((p) => p.x % mm(300));
+		expect(starts).toEqual([0, 0, 0]);
+		expect(laid.rolls[0]!.answer.length).toBe(mm(1700)); // 500 takes two repeats of 300, twice, and 500
+	});
+
+	it('keeps a repeat of a remnant free, because the pattern may start anywhere in it', async () => {
+		const rest = roll('rest', { left: 790 });
+		const one = [blank('a', mm(500), mm(1000))];
+		const plain = await lay(one, [roll('new'), rest]);
+		expect(plain.rolls[0]).toMatchObject({ roll: 'rest', pull: mm(500) });
+		const patterned = await lay(one, [roll('new'), rest], { repeat: 300 });
+		expect(patterned.rolls[0]).toMatchObject({ roll: 'new', pull: mm(800), lead: mm(300) });
+	});
+
+	it('never turns a patterned cloth a quarter, nap or not', async () => {
+		const tall = [blank('a', mm(900), mm(300), { count: 2 })];
+		const turns = async (cloth: Partial<ClothFile>) =>
+			(await lay(tall, [roll('r')], { nap: 'none', ...cloth })).rolls[0]!.problem.pieces[0]!.turns;
+		expect(await turns({})).toContain(90);
+		expect(await turns({ repeat: 300 })).toEqual([0, 180]);
+		expect(await turns({ repeatAcross: 300 })).toEqual([0, 180]);
+	});
+
+	it('goes on with the pattern across the seam of a cloth that is cut in parts', async () => {
+		const wide = covering({ outline: rectangle(0, 0, mm(900), mm(1700)) });
+		const cloth = { nap: 'one-way', repeat: 240, repeatAcross: 350, halfDrop: true } as const;
+		const shop = { ...SHOP, usable: mm(1400) };
+		const { blanks } = wrapCovering(wide, carpet(cloth), shop, ['panels', 0]);
+		expect(blanks).toHaveLength(2);
+		// The seam lies where the second part starts a column of the pattern, half of the overlap counted.
+		expect(blanks.map((b) => toMm(b.partAt!.y) % 350)).toEqual([0, 0]);
+		const laid = await lay(blanks, [roll('r')], cloth);
+		expect(laid.unplaced).toEqual([]);
+		const [a, b] = blanks.map((x) => laid.rolls[0]!.answer.placed.find((p) => p.id === x.id)!);
+		const columns = toMm(b!.y - a!.y - (blanks[1]!.partAt!.y - blanks[0]!.partAt!.y)) / 350;
+		expect(Number.isInteger(columns)).toBe(true);
+		const along = toMm(b!.x - a!.x) - (columns % 2 === 0 ? 0 : 120);
+		expect(Math.abs(along % 240)).toBe(0);
+		expect(laid.rolls[0]!.faults).toEqual([]);
+	});
+
+	it('says what is on no roll, and why', async () => {
+		const none = await lay([blank('a', mm(500), mm(700))], []);
+		expect(none.unplaced).toEqual([{ id: 'a', count: 1, why: 'The stock lists no roll of Felt.' }]);
+		const short = await lay([blank('a', mm(500), mm(700))], [roll('rest', { left: 400 })]);
+		expect(short.unplaced[0]?.why).toContain('too short');
+		const wide = await lay([blank('a', mm(500), mm(1600))], [roll('r')]);
+		expect(wide.unplaced).toHaveLength(1);
+		expect(wide.rolls.flatMap((r) => r.answer.placed)).toEqual([]);
+	});
+
+	it('pulls nothing for no blanks', async () => {
+		const laid = await lay([], [roll('r')]);
+		expect(laid.rolls.every((r) => r.pull === ticks(0))).toBe(true);
+	});
+});

@@ -1,0 +1,239 @@
+import { describe, expect, it } from 'vitest';
+import { flow, space, type Block } from '../../../src/lib/print/page/flow';
+import { framed, pageArea, paperSize } from '../../../src/lib/print/page/frame';
+import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
+import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { PAPER_SIZES } from '../../../src/lib/print/page/frame';
+import { table } from '../../../src/lib/print/page/table';
+import { fitLabel } from '../../../src/lib/print/marks/label-fit';
+import type { Bounds } from '../../../src/lib/print/drawing/bounds';
+import { overlap } from '../../../src/lib/print/drawing/text-box';
+import { cutsOnSheet } from '../../../src/lib/print/sheet/cuts-on-sheet';
+import type { Spot } from '../../../src/lib/print/drawing/path';
+import { mm } from '../../../src/lib/measure/length';
+import type { Cut, SheetLayout } from '../../../src/lib/nest/types';
+import { sideOnSheet } from '../../../src/lib/print/sheet/part-on-sheet';
+import { sheetDrawing } from '../../../src/lib/print/sheet/drawing';
+import { tileName, tiling } from '../../../src/lib/print/templates/tile';
+import { templatePages } from '../../../src/lib/print/pack';
+import { samplePlan } from '../fixture';
+import { wordsOn } from '../words-on';
+
+const block = (text: string, height: number, more: Partial<Block> = {}): Block => ({
+	height,
+	marks: [{ kind: 'text', x: 0, y: height, text, size: 3 }],
+	...more,
+});
+
+const box = (x: number, y: number, width: number, height: number) => [
+	{ x, y },
+	{ x: x + width, y },
+	{ x: x + width, y: y + height },
+	{ x, y: y + height },
+];
+
+describe('flowing blocks over pages', () => {
+	it('breaks before what does not fit and drops space at the top', () => {
+		const pages = flow([block('a', 60), space(10), block('b', 60), space(50), block('c', 5)], 100);
+		expect(pages.map(wordsOn)).toEqual([['a'], ['b'], ['c']]);
+		expect(pages[1]![0]).toMatchObject({ y: 60 });
+	});
+
+	it('keeps a heading with what follows', () => {
+		const pages = flow([block('a', 85), block('head', 10, { keep: true }), block('b', 20)], 100);
+		expect(pages.map(wordsOn)).toEqual([['a'], ['head', 'b']]);
+	});
+
+	it('repeats the head of a table on each page', () => {
+		const rows = [...Array(30).keys()].map((i) => ({ cells: [`row ${i}`] }));
+		const blocks = table({ columns: [{ head: 'Part', width: { share: 1 } }], rows }, 80);
+		const pages = flow(blocks, 60);
+		expect(pages.length).toBeGreaterThan(2);
+		for (const page of pages) expect(wordsOn(page)[0]).toBe('Part');
+		expect(pages.flatMap(wordsOn).filter((t) => t.startsWith('row'))).toHaveLength(30);
+	});
+});
+
+describe('the page frame', () => {
+	it('leaves 20 mm on the left and 10 mm on the other sides, as ISO 5457 does', () => {
+		const { width, height } = paperSize({ size: 'a4' });
+		const area = pageArea({ size: 'a4' });
+		expect([area.x, area.y, width - area.x - area.width]).toEqual([20, 10, 10]);
+		expect(area.y + area.height).toBeLessThan(height - 10);
+	});
+
+	it('carries what ISO 7200 asks of a title block', () => {
+		const leaf = { name: 'n', title: 'Parts list', paper: { size: 'a4' as const }, marks: [] };
+		const title = {
+			job: 'Bench',
+			number: '0142',
+			revision: 'C',
+			date: '2026-11-25',
+			shop: 'Bench & Bow',
+			customer: 'A. Person',
+			vehicle: '',
+			ruler: 'millimetres',
+			roundedNote: '',
+		};
+		const [page] = framed([leaf, leaf], title);
+		const words = wordsOn(page!.marks);
+		for (const text of ['Bench', '0142', 'C', '2026-11-25', 'Bench & Bow', 'Parts list', '1 of 2'])
+			expect(words).toContain(text);
+		expect(words).toContain('Print at 100 %, measure this bar first.');
+	});
+});
+
+describe('sheet drawings', () => {
+	const plan = samplePlan();
+	const drawing = sheetDrawing(plan, plan.boards[0]!, 0);
+
+	it('fit their room and are to scale', () => {
+		expect(drawing.width).toBeLessThanOrEqual(180 + 1e-9);
+		expect(drawing.height).toBeLessThanOrEqual(150 + 1e-9);
+		const part = (id: string) => {
+			const mark = drawing.marks.find((m) => m.kind === 'path' && m.of === `part:${id}`);
+			if (mark?.kind !== 'path') throw new Error('bug: the part is not drawn');
+			const xs = mark.steps.slice(0, 4).map((s) => s[1] as number);
+			return Math.max(...xs) - Math.min(...xs);
+		};
+		expect(part('bench-box.F1') / part('bench-box.E1')).toBeCloseTo(980 / 395.2, 6);
+	});
+
+	it('mark each part and each cut for picking, and number the cuts', () => {
+		const of = new Set(drawing.marks.map((m) => m.of));
+		for (const placed of plan.boards[0]!.answer.layouts[0]!.placed)
+			expect(of).toContain(`part:${placed.id}`);
+		for (const cut of plan.boards[0]!.answer.layouts[0]!.cuts) {
+			expect(of).toContain(`cut:${cut.n}`);
+			expect(wordsOn(drawing.marks.filter((m) => m.of === `cut:${cut.n}`))).toContain(
+				String(cut.n),
+			);
+		}
+	});
+
+	it('let no leader of a cut strike out a word beside it', () => {
+		const view = { x: 0, y: 200, scale: 1 };
+		const rect = { x: mm(50), y: mm(50), length: mm(4), width: mm(2) };
+		const cut = { n: 1, kind: 'cross', runs: 'y', region: rect, at: mm(52) } as unknown as Cut;
+		const layout = { length: mm(200), width: mm(200), cuts: [cut] } as unknown as SheetLayout;
+		const leader = (words: readonly Bounds[]): Spot[] => {
+			const marks = cutsOnSheet(layout, 0, view, words);
+			const strokes = marks.flatMap((m) =>
+				m.kind === 'path' && m.ink === 'chalk' ? [m.steps] : [],
+			);
+			return strokes.at(-1)!.map((s) => ({ x: s[1] as number, y: s[2] as number }));
+		};
+		// The cut is too short for its flag, so the flag stands beside it: first on the side without the words.
+		const free = leader([]);
+		const side = Math.sign(free[1]!.x - free[0]!.x);
+		const word = { x: side > 0 ? 52.5 : 50.1, y: 140, width: 1.4, height: 20 };
+		const turned = leader([word]);
+		expect(Math.sign(turned[1]!.x - turned[0]!.x)).toBe(-side);
+	});
+
+	it('write the mark of every part on it, in a hole of it if need be', () => {
+		for (const placed of plan.boards[0]!.answer.layouts[0]!.placed) {
+			const words = wordsOn(drawing.marks.filter((m) => m.of === `part:${placed.id}`));
+			const { label } = plan.parts.find((p) => p.id === placed.id)!;
+			expect(words.some((w) => w.startsWith(label))).toBe(true);
+		}
+		const frame = [box(0, 0, 20, 20), box(2, 2, 16, 16)];
+		const fitted = fitLabel([{ name: 'K1', lines: [] }], frame);
+		expect(fitted.marks.map((m) => m.text)).toEqual(['K1']);
+		expect(overlap(fitted.boxes[0]!, { x: 2, y: 2, width: 16, height: 16 })).toBe(true);
+		expect(fitLabel([{ name: 'K1', lines: [] }], [box(0, 0, 2, 1)]).marks).toEqual([]);
+	});
+
+	it('name offcut and waste in words, not by hatch alone', () => {
+		const words = wordsOn(drawing.marks);
+		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
+		offcuts.forEach((_, i) =>
+			expect(words.some((w) => w.startsWith(`Offcut R${i + 1}`))).toBe(true),
+		);
+		expect(words).toContain('Offcut R3: rack it');
+		expect(words).toContain('offcut, back to the rack');
+		expect(words).toContain('waste');
+		expect(words).toContain('datum');
+	});
+
+	it('turn the sides of a part with it', () => {
+		expect(sideOnSheet('top', 0)).toBe('top');
+		expect(sideOnSheet('left', 90)).toBe('bottom');
+		expect(sideOnSheet('bottom', 90)).toBe('right');
+		expect(sideOnSheet('top', 180)).toBe('bottom');
+		expect(sideOnSheet('right', 270)).toBe('bottom');
+	});
+});
+
+describe('label sheets', () => {
+	it.each(LABEL_SHEETS.map((s) => [s.id, s] as const))('%s fits its paper', (_, s) => {
+		const paper = PAPER_SIZES[s.paper];
+		const right = s.left + (s.columns - 1) * s.pitchX + s.width;
+		const bottom = s.top + (s.rows - 1) * s.pitchY + s.height;
+		expect(right).toBeLessThanOrEqual(paper.width);
+		expect(bottom).toBeLessThanOrEqual(paper.height);
+		expect(s.pitchX).toBeGreaterThanOrEqual(s.width);
+		expect(s.pitchY).toBeGreaterThanOrEqual(s.height);
+		// The sheet lies in the middle of its paper, as such sheets do.
+		expect(Math.abs(paper.width - right - s.left)).toBeLessThan(0.2);
+		expect(Math.abs(paper.height - bottom - s.top)).toBeLessThan(0.2);
+	});
+
+	it('has one label for each piece and each offcut after the test page', () => {
+		const plan = samplePlan();
+		const pages = labelPages(plan, 'a4-2x7');
+		const pieces = plan.parts.reduce((sum, p) => sum + p.count, 0);
+		const codes = pages.slice(1).flatMap((p) => p.marks.filter((m) => m.kind === 'path'));
+		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
+		expect(codes).toHaveLength(pieces + offcuts.length);
+		const words = pages.slice(1).flatMap((p) => wordsOn(p.marks));
+		expect(words.filter((w) => w === 'Offcut: rack it')).toHaveLength(offcuts.length);
+		expect(words).toEqual(expect.arrayContaining(offcuts.map((_, i) => `R${i + 1}`)));
+		expect(wordsOn(pages[1]!.marks)).toContain('2 of 2');
+		expect(wordsOn(pages[0]!.marks)).toContain('100 mm');
+	});
+});
+
+describe('tiles', () => {
+	it('names rows by letters and columns by numbers', () => {
+		expect([tileName(0, 0), tileName(4, 1), tileName(0, 25), tileName(0, 26)]).toEqual([
+			'A1',
+			'B5',
+			'Z1',
+			'AA1',
+		]);
+	});
+
+	it('takes one page for what fits one page', () => {
+		const tiles = tiling(
+			{ width: 100, height: 150 },
+			{ width: 180, height: 240 },
+			{ width: 260, height: 160 },
+			10,
+		);
+		expect([tiles.columns, tiles.rows, tiles.landscape]).toEqual([1, 1, false]);
+	});
+
+	it('draws every stretch of the outline on some page, at full size', () => {
+		const plan = samplePlan();
+		const pages = templatePages(plan, ['cover.C1']).filter((p) => !p.name.endsWith('map'));
+		// Every page repeats its overlap, so the strokes are at least as long as the outline and not half as long again.
+		const long = pages
+			.flatMap((p) => p.marks)
+			.filter((m) => m.kind === 'path' && m.line === 'wide' && m.steps.at(-1)![0] !== 'Z')
+			.reduce((sum, m) => {
+				if (m.kind !== 'path') return sum;
+				let pen = { x: 0, y: 0 };
+				let length = 0;
+				for (const step of m.steps) {
+					const to = { x: step[1] as number, y: step[2] as number };
+					if (step[0] === 'L') length += Math.hypot(to.x - pen.x, to.y - pen.y);
+					pen = to;
+				}
+				return sum + length;
+			}, 0);
+		const round = 2 * (605 + 381) - 4 * 40 + Math.PI * 40;
+		expect(long).toBeGreaterThan(round - 1);
+		expect(long).toBeLessThan(round * 1.2);
+	});
+});

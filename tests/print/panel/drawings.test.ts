@@ -1,0 +1,111 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { planPanel } from '../../../src/lib/design/panel/plan-panel';
+import { sectionOf } from '../../../src/lib/design/panel/layers/section';
+import { regionArea } from '../../../src/lib/geometry/shaping/clip';
+import type { Job } from '../../../src/lib/job/job';
+import { readJob } from '../../../src/lib/job/reading/read';
+import { mm } from '../../../src/lib/measure/length';
+import type { Plan } from '../../../src/lib/plan';
+import type { Drawing } from '../../../src/lib/print/drawing/drawing';
+import { panelDrawings } from '../../../src/lib/print/panel/drawings';
+import { planned } from '../../design/panel/stock';
+import { wordsOn } from '../words-on';
+
+const samples = readdirSync('shared/jobs').filter(
+	(f) => f.startsWith('panel-') && f.endsWith('.json'),
+);
+const sample = (file: string): Job => {
+	const read = readJob(JSON.parse(readFileSync(`shared/jobs/${file}`, 'utf8')));
+	expect(read.problems).toEqual([]);
+	return read.job;
+};
+const texts = (d: Drawing): string[] => wordsOn(d.marks);
+/** Drawings read of the plan no more than its job. */
+const draw = (job: Job, id: string): Drawing[] => {
+	const panel = planPanel(
+		job.panels.find((p) => p.id === id)!,
+		job,
+		['panels', 0],
+	);
+	return panelDrawings({ job } as Plan, panel);
+};
+
+describe.each(samples)('%s', (file) => {
+	test('every drawing has its marks on its paper and figures that are numbers', () => {
+		const job = sample(file);
+		for (const panel of job.panels)
+			for (const d of draw(job, panel.id)) {
+				expect(d.title.startsWith(panel.name)).toBe(true);
+				expect(d.marks.length).toBeGreaterThan(5);
+				for (const m of d.marks) {
+					const xy =
+						m.kind === 'text'
+							? [[m.x, m.y]]
+							: m.steps.map((s) => (s.slice(-2) as number[]).filter((n) => typeof n === 'number'));
+					for (const [x, y] of xy.filter((p) => p.length === 2)) {
+						expect(x! > -20 && x! < d.width + 20 && y! > -20 && y! < d.height + 20).toBe(true);
+					}
+				}
+				expect(texts(d).join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+			}
+	});
+});
+
+test('opening, board and finished sizes stand on the front view, the groove on the back', () => {
+	const job = sample('panel-stepped-cover.json');
+	const [front, section, board, back] = draw(job, 'cover');
+	expect(texts(front!)).toEqual(
+		expect.arrayContaining([
+			'opening 940',
+			'board 933',
+			'finished 939',
+			'board 430.5',
+			'Phone tray −6.3',
+			'Raised field +6.3',
+		]),
+	);
+	expect(texts(front!).join(' ')).toContain(
+		'Edges 2, 3, 4, 5, 6: wrapped, gap 0.5, board 3.5 inside the opening',
+	);
+	expect(texts(section!)).toEqual(
+		expect.arrayContaining(['A–A', 'Battery cover', 'Ledge of Battery cover']),
+	);
+	expect(texts(board!)).toContain('Accent strip: through in Raised field');
+	expect(texts(back!).join(' ')).toContain('12 from the edge, 4 wide, 5 deep');
+});
+
+test('a pair is drawn twice, the right one mirrored: same figures, marked R', () => {
+	const drawings = draw(sample('panel-quarter-pair.json'), 'quarter');
+	const half = drawings.length / 2;
+	const [left, right] = [drawings[0]!, drawings[half]!];
+	expect(left.title).toContain('left (L)');
+	expect(right.title).toContain('right (R)');
+	expect(texts(right).sort()).toEqual(texts(left).sort());
+	expect(right.marks).not.toEqual(left.marks);
+});
+
+test('the drilling template numbers every hole with its place from the lower left corner', () => {
+	const drawings = draw(sample('panel-stepped-cover.json'), 'rack');
+	const template = drawings.find((d) => d.title.includes('drilling'))!;
+	// Board starts 4 inside the opening; the amplifier stands at 40, 70 and its first hole at 12, 14 of it.
+	expect(texts(template)).toContain('1: 48, 80  ⌀ 3.5  Four-channel amplifier');
+	expect(texts(template).filter((t) => /^\d+: /.test(t))).toHaveLength(6);
+});
+
+test('section A-A: the cloth in the cut has the thickness of the cloth', () => {
+	const rect = (length: number, width: number) => ({ kind: 'rectangle', length, width }) as const;
+	const plan = planned({
+		opening: rect(307, 207),
+		cloth: 'carpet',
+		layers: [{ id: 'step', outline: { shape: rect(100, 100), x: 100, y: 50 }, material: 'ply-6' }],
+	});
+	const section = sectionOf(plan.detail!)!;
+	expect(section.boards.map((b) => [b.to - b.from, b.high - b.low])).toEqual([
+		[mm(300), mm(12)],
+		[mm(100), mm(6)],
+	]);
+	const cut = section.cloths.flatMap((c) => c.regions).reduce((sum, r) => sum + regionArea(r), 0);
+	// Face 306 and both steps 2 x 6, both edges 2 x 12, both turn-unders of 16 and the cloth on the edge, all 3 thick.
+	expect(cut / 1600 ** 2).toBeCloseTo(3 * (306 + 12 + 24 + 2 * 19), 3);
+});

@@ -1,0 +1,95 @@
+import { expose } from 'comlink';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { plan, savings } from '../../../src/lib/plan';
+import { startPlanner } from '../../../src/lib/ui/worker-client';
+import { makePlanner } from '../../../src/worker/make-planner';
+
+const JOB = {
+	stock: {
+		materials: [{ id: 'ply', name: 'Plywood', nominal: 18, measured: 18 }],
+		sheets: [{ id: 's', material: 'ply', length: 1000, width: 600, price: 30 }],
+	},
+	parts: [{ id: 'P1', material: 'ply', length: 300, width: 210, count: 31 }],
+};
+const silent = (): void => undefined;
+
+/** Workers that are no threads: the real planner at the other end of a message channel. */
+class Crew {
+	readonly started: { readonly ports: readonly MessagePort[]; ended: boolean }[] = [];
+	readonly seeds: (number | undefined)[] = [];
+
+	start = (): Worker => {
+		const { port1, port2 } = new MessageChannel();
+		const worker = { ports: [port1, port2], ended: false };
+		const means = {
+			plan: (file: unknown, options: Parameters<typeof plan>[1] = {}) => {
+				this.seeds.push(options.seed);
+				return plan(file, options);
+			},
+			savings,
+			// Ended means ended: a thread that is gone never breathes again.
+			breathe: () => new Promise<void>((done) => void (worker.ended || setImmediate(done))),
+			clock: () => Date.now(),
+		};
+		expose(makePlanner(means), port2);
+		this.started.push(worker);
+		const terminate = (): void => {
+			worker.ended = true;
+			for (const port of worker.ports) port.close();
+		};
+		return Object.assign(port1, { terminate }) as unknown as Worker;
+	};
+
+	get working(): number {
+		return this.started.filter((w) => !w.ended).length;
+	}
+	end(): void {
+		for (const { ports } of this.started) for (const port of ports) port.close();
+	}
+}
+
+let crew = new Crew();
+afterEach(() => {
+	crew.end();
+	crew = new Crew();
+});
+
+describe('the planner and its workers', () => {
+	it('looks with one worker for each core, four at most, each with a seed of its own', async () => {
+		const planner = startPlanner(crew.start, 12);
+		const found = await planner.look(JOB, { n: 1, effort: 60, seed: 0xfffffffe }, silent);
+		expect(crew.started).toHaveLength(4);
+		expect(crew.seeds).toEqual([0xfffffffe, 0xffffffff, 0, 1]);
+		expect(found?.boards[0]?.answer.unplaced).toEqual([]);
+		expect(crew.working).toBe(1); // the one that follows the edits
+	});
+
+	it('finds the same however often it is asked', async () => {
+		const ask = { effort: 100, seed: 1 };
+		const first = await startPlanner(crew.start, 2).look(JOB, { n: 1, ...ask }, silent);
+		const second = await startPlanner(crew.start, 2).look(JOB, { n: 1, ...ask }, silent);
+		expect(second).toEqual(first);
+	});
+
+	it('ends all of them when told to stop, each with the best it has', async () => {
+		const planner = startPlanner(crew.start, 2);
+		let stopping: Promise<void> | void = undefined;
+		const found = await planner.look(JOB, { n: 1, effort: 20_000, seed: 1 }, () => {
+			stopping ??= planner.stop();
+		});
+		await stopping;
+		expect(found?.boards[0]?.faults).toEqual([]);
+		expect(found?.looked.stopped).toBeGreaterThan(0);
+		expect(crew.working).toBe(1);
+	}, 30_000);
+
+	it('sends the others home when an edit comes in, and answers the edit', async () => {
+		const planner = startPlanner(crew.start, 2);
+		const looking = planner.look(JOB, { n: 1, effort: 20_000, seed: 1 }, silent);
+		await vi.waitFor(() => expect(crew.seeds).toHaveLength(2));
+		const made = await planner.plan({ ...JOB, name: 'Edited' }, { n: 2, effort: 100 }, silent);
+		expect(made?.job.name).toBe('Edited');
+		expect(await looking).toBeNull();
+		expect(crew.working).toBe(1);
+	}, 30_000);
+});

@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { plan, savings } from '../../../src/lib/plan';
+import { makePlanner, type Means } from '../../../src/worker/make-planner';
+
+const JOB = {
+	stock: {
+		materials: [{ id: 'ply', name: 'Plywood', nominal: 18, measured: 18 }],
+		sheets: [{ id: 's', material: 'ply', length: 1000, width: 600 }],
+	},
+	parts: [{ id: 'P1', material: 'ply', length: 300, width: 210, count: 12 }],
+};
+const silent = (): void => undefined;
+
+function means(changes: Partial<Means> = {}): Means {
+	let now = 0;
+	return {
+		plan,
+		savings,
+		breathe: () => new Promise((done) => setImmediate(done)),
+		clock: () => (now += 100),
+		...changes,
+	};
+}
+
+describe('the planner behind the screen', () => {
+	it('answers with the plan and tells how far it is', async () => {
+		const told: number[] = [];
+		const made = await makePlanner(means()).plan(JOB, { n: 1, effort: 4000 }, (p) =>
+			told.push(p.done),
+		);
+		expect(made?.parts).toHaveLength(1);
+		expect(told.length).toBeGreaterThan(0);
+		expect(told.every((d) => d >= 0 && d <= 1)).toBe(true);
+	});
+
+	it('lets the newest request overtake the one before', async () => {
+		const planner = makePlanner(means());
+		const old = planner.plan(JOB, { n: 1, effort: 1e9 }, silent);
+		const now = planner.plan(JOB, { n: 2, effort: 100 }, silent);
+		expect(await old).toBeNull();
+		expect((await now)?.parts).toHaveLength(1);
+	});
+
+	it('tells what would save a sheet, and nothing once the job moved on', async () => {
+		const planner = makePlanner(means());
+		const made = await planner.plan(
+			{
+				...JOB,
+				stock: { ...JOB.stock, materials: [{ ...JOB.stock.materials[0], grain: true }] },
+				shop: { saws: [{ id: 's', name: 'Saw', kerf: 3, trim: 0 }] },
+				parts: [
+					{ id: 'A', material: 'ply', length: 600, width: 600 },
+					{ id: 'B', material: 'ply', length: 600, width: 390 },
+				],
+			},
+			{ n: 1, effort: 100 },
+			silent,
+		);
+		const found = await planner.savings(made!, 2);
+		expect(found?.some((s) => s.what === 'Let B lie across the grain.' && s.sheets === 1)).toBe(
+			true,
+		);
+		const late = planner.savings(made!, 3);
+		const next = planner.plan(JOB, { n: 4, effort: 100 }, silent);
+		expect(await late).toBeNull();
+		expect(await next).not.toBeNull();
+	});
+
+	it('takes the best so far when it is stopped', async () => {
+		const planner = makePlanner(means());
+		const endless = planner.plan(
+			{ ...JOB, parts: [{ ...JOB.parts[0], count: 61 }] },
+			{ n: 1, effort: 1e9 },
+			() => void planner.stop(),
+		);
+		const made = await endless;
+		expect(made?.boards[0]?.answer.unplaced).toEqual([]);
+		expect(made?.boards[0]?.faults).toEqual([]);
+	}, 20_000);
+});
