@@ -18,7 +18,7 @@ import { readJob } from './job/reading/read';
 import { layBoards } from './layout/boards/boards';
 import { complaints } from './layout/complaints';
 import type { BoardLayouts, ClothLayouts } from './layout/layouts';
-import { Looking, type Looked, type LookOptions } from './layout/search-session';
+import { SearchSession, type SearchRecord, type SearchOptions } from './layout/search-session';
 import type { Watch } from './layout/pace';
 import { layCloth } from './layout/rolls/rolls';
 import { boardSavings, type Saving } from './layout/boards/savings';
@@ -43,14 +43,14 @@ export interface Plan {
 	readonly quote: Quote;
 	readonly cautions: readonly Caution[];
 	/** The search that found the layouts. */
-	readonly looked: Looked;
+	readonly looked: SearchRecord;
 }
 
 /**
  * Seed and work units of each search (see nest/types Budget): the job's own when absent. `watch` is called between slices
  * of work and resolves to false to stop looking and take the best so far.
  */
-export type PlanOptions = LookOptions;
+export type PlanOptions = SearchOptions;
 
 /**
  * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is wrong comes back as
@@ -60,7 +60,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const read = readJob(file);
 	const { job } = read;
 	const places = placesIn(file);
-	const search = new Looking(job, options);
+	const search = new SearchSession(job, options);
 	const design = designAll(job, places);
 	const cloth = await wrapAll(job, design, places, { ...search.budget, effort: QUICK });
 	const boards = await everyBoard(job, design.parts, search);
@@ -86,7 +86,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 
 /** What would save a sheet: small changes to the job, tried in earnest and ranked by what they save. */
 export async function savings(of: Plan, options: PlanOptions = {}): Promise<Saving[]> {
-	const search = new Looking(of.job, options);
+	const search = new SearchSession(of.job, options);
 	const found: Saving[] = [];
 	for (const [i, boards] of of.boards.entries()) {
 		const stage = `what would save: ${boards.material}`;
@@ -141,7 +141,7 @@ function designAll(job: Job, places: Places): Designed {
 async function everyBoard(
 	job: Job,
 	parts: readonly Part[],
-	search: Looking,
+	search: SearchSession,
 ): Promise<BoardLayouts[]> {
 	const materials = [...new Set(parts.map((p) => p.material))].filter((id) =>
 		job.stock.materials.some((m) => m.id === id),
@@ -170,7 +170,7 @@ async function everyBoard(
 async function everyCloth(
 	job: Job,
 	blanks: readonly Blank[],
-	search: Looking,
+	search: SearchSession,
 ): Promise<ClothLayouts[]> {
 	const cloths: ClothLayouts[] = [];
 	for (const cloth of job.stock.cloths) {

@@ -1,7 +1,7 @@
 import type { Saving } from '../lib/layout/boards/savings';
 import { remember, type Progress } from '../lib/layout/search-session';
 import type { Plan, PlanOptions } from '../lib/plan';
-import type { Ask, Hand } from '../lib/ui/planner';
+import type { Ask, PlanningWorker } from '../lib/ui/planner';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {
@@ -18,7 +18,7 @@ const TELL_EVERY = 60;
 const SAVINGS_EFFORT = 6000;
 
 /** One planner: the newest request wins, the older one is stopped at its next breath and answers null. */
-export function makePlanner(means: Means): Hand {
+export function makePlanner(means: Means): PlanningWorker {
 	const memory = remember();
 	let newest = -1;
 	let stopped = -1;

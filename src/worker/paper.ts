@@ -1,10 +1,10 @@
 import type { Plan } from '../lib/plan';
 import type { Fonts } from '../lib/print/drawing/faces';
-import { isPdf, pdfFiles, plainFiles, type PaperKind } from '../lib/print/output-files';
-import type { FaceUrls, Paper } from '../lib/ui/planner';
+import { isPdf, pdfFiles, plainFiles, type OutputKind } from '../lib/print/output-files';
+import type { FaceUrls, ReadyFile } from '../lib/ui/planner';
 
 /** The papers of a plan as files. Rejects with a sentence when a face cannot be fetched. */
-export async function paper(kind: PaperKind, plan: Plan, faces: FaceUrls): Promise<Paper[]> {
+export async function paper(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<ReadyFile[]> {
 	const files = isPdf(kind) ? pdfFiles(kind, plan, await fonts(faces)) : plainFiles(kind, plan);
 	return files.map(({ name, type, data }) => ({
 		name,

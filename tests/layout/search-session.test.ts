@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Looking, remember } from '../../src/lib/layout/search-session';
+import { SearchSession, remember } from '../../src/lib/layout/search-session';
 import { plan } from '../../src/lib/plan';
 
 const boards = (id: string) => ({ id, name: id, nominal: 18, measured: 18 });
@@ -81,7 +81,7 @@ describe('what was looked for before', () => {
 });
 
 it('told to stop once, it stops every search after that', async () => {
-	const looking = new Looking({ seed: 1, look: null }, { watch: ({ done }) => done < 0.5 });
+	const looking = new SearchSession({ seed: 1, look: null }, { watch: ({ done }) => done < 0.5 });
 	const told = [];
 	for (const done of [0.1, 0.6, 0.2]) told.push(await looking.tell({ stage: '', done }));
 	expect(told).toEqual([true, false, false]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { finish } from '../../src/lib/layout/pace';
+import { runToEnd } from '../../src/lib/layout/pace';
 import { inches, mm, ticks, type Length } from '../../src/lib/measure/length';
 import { auditSheets } from '../../src/lib/nest/audit/audit';
 import { nestSaw } from '../../src/lib/nest/saw/saw';
@@ -20,7 +20,7 @@ function strips(width: Length, strip: Length, kerf: Length): number {
 		keep: { length: mm(1), width: mm(1) },
 		first: 'any',
 	};
-	const answer = finish(nestSaw(problem, { seed: 1, effort: 100 }));
+	const answer = runToEnd(nestSaw(problem, { seed: 1, effort: 100 }));
 	expect(auditSheets(problem, answer)).toEqual([]);
 	return answer.layouts.flatMap((l) => l.placed).length;
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { ClothEdge, Covering, Step } from '../../src/lib/design/covering';
+import type { ClothEdge, Covering, ClothStep } from '../../src/lib/design/covering';
 import { crossings } from '../../src/lib/geometry/meeting/crossing';
 import { area } from '../../src/lib/geometry/extent';
 import type { Outline } from '../../src/lib/geometry/outline';
@@ -42,7 +42,7 @@ const anyEdge = fc.oneof(
 );
 
 /** Layers about the middle of the outline, some of them running past its edge. */
-export const anyStep: fc.Arbitrary<Step> = fc
+export const anyStep: fc.Arbitrary<ClothStep> = fc
 	.record({
 		x: fc.integer({ min: 350, max: 550 }),
 		y: fc.integer({ min: 350, max: 550 }),

@@ -3,7 +3,7 @@ import { createReadStream } from 'node:fs';
 import { parseJobText } from '../../lib/job/reading/text';
 import type { Problem } from '../../lib/job/problems/problem';
 import { readStdin, readText } from '../input';
-import { look, type Patience } from './effort';
+import { answerNest, type EffortLimit } from './effort';
 import { readNest } from './problem';
 import { parse, seconds, wholeNumber } from '../options';
 import { problemJson, problemText } from '../print-problems';
@@ -16,7 +16,7 @@ export async function nestCommand(args: readonly string[]): Promise<number> {
 		seed: { type: 'string' },
 		lines: { type: 'boolean' },
 	});
-	const patience: Patience = {
+	const patience: EffortLimit = {
 		seed: wholeNumber(values, 'seed', 0xffffffff) ?? 1,
 		effort: wholeNumber(values, 'effort', 1e12),
 		seconds: seconds(values),
@@ -34,18 +34,18 @@ export async function nestCommand(args: readonly string[]): Promise<number> {
 
 type Solved = { readonly answer: object } | { readonly problems: readonly Problem[] };
 
-function solve(text: string, patience: Patience): Solved {
+function solve(text: string, patience: EffortLimit): Solved {
 	const read = parseJobText(text);
 	if ('problems' in read) return read;
 	const nest = readNest(read.file);
 	if ('problems' in nest) return nest;
-	const answer = look(nest.nest, patience);
+	const answer = answerNest(nest.nest, patience);
 	const noted = read.twice.map(problemJson);
 	return { answer: noted.length > 0 ? { ...answer, problems: noted } : answer };
 }
 
 /** An answer a line, written as soon as it is found; a line with problems is answered with them. */
-async function everyLine(file: string | undefined, patience: Patience): Promise<number> {
+async function everyLine(file: string | undefined, patience: EffortLimit): Promise<number> {
 	if (file !== undefined) readText(file); // an unreadable file is refused before the first answer
 	const input = file === undefined ? process.stdin : createReadStream(file);
 	let code = 0;

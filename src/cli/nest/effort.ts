@@ -6,7 +6,7 @@ import { rollJson, sheetsJson } from './answer';
 import type { NestProblem } from './problem';
 
 /** How long to look: so many units of work, or until so many seconds are over, whichever is asked for. */
-export interface Patience {
+export interface EffortLimit {
 	readonly seed: number;
 	readonly effort: number | null;
 	readonly seconds: number | null;
@@ -18,7 +18,7 @@ const EFFORT = 100_000;
 const ROUND = 90_000;
 
 /** Searches and gives the answer as it is printed. */
-export function look(nest: NestProblem, patience: Patience): object {
+export function answerNest(nest: NestProblem, patience: EffortLimit): object {
 	const from = performance.now();
 	const spent = () => (performance.now() - from) / 1000;
 	if (nest.kind === 'roll') {
@@ -39,7 +39,7 @@ function rounded(seconds: number): number {
 function within<A extends { readonly proven: boolean; readonly effort: number }>(
 	search: (budget: Budget) => Search<A>,
 	better: (a: A, b: A) => boolean,
-	patience: Patience,
+	patience: EffortLimit,
 	spent: () => number,
 ): A {
 	const { seconds, seed } = patience;

@@ -13,7 +13,7 @@ interface Given {
 	readonly outline?: readonly (readonly [Length, Length])[] | undefined;
 }
 
-export interface Shape {
+export interface PieceShape {
 	readonly length: Length;
 	readonly width: Length;
 	readonly outline?: Outline;
@@ -26,7 +26,7 @@ const NEAR = 16;
  * The piece as the nest takes it: its outline counter-clockwise with its lower left corner at 0,0, its sides those of the
  * outline. Null, with problems, when that cannot be.
  */
-export function shapeOf(piece: Given, path: Path, problems: Problem[]): Shape | null {
+export function shapeOf(piece: Given, path: Path, problems: Problem[]): PieceShape | null {
 	if (!piece.outline) return plainShape(piece, path, problems);
 	const raw: Outline = piece.outline.map(([x, y]) => ({ x, y }));
 	const signed = area(raw);
@@ -60,7 +60,7 @@ export function shapeOf(piece: Given, path: Path, problems: Problem[]): Shape | 
 	return wrong.length > 0 ? null : { length: ticks(length), width: ticks(width), outline };
 }
 
-function plainShape(piece: Given, path: Path, problems: Problem[]): Shape | null {
+function plainShape(piece: Given, path: Path, problems: Problem[]): PieceShape | null {
 	const { length, width } = piece;
 	if (length !== undefined && width !== undefined) return { length, width };
 	const missing = length === undefined ? 'length' : 'width';

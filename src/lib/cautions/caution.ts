@@ -1,4 +1,4 @@
-export type Where = 'summary' | 'sheets' | 'parts' | 'cloth' | 'box' | 'panel' | 'order';
+export type CautionPage = 'summary' | 'sheets' | 'parts' | 'cloth' | 'box' | 'panel' | 'order';
 
 /** A safety note that belongs to this plan. */
 export interface Caution {
@@ -8,7 +8,7 @@ export interface Caution {
 	/** Published source, or 'common practice, no source'. */
 	readonly source: string;
 	/** The pages it is printed on. */
-	readonly where: readonly Where[];
+	readonly where: readonly CautionPage[];
 	/** Parts, cuts or things it is about, for the page that shows them: 'part:B1', 'sheet:ply-18/0', 'box:bench'. */
 	readonly about: readonly string[];
 }

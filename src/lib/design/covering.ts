@@ -20,7 +20,7 @@ export interface ClothEdge {
 }
 
 /** A layer covered together with what lies beneath: the cloth climbs `height` at each of its edges (up or down alike). */
-export interface Step {
+export interface ClothStep {
 	readonly outline: Outline;
 	readonly height: Length;
 	readonly raised: boolean;
@@ -44,7 +44,7 @@ export interface Covering {
 	readonly cloth: string;
 	readonly outline: Outline; // of the board
 	readonly edges: readonly ClothEdge[]; // one per corner of the outline: the edge that leaves it
-	readonly steps: readonly Step[];
+	readonly steps: readonly ClothStep[];
 	readonly windows: readonly Window[];
 	/** Where the nap points, degrees counter-clockwise from +x; -90 is down, the rule for upright panels. */
 	readonly nap: number;

@@ -3,12 +3,12 @@ import type { Problem } from '../job/problems/problem';
 type Path = readonly (string | number)[];
 
 /** Collects every problem of one box, so that one visit to the bench shows them all. */
-export class Trouble {
+export class ProblemLog {
 	readonly problems: Problem[] = [];
 	constructor(private readonly root: Path) {}
 
 	/** All that another one has collected. */
-	add(other: Trouble): void {
+	add(other: ProblemLog): void {
 		this.problems.push(...other.problems);
 	}
 

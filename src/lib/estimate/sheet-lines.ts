@@ -1,5 +1,5 @@
 import type { Job } from '../job/job';
-import type { Sheet } from '../job/stock/stock';
+import type { StockSheet } from '../job/stock/stock';
 import type { BoardLayouts } from '../layout/layouts';
 import { money } from '../measure/money';
 import type { Amount, OrderLine } from './types';
@@ -23,7 +23,7 @@ function countOf(sources: BoardLayouts['sources'], kind: 'owned' | 'buy', id: st
 
 const sheetsOf = (number: number): Amount => ({ number, unit: 'sheets' });
 
-function sheetLine(sheet: Sheet, name: string, fromRack: number, buy: number): OrderLine {
+function sheetLine(sheet: StockSheet, name: string, fromRack: number, buy: number): OrderLine {
 	return {
 		group: 'sheets',
 		id: sheet.id,

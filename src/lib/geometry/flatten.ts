@@ -1,17 +1,21 @@
 import { onArc, sweepForRise, type Arc } from './arc';
 import { arcOfEdge, edgesOf } from './edge';
 import type { Outline, Point } from './outline';
-import { same, snap } from './vector';
+import { same, snapPoint } from './vector';
 
 /** Which way a flattened outline may depart from the true one: a part outward, stock inward, a drawing either way. */
-export type Side = 'outward' | 'inward' | 'nearest';
+export type FlattenSide = 'outward' | 'inward' | 'nearest';
 
 /**
  * The outline with straight edges only, on the grid, nowhere farther than `tolerance` (ticks) from the true one; outward
  * it contains the true outline, inward it lies inside it (the outline being counter-clockwise). One tick of the tolerance
  * goes to the grid.
  */
-export function flatten(outline: Outline, tolerance: number, side: Side = 'nearest'): Outline {
+export function flatten(
+	outline: Outline,
+	tolerance: number,
+	side: FlattenSide = 'nearest',
+): Outline {
 	const points: Point[] = [];
 	for (const e of edgesOf(outline)) {
 		push(points, { x: e.from.x, y: e.from.y });
@@ -30,7 +34,7 @@ function push(points: Point[], p: Point): void {
 }
 
 /** The corners between the ends of an arc. */
-function insideArc(arc: Arc, tolerance: number, side: Side): Point[] {
+function insideArc(arc: Arc, tolerance: number, side: FlattenSide): Point[] {
 	if (side === 'nearest') return chords(arc, tolerance, 0);
 	// A left-turning arc bows out of the outline: its chords lie inside, its tangents outside.
 	return (side === 'outward') === arc.sweep > 0
@@ -47,7 +51,7 @@ function chords(arc: Arc, tolerance: number, side: -1 | 0): Point[] {
 	const n = steps(arc, sweepForRise(arc.radius, tolerance - Math.abs(side)));
 	return Array.from({ length: n - 1 }, (_, k) => {
 		const p = onArc(arc, arc.start + (arc.sweep * (k + 1)) / n, arc.radius + side);
-		return snap(p);
+		return snapPoint(p);
 	});
 }
 
@@ -59,6 +63,6 @@ function tangents(arc: Arc, tolerance: number): Point[] {
 	const step = arc.sweep / n;
 	const radius = arc.radius / Math.cos(step / 2) + 1;
 	return Array.from({ length: n }, (_, k) =>
-		snap(onArc(arc, arc.start + step * (k + 0.5), radius)),
+		snapPoint(onArc(arc, arc.start + step * (k + 0.5), radius)),
 	);
 }

@@ -1,7 +1,7 @@
 import { area } from './extent';
 import { cornerAt } from './edge';
 import type { Corner, Outline, Point } from './outline';
-import { direction, snap } from './vector';
+import { direction, snapPoint } from './vector';
 
 /** A corner with its bulge, leaving the field out for a straight edge. */
 export function corner(p: Point, bulge = 0): Corner {
@@ -19,7 +19,7 @@ export function turned(outline: Outline, degrees: number, about: Point = { x: 0,
 		const x = c.x - about.x;
 		const y = c.y - about.y;
 		const p = { x: about.x + x * d.x - y * d.y, y: about.y + x * d.y + y * d.x };
-		return corner(snap(p), c.bulge);
+		return corner(snapPoint(p), c.bulge);
 	});
 }
 
@@ -51,5 +51,5 @@ export function wound(outline: Outline): Outline {
 
 /** Every size times a factor, snapped to the grid. */
 export function scaled(outline: Outline, factor: number): Outline {
-	return outline.map((c) => corner(snap({ x: c.x * factor, y: c.y * factor }), c.bulge));
+	return outline.map((c) => corner(snapPoint({ x: c.x * factor, y: c.y * factor }), c.bulge));
 }

@@ -1,4 +1,4 @@
-import type { Point } from './outline';
+import type { Outline, Point } from './outline';
 
 /* Plane vectors. Results may be fractions of a tick; `snap` puts a point back on the grid. */
 
@@ -25,8 +25,13 @@ export function unit(a: Point): Point {
 }
 
 /** The nearest point of the grid. */
-export function snap(a: Point): Point {
+export function snapPoint(a: Point): Point {
 	return { x: Math.round(a.x) + 0, y: Math.round(a.y) + 0 };
+}
+
+/** Straight edges through the nearest points of the grid. */
+export function snapOutline(points: readonly Point[]): Outline {
+	return points.map(snapPoint);
 }
 
 /** The direction at `degrees` counter-clockwise from +x; quarter turns are exact. */

@@ -49,7 +49,7 @@ function shown(seen: unknown): string {
 /** More than nothing, at most 100 m. */
 export const size = lengthBetween(0.01, toMm(LONGEST));
 /** Nothing or more, at most 100 m. */
-export const distance = lengthBetween(0, toMm(LONGEST));
+export const distanceField = lengthBetween(0, toMm(LONGEST));
 /** Any place along an axis. */
 export const position = lengthBetween(-toMm(LONGEST), toMm(LONGEST));
 
@@ -63,7 +63,7 @@ export const name = z.string().trim().min(1, 'The name is empty.|Give it a name.
 export const note = z.string().max(4000);
 export const count = z.number().int().min(1).max(10_000);
 export const owned = z.number().int().min(0).max(100_000);
-export const degrees = (low: number, high: number) => z.number().min(low).max(high);
+export const degreesField = (low: number, high: number) => z.number().min(low).max(high);
 export const percent = z.number().min(0).max(1000);
 let perMajor = minorUnits('EUR');
 

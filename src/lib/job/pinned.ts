@@ -1,10 +1,15 @@
 import { z } from './zod';
-import { distance, id, size } from './fields';
+import { distanceField, id, size } from './fields';
 
-const rect = { x: distance, y: distance, length: size, width: size };
+const rect = { x: distanceField, y: distanceField, length: size, width: size };
 const turn = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
 /** What falls off one side of a cut may have been eaten up whole by the kerf. */
-const region = z.strictObject({ x: distance, y: distance, length: distance, width: distance });
+const region = z.strictObject({
+	x: distanceField,
+	y: distanceField,
+	length: distanceField,
+	width: distanceField,
+});
 const partId = z.string().max(200);
 
 const gives = z.strictObject({
@@ -14,7 +19,7 @@ const gives = z.strictObject({
 	nextCut: z.number().int().min(1).exactOptional(),
 });
 
-const spot = z.strictObject({ x: distance, y: distance });
+const spot = z.strictObject({ x: distanceField, y: distanceField });
 
 /** One cut as it was printed; the fields are those of a cut in a layout. */
 const cut = z.strictObject({
@@ -22,8 +27,8 @@ const cut = z.strictObject({
 	kind: z.enum(['trim', 'rip', 'cross', 'slant']),
 	runs: z.enum(['x', 'y']),
 	region,
-	at: distance,
-	fence: distance,
+	at: distanceField,
+	fence: distanceField,
 	fenceEdge: z.enum(['left', 'right', 'bottom', 'top']),
 	gives: z.tuple([gives, gives]),
 	from: spot.exactOptional(),

@@ -22,7 +22,7 @@ export async function pursue<Answer>(
 }
 
 /** Drives a search to its end without a pause. */
-export function finish<Answer>(search: Search<Answer>): Answer {
+export function runToEnd<Answer>(search: Search<Answer>): Answer {
 	for (;;) {
 		const step = search.next();
 		if (step.done) return step.value;

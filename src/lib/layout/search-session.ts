@@ -10,7 +10,7 @@ export interface Progress {
 }
 
 /** The search behind a plan. Kept with the job, it finds the same layouts again, on any machine. */
-export interface Looked {
+export interface SearchRecord {
 	readonly seed: number;
 	readonly effort: number;
 	/** The report at which somebody said 'enough'; null when every search went to its end. */
@@ -29,7 +29,7 @@ interface Remembered {
 	readonly reports: number;
 }
 
-export interface LookOptions {
+export interface SearchOptions {
 	readonly seed?: number;
 	readonly effort?: number;
 	readonly watch?: (progress: Progress) => Promise<boolean> | boolean;
@@ -41,14 +41,14 @@ export interface LookOptions {
  * search takes its first good answer and stops as well. Reports come at the same places in the same job, so that the
  * number of the one at which it was stopped is enough to stop there again.
  */
-export class Looking {
+export class SearchSession {
 	readonly budget: Budget;
 	#reports = 0;
 	#stopped: number | null = null;
 	readonly #last: number | null;
-	readonly #options: LookOptions;
+	readonly #options: SearchOptions;
 
-	constructor(job: Pick<Job, 'seed' | 'look'>, options: LookOptions) {
+	constructor(job: Pick<Job, 'seed' | 'look'>, options: SearchOptions) {
 		const { seed, effort } = options;
 		this.#options = options;
 		this.budget = { seed: seed ?? job.seed, effort: effort ?? job.look?.effort ?? EFFORT };
@@ -56,7 +56,7 @@ export class Looking {
 		this.#last = own ? (job.look?.stopped ?? null) : null;
 	}
 
-	get looked(): Looked {
+	get looked(): SearchRecord {
 		return { ...this.budget, stopped: this.#stopped };
 	}
 

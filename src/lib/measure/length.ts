@@ -16,14 +16,19 @@ export function ticks(n: number): Length {
 	return (n === 0 ? 0 : n) as Length;
 }
 
+/** The nearest tick to a number of ticks that fell between two. */
+export function snap(n: number): Length {
+	return ticks(Math.round(n));
+}
+
 /** Millimetres (any finite number) snapped to the nearest tick. */
 export function mm(n: number): Length {
-	return ticks(Math.round(n * TICKS_PER_MM));
+	return snap(n * TICKS_PER_MM);
 }
 
 /** Inches snapped to the nearest tick. */
 export function inches(n: number): Length {
-	return ticks(Math.round(n * TICKS_PER_INCH));
+	return snap(n * TICKS_PER_INCH);
 }
 
 export function toMm(l: number): number {

@@ -1,5 +1,5 @@
 import { ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from './length';
-import { nearest, whole } from './ratio';
+import { nearestWhole, whole } from './ratio';
 import type { Hand, Reading, Unit } from './reading';
 import { answer, Refusal } from './scan';
 import { readSum, type Units } from './sum';
@@ -45,7 +45,7 @@ export function readLength(text: string, as: Hand): Reading<Length> {
 	return answer(() => {
 		const sum = readSum(text, as.decimal, units);
 		const size = sum.n < 0n ? -sum.n : sum.n;
-		if (size <= FARTHEST.n * sum.d) return ticks(Number(nearest(sum)));
+		if (size <= FARTHEST.n * sum.d) return ticks(Number(nearestWhole(sum)));
 		throw new Refusal(
 			`"${text}" is farther than any job reaches.`,
 			'Check the number and its unit.',

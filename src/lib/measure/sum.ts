@@ -1,4 +1,4 @@
-import { minus, plus, times, type Ratio } from './ratio';
+import { subtractRatios, addRatios, multiplyRatios, type Ratio } from './ratio';
 import { ended, plain, Refusal, skipSpace, take, takeNumber, type Scan } from './scan';
 
 /** The units one kind of quantity may carry, and what one of each is in the unit the reading answers in. */
@@ -53,8 +53,8 @@ function total(terms: { term: Factor; sign: 1 | -1 }[], units: Units): Ratio {
 	}
 	let sum: Ratio = { n: 0n, d: 1n };
 	for (const { term, sign } of terms) {
-		const value = times(term.value, term.unit ?? units.bare);
-		sum = sign > 0 ? plus(sum, value) : minus(sum, value);
+		const value = multiplyRatios(term.value, term.unit ?? units.bare);
+		sum = sign > 0 ? addRatios(sum, value) : subtractRatios(sum, value);
 	}
 	return sum;
 }
@@ -69,7 +69,7 @@ function takeTerm(scan: Scan, units: Units): Factor {
 				`Multiply by a plain number, as in 2 * ${units.example.split(' or ')[0]}.`,
 			);
 		}
-		term = { value: times(term.value, next.value), unit: term.unit ?? next.unit };
+		term = { value: multiplyRatios(term.value, next.value), unit: term.unit ?? next.unit };
 	}
 	return term;
 }
@@ -85,8 +85,8 @@ function takeFactor(scan: Scan, units: Units): Factor {
 	const small = takeNumber(scan);
 	const smallUnit = takeUnit(scan, units) ?? follows.small;
 	if (!small || !same(smallUnit, follows.small)) throw stray(scan, units);
-	const smalls = times(value, { n: unit.n * smallUnit.d, d: unit.d * smallUnit.n });
-	return { value: plus(smalls, small), unit: smallUnit };
+	const smalls = multiplyRatios(value, { n: unit.n * smallUnit.d, d: unit.d * smallUnit.n });
+	return { value: addRatios(smalls, small), unit: smallUnit };
 }
 
 function takeUnit(scan: Scan, units: Units): Ratio | null {

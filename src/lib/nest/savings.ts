@@ -1,4 +1,4 @@
-import { mm, ticks, toMm } from '../measure/length';
+import { mm, ticks, toMm, snap } from '../measure/length';
 import { boundOf } from './saw/bound';
 import { nestSaw } from './saw/saw';
 import { sawModel } from './saw/model';
@@ -76,7 +76,7 @@ function sawChanges(problem: SawProblem): Change[] {
 		problem.kerf === 0
 			? []
 			: KERFS.map((share): Change => {
-					const kerf = ticks(Math.round(problem.kerf * share));
+					const kerf = snap(problem.kerf * share);
 					const what = `Use a blade with a kerf of ${Math.round(toMm(kerf) * 100) / 100} mm.`;
 					return { kind: 'kerf', pieces: [], what, problem: { ...problem, kerf } };
 				});

@@ -10,7 +10,7 @@ import { sheetDrawing } from './sheet/drawing';
 import { drawingSvg } from './pens/svg';
 
 /** A paper as a file. */
-export interface PaperFile {
+export interface OutputFile {
 	readonly name: string;
 	readonly type: string;
 	readonly data: string | Uint8Array;
@@ -24,12 +24,12 @@ const PDFS = {
 
 /** Papers that need the faces. */
 export type PdfKind = keyof typeof PDFS;
-export type PaperKind = PdfKind | 'order' | 'cutting-list' | 'layouts';
+export type OutputKind = PdfKind | 'order' | 'cutting-list' | 'layouts';
 
-export const isPdf = (kind: PaperKind): kind is PdfKind => kind in PDFS;
+export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;
 
 /** One PDF; none when it would have no pages. */
-export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): PaperFile[] {
+export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] {
 	const { job } = plan;
 	const pages = PDFS[kind].pages(plan);
 	if (pages.length === 0) return [];
@@ -38,7 +38,7 @@ export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): PaperFile[] {
 }
 
 /** Lists as CSV, or every sheet and roll as SVG. */
-export function plainFiles(kind: Exclude<PaperKind, PdfKind>, plan: Plan): PaperFile[] {
+export function plainFiles(kind: Exclude<OutputKind, PdfKind>, plan: Plan): OutputFile[] {
 	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
 	const data = kind === 'order' ? orderCsv(plan) : cuttingListCsv(plan);
 	return [{ name: `${kind}.csv`, type: 'text/csv', data }];
@@ -50,7 +50,7 @@ const SVG = 'image/svg+xml';
 const ROOM = { width: 400, height: 260 };
 
 /** A layout that failed its audit is not drawn. */
-function sheetFiles(plan: Plan): PaperFile[] {
+function sheetFiles(plan: Plan): OutputFile[] {
 	return plan.boards
 		.filter((boards) => boards.faults.length === 0)
 		.flatMap((boards) =>
@@ -62,7 +62,7 @@ function sheetFiles(plan: Plan): PaperFile[] {
 		);
 }
 
-function rollFiles(plan: Plan): PaperFile[] {
+function rollFiles(plan: Plan): OutputFile[] {
 	return plan.cloths
 		.flatMap((cloth) => cloth.rolls)
 		.filter((roll) => roll.faults.length === 0)

@@ -1,4 +1,4 @@
-import { at } from './state/path';
+import { valueAt } from './state/path';
 
 /** Hands the person a file to keep. */
 export function download(name: string, type: string, content: BlobPart): void {
@@ -13,7 +13,7 @@ export function download(name: string, type: string, content: BlobPart): void {
 
 /** A job as the file it opens from again, named after it. */
 export function saveJob(file: unknown): void {
-	const name = at(file, ['name']);
+	const name = valueAt(file, ['name']);
 	const title = typeof name === 'string' ? name : '';
 	download(fileName(title, 'json'), 'application/json', JSON.stringify(file, null, '\t'));
 }

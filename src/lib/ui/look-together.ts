@@ -1,7 +1,7 @@
 import type { Progress } from '../layout/search-session';
 import type { Plan } from '../plan';
 import { isBetter } from './best-plan';
-import type { Hand, LookAsk } from './planner';
+import type { PlanningWorker, LookAsk } from './planner';
 
 /**
  * Several searches side by side, each hand with a seed of its own, counted on from the asked one. The best plan wins; among
@@ -9,7 +9,7 @@ import type { Hand, LookAsk } from './planner';
  * done without; null when none answers. Rejects when every hand broke.
  */
 export async function lookTogether(
-	hands: readonly Pick<Hand, 'plan'>[],
+	hands: readonly Pick<PlanningWorker, 'plan'>[],
 	file: unknown,
 	ask: LookAsk,
 	tell: (progress: Progress) => void,

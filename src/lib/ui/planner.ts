@@ -1,10 +1,10 @@
 import type { Progress } from '../layout/search-session';
 import type { Saving } from '../layout/boards/savings';
 import type { Plan } from '../plan';
-import type { PaperKind } from '../print/output-files';
+import type { OutputKind } from '../print/output-files';
 
 /** What the page asks of one worker that plans. */
-export interface Hand {
+export interface PlanningWorker {
 	/** The plan; null when a newer request overtook this one. */
 	plan(file: unknown, ask: Ask, tell: (progress: Progress) => void): Promise<Plan | null>;
 	/** What would save a sheet; null when a newer request overtook this one. */
@@ -14,7 +14,7 @@ export interface Hand {
 }
 
 /** What it asks of all of them. */
-export interface Planner extends Hand {
+export interface Planner extends PlanningWorker {
 	/** The best plan of several searches side by side, each with its own seed from the asked one on; null when overtaken. */
 	look(file: unknown, ask: LookAsk, tell: (progress: Progress) => void): Promise<Plan | null>;
 }
@@ -22,7 +22,7 @@ export interface Planner extends Hand {
 /** What it asks of the one that prints. */
 export interface Printer {
 	/** Papers of a plan. Rejects with a sentence when a face cannot be fetched. */
-	paper(kind: PaperKind, plan: Plan, faces: FaceUrls): Promise<readonly Paper[]>;
+	paper(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<readonly ReadyFile[]>;
 }
 
 export interface Ask {
@@ -40,7 +40,7 @@ export interface LookAsk extends Ask {
 }
 
 /** A file ready to be kept. */
-export interface Paper {
+export interface ReadyFile {
 	readonly name: string;
 	readonly type: string;
 	readonly bytes: Uint8Array;

@@ -8,7 +8,7 @@ export const SAMPLES: readonly string[] = Object.keys(files)
 	.sort();
 
 /** The one a newcomer finds open. */
-export const FIRST = 'camper-bench';
+export const FIRST_SAMPLE = 'camper-bench';
 
 /** Throws `bug:` on a name that is not in SAMPLES. */
 export async function sample(name: string): Promise<JobFile> {

@@ -1,6 +1,6 @@
 import { proxy, wrap, type Remote } from 'comlink';
 import { lookTogether } from './look-together';
-import type { Hand, Planner, Printer } from './planner';
+import type { PlanningWorker, Planner, Printer } from './planner';
 
 /** How long a worker may stay silent after 'stop' before it is given up and another one started. */
 const PATIENCE = 8000;
@@ -43,7 +43,7 @@ export function startPlanner(
 	};
 }
 
-interface EndableHand extends Hand {
+interface EndableHand extends PlanningWorker {
 	/** Ends the worker; what it was asked answers null. */
 	end(): void;
 }
@@ -54,11 +54,11 @@ interface EndableHand extends Hand {
  */
 function startHand(start: () => Worker): EndableHand {
 	let worker: Worker | null = null;
-	let remote: Remote<Hand> | null = null;
+	let remote: Remote<PlanningWorker> | null = null;
 	let giveUp: ((nothing: null) => void) | null = null;
-	const ready = (): Remote<Hand> => {
+	const ready = (): Remote<PlanningWorker> => {
 		worker ??= start();
-		return (remote ??= wrap<Hand>(worker));
+		return (remote ??= wrap<PlanningWorker>(worker));
 	};
 	const end = (): void => {
 		worker?.terminate();

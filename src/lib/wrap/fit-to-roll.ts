@@ -2,11 +2,17 @@ import { boundsOfPoints } from '../geometry/edge';
 import type { Rect } from '../geometry/outline';
 import type { Problem } from '../job/problems/problem';
 import type { Cloth } from '../job/stock/stock';
-import { ticks, type Length } from '../measure/length';
+import { ticks, type Length, snap } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import type { Blank, BlankMark } from './blank';
 import { stageNote, type Pace } from './stages';
-import { cutAlong, partsOf, wholePiece, type Piece, type SeamLine } from './marks/cut-along';
+import {
+	cutAlong,
+	clothParts,
+	wholePiece,
+	type ClothPiece,
+	type SeamLine,
+} from './marks/cut-along';
 
 /** The roll a blank has to come off, and how it is seamed when it does not. */
 export interface RollFit {
@@ -34,7 +40,7 @@ const MOST_PARTS = 6;
 
 /** A blank made to fit the roll: as it is, cut at the seams the person placed, or at seams offered where they are seen least. */
 export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fitted {
-	let pieces: readonly Piece[] = [wholePiece(blank)];
+	let pieces: readonly ClothPiece[] = [wholePiece(blank)];
 	for (const seam of fit.seams) pieces = pieces.flatMap((p) => cutAlong(p, seam, fit.overlap));
 	const problems: Problem[] = [];
 	const fitted = pieces.flatMap((piece) => {
@@ -48,10 +54,11 @@ export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fi
 	const lap = showLength(fit.overlap, fit.ruler);
 	const note = `Lay the parts over each other by ${lap} and cut through both layers in one stroke along the seam line.`;
 	return {
-		blanks: fitted.length > 0 ? partsOf(blank, fitted, note).map((b) => staged(b, fit.pace)) : [],
+		blanks:
+			fitted.length > 0 ? clothParts(blank, fitted, note).map((b) => staged(b, fit.pace)) : [],
 		problems,
 		seams: Math.max(0, fitted.length - 1),
-		seamLength: ticks(Math.round(fitted.reduce((sum, p) => sum + seamOf(p), 0) / 2)),
+		seamLength: snap(fitted.reduce((sum, p) => sum + seamOf(p), 0) / 2),
 	};
 }
 
@@ -62,21 +69,21 @@ function staged(blank: Blank, pace?: Pace): Blank {
 }
 
 /** Each seam is marked on both of its parts. */
-function seamOf(piece: Piece): number {
+function seamOf(piece: ClothPiece): number {
 	return piece.marks
 		.filter((m) => m.kind === 'seam')
 		.reduce((sum, { line: [a, b] }) => sum + (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0), 0);
 }
 
 export interface Split {
-	readonly pieces: readonly Piece[];
+	readonly pieces: readonly ClothPiece[];
 	/** A seam could not be kept off windows, holes and steps. */
 	readonly crossed: boolean;
 }
 
 /** A piece cut along the roll into as few parts as its width needs; null when that is too many. */
 export function splitToWidth(
-	piece: Piece,
+	piece: ClothPiece,
 	fit: Pick<RollFit, 'usable' | 'overlap' | 'nap' | 'column'>,
 	anyWay: boolean,
 ): Split | null {
@@ -89,7 +96,7 @@ export function splitToWidth(
 	const n = Math.ceil((box.width - overlap) / (usable - overlap));
 	if (usable <= 2 * overlap || n > MOST_PARTS) return null;
 	const places = seamPlaces(piece, box, n, { usable, overlap, column });
-	let pieces: Piece[] = [piece];
+	let pieces: ClothPiece[] = [piece];
 	for (const { y } of places) {
 		const seam = { from: { x: box.x, y }, to: { x: box.x + 1, y } };
 		pieces = pieces.flatMap((p) => cutAlong(p, seam, overlap));
@@ -116,7 +123,7 @@ interface Widths {
  * where a column of it starts.
  */
 function seamPlaces(
-	piece: Piece,
+	piece: ClothPiece,
 	{ y: start, width }: Rect,
 	n: number,
 	{ usable, overlap, column }: Widths,
@@ -154,15 +161,15 @@ function columnsNear(ideal: number, first: number, column: number): number[] {
 	return [k - 1, k, k + 1, k + 2].filter((i) => i > 0).map((i) => first + i * column);
 }
 
-function wideText(blank: Blank, piece: Piece, fit: RollFit): string {
-	const width = showLength(ticks(Math.round(boundsOfPoints(piece.outline).width)), fit.ruler);
-	const usable = showLength(ticks(Math.round(fit.usable ?? 0)), fit.ruler);
+function wideText(blank: Blank, piece: ClothPiece, fit: RollFit): string {
+	const width = showLength(snap(boundsOfPoints(piece.outline).width), fit.ruler);
+	const usable = showLength(snap(fit.usable ?? 0), fit.ruler);
 	return `The cloth of ${blank.name} is ${width} wide across the roll, and the widest roll gives ${usable}`;
 }
 
 function offered(
 	blank: Blank,
-	piece: Piece,
+	piece: ClothPiece,
 	split: Split,
 	fit: RollFit,
 	path: Problem['path'],
@@ -177,7 +184,7 @@ function offered(
 	};
 }
 
-function refused(blank: Blank, piece: Piece, fit: RollFit, path: Problem['path']): Problem {
+function refused(blank: Blank, piece: ClothPiece, fit: RollFit, path: Problem['path']): Problem {
 	return {
 		path,
 		kind: 'stop',

@@ -2,7 +2,7 @@ import type { Covering } from '../design/covering';
 import type { Need } from '../design/need';
 import type { Problem } from '../job/problems/problem';
 import type { Cloth } from '../job/stock/stock';
-import { ticks, type Length } from '../measure/length';
+import { type Length, snap } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
@@ -70,8 +70,8 @@ function crowdedFlaps(
 	const short = flaps.filter((f) => f.folds && f.total < f.wanted - 1);
 	if (short.length === 0) return [];
 	const worst = short.reduce((a, b) => (b.total / b.wanted < a.total / a.wanted ? b : a));
-	const left = showLength(ticks(Math.round(worst.total)), ruler);
-	const wanted = showLength(ticks(Math.round(worst.wanted)), ruler);
+	const left = showLength(snap(worst.total), ruler);
+	const wanted = showLength(snap(worst.wanted), ruler);
 	return [
 		{
 			path,

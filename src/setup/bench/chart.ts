@@ -1,4 +1,4 @@
-import type { GrowthRow, Table } from './families';
+import type { GrowthRow, BenchTable } from './families';
 
 /* Bars per class for sheets above the bound, and time against pieces; plain SVG, readable without colour. */
 
@@ -9,7 +9,7 @@ const LEFT = 46;
 const text = (x: number, y: number, words: string, anchor = 'middle'): string =>
 	`<text x="${x}" y="${y}" text-anchor="${anchor}">${words}</text>`;
 
-function bars(table: Table, top: number): string {
+function bars(table: BenchTable, top: number): string {
 	const rows = [...table.rows, table.total];
 	const above = (n: number, bound: number): number => (100 * (n - bound)) / Math.max(1, bound);
 	const most = Math.max(
@@ -66,7 +66,7 @@ function growth(rows: readonly GrowthRow[], top: number): string {
 	].join('\n');
 }
 
-export function chart(tables: readonly Table[], rows: readonly GrowthRow[] | null): string {
+export function chart(tables: readonly BenchTable[], rows: readonly GrowthRow[] | null): string {
 	const parts = tables.map((t, i) => bars(t, 10 + i * BAR_HIGH));
 	const below = 20 + tables.length * BAR_HIGH;
 	if (rows) parts.push(growth(rows, below));

@@ -14,7 +14,7 @@ export interface ClassRow {
 	readonly seconds: number;
 }
 
-export interface Table {
+export interface BenchTable {
 	readonly title: string;
 	readonly turns: 'any' | 'half';
 	readonly rows: readonly ClassRow[];
@@ -62,7 +62,7 @@ function sheetsTable(
 	turns: 'any' | 'half',
 	allowance: Allowance,
 	note: Note,
-): Table {
+): BenchTable {
 	const groups = new Map<string, Tally>();
 	const total = emptyTally();
 	for (const instance of instances) {
@@ -93,7 +93,7 @@ export function classTables(
 	each: number | null,
 	allowance: Allowance,
 	note: Note,
-): Table[] {
+): BenchTable[] {
 	const shared = each === null ? published(root, 'class-bw-mv') : null;
 	const instances = shared?.instances ?? madeByClass(each ?? 1, allowance.seed);
 	const title = shared ? 'Published instances, ten classes' : 'Instances by the class definitions';

@@ -1,4 +1,4 @@
-import type { GrowthRow, Table, UseRow } from './families';
+import type { GrowthRow, BenchTable, UseRow } from './families';
 import { growthPower } from './families';
 
 /** A table in plain text that is also a table where text is set. */
@@ -10,7 +10,7 @@ function grid(head: readonly string[], rows: readonly (readonly string[])[]): st
 	return [line(head), rule, ...rows.map(line)].join('\n');
 }
 
-export function sheetsText(table: Table): string {
+export function sheetsText(table: BenchTable): string {
 	const turning = table.turns === 'any' ? 'quarter turns' : 'fixed orientation';
 	const head = [
 		'class',

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { ticks } from '../../lib/measure/length';
+import { ticks, snap } from '../../lib/measure/length';
 import { random } from '../../lib/nest/random';
 import type { RollProblem } from '../../lib/nest/types';
 
@@ -101,7 +101,7 @@ export function scaleOf(instance: StripInstance): number {
 
 export function stripProblem(instance: StripInstance, turned: boolean): RollProblem {
 	const scale = scaleOf(instance);
-	const size = (n: number) => ticks(Math.round(n * scale));
+	const size = (n: number) => snap(n * scale);
 	return {
 		width: size(instance.width),
 		gap: ticks(0),

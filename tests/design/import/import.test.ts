@@ -3,12 +3,12 @@ import fc from 'fast-check';
 import { drawShape } from '../../../src/lib/design/panel/fit/draw-shape';
 import type { Drawn, Undrawn } from '../../../src/lib/design/shape/drawn';
 import { area, bounds, perimeter } from '../../../src/lib/geometry/extent';
-import { shape } from '../../../src/lib/job/panel/outline';
+import { outlineShape } from '../../../src/lib/job/panel/outline';
 import { alongEdge, edgesOf } from '../../../src/lib/geometry/edge';
 import { expectReadOrRefused, said, sizes } from '../panel/drawn-figures';
 import { dxfFile, entity, polyline, section, type Pair } from './dxf-text';
 
-const drawing = (file: unknown): Drawn | Undrawn => drawShape(shape.parse(file));
+const drawing = (file: unknown): Drawn | Undrawn => drawShape(outlineShape.parse(file));
 const svg = (text: string, more: object = {}): Drawn | Undrawn =>
 	drawing({ kind: 'svg', text, unit: 'mm', ...more });
 const dxf = (entities: Pair[], more: object = {}, unit = 4): Drawn | Undrawn =>

@@ -4,7 +4,7 @@ import { squareUp } from '../../../src/lib/design/import/square-up';
 import { drawShape } from '../../../src/lib/design/panel/fit/draw-shape';
 import { planPanel } from '../../../src/lib/design/panel/plan-panel';
 import { readJob } from '../../../src/lib/job/reading/read';
-import { shape } from '../../../src/lib/job/panel/outline';
+import { outlineShape } from '../../../src/lib/job/panel/outline';
 import { OUTLINE_SEEN, PAPER_SEEN, picture, seen, TRUE_OUTLINE } from '../panel/picture';
 import { bounds } from '../../../src/lib/geometry/extent';
 import type { Point } from '../../../src/lib/geometry/outline';
@@ -83,7 +83,7 @@ describe('the traced sample', () => {
 		expect(plan.problems[0]!.what).toMatch(/expect the outline to be off by up to \d(\.\d)? mm/);
 		const cuts = [{ chamfer: 15 }, ...Array.from({ length: 5 }, () => ({ radius: 22 }))];
 		const points = TRUE_OUTLINE.map((p, i) => ({ ...p, cut: cuts[i] }));
-		const truth = bounds(drawShape(shape.parse({ kind: 'polyline', points })).outline!);
+		const truth = bounds(drawShape(outlineShape.parse({ kind: 'polyline', points })).outline!);
 		const box = plan.detail!.fit.sizes.opening;
 		expect(Math.abs(box.length - truth.length) / 1600).toBeLessThan(1.5);
 		expect(Math.abs(box.width - truth.width) / 1600).toBeLessThan(1.5);
@@ -91,7 +91,7 @@ describe('the traced sample', () => {
 
 	test('a known length that does not fit is told', () => {
 		const traced = (file as { panels: [{ opening: Record<string, unknown> }] }).panels[0].opening;
-		const wrong = drawShape(shape.parse({ ...traced, paper: 'letter' }));
+		const wrong = drawShape(outlineShape.parse({ ...traced, paper: 'letter' }));
 		expect(wrong.complaints.map((c) => c.what).join(' ')).toContain('The known length is 520 mm');
 	});
 });

@@ -4,7 +4,7 @@ import { drawShape } from '../../../src/lib/design/panel/fit/draw-shape';
 import type { Drawn, Undrawn } from '../../../src/lib/design/shape/drawn';
 import { curveThrough } from '../../../src/lib/design/import/dxf/fit-spline';
 import { nearestOnEdge, edgesOf } from '../../../src/lib/geometry/edge';
-import { shape } from '../../../src/lib/job/panel/outline';
+import { outlineShape } from '../../../src/lib/job/panel/outline';
 import { toMm } from '../../../src/lib/measure/length';
 import { expectReadOrRefused, said, sizes } from './drawn-figures';
 import { dxfFile, entity, polyline, section, type Pair } from '../import/dxf-text';
@@ -21,7 +21,7 @@ const file = (blocks: Pair[][], entities: Pair[][]): string =>
 	dxfFile(section('BLOCKS', blocks.flat()), section('ENTITIES', entities.flat()));
 
 const read = (text: string, more: object = {}): Drawn | Undrawn =>
-	drawShape(shape.parse({ kind: 'dxf', unit: 'mm', text, ...more }));
+	drawShape(outlineShape.parse({ kind: 'dxf', unit: 'mm', text, ...more }));
 const drawn = (blocks: Pair[][], entities: Pair[][], more: object = {}) =>
 	read(file(blocks, entities), more);
 

@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import fc from 'fast-check';
 import { readAdvances } from '../../../src/setup/faces/ttf';
-import { advances, runsOf, type Face } from '../../../src/lib/print/drawing/faces';
+import { advances, faceRuns, type Face } from '../../../src/lib/print/drawing/faces';
 import { shortened, textWidth, wrapped } from '../../../src/lib/print/drawing/text-width';
 import { FONTS } from '../fixture';
 
@@ -23,27 +23,27 @@ describe('the width table', () => {
 
 describe('runs of faces', () => {
 	it('keeps Latin with its marks, fractions and arrows in the condensed face', () => {
-		expect(runsOf('Łódź ½″ Größe € → ≤', 'regular')).toEqual([
+		expect(faceRuns('Łódź ½″ Größe € → ≤', 'regular')).toEqual([
 			{ face: 'regular', text: 'Łódź ½″ Größe € → ≤' },
 		]);
 	});
 
 	it('sets Greek and Cyrillic in the fallback, and comes back', () => {
-		expect(runsOf('A Ελένη B', 'semibold').map((r) => r.face)).toEqual([
+		expect(faceRuns('A Ελένη B', 'semibold').map((r) => r.face)).toEqual([
 			'semibold',
 			'fallback',
 			'semibold',
 		]);
-		expect(runsOf('Кириллица', 'regular')).toEqual([{ face: 'fallback', text: 'Кириллица' }]);
+		expect(faceRuns('Кириллица', 'regular')).toEqual([{ face: 'fallback', text: 'Кириллица' }]);
 	});
 
 	it('joins accents to their letters', () => {
-		expect(runsOf('Lo\u0301dz\u0301', 'regular')).toEqual([{ face: 'regular', text: 'Lódź' }]);
+		expect(faceRuns('Lo\u0301dz\u0301', 'regular')).toEqual([{ face: 'regular', text: 'Lódź' }]);
 	});
 
 	it('shows an empty box for a letter no face has, and never loses the rest of the line', () => {
 		expect(
-			runsOf('a\u{1f600}b\u4e2d', 'regular')
+			faceRuns('a\u{1f600}b\u4e2d', 'regular')
 				.map((r) => r.text)
 				.join(''),
 		).toBe('a□b□');
@@ -52,7 +52,7 @@ describe('runs of faces', () => {
 	it('keeps all letters, whatever the text', () => {
 		fc.assert(
 			fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), (text) => {
-				const joined = runsOf(text, 'regular')
+				const joined = faceRuns(text, 'regular')
 					.map((r) => r.text)
 					.join('');
 				expect([...joined].length).toBe(

@@ -5,15 +5,15 @@ import type { Outline } from '../../../src/lib/geometry/outline';
 import { TICKS_PER_MM, mm } from '../../../src/lib/measure/length';
 import { clipped } from '../../../src/lib/print/drawing/clip';
 import { arrowhead, dimension, running, spread } from '../../../src/lib/print/marks/dimension';
-import type { Step } from '../../../src/lib/print/drawing/drawing';
+import type { PathStep } from '../../../src/lib/print/drawing/drawing';
 import { hatch, type Hatch } from '../../../src/lib/print/drawing/hatch';
 import {
 	arc,
-	circle,
+	circlePath,
 	line,
 	outlineSteps,
 	polygon,
-	ring,
+	ringPath,
 	type Spot,
 } from '../../../src/lib/print/drawing/path';
 import { placed } from '../../../src/lib/print/drawing/place';
@@ -27,7 +27,7 @@ const shoelace = (spots: readonly Spot[]) =>
 		return sum + (p.x * q.y - q.x * p.y) / 2;
 	}, 0);
 
-const ends = (steps: readonly Step[]): Spot[] =>
+const ends = (steps: readonly PathStep[]): Spot[] =>
 	steps.flatMap((s) => (s[0] === 'Z' ? [] : [{ x: s.at(-2) as number, y: s.at(-1) as number }]));
 
 /** A plate with a rounded corner and a hollow one. */
@@ -65,11 +65,11 @@ describe('paths', () => {
 
 	it('lays an outline on paper at its scale, upside up, mirrored on demand', () => {
 		const view = { x: 100, y: 200, scale: 0.5 };
-		const flat = ring(PLATE, view);
+		const flat = ringPath(PLATE, view);
 		const mm2 = area(PLATE) / TICKS_PER_MM ** 2;
 		expect(Math.abs(shoelace(flat))).toBeCloseTo(mm2 / 4, 0);
 		expect(flat[0]).toEqual({ x: 100, y: 200 });
-		const mirror = ring(PLATE, { ...view, mirror: true });
+		const mirror = ringPath(PLATE, { ...view, mirror: true });
 		expect(Math.abs(shoelace(mirror))).toBeCloseTo(mm2 / 4, 0);
 		expect(Math.min(...mirror.map((s) => s.x))).toBeCloseTo(60, 6);
 		expect(Math.max(...mirror.map((s) => s.x))).toBeCloseTo(100, 6);
@@ -98,7 +98,7 @@ describe('hatches', () => {
 		'offcut',
 		'waste',
 	];
-	const outline = ring(PLATE, { x: 10, y: 90, scale: 1 });
+	const outline = ringPath(PLATE, { x: 10, y: 90, scale: 1 });
 	const hole = [
 		{ x: 30, y: 50 },
 		{ x: 60, y: 50 },
@@ -238,7 +238,7 @@ describe('clipping', () => {
 
 	it('turns curves into chords that depart by less than 0.02 mm', () => {
 		for (const r of [5, 60, 300]) {
-			const steps = clipped(circle(0, 0, r), { x: -400, y: -400, width: 800, height: 800 });
+			const steps = clipped(circlePath(0, 0, r), { x: -400, y: -400, width: 800, height: 800 });
 			const spots = ends(steps);
 			spots.forEach((p, i) => {
 				const q = spots[i + 1];

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { planPanel } from '../../../src/lib/design/panel/plan-panel';
-import { sectionOf } from '../../../src/lib/design/panel/layers/section';
+import { panelSectionOf } from '../../../src/lib/design/panel/layers/section';
 import { regionArea } from '../../../src/lib/geometry/shaping/clip';
 import type { Job } from '../../../src/lib/job/job';
 import { readJob } from '../../../src/lib/job/reading/read';
@@ -100,7 +100,7 @@ test('section A-A: the cloth in the cut has the thickness of the cloth', () => {
 		cloth: 'carpet',
 		layers: [{ id: 'step', outline: { shape: rect(100, 100), x: 100, y: 50 }, material: 'ply-6' }],
 	});
-	const section = sectionOf(plan.detail!)!;
+	const section = panelSectionOf(plan.detail!)!;
 	expect(section.boards.map((b) => [b.to - b.from, b.high - b.low])).toEqual([
 		[mm(300), mm(12)],
 		[mm(100), mm(6)],

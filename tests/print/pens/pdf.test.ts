@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from '../../../src/lib/print/drawing/drawing';
 import { printPack } from '../../../src/lib/print/pack';
-import { circle, line, rect } from '../../../src/lib/print/drawing/path';
+import { circlePath, line, rect } from '../../../src/lib/print/drawing/path';
 import { writePdf } from '../../../src/lib/print/pens/pdf';
 import { drawingSvg } from '../../../src/lib/print/pens/svg';
 import { textWidth } from '../../../src/lib/print/drawing/text-width';
@@ -110,7 +110,7 @@ describe('the two pens', () => {
 	const marks: Page['marks'] = [
 		{ kind: 'path', steps: line(30, 40, 130, 40), line: 'wide', of: 'part:a' },
 		{ kind: 'path', steps: rect(30, 60, 25, 15), line: 'narrow', fill: 'sunk' },
-		{ kind: 'path', steps: circle(90, 90, 10), line: 'chain' },
+		{ kind: 'path', steps: circlePath(90, 90, 10), line: 'chain' },
 		{ kind: 'text', x: 105, y: 120, text: 'middle', size: 4, anchor: 'middle' },
 		{ kind: 'text', x: 150, y: 200, text: 'turned end', size: 4, anchor: 'end', turn: 90 },
 	];

@@ -4,7 +4,7 @@ import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
 import { isBetter } from '../../../src/lib/ui/best-plan';
 import { lookTogether } from '../../../src/lib/ui/look-together';
-import type { Ask, Hand } from '../../../src/lib/ui/planner';
+import type { Ask, PlanningWorker } from '../../../src/lib/ui/planner';
 import { samplePlan } from '../../print/fixture';
 
 const SAMPLE = samplePlan();
@@ -21,7 +21,7 @@ function at(price: number, seed: number): Plan {
 }
 
 /** A hand that finds plans of these prices by seed, later ones sooner: who answers first must not matter. */
-function hand(prices: Readonly<Record<number, number>>): Pick<Hand, 'plan'> {
+function hand(prices: Readonly<Record<number, number>>): Pick<PlanningWorker, 'plan'> {
 	return {
 		plan: async (_, { seed = 0 }: Ask) => {
 			await new Promise((done) => setTimeout(done, 20 - seed));
@@ -42,7 +42,9 @@ describe('several searches side by side', () => {
 	});
 
 	it('do without a hand that breaks or has nothing to say', async () => {
-		const broken: Pick<Hand, 'plan'> = { plan: () => Promise.reject(new Error('no room')) };
+		const broken: Pick<PlanningWorker, 'plan'> = {
+			plan: () => Promise.reject(new Error('no room')),
+		};
 		const hands = [broken, hand({}), hand({ 7: 700 })];
 		expect((await lookTogether(hands, {}, ASK, silent))?.looked.seed).toBe(7);
 		expect(await lookTogether([hand({})], {}, ASK, silent)).toBeNull();
@@ -50,7 +52,7 @@ describe('several searches side by side', () => {
 	});
 
 	it('tell how far they are together', async () => {
-		const half: Pick<Hand, 'plan'> = {
+		const half: Pick<PlanningWorker, 'plan'> = {
 			plan: async (_, __, tell) => {
 				tell({ stage: 'boards', done: 0.5 });
 				return null;

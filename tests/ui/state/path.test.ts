@@ -1,12 +1,20 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
-import { at, insert, listAt, move, put, remove, startsWith } from '../../../src/lib/ui/state/path';
+import {
+	valueAt,
+	insert,
+	listAt,
+	move,
+	put,
+	remove,
+	startsWith,
+} from '../../../src/lib/ui/state/path';
 
 const paths = fc.array(fc.oneof(fc.constantFrom('a', 'b', 'name'), fc.nat(3)), { maxLength: 5 });
 
 describe('a value put somewhere', () => {
 	test.prop([fc.jsonValue(), paths, fc.integer()])('is found there again', (root, path, value) => {
-		expect(at(put(root, path, value), path)).toBe(value);
+		expect(valueAt(put(root, path, value), path)).toBe(value);
 	});
 
 	test.prop([fc.dictionary(fc.constantFrom('a', 'b'), fc.jsonValue()), fc.integer()])(
@@ -15,7 +23,7 @@ describe('a value put somewhere', () => {
 			const before = structuredClone(root);
 			const after = put(root, ['a'], value);
 			expect(root).toEqual(before);
-			expect(at(after, ['b'])).toBe(at(root, ['b']));
+			expect(valueAt(after, ['b'])).toBe(valueAt(root, ['b']));
 		},
 	);
 
@@ -28,8 +36,8 @@ describe('a value put somewhere', () => {
 	});
 
 	it('never reaches into a prototype', () => {
-		expect(at({}, ['constructor'])).toBeUndefined();
-		expect(at(put({}, ['__proto__', 'bad'], 1), ['bad'])).toBeUndefined();
+		expect(valueAt({}, ['constructor'])).toBeUndefined();
+		expect(valueAt(put({}, ['__proto__', 'bad'], 1), ['bad'])).toBeUndefined();
 		expect(({} as Record<string, unknown>)['bad']).toBeUndefined();
 	});
 });

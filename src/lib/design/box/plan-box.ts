@@ -1,5 +1,5 @@
 import type { Box } from '../../job/box/box';
-import type { Shape } from '../../job/box/shape';
+import type { BoxShape } from '../../job/box/shape';
 import type { Job } from '../../job/job';
 import type { Problem } from '../../job/problems/problem';
 import type { Need } from '../need';
@@ -13,15 +13,15 @@ import { bareAir, fillSwept, type Inside } from './inside/inside';
 import { letter } from './board/letters';
 import { needs, seamNeeds } from './board/needs';
 import { partOf } from './board/part-of';
-import { Rack } from './rack';
-import { sectionOf, shellOf } from './shell/shell';
-import type { Section } from './shell/swept-section';
+import { BoardRack } from './rack';
+import { sweptSectionOf, shellOf } from './shell/shell';
+import type { SweptSection } from './shell/swept-section';
 import { skinOf, taperedSkin } from './skin';
 import { solveBox } from './solve/solve';
 import { taperedShell, type TaperedShell } from './tapered/tapered';
 import { fillTapered } from './tapered/fill';
 import { taperedForm } from './tapered/form';
-import { Trouble } from '../problem-log';
+import { ProblemLog } from '../problem-log';
 import { litres } from './solid/volume';
 import { volumeOfAir } from './solid/air';
 import { withTurnedEnd } from './board/turn-over';
@@ -33,7 +33,7 @@ import { shown } from './shown';
  * what a person typed; `path` is where the box stands in the job, for the problems.
  */
 export function planBox(asked: Box, job: Job, path: readonly (string | number)[]): BoxPlan {
-	const trouble = new Trouble(path);
+	const trouble = new ProblemLog(path);
 	const { shape, solved, known } = solvedShape(asked, job, path, trouble);
 	const box = { ...asked, shape };
 	const built = known ? known.built : build(box, job, trouble);
@@ -80,13 +80,13 @@ export function planBox(asked: Box, job: Job, path: readonly (string | number)[]
 
 interface Built {
 	readonly inside: Inside;
-	readonly section: Section | null;
+	readonly section: SweptSection | null;
 	readonly tapered: TaperedShell | null;
 }
 
 /** The boards and the air of a box of known size; null when its form cannot be made. */
-function build(box: Box, job: Job, trouble: Trouble): Built | null {
-	const rack = new Rack(box, job.stock.materials, trouble);
+function build(box: Box, job: Job, trouble: ProblemLog): Built | null {
+	const rack = new BoardRack(box, job.stock.materials, trouble);
 	const limit = tiltLimit(job);
 	if (box.shape.kind !== 'tapered') {
 		const shell = shellOf(box, box.shape, rack, limit, trouble);
@@ -104,7 +104,7 @@ function build(box: Box, job: Job, trouble: Trouble): Built | null {
 
 interface Tried {
 	readonly built: Built | null;
-	readonly trouble: Trouble;
+	readonly trouble: ProblemLog;
 }
 
 /** The form with the dimension that was to be solved, what came of it, and that box when it was built on the way. */
@@ -112,26 +112,26 @@ function solvedShape(
 	box: Box,
 	job: Job,
 	path: readonly (string | number)[],
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> & { known: Tried | undefined } {
 	const room = box.target ? box.target.chamber - 1 : 0;
 	const tried = new Map<string, Tried>();
-	const tryOut = (shape: Shape): Built | null => {
+	const tryOut = (shape: BoxShape): Built | null => {
 		const key = JSON.stringify(shape);
-		const own = new Trouble(path);
+		const own = new ProblemLog(path);
 		const known = tried.get(key) ?? { built: build({ ...box, shape }, job, own), trouble: own };
 		tried.set(key, known);
 		return known.built;
 	};
-	const net = (shape: Shape): number | null => {
+	const net = (shape: BoxShape): number | null => {
 		const built = tryOut(shape);
 		return built && built.inside.rooms.length > room ? netOf(built.inside, room) : null;
 	};
-	const over = (shape: Shape): Partial<Record<'width' | 'height' | 'depth', number>> | null => {
+	const over = (shape: BoxShape): Partial<Record<'width' | 'height' | 'depth', number>> | null => {
 		const built = box.space ? tryOut(shape) : null;
 		return built && box.space ? pastSpace(box, job, built) : null;
 	};
-	const gross = (shape: Shape): number | null => grossOf({ ...box, shape }, job);
+	const gross = (shape: BoxShape): number | null => grossOf({ ...box, shape }, job);
 	const solution = solveBox(box, job, { net, gross }, over);
 	const first = tried.get(JSON.stringify(box.shape))?.trouble.problems ?? [];
 	// A form that cannot be made has said so; that no size of it gives the volume is the same fault once more.
@@ -146,13 +146,13 @@ const isForm = (problem: Problem, depth: number): boolean =>
 
 /** Litres between the walls, worked out without building them; null where the form cannot be made. */
 function grossOf(box: Box, job: Job): number | null {
-	const quiet = new Trouble([]);
-	const rack = new Rack(box, job.stock.materials, quiet);
+	const quiet = new ProblemLog([]);
+	const rack = new BoardRack(box, job.stock.materials, quiet);
 	if (box.shape.kind === 'tapered') {
 		const form = taperedForm(box, box.shape, rack, quiet);
 		return form && litres(form.air.volume);
 	}
-	const section = sectionOf(box, box.shape, rack, quiet);
+	const section = sweptSectionOf(box, box.shape, rack, quiet);
 	return section && litres(volumeOfAir(bareAir(section)));
 }
 
@@ -168,7 +168,7 @@ function pastSpace(box: Box, job: Job, built: Built): Record<'width' | 'height' 
 }
 
 /** Sizes kept as they are: says when the volume wanted is missed by more than a twentieth. */
-function compare(box: Box, chambers: readonly Chamber[], trouble: Trouble): void {
+function compare(box: Box, chambers: readonly Chamber[], trouble: ProblemLog): void {
 	const { target } = box;
 	if (!target) return;
 	const chamber = chambers[target.chamber - 1];

@@ -1,15 +1,15 @@
 import type { Box } from '../../job/box/box';
 import type { BoardKey } from '../../job/box/fields';
 import type { Material } from '../../job/stock/stock';
-import type { Trouble } from '../problem-log';
+import type { ProblemLog } from '../problem-log';
 
 /** Looks up the boards a box asks for and tells once what is not on the rack. */
-export class Rack {
+export class BoardRack {
 	private readonly told = new Set<string>();
 	constructor(
 		private readonly box: Pick<Box, 'material' | 'boards'>,
 		private readonly materials: readonly Material[],
-		private readonly trouble: Trouble,
+		private readonly trouble: ProblemLog,
 	) {}
 
 	/** The material of a wall: its own, or the one of the box. */

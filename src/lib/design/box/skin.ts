@@ -1,9 +1,9 @@
 import type { Outline, Point } from '../../geometry/outline';
-import { ticks } from '../../measure/length';
+import { snap } from '../../measure/length';
 import type { BoxSkin, SkinFace } from '../covering';
 import { boardName, type Board, type Hole } from './board/board';
-import { at } from './solid/section';
-import type { Section } from './shell/swept-section';
+import { cornerAt } from './solid/section';
+import type { SweptSection } from './shell/swept-section';
 import { flat, raised } from './solid/solid';
 import type { Six } from './solid/six';
 import type { TaperedShell } from './tapered/tapered';
@@ -15,7 +15,7 @@ import type { Point3 } from './solid/vec';
  * that one outline stands on the next as in a band of cloth seen from outside.
  */
 export function skinOf(
-	section: Section,
+	section: SweptSection,
 	boards: readonly Board[],
 	owner: string,
 	name: string,
@@ -26,15 +26,15 @@ export function skinOf(
 	return {
 		owner,
 		name,
-		across: ticks(Math.round(section.width)),
+		across: snap(section.width),
 		round: order.map((i) => roundFace(section, boards, i)),
 		ends: (['left', 'right'] as const).map((key) => endFace(section, boards, key)),
 	};
 }
 
-function roundFace(section: Section, boards: readonly Board[], i: number): SkinFace {
-	const from = at(section.outer, i + 1);
-	const to = at(section.outer, i);
+function roundFace(section: SweptSection, boards: readonly Board[], i: number): SkinFace {
+	const from = cornerAt(section.outer, i + 1);
+	const to = cornerAt(section.outer, i);
 	const long = Math.hypot(to.x - from.x, to.y - from.y);
 	const heading = { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
 	const key = section.keys[i]!;
@@ -94,7 +94,7 @@ export function taperedSkin(
 }
 
 /** An end seen from outside, upright; its lower left corner at 0, 0. */
-function endFace(section: Section, boards: readonly Board[], key: 'left' | 'right'): SkinFace {
+function endFace(section: SweptSection, boards: readonly Board[], key: 'left' | 'right'): SkinFace {
 	const depth = Math.max(...section.outer.map((p) => p.x));
 	const flip = key === 'left';
 	const x = (y: number): number => (flip ? depth - y : y);

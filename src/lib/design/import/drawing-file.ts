@@ -1,9 +1,9 @@
-import type { Run } from '../../geometry/shaping/chain';
+import type { EdgeRun } from '../../geometry/shaping/chain';
 import type { Complaint } from '../shape/drawn';
 
 /** What was found in a drawing, in the drawing's own unit, y up. */
 export interface DrawingFile {
-	readonly runs: readonly Run[];
+	readonly runs: readonly EdgeRun[];
 	/** What the file itself says one of its units is, in millimetres; null when it does not say. */
 	readonly says: { readonly mm: number; readonly name: string } | null;
 	readonly complaints: readonly Complaint[];

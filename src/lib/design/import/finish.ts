@@ -4,7 +4,7 @@ import { edgeLength, edgesOf } from '../../geometry/edge';
 import type { Corner, Outline } from '../../geometry/outline';
 import { tidy, type Tidied } from '../../geometry/shaping/tidy';
 import { corner, moved, scaled } from '../../geometry/turn';
-import type { Shape } from '../../job/panel/outline';
+import type { OutlineShape } from '../../job/panel/outline';
 import { TICKS_PER_MM } from '../../measure/length';
 import { drawn, type Complaint, type Drawn, type Undrawn } from '../shape/drawn';
 import { inMm } from '../shape/words';
@@ -15,7 +15,7 @@ export interface Stated {
 	readonly unitMm: number;
 	readonly unitName: string;
 	readonly scale: number;
-	readonly known: Extract<Shape, { kind: 'svg' }>['known'];
+	readonly known: Extract<OutlineShape, { kind: 'svg' }>['known'];
 	readonly join: number; // ticks
 }
 
@@ -26,7 +26,7 @@ const FARTHEST = 100_000 * TICKS_PER_MM;
  * The outline of a drawing: loose ends joined, the largest closed outline taken, at its true size on the grid, cleaned, its
  * lower left corner at 0,0. What was left out, joined or cleaned is said.
  */
-export function finish(file: DrawingFile, stated: Stated): Drawn | Undrawn {
+export function finishShape(file: DrawingFile, stated: Stated): Drawn | Undrawn {
 	if (file.complaints.some((c) => c.kind === 'stop'))
 		return { outline: null, complaints: file.complaints };
 	const ticks = stated.unitMm * stated.scale * TICKS_PER_MM;

@@ -1,12 +1,12 @@
-import type { Shape } from '../../job/panel/outline';
+import type { OutlineShape } from '../../job/panel/outline';
 import type { Drawn, Undrawn } from '../shape/drawn';
 import { readDxf } from './dxf/dxf';
-import { finish, type Stated } from './finish';
+import { finishShape, type Stated } from './finish';
 import { readPasted } from './pasted';
 import { readSvg } from './svg/svg';
 import { tracedShape } from './traced';
 
-export type Imported = Extract<Shape, { kind: 'svg' | 'dxf' | 'pasted' | 'traced' }>;
+export type Imported = Extract<OutlineShape, { kind: 'svg' | 'dxf' | 'pasted' | 'traced' }>;
 
 /** CSS Values and Units: 96 px, 72 pt to the inch. */
 const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: 25.4, pt: 25.4 / 72, px: 25.4 / 96 } as const;
@@ -16,14 +16,14 @@ export function importShape(shape: Imported): Drawn | Undrawn {
 	switch (shape.kind) {
 		case 'svg': {
 			const stated = statedOf(shape);
-			return finish(readSvg(shape.text, stated.unitMm * stated.scale), stated);
+			return finishShape(readSvg(shape.text, stated.unitMm * stated.scale), stated);
 		}
 		case 'dxf': {
 			const stated = statedOf(shape);
-			return finish(readDxf(shape.text, shape.layer, stated.unitMm * stated.scale), stated);
+			return finishShape(readDxf(shape.text, shape.layer, stated.unitMm * stated.scale), stated);
 		}
 		case 'pasted':
-			return finish(readPasted(shape.text, shape.decimal), statedOf(shape));
+			return finishShape(readPasted(shape.text, shape.decimal), statedOf(shape));
 		case 'traced':
 			return tracedShape(shape);
 	}

@@ -11,7 +11,7 @@ type Four<T> = readonly [T, T, T, T];
 /** Row by row, the last entry 1. */
 type View = readonly [number, number, number, number, number, number, number, number];
 
-export interface Paper {
+export interface PhotographedPaper {
 	readonly width: number; // along the top of the picture, mm
 	readonly height: number;
 }
@@ -35,7 +35,7 @@ export const SLIP = 1.5;
 export const FLATTEST = 0.57;
 
 /** @param corners of the paper in the picture: top left, top right, bottom right, bottom left. */
-export function squareUp(corners: Four<Point>, paper: Paper): Squared {
+export function squareUp(corners: Four<Point>, paper: PhotographedPaper): Squared {
 	if (!convex(corners)) return { ok: false, why: 'corners', squash: 0 };
 	const view = viewOf(corners, paper);
 	const squash = view ? flatness(view, corners) : 0;
@@ -59,7 +59,7 @@ function convex(c: Four<Point>): boolean {
 }
 
 /** The view that takes the four corners to those of the paper; null when the corners do not fix one. */
-function viewOf(c: Four<Point>, paper: Paper): View | null {
+function viewOf(c: Four<Point>, paper: PhotographedPaper): View | null {
 	const to: Four<Point> = [
 		{ x: 0, y: paper.height },
 		{ x: paper.width, y: paper.height },
@@ -135,7 +135,13 @@ function axisRatio([a, b, c, d]: Four<number>): number {
 }
 
 /** Root of the summed squares of what each mark, off by `slip` pixels in x and in y, does to the point. */
-function errorAt(c: Four<Point>, paper: Paper, view: View, p: Point, slip: number): number {
+function errorAt(
+	c: Four<Point>,
+	paper: PhotographedPaper,
+	view: View,
+	p: Point,
+	slip: number,
+): number {
 	const home = through(view, p);
 	let square = 0;
 	for (let i = 0; i < 4; i++)

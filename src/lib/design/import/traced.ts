@@ -1,20 +1,20 @@
 import { bounds } from '../../geometry/extent';
 import { moved } from '../../geometry/turn';
-import { snap } from '../../geometry/vector';
-import type { Shape } from '../../job/panel/outline';
+import { snapPoint } from '../../geometry/vector';
+import type { OutlineShape } from '../../job/panel/outline';
 import { TICKS_PER_MM } from '../../measure/length';
 import { refused, type Complaint, type Drawn, type Undrawn } from '../shape/drawn';
 import { cutCorners } from '../shape/shape-numbers';
 import { check, stop } from './drawing-file';
 import { knownFault } from './finish';
-import { squareUp, type Paper } from './square-up';
+import { squareUp, type PhotographedPaper } from './square-up';
 
-type Traced = Extract<Shape, { kind: 'traced' }>;
+type Traced = Extract<OutlineShape, { kind: 'traced' }>;
 
 /** ISO 216 and the North American letter sheet, mm. */
 const PAPERS = { a4: [210, 297], letter: [215.9, 279.4] } as const;
 
-export function paperOf(s: Pick<Traced, 'paper' | 'lying'>): Paper {
+export function photographedPaperOf(s: Pick<Traced, 'paper' | 'lying'>): PhotographedPaper {
 	const [short, long] = PAPERS[s.paper];
 	return s.lying === 'upright' ? { width: short, height: long } : { width: long, height: short };
 }
@@ -26,7 +26,7 @@ const DOUBTFUL = 1;
 
 /** An outline clicked over a photograph, squared up by the paper in it. */
 export function tracedShape(s: Traced): Drawn | Undrawn {
-	const squared = squareUp(s.sheet, paperOf(s));
+	const squared = squareUp(s.sheet, photographedPaperOf(s));
 	if (!squared.ok) return refusal(squared.why, squared.squash);
 	const points = s.points.map((p) => squared.toMm(p));
 	if (points.some((p) => !(Math.abs(p.x) < 1e4 && Math.abs(p.y) < 1e4)))
@@ -36,7 +36,7 @@ export function tracedShape(s: Traced): Drawn | Undrawn {
 		);
 	const error = Math.max(...s.points.map((p) => squared.errorAt(p)));
 	if (error > WORST) return { outline: null, complaints: [tooRough(error)] };
-	const ticks = points.map((p) => snap({ x: p.x * TICKS_PER_MM, y: p.y * TICKS_PER_MM }));
+	const ticks = points.map((p) => snapPoint({ x: p.x * TICKS_PER_MM, y: p.y * TICKS_PER_MM }));
 	const shape = cutCorners(
 		ticks,
 		s.points.map((p) => p.cut),

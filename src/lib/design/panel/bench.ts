@@ -1,9 +1,9 @@
 import type { Job } from '../../job/job';
 import type { Panel } from '../../job/panel/panel';
 import type { Cloth, Material } from '../../job/stock/stock';
-import { ticks } from '../../measure/length';
+import { snap } from '../../measure/length';
 import { showLength } from '../../measure/ruler';
-import { Trouble } from '../problem-log';
+import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape/drawn';
 
 type Path = readonly (string | number)[];
@@ -12,19 +12,19 @@ type Path = readonly (string | number)[];
 export interface Bench {
 	readonly panel: Panel;
 	readonly job: Job;
-	readonly trouble: Trouble;
+	readonly trouble: ProblemLog;
 	/** Position of the panel in the job, from 1: the start of its parts' marks. */
 	readonly number: number;
 }
 
 export function benchFor(panel: Panel, job: Job, path: Path): Bench {
 	const at = job.panels.findIndex((p) => p.id === panel.id);
-	return { panel, job, trouble: new Trouble(path), number: at + 1 || 1 };
+	return { panel, job, trouble: new ProblemLog(path), number: at + 1 || 1 };
 }
 
 /** Ticks on the job's own ruler. */
 export function say(bench: Bench, n: number): string {
-	return showLength(ticks(Math.round(n)), bench.job.shop.ruler);
+	return showLength(snap(n), bench.job.shop.ruler);
 }
 
 /** The cloth with that mark; null for none. A mark the rack does not know is a problem. */
@@ -40,7 +40,7 @@ export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | nu
 	return found ?? null;
 }
 
-export function boardOf(bench: Bench, id: string, path: Path): Material | null {
+export function materialOf(bench: Bench, id: string, path: Path): Material | null {
 	const found = bench.job.stock.materials.find((m) => m.id === id);
 	if (!found)
 		bench.trouble.stop(

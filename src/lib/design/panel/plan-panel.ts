@@ -1,21 +1,21 @@
 import type { Job } from '../../job/job';
 import type { Panel } from '../../job/panel/panel';
 import { ticks } from '../../measure/length';
-import { assemblyOf } from './report/assembly';
-import { benchFor, boardOf, clothOf, complain, type Bench } from './bench';
+import { panelAssembly } from './report/assembly';
+import { benchFor, materialOf, clothOf, complain, type Bench } from './bench';
 import { coverFigures } from './fittings/covers';
 import { checkDevices, deviceFigures, drillsOf } from './fittings/devices';
 import { drawShape } from './fit/draw-shape';
 import type { Fit, GrooveFigure, PanelDetail } from './figures';
 import { fitPanel } from './fit/fit';
 import { fixingFigure } from './fittings/fixings';
-import { checkGroove, grooveFigure, grooveSize, type Obstacle } from './fittings/groove';
-import { hingeFigures, leavesOf } from './fittings/hinges';
+import { checkGroove, grooveFigure, grooveSize, type GrooveObstacle } from './fittings/groove';
+import { hingeFigures, hingeLeaves } from './fittings/hinges';
 import { layerFigures } from './layers/layers';
 import { needsOf } from './report/needs';
 import type { PanelPlan } from './panel-plan';
-import { leftOf, rightCovering, rightPart } from './report/pair';
-import { partsOf } from './layers/pieces';
+import { leftHand, rightCovering, rightPart } from './report/pair';
+import { panelParts } from './layers/pieces';
 import { ringFigures } from './layers/rings';
 import { coveringsOf } from './layers/surfaces';
 import { checkLies } from './layers/lies';
@@ -36,17 +36,17 @@ export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
 	const nothing = { id: panel.id, name: panel.name, parts: [], coverings: [], needs: [] };
 	const banned = problems.some((p) => p.kind === 'stop' && p.path.includes('zones'));
 	if (!f || banned) return { ...nothing, problems };
-	const parts = partsOf(bench, f);
+	const parts = panelParts(bench, f);
 	const coverings = coveringsOf(bench, f);
 	const both = f.both;
 	return {
 		id: panel.id,
 		name: panel.name,
-		parts: both ? [...parts.map(leftOf), ...parts.map(rightPart)] : parts,
-		coverings: both ? [...coverings.map(leftOf), ...coverings.map(rightCovering)] : coverings,
+		parts: both ? [...parts.map(leftHand), ...parts.map(rightPart)] : parts,
+		coverings: both ? [...coverings.map(leftHand), ...coverings.map(rightCovering)] : coverings,
 		problems,
 		needs: needsOf(bench, f),
-		detail: { ...f, assembly: assemblyOf(f) },
+		detail: { ...f, assembly: panelAssembly(f) },
 	};
 }
 
@@ -54,7 +54,7 @@ function figuresOf(bench: Bench): Figures | null {
 	const { panel } = bench;
 	const opening = drawShape(panel.opening);
 	complain(bench, ['opening'], opening.complaints);
-	const board = boardOf(bench, panel.material, ['material']);
+	const board = materialOf(bench, panel.material, ['material']);
 	if (opening.outline === null || !board) return null;
 	const fit = fitPanel(bench, opening);
 	if (!fit) return null;
@@ -83,7 +83,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 		foam: panel.foam?.thickness ?? ticks(0),
 		material: panel.material,
 		thickness,
-		leaves: leavesOf(bench, fit.board, hinges),
+		leaves: hingeLeaves(bench, fit.board, hinges),
 		groove: groove && routed(bench, made, groove),
 		fixings: fixingFigure(bench, fit, groove, forbidden(made)),
 		hinges,
@@ -105,7 +105,7 @@ function routed(
 }
 
 /** What is glued behind the board or cut through it: the groove stops there. */
-function behind(made: Made): Obstacle[] {
+function behind(made: Made): GrooveObstacle[] {
 	const rim = 1600;
 	const floors = made.layers.filter((l) => l.place === 'recessed' && l.piece);
 	return [

@@ -1,17 +1,17 @@
 import { arcsAlong, ellipse } from '../../geometry/shaping/curve';
 import { bulgeThrough } from '../../geometry/arc';
 import { distance } from '../../geometry/vector';
-import { cutCorner, takenBy, type Cut } from '../../geometry/shaping/round-corner';
+import { cutCorner, takenBy, type CornerCut } from '../../geometry/shaping/round-corner';
 import { corner } from '../../geometry/turn';
 import { circle, rectangle } from '../../geometry/shaping/tidy';
 import type { Corner, Outline, Point } from '../../geometry/outline';
-import type { Shape } from '../../job/panel/outline';
+import type { OutlineShape } from '../../job/panel/outline';
 import { drawn, refused, upright, type Drawn, type Undrawn } from './drawn';
 import { inMm } from './words';
 
 /* Outlines given by numbers. */
 
-type Of<K extends Shape['kind']> = Extract<Shape, { kind: K }>;
+type Of<K extends OutlineShape['kind']> = Extract<OutlineShape, { kind: K }>;
 
 /** Curves are followed to 0.02 mm: below what paper or router can show. */
 const FINE = 32;
@@ -93,7 +93,7 @@ export function onGrid(corners: readonly Corner[]): Outline {
 }
 
 /** A polygon with its corners rounded or cut off; refused when two cuts want the same stretch of an edge. */
-export function cutCorners(points: readonly Point[], cuts: readonly Cut[]): Drawn | Undrawn {
+export function cutCorners(points: readonly Point[], cuts: readonly CornerCut[]): Drawn | Undrawn {
 	const n = points.length;
 	const at = (i: number): Point => points[(i + n) % n]!;
 	const taken = points.map((p, i) => takenBy(cuts[i] ?? null, at(i - 1), p, at(i + 1)));

@@ -3,7 +3,7 @@ import { corner, reversed } from '../turn';
 import { distance } from '../vector';
 
 /** A run of edges: open, its last corner being its end, or closed. */
-export interface Run {
+export interface EdgeRun {
 	readonly corners: readonly Corner[];
 	readonly closed: boolean;
 }
@@ -20,7 +20,7 @@ export interface Chained {
  * Joins loose runs end to end where their ends lie within `near` of each other. Ends are looked up in a grid of cells, so
  * that a drawing of many thousand lines takes a blink.
  */
-export function chain(runs: readonly Run[], near: number): Chained {
+export function chain(runs: readonly EdgeRun[], near: number): Chained {
 	const closed = runs.filter((r) => r.closed).map((r) => r.corners);
 	const loose = runs.filter((r) => !r.closed && r.corners.length > 1).map((r) => r.corners);
 	const ends = new Ends(loose, Math.max(near, 1e-9));

@@ -1,12 +1,12 @@
 import type { Corner, Point } from '../outline';
 import { corner } from '../turn';
-import { cross, dot, minus, plus, snap, times, unit } from '../vector';
+import { cross, dot, minus, plus, snapPoint, times, unit } from '../vector';
 
 /** What a corner between two straight edges is to become. */
-export type Cut = { readonly radius: number } | { readonly chamfer: number } | null;
+export type CornerCut = { readonly radius: number } | { readonly chamfer: number } | null;
 
 /** How much of each edge at a corner the cut takes away, ticks. */
-export function takenBy(cut: Cut, before: Point, at: Point, after: Point): number {
+export function takenBy(cut: CornerCut, before: Point, at: Point, after: Point): number {
 	if (!cut) return 0;
 	if ('chamfer' in cut) return cut.chamfer;
 	const turn = turnAt(before, at, after);
@@ -21,11 +21,16 @@ function turnAt(before: Point, at: Point, after: Point): number {
 }
 
 /** The corner, or the two corners of its rounding (the first with the bulge) or chamfer, on the grid. */
-export function cutCorner(cut: Cut, before: Point, at: Point, after: Point): readonly Corner[] {
+export function cutCorner(
+	cut: CornerCut,
+	before: Point,
+	at: Point,
+	after: Point,
+): readonly Corner[] {
 	const taken = takenBy(cut, before, at, after);
 	if (!cut || taken === 0) return [corner(at)];
-	const start = snap(plus(at, times(unit(minus(before, at)), taken)));
-	const end = snap(plus(at, times(unit(minus(after, at)), taken)));
+	const start = snapPoint(plus(at, times(unit(minus(before, at)), taken)));
+	const end = snapPoint(plus(at, times(unit(minus(after, at)), taken)));
 	const bulge = 'radius' in cut ? Math.tan(turnAt(before, at, after) / 4) : 0;
 	return [corner(start, bulge), corner(end)];
 }

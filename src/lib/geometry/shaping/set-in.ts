@@ -5,7 +5,7 @@ import { area } from '../extent';
 import type { Corner, Outline, Point } from '../outline';
 import { blendCurve, headingsAt, joint, setCurve, type SetCurve } from './set-curve';
 import { corner } from '../turn';
-import { between, distance, dot, minus, snap } from '../vector';
+import { between, distance, dot, minus, snapPoint } from '../vector';
 
 /** What became of an edge that is not there any more. */
 export interface GoneEdge {
@@ -176,10 +176,10 @@ function finished(
 	for (const [k, c] of curves.entries()) {
 		const start = joints[(k + curves.length - 1) % curves.length]![1];
 		const [end, next] = joints[k]!;
-		corners.push(corner(snap(start), c.circle ? newBulge(c, start, end) : 0));
+		corners.push(corner(snapPoint(start), c.circle ? newBulge(c, start, end) : 0));
 		from.push(c.edge);
 		if (distance(end, next) >= 1) {
-			corners.push(corner(snap(end)));
+			corners.push(corner(snapPoint(end)));
 			from.push(null);
 		}
 	}

@@ -2,10 +2,10 @@ import { z } from '../zod';
 import { driver, terminal } from './driver';
 import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
-import { carpet, opening, space } from './place';
-import { dimension, shape } from './shape';
+import { carpet, opening, boxSpace } from './place';
+import { solvedDimension, boxShape } from './shape';
 import { vent } from './vent';
-import { count, distance, id, name, note, size } from '../fields';
+import { count, distanceField, id, name, note, size } from '../fields';
 
 /** What one board has of its own. */
 const ownBoard = z.strictObject({
@@ -42,7 +42,7 @@ const target = z.strictObject({
 		.max(8)
 		.default(1)
 		.describe('Chamber: the one the volume is wanted in.'),
-	solve: dimension
+	solve: solvedDimension
 		.nullable()
 		.default(null)
 		.describe('Solve: the dimension to work out. Empty: keep the sizes and compare.'),
@@ -65,7 +65,7 @@ export const box = z.strictObject({
 	name: name.describe('Name: what the box is called on the drawings.'),
 	count: count.max(100).default(1).describe('Boxes: how many alike.'),
 	material: id.describe('Board: the material of every board that names no other.'),
-	shape: shape.describe(
+	shape: boxShape.describe(
 		'Form: plain, slanted, stepped, with a corner cut off, free corners, or tapered.',
 	),
 	sizes: z
@@ -105,12 +105,12 @@ export const box = z.strictObject({
 	lining: lining.nullable().default(null).describe('Lining: felt or fibre on the walls.'),
 	stuffing: stuffing.nullable().default(null).describe('Stuffing: loose fibre in the air.'),
 	fasteners: fasteners.prefault({}).describe('Fasteners: screws, brads and sealant.'),
-	space: space.nullable().default(null).describe('Space: where the box has to go.'),
+	space: boxSpace.nullable().default(null).describe('Space: where the box has to go.'),
 	opening: opening
 		.nullable()
 		.default(null)
 		.describe('Opening: the hole it has to pass on the way in.'),
-	standOff: distance
+	standOff: distanceField
 		.prefault(0)
 		.describe(
 			'Stand-off: air left behind the back for cooling or for a vent, taken off the space.',
@@ -121,4 +121,4 @@ export const box = z.strictObject({
 
 export type Box = z.output<typeof box>;
 export type BoxFile = z.input<typeof box>;
-export type Corner = z.output<typeof corner>;
+export type BoxCorner = z.output<typeof corner>;

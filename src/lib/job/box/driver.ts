@@ -1,6 +1,6 @@
 import { z } from '../zod';
 import { boardKey, litresBetween, spot, thingName } from './fields';
-import { count, distance, id, size } from '../fields';
+import { count, distanceField, id, size } from '../fields';
 import { outline } from '../loose-part';
 
 const cutout = z.discriminatedUnion('kind', [
@@ -65,7 +65,7 @@ export const driver = z.strictObject({
 	magnetHeight: size
 		.optional()
 		.describe('Magnet height: how much of the mounting depth the magnet takes.'),
-	behind: distance
+	behind: distanceField
 		.prefault(12)
 		.describe(
 			'Air behind: least distance from the magnet to anything behind it. Common practice, no source: 12 mm.',

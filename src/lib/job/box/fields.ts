@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { distance, name } from '../fields';
+import { distanceField, name } from '../fields';
 
 /*
  * Small fields only boxes use. Every `.describe` reads 'Label: what it is.'; the screen shows the part before the first
@@ -46,13 +46,13 @@ export const boardKey = z
 /** A place on the outside face of a board, measured from its lower left corner as seen from outside. */
 export const spot = z
 	.strictObject({
-		across: distance
+		across: distanceField
 			.nullable()
 			.default(null)
 			.describe(
 				'Across: from the left edge of the board, seen from outside, to the centre. Empty: in the middle.',
 			),
-		up: distance
+		up: distanceField
 			.nullable()
 			.default(null)
 			.describe(
@@ -64,4 +64,4 @@ export const spot = z
 export const thingName = name.optional().describe('Name: what it is called on the drawings.');
 
 export type BoardKey = z.output<typeof boardKey>;
-export type Spot = z.output<typeof spot>;
+export type BoxSpot = z.output<typeof spot>;

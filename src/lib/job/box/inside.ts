@@ -1,6 +1,6 @@
 import { z } from '../zod';
 import { boardKey, thingName } from './fields';
-import { distance, id, percent, size } from '../fields';
+import { distanceField, id, percent, size } from '../fields';
 
 const across = (words: string) =>
 	z.enum(['width', 'height', 'depth']).default('width').describe(words);
@@ -53,7 +53,7 @@ const shelf = z.strictObject({
 	at: size.describe(
 		'Place: from the inside of the bottom or the front to the middle of the shelf.',
 	),
-	from: distance.prefault(0).describe('Starts: distance from the inside of the left end.'),
+	from: distanceField.prefault(0).describe('Starts: distance from the inside of the left end.'),
 	length: size.describe('Length: along the width.'),
 	material,
 });

@@ -1,9 +1,9 @@
 import { z } from '../zod';
 import { boardKey } from './fields';
-import { distance, id, size } from '../fields';
+import { distanceField, id, size } from '../fields';
 
 /** The room in the vehicle, bare. */
-export const space = z.strictObject({
+export const boxSpace = z.strictObject({
 	width: size.describe('Space width: from wall to wall.'),
 	height: size.describe('Space height: from the floor up.'),
 	depth: size.describe('Space depth: along the floor.'),
@@ -11,7 +11,7 @@ export const space = z.strictObject({
 		.nullable()
 		.default(null)
 		.describe('Depth at the top: where the seat leans into the space. Empty: as at the floor.'),
-	clearance: distance
+	clearance: distanceField
 		.prefault(5)
 		.describe('Clearance: left free on every side so that nothing rubs or rattles.'),
 });
@@ -37,14 +37,14 @@ export const carpet = z.strictObject({
 		.default([])
 		.describe('Cover: the faces that get cloth. None named: all.'),
 	show: z.array(boardKey).max(24).default([]).describe('Show: faces that may carry no seam.'),
-	overlap: distance
+	overlap: distanceField
 		.prefault(20)
 		.describe('Seam overlap: cloth over cloth where a seam is cut through both layers.'),
-	margin: distance
+	margin: distanceField
 		.prefault(40)
 		.describe('Turn-under: cloth that goes round on to a face left bare.'),
 });
 
-export type Space = z.output<typeof space>;
+export type Space = z.output<typeof boxSpace>;
 export type Opening = z.output<typeof opening>;
 export type Carpet = z.output<typeof carpet>;

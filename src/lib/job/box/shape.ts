@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { degrees, position, size } from '../fields';
+import { degreesField, position, size } from '../fields';
 import { drawing } from '../panel/outline';
 
 /*
@@ -29,7 +29,7 @@ export const lean = z.discriminatedUnion('by', [
 		by: z.literal('angle'),
 		depth,
 		at,
-		angle: degrees(-60, 60).describe(
+		angle: degreesField(-60, 60).describe(
 			'Lean: degrees from upright; positive makes the box shallower at the top.',
 		),
 	}),
@@ -37,7 +37,7 @@ export const lean = z.discriminatedUnion('by', [
 		by: z.literal('seat'),
 		depth,
 		at,
-		seat: degrees(30, 150).describe(
+		seat: degreesField(30, 150).describe(
 			'Seat angle: degrees between the floor under the box and the seat or bulkhead, read with a gauge laid on it.',
 		),
 	}),
@@ -134,7 +134,7 @@ const tapered = z.strictObject({
 		),
 });
 
-export const shape = z.discriminatedUnion('kind', [
+export const boxShape = z.discriminatedUnion('kind', [
 	plain,
 	slanted,
 	stepped,
@@ -144,8 +144,8 @@ export const shape = z.discriminatedUnion('kind', [
 ]);
 
 /** The dimension a target volume may change. 'depth' of a slanted box moves both depths alike, so the slant keeps its angle. */
-export const dimension = z.enum(['width', 'height', 'depth']);
+export const solvedDimension = z.enum(['width', 'height', 'depth']);
 
-export type Shape = z.output<typeof shape>;
-export type ShapeOf<K extends Shape['kind']> = Extract<Shape, { kind: K }>;
-export type Dimension = z.output<typeof dimension>;
+export type BoxShape = z.output<typeof boxShape>;
+export type ShapeOf<K extends BoxShape['kind']> = Extract<BoxShape, { kind: K }>;
+export type Dimension = z.output<typeof solvedDimension>;

@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { distance, id, name, position, size } from '../fields';
+import { distanceField, id, name, position, size } from '../fields';
 import { placedShape } from './outline';
 
 const place = {
@@ -43,7 +43,7 @@ export const hinge = z.strictObject({
 	id,
 	from: z.strictObject(place).describe('A point at one edge'),
 	to: z.strictObject(place).describe('A point at the other edge'),
-	gap: distance
+	gap: distanceField
 		.nullable()
 		.default(null)
 		.describe('Gap between the boards; none for twice the loose cloth'),
@@ -55,7 +55,7 @@ export const ring = z.strictObject({
 	name: name.default('Ring'),
 	outline: placedShape.describe('The hole it trims'),
 	lap: size.prefault(30).describe('How far the finished ring covers the wall round the hole'),
-	lip: distance.prefault(3).describe('How far it stands into the hole and hides the edge'),
+	lip: distanceField.prefault(3).describe('How far it stands into the hole and hides the edge'),
 	material: id.describe('Board of the ring'),
 	cloth: id.nullable().default(null).describe('Its cloth; none for a bare ring'),
 	sides: z

@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { distance, id, name, note, position, size } from '../fields';
+import { distanceField, id, name, note, position, size } from '../fields';
 import { placedShape } from './outline';
 
 const side = z.enum(['left', 'right', 'bottom', 'top']);
@@ -19,11 +19,11 @@ export const device = z.strictObject({
 		.describe('Turned left on the board, degrees'),
 	clear: z
 		.strictObject({
-			left: distance.prefault(0).describe('Free at its left end: cooling or connectors'),
-			right: distance.prefault(0).describe('Free at its right end'),
-			bottom: distance.prefault(0).describe('Free below'),
-			top: distance.prefault(0).describe('Free above'),
-			over: distance.prefault(0).describe('Free over it: cooling'),
+			left: distanceField.prefault(0).describe('Free at its left end: cooling or connectors'),
+			right: distanceField.prefault(0).describe('Free at its right end'),
+			bottom: distanceField.prefault(0).describe('Free below'),
+			top: distanceField.prefault(0).describe('Free above'),
+			over: distanceField.prefault(0).describe('Free over it: cooling'),
 		})
 		.prefault({})
 		.describe('Free space the device asks for'),

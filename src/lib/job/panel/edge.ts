@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { distance, id, size } from '../fields';
+import { distanceField, id, size } from '../fields';
 
 /** How the panel ends at one edge of its opening. */
 export const edge = z.strictObject({
@@ -7,7 +7,7 @@ export const edge = z.strictObject({
 		.enum(['wrapped', 'bare', 'tucked'])
 		.default('wrapped')
 		.describe('Cloth goes round it, it shows the board, or it slips behind its neighbour'),
-	clearance: distance
+	clearance: distanceField
 		.prefault(0.5)
 		.describe('Gap to be seen between the finished edge and its neighbour'),
 	beside: z

@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { distance, id, name, note, size } from '../fields';
+import { distanceField, id, name, note, size } from '../fields';
 import { placedShape } from './outline';
 
 /** Foam laid on a face before the cloth. */
@@ -17,7 +17,7 @@ export const panelWindow = z.strictObject({
 		.enum(['wrapped', 'bare'])
 		.default('wrapped')
 		.describe('Cloth turned in, or cut flush at the edge'),
-	clearance: distance.prefault(0).describe('Gap round what goes into it'),
+	clearance: distanceField.prefault(0).describe('Gap round what goes into it'),
 	thingCloth: id.nullable().default(null).describe('Cloth on what goes into it'),
 });
 
@@ -43,10 +43,10 @@ export const layer = z.strictObject({
 		.default(null)
 		.describe('Its own cloth when it is wrapped by itself; none for the cloth of the panel'),
 	foam: foam.describe('Foam under its cloth'),
-	sink: distance
+	sink: distanceField
 		.prefault(0)
 		.describe('Raised and set in: how deep its seat is; the whole board for a through seat'),
-	clearance: distance.prefault(0.5).describe('Gap round a piece that is set in'),
+	clearance: distanceField.prefault(0.5).describe('Gap round a piece that is set in'),
 	lap: size.prefault(20).describe('How far the floor of a recess laps behind the board'),
 	note: note.default('').describe('Note for the bench'),
 });

@@ -1,6 +1,6 @@
 import { z } from '../zod';
-import { degrees, distance, position, size } from '../fields';
-import { corner } from '../loose-part';
+import { degreesField, distanceField, position, size } from '../fields';
+import { outlineCorner } from '../loose-part';
 
 /*
  * The ways a person gives an outline. Whatever the kind, the outline is seen from the FRONT, x to the right and y up, as
@@ -64,7 +64,7 @@ const corners = z.strictObject({
 	kind: z.literal('corners'),
 	corners: z
 		.array(
-			corner.extend({
+			outlineCorner.extend({
 				through: point
 					.nullable()
 					.default(null)
@@ -97,7 +97,7 @@ const imported = {
 		.default(1)
 		.describe('Times this: 10 for a drawing made at 1 to 10'),
 	known: known.describe('One known length to check the drawing against'),
-	join: distance.prefault(0.2).describe('Loose ends nearer than this are joined'),
+	join: distanceField.prefault(0.2).describe('Loose ends nearer than this are joined'),
 };
 /** Longer than a drawing of 100,000 entities; what is longer is no outline. */
 const drawingText = z.string().min(1).max(40_000_000);
@@ -145,7 +145,7 @@ const traced = z.strictObject({
 });
 
 /** The shape of an opening or a piece. */
-export const shape = z.discriminatedUnion('kind', [
+export const outlineShape = z.discriminatedUnion('kind', [
 	rectangle,
 	trapezoid,
 	polyline,
@@ -163,14 +163,14 @@ export const shape = z.discriminatedUnion('kind', [
  * the centre of a circle or oval) is put at x, y after turning.
  */
 export const placedShape = z.strictObject({
-	shape: shape.describe('The shape'),
+	shape: outlineShape.describe('The shape'),
 	x: position.prefault(0).describe('From the left of the panel'),
 	y: position.prefault(0).describe('From the bottom of the panel'),
-	turn: degrees(-360, 360).default(0).describe('Turned left, degrees'),
+	turn: degreesField(-360, 360).default(0).describe('Turned left, degrees'),
 	mirror: z.boolean().default(false).describe('Mirrored left to right'),
 });
 
-export type Shape = z.output<typeof shape>;
-export type Drawing = z.output<typeof drawing>;
+export type OutlineShape = z.output<typeof outlineShape>;
+export type OutlineDrawing = z.output<typeof drawing>;
 export type PlacedShape = z.output<typeof placedShape>;
 export type CornerCut = z.output<typeof cornerCut>;

@@ -1,17 +1,27 @@
 import { z } from '../zod';
-import { count, degrees, distance, id, name, note, percent, position, size } from '../fields';
+import {
+	count,
+	degreesField,
+	distanceField,
+	id,
+	name,
+	note,
+	percent,
+	position,
+	size,
+} from '../fields';
 import { cover, hinge, ring } from './cover';
 import { device, zone } from './device';
 import { edges } from './edge';
 import { layer, panelFoam, panelWindow } from './layer';
-import { shape } from './outline';
+import { outlineShape } from './outline';
 
 const groove = z.union([
 	z.enum(['shop', 'none']),
 	z.strictObject({
 		width: size.prefault(4).describe('Width of the groove'),
 		depth: size.prefault(5).describe('Depth of the groove'),
-		offset: distance.prefault(12).describe('From the edge to the groove'),
+		offset: distanceField.prefault(12).describe('From the edge to the groove'),
 	}),
 ]);
 
@@ -31,17 +41,17 @@ const point = z.strictObject({
 export const panel = z.strictObject({
 	id,
 	name,
-	opening: shape.describe('The opening it fills'),
+	opening: outlineShape.describe('The opening it fills'),
 	edges: edges.prefault({}).describe('How it ends at each edge'),
 	material: id.describe('Board'),
 	cloth: id.nullable().default(null).describe('Cloth; none for a bare panel'),
 	foam: panelFoam.describe('Foam under the cloth'),
 	margin: size.prefault(40).describe('Cloth turned on to the back where there is no groove'),
-	grip: distance.prefault(15).describe('Cloth to hold on to, trimmed away afterwards'),
+	grip: distanceField.prefault(15).describe('Cloth to hold on to, trimmed away afterwards'),
 	groove: groove
 		.default('shop')
 		.describe('Knife groove in the back: as the shop cuts it, none, or its own'),
-	nap: degrees(-360, 360)
+	nap: degreesField(-360, 360)
 		.default(-90)
 		.describe('Where the nap points, degrees left from the right; -90 is down'),
 	napAnyWay: z.boolean().default(false).describe('Let the cloth lie any way, whatever its nap'),

@@ -1,6 +1,6 @@
 import { z } from '../zod';
 import { LABEL_SHEETS } from './label-sheets';
-import { amount, degrees, distance, id, name, percent, size } from '../fields';
+import { amount, degreesField, distanceField, id, name, percent, size } from '../fields';
 
 /** A currency code of ISO 4217. */
 export const CURRENCY = /^[A-Z]{3}$/;
@@ -10,9 +10,9 @@ export const saw = z.strictObject({
 	name,
 	kerf: size,
 	/** First trim of each factory edge, kerf included. */
-	trim: distance.prefault(0),
+	trim: distanceField.prefault(0),
 	/** Farthest the blade tilts from square. */
-	tiltLimit: degrees(0, 60).default(45),
+	tiltLimit: degreesField(0, 60).default(45),
 	fenceLimit: size.nullable().default(null),
 	narrowestRip: size.nullable().default(null),
 	stages: z.number().int().min(2).max(9).nullable().default(null),
@@ -80,7 +80,7 @@ export const shop = z.strictObject({
 		.strictObject({
 			width: size.prefault(4),
 			depth: size.prefault(5),
-			offset: distance.prefault(12),
+			offset: distanceField.prefault(12),
 		})
 		.prefault({}),
 	/** The smallest offcut worth racking. */

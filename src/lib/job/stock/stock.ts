@@ -1,5 +1,5 @@
 import { z } from '../zod';
-import { amount, distance, id, name, owned, percent, size } from '../fields';
+import { amount, distanceField, id, name, owned, percent, size } from '../fields';
 
 /** A kind of board: what a part is made of. Its measured thickness is what every size is worked out from. */
 export const material = z.strictObject({
@@ -44,12 +44,12 @@ export const cloth = z.strictObject({
 	name,
 	kind: z.enum(['carpet', 'vinyl', 'cloth', 'foam-backed', 'stretch']).default('carpet'),
 	/** Thickness lying loose, and pressed into a gap. */
-	loose: distance,
-	pressed: distance,
+	loose: distanceField,
+	pressed: distanceField,
 	nap: z.enum(['one-way', 'two-way', 'none']).default('none'),
 	/** Pattern repeat along and across the roll, 0 for a plain cloth. */
-	repeat: distance.prefault(0),
-	repeatAcross: distance.prefault(0),
+	repeat: distanceField.prefault(0),
+	repeatAcross: distanceField.prefault(0),
 	halfDrop: z.boolean().default(false),
 	/** How far it gives under the hand, per cent. */
 	stretchAlong: percent.default(3),
@@ -57,7 +57,7 @@ export const cloth = z.strictObject({
 	/** How far it lets itself be pushed together, per cent: what an outside corner asks of it. */
 	shrink: percent.default(2),
 	/** Tightest edge it goes round without showing white or cracking. */
-	tightest: distance.prefault(0),
+	tightest: distanceField.prefault(0),
 	/** Relief cuts stop this many cloth thicknesses short of the edge. */
 	relief: z.number().min(0.5).max(5).default(1),
 	/** Widest a flat tab may stand off a curve when it is folded over it. */
@@ -132,7 +132,7 @@ export const stock = z.strictObject({
 
 export type Stock = z.output<typeof stock>;
 export type Material = z.output<typeof material>;
-export type Sheet = z.output<typeof sheet>;
+export type StockSheet = z.output<typeof sheet>;
 export type Offcut = z.output<typeof offcut>;
 export type Cloth = z.output<typeof cloth>;
 export type Roll = z.output<typeof roll>;

@@ -1,5 +1,5 @@
 import type { Job } from '../../job/job';
-import type { Sheet as StockSheet } from '../../job/stock/stock';
+import type { StockSheet as StockSheet } from '../../job/stock/stock';
 import { ticks } from '../../measure/length';
 import type { Sheet } from '../../nest/types';
 import { sawOf } from '../../job/in-use';

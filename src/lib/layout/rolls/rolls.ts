@@ -61,7 +61,7 @@ function patternAcross({ repeatAcross, halfDrop }: Cloth): Partial<RollProblem> 
 }
 
 /** What one roll is asked to give, worked on until it is good enough. */
-export interface Ask {
+export interface RollDemand {
 	readonly cloth: Cloth;
 	readonly budget: Budget;
 	readonly watch: Watch<RollAnswer>;
@@ -70,7 +70,7 @@ export interface Ask {
 /** A roll with its blanks, before anybody asked what the nap costs. */
 type Pull = Omit<RollLayout, 'napless'>;
 
-async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Pull> {
+async function lay(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promise<Pull> {
 	const problem = problemOf(
 		roll,
 		ask.cloth,
@@ -92,7 +92,7 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<Pull
 }
 
 /** The length if every blank could be turned freely; what the nap costs is the difference. */
-async function withoutNap({ problem, answer }: Pull, ask: Ask): Promise<Length> {
+async function withoutNap({ problem, answer }: Pull, ask: RollDemand): Promise<Length> {
 	if (ask.cloth.nap === 'none') return answer.length;
 	// The pattern stays: without a nap it could still not be turned a quarter.
 	const turns = isPatterned(ask.cloth) ? TURNS['two-way'] : ANY_WAY;
@@ -118,7 +118,7 @@ function groups(blanks: readonly Blank[]): Blank[][] {
 async function fillOwned(
 	roll: Roll,
 	waiting: readonly Blank[][],
-	ask: Ask,
+	ask: RollDemand,
 ): Promise<{ taken: Blank[][]; left: Blank[][] }> {
 	const quick = { ...ask, budget: { ...ask.budget, effort: Math.min(300, ask.budget.effort) } };
 	const taken: Blank[][] = [];
@@ -133,7 +133,7 @@ async function fillOwned(
 	return { taken, left };
 }
 
-async function takes(roll: Roll, blanks: readonly Blank[], ask: Ask): Promise<boolean> {
+async function takes(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promise<boolean> {
 	const problem = problemOf(
 		roll,
 		ask.cloth,
@@ -151,7 +151,7 @@ export async function layCloth(
 	budget: Budget,
 	watch: Watch<RollAnswer>,
 ): Promise<ClothLayouts> {
-	const ask: Ask = { cloth, budget, watch };
+	const ask: RollDemand = { cloth, budget, watch };
 	const { rolls, unplaced } = await pullCloth(job, blanks, ask);
 	const shown: RollLayout[] = [];
 	for (const roll of rolls) shown.push({ ...roll, napless: await withoutNap(roll, ask) });
@@ -162,7 +162,7 @@ export async function layCloth(
 export async function pullCloth(
 	job: Job,
 	blanks: readonly Blank[],
-	ask: Ask,
+	ask: RollDemand,
 ): Promise<{ readonly rolls: readonly Pull[]; readonly unplaced: ClothLayouts['unplaced'] }> {
 	const { cloth } = ask;
 	const mine = job.stock.rolls.filter((r) => r.cloth === cloth.id);
@@ -190,7 +190,7 @@ export async function pullCloth(
 async function cheapest(
 	rolls: readonly Roll[],
 	blanks: readonly Blank[],
-	ask: Ask,
+	ask: RollDemand,
 ): Promise<Pull | null> {
 	const tried: { layout: Pull; price: number }[] = [];
 	for (const roll of rolls) {

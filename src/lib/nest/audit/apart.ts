@@ -12,7 +12,7 @@ interface Spot {
 }
 
 /** Apart along x or along y by at least the gap. */
-export function apart(a: Rect, b: Rect, gap: number): boolean {
+export function rectsApart(a: Rect, b: Rect, gap: number): boolean {
 	return (
 		a.x + a.length + gap <= b.x ||
 		b.x + b.length + gap <= a.x ||
@@ -22,7 +22,7 @@ export function apart(a: Rect, b: Rect, gap: number): boolean {
 }
 
 /** Corners of a straight-sided piece where it lies. */
-export function cornersOf(piece: Piece, placed: Placed): Spot[] {
+export function rectCorners(piece: Piece, placed: Placed): Spot[] {
 	const { length: l, width: w } = piece;
 	const rect = [
 		{ x: 0, y: 0 },
@@ -69,7 +69,7 @@ export function auditApart(
 		for (let j = i + 1; j < sorted.length; j++) {
 			const b = sorted[j]!;
 			if (b.x >= a.x + a.length + gap) break;
-			if (apart(a, b, gap) || slantApart(a, b, pieces, gap)) continue;
+			if (rectsApart(a, b, gap) || slantApart(a, b, pieces, gap)) continue;
 			faults.push({
 				where,
 				what: `${a.id} (copy ${a.copy}) and ${b.id} (copy ${b.copy}) are not one kerf apart.`,
@@ -88,5 +88,5 @@ function slantApart(
 	const [pa, pb] = [pieces.get(a.id), pieces.get(b.id)];
 	if (!pa?.outline || !pb?.outline) return false;
 	if ([...pa.outline, ...pb.outline].some((c) => c.bulge)) return false;
-	return convexApart(cornersOf(pa, a), cornersOf(pb, b), gap);
+	return convexApart(rectCorners(pa, a), rectCorners(pb, b), gap);
 }

@@ -7,7 +7,7 @@ type Turn = 0 | 90 | 180 | 270;
  * and m - 1 gaps, which is the same as m blanks each longer by one gap on a roll longer by one gap. Likewise the
  * pattern: when every start falls on whole repeats, lengthening each blank to whole repeats loses nothing.
  */
-export interface Lay {
+export interface Orientation {
 	readonly turn: Turn;
 	readonly length: number; // as laid, ticks
 	readonly width: number;
@@ -25,11 +25,11 @@ export interface Lay {
 export interface RollKind {
 	readonly id: string;
 	readonly count: number;
-	readonly lays: readonly Lay[];
+	readonly lays: readonly Orientation[];
 }
 
 /** How the pattern of the cloth falls: see {@link RollProblem}. */
-export interface Pattern {
+export interface ClothPattern {
 	readonly repeat: number; // 0 for none
 	readonly across: number; // width of one column, 0 when it need not match across
 	readonly drops?: boolean; // half a repeat later in every second column
@@ -42,7 +42,7 @@ export interface RollDeck {
 	readonly width: number; // usable width and one gap
 	readonly gap: number;
 	readonly limit: number; // limit and one gap; Infinity for an endless roll
-	readonly pattern: Pattern;
+	readonly pattern: ClothPattern;
 	readonly kinds: readonly RollKind[];
 	readonly refused: readonly Unplaced[];
 }
@@ -76,7 +76,7 @@ export function readyRoll(problem: RollProblem): RollDeck {
 	};
 }
 
-function patternOf(problem: RollProblem): Pattern {
+function patternOf(problem: RollProblem): ClothPattern {
 	return {
 		repeat: problem.repeat,
 		across: problem.drop?.across ?? problem.across ?? 0,
@@ -85,18 +85,18 @@ function patternOf(problem: RollProblem): Pattern {
 	};
 }
 
-function fits(lay: Lay, problem: RollProblem): boolean {
+function fits(lay: Orientation, problem: RollProblem): boolean {
 	const long = lay.length + (lay.along ?? 0);
 	return isNarrow(lay, problem) && (problem.limit === null || long <= problem.limit);
 }
 
 /** Narrow enough for the roll from where its pattern lets it start. */
-function isNarrow(lay: Lay, problem: RollProblem): boolean {
+function isNarrow(lay: Orientation, problem: RollProblem): boolean {
 	return (lay.aside ?? 0) + lay.width <= problem.width;
 }
 
 /** Why a blank can lie nowhere on this roll, or null when it can. */
-function refusal(lays: readonly Lay[], problem: RollProblem): string | null {
+function refusal(lays: readonly Orientation[], problem: RollProblem): string | null {
 	if (lays.length === 0) return 'No turn is allowed for it, so it cannot be laid.';
 	const narrow = lays.filter((lay) => isNarrow(lay, problem));
 	if (narrow.length === 0 && lays.some((lay) => lay.width <= problem.width))
@@ -108,8 +108,8 @@ function refusal(lays: readonly Lay[], problem: RollProblem): string | null {
 }
 
 /** The ways a rectangle may lie: a half turn looks the same, so at most two. */
-function laysOf(piece: RollPiece, gap: number, pattern: Pattern): Lay[] {
-	const lays: Lay[] = [];
+function laysOf(piece: RollPiece, gap: number, pattern: ClothPattern): Orientation[] {
+	const lays: Orientation[] = [];
 	for (const turn of piece.turns) {
 		const quarter = turn === 90 || turn === 270;
 		const length = quarter ? piece.width : piece.length;
@@ -123,7 +123,7 @@ function laysOf(piece: RollPiece, gap: number, pattern: Pattern): Lay[] {
 }
 
 /** The place of a blank's corner within one column and one repeat; a column on is half a repeat on where the pattern drops. */
-function placeIn(piece: RollPiece, pattern: Pattern): Pick<Lay, 'along' | 'aside'> {
+function placeIn(piece: RollPiece, pattern: ClothPattern): Pick<Orientation, 'along' | 'aside'> {
 	const { along, across } = piece.phase ?? { along: 0, across: 0 };
 	const column = pattern.across > 0 ? Math.floor(across / pattern.across) : 0;
 	const { repeat } = pattern;
@@ -136,12 +136,12 @@ function placeIn(piece: RollPiece, pattern: Pattern): Pick<Lay, 'along' | 'aside
 const modulo = (a: number, n: number): number => ((a % n) + n) % n;
 
 /** How much later the pattern starts in a column. */
-function dropOf(column: number, pattern: Pattern): number {
+function dropOf(column: number, pattern: ClothPattern): number {
 	return pattern.drops && modulo(column, 2) === 1 ? Math.floor(pattern.repeat / 2) : 0;
 }
 
 /** Rounded up to the steps on which a start may fall. */
-function wholeSteps(length: number, pattern: Pattern): number {
+function wholeSteps(length: number, pattern: ClothPattern): number {
 	const step = stepOf(pattern);
 	return step === 0 ? length : Math.ceil(length / step) * step;
 }
@@ -150,7 +150,7 @@ function wholeSteps(length: number, pattern: Pattern): number {
  * The smallest distance between two possible starts: half a repeat when the pattern drops, a tick when that is not whole; 0
  * when starts fall anywhere.
  */
-export function stepOf(pattern: Pattern): number {
+export function stepOf(pattern: ClothPattern): number {
 	if (pattern.repeat === 0 || pattern.phased) return 0;
 	if (!pattern.drops) return pattern.repeat;
 	return pattern.repeat % 2 === 0 ? pattern.repeat / 2 : 1;
@@ -160,8 +160,8 @@ export function stepOf(pattern: Pattern): number {
 export function startAt(
 	from: number,
 	side: number,
-	pattern: Pattern,
-	{ along = 0, aside = 0 }: Pick<Lay, 'along' | 'aside'>,
+	pattern: ClothPattern,
+	{ along = 0, aside = 0 }: Pick<Orientation, 'along' | 'aside'>,
 ): number {
 	if (pattern.repeat === 0) return from;
 	const column = pattern.across > 0 ? Math.floor((side - aside) / pattern.across) : 0;
@@ -170,7 +170,11 @@ export function startAt(
 }
 
 /** The first place across at or after `from` where the pattern lets a blank's lower side lie. */
-export function sideAt(from: number, pattern: Pattern, { aside = 0 }: Pick<Lay, 'aside'>): number {
+export function sideAt(
+	from: number,
+	pattern: ClothPattern,
+	{ aside = 0 }: Pick<Orientation, 'aside'>,
+): number {
 	if (pattern.across === 0) return from;
 	return Math.max(0, Math.ceil((from - aside) / pattern.across)) * pattern.across + aside;
 }

@@ -4,7 +4,7 @@ import { layOutlines } from './outline';
 import { readyRoll } from './kinds';
 import type { RollDeck } from './kinds';
 import { searchRoll } from './search';
-import type { RollLayout, RollState } from './search';
+import type { DeckLayout, RollState } from './search';
 import type { Budget, Placed, RollAnswer, RollProblem, Search } from '../types';
 
 /** Share of the budget for rectangles when outlines are laid: a good start, and an answer at once. */
@@ -52,18 +52,18 @@ function answerOf(deck: RollDeck, state: RollState): RollAnswer {
 	};
 }
 
-function laidCounts(deck: RollDeck, layout: RollLayout): number[] {
+function laidCounts(deck: RollDeck, layout: DeckLayout): number[] {
 	const counts = deck.kinds.map(() => 0);
 	for (const spot of layout.spots) counts[spot.kind]! += 1;
 	return counts;
 }
 
 /** When something is left over the bound speaks of what was laid, so that it never exceeds the length. */
-function boundOfLaid(deck: RollDeck, layout: RollLayout): number {
+function boundOfLaid(deck: RollDeck, layout: DeckLayout): number {
 	return rollBound(deck, laidCounts(deck, layout));
 }
 
-function leftOver(deck: RollDeck, layout: RollLayout): RollAnswer['unplaced'] {
+function leftOver(deck: RollDeck, layout: DeckLayout): RollAnswer['unplaced'] {
 	const laid = laidCounts(deck, layout);
 	return deck.kinds.flatMap((kind, k) => {
 		const count = kind.count - laid[k]!;
@@ -73,7 +73,7 @@ function leftOver(deck: RollDeck, layout: RollLayout): RollAnswer['unplaced'] {
 }
 
 /** From the start of the roll on, then across; copies of a blank are numbered in that order. */
-function placedOf(deck: RollDeck, layout: RollLayout): Placed[] {
+function placedOf(deck: RollDeck, layout: DeckLayout): Placed[] {
 	const next = new Map<string, number>();
 	const spots = [...layout.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	return spots.map((spot) => {

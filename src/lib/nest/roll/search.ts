@@ -22,7 +22,7 @@ const EACH_ORDER = 4;
 const REPORT_EVERY = 1000;
 
 /** A blank laid down: kind and lay in the deck, lower left corner. */
-export interface Spot {
+export interface DeckPlacement {
 	readonly kind: number;
 	readonly lay: number;
 	readonly x: number;
@@ -30,20 +30,20 @@ export interface Spot {
 }
 
 /** A layout of the deck; `length` and `bound` count one gap more than is used. */
-export interface RollLayout {
-	readonly spots: readonly Spot[];
+export interface DeckLayout {
+	readonly spots: readonly DeckPlacement[];
 	readonly left: number;
 	readonly area: number;
 	readonly length: number;
 }
 
 export interface RollState {
-	readonly best: RollLayout;
+	readonly best: DeckLayout;
 	readonly bound: number;
 	readonly effort: number;
 }
 
-interface Desk {
+interface RollSearch {
 	readonly deck: RollDeck;
 	readonly skyline: Skyline;
 	readonly stream: Random;
@@ -53,7 +53,7 @@ interface Desk {
 	readonly most: number;
 	readonly unit: number;
 	bound: number;
-	best: RollLayout;
+	best: DeckLayout;
 	reported: number;
 }
 
@@ -76,22 +76,22 @@ export function* searchRoll(deck: RollDeck, budget: Budget): Generator<RollState
 	return state(desk);
 }
 
-function spent(desk: Desk): number {
+function spent(desk: RollSearch): number {
 	return Math.ceil(desk.skyline.looks / LOOKS_PER_UNIT);
 }
 
-function state(desk: Desk): RollState {
+function state(desk: RollSearch): RollState {
 	return { best: desk.best, bound: desk.bound, effort: spent(desk) };
 }
 
-function openDesk(deck: RollDeck, budget: Budget): Desk {
+function openDesk(deck: RollDeck, budget: Budget): RollSearch {
 	const orders = plainOrders(deck);
 	const blanks = orders[0]!.length;
 	const bound = rollBound(
 		deck,
 		deck.kinds.map((kind) => kind.count),
 	);
-	const desk: Desk = {
+	const desk: RollSearch = {
 		deck,
 		skyline: new Skyline(deck, blanks),
 		stream: random(budget.seed),
@@ -144,7 +144,7 @@ function plainOrders(deck: RollDeck): Int32Array[] {
 }
 
 /** Keep what was just laid if it is better than the best. */
-function offer(desk: Desk, laid: Laid): boolean {
+function offer(desk: RollSearch, laid: Laid): boolean {
 	const { best, skyline } = desk;
 	if (laid.area < 0 || laid.left > best.left) return false;
 	const better =
@@ -152,7 +152,7 @@ function offer(desk: Desk, laid: Laid): boolean {
 			? best.left > 0 || laid.length < best.length
 			: laid.area > best.area || best.area < 0;
 	if (!better) return false;
-	const spots: Spot[] = [];
+	const spots: DeckPlacement[] = [];
 	for (let i = 0; i < skyline.laidCount; i++) {
 		const kind = skyline.laidKind[i]!;
 		spots.push({ kind, lay: skyline.laidLay[i]!, x: skyline.laidX[i]!, y: skyline.laidY[i]! });
@@ -161,16 +161,16 @@ function offer(desk: Desk, laid: Laid): boolean {
 	return true;
 }
 
-function solved(desk: Desk): boolean {
+function solved(desk: RollSearch): boolean {
 	return desk.best.left === 0 && desk.best.length <= desk.bound;
 }
 
-function over(desk: Desk): boolean {
+function over(desk: RollSearch): boolean {
 	return spent(desk) >= desk.effort;
 }
 
 /** Halve the range between bound and best; a goal that cannot be met soon raises the lower end. */
-function* halve(desk: Desk): Generator<RollState, void, void> {
+function* halve(desk: RollSearch): Generator<RollState, void, void> {
 	let low = desk.bound;
 	while (!solved(desk) && !over(desk) && low < desk.best.length - step(desk)) {
 		const middle = Math.floor((low + desk.best.length) / 2 / desk.unit) * desk.unit;
@@ -180,11 +180,11 @@ function* halve(desk: Desk): Generator<RollState, void, void> {
 	}
 }
 
-function step(desk: Desk): number {
+function step(desk: RollSearch): number {
 	return Math.max(desk.unit, Math.round(desk.bound * FINEST));
 }
 
-function* shorten(desk: Desk): Generator<RollState, void, void> {
+function* shorten(desk: RollSearch): Generator<RollState, void, void> {
 	while (!solved(desk) && !over(desk)) {
 		const goal = Math.max(desk.bound, desk.best.length - step(desk));
 		if (!(yield* attempt(desk, goal, desk.effort))) return;
@@ -192,7 +192,11 @@ function* shorten(desk: Desk): Generator<RollState, void, void> {
 }
 
 /** Try to lay everything within a goal until `end` units are spent. True when it was met. */
-function* attempt(desk: Desk, goal: number, end: number): Generator<RollState, boolean, void> {
+function* attempt(
+	desk: RollSearch,
+	goal: number,
+	end: number,
+): Generator<RollState, boolean, void> {
 	const { skyline } = desk;
 	const until = Math.min(end, spent(desk) + desk.most);
 	const wasLeft = desk.best.left > 0;
@@ -221,7 +225,7 @@ interface Start {
 }
 
 /** Some blanks change places for better or worse, so that a start that has come to rest moves again. */
-function kick(desk: Desk, start: Start, goal: number): void {
+function kick(desk: RollSearch, start: Start, goal: number): void {
 	const n = start.order.length;
 	const times = 2 + desk.stream.int(Math.max(1, Math.ceil(n * KICK)));
 	for (let k = 0; k < times; k++) change(start.order, desk.stream);
@@ -229,7 +233,7 @@ function kick(desk: Desk, start: Start, goal: number): void {
 }
 
 function* improve(
-	desk: Desk,
+	desk: RollSearch,
 	start: Start,
 	goal: number,
 	until: number,

@@ -1,5 +1,5 @@
 import { sideAt, startAt } from './kinds';
-import type { Lay, RollDeck } from './kinds';
+import type { Orientation, RollDeck } from './kinds';
 
 /** Two ways to judge how well a blank fits the lowest ledge; neither is best on all jobs, so both are tried. */
 export type Mode = 1 | 2;
@@ -29,7 +29,7 @@ export class Skyline {
 	readonly laidY: Float64Array;
 	laidCount = 0;
 
-	private readonly lays: readonly Lay[];
+	private readonly lays: readonly Orientation[];
 	/** On a plain cloth a blank may lie anywhere. */
 	private readonly plain: boolean;
 	private readonly firstLay: Int32Array;

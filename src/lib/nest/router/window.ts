@@ -21,7 +21,7 @@ interface Improved {
 	readonly effort: number;
 }
 
-interface Shop {
+interface RouterSearch {
 	readonly model: RouterModel;
 	readonly tables: readonly { readonly deck: RollDeck; readonly skyline: Skyline }[]; // one per kind of sheet
 	readonly keys: readonly Float64Array[]; // sizes of the types by which they may be ordered
@@ -64,7 +64,7 @@ function reached(
 	return plan.sheets.length <= goal.sheets && planCost(model, plan) <= goal.cost;
 }
 
-function openShop(model: RouterModel, budget: Budget): Shop {
+function openShop(model: RouterModel, budget: Budget): RouterSearch {
 	const pieces = model.types.reduce((sum, type) => sum + type.piece.count, 0);
 	const tables = model.kinds.map((_, kind) => {
 		const deck = deckOf(model, kind);
@@ -81,7 +81,7 @@ function openShop(model: RouterModel, budget: Budget): Shop {
 	};
 }
 
-function effort(shop: Shop): number {
+function effort(shop: RouterSearch): number {
 	const looks = shop.tables.reduce((sum, table) => sum + table.skyline.looks, shop.looks);
 	return Math.ceil(looks / LOOKS_PER_UNIT);
 }
@@ -109,7 +109,7 @@ function deckOf(model: RouterModel, kind: number): RollDeck {
 }
 
 /** The goal: one sheet left out or made a cheaper one; or, when stock is short, the same sheets with less left over. */
-function nextGoal(shop: Shop, from: RouterPlan): { sheets: RouterSheet[]; left: number[] } {
+function nextGoal(shop: RouterSearch, from: RouterPlan): { sheets: RouterSheet[]; left: number[] } {
 	const over = from.left.flatMap((n, t) => new Array<number>(n).fill(t));
 	if (over.length > 0) return { sheets: [...from.sheets], left: over };
 	const out = shop.stream.int(from.sheets.length);
@@ -120,7 +120,7 @@ function nextGoal(shop: Shop, from: RouterPlan): { sheets: RouterSheet[]; left: 
 }
 
 /** A plan that meets the next goal; null when none was found in time. */
-function* refill(shop: Shop, from: RouterPlan): Generator<void, RouterPlan | null, void> {
+function* refill(shop: RouterSearch, from: RouterPlan): Generator<void, RouterPlan | null, void> {
 	const { model } = shop;
 	const goal = nextGoal(shop, from);
 	const { sheets } = goal;
@@ -151,7 +151,7 @@ function* refill(shop: Shop, from: RouterPlan): Generator<void, RouterPlan | nul
 }
 
 /** A kind that costs less than the sheet left out and is still in stock, by chance; null for none at all. */
-function cheaperKind(shop: Shop, from: RouterPlan, out: number): number | null {
+function cheaperKind(shop: RouterSearch, from: RouterPlan, out: number): number | null {
 	const { kinds } = shop.model;
 	const was = from.sheets[out]!.kind;
 	const choice = kinds.flatMap((kind, k) => {
@@ -183,7 +183,11 @@ interface Relaid {
 }
 
 /** Lay one or two sheets and what is left over again. */
-function relay(shop: Shop, sheets: readonly RouterSheet[], left: readonly number[]): Relaid {
+function relay(
+	shop: RouterSearch,
+	sheets: readonly RouterSheet[],
+	left: readonly number[],
+): Relaid {
 	const { stream } = shop;
 	if (sheets.length === 0) return { sheets: [], left: [...left] };
 	const first = stream.int(sheets.length);
@@ -213,7 +217,7 @@ function withoutLaid(pool: readonly number[], spots: readonly RouterSpot[]): num
 	});
 }
 
-function layOne(shop: Shop, kind: number, order: Int32Array): RouterSpot[] {
+function layOne(shop: RouterSearch, kind: number, order: Int32Array): RouterSpot[] {
 	const { deck, skyline } = shop.tables[kind]!;
 	skyline.lay(order, deck.limit, shop.stream.int(2) === 0 ? 1 : 2, 0);
 	const spots: RouterSpot[] = [];
@@ -228,7 +232,7 @@ function layOne(shop: Shop, kind: number, order: Int32Array): RouterSpot[] {
 }
 
 /** The pool by a falling size with some noise: which size, and how much noise, by chance. */
-function shuffled(shop: Shop, pool: readonly number[]): number[] {
+function shuffled(shop: RouterSearch, pool: readonly number[]): number[] {
 	const { keys, stream } = shop;
 	const sizes = keys[stream.int(keys.length)]!;
 	const noise = [0, 0.1, 0.4, 1][stream.int(4)]!;

@@ -19,7 +19,7 @@ export interface Kind {
 }
 
 /** Pieces of one size. A pair is a type of its own that uses up two of its member. */
-export interface Kindred {
+export interface PieceType {
 	readonly pieces: readonly Piece[]; // empty for a pair
 	readonly w: number; // one kerf added, along x before turning
 	readonly h: number;
@@ -36,7 +36,7 @@ export interface SawModel {
 	readonly problem: SawProblem;
 	readonly kerf: number;
 	readonly kinds: readonly Kind[];
-	readonly types: readonly Kindred[];
+	readonly types: readonly PieceType[];
 	/** Width and height of each type, inflated; index alongside `types`. */
 	readonly w: Int32Array;
 	readonly h: Int32Array;
@@ -168,7 +168,7 @@ function draftTypes(pieces: readonly Piece[]): Draft[] {
 }
 
 /** Types of the pieces, then one type for each pair that some sheet takes and that is smaller than two rectangles. */
-function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: number): Kindred[] {
+function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: number): PieceType[] {
 	const singles = drafts.map((d) => ({
 		pieces: [...d.pieces].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)),
 		w: d.w + kerf,
@@ -179,7 +179,7 @@ function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: number)
 		pair: -1,
 		taper: taperOf(d.pieces[0]!),
 	}));
-	const pairs: Kindred[] = [];
+	const pairs: PieceType[] = [];
 	singles.forEach((single, i) => {
 		const piece = single.pieces[0]!;
 		const pair = single.taper?.pair(piece, kerf);

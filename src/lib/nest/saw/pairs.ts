@@ -6,7 +6,7 @@ import type { Piece } from '../types';
  */
 
 /** A point of the pair's rectangle, which starts at 0,0. */
-export interface Spot {
+export interface PairPoint {
 	readonly x: number;
 	readonly y: number;
 }
@@ -15,10 +15,10 @@ export interface Pair {
 	readonly length: number; // of the rectangle that holds both, without turning
 	readonly width: number;
 	/** The slanted cut's edge on the first piece. */
-	readonly from: Spot;
-	readonly to: Spot;
+	readonly from: PairPoint;
+	readonly to: PairPoint;
 	/** Corner of the bounding rectangle of the second piece; the first lies at 0,0 as given. */
-	readonly second: Spot;
+	readonly second: PairPoint;
 }
 
 /** A trapezoid (or triangle) in its rectangle. `key` tells equal shapes, whatever corner their outline starts at. */
@@ -73,7 +73,7 @@ function pairUp(sides: Sides, kerf: number): Pair {
 	const gap = Math.ceil((kerf * Math.hypot(depth, lean)) / depth);
 	// Turned by half, the second piece's near side ends where the first one's far side ends: its slanted side starts at length - far[1].
 	const shift = near[1] + gap - (length - far[1]);
-	const spot = (a: number, b: number): Spot =>
+	const spot = (a: number, b: number): PairPoint =>
 		sides.along === 'x' ? { x: a, y: b } : { x: b, y: a };
 	const rect = spot(shift + length, depth);
 	return {
@@ -89,9 +89,9 @@ function pairUp(sides: Sides, kerf: number): Pair {
 export interface SlantedSide {
 	/** At the left or lower end of the piece, or at its other end. */
 	readonly end: 0 | 1;
-	readonly from: Spot;
-	readonly to: Spot;
-	readonly corner: Spot;
+	readonly from: PairPoint;
+	readonly to: PairPoint;
+	readonly corner: PairPoint;
 }
 
 /** The slanted sides of a tapered piece in its own rectangle, one or two; none for any other piece. */
@@ -99,7 +99,8 @@ export function slantedSides(piece: Piece): SlantedSide[] {
 	const sides = sidesOf(piece);
 	if (!sides) return [];
 	const { near, far, length, depth, along } = sides;
-	const spot = (a: number, b: number): Spot => (along === 'x' ? { x: a, y: b } : { x: b, y: a });
+	const spot = (a: number, b: number): PairPoint =>
+		along === 'x' ? { x: a, y: b } : { x: b, y: a };
 	return ([0, 1] as const)
 		.filter((end) => near[end] !== far[end])
 		.map((end) => {

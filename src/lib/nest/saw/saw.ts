@@ -2,12 +2,12 @@ import { areaBound, boundOf } from './bound';
 import { limitsOf } from './cutting/cut-plan';
 import { Finishing } from './search/finishing';
 import { better, firstLayout, moreFirstLayouts } from './search/first-layout';
-import { Hunt } from './search/ruin-and-recreate';
-import type { Kept } from './search/partial-layout';
-import { labour, type Labour } from './search/open-sheet';
+import { RuinAndRecreate } from './search/ruin-and-recreate';
+import type { LayoutSnapshot } from './search/partial-layout';
+import { searchState, type SearchState } from './search/open-sheet';
 import { Proof } from './proof/proof';
 import { random } from '../random';
-import { boundMet, meets, sawAnswer } from './answer/answer';
+import { boundMet, meetsBound, sawAnswer } from './answer/answer';
 import { sawModel, type SawModel } from './model';
 import type { Budget, SawProblem, Search, SheetsAnswer } from '../types';
 
@@ -29,17 +29,20 @@ const SAVED_SHARE = 0.2; // of the budget for the same where the search for a ch
  * pieces are listed in.
  */
 export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnswer> {
-	const run = new Run(problem, budget.seed);
+	const run = new SawSearch(problem, budget.seed);
 	const end = budget.effort * WORK_PER_EFFORT;
 	const reserve = Math.min(end * LAST_SHARE, LAST_MOST * WORK_PER_EFFORT);
 	yield run.report();
 	run.bind();
 	run.startAnew(Math.min(end * FIRST_SHARE, FIRST_MOST * WORK_PER_EFFORT));
 	if (!run.settled && run.job.work < end) {
-		const hunt = new Hunt(run.job, run.best);
+		const hunt = new RuinAndRecreate(run.job, run.best);
 		yield* run.improve(hunt, end * PROOF_AFTER);
 		yield* run.prove(run.job.work + end * PROOF_SHARE);
-		yield* run.improve(run.best === hunt.best ? hunt : new Hunt(run.job, run.best), end - reserve);
+		yield* run.improve(
+			run.best === hunt.best ? hunt : new RuinAndRecreate(run.job, run.best),
+			end - reserve,
+		);
 	}
 	yield* run.finish(run.job.work + (run.settled ? end * SAVED_SHARE : reserve));
 	return run.answer();
@@ -53,25 +56,25 @@ interface Report {
 type Reports = Generator<Report, void, void>;
 
 /** A search on its way: the best layout so far and what is known about it. */
-class Run {
-	readonly job: Labour;
-	best: Kept;
+class SawSearch {
+	readonly job: SearchState;
+	best: LayoutSnapshot;
 	private readonly model: SawModel;
 	private bound: SheetsAnswer['bound'];
 	// Put in the shop's terms only when it is shown: a search betters its layout far more often than that.
-	private shown: { readonly kept: Kept; readonly answer: SheetsAnswer } | null = null;
+	private shown: { readonly kept: LayoutSnapshot; readonly answer: SheetsAnswer } | null = null;
 	private reported = 0;
 
 	constructor(problem: SawProblem, seed: number) {
 		this.model = sawModel(problem);
 		this.bound = areaBound(this.model);
-		this.job = labour(this.model, random(seed), limitsOf(problem));
+		this.job = searchState(this.model, random(seed), limitsOf(problem));
 		this.best = firstLayout(this.job);
 	}
 
 	/** Everything that can be laid is laid, and nothing cheaper exists. */
 	get settled(): boolean {
-		return this.best.missing === 0 && meets(this.model, this.best, this.bound);
+		return this.best.missing === 0 && meetsBound(this.model, this.best, this.bound);
 	}
 
 	answer(): SheetsAnswer {
@@ -111,7 +114,7 @@ class Run {
 	}
 
 	/** Looks for a cheaper layout until so much work is done in all. */
-	*improve(hunt: Hunt, until: number): Reports {
+	*improve(hunt: RuinAndRecreate, until: number): Reports {
 		while (this.job.work < until && !this.settled) {
 			if (hunt.step()) this.best = hunt.best;
 			yield* this.due();
@@ -120,7 +123,7 @@ class Run {
 
 	/** Tries to show that nothing is cheaper; a cheaper layout met on the way is taken, and tried in its turn. */
 	*prove(until: number): Reports {
-		let tried: Kept | null = null;
+		let tried: LayoutSnapshot | null = null;
 		while (tried !== this.best && !this.settled && this.job.work < until) {
 			tried = this.best;
 			const proof = new Proof(this.model, this.best);

@@ -29,7 +29,7 @@ export interface FreeState {
 	readonly effort: number;
 }
 
-interface Floor {
+interface StripSearch {
 	readonly kinds: readonly FreeKind[];
 	readonly strip: Strip;
 	readonly tables: PairTables;
@@ -50,7 +50,7 @@ export function* searchFree(
 	bound: number,
 	budget: Budget,
 ): Generator<FreeState, FreeState, void> {
-	const floor: Floor = {
+	const floor: StripSearch = {
 		kinds,
 		strip,
 		tables: new PairTables(kinds.reduce((n, kind) => n + kind.shapes.length, 0)),
@@ -75,18 +75,18 @@ export function* searchFree(
 	return stateOf(floor);
 }
 
-function spent(floor: Floor): number {
+function spent(floor: StripSearch): number {
 	return floor.work + Math.ceil(floor.tables.work / LOOKS_PER_UNIT);
 }
 
-function isOver(floor: Floor, share: number): boolean {
+function isOver(floor: StripSearch, share: number): boolean {
 	return (
 		spent(floor) >= share * floor.effort ||
 		(floor.best.left.length === 0 && floor.best.length <= floor.bound)
 	);
 }
 
-function stateOf(floor: Floor): FreeState {
+function stateOf(floor: StripSearch): FreeState {
 	return { ...floor.best, effort: spent(floor) };
 }
 
@@ -95,7 +95,7 @@ export function columnOf(strip: Strip): number {
 }
 
 /** Less left over, then shorter. */
-function isBetter(a: Pick<Filled, 'left' | 'length'>, b: Floor['best']): boolean {
+function isBetter(a: Pick<Filled, 'left' | 'length'>, b: StripSearch['best']): boolean {
 	return a.left.length < b.left.length || (a.left.length === b.left.length && a.length < b.length);
 }
 
@@ -122,7 +122,7 @@ export function firstOrders(kinds: readonly FreeKind[]): number[][] {
  * Slide every piece to the left, those farthest left first: the columns leave up to one column between neighbours. All
  * others are in its way, also those not moved yet: one may lie in the mouth of an outline that starts farther left.
  */
-function settled(floor: Floor, filled: Filled): Floor['best'] {
+function settled(floor: StripSearch, filled: Filled): StripSearch['best'] {
 	const spots = [...filled.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	spots.forEach((spot, i) => {
 		let free = spot.x;
@@ -146,7 +146,7 @@ interface Stuck {
 }
 
 /** Shorten by a step; when the pieces will not lie apart, change two large ones over and try again; then shorter steps. */
-function* explore(floor: Floor): Generator<FreeState, void, void> {
+function* explore(floor: StripSearch): Generator<FreeState, void, void> {
 	const kindOf = floor.best.spots.map((spot) => spot.kind);
 	const separation = openSeparation(floor, kindOf);
 	let step = FIRST_STEP;
@@ -176,13 +176,13 @@ function* explore(floor: Floor): Generator<FreeState, void, void> {
 	}
 }
 
-function openSeparation(floor: Floor, kindOf: readonly number[]): Separation {
+function openSeparation(floor: StripSearch, kindOf: readonly number[]): Separation {
 	const { kinds, strip, tables, stream } = floor;
 	return new Separation(kinds, kindOf, lyingOf(floor.best.spots), strip.width, tables, stream);
 }
 
 function* within(
-	floor: Floor,
+	floor: StripSearch,
 	separation: Separation,
 	length: number,
 	share: number,
@@ -196,13 +196,13 @@ function* within(
 	}
 }
 
-function keep(floor: Floor, separation: Separation, kindOf: readonly number[]): void {
+function keep(floor: StripSearch, separation: Separation, kindOf: readonly number[]): void {
 	const spots = spotsOf(separation.now, kindOf);
 	if (endOf(spots) < floor.best.length) floor.best = { spots, left: [], length: endOf(spots) };
 }
 
 /** Two of the larger pieces of different kinds change places. */
-function swapLarge(separation: Separation, floor: Floor): void {
+function swapLarge(separation: Separation, floor: StripSearch): void {
 	const { shapes, x, y } = separation.now;
 	const bySize = shapes.map((_, i) => i);
 	bySize.sort(
@@ -216,7 +216,7 @@ function swapLarge(separation: Separation, floor: Floor): void {
 }
 
 /** Press the best layout together: all right of a random line moves left a little, and is pushed apart again. */
-function* press(floor: Floor): Generator<FreeState, void, void> {
+function* press(floor: StripSearch): Generator<FreeState, void, void> {
 	const kindOf = floor.best.spots.map((spot) => spot.kind);
 	const separation = openSeparation(floor, kindOf);
 	const from = spent(floor);

@@ -8,7 +8,7 @@ import { running } from '../marks/dimension';
 import type { Figures } from '../wording/figures';
 import { onPaper } from '../drawing/path';
 import { outlineMark, scaleText, stageFor, TEXT, words, type Stage } from '../marks/stage';
-import { Seats } from '../marks/label-slots';
+import { LabelSlots } from '../marks/label-slots';
 import { wrapped } from '../drawing/text-width';
 
 const MARGINS = { left: 30, right: 22, bottom: 30 };
@@ -35,7 +35,7 @@ export function boardDrawing(b: BoxBoard, print: Figures, ruler: Ruler): Drawing
 			ink: 'pencil',
 		}),
 	];
-	const seats = new Seats({ x: 1, y: 0, width: stage.width - 2, height: stage.height });
+	const seats = new LabelSlots({ x: 1, y: 0, width: stage.width - 2, height: stage.height });
 	seats.keepOff(marks);
 	const under: string[] = [];
 	for (const label of boardLabels(f, stage, print, ruler)) {

@@ -11,7 +11,7 @@ import {
 } from '../../design/box/solid/vec';
 import { boundsOfPoints } from '../../geometry/edge';
 import { callouts, type Named } from '../marks/callouts';
-import type { Drawing, Ink, Line, Mark } from '../drawing/drawing';
+import type { Drawing, Ink, LineKind, Mark } from '../drawing/drawing';
 import { polygon, type Spot } from '../drawing/path';
 import { onBoard } from './views';
 import { boxInRing, boxOffRing, inRing, round } from '../drawing/text-box';
@@ -89,7 +89,7 @@ function bodyOf(b: BoxBoard, paper: (p: Point3) => Spot): Body {
 
 function bodyMarks({ b, sides, face, holes }: Body): Mark[] {
 	const of = `part:${b.label}`;
-	const shape = (ring: readonly Spot[], line: Line, fill: Ink): Mark => ({
+	const shape = (ring: readonly Spot[], line: LineKind, fill: Ink): Mark => ({
 		kind: 'path',
 		steps: polygon(ring),
 		line,

@@ -7,8 +7,8 @@ import type { Drawing, Mark } from '../drawing/drawing';
 import { figuresOn, type Figures } from '../wording/figures';
 import { fitLabel } from '../marks/label-fit';
 import { napArrow } from '../marks/nap-arrow';
-import { outlineSteps, ring, type View } from '../drawing/path';
-import { roomOf, runningAxes, type Places } from '../marks/running-axes';
+import { outlineSteps, ringPath, type View } from '../drawing/path';
+import { roomOf, runningAxes, type RunningPlaces } from '../marks/running-axes';
 import { words } from '../marks/stage';
 import { wrapped } from '../drawing/text-width';
 
@@ -70,9 +70,9 @@ function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
 	const of = `blank:${blank.id}`;
 	const size = figures.size(blank.length, blank.width);
 	const rings = [
-		ring(blank.outline, view),
+		ringPath(blank.outline, view),
 		// Words keep off whatever is cut or bent inside.
-		...blank.marks.filter((m) => m.closed).map((m) => ring(m.line, view)),
+		...blank.marks.filter((m) => m.closed).map((m) => ringPath(m.line, view)),
 	];
 	const label = fitLabel(
 		[
@@ -93,7 +93,7 @@ function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
 const SAME = 0.5;
 
 /** Where the folds lie, the layers and windows, and the whole size, from the lower left corner. */
-function placesOn(blank: Blank, figures: Figures): Places {
+function placesOn(blank: Blank, figures: Figures): RunningPlaces {
 	const folds = blank.marks.filter((m) => m.kind === 'fold' && !m.closed).map((m) => m.line);
 	const inner = blank.marks.filter((m) => m.closed && ['fold', 'step', 'hole'].includes(m.kind));
 	const all = folds.length > 0 ? [boundsOfPoints(folds.flat())] : [];

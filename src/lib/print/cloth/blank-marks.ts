@@ -1,12 +1,12 @@
 import type { Blank, BlankMark } from '../../wrap/blank';
-import type { Ink, Line, Mark } from '../drawing/drawing';
+import type { Ink, LineKind, Mark } from '../drawing/drawing';
 import { hatch } from '../drawing/hatch';
 import { onPaper, polygon, polyline, rect, type View } from '../drawing/path';
 import { textWidth } from '../drawing/text-width';
 
 /** How each kind of mark on the back of a cloth is drawn, and what the legend calls it. */
 interface Style {
-	readonly line: Line;
+	readonly line: LineKind;
 	readonly ink?: Ink;
 	readonly says: string;
 	/** Cloth that falls away. */

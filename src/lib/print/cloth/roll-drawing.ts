@@ -10,8 +10,8 @@ import { figuresOn, type Figures } from '../wording/figures';
 import { hatch, type Hatch } from '../drawing/hatch';
 import { fitLabel } from '../marks/label-fit';
 import { NAP_LENGTH, napArrow } from '../marks/nap-arrow';
-import { line, onPaper, outlineSteps, ring, type View } from '../drawing/path';
-import { roomOf, runningAxes, type Places } from '../marks/running-axes';
+import { line, onPaper, outlineSteps, ringPath, type View } from '../drawing/path';
+import { roomOf, runningAxes, type RunningPlaces } from '../marks/running-axes';
 import { words } from '../marks/stage';
 
 /**
@@ -89,7 +89,7 @@ function blankOnRoll(at: Placed, blanks: readonly Blank[], view: View, figures: 
 			{ name: blank.label, lines: [figures.size(at.length, at.width)] },
 			{ name: blank.label, lines: [] },
 		],
-		[ring(shape, view)],
+		[ringPath(shape, view)],
 	);
 	const folds = blank.marks.filter((m) => m.kind === 'fold');
 	return [
@@ -119,7 +119,7 @@ function lain(points: Outline, blank: Blank, at: Placed): Outline {
 	return moved(turned(points, at.turn), at.x + dx, at.y + dy);
 }
 
-function placesOn(layout: RollLayout, pull: number, figures: Figures): Places {
+function placesOn(layout: RollLayout, pull: number, figures: Figures): RunningPlaces {
 	const list = (ats: readonly number[], whole: number) =>
 		[...new Set([whole, ...ats.filter((a) => a > 0)])]
 			.slice(0, 24)

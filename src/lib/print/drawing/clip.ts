@@ -1,10 +1,10 @@
-import type { Step } from './drawing';
+import type { PathStep } from './drawing';
 import type { Spot } from './path';
 import type { Bounds } from './bounds';
 
 /** Strokes cut off at the edges of a box; curves become chords that depart from them by less than 0.02 mm. */
-export function clipped(steps: readonly Step[], box: Bounds): Step[] {
-	const out: Step[] = [];
+export function clipped(steps: readonly PathStep[], box: Bounds): PathStep[] {
+	const out: PathStep[] = [];
 	let pen: Spot | null = null;
 	for (const [a, b] of segments(steps)) {
 		const part = clipSegment(a, b, box);
@@ -21,7 +21,7 @@ export function clipped(steps: readonly Step[], box: Bounds): Step[] {
 	return out;
 }
 
-function* segments(steps: readonly Step[]): Generator<readonly [Spot, Spot]> {
+function* segments(steps: readonly PathStep[]): Generator<readonly [Spot, Spot]> {
 	let start: Spot = { x: 0, y: 0 };
 	let at = start;
 	for (const step of steps) {
@@ -40,7 +40,7 @@ function* segments(steps: readonly Step[]): Generator<readonly [Spot, Spot]> {
 	}
 }
 
-function chords(from: Spot, step: Extract<Step, readonly ['C', ...number[]]>): Spot[] {
+function chords(from: Spot, step: Extract<PathStep, readonly ['C', ...number[]]>): Spot[] {
 	const [, x1, y1, x2, y2, x, y] = step;
 	const long =
 		Math.hypot(x1 - from.x, y1 - from.y) +

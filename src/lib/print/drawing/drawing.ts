@@ -16,9 +16,9 @@ export type Ink =
 	| 'warn-wash';
 
 /** Line kinds of ISO 128-2: wide for visible outlines, narrow for dimensions and hatching, dashed for hidden edges, chain for centre lines, phantom for neighbours. */
-export type Line = 'wide' | 'narrow' | 'dashed' | 'chain' | 'phantom' | 'cut' | 'hair';
+export type LineKind = 'wide' | 'narrow' | 'dashed' | 'chain' | 'phantom' | 'cut' | 'hair';
 
-export type Step =
+export type PathStep =
 	| readonly ['M', number, number]
 	| readonly ['L', number, number]
 	/** Cubic: two control points, end. */
@@ -27,8 +27,8 @@ export type Step =
 
 export interface PathMark {
 	readonly kind: 'path';
-	readonly steps: readonly Step[];
-	readonly line?: Line;
+	readonly steps: readonly PathStep[];
+	readonly line?: LineKind;
 	readonly ink?: Ink;
 	readonly fill?: Ink;
 	/** Even-odd fill, for outlines with holes. */

@@ -37,7 +37,7 @@ function decode(runs: string, scale: number): Map<number, number> {
 	return widths;
 }
 
-export interface Run {
+export interface FaceRun {
 	readonly face: Face;
 	readonly text: string;
 }
@@ -46,7 +46,7 @@ export interface Run {
  * The text as it is set: composed letters in runs of one face each. Spaces between two fallback words stay in their run,
  * so that a line written from right to left keeps its order. A letter that no face has becomes an empty box.
  */
-export function runsOf(text: string, weight: Weight): Run[] {
+export function faceRuns(text: string, weight: Weight): FaceRun[] {
 	if (PLAIN.test(text)) return [{ face: weight, text }];
 	const runs: { face: Face; text: string }[] = [];
 	for (const word of settable(text).split(/( +)/)) {

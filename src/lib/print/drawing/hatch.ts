@@ -1,4 +1,4 @@
-import type { Ink, PathMark, Step } from './drawing';
+import type { Ink, PathMark, PathStep } from './drawing';
 import type { Spot } from './path';
 
 /**
@@ -69,7 +69,7 @@ export function hatch(kind: Hatch, rings: readonly (readonly Spot[])[], coarse =
 	};
 }
 
-function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: number): Step[] {
+function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: number): PathStep[] {
 	const a = (family.angle * Math.PI) / 180;
 	// Along the strokes u, across them v; paper's y points down.
 	const turned = rings.map((ring) =>
@@ -85,7 +85,7 @@ function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: nu
 	const vs = turned.flat().map((p) => p.v);
 	const pitch = family.pitch * coarse;
 	const from = (family.from ?? 0) * coarse;
-	const steps: Step[] = [];
+	const steps: PathStep[] = [];
 	const last = Math.floor((Math.max(...vs) - from) / pitch);
 	for (let row = Math.ceil((Math.min(...vs) - from) / pitch); row <= last; row++) {
 		const v = from + row * pitch;

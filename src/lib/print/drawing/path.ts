@@ -1,6 +1,6 @@
 import type { Outline, Point } from '../../geometry/outline';
 import { toMm } from '../../measure/length';
-import type { Step } from './drawing';
+import type { PathStep } from './drawing';
 
 /** A point on paper: millimetres, y down. */
 export interface Spot {
@@ -27,7 +27,7 @@ export function onPaper(point: Point, view: View): Spot {
 	};
 }
 
-export function rect(x: number, y: number, width: number, height: number): Step[] {
+export function rect(x: number, y: number, width: number, height: number): PathStep[] {
 	return polygon([
 		{ x, y },
 		{ x: x + width, y },
@@ -36,37 +36,37 @@ export function rect(x: number, y: number, width: number, height: number): Step[
 	]);
 }
 
-export function line(x1: number, y1: number, x2: number, y2: number): Step[] {
+export function line(x1: number, y1: number, x2: number, y2: number): PathStep[] {
 	return [
 		['M', x1, y1],
 		['L', x2, y2],
 	];
 }
 
-export function polyline(spots: readonly Spot[]): Step[] {
+export function polyline(spots: readonly Spot[]): PathStep[] {
 	return spots.map((s, i) => [i === 0 ? 'M' : 'L', s.x, s.y]);
 }
 
-export function polygon(spots: readonly Spot[]): Step[] {
+export function polygon(spots: readonly Spot[]): PathStep[] {
 	return [...polyline(spots), ['Z']];
 }
 
-export function circle(cx: number, cy: number, r: number): Step[] {
+export function circlePath(cx: number, cy: number, r: number): PathStep[] {
 	const right = { x: cx + r, y: cy };
 	const left = { x: cx - r, y: cy };
 	return [['M', right.x, right.y], ...arc(right, left, 1), ...arc(left, right, 1), ['Z']];
 }
 
 /** Outlines with their arcs as curves, closed; several (a part and its holes) in one path for an even-odd fill. */
-export function outlineSteps(outlines: readonly Outline[], view: View): Step[] {
+export function outlineSteps(outlines: readonly Outline[], view: View): PathStep[] {
 	return outlines.flatMap((outline) => oneOutline(outline, view));
 }
 
-function oneOutline(outline: Outline, view: View): Step[] {
+function oneOutline(outline: Outline, view: View): PathStep[] {
 	const first = outline[0];
 	if (first === undefined) return [];
 	const start = onPaper(first, view);
-	const steps: Step[] = [['M', start.x, start.y]];
+	const steps: PathStep[] = [['M', start.x, start.y]];
 	outline.forEach((corner, i) => {
 		const to = onPaper(outline[(i + 1) % outline.length]!, view);
 		// On paper y points down, which turns a left-hand arc to the right; a mirrored view turns it back.
@@ -78,12 +78,12 @@ function oneOutline(outline: Outline, view: View): Step[] {
 }
 
 /** An arc by its bulge (positive turns from +x towards +y of the paper), as cubics of at most a quarter turn. */
-export function arc(from: Spot, to: Spot, bulge: number): Step[] {
+export function arc(from: Spot, to: Spot, bulge: number): PathStep[] {
 	const { centre, radius, start, sweep } = arcOf(from, to, bulge);
 	const pieces = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 2) - 1e-9));
 	const step = sweep / pieces;
 	const k = (4 / 3) * Math.tan(step / 4) * radius;
-	const steps: Step[] = [];
+	const steps: PathStep[] = [];
 	for (let i = 0; i < pieces; i++) {
 		const a = start + i * step;
 		const b = a + step;
@@ -120,7 +120,7 @@ function at(centre: Spot, radius: number, angle: number): Spot {
 }
 
 /** The outline on paper as a ring of straight edges, arcs stepped finely enough for hatching (0.1 mm). */
-export function ring(outline: Outline, view: View): Spot[] {
+export function ringPath(outline: Outline, view: View): Spot[] {
 	return outline.flatMap((corner, i) => {
 		const from = onPaper(corner, view);
 		const bulge = (corner.bulge ?? 0) * (view.mirror === true ? 1 : -1);

@@ -1,4 +1,4 @@
-import type { Mark, PathMark, Step, TextMark } from './drawing';
+import type { Mark, PathMark, PathStep, TextMark } from './drawing';
 
 /** Where a drawing's top left corner goes on another, how much larger or smaller, and turned how far (degrees, counter-clockwise as seen). */
 export interface Placing {
@@ -29,7 +29,7 @@ function movedPath(mark: PathMark, move: Move): PathMark {
 	return { ...mark, steps: mark.steps.map((step) => movedStep(step, move)) };
 }
 
-function movedStep(step: Step, move: Move): Step {
+function movedStep(step: PathStep, move: Move): PathStep {
 	if (step[0] === 'Z') return step;
 	if (step[0] !== 'C') return [step[0], ...move(step[1], step[2])];
 	return ['C', ...move(step[1], step[2]), ...move(step[3], step[4]), ...move(step[5], step[6])];

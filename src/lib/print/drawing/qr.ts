@@ -1,9 +1,9 @@
 import qrcode from 'qrcode-generator';
-import type { PathMark, Step } from './drawing';
+import type { PathMark, PathStep } from './drawing';
 import { rect } from './path';
 
 /** Blank modules round the code that a reader needs (ISO/IEC 18004). */
-export const QUIET = 4;
+export const QUIET_ZONE = 4;
 
 type Code = ReturnType<typeof qrcode>;
 
@@ -26,8 +26,8 @@ function codeOf(text: string): Code {
 export function qrMark(text: string, x: number, y: number, size: number, of?: string): PathMark {
 	const code = codeOf(text);
 	const count = code.getModuleCount();
-	const module = size / (count + 2 * QUIET);
-	const steps: Step[] = [];
+	const module = size / (count + 2 * QUIET_ZONE);
+	const steps: PathStep[] = [];
 	for (let row = 0; row < count; row++)
 		for (let from = 0; from < count;) {
 			let to = from;
@@ -35,8 +35,8 @@ export function qrMark(text: string, x: number, y: number, size: number, of?: st
 			if (to > from)
 				steps.push(
 					...rect(
-						x + (QUIET + from) * module,
-						y + (QUIET + row) * module,
+						x + (QUIET_ZONE + from) * module,
+						y + (QUIET_ZONE + row) * module,
 						(to - from) * module,
 						module,
 					),

@@ -1,4 +1,4 @@
-import { advances, runsOf, type Weight } from './faces';
+import { advances, faceRuns, type Weight } from './faces';
 
 /** Height of a capital and depth of a g, as shares of the size. */
 export const CAP = 0.7;
@@ -7,7 +7,7 @@ export const DESCENT = 0.22;
 /** Width of a text in the unit of `size`, from the fonts' own advance widths; both pens set it without kerning. */
 export function textWidth(text: string, size: number, weight: Weight = 'regular'): number {
 	let width = 0;
-	for (const run of runsOf(text, weight)) {
+	for (const run of faceRuns(text, weight)) {
 		const table = advances(run.face);
 		const { text: letters } = run;
 		for (let i = 0; i < letters.length; i++) {

@@ -1,7 +1,7 @@
 import type { Problem } from '../../job/problems/problem';
 import { textsIn } from '../../job/problems/texts';
 import type { Plan } from '../../plan';
-import { EMPTY_BOX, runsOf } from './faces';
+import { EMPTY_BOX, faceRuns } from './faces';
 
 const NAMED = 20;
 
@@ -27,7 +27,7 @@ const PLAIN = /^[\n\r\t -~]*$/;
 
 function boxesIn(text: string): number {
 	if (PLAIN.test(text)) return 0;
-	const set = runsOf(text, 'regular')
+	const set = faceRuns(text, 'regular')
 		.map((run) => run.text)
 		.join('');
 	return set.split(EMPTY_BOX).length - text.split(EMPTY_BOX).length;

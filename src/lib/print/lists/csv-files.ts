@@ -1,5 +1,5 @@
 import { writeCsv, type Delimiter } from '../../job/reading/csv';
-import { ticks } from '../../measure/length';
+import { snap } from '../../measure/length';
 import { plainMoney } from '../../measure/money';
 import { printLength } from '../../measure/ruler';
 import type { Cut, SheetLayout } from '../../nest/types';
@@ -75,7 +75,7 @@ function sheetRows(at: SheetAt, layout: SheetLayout, n: number): (string | numbe
 	const labels = rackLabels(at);
 	const board =
 		plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
-	const on = (l: number) => printLength(ticks(Math.round(l)), plan.job.shop.ruler).text;
+	const on = (l: number) => printLength(snap(l), plan.job.shop.ruler).text;
 	const cuts = layout.cuts.map((cut) => [
 		n,
 		board,

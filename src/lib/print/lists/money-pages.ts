@@ -3,7 +3,7 @@ import type { Ruler } from '../../measure/ruler';
 import type { OrderLine } from '../../estimate/types';
 import type { Plan } from '../../plan';
 import { amountText, buyText } from '../wording/amounts';
-import { cautionsFor } from '../page/caution-blocks';
+import { cautionBlocks } from '../page/caution-blocks';
 import { space, type Block } from '../page/flow';
 import type { Leaf } from '../page/frame';
 import { leavesOf, widthOf } from '../page/leaves';
@@ -36,7 +36,7 @@ export function orderPages(plan: Plan): Leaf[] {
 		totalLine('Total of the order', printMoney(plan.order.total, currency, ruler.decimal), width),
 	);
 	blocks.push(
-		...cautionsFor(
+		...cautionBlocks(
 			plan,
 			'order',
 			plan.cautions.flatMap((c) => c.about),

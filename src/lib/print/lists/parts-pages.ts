@@ -2,7 +2,7 @@ import type { Part } from '../../design/part';
 import { printAngle } from '../../measure/angle';
 import { showMass } from '../../measure/mass';
 import type { Plan } from '../../plan';
-import { cautionsFor } from '../page/caution-blocks';
+import { cautionBlocks } from '../page/caution-blocks';
 import { figuresOn, type Figures } from '../wording/figures';
 import type { Block } from '../page/flow';
 import type { Leaf } from '../page/frame';
@@ -33,7 +33,7 @@ export function partsPages(plan: Plan): Leaf[] {
 		);
 		blocks.push({ height: 4, marks: [] });
 	}
-	blocks.push(...cautionsFor(plan, 'parts', partRefs(plan), true, width, shortCaution));
+	blocks.push(...cautionBlocks(plan, 'parts', partRefs(plan), true, width, shortCaution));
 	return leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
 }
 

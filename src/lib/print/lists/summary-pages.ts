@@ -5,7 +5,7 @@ import { pathText } from '../../job/problems/problem';
 import { boundText } from '../../layout/boards/proof';
 import type { Plan } from '../../plan';
 import { amountText } from '../wording/amounts';
-import { cautionsFor } from '../page/caution-blocks';
+import { cautionBlocks } from '../page/caution-blocks';
 import type { Mark } from '../drawing/drawing';
 import { figuresOn, type Figures } from '../wording/figures';
 import { flow, space, type Block } from '../page/flow';
@@ -39,7 +39,7 @@ function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Fi
 		...problemBlocks(plan, width),
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),
-		...cautionsFor(plan, 'summary', everything(plan), true, width, shortCaution),
+		...cautionBlocks(plan, 'summary', everything(plan), true, width, shortCaution),
 		space(2),
 		...templateBlocks(plan, width),
 		...contents(rest, before, width),

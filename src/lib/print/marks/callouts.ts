@@ -1,7 +1,7 @@
 import type { Mark, TextMark } from '../drawing/drawing';
-import { circle, line, type Spot } from '../drawing/path';
+import { circlePath, line, type Spot } from '../drawing/path';
 import { words } from './stage';
-import { Seats } from './label-slots';
+import { LabelSlots } from './label-slots';
 import { textBox } from '../drawing/text-box';
 import type { Bounds } from '../drawing/bounds';
 import { wrapped } from '../drawing/text-width';
@@ -29,7 +29,7 @@ export function callouts(
 	width: number,
 	height: number,
 ): { marks: Mark[]; below: number } {
-	const seats = new Seats({ x: 1, y: 0.5, width: width - 2, height: height - 1 });
+	const seats = new LabelSlots({ x: 1, y: 0.5, width: width - 2, height: height - 1 });
 	const marks: Mark[] = [];
 	const rest: string[] = [];
 	// From the top down, so that leaders seldom cross.
@@ -43,7 +43,7 @@ export function callouts(
 	return { marks, below: lines.length * LEADING };
 }
 
-function placed(named: Named, seats: Seats): Mark[] | null {
+function placed(named: Named, seats: LabelSlots): Mark[] | null {
 	const { text, short, at } = named;
 	for (const words of [text, short]) {
 		const on = seats.put(upon(words, at).filter((m) => named.holds(textBox(m))));
@@ -85,6 +85,6 @@ function leader(text: TextMark, at: Spot): Mark[] {
 	const y = near(at.y, box.y - 0.5, box.height + 1);
 	return [
 		{ kind: 'path', steps: line(x, y, at.x, at.y), line: 'narrow' },
-		{ kind: 'path', steps: circle(at.x, at.y, 0.5), fill: 'ink' },
+		{ kind: 'path', steps: circlePath(at.x, at.y, 0.5), fill: 'ink' },
 	];
 }

@@ -1,5 +1,5 @@
 import type { Ink, Mark, PathMark } from '../drawing/drawing';
-import { circle, line, polygon, type Spot } from '../drawing/path';
+import { circlePath, line, polygon, type Spot } from '../drawing/path';
 import { textWidth } from '../drawing/text-width';
 
 /*
@@ -164,7 +164,7 @@ export function running(spec: Running): Mark[] {
 		const most = spec.axis === 'x' ? Math.max(...far) : Math.min(...far);
 		stroke(spot(spec.datum, spec.offset), spot(most, spec.offset));
 		const { x, y } = spot(spec.datum, spec.offset);
-		marks.push({ kind: 'path', steps: circle(x, y, 0.9), line: 'narrow', fill: 'sheet' });
+		marks.push({ kind: 'path', steps: circlePath(x, y, 0.9), line: 'narrow', fill: 'sheet' });
 	}
 	return marks;
 }

@@ -6,7 +6,7 @@ import type { Bounds } from '../drawing/bounds';
 const APART = 0.4;
 
 /** Labels of one drawing that keep off each other: each takes the first of its places that is free. */
-export class Seats {
+export class LabelSlots {
 	private readonly taken: Bounds[] = [];
 
 	/** `room` is the paper labels may stand on. */

@@ -13,13 +13,13 @@ interface Place {
 }
 
 /** Running figures along the lower and the left edge of a sheet, a roll or a blank. */
-export interface Places {
+export interface RunningPlaces {
 	readonly x: readonly Place[];
 	readonly y: readonly Place[];
 }
 
 /** What the figures take to the left of the work and below it, mm on paper. */
-export function roomOf(places: Places): { readonly left: number; readonly below: number } {
+export function roomOf(places: RunningPlaces): { readonly left: number; readonly below: number } {
 	const depth = (list: readonly Place[]): number =>
 		runningDepth(
 			OFFSET,
@@ -32,7 +32,7 @@ type Stretch = readonly [from: number, to: number];
 
 /** The figures; `room` is the stretch of each edge that they may spread over, mm on paper. */
 export function runningAxes(
-	places: Places,
+	places: RunningPlaces,
 	view: View,
 	room?: { readonly x: Stretch; readonly y: Stretch },
 ): Mark[] {

@@ -1,9 +1,9 @@
 import type { Outline, Point, Rect } from '../../geometry/outline';
 import { toMm } from '../../measure/length';
-import type { Ink, Line, Mark, PathMark, TextMark } from '../drawing/drawing';
+import type { Ink, LineKind, Mark, PathMark, TextMark } from '../drawing/drawing';
 import { dimension } from './dimension';
 import type { Figures } from '../wording/figures';
-import { onPaper, outlineSteps, circle, type View } from '../drawing/path';
+import { onPaper, outlineSteps, circlePath, type View } from '../drawing/path';
 import { overlap, textBox } from '../drawing/text-box';
 import type { Bounds } from '../drawing/bounds';
 
@@ -58,13 +58,18 @@ export function scaleText(stage: Stage): string {
 export function outlineMark(
 	outlines: readonly Outline[],
 	view: View,
-	line: Line,
+	line: LineKind,
 	more: { readonly ink?: Ink; readonly fill?: Ink; readonly of?: string } = {},
 ): PathMark {
 	return { kind: 'path', steps: outlineSteps(outlines, view), line, evenOdd: true, ...more };
 }
 
-export function openLine(points: readonly Point[], view: View, line: Line, ink?: Ink): PathMark {
+export function openLine(
+	points: readonly Point[],
+	view: View,
+	line: LineKind,
+	ink?: Ink,
+): PathMark {
 	const steps = points.map((p, i) => {
 		const at = onPaper(p, view);
 		return [i === 0 ? 'M' : 'L', at.x, at.y] as const;
@@ -81,7 +86,7 @@ export function words(x: number, y: number, text: string, more: Partial<TextMark
 /** A circle with a number in it. */
 export function balloon(x: number, y: number, text: string): Mark[] {
 	return [
-		{ kind: 'path', steps: circle(x, y, 2.2), line: 'narrow', fill: 'sheet', ink: 'pencil' },
+		{ kind: 'path', steps: circlePath(x, y, 2.2), line: 'narrow', fill: 'sheet', ink: 'pencil' },
 		words(x, y + 0.95, text, { anchor: 'middle', size: 2.6 }),
 	];
 }

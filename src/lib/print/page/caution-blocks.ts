@@ -1,4 +1,4 @@
-import type { Where } from '../../cautions/caution';
+import type { CautionPage } from '../../cautions/caution';
 import type { Plan } from '../../plan';
 import { space, type Block } from './flow';
 import { cautionBlock } from './paragraphs';
@@ -7,9 +7,9 @@ import { cautionBlock } from './paragraphs';
  * The cautions of a chapter that belong on a page: those about one of the things it shows, and, on the chapter's first
  * page, those about nothing in particular.
  */
-export function cautionsFor(
+export function cautionBlocks(
 	plan: Plan,
-	where: Where,
+	where: CautionPage,
 	shown: readonly string[],
 	first: boolean,
 	width: number,

@@ -1,6 +1,6 @@
-import type { Where } from '../../cautions/caution';
+import type { CautionPage } from '../../cautions/caution';
 import type { Plan } from '../../plan';
-import { cautionsFor } from './caution-blocks';
+import { cautionBlocks } from './caution-blocks';
 import type { Drawing } from '../drawing/drawing';
 import type { Figures } from '../wording/figures';
 import { space, type Block } from './flow';
@@ -9,14 +9,14 @@ import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
 import { heading, shortCaution, subheading } from './paragraphs';
 
 /** One box, panel or cloth and all that is drawn of it. */
-export interface Drawn {
+export interface DrawnItem {
 	readonly name: string;
 	/** Said at the right end of the heading. */
 	readonly note: string;
 	readonly drawings: readonly Drawing[];
 	/** Blocks under the drawings: a table with the same numbers. */
 	readonly below?: readonly Block[];
-	readonly where: Where;
+	readonly where: CautionPage;
 	/** What its cautions may be about. */
 	readonly about: readonly string[];
 	/** The first of its kind in the pack: cautions about nothing in particular are printed there. */
@@ -25,13 +25,13 @@ export interface Drawn {
 }
 
 /** Drawings one under the other, each with its title, on as many pages as they take. */
-export function drawnPages(plan: Plan, drawn: Drawn): Leaf[] {
+export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 	if (drawn.drawings.length === 0 && (drawn.below ?? []).length === 0) return [];
 	const width = widthOf(plan);
 	const most = pageArea(paperOf(plan)).height - 30;
 	const blocks: Block[] = [
 		heading(drawn.name, width, drawn.note),
-		...cautionsFor(plan, drawn.where, drawn.about, drawn.first, width, shortCaution),
+		...cautionBlocks(plan, drawn.where, drawn.about, drawn.first, width, shortCaution),
 		...drawn.drawings.flatMap((drawing) => [
 			space(3),
 			subheading(drawing.title, width),

@@ -4,7 +4,7 @@ import { boardHoles } from '../../design/panel/layers/pieces';
 import type { PanelDetail } from '../../design/panel/figures';
 import type { Drawing, Mark } from '../drawing/drawing';
 import type { Figures } from '../wording/figures';
-import { circle, onPaper } from '../drawing/path';
+import { circlePath, onPaper } from '../drawing/path';
 import { toMm } from '../../measure/length';
 import {
 	boxOf,
@@ -79,7 +79,10 @@ function fixingMarks(d: PanelDetail, view: Parameters<typeof openLine>[1]): Mark
 	return f.at.flatMap((p): Mark[] => {
 		const { x, y } = onPaper(p, view);
 		const r = Math.max(0.7, (toMm(f.hole) / 2) * view.scale);
-		return [{ kind: 'path', steps: circle(x, y, r), line: 'narrow' }, centreMark(p, view, r + 1.2)];
+		return [
+			{ kind: 'path', steps: circlePath(x, y, r), line: 'narrow' },
+			centreMark(p, view, r + 1.2),
+		];
 	});
 }
 

@@ -9,7 +9,7 @@ import type { Drawing, Mark } from '../drawing/drawing';
 import { running } from '../marks/dimension';
 import type { Figures } from '../wording/figures';
 import { hatch, type Hatch } from '../drawing/hatch';
-import { onPaper, ring } from '../drawing/path';
+import { onPaper, ringPath } from '../drawing/path';
 import {
 	boxOf,
 	Labels,
@@ -43,7 +43,7 @@ export function boardView(
 		...d.leaves.flatMap((leaf) => [
 			hatch(
 				hatchOf(material),
-				[ring(leaf, view), ...holes.map((h) => ring(reversed(h), view))],
+				[ringPath(leaf, view), ...holes.map((h) => ringPath(reversed(h), view))],
 				2.2,
 			),
 			outlineMark([leaf], view, 'wide'),

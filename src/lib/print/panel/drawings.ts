@@ -1,6 +1,6 @@
 import type { PanelDetail } from '../../design/panel/figures';
 import type { PanelPlan } from '../../design/panel/panel-plan';
-import { sectionOf } from '../../design/panel/layers/section';
+import { panelSectionOf } from '../../design/panel/layers/section';
 import type { Plan } from '../../plan';
 import type { Drawing } from '../drawing/drawing';
 import { figuresOn, type Figures } from '../wording/figures';
@@ -40,7 +40,7 @@ function views(
 ): Drawing[] {
 	const material = plan.job.stock.materials.find((m) => m.id === d.material);
 	if (!material) throw new Error(`bug: no board '${d.material}'`);
-	const section = sectionOf(d);
+	const section = panelSectionOf(d);
 	const carries =
 		d.layers.length + d.windows.length + d.covers.length + d.rings.length + d.hinges.length > 0;
 	const back = d.groove !== null || d.fixings !== null || d.covers.length > 0;

@@ -2,7 +2,7 @@ import { edgesOf, alongEdge, headingAt } from '../../geometry/edge';
 import { bounds } from '../../geometry/extent';
 import type { Outline, Rect } from '../../geometry/outline';
 import type { PanelDetail, EdgeFigure } from '../../design/panel/figures';
-import type { Section } from '../../design/panel/layers/section';
+import type { PanelSection } from '../../design/panel/layers/section';
 import type { Drawing, Mark } from '../drawing/drawing';
 import { arrowhead } from '../marks/dimension';
 import type { Figures } from '../wording/figures';
@@ -29,7 +29,7 @@ const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };
  */
 export function frontView(
 	d: PanelDetail,
-	section: Section | null,
+	section: PanelSection | null,
 	title: string,
 	figures: Figures,
 	mirror: boolean,
@@ -117,7 +117,7 @@ function edgeNumbers(
 	d: PanelDetail,
 	stage: Stage,
 	labels: Labels,
-	section: Section | null,
+	section: PanelSection | null,
 ): Mark[] {
 	if (d.fit.edges.length > NUMBERED) return [];
 	const edges = edgesOf(d.fit.opening);
@@ -140,7 +140,7 @@ function edgeNumbers(
 	});
 }
 
-function sectionLine(section: Section | null, stage: Stage, labels: Labels): Mark[] {
+function sectionLine(section: PanelSection | null, stage: Stage, labels: Labels): Mark[] {
 	if (!section) return [];
 	const y = onPaper({ x: 0, y: section.y }, stage.view).y;
 	const [l, r] = [stage.box.x - 6, stage.box.x + stage.box.width + 5];

@@ -4,7 +4,7 @@ import { toMm } from '../../measure/length';
 import type { CoverFigure, RingFigure } from '../../design/panel/figures';
 import type { Drawing, Mark } from '../drawing/drawing';
 import type { Figures } from '../wording/figures';
-import { circle, onPaper } from '../drawing/path';
+import { circlePath, onPaper } from '../drawing/path';
 import { centreMark, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks/stage';
 
 interface NamedLine {
@@ -75,7 +75,7 @@ function nested(
 			return [
 				{
 					kind: 'path',
-					steps: circle(x, y, Math.max(0.8, toMm(7.5 * 1600) * stage.scale)),
+					steps: circlePath(x, y, Math.max(0.8, toMm(7.5 * 1600) * stage.scale)),
 					line: 'narrow',
 				},
 				centreMark(p, stage.view, 2),

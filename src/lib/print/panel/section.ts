@@ -1,4 +1,4 @@
-import type { Section } from '../../design/panel/layers/section';
+import type { PanelSection } from '../../design/panel/layers/section';
 import type { PanelDetail } from '../../design/panel/figures';
 import type { Region } from '../../geometry/shaping/clip';
 import type { Point, Rect } from '../../geometry/outline';
@@ -28,7 +28,7 @@ interface Scales {
 /** Section A-A through the steps: boards hatched one way and the other, the cloth over them. */
 export function sectionView(
 	d: PanelDetail,
-	section: Section,
+	section: PanelSection,
 	title: string,
 	job: Job,
 	figures: Figures,
@@ -63,7 +63,7 @@ export function sectionView(
 	return { width: WIDTH, height, title, marks };
 }
 
-function boxOf(section: Section): Rect {
+function boxOf(section: PanelSection): Rect {
 	const corners = section.cloths.flatMap((c) => c.regions.flatMap((r) => r.outline));
 	const xs = [...section.boards.flatMap((b) => [b.from, b.to]), ...corners.map((p) => p.x)];
 	const zs = [...section.boards.flatMap((b) => [b.low, b.high]), ...corners.map((p) => p.y)];
@@ -84,7 +84,7 @@ function clothHatch(job: Job, cloth: string): Hatch {
 	return job.stock.cloths.find((c) => c.id === cloth)?.kind === 'vinyl' ? 'vinyl' : 'pile';
 }
 
-function board(b: Section['boards'][number], kind: Hatch, i: number, s: Scales): Mark[] {
+function board(b: PanelSection['boards'][number], kind: Hatch, i: number, s: Scales): Mark[] {
 	const ring = [
 		spot({ x: b.from, y: b.low }, s),
 		spot({ x: b.to, y: b.low }, s),
@@ -108,7 +108,7 @@ function cloth(r: Region, kind: Hatch, s: Scales): Mark[] {
 }
 
 /** Thicknesses of what is stacked at the thickest place, at the right. */
-function thickness(d: PanelDetail, section: Section, s: Scales, figures: Figures): Mark[] {
+function thickness(d: PanelDetail, section: PanelSection, s: Scales, figures: Figures): Mark[] {
 	const levels = [...new Set(section.boards.flatMap((b) => [b.low, b.high]))].sort((a, b) => a - b);
 	const cloth = d.cloth ? [levels.at(-1)! + d.cloth.pressed] : [];
 	const all = [...levels, ...cloth];
@@ -132,8 +132,8 @@ interface Names {
 }
 
 /** The name of each stretch of board under the section, led to it, spread so that they do not touch. */
-function nameLines(section: Section, s: Scales, bottom: number): Names {
-	const named = new Map<string, Section['boards'][number]>();
+function nameLines(section: PanelSection, s: Scales, bottom: number): Names {
+	const named = new Map<string, PanelSection['boards'][number]>();
 	for (const b of section.boards) {
 		const known = named.get(b.name);
 		if (!known || b.to - b.from > known.to - known.from) named.set(b.name, b);

@@ -4,7 +4,7 @@ import { ticks, toMm } from '../../measure/length';
 import type { Drawing, Mark } from '../drawing/drawing';
 import { running } from '../marks/dimension';
 import type { Figures } from '../wording/figures';
-import { circle, onPaper } from '../drawing/path';
+import { circlePath, onPaper } from '../drawing/path';
 import {
 	boxOf,
 	centreMark,
@@ -66,7 +66,7 @@ function drillMarks(d: PanelDetail, stage: Stage, labels: Labels): Mark[] {
 		const r = Math.max(0.6, (toMm(h.diameter) / 2) * stage.scale);
 		labels.put(`${h.n}`, { x: x + 0.6, y: y - 4.6, width: 4, height: 4 });
 		return [
-			{ kind: 'path', steps: circle(x, y, r), line: 'narrow' },
+			{ kind: 'path', steps: circlePath(x, y, r), line: 'narrow' },
 			centreMark(p, stage.view, r + 1),
 		];
 	});

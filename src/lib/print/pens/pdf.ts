@@ -1,6 +1,6 @@
 import { jsPDF } from 'jspdf';
-import type { Ink, Mark, Page, PathMark, Step, TextMark } from '../drawing/drawing';
-import { runsOf, type Face, type Fonts, type Weight } from '../drawing/faces';
+import type { Ink, Mark, Page, PathMark, PathStep, TextMark } from '../drawing/drawing';
+import { faceRuns, type Face, type Fonts, type Weight } from '../drawing/faces';
 import { HALO, PAPER, STROKES } from './pens';
 import { startOf } from '../drawing/text-box';
 import { textWidth } from '../drawing/text-width';
@@ -46,7 +46,7 @@ function addFaces(doc: jsPDF, pages: readonly Page[], fonts: Fonts): void {
 	for (const page of pages)
 		for (const mark of page.marks)
 			if (mark.kind === 'text')
-				for (const run of runsOf(mark.text, mark.weight ?? 'regular')) needed.add(run.face);
+				for (const run of faceRuns(mark.text, mark.weight ?? 'regular')) needed.add(run.face);
 	for (const face of needed) {
 		doc.addFileToVFS(`${face}.ttf`, binary(fonts[face]));
 		doc.addFont(`${face}.ttf`, face, 'normal');
@@ -118,7 +118,7 @@ function drawPath(doc: jsPDF, mark: PathMark, height: number): void {
 }
 
 /** Path construction operators (ISO 32000-1 8.5.2), written at once: a call of the library for each step takes far longer. */
-function pathOperators(steps: readonly Step[], height: number): string {
+function pathOperators(steps: readonly PathStep[], height: number): string {
 	const spot = (x: number, y: number): string => `${points(x)} ${points(height - y)}`;
 	return steps
 		.map((step) => {
@@ -132,7 +132,7 @@ function pathOperators(steps: readonly Step[], height: number): string {
 }
 
 /** The same for a path of upright rectangles, such as a QR code: a fifth of the writing. Null for any other path. */
-function rectangles(steps: readonly Step[], height: number): string | null {
+function rectangles(steps: readonly PathStep[], height: number): string | null {
 	const found: string[] = [];
 	for (let i = 0; i < steps.length; i += 5) {
 		const [a, b, c, d, end] = steps.slice(i, i + 5);
@@ -198,7 +198,7 @@ function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
 	let along = startOf(mark.anchor, textWidth(mark.text, mark.size, weight));
 	doc.setFontSize(mark.size * POINTS_PER_MM);
-	for (const run of runsOf(mark.text, weight)) {
+	for (const run of faceRuns(mark.text, weight)) {
 		doc.setFont(run.face, 'normal');
 		const x = mark.x + along * Math.cos(turn);
 		const y = mark.y - along * Math.sin(turn);

@@ -1,4 +1,4 @@
-import type { Ink, Line } from '../drawing/drawing';
+import type { Ink, LineKind } from '../drawing/drawing';
 
 /** What both pens agree on: how wide each line is drawn, its dashes, and the colours of a printed page. */
 export interface Stroke {
@@ -10,7 +10,7 @@ export interface Stroke {
  * Two widths in the ratio 2:1 (ISO 128-2: 0.5 and 0.25 mm of the series), and a hairline for table rules. Cut lines
  * carry the wide stroke: at the saw they are what counts.
  */
-export const STROKES: Readonly<Record<Line, Stroke>> = {
+export const STROKES: Readonly<Record<LineKind, Stroke>> = {
 	wide: { width: 0.5, dash: [] },
 	narrow: { width: 0.25, dash: [] },
 	dashed: { width: 0.25, dash: [2, 1] },

@@ -1,4 +1,4 @@
-import type { Drawing, Ink, Mark, PathMark, Step, TextMark } from '../drawing/drawing';
+import type { Drawing, Ink, Mark, PathMark, PathStep, TextMark } from '../drawing/drawing';
 import { FAMILY, settable } from '../drawing/faces';
 import { HALO, PAPER, STROKES } from './pens';
 
@@ -37,7 +37,7 @@ function strokeSvg(mark: PathMark, pen: SvgPen): string {
 	return ` stroke="${colour(mark.ink ?? 'ink', pen)}" stroke-width="${width}"${dashes}`;
 }
 
-function pathData(steps: readonly Step[]): string {
+function pathData(steps: readonly PathStep[]): string {
 	return steps
 		.map(([letter, ...numbers]) => letter + (numbers as readonly number[]).map(num).join(' '))
 		.join('');

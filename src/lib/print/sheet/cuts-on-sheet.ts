@@ -2,7 +2,7 @@ import { toMm } from '../../measure/length';
 import type { Cut, SheetLayout } from '../../nest/types';
 import { spread } from '../marks/dimension';
 import type { Mark } from '../drawing/drawing';
-import { circle, line, onPaper, type Spot, type View } from '../drawing/path';
+import { circlePath, line, onPaper, type Spot, type View } from '../drawing/path';
 import { overlap } from '../drawing/text-box';
 import type { Bounds } from '../drawing/bounds';
 
@@ -181,7 +181,7 @@ function flagMarks(cut: Cut, at: Spot, radius: number): Mark[] {
 	const size = (FIGURE * radius * (text.length > 2 ? 0.75 : 1)) / RADIUS;
 	const of = `cut:${cut.n}`;
 	return [
-		{ kind: 'path', steps: circle(at.x, at.y, radius), fill: 'chalk', of },
+		{ kind: 'path', steps: circlePath(at.x, at.y, radius), fill: 'chalk', of },
 		{
 			kind: 'text',
 			x: at.x,

@@ -3,11 +3,11 @@ import type { SheetLayout } from '../../nest/types';
 import { FLAG_BAND } from './cuts-on-sheet';
 import type { Mark } from '../drawing/drawing';
 import type { Figures } from '../wording/figures';
-import { circle, type View } from '../drawing/path';
-import { runningAxes, type Places } from '../marks/running-axes';
+import { circlePath, type View } from '../drawing/path';
+import { runningAxes, type RunningPlaces } from '../marks/running-axes';
 
 /** Where the cuts lie, and the edges of routed parts, from the datum corner. */
-export function runningPlaces(layout: SheetLayout, figures: Figures): Places {
+export function runningPlaces(layout: SheetLayout, figures: Figures): RunningPlaces {
 	const rips = layout.cuts.filter((c) => c.runs === 'x' && c.kind !== 'slant').map((c) => c.at);
 	const cross = layout.cuts.filter((c) => c.runs === 'y' && c.kind !== 'slant').map((c) => c.at);
 	const routed = layout.cuts.length === 0 ? layout.placed : [];
@@ -26,7 +26,7 @@ function thinned<T>(places: readonly T[], room: number): T[] {
 	return [...places.slice(0, most - 1), places.at(-1)!];
 }
 
-export function dimensions(layout: SheetLayout, places: Places, view: View): Mark[] {
+export function dimensions(layout: SheetLayout, places: RunningPlaces, view: View): Mark[] {
 	const length = toMm(layout.length) * view.scale;
 	const width = toMm(layout.width) * view.scale;
 	const shown = { x: thinned(places.x, length), y: thinned(places.y, width) };
@@ -39,7 +39,7 @@ export function dimensions(layout: SheetLayout, places: Places, view: View): Mar
 /** The corner everything is measured from. */
 export function datumMark(view: View): Mark[] {
 	return [
-		{ kind: 'path', steps: circle(view.x, view.y, 1), fill: 'ink' },
+		{ kind: 'path', steps: circlePath(view.x, view.y, 1), fill: 'ink' },
 		{
 			kind: 'text',
 			x: view.x - 2,

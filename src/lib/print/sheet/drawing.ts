@@ -2,7 +2,7 @@ import { toMm } from '../../measure/length';
 import type { BoardLayouts } from '../../layout/layouts';
 import type { SheetLayout } from '../../nest/types';
 import type { Plan } from '../../plan';
-import { partOf, rackLabels, type SheetAt } from '../wording/cut-text';
+import { partWithId, rackLabels, type SheetAt } from '../wording/cut-text';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
 import { arrowhead } from '../marks/dimension';
 import { datumMark, dimensions, runningPlaces } from './dimensions';
@@ -12,12 +12,12 @@ import { hatch } from '../drawing/hatch';
 import { fitLabel } from '../marks/label-fit';
 import { partOnSheet } from './part-on-sheet';
 import { line, onPaper, rect, type View } from '../drawing/path';
-import { roomOf, type Places } from '../marks/running-axes';
+import { roomOf, type RunningPlaces } from '../marks/running-axes';
 import type { Bounds } from '../drawing/bounds';
 import type { Rect } from '../../geometry/outline';
 
 /** Room a sheet drawing may take on paper, mm. */
-export interface Room {
+export interface PaperRoom {
 	readonly width: number;
 	readonly height: number;
 }
@@ -30,7 +30,7 @@ export function sheetDrawing(
 	plan: Plan,
 	boards: BoardLayouts,
 	index: number,
-	room: Room = { width: 180, height: 150 },
+	room: PaperRoom = { width: 180, height: 150 },
 	figures: Figures = figuresOn(plan.job.shop.ruler),
 ): Drawing {
 	const layout = boards.answer.layouts[index];
@@ -56,7 +56,7 @@ const LEGEND_WIDTH = 62;
 const GRAIN_WIDTH = 36;
 
 /** Where the sheet lies in its room, and how high the whole drawing is; a narrow sheet's legend takes two rows. */
-function stageOf(layout: SheetLayout, places: Places, room: Room) {
+function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 	const { left, below } = roomOf(places);
 	const withLegend = (legend: number) => {
 		const scale = Math.min(
@@ -89,7 +89,7 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 		words.push(...drawn.words);
 	});
 	for (const placed of layout.placed) {
-		const part = partOf(plan, placed.id);
+		const part = partWithId(plan, placed.id);
 		if (part === undefined) throw new Error(`bug: ${placed.id} is on a sheet but is no part`);
 		const drawn = partOnSheet(part, placed, view, figures);
 		marks.push(...drawn.marks);

@@ -2,7 +2,7 @@ import type { BoardLayouts } from '../../layout/layouts';
 import { boundText } from '../../layout/boards/proof';
 import type { SheetLayout } from '../../nest/types';
 import type { Plan } from '../../plan';
-import { cautionsFor } from '../page/caution-blocks';
+import { cautionBlocks } from '../page/caution-blocks';
 import { partLabel } from '../wording/cut-text';
 import { cuttingTable } from './cutting-table';
 import { figuresOn, type Figures } from '../wording/figures';
@@ -75,7 +75,7 @@ function sheetBlocks(
 	return [
 		heading(titleOf(plan, boards, i), width, noteOf(plan, boards, layout, i, figures)),
 		{ height: drawing.height, marks: drawing.marks },
-		...cautionsFor(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
+		...cautionBlocks(plan, 'sheets', shownOn(plan, boards, layout, i), first, width, shortCaution),
 		...(packet === '' ? [] : [paragraph(packet, width)]),
 		space(2),
 		...cuttingTable({ plan, boards, index: i }, width, figures, setting.size),

@@ -7,7 +7,7 @@ import type { Placed } from '../../nest/types';
 import type { Mark, TextMark } from '../drawing/drawing';
 import type { Figures } from '../wording/figures';
 import { fitLabel, shortName, type Label } from '../marks/label-fit';
-import { line, onPaper, outlineSteps, ring, type Spot, type View } from '../drawing/path';
+import { line, onPaper, outlineSteps, ringPath, type Spot, type View } from '../drawing/path';
 import { boxInRing, boxOffRing, overlap, round, textBox } from '../drawing/text-box';
 import type { Bounds } from '../drawing/bounds';
 
@@ -28,7 +28,7 @@ export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures
 		evenOdd: true,
 		of,
 	};
-	const rings = outlines.map((o) => ring(o, view));
+	const rings = outlines.map((o) => ringPath(o, view));
 	const label = fitLabel(labels(part, at, view, figures), rings);
 	const tags = bevelTags(part, at, rings, label.boxes);
 	return {

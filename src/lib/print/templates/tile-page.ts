@@ -1,7 +1,7 @@
 import type { Mark, PathMark } from '../drawing/drawing';
 import type { Leaf, Paper } from '../page/frame';
 import { clipped } from '../drawing/clip';
-import { circle, line } from '../drawing/path';
+import { circlePath, line } from '../drawing/path';
 import { placed } from '../drawing/place';
 import { padOf, tileName, type Template, type Tiling } from './tile';
 
@@ -109,7 +109,7 @@ function seam(steps: PathMark['steps']): Mark {
 function match(x: number, y: number, name: string, upright: boolean): Mark[] {
 	const beside = upright ? { x: x + 4.4, y: y + 1 } : { x: x + 4.4, y: y - 1.4 };
 	return [
-		{ kind: 'path', steps: circle(x, y, 1.6), line: 'narrow', ink: 'chalk' },
+		{ kind: 'path', steps: circlePath(x, y, 1.6), line: 'narrow', ink: 'chalk' },
 		{ kind: 'path', steps: line(x - 3.4, y, x + 3.4, y), line: 'narrow', ink: 'chalk' },
 		{ kind: 'path', steps: line(x, y - 3.4, x, y + 3.4), line: 'narrow', ink: 'chalk' },
 		{ kind: 'text', ...beside, text: name, size: 2.5, ink: 'chalk', halo: true },

@@ -50,7 +50,7 @@ function giveText(at: SheetAt, give: Gives, figures: Figures): string {
 }
 
 export function partLabel(plan: Plan, id: string): string {
-	return partOf(plan, id)?.label ?? id;
+	return partWithId(plan, id)?.label ?? id;
 }
 
 /** A plan never changes: what is asked of it for each of thousands of cuts is worked out once. */
@@ -58,7 +58,7 @@ const partsById = new WeakMap<Plan['parts'], ReadonlyMap<string, Part>>();
 const offcutsOf = new WeakMap<Plan['boards'], ReturnType<typeof offcutLabels>>();
 
 /** The part with this id. */
-export function partOf({ parts }: Plan, id: string): Part | undefined {
+export function partWithId({ parts }: Plan, id: string): Part | undefined {
 	const known = partsById.get(parts) ?? new Map(parts.map((part) => [part.id, part]));
 	partsById.set(parts, known);
 	return known.get(id);

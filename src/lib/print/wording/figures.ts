@@ -1,4 +1,4 @@
-import { ticks } from '../../measure/length';
+import { snap } from '../../measure/length';
 import { printForBench, printLength, type Ruler } from '../../measure/ruler';
 
 /**
@@ -20,9 +20,9 @@ export function figuresOn(ruler: Ruler): Figures {
 		rounded ||= printed.rounded;
 		return printed.text;
 	};
-	const bench = (l: number) => keep(printForBench(ticks(Math.round(l)), ruler));
+	const bench = (l: number) => keep(printForBench(snap(l), ruler));
 	return {
-		length: (l) => keep(printLength(ticks(Math.round(l)), ruler)),
+		length: (l) => keep(printLength(snap(l), ruler)),
 		bench,
 		size: (length, width) => `${bench(length)} × ${bench(width)}`,
 		get rounded() {

@@ -1,10 +1,10 @@
-import { at, listAt } from '../state/path';
+import { valueAt, listAt } from '../state/path';
 
 const SIDES = ['front', 'back', 'top', 'bottom', 'left', 'right'];
 
 /** The boards a box of this form has, by the names the job file gives them. */
 export function boardChoices(shape: unknown): string[] {
-	switch (at(shape, ['kind'])) {
+	switch (valueAt(shape, ['kind'])) {
 		case 'stepped':
 			return [...SIDES, 'step-face', 'step-top'];
 		case 'truncated':
@@ -19,6 +19,6 @@ export function boardChoices(shape: unknown): string[] {
 /** A drawing may have more corners than were typed; how many is known once it has been read, so all are offered. */
 function sides(shape: unknown): string[] {
 	const typed = listAt(shape, ['corners']).length;
-	const count = at(shape, ['drawing']) ? 24 : typed;
+	const count = valueAt(shape, ['drawing']) ? 24 : typed;
 	return Array.from({ length: count }, (_, i) => `side-${i + 1}`);
 }

@@ -1,6 +1,6 @@
 import { parseJobText } from '../../job/reading/text';
 import type { JobFile } from '../../job/job';
-import type { Opening } from '../state/desk.svelte';
+import type { DeskOpening } from '../state/desk.svelte';
 import { newId } from '../state/first-job';
 
 /**
@@ -10,7 +10,7 @@ import { newId } from '../state/first-job';
 export function fromText(
 	text: string,
 	name: string,
-): { readonly opening: Opening } | { readonly refused: readonly string[] } {
+): { readonly opening: DeskOpening } | { readonly refused: readonly string[] } {
 	const read = parseJobText(text);
 	if ('problems' in read) {
 		return { refused: read.problems.map((p) => `${name}: ${p.what} ${p.fix}`) };

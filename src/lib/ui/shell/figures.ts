@@ -3,7 +3,7 @@ import { ticks, type Length } from '../../measure/length';
 import type { Plan } from '../../plan';
 
 /** The figures a title block carries. */
-export interface Figures {
+export interface LiveFigures {
 	readonly sheets: number;
 	readonly pull: Length;
 	readonly material: Money;
@@ -12,7 +12,7 @@ export interface Figures {
 }
 
 /** What there is to buy, pull, pay and heed. */
-export function figuresOf(plan: Plan): Figures {
+export function liveFigures(plan: Plan): LiveFigures {
 	const sheets = plan.boards.flatMap((b) => b.sources).filter((s) => s.kind === 'buy' && !s.cut);
 	const pulls = plan.cloths.flatMap((c) => c.rolls.map((r) => r.pull));
 	return {

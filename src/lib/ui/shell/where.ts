@@ -1,5 +1,5 @@
 import type { Problem } from '../../job/problems/problem';
-import { at, type Path } from '../state/path';
+import { valueAt, type Path } from '../state/path';
 
 /** The page a problem's place is edited on. */
 export function pageOf(path: Path): 'job' | 'rack' | 'shop' {
@@ -14,7 +14,7 @@ export function placeOf(file: unknown, path: Path): string {
 	for (const step of path) {
 		here = [...here, step];
 		if (typeof step === 'number') {
-			const thing = at(file, here) as { name?: unknown; id?: unknown } | undefined;
+			const thing = valueAt(file, here) as { name?: unknown; id?: unknown } | undefined;
 			const name = thing?.name ?? thing?.id;
 			words[words.length - 1] =
 				typeof name === 'string' && name !== '' ? name : `${words.at(-1) ?? ''} ${step + 1}`;

@@ -3,9 +3,9 @@ import type { Store } from '../store';
 import type { Desk } from './desk.svelte';
 
 /** What every part of the screen works at. */
-export interface Room {
+export interface DeskContext {
 	readonly desk: Desk;
 	readonly store: Store;
 }
 
-export const [room, setRoom] = createContext<Room>();
+export const [room, setRoom] = createContext<DeskContext>();

@@ -1,20 +1,20 @@
 import type { JobFile } from '../../job/job';
 import type { Problem } from '../../job/problems/problem';
-import type { Looked } from '../../layout/search-session';
+import type { SearchRecord } from '../../layout/search-session';
 import type { Saving } from '../../layout/boards/savings';
 import type { Ruler } from '../../measure/ruler';
-import type { PaperKind } from '../../print/output-files';
-import type { FaceUrls, Paper, Planner, Printer } from '../planner';
+import type { OutputKind } from '../../print/output-files';
+import type { FaceUrls, ReadyFile, Planner, Printer } from '../planner';
 import type { Store, StoredJob } from '../store';
 import { amend, begin, change, redo, settle, undo, type History } from './history';
-import { hasLook, withLook, withoutLook } from './effort';
+import { hasSearchRecord, withSearchRecord, withoutSearchRecord } from './effort';
 import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, keepRack, rulerOf, withRack } from './rack';
 import { Saver } from './saving/saver.svelte';
 
 /** What a desk is opened on. */
-export interface Opening {
+export interface DeskOpening {
 	readonly id: string;
 	readonly file: JobFile;
 	readonly sharesRack: boolean;
@@ -74,7 +74,7 @@ export class Desk {
 	}
 
 	/** Opens a job; the one open before is safe in the database already. */
-	async open(opening: Opening): Promise<void> {
+	async open(opening: DeskOpening): Promise<void> {
 		const rack = opening.sharesRack ? await this.#store.thing('rack').catch(() => null) : null;
 		this.id = opening.id;
 		this.sharesRack = opening.sharesRack;
@@ -141,7 +141,7 @@ export class Desk {
 	}
 
 	/** Papers of the plan in view; none as long as there is no plan. */
-	async paper(kind: PaperKind, faces: FaceUrls): Promise<readonly Paper[]> {
+	async paper(kind: OutputKind, faces: FaceUrls): Promise<readonly ReadyFile[]> {
 		return this.plan ? this.#printer.paper(kind, this.plan, faces) : [];
 	}
 
@@ -161,11 +161,11 @@ export class Desk {
 	}
 	/** Does the job carry a search of its own? */
 	get looked(): boolean {
-		return hasLook(this.file);
+		return hasSearchRecord(this.file);
 	}
 	/** Back to the usual search. */
 	lookAsUsual(): void {
-		this.alter(withoutLook, 'back to the usual search');
+		this.alter(withoutSearchRecord, 'back to the usual search');
 	}
 
 	#change(file: JobFile, what: string, run: string | null): void {
@@ -176,8 +176,8 @@ export class Desk {
 	 * The plan in view was found by this search: written down with the job, so that it is found again. It is in view
 	 * already, so nothing is planned anew. A search that was merely ended is no step of its own.
 	 */
-	#keepLook(looked: Looked, by: 'keep looking' | 'stop'): void {
-		const file = withLook(this.file, looked);
+	#keepLook(looked: SearchRecord, by: 'keep looking' | 'stop'): void {
+		const file = withSearchRecord(this.file, looked);
 		if (file === this.file) return;
 		this.#history =
 			by === 'stop' ? amend(this.#history, file) : change(this.#history, file, by, null);

@@ -1,10 +1,10 @@
 import type { JobFile } from '../../job/job';
-import type { Looked } from '../../layout/search-session';
+import type { SearchRecord } from '../../layout/search-session';
 import { EFFORT } from '../../layout/pace';
-import { at } from './path';
+import { valueAt } from './path';
 
 /** The job with the search behind its plan; the file itself when it says so already. */
-export function withLook(file: JobFile, looked: Looked): JobFile {
+export function withSearchRecord(file: JobFile, looked: SearchRecord): JobFile {
 	const now = lookOf(file);
 	const same = now.effort === looked.effort && now.stopped === looked.stopped;
 	if (same && now.seed === looked.seed) return file;
@@ -13,7 +13,7 @@ export function withLook(file: JobFile, looked: Looked): JobFile {
 }
 
 /** The job with the usual search. */
-export function withoutLook(file: JobFile): JobFile {
+export function withoutSearchRecord(file: JobFile): JobFile {
 	const usual = { ...file };
 	delete usual.look;
 	delete usual.seed;
@@ -21,12 +21,12 @@ export function withoutLook(file: JobFile): JobFile {
 }
 
 /** Does the job carry a search of its own? */
-export function hasLook(file: JobFile): boolean {
+export function hasSearchRecord(file: JobFile): boolean {
 	return (file.look ?? null) !== null;
 }
 
-function lookOf(file: JobFile): Omit<Looked, 'seed'> & { readonly seed: unknown } {
-	const [effort, stopped] = [at(file, ['look', 'effort']), at(file, ['look', 'stopped'])];
+function lookOf(file: JobFile): Omit<SearchRecord, 'seed'> & { readonly seed: unknown } {
+	const [effort, stopped] = [valueAt(file, ['look', 'effort']), valueAt(file, ['look', 'stopped'])];
 	return {
 		seed: file.seed ?? 1,
 		effort: typeof effort === 'number' ? effort : EFFORT,

@@ -2,7 +2,7 @@
 export type Path = readonly (string | number)[];
 
 /** What lies there, or undefined when nothing does. */
-export function at(root: unknown, path: Path): unknown {
+export function valueAt(root: unknown, path: Path): unknown {
 	let here = root;
 	for (const step of path) {
 		if (typeof here !== 'object' || here === null || !Object.hasOwn(here, step)) return undefined;
@@ -61,7 +61,7 @@ export function move<T>(root: T, path: Path, from: number, to: number): T {
 }
 
 export function listAt(root: unknown, path: Path): readonly unknown[] {
-	const found = at(root, path);
+	const found = valueAt(root, path);
 	return Array.isArray(found) ? found : [];
 }
 

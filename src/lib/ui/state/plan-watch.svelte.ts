@@ -1,12 +1,12 @@
 import type { Problem } from '../../job/problems/problem';
-import type { Looked, Progress } from '../../layout/search-session';
+import type { SearchRecord, Progress } from '../../layout/search-session';
 import { EFFORT } from '../../layout/pace';
 import type { Saving } from '../../layout/boards/savings';
 import type { Plan } from '../../plan';
 import { isBetter } from '../best-plan';
 import type { LookAsk, Planner } from '../planner';
 import { byPlace } from './by-place';
-import { at } from './path';
+import { valueAt } from './path';
 
 /** Typing goes on while the plan follows: it is asked for when the keys have been still this long. */
 const STILL = 120;
@@ -21,7 +21,7 @@ const MOST = 100 * EFFORT;
 const SEEDS = 4;
 
 /** What the last 'keep looking' came to. */
-export interface Search {
+export interface RunningSearch {
 	readonly effort: number;
 	readonly seed: number;
 	/** Was it ended before its time? */
@@ -41,9 +41,9 @@ export class PlanWatch {
 	/** A sentence when planning broke (a bug, never a bad job). */
 	broke = $state<string | null>(null);
 	/** The last search of the job as it stands; null after an edit. */
-	search = $state.raw<Search | null>(null);
+	search = $state.raw<RunningSearch | null>(null);
 	/** Told the search behind each new plan in view. */
-	onLooked: (looked: Looked, by: 'keep looking' | 'stop') => void = () => undefined;
+	onLooked: (looked: SearchRecord, by: 'keep looking' | 'stop') => void = () => undefined;
 
 	/** Problems that no plan knows of, said with those of each plan. */
 	noted: readonly Problem[] = [];
@@ -123,7 +123,7 @@ export class PlanWatch {
 	}
 
 	/** What to try after the last search: the same to its end, ten times as long, or as long with other seeds. */
-	#next(looked: Looked): { effort: number; seed: number } {
+	#next(looked: SearchRecord): { effort: number; seed: number } {
 		const last = this.search ?? { ...looked, ended: looked.stopped !== null };
 		if (last.ended && last.effort > EFFORT) return { effort: last.effort, seed: last.seed };
 		const effort = Math.min(MOST, last.effort * FURTHER);
@@ -158,6 +158,6 @@ export class PlanWatch {
 }
 
 function looksLong(file: unknown): boolean {
-	const effort = at(file, ['look', 'effort']);
+	const effort = valueAt(file, ['look', 'effort']);
 	return typeof effort === 'number' && effort > EFFORT;
 }

@@ -1,6 +1,6 @@
 import type { JobFile } from '../../job/job';
 import type { Ruler } from '../../measure/ruler';
-import { at } from './path';
+import { valueAt } from './path';
 
 /** The shop's rack and settings, as jobs that share them see them. */
 export interface Rack {
@@ -25,16 +25,16 @@ function isRack(rack: unknown): rack is Rack {
 
 /** The ruler a file asks for; millimetres as long as it asks for none that is known. */
 export function rulerOf(file: JobFile): Ruler {
-	const unit = at(file, ['shop', 'ruler', 'unit']);
-	const fraction = at(file, ['shop', 'ruler', 'fraction']);
+	const unit = valueAt(file, ['shop', 'ruler', 'unit']);
+	const fraction = valueAt(file, ['shop', 'ruler', 'fraction']);
 	return {
 		unit: unit === 'cm' || unit === 'in' ? unit : 'mm',
 		fraction: fraction === 16 || fraction === 64 ? fraction : 32,
-		decimal: at(file, ['shop', 'ruler', 'decimal']) === ',' ? ',' : '.',
+		decimal: valueAt(file, ['shop', 'ruler', 'decimal']) === ',' ? ',' : '.',
 	};
 }
 
 export function currencyOf(file: JobFile): string {
-	const code = at(file, ['shop', 'currency']);
+	const code = valueAt(file, ['shop', 'currency']);
 	return typeof code === 'string' && /^[A-Z]{3}$/.test(code) ? code : 'EUR';
 }

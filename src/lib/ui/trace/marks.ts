@@ -1,7 +1,7 @@
 import { squareUp, type Squared } from '../../design/import/square-up';
-import { paperOf } from '../../design/import/traced';
+import { photographedPaperOf } from '../../design/import/traced';
 import type { Point } from '../../geometry/outline';
-import { at, listAt } from '../state/path';
+import { valueAt, listAt } from '../state/path';
 
 /** What has been marked on a picture so far, in its pixels. */
 export interface Marks {
@@ -16,7 +16,7 @@ export function marksOf(shape: unknown): Marks {
 
 function points(shape: unknown, key: string): Point[] {
 	return listAt(shape, [key]).flatMap((p) => {
-		const [x, y] = [at(p, ['x']), at(p, ['y'])];
+		const [x, y] = [valueAt(p, ['x']), valueAt(p, ['y'])];
 		return typeof x === 'number' && typeof y === 'number' ? [{ x, y }] : [];
 	});
 }
@@ -33,12 +33,12 @@ export function nextMark(marks: Marks): string {
 }
 
 /** The picture squared up by its paper; null until the four corners are marked. */
-export function squared(shape: unknown, marks: Marks): Squared | null {
+export function squaredPicture(shape: unknown, marks: Marks): Squared | null {
 	const [a, b, c, d] = marks.sheet;
 	if (!a || !b || !c || !d) return null;
-	const paper = at(shape, ['paper']) === 'letter' ? 'letter' : 'a4';
-	const lying = at(shape, ['lying']) === 'across' ? 'across' : 'upright';
-	return squareUp([a, b, c, d], paperOf({ paper, lying }));
+	const paper = valueAt(shape, ['paper']) === 'letter' ? 'letter' : 'a4';
+	const lying = valueAt(shape, ['lying']) === 'across' ? 'across' : 'upright';
+	return squareUp([a, b, c, d], photographedPaperOf({ paper, lying }));
 }
 
 /** What the squaring is worth, in a sentence. */

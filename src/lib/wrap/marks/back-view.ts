@@ -2,7 +2,7 @@ import type { Outline, Point } from '../../geometry/outline';
 import { direction } from '../../geometry/vector';
 import { bounds } from '../../geometry/extent';
 import { reversed } from '../../geometry/turn';
-import { snap } from '../../geometry/vector';
+import { snapPoint } from '../../geometry/vector';
 import { ticks, type Length } from '../../measure/length';
 import type { BlankMark } from '../blank';
 
@@ -36,11 +36,11 @@ export function layOut(
 	marks: readonly BlankMark[],
 	nap: number,
 ): Layout {
-	const turned = reversed(outline.map((p) => snap(onTheBack(p, nap))));
+	const turned = reversed(outline.map((p) => snapPoint(onTheBack(p, nap))));
 	const box = bounds(turned);
 	const place = (p: Point): Point => {
 		const q = onTheBack(p, nap);
-		return snap({ x: q.x - box.x, y: q.y - box.y });
+		return snapPoint({ x: q.x - box.x, y: q.y - box.y });
 	};
 	return {
 		laid: {

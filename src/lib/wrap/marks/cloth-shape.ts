@@ -3,17 +3,17 @@ import { area } from '../../geometry/extent';
 import { union, without } from '../../geometry/shaping/clip';
 import type { Outline, Point } from '../../geometry/outline';
 import { tidy } from '../../geometry/shaping/tidy';
-import { plus, snap } from '../../geometry/vector';
+import { plus, snapPoint } from '../../geometry/vector';
 import type { Covering, Window } from '../../design/covering';
 import { clothEdge, flapAreas, foldLine } from '../girth/develop';
 import { flapsOf, type Flap } from '../girth/flap';
-import { layOver, STILL, type Climb, type Lay } from '../girth/girth';
+import { layOver, STILL, type Climb, type ClothLay } from '../girth/girth';
 import { boardSpans, windowSpans, type Span } from '../girth/span';
 
 /** A cloth laid flat, as the finished panel is seen from the front. */
 export interface ClothShape {
 	readonly outline: Outline;
-	readonly lay: Lay;
+	readonly lay: ClothLay;
 	readonly flaps: readonly Flap[];
 	/** Fold of each edge of the board that is turned under. */
 	readonly folds: readonly (readonly Point[])[];
@@ -48,7 +48,7 @@ const CRUMB = 4;
 
 /** The outline of all that a path winds round. */
 function outlineOf(path: readonly Point[]): Outline {
-	const regions = union([path.map(snap)]);
+	const regions = union([path.map(snapPoint)]);
 	// The board is one piece, so its cloth is; holes are slots that the flaps have closed.
 	const largest = regions.map((r) => r.outline).sort((a, b) => area(b) - area(a))[0];
 	if (!largest) throw new Error('bug: a cloth of no size');
@@ -59,7 +59,7 @@ function foldsOf(flaps: readonly Flap[], line: readonly Span[], climb: Climb): P
 	return flaps.flatMap((f, i) => (f.folds ? [foldLine(line, i, climb)] : []));
 }
 
-function windowShape(window: Window, lay: Lay): WindowShape {
+function windowShape(window: Window, lay: ClothLay): WindowShape {
 	const line = windowSpans(window);
 	const flaps = flapsOf(line);
 	const box = boundsOfPoints(window.outline);
@@ -67,7 +67,7 @@ function windowShape(window: Window, lay: Lay): WindowShape {
 	const by = lay.moved(centre);
 	const opened = without(
 		[window.outline],
-		flapAreas(flaps).map((a) => a.map(snap)),
+		flapAreas(flaps).map((a) => a.map(snapPoint)),
 	);
 	return {
 		flaps,

@@ -9,7 +9,7 @@ import { layOut } from './back-view';
 import type { Blank, BlankMark } from '../blank';
 import { clothShape, type ClothShape } from './cloth-shape';
 import type { SeamLine } from './cut-along';
-import type { Lay } from '../girth/girth';
+import type { ClothLay } from '../girth/girth';
 import { girthSums } from './girth-sum';
 import { panelMarks } from './panel-marks';
 import { verdictsOf } from './verdicts';
@@ -72,7 +72,7 @@ export function coveringBlank(
 }
 
 /** A seam lies on the flat cloth where its middle comes to lie once the steps are climbed. */
-function seamsOf(covering: Covering, lay: Lay, place: (p: Point) => Point): SeamLine[] {
+function seamsOf(covering: Covering, lay: ClothLay, place: (p: Point) => Point): SeamLine[] {
 	return covering.seams.map(([from, to]) => {
 		const by = lay.moved(between(from, to, 0.5));
 		return { from: place(plus(from, by)), to: place(plus(to, by)) };

@@ -2,8 +2,8 @@ import { common, linesInside, regionArea, type Region } from '../../geometry/sha
 import { boundsOfPoints } from '../../geometry/edge';
 import { moved } from '../../geometry/turn';
 import type { Outline, Point } from '../../geometry/outline';
-import { leftOf, minus, norm, plus, snap, times, unit } from '../../geometry/vector';
-import { ticks } from '../../measure/length';
+import { leftOf, minus, norm, plus, snapPoint, times, unit } from '../../geometry/vector';
+import { snap } from '../../measure/length';
 import type { Blank, BlankMark } from '../blank';
 
 /** A straight seam across a blank, in the blank's own frame; it is run on beyond both points. */
@@ -13,14 +13,14 @@ export interface SeamLine {
 }
 
 /** One piece of a cloth that is cut apart; its share of the area, seam laps not counted, goes with it. */
-export interface Piece {
+export interface ClothPiece {
 	readonly outline: Outline;
 	readonly marks: readonly BlankMark[];
 	readonly share: number;
 }
 
 /** A blank as one piece, to be cut. */
-export function wholePiece(blank: Pick<Blank, 'outline' | 'marks'>): Piece {
+export function wholePiece(blank: Pick<Blank, 'outline' | 'marks'>): ClothPiece {
 	return { outline: blank.outline, marks: blank.marks, share: 1 };
 }
 
@@ -28,7 +28,7 @@ export function wholePiece(blank: Pick<Blank, 'outline' | 'marks'>): Piece {
  * The pieces on both sides of a seam, each wider by half of the overlap: laid over each other they are cut through in one
  * stroke. A piece the line does not reach stays as it is.
  */
-export function cutAlong(piece: Piece, seam: SeamLine, overlap: number): Piece[] {
+export function cutAlong(piece: ClothPiece, seam: SeamLine, overlap: number): ClothPiece[] {
 	const left = halfPlane(piece.outline, seam, 1);
 	const right = halfPlane(piece.outline, seam, -1);
 	const plain = [left(0), right(0)].map((half) => areaOf(common([piece.outline], [half])));
@@ -55,15 +55,17 @@ function halfPlane(outline: Outline, seam: SeamLine, side: 1 | -1): (beyond: num
 		const base = plus(seam.from, times(out, -beyond));
 		const a = plus(base, times(along, -far));
 		const b = plus(base, times(along, far));
-		const corners = [a, b, plus(b, times(out, far)), plus(a, times(out, far))].map(snap);
+		const corners = [a, b, plus(b, times(out, far)), plus(a, times(out, far))].map(snapPoint);
 		return side === 1 ? corners : corners.reverse();
 	};
 }
 
-function pieceOf(from: Piece, region: Region, seam: SeamLine, share: number): Piece {
+function pieceOf(from: ClothPiece, region: Region, seam: SeamLine, share: number): ClothPiece {
 	const along = unit(minus(seam.to, seam.from));
 	const far = 1e7;
-	const line = [plus(seam.from, times(along, -far)), plus(seam.from, times(along, far))].map(snap);
+	const line = [plus(seam.from, times(along, -far)), plus(seam.from, times(along, far))].map(
+		snapPoint,
+	);
 	const cut = linesInside([line], [region.outline]);
 	return {
 		outline: region.outline,
@@ -77,7 +79,7 @@ function pieceOf(from: Piece, region: Region, seam: SeamLine, share: number): Pi
 
 /** A mark as far as it lies on the piece. */
 function clipped(mark: BlankMark, outline: Outline): BlankMark[] {
-	const line = mark.line.map(snap);
+	const line = mark.line.map(snapPoint);
 	const parts = mark.closed
 		? common([line], [outline]).map((r) => r.outline)
 		: linesInside([line], [outline]);
@@ -85,7 +87,7 @@ function clipped(mark: BlankMark, outline: Outline): BlankMark[] {
 }
 
 /** The pieces as blanks of their own, lettered in the order given. */
-export function partsOf(blank: Blank, pieces: readonly Piece[], note: string): Blank[] {
+export function clothParts(blank: Blank, pieces: readonly ClothPiece[], note: string): Blank[] {
 	return pieces.map((piece, i) => {
 		const letter = String.fromCharCode(97 + (i % 26));
 		const box = boundsOfPoints(piece.outline);
@@ -96,11 +98,11 @@ export function partsOf(blank: Blank, pieces: readonly Piece[], note: string): B
 			id: `${blank.id}.${letter}`,
 			label: `${blank.label}${letter}`,
 			covers: `${blank.covers}, part ${letter} of ${pieces.length}`,
-			length: ticks(Math.round(box.length)),
-			width: ticks(Math.round(box.width)),
+			length: snap(box.length),
+			width: snap(box.width),
 			outline: moved(piece.outline, -box.x, -box.y),
 			marks: piece.marks.map((m) => ({ ...m, line: m.line.map((p) => minus(p, box)) })),
-			partAt: { x: ticks(Math.round(box.x)), y: ticks(Math.round(box.y)) },
+			partAt: { x: snap(box.x), y: snap(box.y) },
 			bonded: blank.bonded * piece.share,
 			reliefs: {
 				notches: count('notch', false),

@@ -1,7 +1,7 @@
 import { bounds } from '../../geometry/extent';
 import type { Outline } from '../../geometry/outline';
 import { direction, dot } from '../../geometry/vector';
-import { ticks } from '../../measure/length';
+import { snap } from '../../measure/length';
 import { onTheBack } from './back-view';
 import type { Girth } from '../blank';
 import type { Climb } from '../girth/girth';
@@ -48,9 +48,9 @@ function sum(
 	const start = face - near - cloth;
 	const end = cloth + total - (face + size + far);
 	return {
-		face: ticks(Math.round(size)),
-		climbs: ticks(Math.round(near + far)),
-		ends: [ticks(Math.round(start)), ticks(Math.round(end))],
-		total: ticks(Math.round(total)),
+		face: snap(size),
+		climbs: snap(near + far),
+		ends: [snap(start), snap(end)],
+		total: snap(total),
 	};
 }

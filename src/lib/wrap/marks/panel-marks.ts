@@ -5,10 +5,10 @@ import { boundsOfPoints } from '../../geometry/edge';
 import { area } from '../../geometry/extent';
 import { flatten } from '../../geometry/flatten';
 import type { Outline, Point, Rect } from '../../geometry/outline';
-import { minus, plus, snap } from '../../geometry/vector';
+import { minus, plus, snapPoint } from '../../geometry/vector';
 import type { Blank, BlankMark } from '../blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
-import { STILL, type Lay } from '../girth/girth';
+import { STILL, type ClothLay } from '../girth/girth';
 import { reliefsOf, type ReliefRule, type Reliefs } from '../reliefs/reliefs';
 import { CHORD_ERROR } from '../girth/span';
 import { trimLines } from './trim-lines';
@@ -51,7 +51,7 @@ function trimmedTo(mark: BlankMark, cloth: Outline): BlankMark[] {
 	const outline = cropped(cloth, roomRound(mark.line));
 	const off = (p: Point) => !within(p, outline) && !onEdge(p, outline);
 	if (!mark.line.some(off)) return [mark];
-	const parts = common([mark.line.map(snap)], [outline]).map((r) => r.outline);
+	const parts = common([mark.line.map(snapPoint)], [outline]).map((r) => r.outline);
 	// A cut through a neighbour's notch can leave crumbs; the cut itself is the largest part.
 	const largest = parts.sort((a, b) => area(b) - area(a))[0];
 	return largest ? [{ ...mark, line: largest }] : [mark];
@@ -129,7 +129,7 @@ const movedMark = (m: BlankMark, by: Point): BlankMark => ({
 });
 
 /** Where the cloth bends over the edge of each layer, to lay it by. */
-function stepMarks(steps: Covering['steps'], lay: Lay): BlankMark[] {
+function stepMarks(steps: Covering['steps'], lay: ClothLay): BlankMark[] {
 	return steps.map((step) => {
 		const box = boundsOfPoints(step.outline);
 		const by = lay.moved({ x: box.x + box.length / 2, y: box.y + box.width / 2 });

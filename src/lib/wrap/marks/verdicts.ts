@@ -1,4 +1,4 @@
-import type { Covering, Step } from '../../design/covering';
+import type { Covering, ClothStep } from '../../design/covering';
 import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../../geometry/edge';
 import type { Problem } from '../../job/problems/problem';
 import type { Cloth } from '../../job/stock/stock';
@@ -57,7 +57,7 @@ export function doubtsOf(
 	});
 }
 
-function stepVerdicts(step: Step, what: string, cloth: Cloth, ruler: Ruler): Verdict[] {
+function stepVerdicts(step: ClothStep, what: string, cloth: Cloth, ruler: Ruler): Verdict[] {
 	const radii = cornerRadii(step);
 	const outside = step.raised ? radii.bulging : radii.hollow;
 	const inside = step.raised ? radii.hollow : radii.bulging;
@@ -68,7 +68,7 @@ function stepVerdicts(step: Step, what: string, cloth: Cloth, ruler: Ruler): Ver
 }
 
 /** Radii of the corners of a step's outline, in ticks, 0 where it is sharp. */
-function cornerRadii(step: Step): { bulging: number[]; hollow: number[] } {
+function cornerRadii(step: ClothStep): { bulging: number[]; hollow: number[] } {
 	const edges = edgesOf(step.outline);
 	const bulging: number[] = [];
 	const hollow: number[] = [];

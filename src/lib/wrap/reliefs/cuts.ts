@@ -12,7 +12,7 @@ import { outOf, turnTo } from '../girth/span';
  */
 
 /** How far one side of a place reaches: its flap and half the way to the next relief. */
-export interface Side {
+export interface FlapReach {
 	readonly flap: FlapWidth;
 	readonly half: number;
 }
@@ -23,7 +23,7 @@ export interface Side {
  */
 export function notch(
 	place: ReliefPlace,
-	sides: readonly [Side, Side],
+	sides: readonly [FlapReach, FlapReach],
 	short: number,
 ): Point[] | null {
 	const [a, b] = sides;
@@ -42,7 +42,7 @@ export function notch(
 }
 
 /** One side of a notch from the cloth's edge inwards: [along the fold past the corner, beyond the fold]. */
-function mitre(side: Side, short: number, tan: number): [number, number][] {
+function mitre(side: FlapReach, short: number, tan: number): [number, number][] {
 	const { wall, total } = side.flap;
 	// The flaps lap by this much round the upright edge, so that no board shows between them.
 	const lap = Math.min(short * tan, side.half);
@@ -103,6 +103,6 @@ function bisector(place: ReliefPlace): Point {
 }
 
 /** A cut drawn back towards its point, for where the whole of it has no room. */
-export function shortened(cut: readonly Point[], tip: Point, by: number): Point[] {
+export function shortenedCut(cut: readonly Point[], tip: Point, by: number): Point[] {
 	return cut.map((p) => plus(tip, times(minus(p, tip), by)));
 }

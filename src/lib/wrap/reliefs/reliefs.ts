@@ -3,7 +3,7 @@ import type { BlankMark } from '../blank';
 import type { Flap } from '../girth/flap';
 import { Folds } from './folds';
 import type { Climb } from '../girth/girth';
-import { closing, notch, shortened, slit, type Side } from './cuts';
+import { closing, notch, shortenedCut, slit, type FlapReach } from './cuts';
 import { reliefPlaces, type ReliefPlace } from './places';
 
 /** The relief cuts of a cloth, in the figures of the stock. */
@@ -54,7 +54,7 @@ export function reliefsOf(
 }
 
 /** Flaps of a run of reliefs share the fold between them half and half. */
-function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [Side, Side] {
+function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [FlapReach, FlapReach] {
 	const place = places[i]!;
 	const n = places.length;
 	const gap = (j: number, k: number): number => {
@@ -74,7 +74,7 @@ function clearCut(place: ReliefPlace, cut: readonly Point[], folds: Folds): Blan
 	const outside = place.turn > 0;
 	const tip = outside ? cut[Math.floor(cut.length / 2)]! : cut[0]!;
 	for (const by of SHORTER) {
-		const tried = by === 1 ? cut : shortened(cut, tip, by);
+		const tried = by === 1 ? cut : shortenedCut(cut, tip, by);
 		const line = outside && by === 1 ? [...tried, ...closing(place)] : tried;
 		const all = outside ? [...line, line[0]!] : line;
 		if (folds.crossedBy(all)) continue;

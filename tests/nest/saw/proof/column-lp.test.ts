@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ColumnLp, type Column } from '../../../../src/lib/nest/saw/proof/column-lp';
+import { ColumnLp, type LpColumn } from '../../../../src/lib/nest/saw/proof/column-lp';
 
-function column(amounts: readonly number[], cost: number): Column {
+function column(amounts: readonly number[], cost: number): LpColumn {
 	const rows = [...amounts.keys()].filter((row) => amounts[row] !== 0);
 	return {
 		rows: Int32Array.from(rows),
@@ -78,7 +78,7 @@ describe('a linear program of columns', () => {
 				for (const { amounts, cost } of sets)
 					lp.columns.push(column(amounts.slice(0, need.length), cost));
 				expect(lp.solve()).toBe(true);
-				const worthOf = ({ rows, amounts }: Column): number =>
+				const worthOf = ({ rows, amounts }: LpColumn): number =>
 					rows.reduce((sum, row, i) => sum + lp.duals[row]! * amounts[i]!, 0);
 				for (const c of lp.columns) expect(worthOf(c)).toBeLessThanOrEqual(c.cost + 1e-6);
 				expect(Math.min(...lp.duals)).toBeGreaterThan(-1e-6);
@@ -90,7 +90,7 @@ describe('a linear program of columns', () => {
 });
 
 /** The least cost by trying every corner: every choice of as many columns or surpluses as there are rows. */
-function cheapestCorner(need: readonly number[], columns: readonly Column[]): number {
+function cheapestCorner(need: readonly number[], columns: readonly LpColumn[]): number {
 	const m = need.length;
 	const full = columns.map((c) => {
 		const amounts = need.map((_, row) => c.amounts[c.rows.indexOf(row)] ?? 0);

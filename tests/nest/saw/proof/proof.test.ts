@@ -6,8 +6,8 @@ import { areaBound, boundOf } from '../../../../src/lib/nest/saw/bound';
 import { limitsOf } from '../../../../src/lib/nest/saw/cutting/cut-plan';
 import { firstLayout } from '../../../../src/lib/nest/saw/search/first-layout';
 import { Generation } from '../../../../src/lib/nest/saw/proof/generation';
-import type { Kept } from '../../../../src/lib/nest/saw/search/partial-layout';
-import { labour } from '../../../../src/lib/nest/saw/search/open-sheet';
+import type { LayoutSnapshot } from '../../../../src/lib/nest/saw/search/partial-layout';
+import { searchState } from '../../../../src/lib/nest/saw/search/open-sheet';
 import { Patterns } from '../../../../src/lib/nest/saw/proof/patterns';
 import { Pricing } from '../../../../src/lib/nest/saw/proof/pricing';
 import { Proof } from '../../../../src/lib/nest/saw/proof/proof';
@@ -19,20 +19,20 @@ import type { SawProblem } from '../../../../src/lib/nest/types';
 import { cheapest } from './proof-check';
 import { finish, piece, sawProblem, sheet, untrimmed } from '../samples';
 
-function ended(model: SawModel, kept: Kept): Proof {
+function ended(model: SawModel, kept: LayoutSnapshot): Proof {
 	const proof = new Proof(model, kept);
 	while (proof.verdict === 'working') proof.step();
 	return proof;
 }
 
-function moneyOf(model: SawModel, kept: Kept): number {
+function moneyOf(model: SawModel, kept: LayoutSnapshot): number {
 	return kept.trees.reduce((sum, tree) => sum + model.kinds[tree.kind]!.sheet.price, 0);
 }
 
 /** A first layout, then every cheaper one that a proof meets, and how the last proof ended. */
-function driven(problem: SawProblem): { model: SawModel; all: Kept[]; proof: Proof } {
+function driven(problem: SawProblem): { model: SawModel; all: LayoutSnapshot[]; proof: Proof } {
 	const model = sawModel(problem);
-	const all = [firstLayout(labour(model, random(1), limitsOf(problem)))];
+	const all = [firstLayout(searchState(model, random(1), limitsOf(problem)))];
 	for (;;) {
 		const proof = ended(model, all.at(-1)!);
 		const next = proof.laid();
@@ -81,7 +81,11 @@ const small: fc.Arbitrary<SawProblem> = fc
 	});
 
 /** What the proof speaks of: sheets of one kind, money, or where none is spent, the number of owned sheets. */
-function amount(problem: SawProblem, model: SawModel, kept: Kept): { found: number; best: number } {
+function amount(
+	problem: SawProblem,
+	model: SawModel,
+	kept: LayoutSnapshot,
+): { found: number; best: number } {
 	const money = moneyOf(model, kept);
 	if (model.kinds.length === 1) return { found: kept.trees.length, best: cheapest(problem).sheets };
 	if (money > 0) return { found: money, best: cheapest(problem).money };
@@ -144,7 +148,7 @@ describe('what a proof that falls short still knows', () => {
 		fc.assert(
 			fc.property(small, (problem) => {
 				const model = sawModel(problem);
-				const kept = firstLayout(labour(model, random(1), limitsOf(problem)));
+				const kept = firstLayout(searchState(model, random(1), limitsOf(problem)));
 				fc.pre(kept.missing === 0 && model.impossible.length === 0);
 				const known = boundOf(model);
 				const bound = ended(model, kept).bound(known);
@@ -240,7 +244,7 @@ describe('the proof on plain cases', () => {
 		];
 		for (const problem of cases) {
 			const model = sawModel(problem);
-			const kept = firstLayout(labour(model, random(1), null));
+			const kept = firstLayout(searchState(model, random(1), null));
 			const proof = new Proof(model, kept);
 			expect(proof.verdict).toBe('open');
 			expect(proof.work).toBe(0);

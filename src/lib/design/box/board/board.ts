@@ -1,7 +1,7 @@
 import type { Outline } from '../../../geometry/outline';
 import type { BoardKey } from '../../../job/box/fields';
 import type { Material } from '../../../job/stock/stock';
-import { cornerFrame, edgesOf, ordered, type Edge } from './set-up';
+import { cornerFrame, boardEdges, orderedFaces, type BoardEdge } from './set-up';
 import type { Frame, Solid } from '../solid/solid';
 
 export type Role =
@@ -31,7 +31,7 @@ export interface Board {
 	readonly material: Material;
 	readonly frame: Frame;
 	readonly solid: Solid;
-	readonly edges: readonly Edge[];
+	readonly edges: readonly BoardEdge[];
 	/** Taken away from the solid: rabbets. */
 	readonly cuts: readonly Solid[];
 	readonly holes: Hole[];
@@ -65,14 +65,14 @@ type Made = Pick<
 /** A board from its body and the way it is looked at: its frame is moved to its corner and its edges are measured. */
 export function boardOf(made: Made): Board {
 	const frame = cornerFrame(made.solid, made.frame);
-	const solid = ordered(made.solid, frame);
+	const solid = orderedFaces(made.solid, frame);
 	const { key, wall, name, role, material, grain } = made;
 	const own = { key, wall, name, role, material, grain };
 	return {
 		...own,
 		frame,
 		solid,
-		edges: edgesOf(solid, frame),
+		edges: boardEdges(solid, frame),
 		cuts: made.cuts ?? [],
 		holes: made.holes ?? [],
 		notes: made.notes ?? [],

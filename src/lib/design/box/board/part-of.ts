@@ -1,6 +1,6 @@
 import { area, bounds, perimeter } from '../../../geometry/extent';
 import type { Corner, Outline, Point } from '../../../geometry/outline';
-import { ticks, TICKS_PER_MM, type Length } from '../../../measure/length';
+import { ticks, TICKS_PER_MM, type Length, snap } from '../../../measure/length';
 import type { Bevel, Part } from '../../part';
 import type { Board } from './board';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid/solid';
@@ -11,7 +11,7 @@ const HAIR = 1e-3;
 const SQUARE = 0.02;
 
 /** Where a point of the board's frame lies on the part: `length` runs along the grain. */
-export interface Lay {
+export interface BoardLay {
 	readonly turned: boolean;
 	readonly low: Point;
 	readonly length: Length;
@@ -19,7 +19,7 @@ export interface Lay {
 }
 
 /** Smallest rectangle, on the grid outward, that holds both faces; this is what is cut from the sheet. */
-export function layOf(board: Board): Lay {
+export function layOf(board: Board): BoardLay {
 	const points = [...board.solid.outside, ...board.solid.inside].map((p) => flat(p, board.frame));
 	const low = {
 		x: down(Math.min(...points.map((p) => p.x))),
@@ -35,7 +35,7 @@ const down = (x: number): number => Math.floor(x + HAIR) + 0;
 const up = (x: number): number => Math.ceil(x - HAIR) + 0;
 
 /** A point of the board's frame on the part, corner at 0, 0. Turned a quarter when the grain runs up the board. */
-function onPart(p: Point, lay: Lay): Point {
+function onPart(p: Point, lay: BoardLay): Point {
 	const x = p.x - lay.low.x;
 	const y = p.y - lay.low.y;
 	return lay.turned ? { x: y, y: lay.width - x } : { x, y };
@@ -73,7 +73,7 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 }
 
 /** Size of the shorter face in each direction. */
-function shortOf(board: Board, lay: Lay): { length: Length; width: Length } {
+function shortOf(board: Board, lay: BoardLay): { length: Length; width: Length } {
 	const faces = [board.solid.outside, board.solid.inside].map((face) => {
 		const points = face.map((p) => onPart(flat(p, board.frame), lay));
 		const spread = (pick: (p: Point) => number): number =>
@@ -81,13 +81,13 @@ function shortOf(board: Board, lay: Lay): { length: Length; width: Length } {
 		return { length: spread((p) => p.x), width: spread((p) => p.y) };
 	});
 	return {
-		length: ticks(Math.round(Math.min(faces[0]!.length, faces[1]!.length))),
-		width: ticks(Math.round(Math.min(faces[0]!.width, faces[1]!.width))),
+		length: snap(Math.min(faces[0]!.length, faces[1]!.length)),
+		width: snap(Math.min(faces[0]!.width, faces[1]!.width)),
 	};
 }
 
 /** The outline to cut, or null for a rectangle. Of a board with bevels all round: both faces together. */
-function outlineOf(board: Board, lay: Lay): Outline | null {
+function outlineOf(board: Board, lay: BoardLay): Outline | null {
 	const faces = [board.solid.outside, board.solid.inside].map((face) =>
 		face.map((p) => onPart(flat(p, board.frame), lay)),
 	);
@@ -102,7 +102,7 @@ function outlineOf(board: Board, lay: Lay): Outline | null {
 	return isRectangle(onGrid, lay) ? null : onGrid;
 }
 
-function isRectangle(outline: readonly Point[], lay: Lay): boolean {
+function isRectangle(outline: readonly Point[], lay: BoardLay): boolean {
 	return Math.abs(planeArea(outline) - lay.length * lay.width) < 2 * (lay.length + lay.width);
 }
 
@@ -127,14 +127,14 @@ function turnOf(a: Point, b: Point, c: Point): number {
 	return ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / long;
 }
 
-function holeOn(outline: Outline, lay: Lay): Outline {
+function holeOn(outline: Outline, lay: BoardLay): Outline {
 	return outline.map((c): Corner => {
 		const p = onPart(c, lay);
 		return { x: Math.round(p.x), y: Math.round(p.y), ...(c.bulge ? { bulge: c.bulge } : {}) };
 	});
 }
 
-function bevelsOf(board: Board, lay: Lay): Bevel[] {
+function bevelsOf(board: Board, lay: BoardLay): Bevel[] {
 	const n = board.solid.outside.length;
 	return board.edges.flatMap((edge, k) => {
 		if (edge.tilt < SQUARE) return [];
@@ -166,7 +166,7 @@ function routedOf(board: Board): Length {
 		const b = bounds(points);
 		return sum + Math.max(b.length, b.width);
 	}, 0);
-	return ticks(Math.round(holes + rabbets));
+	return snap(holes + rabbets);
 }
 
 const roundPoint = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });

@@ -1,6 +1,6 @@
-import type { Spot } from '../../../job/box/fields';
+import type { BoxSpot } from '../../../job/box/fields';
 import type { Point } from '../../../geometry/outline';
-import { holds, type Air } from '../solid/air';
+import { airHolds, type Air } from '../solid/air';
 import type { Board } from './board';
 import { flat, raised, type Frame } from '../solid/solid';
 import { add3, scale3, type Point3 } from '../solid/vec';
@@ -37,7 +37,7 @@ export function middleOf(board: Board): Point {
 export function placeOn(
 	boards: readonly Board[],
 	key: string,
-	spot: Spot,
+	spot: BoxSpot,
 	along = 0,
 ): Place | null {
 	const wall = boards.find((b) => b.key === key && (b.role === 'wall' || b.role === 'end'));
@@ -68,7 +68,7 @@ export function through(p: Point, from: Frame, to: Frame): Point {
 /** The chamber that begins behind a place, or -1 when a board stands right there. */
 export function roomBehind(rooms: readonly { air: Air }[], place: Place): number {
 	const just = add3(place.point, scale3(place.inward, place.stack + 4));
-	return rooms.findIndex((r) => holds(r.air, just));
+	return rooms.findIndex((r) => airHolds(r.air, just));
 }
 
 /** Centres of a row of `count`, `pitch` apart, about its middle. */

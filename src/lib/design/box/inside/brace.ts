@@ -13,11 +13,11 @@ import {
 } from './braces';
 import { endFrame, plate } from '../shell/end';
 import { shown } from '../shown';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { originOf, plateMeets, stripMeets } from './rooms';
 import { frameOf } from '../solid/solid';
 import { crossingsOf, stripAcross } from '../solid/strip';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { p3, type Point3 } from '../solid/vec';
 import { sweptSolid } from '../shell/wall';
 
@@ -27,8 +27,8 @@ export function braceSwept(
 	clear: readonly (SweptAir | null)[],
 	slotted: readonly (readonly SlottedWall[])[],
 	bare: SweptAir,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Braced {
 	const maker = {
 		rod(brace: Dowel, b: number, r: number) {
@@ -63,7 +63,7 @@ function besideSlots(body: PlateBody, slotted: readonly SlottedWall[]): PlateBod
 	return { ...body, meets, notes };
 }
 
-function missed(brace: Brace, b: number, trouble: Trouble): void {
+function missed(brace: Brace, b: number, trouble: ProblemLog): void {
 	const at = brace.kind === 'dowel' ? brace.a : brace.at;
 	trouble.stop(
 		['braces', b],

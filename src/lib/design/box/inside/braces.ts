@@ -5,11 +5,11 @@ import { apart } from '../solid/apart';
 import { boardOf, type Board } from '../board/board';
 import { rodObstacle, type Obstacle } from '../board/obstacle';
 import { kg, woodOf } from '../board/part-of';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { edgeSeams, type Meeting } from './rooms';
 import type { Seam } from '../board/seam';
 import type { Frame, Solid } from '../solid/solid';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import type { Point3 } from '../solid/vec';
 import { windowsIn } from './window';
 
@@ -76,8 +76,8 @@ export function braceAll(
 	box: Box,
 	rooms: number,
 	maker: BraceMaker,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Braced {
 	const boards: Board[] = [];
 	const rods: Rod[] = [];
@@ -133,7 +133,7 @@ function plateBoard(
 }
 
 /** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
-function sayCrossing(boards: readonly Board[], trouble: Trouble): void {
+function sayCrossing(boards: readonly Board[], trouble: ProblemLog): void {
 	boards.forEach((a, i) => {
 		for (const b of boards.slice(i + 1)) {
 			if (apart(a.solid, b.solid)) continue;

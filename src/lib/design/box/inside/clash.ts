@@ -1,5 +1,5 @@
 import type { Air } from '../solid/air';
-import { holds } from '../solid/air';
+import { airHolds } from '../solid/air';
 import { onDriver, type Seated } from './driver';
 import { boundsOf, mayTouch, type Obstacle } from '../board/obstacle';
 import { mm } from '../../../measure/length';
@@ -16,7 +16,7 @@ export function clashes(one: Seated, air: Air | null, obstacles: readonly Obstac
 	const met = obstacles
 		.filter((o) => mayTouch(o, low, high) && points.some((p) => o.has(p, KEEP)))
 		.map((o) => o.name);
-	if (air && points.some((p) => !holds(air, p))) met.unshift('a wall');
+	if (air && points.some((p) => !airHolds(air, p))) met.unshift('a wall');
 	return [...new Set(met)];
 }
 

@@ -7,11 +7,11 @@ import { toMm } from '../../../measure/length';
 import type { SweptAir } from '../solid/air';
 import { boardName, boardOf, type Board } from '../board/board';
 import { woodOf } from '../board/part-of';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import type { Seam } from '../board/seam';
-import { at, convex, crossed, insideAngle, sideLine, type Quad } from '../solid/section';
+import { cornerAt, convex, crossed, insideAngle, sideLine, type Quad } from '../solid/section';
 import { faceArea } from '../solid/solid';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { p3, type Point3 } from '../solid/vec';
 import { sideFrame, sweptSolid } from '../shell/wall';
 
@@ -67,8 +67,8 @@ export function cleatAll(
 	box: Box,
 	rooms: number,
 	cleat: (room: number, wish: Cleats, material: Material, first: number) => Cleated | null,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Pick<Cleated, 'boards' | 'seams'> & { readonly taken: readonly number[] } {
 	const wish = box.cleats;
 	const material = wish && rack.of(wish.material, ['cleats', 'material']);
@@ -90,7 +90,7 @@ export function cleatAll(
 }
 
 /** Says which corners have no room for their cleat. */
-function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: Trouble): void {
+function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: ProblemLog): void {
 	if (missed.size === 0) return;
 	const one = missed.size === 1;
 	trouble.check(
@@ -123,13 +123,13 @@ function cornerCleats(room: CleatRoom, width: number, t: number, add: Add): stri
 function cornerQuad(room: CleatRoom, k: number, width: number, t: number): Quad | null {
 	const { corners } = room.air;
 	const before = (k + corners.length - 1) % corners.length;
-	const p = at(corners, k);
+	const p = cornerAt(corners, k);
 	const side = sideLine(corners, before);
 	const free: Point = { x: p.x - side.heading.x * width, y: p.y - side.heading.y * width };
 	const top = sideLine(corners, before, t);
 	const inner: Point = { x: free.x - side.heading.y * t, y: free.y + side.heading.x * t };
 	const end = crossed(top, sideLine(corners, k));
-	const long = Math.hypot(p.x - at(corners, before).x, p.y - at(corners, before).y);
+	const long = Math.hypot(p.x - cornerAt(corners, before).x, p.y - cornerAt(corners, before).y);
 	// It needs its own width beside the cleat of the next corner, and room over it.
 	if (long < width + 2 * t || whereIs(inner, corners) === 'outside') return null;
 	if (whereIs(end, corners) === 'outside') return null;
@@ -143,7 +143,7 @@ function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 	const [left, right] = endStretches(room, wish.width);
 	air.corners.forEach((a, i) => {
 		if (!room.sides[i]) return;
-		const b = at(air.corners, i + 1);
+		const b = cornerAt(air.corners, i + 1);
 		const long = Math.hypot(b.x - a.x, b.y - a.y);
 		const start = startGap(room, i, wish, t);
 		const end = endGap(room, i, wish, t);

@@ -5,12 +5,12 @@ import { boardName, boardOf, type Board } from '../board/board';
 import type { SweptAir } from '../solid/air';
 import type { Point } from '../../../geometry/outline';
 import { plate, endFrame } from '../shell/end';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import type { Seam } from '../board/seam';
-import { at, setIn, sideLine, crossed } from '../solid/section';
-import type { Section } from '../shell/swept-section';
+import { cornerAt, sidesSetIn, sideLine, crossed } from '../solid/section';
+import type { SweptSection } from '../shell/swept-section';
 import { faceArea, flat, slab, type Frame, type Solid } from '../solid/solid';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { add3, p3, scale3 } from '../solid/vec';
 import { sideFrame, sweptSolid } from '../shell/wall';
 
@@ -48,7 +48,7 @@ export function layUp(
 	side: keyof typeof LAYERS,
 	nameOf: (wall: BoardKey) => string,
 	lay: (ask: LayerAsk) => { readonly solid: Solid; readonly frame: Frame } | null,
-	rack: Rack,
+	rack: BoardRack,
 ): Layers {
 	const { key, role, name, notes } = LAYERS[side];
 	const boards: Board[] = [];
@@ -80,11 +80,11 @@ export function layUp(
 
 /** Layers glued inside the walls, one after the other, each cut to fit between what is already there. */
 export function doubleInside(
-	section: Section,
+	section: SweptSection,
 	box: Box,
 	start: SweptAir,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Doubled {
 	let air = start;
 	const lay = ({ wall, wish, t }: LayerAsk) => {
@@ -103,7 +103,12 @@ export function doubleInside(
 }
 
 /** Layers glued on the outside of a wall, over its neighbours' edges; their own edges are square. */
-export function doubleOutside(section: Section, box: Box, rack: Rack, trouble: Trouble): Layers {
+export function doubleOutside(
+	section: SweptSection,
+	box: Box,
+	rack: BoardRack,
+	trouble: ProblemLog,
+): Layers {
 	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
 		const frame = outsideFrame(section, wall);
 		if (!frame) {
@@ -120,19 +125,19 @@ export function doubleOutside(section: Section, box: Box, rack: Rack, trouble: T
 	return layUp(box, 'outside', boardName, lay, rack);
 }
 
-function outsideFrame(section: Section, key: string): Frame | null {
+function outsideFrame(section: SweptSection, key: string): Frame | null {
 	if (key === 'left') return endFrame(0, p3(-1, 0, 0));
 	if (key === 'right') return endFrame(section.width, p3(1, 0, 0));
 	const i = section.keys.indexOf(key);
 	return i < 0 ? null : sideFrame(section.outer, i);
 }
 
-function outsideFace(section: Section, key: string, frame: Frame): Point[] {
+function outsideFace(section: SweptSection, key: string, frame: Frame): Point[] {
 	if (key === 'left' || key === 'right') {
 		return section.outer.map((p) => flat(p3(frame.at.x, p.x, p.y), frame));
 	}
 	const i = section.keys.indexOf(key);
-	const [a, b] = [at(section.outer, i), at(section.outer, i + 1)];
+	const [a, b] = [cornerAt(section.outer, i), cornerAt(section.outer, i + 1)];
 	const ends = [0, section.width];
 	return [a, b].flatMap((p, k) =>
 		(k === 0 ? ends : [...ends].reverse()).map((x) => flat(p3(x, p.x, p.y), frame)),
@@ -154,7 +159,7 @@ function layerOn(
 	if (key === 'left' || key === 'right') return onEnd(air, key, t);
 	const i = air.keys.indexOf(key);
 	if (i < 0) return null;
-	const corners = setIn(
+	const corners = sidesSetIn(
 		air.corners,
 		air.corners.map((_, k) => (k === i ? t : 0)),
 	);
@@ -162,7 +167,7 @@ function layerOn(
 	const before = sideLine(air.corners, i - 1);
 	const after = sideLine(air.corners, i + 1);
 	const line = sideLine(air.corners, i, t);
-	const outside: [Point, Point] = [at(air.corners, i), at(air.corners, i + 1)];
+	const outside: [Point, Point] = [cornerAt(air.corners, i), cornerAt(air.corners, i + 1)];
 	const quad = { outside, inside: [crossed(line, before), crossed(line, after)] as [Point, Point] };
 	return {
 		air: { ...air, corners },

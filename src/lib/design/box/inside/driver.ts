@@ -8,11 +8,11 @@ import { reach, type Air } from '../solid/air';
 import type { Board, Hole } from '../board/board';
 import { faceOf, placeOn, roomBehind, rowOf, through, type Place } from '../board/place';
 import { shown } from '../shown';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { boardName, boardOf } from '../board/board';
 import { roundHole } from '../shell/trim';
 import { frameOf, raised, slab } from '../solid/solid';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { add3, scale3 } from '../solid/vec';
 
 /** One driver of a row, in its place. */
@@ -33,8 +33,8 @@ export function seatDrivers(
 	box: Box,
 	boards: readonly Board[],
 	rooms: readonly { air: Air }[],
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): { seated: Seated[]; rings: Board[] } {
 	const seated: Seated[] = [];
 	const rings: Board[] = [];
@@ -125,7 +125,7 @@ function oval(at: Point, length: number, width: number): Outline {
 }
 
 /** Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when it leaves the board. */
-function holesFor(one: Seated, trouble: Trouble, tell: boolean): boolean {
+function holesFor(one: Seated, trouble: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
 	const face = faceOf(place.wall);

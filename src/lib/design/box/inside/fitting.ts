@@ -6,14 +6,14 @@ import { cubicTicks, type Taken } from '../solid/volume';
 import { faceOf, placeOn, roomBehind } from '../board/place';
 import { shown } from '../shown';
 import { roundHole, rectangleHole } from '../shell/trim';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 
 /** Cuts the hole for the terminal cup; what the cup takes of its chamber, or null. */
 export function cutTerminal(
 	box: Box,
 	boards: readonly Board[],
 	rooms: readonly { air: Air }[],
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): Taken | null {
 	const { terminal } = box;
 	if (!terminal) return null;

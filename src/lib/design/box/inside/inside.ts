@@ -9,12 +9,12 @@ import { seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
 import type { Obstacle } from '../board/obstacle';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { divide } from './rooms';
 import type { Seam } from '../board/seam';
 import type { Shell } from '../shell/shell';
-import type { Section } from '../shell/swept-section';
-import type { Trouble } from '../../problem-log';
+import type { SweptSection } from '../shell/swept-section';
+import type { ProblemLog } from '../../problem-log';
 import { clearOf, slotSetups } from '../vent/slot-setup';
 import { roundSetups } from '../vent/tube';
 import type { SlotSetup, VentSetup } from '../vent/vent';
@@ -36,13 +36,13 @@ export interface Inside {
 }
 
 /** What the walls enclose, before anything is put in. */
-export function bareAir(section: Section): SweptAir {
+export function bareAir(section: SweptSection): SweptAir {
 	const { inner, keys, x0, x1 } = section;
 	return { kind: 'swept', corners: inner, keys, x0, x1, left: 'left', right: 'right' };
 }
 
 /** Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls. */
-export function fillSwept(box: Box, shell: Shell, rack: Rack, trouble: Trouble): Inside {
+export function fillSwept(box: Box, shell: Shell, rack: BoardRack, trouble: ProblemLog): Inside {
 	const { section } = shell;
 	const bare = bareAir(section);
 	const doubled = doubleInside(section, box, bare, rack, trouble);
@@ -86,7 +86,7 @@ export function stageOf(
 		readonly braced: Braced;
 		readonly cleated: Glued & { readonly taken: readonly number[] };
 	},
-): Stage {
+): InsideStage {
 	const { divided, braced, cleated } = made;
 	const { rooms } = divided;
 	const doubled = rooms.map((r) => r.gross - volumeOfAir(r.air));
@@ -103,16 +103,19 @@ export function stageOf(
 	};
 }
 
-export type Stage = Pick<Inside, 'boards' | 'seams' | 'rooms' | 'taken' | 'rods' | 'obstacles'>;
+export type InsideStage = Pick<
+	Inside,
+	'boards' | 'seams' | 'rooms' | 'taken' | 'rods' | 'obstacles'
+>;
 
 /** What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are tuned. */
 export function mount(
 	box: Box,
-	stage: Stage,
+	stage: InsideStage,
 	slots: readonly SlotSetup[],
-	section: Section | null,
-	rack: Rack,
-	trouble: Trouble,
+	section: SweptSection | null,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Inside {
 	const { rooms, boards } = stage;
 	const { seated, rings } = seatDrivers(box, boards, rooms, rack, trouble);

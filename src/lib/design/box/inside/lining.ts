@@ -4,7 +4,7 @@ import { toMm } from '../../../measure/length';
 import type { Air } from '../solid/air';
 import type { Board } from '../board/board';
 import { squareMetres } from '../board/needs';
-import { at } from '../solid/section';
+import { cornerAt } from '../solid/section';
 import { around, faceWithin, SIX } from '../solid/six';
 import { planeArea } from '../solid/solid';
 import { cross3, dot3, sub3, type Point3 } from '../solid/vec';
@@ -62,7 +62,7 @@ function wallAreas(air: Air): ReadonlyMap<string, number> {
 		return areas;
 	}
 	air.corners.forEach((a, i) => {
-		const b = at(air.corners, i + 1);
+		const b = cornerAt(air.corners, i + 1);
 		add(air.keys[i]!, Math.hypot(b.x - a.x, b.y - a.y) * (air.x1 - air.x0));
 	});
 	for (const key of [air.left, air.right]) add(key, planeArea(air.corners));

@@ -6,24 +6,24 @@ import { volumeOfAir, type SweptAir } from '../solid/air';
 import { boardOf, type Board } from '../board/board';
 import { endFrame, plate } from '../shell/end';
 import { shown } from '../shown';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import type { Seam } from '../board/seam';
-import { at } from '../solid/section';
+import { cornerAt } from '../solid/section';
 import { frameOf, type Frame, type Solid } from '../solid/solid';
-import { stripAcross, type Strip } from '../solid/strip';
-import type { Trouble } from '../../problem-log';
+import { stripAcross, type BoardStrip } from '../solid/strip';
+import type { ProblemLog } from '../../problem-log';
 import { length3, middle3, p3, sub3, type Point3 } from '../solid/vec';
 import { sweptSolid } from '../shell/wall';
 
 /** One chamber: what is left of it for air, and what it was before its walls were doubled. */
-export interface Room {
+export interface Chamber {
 	readonly air: SweptAir;
 	/** Cubic ticks between the walls as they stand. */
 	readonly gross: number;
 }
 
 export interface Divided {
-	readonly rooms: readonly Room[];
+	readonly rooms: readonly Chamber[];
 	readonly boards: readonly Board[];
 	readonly seams: readonly Seam[];
 }
@@ -47,8 +47,8 @@ export function divide(
 	box: Box,
 	bare: SweptAir,
 	doubled: SweptAir,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Divided {
 	let rooms: { air: SweptAir; bare: SweptAir }[] = [{ air: doubled, bare }];
 	const boards: Board[] = [];
@@ -82,7 +82,7 @@ export function divide(
 	return { rooms: rooms.map((r) => ({ air: r.air, gross: volumeOfAir(r.bare) })), boards, seams };
 }
 
-function missed(divider: Divider, d: number, air: SweptAir, trouble: Trouble): void {
+function missed(divider: Divider, d: number, air: SweptAir, trouble: ProblemLog): void {
 	const limit = {
 		width: air.x1 - air.x0,
 		height: spread(air, 'y'),
@@ -157,7 +157,7 @@ function cutWidth(air: SweptAir, x: number, t: number, key: string): Cut | null 
 }
 
 /** What the four edges of a board laid across the side view meet. */
-export function stripMeets(air: SweptAir, strip: Strip): Meeting[] {
+export function stripMeets(air: SweptAir, strip: BoardStrip): Meeting[] {
 	const [a, b] = strip.quad.outside;
 	const line = (other: string, p: Point3, q: Point3): Meeting => ({ other, from: p, to: q });
 	const corner = (x: number, p: Point): Point3 => p3(x, p.x, p.y);
@@ -172,7 +172,7 @@ export function stripMeets(air: SweptAir, strip: Strip): Meeting[] {
 /** What the edges of a board that fills the side view meet: every wall round it. */
 export function plateMeets(air: SweptAir, x: number): Meeting[] {
 	return air.corners.map((c, i) => {
-		const d = at(air.corners, i + 1);
+		const d = cornerAt(air.corners, i + 1);
 		return { other: air.keys[i]!, from: p3(x, c.x, c.y), to: p3(x, d.x, d.y) };
 	});
 }

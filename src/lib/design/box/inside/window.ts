@@ -3,7 +3,7 @@ import type { Outline, Point } from '../../../geometry/outline';
 import type { Line } from '../../../geometry/meeting/meet';
 import { mm } from '../../../measure/length';
 import type { Board, Hole } from '../board/board';
-import { setIn } from '../solid/section';
+import { sidesSetIn } from '../solid/section';
 import { shown } from '../shown';
 import { flat } from '../solid/solid';
 import { crossingsOf, halfOf } from '../solid/strip';
@@ -18,7 +18,7 @@ export function windowsIn(
 	square: boolean,
 ): Hole[] {
 	const face = square ? board.solid.outside.map((p) => flat(p, board.frame)) : commonFace(board);
-	const open = setIn(
+	const open = sidesSetIn(
 		face,
 		face.map(() => brace.rim),
 	);

@@ -3,7 +3,7 @@ import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent/ac
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
 import type { Inside } from '../inside/inside';
 import { litres } from '../solid/volume';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 
 /** Net volume of a chamber in litres: what is left once everything has taken its share. */
 export function netOf(inside: Inside, room: number): number {
@@ -12,7 +12,7 @@ export function netOf(inside: Inside, room: number): number {
 }
 
 /** Gross, each deduction on its own line, and net, of every chamber; then what the air in it does. */
-export function chambersOf(box: Box, inside: Inside, trouble: Trouble): Chamber[] {
+export function chambersOf(box: Box, inside: Inside, trouble: ProblemLog): Chamber[] {
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
 		if (net <= 0) {
@@ -57,7 +57,12 @@ function linesOf(inside: Inside, room: number): VolumeLine[] {
 		.map(([what, v]) => ({ what, litres: litres(v) }));
 }
 
-function stuffingWords(box: Box, vented: boolean, credit: number, trouble: Trouble): string | null {
+function stuffingWords(
+	box: Box,
+	vented: boolean,
+	credit: number,
+	trouble: ProblemLog,
+): string | null {
 	const { stuffing } = box;
 	if (!stuffing) return null;
 	if (vented) return 'Nothing is counted for stuffing in a vented chamber.';
@@ -77,7 +82,7 @@ function sealedOf(
 	inside: Inside,
 	room: number,
 	acting: number,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): SealedFigures | null {
 	const own = inside.seated.filter((s) => s.room === room);
 	const first = own[0];
@@ -112,7 +117,7 @@ function sealedOf(
 }
 
 /** Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc loses by it. */
-function twoWishes(box: Box, room: number, qtc: number, net: number, trouble: Trouble): void {
+function twoWishes(box: Box, room: number, qtc: number, net: number, trouble: ProblemLog): void {
 	const { target } = box;
 	if (!target || target.chamber !== room + 1 || Math.abs(qtc / box.qtc! - 1) < SAME_Q) return;
 	trouble.check(

@@ -1,10 +1,10 @@
+import { snapOutline } from '../../../geometry/vector';
 import type { Outline, Point } from '../../../geometry/outline';
 import { distanceTo } from '../../../geometry/meeting/inside';
-import type { Length } from '../../../measure/length';
+import { type Length, snap } from '../../../measure/length';
 import type { Part } from '../../part';
 import type { Board } from '../board/board';
 import type { BoardHole, BoxBoard } from '../box-plan';
-import { grid, near } from '../snap';
 import { layOf, massOf } from '../board/part-of';
 import { faceOf } from '../board/place';
 import { flat } from '../solid/solid';
@@ -18,7 +18,7 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 	);
 	const spread = (f: readonly Point[], axis: 'x' | 'y'): number =>
 		Math.max(...f.map((p) => p[axis])) - Math.min(...f.map((p) => p[axis]));
-	const short = (axis: 'x' | 'y'): Length => near(Math.min(...faces.map((f) => spread(f, axis))));
+	const short = (axis: 'x' | 'y'): Length => snap(Math.min(...faces.map((f) => spread(f, axis))));
 	return {
 		key: board.key,
 		part: part.id,
@@ -28,8 +28,8 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 		solid: board.solid,
 		frame: board.frame,
 		...(part.face === 'inside' ? { view: 'inside' as const } : {}),
-		outside: grid(faces[0]!),
-		inside: grid(faces[1]!),
+		outside: snapOutline(faces[0]!),
+		inside: snapOutline(faces[1]!),
 		edges: board.edges,
 		holes: board.holes.map((h) => holeFigures(h, board, home)),
 		rabbets: board.cuts,
@@ -57,8 +57,8 @@ function holeFigures(
 			.map((c) => ({ ...c, x: Math.round(c.x), y: Math.round(c.y) })),
 		centre: home(hole.centre),
 		size: hole.size.map(near),
-		recess: hole.recess === null ? null : near(hole.recess),
-		edge: near(Math.max(0, edge)),
+		recess: hole.recess === null ? null : snap(hole.recess),
+		edge: snap(Math.max(0, edge)),
 	};
 }
 

@@ -1,19 +1,20 @@
+import { snap } from '../../../measure/length';
 import { distanceTo } from '../../../geometry/meeting/inside';
 import type { DriverFigures } from '../box-plan';
 import { clashes } from '../inside/clash';
 import { roomFor, type Seated } from '../inside/driver';
 import { edgeOfRound } from './figures-board';
 import type { Inside } from '../inside/inside';
-import { finite, near } from '../snap';
+import { finite } from '../finite';
 import { boardObstacle, rodObstacle, type Obstacle } from '../board/obstacle';
 import { faceOf } from '../board/place';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell/trim';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { p3 } from '../solid/vec';
 
 /** A driver as it sits, and whatever is in its way. */
-export function driverFigures(one: Seated, inside: Inside, trouble: Trouble): DriverFigures {
+export function driverFigures(one: Seated, inside: Inside, trouble: ProblemLog): DriverFigures {
 	const { driver, index, name, place } = one;
 	const path = ['drivers', index];
 	const face = faceOf(place.wall);
@@ -54,16 +55,16 @@ export function driverFigures(one: Seated, inside: Inside, trouble: Trouble): Dr
 		name,
 		board: place.wall.name,
 		chamber: air ? one.room + 1 : null,
-		edge: near(edge),
-		room: near(finite(room.axis)),
-		roomAtRim: near(finite(room.rim)),
+		edge: snap(edge),
+		room: snap(finite(room.axis)),
+		roomAtRim: snap(finite(room.rim)),
 		depth: driver.depth,
-		behind: near(finite(behind)),
+		behind: snap(finite(behind)),
 		meets,
 	};
 }
 
-function tooDeep(one: Seated, room: { axis: number; rim: number }, trouble: Trouble): void {
+function tooDeep(one: Seated, room: { axis: number; rim: number }, trouble: ProblemLog): void {
 	const { driver, name, index } = one;
 	const where =
 		room.rim < room.axis - 1

@@ -1,15 +1,15 @@
-import { TICKS_PER_MM } from '../../../measure/length';
+import { TICKS_PER_MM, snap } from '../../../measure/length';
 import { leastVentArea, ventSpeed } from '../vent/acoustics';
 import type { VentFigures } from '../box-plan';
 import { speedWord } from './chamber';
 import type { Inside } from '../inside/inside';
-import { finite, near } from '../snap';
+import { finite } from '../finite';
 import { shown } from '../shown';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import type { VentResult } from '../vent/vent-result';
 
 /** A vent as it is built, and whether its air is quiet. */
-export function ventFigures(result: VentResult, inside: Inside, trouble: Trouble): VentFigures {
+export function ventFigures(result: VentResult, inside: Inside, trouble: ProblemLog): VentFigures {
 	const { setup, length, hertz, clear, bent } = result;
 	const { breath, room } = setup;
 	const area = breath.area / TICKS_PER_MM ** 2 / 100;
@@ -35,7 +35,7 @@ export function ventFigures(result: VentResult, inside: Inside, trouble: Trouble
 	const size =
 		setup.kind === 'round'
 			? [setup.vent.diameter]
-			: [setup.vent.gap, near(setup.run[1] - setup.run[0])];
+			: [setup.vent.gap, snap(setup.run[1] - setup.run[0])];
 	return {
 		name: setup.name,
 		kind: setup.kind,
@@ -43,16 +43,16 @@ export function ventFigures(result: VentResult, inside: Inside, trouble: Trouble
 		count: setup.kind === 'round' ? setup.vent.count : 1,
 		size,
 		area,
-		length: near(length),
-		acting: near(length + breath.ends),
+		length: snap(length),
+		acting: snap(length + breath.ends),
 		correction: {
 			name: setup.vent.factor === null ? setup.vent.mouths : 'own',
 			radii: setup.radii,
 		},
 		tuning: hertz,
 		bent,
-		clear: near(finite(clear)),
-		clearWanted: near(setup.clearWanted),
+		clear: snap(finite(clear)),
+		clearWanted: snap(setup.clearWanted),
 		speed,
 		speedWord: speed === null ? null : speedWord(speed),
 		leastArea: moved > 0 ? leastVentArea(hertz, moved) * 1e4 : null,

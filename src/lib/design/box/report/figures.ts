@@ -1,8 +1,9 @@
+import { snapOutline } from '../../../geometry/vector';
 import type { Box } from '../../../job/box/box';
 import type { Sundry } from '../../../job/stock/stock';
-import { TICKS_PER_MM } from '../../../measure/length';
+import { TICKS_PER_MM, snap } from '../../../measure/length';
 import type { Part } from '../../part';
-import { evenSpacing, assemblyOf } from './assembly';
+import { evenSpacing, boxAssembly } from './assembly';
 import { boardName, type Board } from '../board/board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
 import { rodMass, type Rod } from '../inside/braces';
@@ -12,11 +13,10 @@ import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
 import type { Inside } from '../inside/inside';
 import { personsFor } from './lifting';
-import { grid, near } from '../snap';
 import { bradsOf, screwsOf } from '../board/needs';
 import type { Seam } from '../board/seam';
-import type { Section } from '../shell/swept-section';
-import type { Trouble } from '../../problem-log';
+import type { SweptSection } from '../shell/swept-section';
+import type { ProblemLog } from '../../problem-log';
 import { angleBetween, p3, type Point3 } from '../solid/vec';
 
 const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
@@ -26,13 +26,13 @@ export interface Whole {
 	readonly inside: Inside;
 	readonly seams: readonly Seam[];
 	readonly parts: readonly Part[];
-	readonly section: Section | null;
+	readonly section: SweptSection | null;
 	/** Corners of the air of a tapered box; none for any other. */
 	readonly innerCorners: readonly Point3[];
 	readonly chambers: readonly Chamber[];
 	readonly fit: FitFigures;
 	readonly solved: Solved | null;
-	readonly trouble: Trouble;
+	readonly trouble: ProblemLog;
 	readonly sundries: readonly Sundry[];
 }
 
@@ -48,8 +48,8 @@ export function figuresOf(whole: Whole): BoxFigures {
 	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
 	return {
 		profile: section && {
-			outer: grid(section.outer),
-			inner: grid(section.inner),
+			outer: snapOutline(section.outer),
+			inner: snapOutline(section.inner),
 			keys: section.keys,
 		},
 		outside: sizesOf(outsidePoints(boards)),
@@ -63,18 +63,21 @@ export function figuresOf(whole: Whole): BoxFigures {
 		vents: inside.vents.map((v) => ventFigures(v, inside, trouble)),
 		rods,
 		fit: whole.fit,
-		assembly: assemblyOf(box, boards, seams, labels),
+		assembly: boxAssembly(box, boards, seams, labels),
 		glued: squareMm(seams.reduce((sum, s) => sum + s.area, 0)),
 		screws: seams.reduce((sum, s) => sum + screwsOf(s, box), 0),
 		brads: seams.reduce((sum, s) => sum + bradsOf(s, box), 0),
-		bead: near(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
+		bead: snap(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
 		mass,
 		loadedMass,
 		persons: personsFor(loadedMass),
 	};
 }
 
-function insideSizes(section: Section | null, corners: readonly Point3[]): BoxFigures['inside'] {
+function insideSizes(
+	section: SweptSection | null,
+	corners: readonly Point3[],
+): BoxFigures['inside'] {
 	if (!section) return sizesOf(corners);
 	return sizesOf(
 		section.inner.flatMap((p) => [section.x0, section.x1].map((x) => p3(x, p.x, p.y))),
@@ -84,8 +87,8 @@ function insideSizes(section: Section | null, corners: readonly Point3[]): BoxFi
 function rodFigures(rod: Rod, sundries: readonly Sundry[]): RodFigures {
 	return {
 		name: rod.name,
-		diameter: near(rod.diameter),
-		length: near(Math.ceil(rod.length - 1e-3)),
+		diameter: snap(rod.diameter),
+		length: snap(Math.ceil(rod.length - 1e-3)),
 		mass: rodMass(rod, sundries),
 	};
 }
@@ -115,10 +118,10 @@ function seamFigures(seam: Seam, names: ReadonlyMap<string, string>, box: Box): 
 		letter: seam.letter,
 		between: [name(seam.between[0]), name(seam.between[1])],
 		kind: seam.kind,
-		length: near(seam.length),
+		length: snap(seam.length),
 		area: squareMm(seam.area),
 		screws,
 		brads: bradsOf(seam, box),
-		spacing: screws > 1 ? near(evenSpacing(seam.length, box.fasteners.screwSpacing)) : null,
+		spacing: screws > 1 ? snap(evenSpacing(seam.length, box.fasteners.screwSpacing)) : null,
 	};
 }

@@ -7,7 +7,7 @@ import type { FitFigures, Sizes3 } from '../box-plan';
 import { boundsOf } from '../board/obstacle';
 import { hull } from '../board/part-of';
 import { shown } from '../shown';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import type { Point3 } from '../solid/vec';
 
 /** All corners of the outside of a box, layers and rings on it included. */
@@ -42,7 +42,7 @@ export function fitOf(
 	box: Box,
 	points: readonly Point3[],
 	cloth: Cloth | null,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): FitFigures {
 	const wrapped = wrap(sizesOf(points), box, cloth);
 	const inSpace = spaceWords(box, wrapped, points, cloth, trouble);
@@ -70,7 +70,7 @@ function spaceWords(
 	wrapped: Sizes3,
 	points: readonly Point3[],
 	cloth: Cloth | null,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): string[] {
 	const { space } = box;
 	if (!space) return [];

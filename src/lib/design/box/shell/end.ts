@@ -1,13 +1,13 @@
 import type { Box } from '../../../job/box/box';
 import type { Point } from '../../../geometry/outline';
 import { boardName, boardOf, type Board } from '../board/board';
-import { setIn } from '../solid/section';
-import type { Section } from './swept-section';
+import { sidesSetIn } from '../solid/section';
+import type { SweptSection } from './swept-section';
 import { frameOf, type Frame, type Solid } from '../solid/solid';
 import { p3, scale3, sub3, type Point3 } from '../solid/vec';
 
 /** The two boards that close the swept profile: over it, between its boards, or let into a rabbet. */
-export function endBoards(section: Section, box: Pick<Box, 'boards'>): Board[] {
+export function endBoards(section: SweptSection, box: Pick<Box, 'boards'>): Board[] {
 	return (['left', 'right'] as const).map((key) => {
 		const material = section.ends[key];
 		const x = key === 'left' ? 0 : section.width;
@@ -29,11 +29,11 @@ export function endFrame(x: number, n: Point3): Frame {
 	return frameOf(p3(x, 0, 0), n, p3(0, 0, 1));
 }
 
-function endOutline(section: Section): readonly Point[] {
+function endOutline(section: SweptSection): readonly Point[] {
 	if (section.fit === 'over') return section.outer;
 	if (section.fit === 'between') return section.inner;
 	return (
-		setIn(
+		sidesSetIn(
 			section.inner,
 			section.inner.map(() => -section.rabbet),
 		) ?? section.inner

@@ -2,12 +2,12 @@ import { crossings } from '../../../geometry/meeting/crossing';
 import type { Point } from '../../../geometry/outline';
 import { tidy } from '../../../geometry/shaping/tidy';
 import type { ShapeOf } from '../../../job/box/shape';
-import type { Drawing } from '../../../job/panel/outline';
+import type { OutlineDrawing } from '../../../job/panel/outline';
 import { importShape } from '../../import/import-shape';
 import type { Drawn, Undrawn } from '../../shape/drawn';
 import { shown } from '../shown';
 import { planeArea } from '../solid/solid';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 
 type Free = ShapeOf<'free'>;
 
@@ -15,7 +15,7 @@ type Free = ShapeOf<'free'>;
 const MOST = 24;
 
 /** Corners of a free profile, counter-clockwise, the lower left of the rectangle round it at 0, 0; null with the reason told. */
-export function freeCorners(shape: Free, trouble: Trouble): Point[] | null {
+export function freeCorners(shape: Free, trouble: ProblemLog): Point[] | null {
 	const path = ['shape', shape.drawing ? 'drawing' : 'corners'];
 	const given = shape.drawing ? drawnCorners(shape.drawing, path, trouble) : shape.corners;
 	if (!given) return null;
@@ -58,12 +58,12 @@ export function freeCorners(shape: Free, trouble: Trouble): Point[] | null {
 }
 
 /** Reading a drawing costs more than the box; solving for a volume asks for the same one again and again. */
-const read = new WeakMap<Drawing, Drawn | Undrawn>();
+const read = new WeakMap<OutlineDrawing, Drawn | Undrawn>();
 
 function drawnCorners(
-	drawing: Drawing,
+	drawing: OutlineDrawing,
 	path: readonly string[],
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): readonly Point[] | null {
 	const found = read.get(drawing) ?? importShape(drawing);
 	read.set(drawing, found);

@@ -1,8 +1,8 @@
 import type { Box } from '../../../job/box/box';
 import type { BoardKey } from '../../../job/box/fields';
 import type { Point } from '../../../geometry/outline';
-import { at, convex, insideAngle, type Past } from '../solid/section';
-import type { Trouble } from '../../problem-log';
+import { cornerAt, convex, insideAngle, type Past } from '../solid/section';
+import type { ProblemLog } from '../../problem-log';
 
 /*
  * How the boards of a profile meet. The tilt of a joint is what decides whether the saw can cut it: a butt tilts by the
@@ -20,7 +20,7 @@ export function jointsOf(
 	corners: readonly Point[],
 	keys: readonly BoardKey[],
 	box: Pick<Box, 'joint' | 'corners'>,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): Past[] {
 	const joints = keys.map((_, k) => usual(corners, k, box.joint));
 	box.corners.forEach((wish, i) => {
@@ -53,8 +53,8 @@ function usual(corners: readonly Point[], k: number, joint: Box['joint']): Past 
 
 /** 0 for a level side, 1 for an upright one. */
 function slope(corners: readonly Point[], i: number): number {
-	const a = at(corners, i);
-	const b = at(corners, i + 1);
+	const a = cornerAt(corners, i);
+	const b = cornerAt(corners, i + 1);
 	return Math.abs(b.y - a.y) / Math.hypot(b.x - a.x, b.y - a.y);
 }
 
@@ -64,7 +64,7 @@ export function checkTilts(
 	keys: readonly BoardKey[],
 	joints: readonly Past[],
 	limit: number,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): void {
 	joints.forEach((joint, k) => {
 		const angle = insideAngle(inner, k);

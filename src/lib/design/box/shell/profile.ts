@@ -1,10 +1,10 @@
 import type { Point } from '../../../geometry/outline';
 import type { Length } from '../../../measure/length';
 import type { BoardKey } from '../../../job/box/fields';
-import type { Shape, ShapeOf } from '../../../job/box/shape';
+import type { BoxShape, ShapeOf } from '../../../job/box/shape';
 import { freeCorners } from './free';
 import { shown } from '../shown';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 
 /**
  * The side of a box as seen from its right end, front on the left: x to the back, y up, counter-clockwise. Side `i` of the
@@ -16,10 +16,10 @@ export interface Profile {
 	readonly width: Length;
 }
 
-export type Swept = Exclude<Shape, { kind: 'tapered' }>;
+export type Swept = Exclude<BoxShape, { kind: 'tapered' }>;
 
 /** The profile of every form but the tapered one, or null with the reason told. */
-export function profileOf(shape: Swept, trouble: Trouble): Profile | null {
+export function profileOf(shape: Swept, trouble: ProblemLog): Profile | null {
 	switch (shape.kind) {
 		case 'plain':
 			return four(shape.width, shape.height, [0, shape.depth], [0, shape.depth]);
@@ -65,7 +65,7 @@ function depthsOf(shape: ShapeOf<'slanted'>): { bottom: number; top: number } {
 		: { bottom: lean.depth + run, top: lean.depth };
 }
 
-function slanted(shape: ShapeOf<'slanted'>, trouble: Trouble): Profile | null {
+function slanted(shape: ShapeOf<'slanted'>, trouble: ProblemLog): Profile | null {
 	const { bottom, top } = depthsOf(shape);
 	if (bottom <= 0 || top <= 0) {
 		const [less, at] = top <= 0 ? [top, 'top'] : [bottom, 'bottom'];
@@ -108,7 +108,7 @@ function notched(
 	};
 }
 
-function stepped(shape: ShapeOf<'stepped'>, trouble: Trouble): Profile | null {
+function stepped(shape: ShapeOf<'stepped'>, trouble: ProblemLog): Profile | null {
 	const { depth: d, height: h, stepHeight, stepDepth } = shape;
 	if (!smaller(stepHeight, h, 'stepHeight', 'height', trouble)) return null;
 	if (!smaller(stepDepth, d, 'stepDepth', 'depth', trouble)) return null;
@@ -122,7 +122,7 @@ function stepped(shape: ShapeOf<'stepped'>, trouble: Trouble): Profile | null {
 	]);
 }
 
-function truncated(shape: ShapeOf<'truncated'>, trouble: Trouble): Profile | null {
+function truncated(shape: ShapeOf<'truncated'>, trouble: ProblemLog): Profile | null {
 	const { depth: d, height: h, cutHeight, cutDepth } = shape;
 	if (!smaller(cutHeight, h, 'cutHeight', 'height', trouble)) return null;
 	if (!smaller(cutDepth, d, 'cutDepth', 'depth', trouble)) return null;
@@ -135,7 +135,7 @@ function truncated(shape: ShapeOf<'truncated'>, trouble: Trouble): Profile | nul
 	]);
 }
 
-function smaller(a: number, b: number, field: string, other: string, trouble: Trouble): boolean {
+function smaller(a: number, b: number, field: string, other: string, trouble: ProblemLog): boolean {
 	if (a < b) return true;
 	trouble.stop(
 		['shape', field],
@@ -145,7 +145,7 @@ function smaller(a: number, b: number, field: string, other: string, trouble: Tr
 	return false;
 }
 
-function free(shape: ShapeOf<'free'>, trouble: Trouble): Profile | null {
+function free(shape: ShapeOf<'free'>, trouble: ProblemLog): Profile | null {
 	const corners = freeCorners(shape, trouble);
 	return corners && { width: shape.width, corners, keys: corners.map((_, i) => `side-${i + 1}`) };
 }

@@ -7,16 +7,16 @@ import { endBoards } from './end';
 import { checkTilts, jointsOf } from './joint';
 import { profileOf, type Profile, type Swept } from './profile';
 import { shown } from '../shown';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import type { Seam } from '../board/seam';
-import { at, clashingQuads, insideAngle, quads, setIn } from '../solid/section';
-import type { Trouble } from '../../problem-log';
-import type { Section } from './swept-section';
+import { cornerAt, clashingQuads, insideAngle, quads, sidesSetIn } from '../solid/section';
+import type { ProblemLog } from '../../problem-log';
+import type { SweptSection } from './swept-section';
 import { p3 } from '../solid/vec';
 import { wallBoards } from './wall';
 
 export interface Shell {
-	readonly section: Section;
+	readonly section: SweptSection;
 	readonly boards: readonly Board[];
 	readonly seams: readonly Seam[];
 }
@@ -25,11 +25,11 @@ export interface Shell {
 export function shellOf(
 	box: Box,
 	shape: Swept,
-	rack: Rack,
+	rack: BoardRack,
 	tiltLimit: number,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): Shell | null {
-	const section = sectionOf(box, shape, rack, trouble);
+	const section = sweptSectionOf(box, shape, rack, trouble);
 	if (!section) return null;
 	if (!buildable(section, trouble)) return null;
 	checkTilts(section.inner, section.keys, section.joints, tiltLimit, trouble);
@@ -38,7 +38,7 @@ export function shellOf(
 }
 
 /** A side too short for the joints at both its ends is refused: its boards would stand in each other. */
-function buildable(section: Section, trouble: Trouble): boolean {
+function buildable(section: SweptSection, trouble: ProblemLog): boolean {
 	const clash = clashingQuads(section.quads)[0];
 	if (!clash) return true;
 	const [i, j] = clash;
@@ -52,7 +52,12 @@ function buildable(section: Section, trouble: Trouble): boolean {
 }
 
 /** Thicknesses worked into the profile. Cheap: solving for a dimension calls this again and again. */
-export function sectionOf(box: Box, shape: Swept, rack: Rack, trouble: Trouble): Section | null {
+export function sweptSectionOf(
+	box: Box,
+	shape: Swept,
+	rack: BoardRack,
+	trouble: ProblemLog,
+): SweptSection | null {
 	const profile = profileOf(shape, trouble);
 	const left = rack.ofWall('left');
 	const right = rack.ofWall('right');
@@ -94,11 +99,11 @@ function bothPolygons(
 	profile: Profile,
 	materials: readonly Material[],
 	sizes: Box['sizes'],
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): { outer: Point[]; inner: Point[] } | null {
 	const sign = sizes === 'outer' ? 1 : -1;
 	const given = [...profile.corners];
-	const other = setIn(
+	const other = sidesSetIn(
 		given,
 		materials.map((m) => sign * m.measured),
 	);
@@ -114,11 +119,11 @@ function bothPolygons(
 }
 
 /** Names the side that vanishes once the boards are as thick as they are. */
-function tooThin(profile: Profile, materials: readonly Material[], trouble: Trouble): void {
+function tooThin(profile: Profile, materials: readonly Material[], trouble: ProblemLog): void {
 	let worst = 0;
 	let short = Infinity;
 	profile.corners.forEach((c, i) => {
-		const next = at(profile.corners, i + 1);
+		const next = cornerAt(profile.corners, i + 1);
 		const eats = (k: number, m: Material): number =>
 			m.measured / Math.tan((insideAngle(profile.corners, k) * Math.PI) / 360);
 		const left =
@@ -127,8 +132,8 @@ function tooThin(profile: Profile, materials: readonly Material[], trouble: Trou
 			eats(i + 1, materials[(i + 1) % materials.length]!);
 		if (left < short) [short, worst] = [left, i];
 	});
-	const c = at(profile.corners, worst);
-	const next = at(profile.corners, worst + 1);
+	const c = cornerAt(profile.corners, worst);
+	const next = cornerAt(profile.corners, worst + 1);
 	trouble.stop(
 		['shape'],
 		`The form is too thin for its boards: its ${profile.keys[worst]} side is ${shown(Math.hypot(next.x - c.x, next.y - c.y))} mm long and no air is left inside.`,
@@ -136,7 +141,7 @@ function tooThin(profile: Profile, materials: readonly Material[], trouble: Trou
 	);
 }
 
-function rabbetDepth(box: Box, materials: readonly Material[], trouble: Trouble): number {
+function rabbetDepth(box: Box, materials: readonly Material[], trouble: ProblemLog): number {
 	if (box.ends.fit !== 'rabbet') return 0;
 	const thinnest = Math.min(...materials.map((m) => m.measured));
 	// Common practice, no source: leave at least a third of the board, or the lip breaks.
@@ -151,7 +156,7 @@ function rabbetDepth(box: Box, materials: readonly Material[], trouble: Trouble)
 }
 
 /** One seam per corner, then one per wall at each end; each letter is written on the edges that meet there. */
-function seamsOf(section: Section, boards: readonly Board[]): Seam[] {
+function seamsOf(section: SweptSection, boards: readonly Board[]): Seam[] {
 	const seams: Seam[] = [];
 	const swept = section.fit === 'over' ? section.x1 - section.x0 : section.width;
 	section.keys.forEach((key, k) => {
@@ -162,7 +167,7 @@ function seamsOf(section: Section, boards: readonly Board[]): Seam[] {
 			kind: section.joints[k] === 'mitre' ? 'mitre' : 'butt',
 			length: swept,
 			area: swept * glueWidth(section, k),
-			at: p3(section.width / 2, at(section.outer, k).x, at(section.outer, k).y),
+			at: p3(section.width / 2, cornerAt(section.outer, k).x, cornerAt(section.outer, k).y),
 			seals: true,
 		});
 	});
@@ -173,7 +178,7 @@ function seamsOf(section: Section, boards: readonly Board[]): Seam[] {
 }
 
 /** Width of the glued strip at a corner: the sawn edge of the board that stops there. */
-function glueWidth(section: Section, k: number): number {
+function glueWidth(section: SweptSection, k: number): number {
 	const n = section.keys.length;
 	const stops =
 		section.joints[k] === 'before' ? section.quads[k]! : section.quads[(k + n - 1) % n]!;
@@ -184,14 +189,14 @@ function glueWidth(section: Section, k: number): number {
 }
 
 function endSeam(
-	section: Section,
+	section: SweptSection,
 	boards: readonly Board[],
 	end: 'left' | 'right',
 	key: BoardKey,
 	i: number,
 ): Seam {
-	const a = at(section.inner, i);
-	const b = at(section.inner, i + 1);
+	const a = cornerAt(section.inner, i);
+	const b = cornerAt(section.inner, i + 1);
 	const length = Math.hypot(b.x - a.x, b.y - a.y);
 	const thick = section.ends[end].measured;
 	const wall = boards.find((board) => board.key === key)!;

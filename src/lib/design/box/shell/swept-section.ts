@@ -5,7 +5,7 @@ import type { Material } from '../../../job/stock/stock';
 import type { Past, Quad } from '../solid/section';
 
 /** The profile with its boards' thickness worked in, and how it is closed at its ends. Ticks. */
-export interface Section {
+export interface SweptSection {
 	readonly outer: readonly Point[];
 	readonly inner: readonly Point[];
 	readonly keys: readonly BoardKey[];

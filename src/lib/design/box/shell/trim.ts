@@ -3,7 +3,7 @@ import type { SlotVent } from '../../../job/box/vent';
 import type { Outline, Point } from '../../../geometry/outline';
 import { boardOf, type Board, type Hole } from '../board/board';
 import { crossed, sideLine } from '../solid/section';
-import type { Section } from './swept-section';
+import type { SweptSection } from './swept-section';
 import type { SlotPlane } from '../solid/slot-plane';
 import { flat } from '../solid/solid';
 import { add3, dot3, scale3, sub3, unit3, type Point3 } from '../solid/vec';
@@ -17,7 +17,7 @@ const EDGE = { bottom: 0, right: 1, top: 2, left: 3 } as const;
  */
 export function openFront(
 	boards: readonly Board[],
-	section: Section,
+	section: SweptSection,
 	plane: SlotPlane,
 	vent: SlotVent,
 	run: readonly [number, number],
@@ -34,7 +34,7 @@ export function openFront(
 }
 
 /** Does the front end where the slot ends? Then taking a strip off it leaves nothing beside the slot. */
-function spansFront(section: Section, along: SlotVent['along']): boolean {
+function spansFront(section: SweptSection, along: SlotVent['along']): boolean {
 	if (section.fit !== 'over') return false;
 	const f = section.keys.indexOf('front');
 	const n = section.keys.length;

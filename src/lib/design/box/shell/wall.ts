@@ -2,14 +2,14 @@ import type { Box } from '../../../job/box/box';
 import type { Point } from '../../../geometry/outline';
 import { boardName, boardOf, type Board } from '../board/board';
 import type { Line } from '../../../geometry/meeting/meet';
-import { at, convex, sideLine, type Quad } from '../solid/section';
+import { cornerAt, convex, sideLine, type Quad } from '../solid/section';
 import { halfOf } from '../solid/strip';
-import type { Section } from './swept-section';
+import type { SweptSection } from './swept-section';
 import { frameOf, planeArea, type Frame, type Solid } from '../solid/solid';
 import { p3, scale3, type Point3 } from '../solid/vec';
 
 /** The boards of the profile, each a quadrilateral swept along the width. */
-export function wallBoards(section: Section, box: Pick<Box, 'boards'>): Board[] {
+export function wallBoards(section: SweptSection, box: Pick<Box, 'boards'>): Board[] {
 	const [x0, x1] = section.fit === 'over' ? [section.x0, section.x1] : [0, section.width];
 	const notches = rabbets(section);
 	return section.keys.map((key, i) => {
@@ -40,8 +40,8 @@ export function sweptSolid(q: Quad, x0: number, x1: number): Solid {
 
 /** How side `i` of the profile is looked at from outside: upright as far as it goes; a level board with its back up. */
 export function sideFrame(corners: readonly Point[], i: number): Frame {
-	const a = at(corners, i);
-	const b = at(corners, i + 1);
+	const a = cornerAt(corners, i);
+	const b = cornerAt(corners, i + 1);
 	const d = { x: b.x - a.x, y: b.y - a.y };
 	const n = scale3(p3(0, d.y, -d.x), 1 / Math.hypot(d.x, d.y));
 	const level = Math.abs(d.y) < 1e-6 * Math.abs(d.x);
@@ -50,7 +50,7 @@ export function sideFrame(corners: readonly Point[], i: number): Frame {
 }
 
 /** What the rabbets for the ends take out of each wall: as deep as the rabbet, as wide as the end is thick. */
-function rabbets(section: Section): Solid[][] {
+function rabbets(section: SweptSection): Solid[][] {
 	if (section.fit !== 'rabbet') return [];
 	const deep = section.inner.map((_, i) => sideLine(section.inner, i, -section.rabbet));
 	const ends = [
@@ -68,7 +68,12 @@ function rabbets(section: Section): Solid[][] {
  * The rabbet of one wall in section. At an outward corner it ends where the neighbour's ends; at an inward one the
  * neighbour's runs on through the wood of the corner, whichever board that belongs to.
  */
-function rabbetSections(section: Section, deep: readonly Line[], q: Quad, i: number): Point[][] {
+function rabbetSections(
+	section: SweptSection,
+	deep: readonly Line[],
+	q: Quad,
+	i: number,
+): Point[][] {
 	const n = deep.length;
 	const whole = [q.outside[0], q.outside[1], q.inside[1], q.inside[0]];
 	const own = deep[i]!;

@@ -38,7 +38,7 @@ export function volumeOfAir(air: Air): number {
 }
 
 /** Is a point in the air, at least `margin` ticks from every wall? */
-export function holds(air: Air, p: Point3, margin = 0): boolean {
+export function airHolds(air: Air, p: Point3, margin = 0): boolean {
 	if (air.kind === 'tapered') return air.planes.every((f) => dot3(f.n, p) <= f.d - margin);
 	if (p.x < air.x0 + margin || p.x > air.x1 - margin) return false;
 	const q = { x: p.y, y: p.z };

@@ -11,12 +11,12 @@ import { planeArea } from './solid';
 
 /** Side `i` of a polygon as an endless line, shifted inward (to the left) by `by`. */
 export function sideLine(corners: readonly Point[], i: number, by = 0): Line {
-	const a = at(corners, i);
-	const heading = unit(minus(at(corners, i + 1), a));
+	const a = cornerAt(corners, i);
+	const heading = unit(minus(cornerAt(corners, i + 1), a));
 	return { at: plus(a, times(leftOf(heading), by)), heading };
 }
 
-export function at(corners: readonly Point[], i: number): Point {
+export function cornerAt(corners: readonly Point[], i: number): Point {
 	const n = corners.length;
 	const c = corners[((i % n) + n) % n];
 	if (c === undefined) throw new Error('bug: a profile without corners');
@@ -24,7 +24,7 @@ export function at(corners: readonly Point[], i: number): Point {
 }
 
 /** Each side shifted inward by its own distance (negative: outward). Null when a side vanishes or the result crosses itself. */
-export function setIn(corners: readonly Point[], by: readonly number[]): Point[] | null {
+export function sidesSetIn(corners: readonly Point[], by: readonly number[]): Point[] | null {
 	const lines = corners.map((_, i) => sideLine(corners, i, by[i] ?? 0));
 	const moved: Point[] = [];
 	for (let i = 0; i < corners.length; i++) {
@@ -32,7 +32,7 @@ export function setIn(corners: readonly Point[], by: readonly number[]): Point[]
 		if (!p) return null;
 		moved.push(p);
 	}
-	const kept = moved.every((p, i) => dot(minus(at(moved, i + 1), p), lines[i]!.heading) > 1);
+	const kept = moved.every((p, i) => dot(minus(cornerAt(moved, i + 1), p), lines[i]!.heading) > 1);
 	return kept && planeArea(moved) > 0 && crossings(moved, 1).length === 0 ? moved : null;
 }
 
@@ -76,7 +76,7 @@ function cut(
 ): [Point, Point] {
 	const n = inner.length;
 	const joint = joints[k % n]!;
-	if (joint === 'mitre') return [at(inner, k), at(outer, k)];
+	if (joint === 'mitre') return [cornerAt(inner, k), cornerAt(outer, k)];
 	const starts = k === i;
 	const past = starts ? joint === 'after' : joint === 'before';
 	const stopsOutside = past === convex(inner, k);
@@ -91,15 +91,15 @@ export function crossed(a: Line, b: Line): Point {
 }
 
 export function convex(corners: readonly Point[], k: number): boolean {
-	const before = minus(at(corners, k), at(corners, k - 1));
-	const after = minus(at(corners, k + 1), at(corners, k));
+	const before = minus(cornerAt(corners, k), cornerAt(corners, k - 1));
+	const after = minus(cornerAt(corners, k + 1), cornerAt(corners, k));
 	return before.x * after.y - before.y * after.x > 0;
 }
 
 /** Degrees between the inside faces at corner `k`, 0 to 360; past 180 at an inward corner. */
 export function insideAngle(corners: readonly Point[], k: number): number {
-	const a = minus(at(corners, k + 1), at(corners, k));
-	const b = minus(at(corners, k - 1), at(corners, k));
+	const a = minus(cornerAt(corners, k + 1), cornerAt(corners, k));
+	const b = minus(cornerAt(corners, k - 1), cornerAt(corners, k));
 	const angle = (Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y) * 180) / Math.PI;
 	return angle < 0 ? angle + 360 : angle;
 }

@@ -31,7 +31,7 @@ export function meet3(a: Plane, b: Plane, c: Plane): Point3 {
 }
 
 /** Front bottom left, front bottom right, front top right, front top left, then the same at the back. */
-export function cornersOf(f: Planes): Point3[] {
+export function hexCorners(f: Planes): Point3[] {
 	return [f.front, f.back].flatMap((face) => [
 		meet3(face, f.bottom, f.left),
 		meet3(face, f.bottom, f.right),
@@ -110,7 +110,7 @@ export function level(key: string, across: Across, at: number, sign: 1 | -1): Pl
 /** The stretch of an axis where a straight board can stand without meeting the sides at its ends. */
 export function stretch(planes: Planes, across: Across): [from: number, to: number] {
 	const { axis, low, high } = ENDS[across];
-	const c = cornersOf(planes);
+	const c = hexCorners(planes);
 	return [
 		Math.max(...ON[low].map((i) => c[i]![axis])),
 		Math.min(...ON[high].map((i) => c[i]![axis])),
@@ -120,6 +120,6 @@ export function stretch(planes: Planes, across: Across): [from: number, to: numb
 /** Least of an axis over all corners: what places inside are measured from. */
 export function leastOf(planes: Planes, across: Across): number {
 	const { axis, low } = ENDS[across];
-	const c = cornersOf(planes);
+	const c = hexCorners(planes);
 	return Math.min(...ON[low].map((i) => c[i]![axis]));
 }

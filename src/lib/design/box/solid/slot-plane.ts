@@ -1,7 +1,7 @@
 import type { SlotVent } from '../../../job/box/vent';
 import type { Point } from '../../../geometry/outline';
 import { reachSides, type SweptAir } from './air';
-import { at } from './section';
+import { cornerAt } from './section';
 import { p3, type Point3 } from './vec';
 
 /**
@@ -62,9 +62,9 @@ function planView(air: SweptAir, along: 'left' | 'right'): SlotPlane | { readonl
 	const f = air.keys.indexOf('front');
 	if (f < 0 || air[along] !== along)
 		return { no: `The front of this chamber does not meet the ${along} end.` };
-	const [a, b] = [at(air.corners, f), at(air.corners, f + 1)];
+	const [a, b] = [cornerAt(air.corners, f), cornerAt(air.corners, f + 1)];
 	const level = [f - 1, f + 1].every(
-		(i) => Math.abs(at(air.corners, i).y - at(air.corners, i + 1).y) < 1,
+		(i) => Math.abs(cornerAt(air.corners, i).y - cornerAt(air.corners, i + 1).y) < 1,
 	);
 	if (Math.abs(a.x - b.x) > 1 || !level) {
 		return {
@@ -95,7 +95,7 @@ function planView(air: SweptAir, along: 'left' | 'right'): SlotPlane | { readonl
 
 function isRectangle(air: SweptAir): boolean {
 	const upright = (i: number): boolean => {
-		const [a, b] = [at(air.corners, i), at(air.corners, i + 1)];
+		const [a, b] = [cornerAt(air.corners, i), cornerAt(air.corners, i + 1)];
 		return Math.abs(a.x - b.x) < 1 || Math.abs(a.y - b.y) < 1;
 	};
 	return air.corners.length === 4 && air.corners.every((_, i) => upright(i));

@@ -2,10 +2,10 @@ import { mm } from '../../../measure/length';
 import type { Line } from '../../../geometry/meeting/meet';
 import type { Point } from '../../../geometry/outline';
 import { cross, minus } from '../../../geometry/vector';
-import { at, type Quad } from './section';
+import { cornerAt, type Quad } from './section';
 
 /** A board laid right across a side view: what it shows in section and the air on each side of it. */
-export interface Strip {
+export interface BoardStrip {
 	/** `outside` is the face on the left of the heading, `inside` the one on its right. */
 	readonly quad: Quad;
 	/** The sides of the polygon its two edges stand on: where it starts and where it ends. */
@@ -25,7 +25,7 @@ export function stripAcross(
 	corners: readonly Point[],
 	line: Line,
 	thickness: number,
-): Strip | null {
+): BoardStrip | null {
 	const shifted: Line = {
 		at: {
 			x: line.at.x + line.heading.y * thickness,
@@ -69,7 +69,7 @@ const leftOfLine = (p: Point, line: Line): number => cross(line.heading, minus(p
 export function crossingsOf(corners: readonly Point[], line: Line): Met[] {
 	const found: Met[] = [];
 	corners.forEach((a, side) => {
-		const b = at(corners, side + 1);
+		const b = cornerAt(corners, side + 1);
 		const da = leftOfLine(a, line);
 		const db = leftOfLine(b, line);
 		if (da >= 0 === db >= 0) return;
@@ -90,7 +90,7 @@ export function halfOf(
 	const points: Point[] = [];
 	const sides: number[] = [];
 	corners.forEach((a, i) => {
-		const b = at(corners, i + 1);
+		const b = cornerAt(corners, i + 1);
 		const da = sign * leftOfLine(a, line);
 		const db = sign * leftOfLine(b, line);
 		if (da >= 0) {
@@ -104,7 +104,7 @@ export function halfOf(
 	});
 	// A line through a corner leaves a side of no length behind.
 	const kept = points.map((p, i) => {
-		const q = at(points, i + 1);
+		const q = cornerAt(points, i + 1);
 		return Math.hypot(q.x - p.x, q.y - p.y) > 0.5;
 	});
 	return { points: points.filter((_, i) => kept[i]), sides: sides.filter((_, i) => kept[i]) };

@@ -1,5 +1,12 @@
 import type { Job } from '../../../job/job';
-import { mm, ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from '../../../measure/length';
+import {
+	mm,
+	ticks,
+	TICKS_PER_INCH,
+	TICKS_PER_MM,
+	type Length,
+	snap,
+} from '../../../measure/length';
 
 /** Whatever the person typed, no box is larger than this: 4 m. */
 export const LARGEST = mm(4000);
@@ -17,12 +24,12 @@ export function solveFor(wanted: number, start: Length, net: NetAt): Length | nu
 	let a: [number, number] | null = null;
 	let x: number = start;
 	for (let i = 0; i < 60 && high - low > 1; i++) {
-		const v = net(ticks(Math.round(x)));
+		const v = net(snap(x));
 		// Where nothing can be built the dimension is too small: boards in each other's way only ever need more room.
 		const off = v === null ? null : v - wanted;
 		if (off === null || off < 0) low = Math.max(low, x);
 		else high = Math.min(high, x);
-		if (off !== null && Math.abs(off) < 1e-9) return ticks(Math.round(x));
+		if (off !== null && Math.abs(off) < 1e-9) return snap(x);
 		const slope = off !== null && a && a[0] !== x ? (off - a[1]) / (x - a[0]) : null;
 		const next =
 			off !== null && slope && slope > 0
@@ -46,7 +53,7 @@ export function toMark(l: Length, ruler: Job['shop']['ruler']): Length {
 }
 
 /** What one dimension does to a box. */
-export interface Steps {
+export interface DimensionSteps {
 	/** Costs a whole box, every board of it. */
 	readonly net: NetAt;
 	/** Costs a profile. */
@@ -61,7 +68,7 @@ export interface Steps {
  * last one is the box that is planned. Null where a step finds no box, or where a cleat or a vent comes and goes between
  * two steps: then the bracket of {@link solveFor} has to look.
  */
-export function solveQuickly(wanted: number, start: Length, steps: Steps): Length | null {
+export function solveQuickly(wanted: number, start: Length, steps: DimensionSteps): Length | null {
 	let x = start;
 	let before: readonly [x: number, lost: number] | null = null;
 	for (let i = 0; i < 6; i++) {

@@ -1,5 +1,5 @@
 import type { Box } from '../../../job/box/box';
-import type { Dimension, Shape } from '../../../job/box/shape';
+import type { Dimension, BoxShape } from '../../../job/box/shape';
 import type { Job } from '../../../job/job';
 import { ticks, type Length } from '../../../measure/length';
 import type { Solved } from '../box-plan';
@@ -7,7 +7,7 @@ import { shown } from '../shown';
 import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';
 
 /** The dimension of a form as it stands, and the form with another one; null where the form has no such dimension. */
-function dimensionOf(shape: Shape, which: Dimension): Length | null {
+function dimensionOf(shape: BoxShape, which: Dimension): Length | null {
 	if (shape.kind === 'tapered') return which === 'depth' ? shape.depth : shape.front[which];
 	if (which === 'width') return shape.width;
 	if (shape.kind === 'free') return null;
@@ -17,7 +17,7 @@ function dimensionOf(shape: Shape, which: Dimension): Length | null {
 }
 
 /** Both depths of a slanted box move alike, so its angle stays; both mouths of a tapered one move alike, so its taper does. */
-function withDimension(shape: Shape, which: Dimension, value: Length): Shape {
+function withDimension(shape: BoxShape, which: Dimension, value: Length): BoxShape {
 	const by = ticks(value - (dimensionOf(shape, which) ?? value));
 	if (shape.kind === 'tapered') {
 		if (which === 'depth') return { ...shape, depth: value };
@@ -37,16 +37,16 @@ function withDimension(shape: Shape, which: Dimension, value: Length): Shape {
 }
 
 /** How much a dimension is past what the space takes of the finished box; null without a space. */
-export type OverAt = (shape: Shape) => Partial<Record<Dimension, number>> | null;
+export type OverAt = (shape: BoxShape) => Partial<Record<Dimension, number>> | null;
 
 /** What a form holds, litres; null where no box comes of it. `net` builds the box, `gross` only works its boards into its profile. */
 export interface Holds {
-	net(shape: Shape): number | null;
-	gross(shape: Shape): number | null;
+	net(shape: BoxShape): number | null;
+	gross(shape: BoxShape): number | null;
 }
 
 export interface Solution {
-	readonly shape: Shape;
+	readonly shape: BoxShape;
 	readonly solved: Solved | null;
 	readonly trouble: { readonly what: string; readonly fix: string } | null;
 }
@@ -86,7 +86,7 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 }
 
 function solveOne(
-	shape: Shape,
+	shape: BoxShape,
 	which: Dimension,
 	wanted: number,
 	holds: Holds,
@@ -94,7 +94,7 @@ function solveOne(
 ): Length | null {
 	const start = dimensionOf(shape, which);
 	if (start === null) return null;
-	const at = (value: Length): Shape => withDimension(shape, which, value);
+	const at = (value: Length): BoxShape => withDimension(shape, which, value);
 	const net = (value: Length): number | null => holds.net(at(value));
 	const gross = (value: Length): number | null => holds.gross(at(value));
 	const mark = (value: Length): Length => toMark(value, job.shop.ruler);

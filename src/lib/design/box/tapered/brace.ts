@@ -11,12 +11,12 @@ import {
 	type PlateBody,
 	type Rod,
 } from '../inside/braces';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { shown } from '../shown';
-import { cornersOf, ENDS, leastOf, level, ON, opens, stretch, type Planes } from '../solid/six';
+import { hexCorners, ENDS, leastOf, level, ON, opens, stretch, type Planes } from '../solid/six';
 import type { TaperedRoom } from './divide';
 import { FACING, sliceAcross } from './slice';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { add3, dot3, length3, p3, scale3, sub3, type Point3 } from '../solid/vec';
 
 /** Frames, shelves and rods in a double-tapered box. */
@@ -24,8 +24,8 @@ export function braceTapered(
 	box: Box,
 	rooms: readonly TaperedRoom[],
 	bare: Planes,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Braced {
 	const airOf = (r: number): TaperedAir => rooms[r]!.air;
 	const maker = {
@@ -41,7 +41,7 @@ function missed(
 	b: number,
 	rooms: readonly TaperedRoom[],
 	bare: Planes,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): void {
 	if (brace.kind === 'dowel') {
 		trouble.stop(
@@ -89,12 +89,12 @@ function shelfSides(
 		[low]: level('', shelf.across, at, -1),
 		[high]: level('', shelf.across, at + t, 1),
 	};
-	const c = cornersOf(cell);
+	const c = hexCorners(cell);
 	const ends = (['left', 'right'] as const).map((key) => ON[key].map((i) => c[i]!.x));
 	const x0 = leastOf(bare, 'width') + shelf.from;
 	const left = endOf(sides.left, x0, ends[0]!, -1);
 	const right = endOf(sides.right, x0 + shelf.length, ends[1]!, 1);
-	if (!left || !right || !opens(cornersOf({ ...cell, left, right }))) return null;
+	if (!left || !right || !opens(hexCorners({ ...cell, left, right }))) return null;
 	return { ...sides, left, right };
 }
 

@@ -1,6 +1,6 @@
 import type { Cleats } from '../../../job/box/inside';
 import type { Material } from '../../../job/stock/stock';
-import { holds } from '../solid/air';
+import { airHolds } from '../solid/air';
 import type { Plane } from '../solid/plane';
 import { apart } from '../solid/apart';
 import { boardOf, type Board } from '../board/board';
@@ -174,7 +174,7 @@ function stands(
 	});
 	const runs = [0, 2].map((k) => length3(sub3(inside[k + 1]!, inside[k]!)));
 	if (!sound || Math.min(...runs) <= t || wish.width <= t / 2) return false;
-	const within = [...outside, ...inside].every((p) => holds(room.air, p, -2));
+	const within = [...outside, ...inside].every((p) => airHolds(room.air, p, -2));
 	return within && braces.every((b) => apart(solid, b.solid));
 }
 

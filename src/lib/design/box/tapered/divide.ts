@@ -2,14 +2,14 @@ import type { Box } from '../../../job/box/box';
 import type { Divider } from '../../../job/box/inside';
 import type { TaperedAir } from '../solid/air';
 import { boardOf, type Board } from '../board/board';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { edgeSeams } from '../inside/rooms';
 import type { Seam } from '../board/seam';
 import { shown } from '../shown';
 import { ENDS, leastOf, level, stretch, type Across, type Planes } from '../solid/six';
 import { airWithin } from './form';
 import { sliceAcross } from './slice';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 
 export interface TaperedRoom {
 	readonly air: TaperedAir;
@@ -22,8 +22,8 @@ export function divideTapered(
 	box: Box,
 	bare: TaperedAir,
 	doubled: TaperedAir,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): { rooms: TaperedRoom[]; boards: Board[]; seams: Seam[] } {
 	let rooms = [{ air: doubled, bare }];
 	const boards: Board[] = [];
@@ -74,7 +74,7 @@ function missedDivider(
 	d: number,
 	sides: Planes,
 	bare: Planes,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): void {
 	const { across, at } = divider;
 	const [from, to] = stretch(sides, across).map((p) => p - leastOf(bare, across));

@@ -1,17 +1,22 @@
 import type { Box } from '../../../job/box/box';
 import { cleatAll } from '../inside/cleat';
 import { mount, stageOf, type Inside } from '../inside/inside';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import type { TaperedShell } from './tapered';
 import { braceTapered } from './brace';
 import { taperedCleats } from './cleats';
 import { divideTapered } from './divide';
 import { layersInside, layersOutside } from './layers';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { slotSetups } from '../vent/slot-setup';
 
 /** Fills a double-tapered box: layers, dividers, braces, cleats, then what is mounted on its walls. */
-export function fillTapered(box: Box, shell: TaperedShell, rack: Rack, trouble: Trouble): Inside {
+export function fillTapered(
+	box: Box,
+	shell: TaperedShell,
+	rack: BoardRack,
+	trouble: ProblemLog,
+): Inside {
 	const doubled = layersInside(box, shell.air, rack, trouble);
 	const overlays = layersOutside(box, shell, rack, trouble);
 	const divided = divideTapered(box, shell.air, doubled.air, rack, trouble);

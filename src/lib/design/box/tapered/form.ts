@@ -3,10 +3,10 @@ import type { ShapeOf } from '../../../job/box/shape';
 import type { Material } from '../../../job/stock/stock';
 import type { TaperedAir } from '../solid/air';
 import type { Plane } from '../solid/plane';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { shown } from '../shown';
-import { cornersOf, hexVolume, mapPlanes, opens, SIX, type Planes, type Six } from '../solid/six';
-import type { Trouble } from '../../problem-log';
+import { hexCorners, hexVolume, mapPlanes, opens, SIX, type Planes, type Six } from '../solid/six';
+import type { ProblemLog } from '../../problem-log';
 import { dot3, p3, sub3, unit3, type Point3 } from '../solid/vec';
 
 /*
@@ -24,7 +24,7 @@ export interface Form {
 
 /** The air inside six planes; null where nothing is left inside them. */
 export function airWithin(sides: Planes): TaperedAir | null {
-	const corners = cornersOf(sides);
+	const corners = hexCorners(sides);
 	if (!opens(corners)) return null;
 	const planes = SIX.map((key) => sides[key]);
 	return { kind: 'tapered', sides, planes, volume: hexVolume(corners) };
@@ -34,8 +34,8 @@ export function airWithin(sides: Planes): TaperedAir | null {
 export function taperedForm(
 	box: Box,
 	shape: ShapeOf<'tapered'>,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Form | null {
 	const given = planesOf(shape);
 	const found = SIX.map((key) => [key, rack.ofWall(key)] as const);
@@ -47,7 +47,7 @@ export function taperedForm(
 		d: f.d - sign * materials[key].measured,
 	}));
 	const both = box.sizes === 'outer' ? [given, other] : [other, given];
-	const home = originOf(cornersOf(both[0]!));
+	const home = originOf(hexCorners(both[0]!));
 	const [outer, inner] = both.map((planes) =>
 		mapPlanes(planes, (f) => ({ ...f, d: f.d - dot3(f.n, home) })),
 	) as [Planes, Planes];
@@ -56,11 +56,11 @@ export function taperedForm(
 		tooThin(shape, trouble);
 		return null;
 	}
-	const [outerCorners, innerCorners] = [cornersOf(outer), cornersOf(inner)];
+	const [outerCorners, innerCorners] = [hexCorners(outer), hexCorners(inner)];
 	return { air, outer, inner, outerCorners, innerCorners, materials };
 }
 
-function tooThin({ front, back }: ShapeOf<'tapered'>, trouble: Trouble): void {
+function tooThin({ front, back }: ShapeOf<'tapered'>, trouble: ProblemLog): void {
 	const width = shown(Math.min(back.width, front.width));
 	const height = shown(Math.min(back.height, front.height));
 	trouble.stop(

@@ -1,20 +1,20 @@
 import type { Box } from '../../../job/box/box';
 import { layUp, type LayerAsk, type Layers } from '../inside/doubler';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import { around, faceWithin, SIX, type Planes, type Six } from '../solid/six';
 import { flat, slab } from '../solid/solid';
 import { faceFrame, sideName, type TaperedShell } from './tapered';
 import { airWithin } from './form';
 import type { TaperedAir } from '../solid/air';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { add3, scale3 } from '../solid/vec';
 
 /** Layers inside the walls of a double-tapered box, one after the other, each cut to the four sides round it. */
 export function layersInside(
 	box: Box,
 	start: TaperedAir,
-	rack: Rack,
-	trouble: Trouble,
+	rack: BoardRack,
+	trouble: ProblemLog,
 ): Layers & { readonly air: TaperedAir } {
 	let air = start;
 	const lay = ({ wall, wish, t }: LayerAsk) => {
@@ -42,7 +42,12 @@ export function layersInside(
 }
 
 /** Layers outside, over the edges of the neighbours; their own edges are square. */
-export function layersOutside(box: Box, shell: TaperedShell, rack: Rack, trouble: Trouble): Layers {
+export function layersOutside(
+	box: Box,
+	shell: TaperedShell,
+	rack: BoardRack,
+	trouble: ProblemLog,
+): Layers {
 	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
 		const key = sideOf(wall, ['doublers', wish, 'board'], trouble);
 		if (!key) return null;
@@ -63,7 +68,11 @@ function outsideFace(outer: Planes, key: Six) {
 	);
 }
 
-function sideOf(board: string, path: readonly (string | number)[], trouble: Trouble): Six | null {
+function sideOf(
+	board: string,
+	path: readonly (string | number)[],
+	trouble: ProblemLog,
+): Six | null {
 	const key = SIX.find((side) => side === board) ?? null;
 	if (!key)
 		trouble.stop(

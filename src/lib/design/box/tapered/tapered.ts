@@ -4,12 +4,12 @@ import type { ShapeOf } from '../../../job/box/shape';
 import type { Material } from '../../../job/stock/stock';
 import type { Plane } from '../solid/plane';
 import { boardName, boardOf, type Board } from '../board/board';
-import type { Rack } from '../rack';
+import type { BoardRack } from '../rack';
 import type { Seam } from '../board/seam';
 import { faceWithin, meet3, ROUND, SIX, type Planes, type Six } from '../solid/six';
 import { frameOf, type Frame, type Solid } from '../solid/solid';
 import { taperedForm, type Form } from './form';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { length3, middle3, p3, sub3, type Point3 } from '../solid/vec';
 
 /** The walls of a double-tapered box: front and back stand parallel, the other four boards lean. */
@@ -22,9 +22,9 @@ export interface TaperedShell extends Form {
 export function taperedShell(
 	box: Box,
 	shape: ShapeOf<'tapered'>,
-	rack: Rack,
+	rack: BoardRack,
 	tiltLimit: number,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): TaperedShell | null {
 	const form = taperedForm(box, shape, rack, trouble);
 	if (!form) return null;
@@ -125,7 +125,7 @@ function leaning(box: Box, key: Six, ends: Planes, outer: Planes, inner: Planes)
 	return { outside: face(outer[key], true), inside: face(inner[key], false) };
 }
 
-function checkTilts(boards: readonly Board[], limit: number, trouble: Trouble): void {
+function checkTilts(boards: readonly Board[], limit: number, trouble: ProblemLog): void {
 	for (const board of boards) {
 		const worst = Math.max(...board.edges.map((e) => e.tilt));
 		if (worst <= limit + 1e-9) continue;

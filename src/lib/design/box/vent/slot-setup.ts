@@ -4,8 +4,8 @@ import type { Material } from '../../../job/stock/stock';
 import { equalRadius } from './acoustics';
 import type { SweptAir } from '../solid/air';
 import type { Board } from '../board/board';
-import type { Rack } from '../rack';
-import { setIn } from '../solid/section';
+import type { BoardRack } from '../rack';
+import { sidesSetIn } from '../solid/section';
 import { shown } from '../shown';
 import {
 	longestSlot,
@@ -17,12 +17,17 @@ import {
 } from './slot';
 import { slotPlane, type SlotPlane } from '../solid/slot-plane';
 import { planeArea } from '../solid/solid';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type SlotSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
 
 /** Finds where every slot runs, before anything else takes its place. */
-export function slotSetups(box: Box, inside: VentRoom, rack: Rack, trouble: Trouble): SlotSetup[] {
+export function slotSetups(
+	box: Box,
+	inside: VentRoom,
+	rack: BoardRack,
+	trouble: ProblemLog,
+): SlotSetup[] {
 	return box.vents.flatMap((vent, v) => {
 		if (vent.kind !== 'slot') return [];
 		const material = rack.of(vent.material, ['vents', v, 'material']);
@@ -59,7 +64,7 @@ function slotSetup(
 	{ plane, room }: { plane: SlotPlane; room: number },
 	material: Material,
 	inside: VentRoom,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): SlotSetup | null {
 	const t = material.measured;
 	const wrong = misfit(vent, plane, t);
@@ -180,7 +185,7 @@ export function clearOf(air: SweptAir, room: number, slots: readonly SlotSetup[]
 		const { along, bend } = slot.vent;
 		const { keys, front } = slot.plane;
 		const behind = bend === 'L' ? keys[(front + 2) % keys.length] : null;
-		const corners = setIn(
+		const corners = sidesSetIn(
 			left.corners,
 			left.keys.map((key) => (key === along || key === behind ? deep : 0)),
 		);

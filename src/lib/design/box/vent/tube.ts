@@ -2,12 +2,12 @@ import type { Box } from '../../../job/box/box';
 import type { RoundVent } from '../../../job/box/vent';
 import { reach, type Air } from '../solid/air';
 import { placeOn, roomBehind, rowOf, type Place } from '../board/place';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type RoundSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
 
 /** Tubes, once the front has its final size. */
-export function roundSetups(box: Box, inside: VentRoom, trouble: Trouble): RoundSetup[] {
+export function roundSetups(box: Box, inside: VentRoom, trouble: ProblemLog): RoundSetup[] {
 	return box.vents.flatMap((vent, index) => {
 		if (vent.kind !== 'round') return [];
 		const path = ['vents', index];

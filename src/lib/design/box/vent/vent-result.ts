@@ -12,7 +12,7 @@ import { slotAreas } from './slot';
 import type { SlotPlane } from '../solid/slot-plane';
 import { frameOf, planeArea, type Frame, type Solid } from '../solid/solid';
 import { roundHole } from '../shell/trim';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import { bodyAt } from './slot-setup';
 import { tooLong, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
 import { tune } from './vent-air';
@@ -41,7 +41,7 @@ export function tuneRooms(
 	rooms: readonly { air: Air; gross: number }[],
 	taken: readonly Taken[],
 	setups: readonly VentSetup[],
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): TunedRooms {
 	const vents: VentResult[] = [];
 	const boards: Board[] = [];
@@ -83,7 +83,7 @@ export function tuneRooms(
 }
 
 /** The tuning asked for; the first when several vents of a chamber ask for different ones. */
-function wantedTuning(own: readonly VentSetup[], trouble: Trouble): number | null {
+function wantedTuning(own: readonly VentSetup[], trouble: ProblemLog): number | null {
 	const wishes = own.flatMap((s) => (s.vent.goal.by === 'tuning' ? [s.vent.goal.hertz] : []));
 	const first = wishes[0] ?? null;
 	if (wishes.some((w) => w !== first)) {

@@ -4,11 +4,11 @@ import { END_CORRECTION } from './acoustics';
 import type { Air } from '../solid/air';
 import type { Board } from '../board/board';
 import type { Place } from '../board/place';
-import type { Section } from '../shell/swept-section';
+import type { SweptSection } from '../shell/swept-section';
 import { shown } from '../shown';
 import type { SlotSize } from './slot';
 import type { SlotPlane } from '../solid/slot-plane';
-import type { Trouble } from '../../problem-log';
+import type { ProblemLog } from '../../problem-log';
 import type { Breath } from './vent-air';
 
 /** A vent with its place found: what the chamber breathes through. */
@@ -49,7 +49,7 @@ export const ventName = (vent: Vent, v: number): string =>
 export interface VentRoom {
 	readonly boards: readonly Board[];
 	readonly rooms: readonly { readonly air: Air }[];
-	readonly section: Section | null;
+	readonly section: SweptSection | null;
 }
 
 /** Tells of a vent that cannot be as long as it would have to be; it is drawn at the nearest length that can be built. */
@@ -58,7 +58,7 @@ export function tooLong(
 	wanted: number,
 	length: number,
 	hertz: number,
-	trouble: Trouble,
+	trouble: ProblemLog,
 ): void {
 	if (wanted <= length + 1) return;
 	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;

@@ -1,4 +1,4 @@
-import type { Run } from '../../../geometry/shaping/chain';
+import type { EdgeRun } from '../../../geometry/shaping/chain';
 import { arcsAlong } from '../../../geometry/shaping/curve';
 import { alongEdge } from '../../../geometry/edge';
 import type { Corner, Point } from '../../../geometry/outline';
@@ -46,7 +46,7 @@ export function isFlat(m: Affine): boolean {
 }
 
 /** A run as it lies once moved; arcs stay arcs unless they are drawn out into ellipses, which are followed to `fine`. */
-export function movedRun(run: Run, m: Affine, fine: number): Run {
+export function movedRun(run: EdgeRun, m: Affine, fine: number): EdgeRun {
 	const at = (p: Point): Point => apply(m, p);
 	const turnedOver = m.a * m.d - m.b * m.c < 0 ? -1 : 1;
 	if (keepsCircles(m))

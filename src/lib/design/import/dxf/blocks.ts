@@ -1,4 +1,4 @@
-import type { Run } from '../../../geometry/shaping/chain';
+import type { EdgeRun } from '../../../geometry/shaping/chain';
 import type { Point } from '../../../geometry/outline';
 import { after, apply, isFlat, movedRun, SAME, stretchOf, type Affine } from './affine';
 import { gathered, runOf } from './entities';
@@ -17,7 +17,7 @@ interface Block {
 
 /** What a drawing came to with its blocks put in where they belong. */
 export interface Expanded {
-	readonly runs: readonly Run[];
+	readonly runs: readonly EdgeRun[];
 	/** Kinds of entity that could not be followed, and that draw no outline. */
 	readonly unclear: readonly string[];
 	readonly others: readonly string[];
@@ -80,7 +80,7 @@ interface Place {
 }
 
 class Expansion implements Expanded {
-	readonly runs: Run[] = [];
+	readonly runs: EdgeRun[] = [];
 	readonly unclear: string[] = [];
 	readonly others: string[] = [];
 	readonly doubts: number[] = [];
@@ -124,7 +124,7 @@ class Expansion implements Expanded {
 		else if (this.isCertain((run.doubt ?? 0) * stretchOf(to))) this.take(e, run, to);
 	}
 
-	private take(e: DxfEntity, run: Run, to: Affine): void {
+	private take(e: DxfEntity, run: EdgeRun, to: Affine): void {
 		const moved = to === SAME ? run : movedRun(run, to, this.wanted.fine);
 		// Drawn out, a circle may have become thousands of edges: what came of it counts.
 		if (!this.count(moved.corners.length)) return;

@@ -1,4 +1,4 @@
-import type { Run } from '../../../geometry/shaping/chain';
+import type { EdgeRun } from '../../../geometry/shaping/chain';
 import { arcsAlong, ellipse } from '../../../geometry/shaping/curve';
 import type { Corner, Point } from '../../../geometry/outline';
 import { corner } from '../../../geometry/turn';
@@ -7,7 +7,7 @@ import { curveThrough } from './fit-spline';
 import { spansOf, splineCurve } from './spline';
 
 /** A run of edges; `doubt`: how far from it the curve may really lie, where the file leaves that open, in the drawing's unit. */
-export interface Followed extends Run {
+export interface Followed extends EdgeRun {
 	readonly doubt?: number;
 }
 
@@ -42,14 +42,14 @@ const MAKERS: Readonly<Record<string, (e: DxfEntity, fine: number) => Followed |
 	SPLINE: splineRun,
 };
 
-const open = (corners: Corner[]): Run => ({ corners, closed: false });
-const closed = (corners: Corner[]): Run => ({ corners, closed: true });
+const open = (corners: Corner[]): EdgeRun => ({ corners, closed: false });
+const closed = (corners: Corner[]): EdgeRun => ({ corners, closed: true });
 
 function point(e: DxfEntity, code: number): Point {
 	return { x: numberOf(e, code), y: numberOf(e, code + 10) };
 }
 
-function arcRun(e: DxfEntity): Run | null {
+function arcRun(e: DxfEntity): EdgeRun | null {
 	const c = point(e, 10);
 	const r = numberOf(e, 40);
 	const rad = Math.PI / 180;
@@ -68,7 +68,7 @@ function arcRun(e: DxfEntity): Run | null {
 }
 
 /** Vertices run x, y, bulge; a new x starts the next one. */
-function lightPolyline(e: DxfEntity): Run | null {
+function lightPolyline(e: DxfEntity): EdgeRun | null {
 	const corners: { x: number; y: number; bulge: number }[] = [];
 	for (const [code, value] of e.groups) {
 		const n = Number(value);
@@ -81,7 +81,7 @@ function lightPolyline(e: DxfEntity): Run | null {
 }
 
 /** The vertices were gathered under their polyline (see {@link gathered}), under codes of their own. */
-function heavyPolyline(e: DxfEntity): Run | null {
+function heavyPolyline(e: DxfEntity): EdgeRun | null {
 	const flags = numberOf(e, 70);
 	// Meshes are no outlines.
 	if ((flags & (16 | 64)) !== 0) return null;
@@ -101,7 +101,7 @@ function heavyPolyline(e: DxfEntity): Run | null {
 function polyline(
 	corners: readonly { x: number; y: number; bulge: number }[],
 	shut: boolean,
-): Run | null {
+): EdgeRun | null {
 	const made = corners.map((c) => corner(c, c.bulge));
 	if (made.length < 2) return null;
 	return shut ? closed(made) : open(made);
@@ -129,7 +129,7 @@ export function gathered(entities: readonly DxfEntity[]): DxfEntity[] {
 	return out;
 }
 
-function ellipseRun(e: DxfEntity, fine: number): Run | null {
+function ellipseRun(e: DxfEntity, fine: number): EdgeRun | null {
 	const ratio = numberOf(e, 40);
 	const axis = point(e, 11);
 	const [a0, a1] = [numberOf(e, 41), numberOf(e, 42, 2 * Math.PI)];

@@ -1,5 +1,5 @@
 import svgpath from 'svgpath';
-import type { Run } from '../../../geometry/shaping/chain';
+import type { EdgeRun } from '../../../geometry/shaping/chain';
 import { arcsAlong, cubic, type Curve } from '../../../geometry/shaping/curve';
 import { ellipticArc } from './arc';
 import type { Corner, Point } from '../../../geometry/outline';
@@ -11,7 +11,7 @@ import { between } from '../../../geometry/vector';
  */
 
 interface Made {
-	readonly runs: readonly Run[];
+	readonly runs: readonly EdgeRun[];
 	/** What is wrong with the path data, or null. */
 	readonly fault: string | null;
 }
@@ -40,7 +40,7 @@ function faultOf(path: unknown): string | null {
 }
 
 class Pen {
-	private readonly runs: Run[] = [];
+	private readonly runs: EdgeRun[] = [];
 	private current: Corner[] = [];
 
 	constructor(private readonly fine: number) {}
@@ -59,7 +59,7 @@ class Pen {
 		else if (name === 'A') this.arc(from, v, to);
 	}
 
-	finish(): Run[] {
+	finish(): EdgeRun[] {
 		this.end(false);
 		return this.runs;
 	}

@@ -1,5 +1,5 @@
 import { parseSync, type INode } from 'svgson';
-import type { Run } from '../../../geometry/shaping/chain';
+import type { EdgeRun } from '../../../geometry/shaping/chain';
 import type { Complaint } from '../../shape/drawn';
 import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile } from '../drawing-file';
 import { runsOfPath } from './path';
@@ -85,7 +85,7 @@ const ACTIVE = new Set([
 ]);
 
 class Walk {
-	readonly runs: Run[] = [];
+	readonly runs: EdgeRun[] = [];
 	private edges = 0;
 	private faulty = false;
 	private readonly left = new Map<string, number>();

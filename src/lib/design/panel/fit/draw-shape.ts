@@ -3,7 +3,7 @@ import { crossings } from '../../../geometry/meeting/crossing';
 import { edgeLength, edgesOf } from '../../../geometry/edge';
 import { tidy } from '../../../geometry/shaping/tidy';
 import { mirrored, mirrorOrder, moved, turned } from '../../../geometry/turn';
-import type { PlacedShape, Shape } from '../../../job/panel/outline';
+import type { PlacedShape, OutlineShape } from '../../../job/panel/outline';
 import type { Complaint, Drawn, Undrawn } from '../../shape/drawn';
 import { inMm } from '../../shape/words';
 import {
@@ -17,7 +17,7 @@ import {
 import { importShape } from '../../import/import-shape';
 
 /** The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is none. */
-export function drawShape(shape: Shape): Drawn | Undrawn {
+export function drawShape(shape: OutlineShape): Drawn | Undrawn {
 	const raw = outlineOf(shape);
 	if (raw.outline === null) return raw;
 	const clean = withoutDoubled(raw);
@@ -27,7 +27,7 @@ export function drawShape(shape: Shape): Drawn | Undrawn {
 	return { ...clean, complaints };
 }
 
-function outlineOf(shape: Shape): Drawn | Undrawn {
+function outlineOf(shape: OutlineShape): Drawn | Undrawn {
 	switch (shape.kind) {
 		case 'rectangle':
 			return rectangleShape(shape);

@@ -3,7 +3,7 @@ import { edgeLength, edgesOf } from '../../../geometry/edge';
 import type { Outline } from '../../../geometry/outline';
 import { setIn, type SetOutline } from '../../../geometry/shaping/set-in';
 import type { EdgeChoice, EdgeChoices } from '../../../job/panel/edge';
-import { ticks, type Length } from '../../../measure/length';
+import { type Length, snap } from '../../../measure/length';
 import { clothOf, say, type Bench } from '../bench';
 import type { Drawn } from '../../shape/drawn';
 import type { EdgeFigure, Fit } from '../figures';
@@ -125,7 +125,7 @@ function edgeEnd(backs: readonly (SetBack | null)[], k: number): EdgeChoice['end
 /** One figure for each edge the person knows, however many pieces of outline it is drawn in. */
 function edgeFigures(opening: Drawn, backs: readonly (SetBack | null)[]): EdgeFigure[] {
 	const figures = new Map<number, EdgeFigure>();
-	const round = (x: number): Length => ticks(Math.round(x));
+	const round = (x: number): Length => snap(x);
 	edgesOf(opening.outline).forEach((e, i) => {
 		const n = opening.sides[i];
 		const b = backs[i];

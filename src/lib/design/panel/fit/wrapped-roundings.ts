@@ -4,7 +4,7 @@ import { lineCircle, type Circle } from '../../../geometry/meeting/meet';
 import type { Corner, Outline, Point } from '../../../geometry/outline';
 import type { SetOutline } from '../../../geometry/shaping/set-in';
 import { corner } from '../../../geometry/turn';
-import { minus, snap, unit } from '../../../geometry/vector';
+import { minus, snapPoint, unit } from '../../../geometry/vector';
 
 /** Cloth on the edges of the opening, ticks; `null` marks a rounding, which is wrapped where a neighbour is. */
 type Cloths = readonly (number | null)[];
@@ -65,8 +65,8 @@ function put(corners: Corner[], i: number, circle: Circle): void {
 	const angle = (p: Point): number => Math.atan2(p.y - circle.centre.y, p.x - circle.centre.x);
 	const sweep = (angle(end) - angle(start) + 4 * Math.PI) % (2 * Math.PI);
 	const next = (i + 1) % corners.length;
-	corners[i] = corner(snap(start), bulgeOf(sweep));
-	corners[next] = corner(snap(end), corners[next]!.bulge);
+	corners[i] = corner(snapPoint(start), bulgeOf(sweep));
+	corners[next] = corner(snapPoint(end), corners[next]!.bulge);
 }
 
 /** Where a straight edge, run on, leaves the circle. */

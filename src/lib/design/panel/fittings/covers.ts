@@ -3,8 +3,8 @@ import type { Outline, Point } from '../../../geometry/outline';
 import { circle } from '../../../geometry/shaping/tidy';
 import { whereIs } from '../../../geometry/meeting/inside';
 import type { Cover } from '../../../job/panel/cover';
-import { ticks } from '../../../measure/length';
-import { boardOf, clothOf, complain, say, type Bench } from '../bench';
+import { ticks, snap } from '../../../measure/length';
+import { materialOf, clothOf, complain, say, type Bench } from '../bench';
 import { placeShape } from '../fit/draw-shape';
 import type { CoverFigure, LayerFigure } from '../figures';
 import { grownBy } from '../fit/windows';
@@ -32,7 +32,7 @@ function coverFigure(
 ): CoverFigure | null {
 	const drawn = placeShape(cover.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
-	const ledge = boardOf(bench, cover.ledge.material, [...path, 'ledge', 'material']);
+	const ledge = materialOf(bench, cover.ledge.material, [...path, 'ledge', 'material']);
 	const panelCloth = clothOf(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;
 	const cloth = clothOf(bench, cover.cloth ?? bench.panel.cloth, [...path, 'cloth']);
 	if (drawn.outline === null || !ledge) return null;
@@ -59,7 +59,7 @@ function coverFigure(
 		board,
 		finished,
 		gap: cover.gap,
-		boardGap: ticks(Math.round(own + cover.gap + panelCloth)),
+		boardGap: snap(own + cover.gap + panelCloth),
 		ledge: { outer, inner, material: ledge.id, thickness: ledge.measured },
 		finger: fingerHole(bench, cover, board, path),
 		magnets: magnets(cover, board),

@@ -1,6 +1,6 @@
 import { distanceTo, whereIs } from '../../../geometry/meeting/inside';
 import type { Outline, Point } from '../../../geometry/outline';
-import { ticks } from '../../../measure/length';
+import { snap } from '../../../measure/length';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
 import type { GrooveSize } from './groove';
@@ -12,7 +12,7 @@ const RIM = 4 * 1600;
 const STRIDE = 4 * 1600;
 
 /** Something a fixing must not come near: its outline, and how near the rim of the hole may come. */
-export interface Forbidden {
+export interface KeepOut {
 	readonly name: string;
 	readonly outline: Outline;
 }
@@ -25,7 +25,7 @@ export function fixingFigure(
 	bench: Bench,
 	fit: Fit,
 	groove: GrooveSize | null,
-	forbidden: readonly Forbidden[],
+	forbidden: readonly KeepOut[],
 ): FixingFigure | null {
 	const asked = bench.panel.fixings;
 	if (!asked) return null;
@@ -51,8 +51,8 @@ export function fixingFigure(
 		kind: asked.kind,
 		at: kept.map((p) => p.at),
 		hole: asked.hole,
-		inset: ticks(Math.round(inset)),
-		widest: ticks(Math.round(widest)),
+		inset: snap(inset),
+		widest: snap(widest),
 	};
 }
 

@@ -3,12 +3,12 @@ import { grown, linesOutside } from '../../../geometry/shaping/clip';
 import type { Outline, Point } from '../../../geometry/outline';
 import { setIn, setInAll } from '../../../geometry/shaping/set-in';
 import { distance } from '../../../geometry/vector';
-import { ticks, type Length } from '../../../measure/length';
+import { type Length, snap } from '../../../measure/length';
 import { say, type Bench } from '../bench';
 import type { Fit, GrooveFigure } from '../figures';
 
 /** Something on the back the groove must not run through. */
-export interface Obstacle {
+export interface GrooveObstacle {
 	readonly name: string;
 	readonly outline: Outline;
 	readonly keep: number; // clear distance, ticks
@@ -53,7 +53,7 @@ export function grooveFigure(
 	size: GrooveSize,
 	fit: Fit,
 	windows: readonly Outline[],
-	obstacles: readonly Obstacle[],
+	obstacles: readonly GrooveObstacle[],
 ): GrooveFigure {
 	const centre = size.offset + size.width / 2;
 	const lines = [...boardLines(bench, fit, centre), ...windows.flatMap((w) => ringLine(w, centre))];
@@ -69,7 +69,7 @@ export function grooveFigure(
 	return {
 		...size,
 		runs,
-		length: ticks(Math.round(lengthOf(runs))),
+		length: snap(lengthOf(runs)),
 		stops: [...new Set(stops.map((o) => o.name))],
 	};
 }

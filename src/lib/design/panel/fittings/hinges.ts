@@ -1,7 +1,7 @@
 import { without } from '../../../geometry/shaping/clip';
 import { area } from '../../../geometry/extent';
 import type { Outline, Point } from '../../../geometry/outline';
-import { leftOf, minus, plus, snap, times, unit } from '../../../geometry/vector';
+import { leftOf, minus, plus, snapPoint, times, unit } from '../../../geometry/vector';
 import { ticks } from '../../../measure/length';
 import { clothOf, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';
@@ -34,7 +34,11 @@ export function hingeFigures(bench: Bench): HingeFigure[] {
 const FAR = 10_000 * 1600;
 
 /** The board split along its fold lines, the gap taken out, largest first. */
-export function leavesOf(bench: Bench, board: Outline, hinges: readonly HingeFigure[]): Outline[] {
+export function hingeLeaves(
+	bench: Bench,
+	board: Outline,
+	hinges: readonly HingeFigure[],
+): Outline[] {
 	if (hinges.length === 0) return [board];
 	const leaves = without([board], hinges.map(strip))
 		.map((r) => r.outline)
@@ -54,5 +58,5 @@ function strip(h: HingeFigure): Outline {
 	const half = times(leftOf(along), Math.max(h.gap / 2, 1));
 	const reach = times(along, FAR);
 	const [a, b]: [Point, Point] = [minus(h.from, reach), plus(h.to, reach)];
-	return [minus(a, half), minus(b, half), plus(b, half), plus(a, half)].map(snap);
+	return [minus(a, half), minus(b, half), plus(b, half), plus(a, half)].map(snapPoint);
 }

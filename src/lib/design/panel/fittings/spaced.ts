@@ -1,7 +1,7 @@
 import { alongEdge, edgeLength, edgesOf, type Edge } from '../../../geometry/edge';
 import type { Outline, Point } from '../../../geometry/outline';
 import { headingsAt } from '../../../geometry/shaping/set-curve';
-import { dot, snap } from '../../../geometry/vector';
+import { dot, snapPoint } from '../../../geometry/vector';
 
 /** A place on an outline: its distance along it and the point. */
 export interface OnLine {
@@ -75,9 +75,9 @@ export class Walk {
 		let left = ((along % this.total) + this.total) % this.total;
 		for (const [i, e] of this.edges.entries()) {
 			const length = this.lengths[i]!;
-			if (left <= length && length > 0) return snap(alongEdge(e, left / length));
+			if (left <= length && length > 0) return snapPoint(alongEdge(e, left / length));
 			left -= length;
 		}
-		return snap(this.edges[0]!.from);
+		return snapPoint(this.edges[0]!.from);
 	}
 }

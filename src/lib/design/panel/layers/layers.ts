@@ -1,7 +1,7 @@
 import type { Outline } from '../../../geometry/outline';
 import type { Layer } from '../../../job/panel/layer';
 import { ticks, type Length } from '../../../measure/length';
-import { boardOf, clothOf, complain, say, type Bench } from '../bench';
+import { materialOf, clothOf, complain, say, type Bench } from '../bench';
 import { placeShape } from '../fit/draw-shape';
 import type { LayerFigure } from '../figures';
 import { grownBy } from '../fit/windows';
@@ -61,7 +61,7 @@ function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFi
 	const path = ['layers', i];
 	const drawn = placeShape(layer.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
-	const board = boardOf(bench, layer.material, [...path, 'material']);
+	const board = materialOf(bench, layer.material, [...path, 'material']);
 	if (drawn.outline === null || !board) return null;
 	const own = ownCloth(bench, layer, path);
 	const covered = layer.covering === 'with' ? host.pressed : own.pressed;

@@ -4,7 +4,7 @@ import { liesIn } from '../../../geometry/meeting/lies-in';
 import type { Outline } from '../../../geometry/outline';
 import { rectangle } from '../../../geometry/shaping/tidy';
 import { same } from '../../../geometry/vector';
-import { ticks, toMm } from '../../../measure/length';
+import { ticks, toMm, snap } from '../../../measure/length';
 import type { Part } from '../../part';
 import { say, type Bench } from '../bench';
 import type { PanelDetail } from '../figures';
@@ -27,7 +27,7 @@ interface Piece {
 }
 
 /** Parts of one panel as it is drawn; the mirrored ones of a pair are made from these. */
-export function partsOf(bench: Bench, f: Figures): Part[] {
+export function panelParts(bench: Bench, f: Figures): Part[] {
 	const pieces = [
 		...boardPieces(bench, f),
 		...layerPieces(bench, f),
@@ -180,7 +180,7 @@ function partOf(bench: Bench, f: Figures, p: Piece, i: number): Part {
 		bevels: [],
 		face: 'front',
 		show: p.show,
-		routed: ticks(Math.round(routed)),
+		routed: snap(routed),
 		mass: (net / 1600 ** 2) * toMm(material.measured) * material.density * 1e-9,
 		notes: p.notes,
 	};

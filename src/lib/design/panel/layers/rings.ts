@@ -1,6 +1,6 @@
 import type { Ring } from '../../../job/panel/cover';
 import { ticks } from '../../../measure/length';
-import { boardOf, clothOf, complain, type Bench } from '../bench';
+import { materialOf, clothOf, complain, type Bench } from '../bench';
 import { placeShape } from '../fit/draw-shape';
 import type { RingFigure } from '../figures';
 import { grownBy } from '../fit/windows';
@@ -24,7 +24,7 @@ function ringFigure(
 ): RingFigure | null {
 	const drawn = placeShape(ring.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
-	const board = boardOf(bench, ring.material, [...path, 'material']);
+	const board = materialOf(bench, ring.material, [...path, 'material']);
 	const cloth = clothOf(bench, ring.cloth, [...path, 'cloth'])?.pressed ?? 0;
 	const wall = clothOf(bench, ring.wallCloth, [...path, 'wallCloth'])?.pressed ?? 0;
 	if (drawn.outline === null || !board) return null;

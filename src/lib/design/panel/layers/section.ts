@@ -29,7 +29,7 @@ export interface CutBoard {
 	readonly high: number;
 }
 
-export interface Section {
+export interface PanelSection {
 	/** Height of the cut on the front view. */
 	readonly y: number;
 	readonly boards: readonly CutBoard[];
@@ -38,7 +38,7 @@ export interface Section {
 }
 
 /** Through as many layers, windows and covers as one level line can meet; null for a flat panel. */
-export function sectionOf(d: PanelDetail): Section | null {
+export function panelSectionOf(d: PanelDetail): PanelSection | null {
 	const y = bestLine(d);
 	if (y === null) return null;
 	const boards = [...mainBoard(d, y), ...layerBoards(d, y), ...coverBoards(d, y)];
@@ -149,7 +149,7 @@ function coverStack(d: PanelDetail, c: CoverFigure, from: number, to: number): C
 	return stack;
 }
 
-type Cloths = Section['cloths'];
+type Cloths = PanelSection['cloths'];
 
 function clothsIn(d: PanelDetail, boards: readonly CutBoard[], y: number): Cloths {
 	const solids = boards.map(slab);

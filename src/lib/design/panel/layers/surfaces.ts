@@ -3,7 +3,7 @@ import type { Where } from '../../../geometry/meeting/inside';
 import { finder, liesIn } from '../../../geometry/meeting/lies-in';
 import type { Point } from '../../../geometry/outline';
 import { ticks, type Length } from '../../../measure/length';
-import type { ClothEdge, Covering, Step, Window } from '../../covering';
+import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
 import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';
 
@@ -155,7 +155,7 @@ class Maker {
 	}
 
 	/** Layers covered together with the surface named (a layer's id, or null for the face). */
-	private steps(surface: string | null): Step[] {
+	private steps(surface: string | null): ClothStep[] {
 		return this.f.layers
 			.filter((l) => l.covering === 'with' && l.surface === surface && l.cloth !== null)
 			.flatMap((l) => {

@@ -2,7 +2,7 @@ import type { PanelDetail } from '../figures';
 import { listed } from '../../shape/words';
 
 /** The order of assembly in words: glue up, groove, wrap, set in, fit. */
-export function assemblyOf(f: Omit<PanelDetail, 'assembly'>): string[] {
+export function panelAssembly(f: Omit<PanelDetail, 'assembly'>): string[] {
 	const names = (pick: (l: PanelDetail['layers'][number]) => boolean): string[] =>
 		f.layers.filter(pick).map((l) => l.name);
 	const floors = names((l) => l.place === 'recessed' && l.piece !== null && l.covering === 'with');

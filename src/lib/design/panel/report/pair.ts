@@ -9,7 +9,7 @@ import type { Part } from '../../part';
  */
 
 /** The same thing marked as one of a pair. */
-export function leftOf<T extends { readonly id: string }>(thing: T): T {
+export function leftHand<T extends { readonly id: string }>(thing: T): T {
 	return { ...thing, id: `${thing.id}-L` };
 }
 

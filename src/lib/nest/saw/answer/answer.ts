@@ -2,9 +2,9 @@ import type { Rect } from '../../../geometry/outline';
 import type { Length } from '../../../measure/length';
 import { cutPlan, worthKeeping } from '../cutting/cut-plan';
 import { SawBench, type Content, type Slant } from './cuts';
-import type { Kept } from '../search/partial-layout';
+import type { LayoutSnapshot } from '../search/partial-layout';
 import { meeting, slantedSides } from '../pairs';
-import type { Region } from '../cutting/regions';
+import type { SawRegion } from '../cutting/regions';
 import type { Kind, SawModel } from '../model';
 import { typeOf, type SlackTree } from '../tree/slack-tree';
 import { cornersOff, spotOn } from './taper-cuts';
@@ -12,7 +12,7 @@ import { trimCuts } from './trims';
 import type { Cut, Gives, Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
 
 /** Hands out the pieces of each type, copy by copy, in the order of their ids. */
-class Hands {
+class CopyCounter {
 	private readonly given: number[];
 
 	constructor(private readonly model: SawModel) {
@@ -50,10 +50,10 @@ class SheetMaker {
 
 	constructor(
 		private readonly model: SawModel,
-		private readonly hands: Hands,
+		private readonly hands: CopyCounter,
 	) {}
 
-	content(region: Region, rect: Rect): Content {
+	content(region: SawRegion, rect: Rect): Content {
 		if (region.leaf >= 0) {
 			const type = typeOf(region.leaf);
 			return this.model.types[type]!.member >= 0 ? this.pair(type, rect) : this.single(type, rect);
@@ -105,7 +105,7 @@ class SheetMaker {
 
 function layoutOf(
 	model: SawModel,
-	hands: Hands,
+	hands: CopyCounter,
 	kind: Kind,
 	tree: SlackTree,
 	copy: number,
@@ -162,12 +162,16 @@ function whyOut(model: SawModel, piece: Piece): string {
 	return `No room was found for piece ${piece.id} on the sheets of a kind large enough for it.`;
 }
 
-function moneyOf(model: SawModel, kept: Kept): number {
+function moneyOf(model: SawModel, kept: LayoutSnapshot): number {
 	return kept.trees.reduce((sum, tree) => sum + model.kinds[tree.kind]!.sheet.price, 0);
 }
 
 /** Is this layout as cheap as any can be? Where nothing has to be paid, what counts is sheets. */
-export function meets(model: SawModel, kept: Kept, bound: SheetsAnswer['bound']): boolean {
+export function meetsBound(
+	model: SawModel,
+	kept: LayoutSnapshot,
+	bound: SheetsAnswer['bound'],
+): boolean {
 	const cost = moneyOf(model, kept);
 	return cost === bound.cost && (cost > 0 || kept.trees.length === bound.sheets);
 }
@@ -178,7 +182,7 @@ export function meets(model: SawModel, kept: Kept, bound: SheetsAnswer['bound'])
  */
 export function boundMet(
 	model: SawModel,
-	kept: Kept,
+	kept: LayoutSnapshot,
 	known: SheetsAnswer['bound'],
 ): SheetsAnswer['bound'] {
 	const cost = moneyOf(model, kept);
@@ -189,11 +193,11 @@ export function boundMet(
 /** A layout of the search in the terms of the shop. `bound` is filled in by the caller. */
 export function sawAnswer(
 	model: SawModel,
-	kept: Kept,
+	kept: LayoutSnapshot,
 	bound: SheetsAnswer['bound'],
 	effort: number,
 ): SheetsAnswer {
-	const hands = new Hands(model);
+	const hands = new CopyCounter(model);
 	const copies = model.kinds.map(() => 0);
 	const layouts = inOrder(model, kept.trees).map((tree) =>
 		layoutOf(model, hands, model.kinds[tree.kind]!, tree, copies[tree.kind]!++),
@@ -209,6 +213,6 @@ export function sawAnswer(
 		),
 	];
 	const cost = moneyOf(model, kept);
-	const proven = unplaced.length === 0 && meets(model, kept, bound);
+	const proven = unplaced.length === 0 && meetsBound(model, kept, bound);
 	return { layouts, unplaced, cost, bound, proven, effort };
 }

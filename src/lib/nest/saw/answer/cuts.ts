@@ -1,8 +1,8 @@
 import type { Rect } from '../../../geometry/outline';
 import type { Length } from '../../../measure/length';
-import { sequenceOf, type FenceLimits, type Sequence, type Step } from '../cutting/fence';
-import type { Spot } from '../pairs';
-import type { Region } from '../cutting/regions';
+import { sequenceOf, type FenceLimits, type Sequence, type FenceStep } from '../cutting/fence';
+import type { PairPoint } from '../pairs';
+import type { SawRegion } from '../cutting/regions';
 import type { Cut, Gives } from '../../types';
 
 /*
@@ -21,8 +21,8 @@ export interface Content {
 export interface Slant {
 	/** The strip of an earlier slanted cut that it takes up; null for the rectangle itself. */
 	readonly of: Gives | null;
-	readonly from: Spot;
-	readonly to: Spot;
+	readonly from: PairPoint;
+	readonly to: PairPoint;
 	readonly gives: readonly [Gives, Gives];
 }
 
@@ -51,11 +51,11 @@ export class SawBench {
 
 	constructor(
 		private readonly limits: FenceLimits,
-		private readonly contentOf: (region: Region, rect: Rect) => Content,
+		private readonly contentOf: (region: SawRegion, rect: Rect) => Content,
 	) {}
 
 	/** Cuts up a region whose lower left corner is at x, y; `from` is the cut side that gave it. */
-	cutUp(region: Region, x: number, y: number, from: Open<Gives> | null): void {
+	cutUp(region: SawRegion, x: number, y: number, from: Open<Gives> | null): void {
 		const whole = this.put(region, x, y);
 		if (from) {
 			from.kind = whole.kind;
@@ -71,7 +71,7 @@ export class SawBench {
 	}
 
 	/** What a side of a cut gives. */
-	private put(region: Region, x: number, y: number): Open<Gives> {
+	private put(region: SawRegion, x: number, y: number): Open<Gives> {
 		const k = this.limits.kerf;
 		const length = Math.max(0, region.w - k);
 		const width = Math.max(0, region.h - k);
@@ -85,7 +85,7 @@ export class SawBench {
 	}
 
 	/** Racks a region that is to be cut again. */
-	private take(region: Region, x: number, y: number, from: Open<Gives>): void {
+	private take(region: SawRegion, x: number, y: number, from: Open<Gives>): void {
 		if (region.axis === null) return;
 		const sequence = sequenceOf(region, this.limits);
 		if (!sequence) throw new Error('bug: a region that the saw cannot part');
@@ -146,7 +146,7 @@ export class SawBench {
 		});
 	}
 
-	private part(region: Region, isX: boolean, along: number, across: number): Gives {
+	private part(region: SawRegion, isX: boolean, along: number, across: number): Gives {
 		const [x, y] = isX ? [along, across] : [across, along];
 		const gives = this.put(region, x, y);
 		this.take(region, x, y, gives);
@@ -168,7 +168,7 @@ export class SawBench {
 			this.cuts.push({
 				n,
 				kind: 'slant',
-				runs: runsOf(start, to),
+				runs: cutDirection(start, to),
 				region: board.rect,
 				at: 0 as Length,
 				fence: 0 as Length,
@@ -182,11 +182,11 @@ export class SawBench {
 }
 
 /** The way that a slanted cut rather runs. */
-export function runsOf(from: Spot, to: Spot): Cut['runs'] {
+export function cutDirection(from: PairPoint, to: PairPoint): Cut['runs'] {
 	return Math.abs(to.x - from.x) > Math.abs(to.y - from.y) ? 'x' : 'y';
 }
 
-function edge(axis: 'x' | 'y', end: Step['end']): Cut['fenceEdge'] {
+function edge(axis: 'x' | 'y', end: FenceStep['end']): Cut['fenceEdge'] {
 	if (axis === 'x') return end === 'low' ? 'left' : 'right';
 	return end === 'low' ? 'bottom' : 'top';
 }

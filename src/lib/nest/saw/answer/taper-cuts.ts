@@ -1,6 +1,6 @@
 import type { Rect } from '../../../geometry/outline';
-import { runsOf, type Slant } from './cuts';
-import type { SlantedSide, Spot } from '../pairs';
+import { cutDirection, type Slant } from './cuts';
+import type { SlantedSide, PairPoint } from '../pairs';
 import type { Gives, Piece, Placed } from '../../types';
 
 /*
@@ -10,12 +10,12 @@ import type { Gives, Piece, Placed } from '../../types';
 
 /** Brings a point of what is `size` large, turned to the left by `turn`, to its place on the sheet. */
 export function spotOn(
-	at: Spot,
+	at: PairPoint,
 	turn: Placed['turn'],
 	size: { readonly length: number; readonly width: number },
-): (p: Spot) => Spot {
+): (p: PairPoint) => PairPoint {
 	const { length, width } = size;
-	const turned = ({ x, y }: Spot): readonly [number, number] => {
+	const turned = ({ x, y }: PairPoint): readonly [number, number] => {
 		if (turn === 90) return [width - y, x];
 		if (turn === 180) return [length - x, width - y];
 		return turn === 270 ? [y, length - x] : [x, y];
@@ -48,13 +48,15 @@ export function cornersOff(
 	});
 }
 
-function around(spots: readonly Spot[]): Rect {
+function around(spots: readonly PairPoint[]): Rect {
 	const [xs, ys] = [spots.map((s) => s.x), spots.map((s) => s.y)];
 	const [x, y] = [Math.min(...xs), Math.min(...ys)];
 	return { x, y, length: Math.max(...xs) - x, width: Math.max(...ys) - y };
 }
 
 /** Does a corner lie to the left of a slanted cut, or below one that runs rather along the sheet? */
-function isBefore(corner: Spot, from: Spot, to: Spot): boolean {
-	return runsOf(from, to) === 'x' ? 2 * corner.y < from.y + to.y : 2 * corner.x < from.x + to.x;
+function isBefore(corner: PairPoint, from: PairPoint, to: PairPoint): boolean {
+	return cutDirection(from, to) === 'x'
+		? 2 * corner.y < from.y + to.y
+		: 2 * corner.x < from.x + to.x;
 }

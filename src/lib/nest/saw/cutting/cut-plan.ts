@@ -1,6 +1,6 @@
 import { canPart } from './fence';
 import { partsPlainly } from './plain-parting';
-import { rootLayouts, stagesOf, type Region } from './regions';
+import { rootLayouts, stagesOf, type SawRegion } from './regions';
 import type { SlackTree } from '../tree/slack-tree';
 import type { SawProblem } from '../../types';
 
@@ -12,7 +12,7 @@ export type SawRules = Pick<
 
 /** A way to cut a sheet and what it is worth. */
 export interface CutPlan {
-	readonly region: Region;
+	readonly region: SawRegion;
 	/** The first cut runs the way that was asked for. */
 	readonly first: boolean;
 	/** Actual area of the largest offcut worth racking. */
@@ -30,23 +30,23 @@ export function worthKeeping(length: number, width: number, keep: SawRules['keep
 	);
 }
 
-function largestOffcut(r: Region, rules: SawRules): number {
+function largestOffcut(r: SawRegion, rules: SawRules): number {
 	if (r.axis !== null) return r.parts.reduce((m, p) => Math.max(m, largestOffcut(p, rules)), 0);
 	if (r.leaf >= 0) return 0;
 	const [length, width] = [r.w - rules.kerf, r.h - rules.kerf];
 	return worthKeeping(length, width, rules.keep) ? length * width : 0;
 }
 
-function cutCount(r: Region): number {
+function cutCount(r: SawRegion): number {
 	return r.axis === null ? 0 : r.parts.reduce((sum, p) => sum + cutCount(p), r.parts.length - 1);
 }
 
-function runsFirst(r: Region, first: SawRules['first']): boolean {
+function runsFirst(r: SawRegion, first: SawRules['first']): boolean {
 	if (first === 'any' || r.axis === null) return true;
 	return (first === 'rip') === (r.axis === 'y');
 }
 
-function within(r: Region, rules: SawRules): boolean {
+function within(r: SawRegion, rules: SawRules): boolean {
 	if (rules.stages !== null && stagesOf(r) > rules.stages) return false;
 	return (rules.fenceLimit === null && rules.narrowestRip === null) || canPart(r, rules);
 }

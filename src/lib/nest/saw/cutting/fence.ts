@@ -1,4 +1,4 @@
-import type { Region } from './regions';
+import type { SawRegion } from './regions';
 import type { SawProblem } from '../../types';
 
 /*
@@ -9,8 +9,8 @@ import type { SawProblem } from '../../types';
 export type FenceLimits = Pick<SawProblem, 'fenceLimit' | 'narrowestRip' | 'kerf'>;
 
 /** One part comes off the low (left, bottom) or the high end of what is left. */
-export interface Step {
-	readonly part: Region;
+export interface FenceStep {
+	readonly part: SawRegion;
 	readonly end: 'low' | 'high';
 	readonly fence: number; // actual setting
 	readonly fenceEnd: 'low' | 'high';
@@ -18,20 +18,20 @@ export interface Step {
 
 /** All parts but the last come off in turn; the last one is what remains. */
 export interface Sequence {
-	readonly steps: readonly Step[];
-	readonly last: Region;
+	readonly steps: readonly FenceStep[];
+	readonly last: SawRegion;
 }
 
 interface Waiting {
-	readonly part: Region;
+	readonly part: SawRegion;
 	readonly size: number; // inflated, along the axis
 	readonly spare: boolean; // leftover
 }
 
-const sizeAlong = (r: Region, axis: 'x' | 'y'): number => (axis === 'x' ? r.w : r.h);
+const sizeAlong = (r: SawRegion, axis: 'x' | 'y'): number => (axis === 'x' ? r.w : r.h);
 
 /** Equal settings follow each other, large before small, leftover at the end. */
-function inOrder(r: Region): Waiting[] {
+function inOrder(r: SawRegion): Waiting[] {
 	const axis = r.axis ?? 'x';
 	return r.parts
 		.map((part) => ({
@@ -43,7 +43,7 @@ function inOrder(r: Region): Waiting[] {
 }
 
 /** Can the saw hold a part of this actual size against the fence? */
-export function holds(actual: number, { narrowestRip, fenceLimit }: FenceLimits): boolean {
+export function fenceHolds(actual: number, { narrowestRip, fenceLimit }: FenceLimits): boolean {
 	return (
 		actual > 0 &&
 		(narrowestRip === null || actual >= narrowestRip) &&
@@ -58,9 +58,9 @@ function setting(
 	limits: FenceLimits,
 ): { fence: number; own: boolean } | null {
 	const own = size - limits.kerf;
-	if (holds(own, limits)) return { fence: own, own: true };
+	if (fenceHolds(own, limits)) return { fence: own, own: true };
 	const other = left - size - limits.kerf;
-	return holds(other, limits) ? { fence: other, own: false } : null;
+	return fenceHolds(other, limits) ? { fence: other, own: false } : null;
 }
 
 /** Leftover farther than the fence reaches comes off in slices that it does reach. */
@@ -90,7 +90,7 @@ function sequenceWith(
 	total: number,
 	limits: FenceLimits,
 ): Sequence | null {
-	const steps: Step[] = [];
+	const steps: FenceStep[] = [];
 	const anchor = waiting[last]!;
 	const rest = waiting.filter((_, i) => i !== last);
 	let left = total;
@@ -108,7 +108,7 @@ function sequenceWith(
 }
 
 /** Null when the saw cannot part this region in any order. */
-export function sequenceOf(r: Region, limits: FenceLimits): Sequence | null {
+export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
 	const axis = r.axis ?? 'x';
 	const plain = inOrder(r);
 	const total = sizeAlong(r, axis);
@@ -125,7 +125,7 @@ export function sequenceOf(r: Region, limits: FenceLimits): Sequence | null {
 }
 
 /** Can every part but the last, the leftover or else the smallest, be held itself? Then the plain order will do: most regions end here. */
-function plainlyParted(r: Region, limits: FenceLimits): boolean {
+function plainlyParted(r: SawRegion, limits: FenceLimits): boolean {
 	let last = -1; // index of the part that remains
 	let size = Infinity;
 	for (const [i, part] of r.parts.entries()) {
@@ -133,11 +133,13 @@ function plainlyParted(r: Region, limits: FenceLimits): boolean {
 		const along = spare ? -1 : sizeAlong(part, r.axis!);
 		if (along < size) [last, size] = [i, along];
 	}
-	return r.parts.every((p, i) => i === last || holds(sizeAlong(p, r.axis!) - limits.kerf, limits));
+	return r.parts.every(
+		(p, i) => i === last || fenceHolds(sizeAlong(p, r.axis!) - limits.kerf, limits),
+	);
 }
 
 /** Can every region be parted? */
-export function canPart(r: Region, limits: FenceLimits): boolean {
+export function canPart(r: SawRegion, limits: FenceLimits): boolean {
 	if (r.axis === null) return true;
 	const parted = plainlyParted(r, limits) || sequenceOf(r, limits) !== null;
 	return parted && r.parts.every((p) => canPart(p, limits));

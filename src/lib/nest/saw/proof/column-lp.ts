@@ -5,7 +5,7 @@
  */
 
 /** So much of each of some rows for a cost. */
-export interface Column {
+export interface LpColumn {
 	readonly rows: Int32Array;
 	readonly amounts: Int32Array;
 	readonly cost: number;
@@ -23,7 +23,7 @@ const slackOf = (row: number): number => -2 - row;
 const rowOf = (slack: number): number => -2 - slack;
 
 export class ColumnLp {
-	readonly columns: Column[] = [];
+	readonly columns: LpColumn[] = [];
 	/** What one more unit of each row's need would cost; below zero for limits that bind. */
 	readonly duals: Float64Array;
 	private readonly size: number;

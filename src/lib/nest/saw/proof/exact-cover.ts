@@ -4,14 +4,14 @@
  */
 
 /** A set of pieces, types in rising order, one entry per piece; its kind of sheet; what that costs above their worth. */
-export interface Part {
+export interface CoverSet {
 	readonly types: Int32Array;
 	readonly loss: number;
 	readonly kind: number;
 }
 
 /** What a cover may use: sheets of each kind, and at their cost so much money; and so much loss. */
-export interface Means {
+export interface CoverBudget {
 	readonly counts: readonly number[];
 	readonly costs: readonly number[];
 	readonly money: number;
@@ -19,7 +19,7 @@ export interface Means {
 }
 
 /** none: there is no cover left. */
-export type Looked = 'working' | 'found' | 'none';
+export type CoverState = 'working' | 'found' | 'none';
 
 const ROUNDING = 0.5; // losses are whole numbers, sums of their shares are not
 
@@ -49,9 +49,9 @@ export class ExactCover {
 
 	/** `need`: pieces of each type, one at least. */
 	constructor(
-		private readonly parts: readonly Part[],
+		private readonly parts: readonly CoverSet[],
 		need: ArrayLike<number>,
-		private readonly means: Means,
+		private readonly means: CoverBudget,
 	) {
 		this.left = Int32Array.from(need);
 		this.pieces = this.left.reduce((sum, n) => sum + n, 0);
@@ -63,12 +63,12 @@ export class ExactCover {
 	}
 
 	/** The sets of the cover found last. */
-	get cover(): Part[] {
+	get cover(): CoverSet[] {
 		return this.levels.slice(0, this.depth).map((l) => this.parts[l.list[l.at]!]!);
 	}
 
 	/** Goes on for about `most` work, or to the next cover. */
-	step(most: number): Looked {
+	step(most: number): CoverState {
 		const end = this.work + most;
 		while (this.depth >= 0) {
 			const level = this.levels[this.depth]!;
@@ -126,7 +126,7 @@ export class ExactCover {
 		level.ways = this.pieces === 0 ? 0 : this.branch(level);
 	}
 
-	private usable({ types, kind }: Part): boolean {
+	private usable({ types, kind }: CoverSet): boolean {
 		const { counts, costs } = this.means;
 		if (this.used[kind]! >= counts[kind]! || costs[kind]! > this.money) return false;
 		let same = 0;
@@ -140,7 +140,7 @@ export class ExactCover {
 		return true;
 	}
 
-	private count({ types, loss }: Part): void {
+	private count({ types, loss }: CoverSet): void {
 		const share = loss / types.length;
 		for (let i = 0; i < types.length; i++) {
 			const type = types[i]!;

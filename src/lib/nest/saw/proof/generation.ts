@@ -16,7 +16,7 @@ import type { SawModel } from '../model';
  */
 
 /** What is to be shown: that every layout costs more than `target`. */
-export interface Aim {
+export interface ProofTarget {
 	/** Cost of a sheet of each kind, whole numbers. */
 	readonly costs: readonly number[];
 	readonly target: number;
@@ -57,7 +57,7 @@ export class Generation {
 
 	constructor(
 		private readonly model: SawModel,
-		private readonly aim: Aim,
+		private readonly aim: ProofTarget,
 		private readonly pricings: readonly Pricing[],
 	) {
 		const { demand, kinds } = model;

@@ -1,4 +1,4 @@
-import type { Part } from './exact-cover';
+import type { CoverSet } from './exact-cover';
 import type { Generation } from './generation';
 import type { Pricing } from './pricing';
 
@@ -10,7 +10,7 @@ export type Listed = 'working' | 'whole' | 'open';
  * costs, but for the gap. Pieces worth nothing are left out unless asked for: they make many sets of one.
  */
 export class Listing {
-	readonly parts: Part[] = [];
+	readonly parts: CoverSet[] = [];
 	private kind = -1;
 	private first = 0;
 	private firsts = 0;

@@ -1,9 +1,9 @@
-import { aimOf, boundBy, type Sought } from './target';
+import { proofTargetOf, boundBy, type SoughtTarget } from './target';
 import type { Bound } from '../bound';
 import { limitsOf } from '../cutting/cut-plan';
 import { ExactCover } from './exact-cover';
 import { Generation } from './generation';
-import type { Kept } from '../search/partial-layout';
+import type { LayoutSnapshot } from '../search/partial-layout';
 import { Listing } from './listing';
 import { patternOf, treeOf } from './pattern-tree';
 import { MOST_PIECES, Patterns } from './patterns';
@@ -19,7 +19,7 @@ import type { SawModel } from '../model';
  */
 
 /** open: not shown, for it would take too long; or there is a cheaper layout, see `cover`. */
-export type Verdict = 'working' | 'proven' | 'open';
+export type ProofState = 'working' | 'proven' | 'open';
 
 const SLICE = 150_000; // work of one step: about a hundredth of a second
 const MOST_WORK = 400_000_000; // some 20 s
@@ -34,10 +34,10 @@ const MOST_PER_SHEET = 8;
  * the same for the same layout on every machine.
  */
 export class Proof {
-	verdict: Verdict = 'working';
+	verdict: ProofState = 'working';
 	/** Sets of pieces, one per sheet, that make a cheaper layout; null when none was met. */
 	cover: readonly Pattern[] | null = null;
-	private readonly aim: Sought;
+	private readonly aim: SoughtTarget;
 	private readonly patterns: readonly Patterns[];
 	private readonly pricings: readonly Pricing[];
 	private readonly generation: Generation;
@@ -51,10 +51,10 @@ export class Proof {
 	/** `kept`: the layout to be shown the cheapest; everything must be laid. */
 	constructor(
 		private readonly model: SawModel,
-		kept: Kept,
+		kept: LayoutSnapshot,
 	) {
 		const { kinds } = model;
-		this.aim = aimOf(model, kept);
+		this.aim = proofTargetOf(model, kept);
 		const bySize = new Map<string, Patterns>();
 		this.patterns = kinds.map(({ w, h }) => {
 			const same = bySize.get(`${w} ${h}`) ?? new Patterns(model, w, h);
@@ -89,7 +89,7 @@ export class Proof {
 	}
 
 	/** The cheaper layout met; null when there is none, or when the limits of the saw do not allow the cuts found for it. */
-	laid(): Kept | null {
+	laid(): LayoutSnapshot | null {
 		if (!this.cover) return null;
 		const { kinds, problem, types } = this.model;
 		const trees = this.cover.map((p) => treeOf(this.model, this.patterns[p.kind]!, p));
@@ -171,7 +171,7 @@ function withOne(types: Int32Array, type: number): Int32Array {
 }
 
 /** Is it worth a try? Pairs of tapers are laid as one, which the sets here do not know. */
-function suits(model: SawModel, { missing, trees }: Kept): boolean {
+function suits(model: SawModel, { missing, trees }: LayoutSnapshot): boolean {
 	const pieces = model.demand.reduce((sum, n) => sum + n, 0);
 	return (
 		missing === 0 &&

@@ -1,11 +1,11 @@
 import type { Bound } from '../bound';
 import { gcd, nextFrom, sumsBelow } from '../covering';
-import type { Aim } from './generation';
-import type { Kept } from '../search/partial-layout';
+import type { ProofTarget } from './generation';
+import type { LayoutSnapshot } from '../search/partial-layout';
 import type { Kind, SawModel } from '../model';
 
 /** An aim, and what its costs stand for. */
-export interface Sought extends Aim {
+export interface SoughtTarget extends ProofTarget {
 	/** owned: of sheets that cost nothing only, where there are others. */
 	readonly of: 'sheets' | 'owned' | 'money';
 	/** Money in one unit of cost; 0 where sheets are counted. */
@@ -16,7 +16,10 @@ export interface Sought extends Aim {
  * What is to be shown of a layout: money where kinds differ and some is spent, in units of what all prices are multiples of;
  * else sheets. Where all that is used is owned, sheets to be paid for are no way to use fewer.
  */
-export function aimOf({ kinds, demand }: SawModel, { trees }: Pick<Kept, 'trees'>): Sought {
+export function proofTargetOf(
+	{ kinds, demand }: SawModel,
+	{ trees }: Pick<LayoutSnapshot, 'trees'>,
+): SoughtTarget {
 	const pieces = demand.reduce((sum, n) => sum + n, 0);
 	const prices = kinds.map((k) => k.sheet.price);
 	const money = trees.reduce((sum, tree) => sum + prices[tree.kind]!, 0);
@@ -35,7 +38,12 @@ export function aimOf({ kinds, demand }: SawModel, { trees }: Pick<Kept, 'trees'
 }
 
 /** What is known of every layout once it is shown to cost `least` or more, in the units of the aim. */
-export function boundBy({ kinds }: SawModel, aim: Sought, least: number, known: Bound): Bound {
+export function boundBy(
+	{ kinds }: SawModel,
+	aim: SoughtTarget,
+	least: number,
+	known: Bound,
+): Bound {
 	if (aim.of === 'owned') return known; // there may be layouts with other sheets
 	if (aim.of === 'sheets') {
 		const sheets = Math.max(known.sheets, least);

@@ -1,8 +1,8 @@
 import { cutPlan } from '../cutting/cut-plan';
-import { Laying, type Kept } from './partial-layout';
-import type { Labour, OpenSheet } from './open-sheet';
+import { PartialLayout, type LayoutSnapshot } from './partial-layout';
+import type { SearchState, OpenSheet } from './open-sheet';
 import { anyOpening, drawOrder, makePairs, recreate } from './recreate';
-import type { Region } from '../cutting/regions';
+import type { SawRegion } from '../cutting/regions';
 import { ruin, type Tools } from './ruin';
 
 /*
@@ -23,26 +23,26 @@ interface Worth {
 }
 
 /** Different fence settings in a region: equal strips are cut together wherever they lie. */
-function settingsOf(r: Region, seen: Set<string>): void {
+function settingsOf(r: SawRegion, seen: Set<string>): void {
 	if (r.axis === null) return;
 	for (const part of r.parts.slice(0, -1)) seen.add(`${r.axis}${r.axis === 'x' ? part.w : part.h}`);
 	for (const part of r.parts) settingsOf(part, seen);
 }
 
 export class Finishing {
-	private readonly laying: Laying;
+	private readonly laying: PartialLayout;
 	private readonly worths = new WeakMap<OpenSheet, { version: number; worth: Worth }>();
 	private readonly tools: Tools;
 	private readonly unit: number;
 	private score: number;
 	private idle = 0;
-	best: Kept;
+	best: LayoutSnapshot;
 
 	constructor(
-		private readonly job: Labour,
-		first: Kept,
+		private readonly job: SearchState,
+		first: LayoutSnapshot,
 	) {
-		this.laying = new Laying(job);
+		this.laying = new PartialLayout(job);
 		this.laying.restore(first);
 		this.best = first;
 		const pieces = job.model.demand.reduce((a, b) => a + b, 0);

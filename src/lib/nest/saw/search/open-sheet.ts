@@ -7,7 +7,7 @@ import { SlotList } from '../tree/slots';
 export type Allowed = ((tree: SlackTree) => boolean) | null;
 
 /** What a search carries along: its dice, the work done, and how often a slot is overlooked on purpose. */
-export interface Labour {
+export interface SearchState {
 	readonly model: SawModel;
 	readonly dice: Random;
 	readonly allowed: Allowed;
@@ -21,12 +21,12 @@ export interface Labour {
 	blinkEvery: number;
 }
 
-export function labour(model: SawModel, dice: Random, allowed: Allowed): Labour {
+export function searchState(model: SawModel, dice: Random, allowed: Allowed): SearchState {
 	const { leastW, leastH } = model;
 	return { model, dice, allowed, leastW, leastH, work: 0, blink: Infinity, blinkEvery: Infinity };
 }
 
-function nextBlink(job: Labour): number {
+function nextBlink(job: SearchState): number {
 	return job.blinkEvery === Infinity ? Infinity : 1 + job.dice.int(2 * job.blinkEvery);
 }
 
@@ -56,7 +56,7 @@ export class OpenSheet {
 	}
 
 	/** Worth of leftover lost by the best place for one piece of the type; Infinity when there is none. */
-	loss(type: number, job: Labour): number {
+	loss(type: number, job: SearchState): number {
 		const { tree } = this;
 		const known = this.known[type]!;
 		if (known === tree.version) return this.lossOf[type]!;
@@ -79,7 +79,7 @@ export class OpenSheet {
 		return this.lossOf[type]!;
 	}
 
-	private look(type: number, turned: number, w: number, h: number, job: Labour): void {
+	private look(type: number, turned: number, w: number, h: number, job: SearchState): void {
 		const { slots } = this;
 		if (w > slots.widest || h > slots.highest) return;
 		let best = this.lossOf[type]!;
@@ -100,7 +100,7 @@ export class OpenSheet {
 	}
 
 	/** With limits on the saw each place is tried out, cheapest first, until the sheet can still be cut. */
-	private bestAllowed(type: number, job: Labour): number {
+	private bestAllowed(type: number, job: SearchState): number {
 		const { slots } = this;
 		const { w, h, turns } = job.model;
 		const tries: { lost: number; slot: number }[] = [];
@@ -140,7 +140,7 @@ export class OpenSheet {
 	}
 
 	/** Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was copied from. */
-	place(type: number, seen: OpenSheet, job: Labour): void {
+	place(type: number, seen: OpenSheet, job: SearchState): void {
 		// a copy has the same nodes in the same places, so the slot holds for it without a walk of its own
 		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, job.model);
 	}
@@ -154,7 +154,7 @@ export class OpenSheet {
 		}
 	}
 
-	private list(job: Labour): void {
+	private list(job: SearchState): void {
 		const { slots, tree } = this;
 		if (this.listed === tree.version) {
 			if (slots.holdsFor(job.leastW, job.leastH)) return;

@@ -1,12 +1,12 @@
 import { H, NONE, SlackTree, W } from '../tree/slack-tree';
 import type { OpenSheet } from './open-sheet';
-import { copyInto, Steps } from './undo';
+import { copyInto, UndoSteps } from './undo';
 
 /**
  * A partial layout under work: sheets being filled and pieces still out. Every state is a layout that can be cut; what is
  * not placed is only out.
  */
-export class Laying extends Steps {
+export class PartialLayout extends UndoSteps {
 	/** Lays one piece of a type in the best place of all sheets; false when it fits nowhere. */
 	place(type: number): boolean {
 		const { job, sheets } = this;
@@ -109,7 +109,11 @@ export class Laying extends Steps {
 			// kinds run from cheap to dear
 			for (let kind = 0; kind < now; kind++) {
 				const { w, h, cost, count } = kinds[kind]!;
-				if (cost >= kinds[now]!.cost || this.used[kind]! >= count || !holds(sheet.tree, w, h))
+				if (
+					cost >= kinds[now]!.cost ||
+					this.used[kind]! >= count ||
+					!emptySheetHolds(sheet.tree, w, h)
+				)
 					continue;
 				this.swap(sheet, kind);
 				if (!this.job.allowed || this.job.allowed(sheet.tree)) break;
@@ -134,7 +138,7 @@ export class Laying extends Steps {
 	}
 
 	/** Puts the sheets of a kept layout in place of all that is here. */
-	restore(kept: Kept): void {
+	restore(kept: LayoutSnapshot): void {
 		this.pool.push(...this.sheets, ...this.parked);
 		this.parked.length = 0;
 		this.step++;
@@ -159,7 +163,7 @@ export class Laying extends Steps {
 	}
 
 	/** A copy of the layout as it stands, safe from later steps. */
-	keep(): Kept {
+	keep(): LayoutSnapshot {
 		const trees = this.sheets.map(({ tree }) => {
 			const copy = new SlackTree(0, 0);
 			copy.copyFrom(tree);
@@ -177,7 +181,7 @@ export class Laying extends Steps {
 }
 
 /** A layout set aside: its trees are never changed again. */
-export interface Kept {
+export interface LayoutSnapshot {
 	readonly trees: readonly SlackTree[];
 	readonly out: Int32Array;
 	readonly cost: number;
@@ -185,7 +189,7 @@ export interface Kept {
 	readonly missing: number;
 }
 
-export function holds(tree: SlackTree, w: number, h: number): boolean {
+export function emptySheetHolds(tree: SlackTree, w: number, h: number): boolean {
 	if (tree.root === NONE) return true;
 	return tree.nodes[tree.root + W]! <= w && tree.nodes[tree.root + H]! <= h;
 }

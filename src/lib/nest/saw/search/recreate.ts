@@ -1,10 +1,10 @@
-import type { Laying } from './partial-layout';
+import type { PartialLayout } from './partial-layout';
 import type { Random } from '../../random';
 
 /** What puts pieces in order before they are laid: the largest by some measure go first. */
 export type OrderKey = 'area' | 'long' | 'sum' | 'w' | 'h' | 'short';
 
-export function keyOf(laying: Laying, key: OrderKey, type: number): number {
+export function keyOf(laying: PartialLayout, key: OrderKey, type: number): number {
 	const { w, h, area } = laying.job.model;
 	const [pw, ph] = [w[type]!, h[type]!];
 	if (key === 'area') return area[type]!;
@@ -21,7 +21,11 @@ const FEW = 3;
 const orderKeys = new Float64Array(1 << 12);
 
 /** Types with something out, by falling key; `noise` 0.1 shakes each key by up to a tenth. Ties fall by type. */
-export function ordered(laying: Laying, key: OrderKey | 'random', noise: number): number[] {
+export function typesInOrder(
+	laying: PartialLayout,
+	key: OrderKey | 'random',
+	noise: number,
+): number[] {
 	const { dice } = laying.job;
 	laying.tidy();
 	const types = laying.outTypes.slice();
@@ -52,26 +56,26 @@ function sortFew(types: number[], keys: Float64Array): number[] {
 }
 
 /** Draws a key for one step of the search; half the time with noise. */
-export function drawOrder(laying: Laying): number[] {
+export function drawOrder(laying: PartialLayout): number[] {
 	const { dice } = laying.job;
 	const draw = dice.unit();
 	const noise = dice.unit() < 0.5 ? 0.1 : 0;
-	if (draw < 0.45) return ordered(laying, 'area', noise);
-	if (draw < 0.6) return ordered(laying, 'long', noise);
-	if (draw < 0.7) return ordered(laying, 'sum', noise);
-	if (draw < 0.8) return ordered(laying, 'w', noise);
-	if (draw < 0.9) return ordered(laying, 'h', noise);
-	return ordered(laying, 'random', 0);
+	if (draw < 0.45) return typesInOrder(laying, 'area', noise);
+	if (draw < 0.6) return typesInOrder(laying, 'long', noise);
+	if (draw < 0.7) return typesInOrder(laying, 'sum', noise);
+	if (draw < 0.8) return typesInOrder(laying, 'w', noise);
+	if (draw < 0.9) return typesInOrder(laying, 'h', noise);
+	return typesInOrder(laying, 'random', 0);
 }
 
 /** Chooses the kind of a new sheet for a piece of the type among those allowed at this limit; -1 for none. */
-export type Opening = (laying: Laying, type: number, limit: number) => number;
+export type SheetOpening = (laying: PartialLayout, type: number, limit: number) => number;
 
 /** Above 1: of kinds at the same rate the larger one, which wastes less; it is shrunk later if it stays empty. */
 const LARGER = 1.3;
 
 /** The kind with the least cost for its area; `shake` 0.3 makes that up to 30 % dearer or cheaper by lot. */
-export function cheapestOpening(shake: number): Opening {
+export function cheapestOpening(shake: number): SheetOpening {
 	return (laying, type, limit) => {
 		const { kinds } = laying.job.model;
 		let best = -1;
@@ -89,7 +93,7 @@ export function cheapestOpening(shake: number): Opening {
 }
 
 /** Any kind that takes the piece, each as likely as the other. */
-export const anyOpening: Opening = (laying, type, limit) => {
+export const anyOpening: SheetOpening = (laying, type, limit) => {
 	const { kinds } = laying.job.model;
 	let count = 0;
 	for (let kind = 0; kind < kinds.length; kind++) count += Number(laying.opens(kind, type, limit));
@@ -100,7 +104,12 @@ export const anyOpening: Opening = (laying, type, limit) => {
 	return -1;
 };
 
-function openFor(laying: Laying, type: number, limit: number, opening: Opening): boolean {
+function openFor(
+	laying: PartialLayout,
+	type: number,
+	limit: number,
+	opening: SheetOpening,
+): boolean {
 	const kind = opening(laying, type, limit);
 	if (kind < 0) return false;
 	if (laying.open(kind, type)) return true;
@@ -111,17 +120,17 @@ function openFor(laying: Laying, type: number, limit: number, opening: Opening):
 	return false;
 }
 
-function layAll(laying: Laying, type: number, limit: number, opening: Opening): void {
+function layAll(laying: PartialLayout, type: number, limit: number, opening: SheetOpening): void {
 	while (laying.out[type]! > 0)
 		if (!laying.place(type) && !openFor(laying, type, limit, opening)) return;
 }
 
 /** Lays what is out in the order given, opening sheets as far as the limit allows. What fails once stays out. */
 export function recreate(
-	laying: Laying,
+	laying: PartialLayout,
 	order: readonly number[],
 	limit: number,
-	opening: Opening,
+	opening: SheetOpening,
 ): void {
 	const eachAlone = laying.sheets.length <= FEW && !laying.job.model.paired;
 	if (!eachAlone) measure(laying, laying.outTypes);
@@ -134,7 +143,7 @@ export function recreate(
 }
 
 /** Notes the smallest of the types that rooms are now looked for. */
-function measure({ job }: Laying, types: readonly number[]): void {
+function measure({ job }: PartialLayout, types: readonly number[]): void {
 	const { model } = job;
 	if (model.paired) return; // the least of all holds, for pairs may come apart
 	let leastW = Infinity;
@@ -151,7 +160,7 @@ function measure({ job }: Laying, types: readonly number[]): void {
 }
 
 /** Pairs that found no room are two pieces again, each with its own chance. */
-function splitPairs(laying: Laying, limit: number, opening: Opening): void {
+function splitPairs(laying: PartialLayout, limit: number, opening: SheetOpening): void {
 	const { types } = laying.job.model;
 	if (!laying.job.model.paired) return;
 	for (const type of laying.outTypes.slice()) {
@@ -164,7 +173,7 @@ function splitPairs(laying: Laying, limit: number, opening: Opening): void {
 }
 
 /** Tapered pieces that are out are paired head to tail, as many as there are, with the given chance per type. */
-export function makePairs(laying: Laying, chance: number, dice: Random): void {
+export function makePairs(laying: PartialLayout, chance: number, dice: Random): void {
 	const { types, paired } = laying.job.model;
 	if (!paired) return;
 	for (const type of laying.outTypes.slice()) {

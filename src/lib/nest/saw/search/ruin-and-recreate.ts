@@ -1,6 +1,6 @@
 import { better } from './first-layout';
-import { Laying, type Kept } from './partial-layout';
-import type { Labour } from './open-sheet';
+import { PartialLayout, type LayoutSnapshot } from './partial-layout';
+import type { SearchState } from './open-sheet';
 import { anyOpening, cheapestOpening, drawOrder, makePairs, recreate } from './recreate';
 import { ruin, type Tools } from './ruin';
 
@@ -28,8 +28,8 @@ const SPARE = 0.5; // of the area that spare cost would buy
 const WINDOW = 40; // sheets in work at a time: with more of them a step mostly looks at sheets it never changes
 const WINDOW_STEPS = 3000;
 
-export class Hunt {
-	private readonly laying: Laying;
+export class RuinAndRecreate {
+	private readonly laying: PartialLayout;
 	private readonly weight: Float64Array;
 	private readonly history: Float64Array;
 	private limit = Infinity;
@@ -40,13 +40,13 @@ export class Hunt {
 	private tools: Tools;
 	/** Area that one unit of cost under the limit is worth to pieces still out. */
 	private readonly spare: number;
-	best: Kept;
+	best: LayoutSnapshot;
 
 	constructor(
-		private readonly job: Labour,
-		first: Kept,
+		private readonly job: SearchState,
+		first: LayoutSnapshot,
 	) {
-		this.laying = new Laying(job);
+		this.laying = new PartialLayout(job);
 		this.weight = job.model.area.slice();
 		this.best = first;
 		const pieces = job.model.demand.reduce((a, b) => a + b, 0);

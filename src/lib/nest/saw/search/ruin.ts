@@ -1,4 +1,4 @@
-import type { Laying } from './partial-layout';
+import type { PartialLayout } from './partial-layout';
 import type { OpenSheet } from './open-sheet';
 import { NONE, PARENT } from '../tree/slack-tree';
 
@@ -15,7 +15,7 @@ export interface Tools {
 }
 
 /** Takes a part of the layout off; the pieces are out. */
-export function ruin(laying: Laying, tools: Tools, limit: number): void {
+export function ruin(laying: PartialLayout, tools: Tools, limit: number): void {
 	const { dice, model } = laying.job;
 	if (laying.sheets.length === 0) return;
 	if (model.kinds.length > 1 && dice.unit() < tools.swap) swapOne(laying, limit);
@@ -26,7 +26,7 @@ export function ruin(laying: Laying, tools: Tools, limit: number): void {
 }
 
 /** A sheet that lost the wide part its narrow ones were held by may be past the limits of the saw: it is emptied whole. */
-function dropUncuttable(laying: Laying, { leaves }: Tools): void {
+function dropUncuttable(laying: PartialLayout, { leaves }: Tools): void {
 	const { allowed } = laying.job;
 	if (!allowed) return;
 	for (let i = laying.sheets.length - 1; i >= 0; i--) {
@@ -35,14 +35,14 @@ function dropUncuttable(laying: Laying, { leaves }: Tools): void {
 	}
 }
 
-function emptySheets(laying: Laying, { leaves }: Tools): void {
+function emptySheets(laying: PartialLayout, { leaves }: Tools): void {
 	const { dice } = laying.job;
 	const count = dice.unit() < 0.3 ? 2 : 1;
 	for (let i = 0; i < count && laying.sheets.length > 0; i++)
 		laying.drop(dice.int(laying.sheets.length), leaves);
 }
 
-function takeSome(laying: Laying, { most, leaves }: Tools): void {
+function takeSome(laying: PartialLayout, { most, leaves }: Tools): void {
 	const { dice } = laying.job;
 	const sheets = 1 + dice.int(3);
 	let left = 1 + dice.int(most);
@@ -53,7 +53,7 @@ function takeSome(laying: Laying, { most, leaves }: Tools): void {
 }
 
 /** Half the time any sheet, half the time the emptier one of two: what is nearly empty is soonest gone. */
-function drawSheet(laying: Laying): number {
+function drawSheet(laying: PartialLayout): number {
 	const { dice } = laying.job;
 	const { sheets } = laying;
 	const one = dice.int(sheets.length);
@@ -64,7 +64,7 @@ function drawSheet(laying: Laying): number {
 }
 
 /** Half the time single leaves, half the time the leaves of one strip; returns how many came off. */
-function takeFrom(laying: Laying, index: number, count: number, leaves: Int32Array): number {
+function takeFrom(laying: PartialLayout, index: number, count: number, leaves: Int32Array): number {
 	const { dice } = laying.job;
 	if (laying.sheets[index]!.tree.root === NONE) return 0;
 	const sheet = laying.touch(index);
@@ -97,7 +97,7 @@ function takeFrom(laying: Laying, index: number, count: number, leaves: Int32Arr
 }
 
 /** Another kind of sheet for what lies on one: usually larger, so that more may be added. */
-function swapOne(laying: Laying, limit: number): void {
+function swapOne(laying: PartialLayout, limit: number): void {
 	const { dice, model } = laying.job;
 	const index = dice.int(laying.sheets.length);
 	const kind = dice.int(model.kinds.length);

@@ -1,7 +1,7 @@
-import { OpenSheet, type Labour } from './open-sheet';
+import { OpenSheet, type SearchState } from './open-sheet';
 
 /** Sheets in work and pieces out, with steps that may be undone: a sheet is copied when first touched, and put back. */
-export class Steps {
+export class UndoSteps {
 	readonly sheets: OpenSheet[] = [];
 	protected readonly parked: OpenSheet[] = [];
 	/** Pieces of each type that are not placed. */
@@ -23,7 +23,7 @@ export class Steps {
 	protected readonly fresh: OpenSheet[] = [];
 	protected readonly replaced: OpenSheet[] = [];
 
-	constructor(readonly job: Labour) {
+	constructor(readonly job: SearchState) {
 		const types = job.model.types.length;
 		this.out = new Int32Array(types);
 		this.backOut = new Int32Array(types);
