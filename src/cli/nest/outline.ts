@@ -1,10 +1,8 @@
 import { crossings } from '../../lib/geometry/meeting/crossing';
 import { area, bounds } from '../../lib/geometry/extent';
 import type { Outline } from '../../lib/geometry/outline';
-import type { Problem } from '../../lib/job/problems/problem';
+import type { Path, Problem } from '../../lib/job/problems/problem';
 import { ticks, toMm, type Length } from '../../lib/measure/length';
-
-type Path = Problem['path'];
 
 interface Given {
 	readonly id: string;

@@ -1,6 +1,6 @@
 import { guard } from '../../lib/job/reading/guard';
 import { problemsOf } from '../../lib/job/reading/issue-words';
-import type { Problem } from '../../lib/job/problems/problem';
+import type { Path, Problem } from '../../lib/job/problems/problem';
 import type { z } from '../../lib/job/zod';
 import type { RollProblem, RouterProblem, SawProblem } from '../../lib/nest/types';
 import { shapeOf } from './outline';
@@ -85,6 +85,6 @@ function doubles(things: readonly { id: string }[], list: string, problems: Prob
 	}
 }
 
-function stop(path: Problem['path'], what: string, fix: string): Problem {
+function stop(path: Path, what: string, fix: string): Problem {
 	return { path, what, fix, kind: 'stop' };
 }

@@ -1,6 +1,4 @@
-import type { Problem } from '../job/problems/problem';
-
-type Path = readonly (string | number)[];
+import type { Problem, Path } from '../job/problems/problem';
 
 /** Collects every problem of one box, so that one visit to the bench shows them all. */
 export class ProblemLog {

@@ -6,8 +6,7 @@ import { panel } from './panel/panel';
 import { pinnedLayout } from './pinned';
 import { shop } from './shop/shop';
 import { stock } from './stock/stock';
-
-export const VERSION = 1;
+import { VERSION } from './upgrades/upgrade';
 
 /** Everything one job file holds. */
 export const job = z.strictObject({

@@ -2,7 +2,7 @@ import { LOOSE } from '../design/loose';
 import type { Part } from '../design/part';
 import type { Job } from '../job/job';
 import type { Places } from '../job/problems/places';
-import type { Problem } from '../job/problems/problem';
+import type { Path, Problem } from '../job/problems/problem';
 import type { Blank } from '../wrap/blank';
 import type { BoardLayouts, ClothLayouts } from './layouts';
 
@@ -56,7 +56,7 @@ const marked = (thing: { readonly label: string; readonly name: string }): strin
 
 const times = (count: number): string => (count > 1 ? `${count} pieces: ` : '');
 
-function pathOf(job: Job, places: Places, owner: string, id: string): Problem['path'] {
+function pathOf(job: Job, places: Places, owner: string, id: string): Path {
 	const box = job.boxes.findIndex((b) => b.id === owner);
 	if (box >= 0) return places.of('boxes', owner, box);
 	const panel = job.panels.findIndex((p) => p.id === owner);

@@ -1,6 +1,6 @@
 import { boundsOfPoints } from '../geometry/edge';
 import type { Rect } from '../geometry/outline';
-import type { Problem } from '../job/problems/problem';
+import type { Path, Problem } from '../job/problems/problem';
 import type { Cloth } from '../job/stock/stock';
 import { ticks, type Length, snap } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
@@ -39,7 +39,7 @@ export interface Fitted {
 const MOST_PARTS = 6;
 
 /** A blank made to fit the roll: as it is, cut at the seams the person placed, or at seams offered where they are seen least. */
-export function fitToRoll(blank: Blank, fit: RollFit, path: Problem['path']): Fitted {
+export function fitToRoll(blank: Blank, fit: RollFit, path: Path): Fitted {
 	let pieces: readonly ClothPiece[] = [wholePiece(blank)];
 	for (const seam of fit.seams) pieces = pieces.flatMap((p) => cutAlong(p, seam, fit.overlap));
 	const problems: Problem[] = [];
@@ -167,13 +167,7 @@ function wideText(blank: Blank, piece: ClothPiece, fit: RollFit): string {
 	return `The cloth of ${blank.name} is ${width} wide across the roll, and the widest roll gives ${usable}`;
 }
 
-function offered(
-	blank: Blank,
-	piece: ClothPiece,
-	split: Split,
-	fit: RollFit,
-	path: Problem['path'],
-): Problem {
+function offered(blank: Blank, piece: ClothPiece, split: Split, fit: RollFit, path: Path): Problem {
 	const parts = split.pieces.length;
 	const through = split.crossed ? ', and the seam runs through a window, a hole or a step' : '';
 	return {
@@ -184,7 +178,7 @@ function offered(
 	};
 }
 
-function refused(blank: Blank, piece: ClothPiece, fit: RollFit, path: Problem['path']): Problem {
+function refused(blank: Blank, piece: ClothPiece, fit: RollFit, path: Path): Problem {
 	return {
 		path,
 		kind: 'stop',

@@ -2,7 +2,7 @@ import type { BoxSkin } from '../design/covering';
 import type { Need } from '../design/need';
 import { edgeLength, edgesOf } from '../geometry/edge';
 import type { Carpet } from '../job/box/place';
-import type { Problem } from '../job/problems/problem';
+import type { Path, Problem } from '../job/problems/problem';
 import type { Cloth } from '../job/stock/stock';
 import { ticks, type Length } from '../measure/length';
 import { glueNeed } from './adhesive';
@@ -39,7 +39,7 @@ export function wrapBox(
 	wish: Carpet,
 	cloth: Cloth,
 	shop: WrapShop,
-	path: Problem['path'],
+	path: Path,
 ): WrappedBox {
 	const faces = boxFaces(skin, wish);
 	const of: BoxCloth = { owner: skin.owner, box: skin.name, cloth, ruler: shop.ruler };
@@ -65,7 +65,7 @@ interface Seam {
 	readonly shown: boolean;
 }
 
-function finished(made: Made, box: string, fit: RollFit, path: Problem['path']): BoxWay {
+function finished(made: Made, box: string, fit: RollFit, path: Path): BoxWay {
 	const fitted = made.blanks.map((b) => fitToRoll(b, fit, path));
 	const blanks = fitted.flatMap((f) => f.blanks);
 	const sewn = made.seams.reduce((sum, s) => sum + s.length, 0);
@@ -156,7 +156,7 @@ function faceByFace(faces: BoxFaces, sizes: SeamSizes, of: BoxCloth): Made {
 	return { way: 'faces', blanks, seams };
 }
 
-function unknownFaces(skin: BoxSkin, wish: Carpet, path: Problem['path']): Problem[] {
+function unknownFaces(skin: BoxSkin, wish: Carpet, path: Path): Problem[] {
 	const known = [...skin.round, ...skin.ends].map((f) => f.key);
 	return (['cover', 'show'] as const).flatMap((field) =>
 		wish[field].flatMap((key, i): Problem[] =>
@@ -175,7 +175,7 @@ function unknownFaces(skin: BoxSkin, wish: Carpet, path: Problem['path']): Probl
 }
 
 /** Seams that could not be kept off the faces that are looked at. */
-function exposed(made: Made, path: Problem['path']): Problem[] {
+function exposed(made: Made, path: Path): Problem[] {
 	const how = made.way === 'band' ? 'as a band' : 'face by face';
 	return made.seams
 		.filter((s) => s.shown)

@@ -1,6 +1,6 @@
 import type { Covering } from '../design/covering';
 import type { Need } from '../design/need';
-import type { Problem } from '../job/problems/problem';
+import type { Path, Problem } from '../job/problems/problem';
 import type { Cloth } from '../job/stock/stock';
 import { type Length, snap } from '../measure/length';
 import { showLength, type Ruler } from '../measure/ruler';
@@ -35,7 +35,7 @@ export function wrapCovering(
 	covering: Covering,
 	cloth: Cloth,
 	shop: WrapShop,
-	path: Problem['path'],
+	path: Path,
 ): Wrapped {
 	const { blank, shape, blocked, seams } = coveringBlank(covering, cloth, shop.ruler);
 	const fitted = fitToRoll(
@@ -53,7 +53,7 @@ export function wrapCovering(
 }
 
 /** Edges that face each other nearer than both turn-unders: their flaps come out shorter than asked. */
-function crowded(name: string, shape: ClothShape, ruler: Ruler, path: Problem['path']): Problem[] {
+function crowded(name: string, shape: ClothShape, ruler: Ruler, path: Path): Problem[] {
 	const inWindows = shape.windows.flatMap((w) => w.flaps);
 	return [
 		...crowdedFlaps(shape.flaps, `${name}: in a slot of the outline`, ruler, path),
@@ -61,12 +61,7 @@ function crowded(name: string, shape: ClothShape, ruler: Ruler, path: Problem['p
 	];
 }
 
-function crowdedFlaps(
-	flaps: readonly Flap[],
-	where: string,
-	ruler: Ruler,
-	path: Problem['path'],
-): Problem[] {
+function crowdedFlaps(flaps: readonly Flap[], where: string, ruler: Ruler, path: Path): Problem[] {
 	const short = flaps.filter((f) => f.folds && f.total < f.wanted - 1);
 	if (short.length === 0) return [];
 	const worst = short.reduce((a, b) => (b.total / b.wanted < a.total / a.wanted ? b : a));
@@ -82,7 +77,7 @@ function crowdedFlaps(
 	];
 }
 
-function unrelieved(blocked: number, path: Problem['path']): Problem[] {
+function unrelieved(blocked: number, path: Path): Problem[] {
 	if (blocked === 0) return [];
 	return [
 		{

@@ -1,7 +1,7 @@
 import type { Box } from '../../job/box/box';
 import type { BoxShape } from '../../job/box/shape';
 import type { Job } from '../../job/job';
-import type { Problem } from '../../job/problems/problem';
+import type { Problem, Path } from '../../job/problems/problem';
 import type { Need } from '../need';
 import type { Part } from '../part';
 import type { Board } from './board/board';
@@ -32,7 +32,7 @@ import { shown } from './shown';
  * Everything worked out of one box: its boards, their bevels, the air inside, and what has to be looked at. Never throws for
  * what a person typed; `path` is where the box stands in the job, for the problems.
  */
-export function planBox(asked: Box, job: Job, path: readonly (string | number)[]): BoxPlan {
+export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 	const trouble = new ProblemLog(path);
 	const { shape, solved, known } = solvedShape(asked, job, path, trouble);
 	const box = { ...asked, shape };
@@ -111,7 +111,7 @@ interface Tried {
 function solvedShape(
 	box: Box,
 	job: Job,
-	path: readonly (string | number)[],
+	path: Path,
 	trouble: ProblemLog,
 ): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> & { known: Tried | undefined } {
 	const room = box.target ? box.target.chamber - 1 : 0;

@@ -1,3 +1,4 @@
+import type { Path } from '../../job/problems/problem';
 import type { Box } from '../../job/box/box';
 import type { BoardKey } from '../../job/box/fields';
 import type { Material } from '../../job/stock/stock';
@@ -21,11 +22,11 @@ export class BoardRack {
 	}
 
 	/** A material named somewhere in the box, or the one of the box when none is named. */
-	of(name: string | undefined, path: readonly (string | number)[]): Material | null {
+	of(name: string | undefined, path: Path): Material | null {
 		return name === undefined ? this.find(this.box.material, ['material']) : this.find(name, path);
 	}
 
-	private find(name: string, path: readonly (string | number)[]): Material | null {
+	private find(name: string, path: Path): Material | null {
 		const found = this.materials.find((m) => m.id === name) ?? null;
 		if (this.told.has(name)) return found;
 		this.told.add(name);

@@ -1,3 +1,4 @@
+import type { Path } from '../../job/problems/problem';
 import type { Job } from '../../job/job';
 import type { Panel } from '../../job/panel/panel';
 import type { Cloth, Material } from '../../job/stock/stock';
@@ -5,8 +6,6 @@ import { snap } from '../../measure/length';
 import { showLength } from '../../measure/ruler';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape/drawn';
-
-type Path = readonly (string | number)[];
 
 /** What one panel is planned with: what was asked, the rack, and where trouble is written down. */
 export interface Bench {

@@ -1,3 +1,4 @@
+import type { Path } from '../../job/problems/problem';
 import type { Job } from '../../job/job';
 import type { Panel } from '../../job/panel/panel';
 import { ticks } from '../../measure/length';
@@ -22,7 +23,6 @@ import { checkLies } from './layers/lies';
 import { windowFigures } from './fit/windows';
 import { checkZones, zoneFigures } from './layers/zones';
 
-type Path = readonly (string | number)[];
 type Figures = Omit<PanelDetail, 'assembly'>;
 
 /**

@@ -1,8 +1,8 @@
 import type { Job } from '../job';
-import type { Problem } from './problem';
+import type { Problem, Path } from './problem';
 
 interface Marked {
-	readonly path: readonly (string | number)[];
+	readonly path: Path;
 	readonly id: string;
 }
 

@@ -1,9 +1,8 @@
 import type { Job } from '../job';
 import { LABEL_SHEETS } from '../shop/label-sheets';
-import type { Problem } from './problem';
+import type { Problem, Path } from './problem';
 import { nearest } from './nearest';
 
-type Path = readonly (string | number)[];
 type Shelf = 'materials' | 'cloths';
 
 /** The fields of boxes, panels, parts and stock that name something on the rack. */

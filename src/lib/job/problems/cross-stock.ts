@@ -1,11 +1,9 @@
 import { mm, toMm } from '../../measure/length';
 import type { Job } from '../job';
-import type { Problem } from './problem';
+import type { Problem, Path } from './problem';
 import type { Saw } from '../shop/shop';
 import type { Cloth, Material, Roll } from '../stock/stock';
 import { offNominal } from '../stock/thickness';
-
-type Path = readonly (string | number)[];
 
 /** Figures of the rack and the saws that contradict each other. */
 export function oddStock({ stock, shop }: Job): Problem[] {

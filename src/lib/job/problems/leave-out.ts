@@ -1,10 +1,9 @@
+import type { Path } from './problem';
 /*
  * What a fault takes with it. The smallest thing that can be left out whole goes: a part, a box, a sheet. A wrong
  * corner takes its part along, since a part with one corner fewer is another part. A wrong setting of the shop goes alone, and
  * its default stands in.
  */
-
-type Path = readonly PropertyKey[];
 
 /** Where each entry that is left stood in the file: 'stock.sheets' -> [0, 2, 3]. Lists nothing was left out of are absent. */
 export type Sources = Readonly<Record<string, readonly number[]>>;
@@ -32,10 +31,7 @@ export function entryOf(
 }
 
 /** A path in what is left, as a path in the file that was read. */
-export function pathInFile(
-	sources: Sources,
-	path: readonly (string | number)[],
-): readonly (string | number)[] {
+export function pathInFile(sources: Sources, path: Path): Path {
 	const entry = entryOf(path);
 	const source = entry ? sources[entry.list.join('.')]?.[entry.index] : undefined;
 	if (!entry || source === undefined) return path;

@@ -1,5 +1,4 @@
-type Path = readonly (string | number)[];
-
+import type { Path } from './problem';
 /**
  * Where things stand in the file a person gave, by their mark. A faulty box is left out of the job that was read, so the
  * places in the job and in the file are not the same; a problem has to point into the file.

@@ -1,10 +1,13 @@
+/** Where something lies in a job file, as keys and indexes: ['boxes', 0, 'width']. */
+export type Path = readonly (string | number)[];
+
 /**
  * Something the person has to look at. A value, never thrown: all problems of a job are returned at once, and what
  * can still be planned is planned.
  */
 export interface Problem {
-	/** Where in the job file, as keys and indexes: ['boxes', 0, 'width']. */
-	readonly path: readonly (string | number)[];
+	/** Where in the job file. */
+	readonly path: Path;
 	/** What is wrong, in a full sentence that shows the value seen. */
 	readonly what: string;
 	/** What would be right, in a full sentence. */
@@ -14,7 +17,7 @@ export interface Problem {
 }
 
 /** `boxes[0].width`, for the command line and the printed page. */
-export function pathText(path: readonly (string | number)[]): string {
+export function pathText(path: Path): string {
 	return path
 		.map((step, i) => (typeof step === 'number' ? `[${step}]` : i === 0 ? step : `.${step}`))
 		.join('');

@@ -1,11 +1,11 @@
-import type { Problem } from './problem';
+import type { Path } from './problem';
 
 /** A text somewhere in a file. */
 export interface TextAt {
 	readonly holder: object;
 	readonly key: string;
 	readonly text: string;
-	readonly path: Problem['path'];
+	readonly path: Path;
 }
 
 /** A drawing carried along in a file has lines and letters of its own, and is never shown as text. */
@@ -15,9 +15,7 @@ const DEEPEST = 64;
 
 /** Every text of a file that may be shown, in the order of the file. No recursion: a hostile file is nested deeply. */
 export function* textsIn(tree: unknown): Generator<TextAt, void, void> {
-	const stack: { readonly value: unknown; readonly path: Problem['path'] }[] = [
-		{ value: tree, path: [] },
-	];
+	const stack: { readonly value: unknown; readonly path: Path }[] = [{ value: tree, path: [] }];
 	for (let visit = stack.pop(); visit; visit = stack.pop()) {
 		const { value: holder, path } = visit;
 		if (typeof holder !== 'object' || holder === null || path.length > DEEPEST) continue;

@@ -5,7 +5,7 @@ import { readCsv, unguarded, writeCsv, type CsvRow, type Delimiter } from './csv
 import { problemsOf } from './issue-words';
 import { loosePart, type LoosePart } from '../loose-part';
 import { nearest } from '../problems/nearest';
-import type { Problem } from '../problems/problem';
+import type { Path, Problem } from '../problems/problem';
 import type { z } from '../zod';
 
 /** A listed part as a job file holds it. */
@@ -175,6 +175,6 @@ function plainNumber(cell: string): number | string {
 	return /^\d{1,7}$/.test(cell) ? Number(cell) : cell;
 }
 
-function stop(path: Problem['path'], what: string, fix: string): Problem {
+function stop(path: Path, what: string, fix: string): Problem {
 	return { path, what, fix, kind: 'stop' };
 }

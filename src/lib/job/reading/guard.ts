@@ -1,4 +1,4 @@
-import type { Problem } from '../problems/problem';
+import type { Problem, Path } from '../problems/problem';
 
 /** Far past any real job; a file beyond them is broken or made to do harm. */
 const DEEPEST = 40;
@@ -48,7 +48,7 @@ export function guard(file: unknown): Problem | null {
 
 interface Visit {
 	readonly value: unknown;
-	readonly path: readonly (string | number)[];
+	readonly path: Path;
 	/** Set on the way back up: this object is no longer above what is visited. */
 	readonly leave?: object;
 }
@@ -128,6 +128,6 @@ function article(value: unknown): string {
 	return `a ${typeof value === 'string' ? 'text' : typeof value}`;
 }
 
-function stop(path: Problem['path'], what: string, fix: string): Problem {
+function stop(path: Path, what: string, fix: string): Problem {
 	return { path, what, fix, kind: 'stop' };
 }

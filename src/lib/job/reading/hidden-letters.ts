@@ -1,4 +1,4 @@
-import type { Problem } from '../problems/problem';
+import type { Path, Problem } from '../problems/problem';
 import { textsIn } from '../problems/texts';
 
 /*
@@ -37,7 +37,7 @@ function cleaned(text: string, lines: boolean): string {
 	});
 }
 
-function said(path: Problem['path'], text: string): Problem {
+function said(path: Path, text: string): Problem {
 	return {
 		path,
 		what: `This text holds letters that cannot be seen: "${showHidden(text.slice(0, 60))}".`,

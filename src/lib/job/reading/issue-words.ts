@@ -1,6 +1,6 @@
 import { z } from '../zod';
 import { nearest } from '../problems/nearest';
-import type { Problem } from '../problems/problem';
+import type { Problem, Path } from '../problems/problem';
 import { inside, knownKeys, schemaAt, valueAt } from './schema-walk';
 
 export type Issue = z.core.$ZodIssue;
@@ -13,8 +13,13 @@ export function problemsOf(issues: readonly Issue[], schema: z.ZodType, file: un
 	);
 }
 
+/** Where the issue lies: a file read from JSON has no symbols for keys. */
+export function placeOf(issue: Pick<Issue, 'path'>): Path {
+	return issue.path as Path;
+}
+
 function problem(issue: Issue, file: unknown): Problem {
-	const path = issue.path as (string | number)[];
+	const path = placeOf(issue);
 	const [what, fix] = words(issue, valueAt(file, path), path);
 	return { path, what, fix, kind: 'stop' };
 }
@@ -28,7 +33,7 @@ function unknownKeys(
 	schema: z.ZodType,
 	file: unknown,
 ): Problem[] {
-	const at = issue.path as (string | number)[];
+	const at = placeOf(issue);
 	const known = knownKeys(schemaAt(schema, at, file));
 	return issue.keys.slice(0, MOST_UNKNOWN).map((key): Problem => {
 		const holder = valueAt(file, at);
@@ -50,7 +55,7 @@ function unknownKeys(
 /** Our own messages are 'what was wrong.|What is right.'; a leading 'This' stands for the value seen. */
 const OWN_WORDS = /^(.+\.)\|(.+)$/s;
 
-function words(issue: Issue, seen: unknown, path: readonly (string | number)[]): Words {
+function words(issue: Issue, seen: unknown, path: Path): Words {
 	const own = OWN_WORDS.exec(issue.message);
 	if (own) return [own[1]!.replace(/^This /, `${show(seen)} `), own[2]!];
 	const inner = issue.code === 'invalid_union' ? telling(issue) : null;
@@ -137,7 +142,7 @@ function list(words: readonly string[], last = 'and'): string {
 		: `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 }
 
-function named(path: readonly (string | number)[]): string {
+function named(path: Path): string {
 	const last = path.at(-1);
 	if (last === undefined) return 'The file';
 	return typeof last === 'number' ? `Entry ${last + 1}` : `"${clip(last)}"`;

@@ -2,7 +2,7 @@ import { crossCheck } from '../problems/cross';
 import { inCurrency } from '../fields';
 import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';
-import { problemsOf, type Issue } from './issue-words';
+import { placeOf, problemsOf, type Issue } from './issue-words';
 import { job as schema, type Job } from '../job';
 import {
 	entryOf,
@@ -12,7 +12,7 @@ import {
 	shorten,
 	type Sources,
 } from '../problems/leave-out';
-import type { Problem } from '../problems/problem';
+import type { Path, Problem } from '../problems/problem';
 import { valueAt } from './schema-walk';
 import { CURRENCY } from '../shop/shop';
 import { upgrade } from '../upgrades/upgrade';
@@ -87,20 +87,21 @@ function parse(file: Record<string, unknown>): Parsed {
 }
 
 /** Nothing where something is needed; when the file had it, a round before took it out and has said so. */
-function isEmpty(tree: object, path: Problem['path']): boolean {
+function isEmpty(tree: object, path: Path): boolean {
 	const value = valueAt(tree, path);
 	return value === undefined || (Array.isArray(value) && value.length === 0);
 }
 
 function prune(tree: object, issues: readonly Issue[], sources: Sources): Sources {
-	const out: PropertyKey[][] = [];
+	const out: Path[] = [];
 	for (const issue of issues) {
+		const path = placeOf(issue);
 		if (issue.code === 'unrecognized_keys') {
-			for (const key of issue.keys) removeField(tree, [...issue.path, key]);
-		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(issue.path)) {
-			shorten(tree, issue.path, Number(issue.maximum));
+			for (const key of issue.keys) removeField(tree, [...path, key]);
+		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(path)) {
+			shorten(tree, path, Number(issue.maximum));
 		} else {
-			out.push(issue.path);
+			out.push(path);
 		}
 	}
 	return leaveOut(tree, out, sources);

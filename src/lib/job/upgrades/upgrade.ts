@@ -7,7 +7,8 @@ type Upgrade = (old: Record<string, unknown>) => Record<string, unknown>;
 /** `UPGRADES[n]` lifts version n to n + 1. Never changed once released; shared/jobs/old/ holds a file of each version. */
 const UPGRADES: readonly Upgrade[] = [from0];
 
-export const VERSION_NOW = UPGRADES.length;
+/** The version of the job file that this planner writes. */
+export const VERSION = UPGRADES.length;
 
 /** The file in the present form, or why its version cannot be read. The file given is left as it is. */
 export function upgrade(
@@ -17,12 +18,12 @@ export function upgrade(
 	if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
 		return refused(
 			`The version ${JSON.stringify(version) ?? 'given'} is no version of a job file.`,
-			`Write "version": ${VERSION_NOW}.`,
+			`Write "version": ${VERSION}.`,
 		);
 	}
-	if (version > VERSION_NOW) {
+	if (version > VERSION) {
 		return refused(
-			`The file has version ${version}; this planner reads up to version ${VERSION_NOW}.`,
+			`The file has version ${version}; this planner reads up to version ${VERSION}.`,
 			'Open it with the newer planner it was saved by.',
 		);
 	}
@@ -32,7 +33,7 @@ export function upgrade(
 /** Files of version 0 did not say so: they are known by boards with a single thickness. */
 function versionOf(file: Record<string, unknown>): unknown {
 	if (file['version'] !== undefined) return file['version'];
-	return from0.fits(file) ? 0 : VERSION_NOW;
+	return from0.fits(file) ? 0 : VERSION;
 }
 
 function refused(what: string, fix: string): { problem: Problem } {

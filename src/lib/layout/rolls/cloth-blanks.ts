@@ -5,7 +5,7 @@ import type { PanelPlan } from '../../design/panel/panel-plan';
 import type { Box } from '../../job/box/box';
 import type { Job } from '../../job/job';
 import type { Places } from '../../job/problems/places';
-import type { Problem } from '../../job/problems/problem';
+import type { Path, Problem } from '../../job/problems/problem';
 import type { Cloth } from '../../job/stock/stock';
 import { mm, ticks, toMm, type Length } from '../../measure/length';
 import { money, type Money } from '../../measure/money';
@@ -69,7 +69,7 @@ export async function wrapAll(
 
 const NOTHING: ClothWork = { blanks: [], carpets: [], problems: [], needs: [] };
 
-function wrapPanelCovering(job: Job, covering: Covering, path: Problem['path']): ClothWork {
+function wrapPanelCovering(job: Job, covering: Covering, path: Path): ClothWork {
 	const cloth = job.stock.cloths.find((c) => c.id === covering.cloth);
 	// An unknown cloth is the reader's problem and has been said there.
 	if (!cloth) return NOTHING;

@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problems/problem';
+import type { Path, Problem } from '../../job/problems/problem';
 import { textsIn } from '../../job/problems/texts';
 import type { Plan } from '../../plan';
 import { EMPTY_BOX, faceRuns } from './faces';
@@ -33,7 +33,7 @@ function boxesIn(text: string): number {
 	return set.split(EMPTY_BOX).length - text.split(EMPTY_BOX).length;
 }
 
-function said(path: Problem['path'], boxes: number): Problem {
+function said(path: Path, boxes: number): Problem {
 	const letters = boxes === 1 ? '1 letter' : `${boxes} letters`;
 	return {
 		path,

@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problems/problem';
+import type { Path, Problem } from '../../job/problems/problem';
 import type { Chapter } from './chapters';
 
 /** How many problems each chapter has to show on its stub: where one would look for them. */
@@ -15,7 +15,7 @@ export function troubles(problems: readonly Problem[]): Record<Chapter, number> 
 	return counts;
 }
 
-function chapterFor(path: Problem['path']): Chapter {
+function chapterFor(path: Path): Chapter {
 	if (path[0] === 'pinned') return 'boards';
 	if (path[0] !== 'stock') return 'build';
 	if (path[1] === 'cloths' || path[1] === 'rolls') return 'cloth';

@@ -1,5 +1,6 @@
+import type { Path } from '../../job/problems/problem';
 import type { JobFile } from '../../job/job';
-import { listAt, type Path } from '../state/path';
+import { listAt } from '../state/path';
 import type { About } from './fresh';
 
 /** Singular of the lists whose things carry marks. */

@@ -1,5 +1,5 @@
-import type { Problem } from '../../job/problems/problem';
-import { valueAt, type Path } from '../state/path';
+import type { Problem, Path } from '../../job/problems/problem';
+import { valueAt } from '../state/path';
 
 /** The page a problem's place is edited on. */
 export function pageOf(path: Path): 'job' | 'rack' | 'shop' {

@@ -1,5 +1,5 @@
 import type { JobFile } from '../../job/job';
-import type { Problem } from '../../job/problems/problem';
+import type { Problem, Path } from '../../job/problems/problem';
 import type { SearchRecord } from '../../layout/search-session';
 import type { Saving } from '../../layout/boards/savings';
 import type { Ruler } from '../../measure/ruler';
@@ -8,7 +8,7 @@ import type { FaceUrls, ReadyFile, Planner, Printer } from '../planner';
 import type { Store, StoredJob } from '../store';
 import { amend, begin, change, redo, settle, undo, type History } from './history';
 import { hasSearchRecord, withSearchRecord, withoutSearchRecord } from './effort';
-import { insert, move, pathKey, put, remove, startsWith, type Path } from './path';
+import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, keepRack, rulerOf, withRack } from './rack';
 import { Saver } from './saving/saver.svelte';

@@ -1,6 +1,4 @@
-/** Where something lies in a job file: keys and indexes, as in `Problem.path`. */
-export type Path = readonly (string | number)[];
-
+import type { Path } from '../../job/problems/problem';
 /** What lies there, or undefined when nothing does. */
 export function valueAt(root: unknown, path: Path): unknown {
 	let here = root;

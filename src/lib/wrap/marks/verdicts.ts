@@ -1,6 +1,6 @@
 import type { Covering, ClothStep } from '../../design/covering';
 import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../../geometry/edge';
-import type { Problem } from '../../job/problems/problem';
+import type { Path, Problem } from '../../job/problems/problem';
 import type { Cloth } from '../../job/stock/stock';
 import { ticks, type Length } from '../../measure/length';
 import { showLength, type Ruler } from '../../measure/ruler';
@@ -44,11 +44,7 @@ export function verdictsOf(
 }
 
 /** Steps the cloth does not take: what each asks and gives, and that a relief cut or a wrap of its own is needed. */
-export function doubtsOf(
-	name: string,
-	verdicts: readonly Verdict[],
-	path: Problem['path'],
-): Problem[] {
+export function doubtsOf(name: string, verdicts: readonly Verdict[], path: Path): Problem[] {
 	return verdicts.flatMap(({ where, layer, doubt }): Problem[] => {
 		if (layer === undefined || !doubt) return [];
 		const what = `${name}: ${where}. ${doubt.figures}.`;

@@ -56,7 +56,7 @@ function holeFigures(
 			.map((c) => ({ ...home(c), ...(c.bulge ? { bulge: c.bulge } : {}) }))
 			.map((c) => ({ ...c, x: Math.round(c.x), y: Math.round(c.y) })),
 		centre: home(hole.centre),
-		size: hole.size.map(near),
+		size: hole.size.map(snap),
 		recess: hole.recess === null ? null : snap(hole.recess),
 		edge: snap(Math.max(0, edge)),
 	};

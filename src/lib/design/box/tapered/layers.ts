@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import type { Box } from '../../../job/box/box';
 import { layUp, type LayerAsk, type Layers } from '../inside/doubler';
 import type { BoardRack } from '../rack';
@@ -68,11 +69,7 @@ function outsideFace(outer: Planes, key: Six) {
 	);
 }
 
-function sideOf(
-	board: string,
-	path: readonly (string | number)[],
-	trouble: ProblemLog,
-): Six | null {
+function sideOf(board: string, path: Path, trouble: ProblemLog): Six | null {
 	const key = SIX.find((side) => side === board) ?? null;
 	if (!key)
 		trouble.stop(

@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import { bounds } from '../../../geometry/extent';
 import { edgeLength, edgesOf } from '../../../geometry/edge';
 import type { Outline } from '../../../geometry/outline';
@@ -13,8 +14,6 @@ import { wrapRoundings } from './wrapped-roundings';
  * The board is the opening set in by the pressed cloth and the clearance, edge by edge: opening 300, cloth 3, clearance
  * 0.5 on both sides gives 293. Common practice, no source.
  */
-
-type Path = readonly (string | number)[];
 
 /** How far the board stands back from one edge of the opening, and what makes it up. Ticks. */
 export interface SetBack {

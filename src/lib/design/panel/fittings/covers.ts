@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import { liesIn } from '../../../geometry/meeting/lies-in';
 import type { Outline, Point } from '../../../geometry/outline';
 import { circle } from '../../../geometry/shaping/tidy';
@@ -21,8 +22,6 @@ export function coverFigures(bench: Bench, layers: readonly LayerFigure[]): Cove
 		return figure ? [figure] : [];
 	});
 }
-
-type Path = readonly (string | number)[];
 
 function coverFigure(
 	bench: Bench,

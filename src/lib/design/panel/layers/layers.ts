@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import type { Outline } from '../../../geometry/outline';
 import type { Layer } from '../../../job/panel/layer';
 import { ticks, type Length } from '../../../measure/length';
@@ -112,7 +113,7 @@ interface Given {
 function ownCloth(
 	bench: Bench,
 	layer: Layer,
-	path: readonly (string | number)[],
+	path: Path,
 ): { readonly id: string | null; readonly pressed: number } {
 	if (layer.covering !== 'own') return { id: null, pressed: 0 };
 	const id = layer.cloth ?? bench.panel.cloth;
@@ -169,7 +170,7 @@ function recessed(layer: Layer, base: Base, { outline, host }: Given): LayerFigu
 	};
 }
 
-function closesUp(bench: Bench, layer: Layer, path: readonly (string | number)[]): void {
+function closesUp(bench: Bench, layer: Layer, path: Path): void {
 	bench.trouble.stop(
 		[...path, 'outline'],
 		`${layer.name} has a place so narrow that it closes up when cloth and clearance are counted.`,
@@ -177,7 +178,7 @@ function closesUp(bench: Bench, layer: Layer, path: readonly (string | number)[]
 	);
 }
 
-function noCloth(bench: Bench, layer: Layer, path: readonly (string | number)[]): void {
+function noCloth(bench: Bench, layer: Layer, path: Path): void {
 	bench.trouble.check(
 		[...path, 'covering'],
 		`${layer.name} is to be covered with what lies beneath it, and that is bare.`,
@@ -185,12 +186,7 @@ function noCloth(bench: Bench, layer: Layer, path: readonly (string | number)[])
 	);
 }
 
-function checkSeat(
-	bench: Bench,
-	layer: Layer,
-	host: Host,
-	path: readonly (string | number)[],
-): void {
+function checkSeat(bench: Bench, layer: Layer, host: Host, path: Path): void {
 	const deep = host.top - host.bottom;
 	if (layer.sink > deep)
 		bench.trouble.check(

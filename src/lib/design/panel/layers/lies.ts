@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import { commonArea } from '../../../geometry/shaping/clip';
 import { liesIn } from '../../../geometry/meeting/lies-in';
 import type { Outline } from '../../../geometry/outline';
@@ -5,8 +6,6 @@ import type { Bench } from '../bench';
 import type { LayerFigure, PanelDetail } from '../figures';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
-type Path = readonly (string | number)[];
-
 /** A square millimetre: less than this in common is a shared line, not an overlap. */
 const NOTHING = 1600 * 1600;
 

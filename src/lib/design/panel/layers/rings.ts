@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import type { Ring } from '../../../job/panel/cover';
 import { ticks } from '../../../measure/length';
 import { materialOf, clothOf, complain, type Bench } from '../bench';
@@ -17,11 +18,7 @@ export function ringFigures(bench: Bench): RingFigure[] {
  * cloth on both lines. Let in, the rebate is as deep as ring, cloth on its face and the cloth of the wall together, and as
  * wide as the finished ring and the wall's cloth turned down into it. Common practice, no source.
  */
-function ringFigure(
-	bench: Bench,
-	ring: Ring,
-	path: readonly (string | number)[],
-): RingFigure | null {
+function ringFigure(bench: Bench, ring: Ring, path: Path): RingFigure | null {
 	const drawn = placeShape(ring.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	const board = materialOf(bench, ring.material, [...path, 'material']);

@@ -1,3 +1,4 @@
+import type { Path } from '../../../job/problems/problem';
 import { commonArea } from '../../../geometry/shaping/clip';
 import { area } from '../../../geometry/extent';
 import type { Outline } from '../../../geometry/outline';
@@ -35,8 +36,6 @@ export function checkZones(
 		else if (zone.kind !== 'other') keepInReach(bench, zone, path, covers, windows);
 	});
 }
-
-type Path = readonly (string | number)[];
 
 function keepOff(
 	bench: Bench,
