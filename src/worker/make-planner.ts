@@ -1,7 +1,7 @@
 import type { Saving } from '../lib/layout/boards/savings';
 import { remember, type Progress } from '../lib/layout/search-session';
 import type { Plan, PlanOptions } from '../lib/plan';
-import type { Ask, PlanningWorker } from '../lib/ui/planner';
+import type { Ask, PlanningWorker } from '../lib/ui/planning/planner';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {

@@ -89,7 +89,7 @@ describe('work flows one way', () => {
 	});
 
 	test('the command line sees no screen, the worker only what the two say to each other', () => {
-		const talk = 'src/lib/ui/planner';
+		const talk = 'src/lib/ui/planning/planner';
 		const wrong = edges.filter(({ from, to }) => {
 			if (to === null || roomOf(to) !== 'ui') return false;
 			return roomOf(from) === 'cli' || (roomOf(from) === 'worker' && to !== talk);

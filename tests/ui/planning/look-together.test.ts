@@ -2,9 +2,9 @@ import { describe, expect, it, vi } from 'vitest';
 import { EFFORT } from '../../../src/lib/layout/pace';
 import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
-import { isBetter } from '../../../src/lib/ui/best-plan';
-import { lookTogether } from '../../../src/lib/ui/look-together';
-import type { Ask, PlanningWorker } from '../../../src/lib/ui/planner';
+import { isBetter } from '../../../src/lib/ui/planning/best-plan';
+import { lookTogether } from '../../../src/lib/ui/planning/look-together';
+import type { Ask, PlanningWorker } from '../../../src/lib/ui/planning/planner';
 import { samplePlan } from '../../print/fixture';
 
 const SAMPLE = samplePlan();

@@ -1,7 +1,7 @@
 import { expose } from 'comlink';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { plan, savings } from '../../../src/lib/plan';
-import { startPlanner } from '../../../src/lib/ui/worker-client';
+import { startPlanner } from '../../../src/lib/ui/planning/worker-client';
 import { makePlanner } from '../../../src/worker/make-planner';
 
 const JOB = {

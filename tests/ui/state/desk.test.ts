@@ -4,7 +4,7 @@ import type { JobFile } from '../../../src/lib/job/job';
 import { EFFORT } from '../../../src/lib/layout/pace';
 import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
-import type { Ask, Planner, Printer } from '../../../src/lib/ui/planner';
+import type { Ask, Planner, Printer } from '../../../src/lib/ui/planning/planner';
 import { Desk } from '../../../src/lib/ui/state/desk.svelte';
 import { firstJob } from '../../../src/lib/ui/state/first-job';
 import { leaveWords, takeWords } from '../../../src/lib/ui/state/saving/last-words';

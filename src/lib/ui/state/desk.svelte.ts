@@ -4,7 +4,7 @@ import type { SearchRecord } from '../../layout/search-session';
 import type { Saving } from '../../layout/boards/savings';
 import type { Ruler } from '../../measure/ruler';
 import type { OutputKind } from '../../print/output-files';
-import type { FaceUrls, ReadyFile, Planner, Printer } from '../planner';
+import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning/planner';
 import type { Store, StoredJob } from '../store';
 import { amend, begin, change, redo, settle, undo, type History } from './history';
 import { hasSearchRecord, withSearchRecord, withoutSearchRecord } from './effort';

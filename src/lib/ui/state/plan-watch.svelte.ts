@@ -3,8 +3,8 @@ import type { SearchRecord, Progress } from '../../layout/search-session';
 import { EFFORT } from '../../layout/pace';
 import type { Saving } from '../../layout/boards/savings';
 import type { Plan } from '../../plan';
-import { isBetter } from '../best-plan';
-import type { LookAsk, Planner } from '../planner';
+import { isBetter } from '../planning/best-plan';
+import type { LookAsk, Planner } from '../planning/planner';
 import { byPlace } from './by-place';
 import { valueAt } from './path';
 

@@ -1,4 +1,4 @@
-import type { Plan } from '../plan';
+import type { Plan } from '../../plan';
 
 /** What is read of a plan to rank it. */
 export type Ranked = Pick<Plan, 'boards' | 'cloths' | 'order'>;

@@ -1,5 +1,5 @@
-import type { Progress } from '../layout/search-session';
-import type { Plan } from '../plan';
+import type { Progress } from '../../layout/search-session';
+import type { Plan } from '../../plan';
 import { isBetter } from './best-plan';
 import type { PlanningWorker, LookAsk } from './planner';
 

@@ -97,11 +97,11 @@ export function startPrinter(start: () => Worker = printWorker): Printer {
 }
 
 function printWorker(): Worker {
-	return new Worker(new URL('../../worker/print-worker.ts', import.meta.url), { type: 'module' });
+	return new Worker(new URL('../../../worker/print-worker.ts', import.meta.url), { type: 'module' });
 }
 
 function planWorker(): Worker {
-	return new Worker(new URL('../../worker/plan-worker.ts', import.meta.url), { type: 'module' });
+	return new Worker(new URL('../../../worker/plan-worker.ts', import.meta.url), { type: 'module' });
 }
 
 /** A worker that cannot even start says so by an event and never by an answer. */

@@ -1,7 +1,7 @@
-import type { Progress } from '../layout/search-session';
-import type { Saving } from '../layout/boards/savings';
-import type { Plan } from '../plan';
-import type { OutputKind } from '../print/output-files';
+import type { Progress } from '../../layout/search-session';
+import type { Saving } from '../../layout/boards/savings';
+import type { Plan } from '../../plan';
+import type { OutputKind } from '../../print/output-files';
 
 /** What the page asks of one worker that plans. */
 export interface PlanningWorker {
