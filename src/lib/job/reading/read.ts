@@ -1,4 +1,4 @@
-import { crossCheck } from '../problems/cross';
+import { crossCheck } from '../cross/cross';
 import { inCurrency } from '../fields';
 import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';

@@ -1,7 +1,7 @@
 import type { Job } from '../job';
 import { LABEL_SHEETS } from '../shop/label-sheets';
-import type { Problem, Path } from './problem';
-import { nearest } from './nearest';
+import type { Problem, Path } from '../problems/problem';
+import { nearest } from '../problems/nearest';
 
 type Shelf = 'materials' | 'cloths';
 

@@ -1,9 +1,9 @@
-import { doubles } from './cross-doubles';
-import { unknownMarks } from './cross-marks';
-import { oddStock, usableSaws } from './cross-stock';
+import { doubles } from './doubles';
+import { unknownMarks } from './marks';
+import { oddStock, usableSaws } from './stock';
 import type { Job } from '../job';
-import { leaveOut, pathInFile, type Sources } from './leave-out';
-import type { Problem } from './problem';
+import { leaveOut, pathInFile, type Sources } from '../problems/leave-out';
+import type { Problem } from '../problems/problem';
 
 /** In this order, since what one leaves out the next must not count on. */
 const CHECKS: readonly ((job: Job) => Problem[])[] = [doubles, oddStock, unknownMarks];

@@ -1,6 +1,6 @@
 import { mm, toMm } from '../../measure/length';
 import type { Job } from '../job';
-import type { Problem, Path } from './problem';
+import type { Problem, Path } from '../problems/problem';
 import type { Saw } from '../shop/shop';
 import type { Cloth, Material, Roll } from '../stock/stock';
 import { offNominal } from '../stock/thickness';

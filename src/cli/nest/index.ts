@@ -1,0 +1,2 @@
+export { layoutJson, rollJson } from './answer';
+export { nestCommand } from './command';

@@ -1,0 +1,1 @@
+export { checkCommand, planCommand } from './command';

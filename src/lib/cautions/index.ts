@@ -1,0 +1,2 @@
+export type { Caution, CautionPage } from './caution';
+export { cautionsFor } from './cautions';

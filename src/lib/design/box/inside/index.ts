@@ -1,0 +1,7 @@
+export { braceAll, type Braced, braceName, type Dowel, type Plate, type PlateBody, type Rod, rodMass } from './braces';
+export { clashes } from './clash';
+export { cleatAll, type Cleated, stripSeam } from './cleat';
+export { type LayerAsk, type Layers, layUp } from './doubler';
+export { roomFor, type Seated } from './driver';
+export { bareAir, fillSwept, type Inside, mount, stageOf } from './inside';
+export { edgeSeams, type Meeting } from './rooms';

@@ -1,0 +1,1 @@
+export { solveBox } from './solve';

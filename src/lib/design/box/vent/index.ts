@@ -1,0 +1,5 @@
+export { CEILING, leastVentArea, QUIET, sealed, stuffingCredit, ventSpeed, volumeForQtc } from './acoustics';
+export { clearOf, slotSetups } from './slot-setup';
+export { roundSetups } from './tube';
+export type { SlotSetup, VentSetup } from './vent';
+export { tuneRooms, type VentResult } from './vent-result';

@@ -1,0 +1,3 @@
+export { drawShape, placeShape } from './draw-shape';
+export { fitPanel } from './fit';
+export { grownBy, windowFigures } from './windows';

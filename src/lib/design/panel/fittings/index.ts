@@ -1,0 +1,5 @@
+export { coverFigures } from './covers';
+export { checkDevices, deviceFigures, drillsOf } from './devices';
+export { fixingFigure } from './fixings';
+export { checkGroove, grooveFigure, type GrooveObstacle, grooveSize } from './groove';
+export { hingeFigures, hingeLeaves } from './hinges';

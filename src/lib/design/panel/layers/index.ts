@@ -1,0 +1,7 @@
+export { layerFigures } from './layers';
+export { checkLies } from './lies';
+export { boardHoles, panelParts } from './pieces';
+export { ringFigures } from './rings';
+export { type PanelSection, panelSectionOf } from './section';
+export { coveringsOf } from './surfaces';
+export { checkZones, zoneFigures } from './zones';

@@ -1,0 +1,6 @@
+export { crossCheck } from '../cross/cross';
+export { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources } from './leave-out';
+export { nearest } from './nearest';
+export { type Places, placesIn } from './places';
+export { type Path, pathText, type Problem } from './problem';
+export { textsIn } from './texts';

@@ -1,0 +1,7 @@
+export { type Delimiter, writeCsv } from './csv';
+export { COLUMNS, readPartsCsv, writePartsCsv } from './csv-parts';
+export { guard } from './guard';
+export { showHidden } from './hidden-letters';
+export { problemsOf } from './issue-words';
+export { readJob } from './read';
+export { LARGEST_FILE, parseJobText } from './text';

@@ -1,0 +1,2 @@
+export { LABEL_SHEETS, type LabelSheet } from './label-sheets';
+export { CURRENCY, type Saw, shop } from './shop';

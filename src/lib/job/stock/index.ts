@@ -1,0 +1,2 @@
+export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
+export { offNominal } from './thickness';

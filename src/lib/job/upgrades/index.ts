@@ -1,0 +1,1 @@
+export { upgrade, VERSION } from './upgrade';

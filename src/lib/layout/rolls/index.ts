@@ -1,0 +1,2 @@
+export { type Carpeting, wrapAll, wrapShop } from './cloth-blanks';
+export { layCloth } from './rolls';

@@ -1,0 +1,3 @@
+export { auditSheets } from './audit';
+export { auditOutlines } from './outline';
+export { auditRoll } from './roll';

@@ -1,0 +1,3 @@
+export type { RollDeck } from './kinds';
+export { nestRoll } from './roll';
+export { Skyline } from './skyline';

@@ -1,0 +1,3 @@
+export { packSheets } from './maxrects';
+export { readyRouter } from './model';
+export { nestRouter } from './router';

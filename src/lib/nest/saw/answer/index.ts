@@ -1,0 +1,1 @@
+export { boundMet, meetsBound, sawAnswer } from './answer';

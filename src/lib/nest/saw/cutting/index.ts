@@ -1,0 +1,3 @@
+export { cutPlan, limitsOf, worthKeeping } from './cut-plan';
+export { type FenceLimits, type FenceStep, type Sequence, sequenceOf } from './fence';
+export type { SawRegion } from './regions';

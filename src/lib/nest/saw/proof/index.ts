@@ -1,0 +1,1 @@
+export { Proof } from './proof';

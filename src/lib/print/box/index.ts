@@ -1,0 +1,3 @@
+export { boxDrawings } from './drawings';
+export { boxPages } from './pages';
+export { leanText } from './tables';

@@ -1,0 +1,6 @@
+export { cautionPages } from './caution-pages';
+export { cuttingListCsv, orderCsv } from './csv-files';
+export { labelPages } from './label-pages';
+export { costPages, orderPages, quotePages } from './money-pages';
+export { ownerName, partsPages } from './parts-pages';
+export { summaryPages } from './summary-pages';

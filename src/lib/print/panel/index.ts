@@ -1,0 +1,2 @@
+export { panelDrawings } from './drawings';
+export { panelPages } from './pages';

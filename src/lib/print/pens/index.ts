@@ -1,0 +1,2 @@
+export { writePdf } from './pdf';
+export { drawingSvg } from './svg';

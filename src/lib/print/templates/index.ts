@@ -1,0 +1,1 @@
+export { blankTemplate, partTemplate, templateLeaves, templateLength, templateOf, templatesOf } from './pages';

@@ -1,0 +1,1 @@
+export { cutWords } from './cut-words';

@@ -1,0 +1,2 @@
+export { default as DrawingView } from './DrawingView.svelte';
+export { default as PlaceTable } from './PlaceTable.svelte';

@@ -1,0 +1,4 @@
+export { default as ChoiceField } from './ChoiceField.svelte';
+export { default as EntryField } from './EntryField.svelte';
+export { default as NumberField } from './NumberField.svelte';
+export { lengthStored } from './length-text';

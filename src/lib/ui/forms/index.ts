@@ -1,0 +1,10 @@
+export { default as Form } from './Form.svelte';
+export { default as ItemTools } from './ItemTools.svelte';
+export { default as ListForm } from './ListForm.svelte';
+export { default as Says } from './Says.svelte';
+export { default as Section } from './Section.svelte';
+export { default as TableList } from './TableList.svelte';
+export { aboutAt } from './about';
+export type { Choice, List, Refers, Simple } from './entry';
+export { fresh } from './fresh';
+export { BOX, JOB, PANEL, SHOP, STOCK } from './schemas';

@@ -1,0 +1,2 @@
+export { default as RackOwner } from './RackOwner.svelte';
+export { RACK } from './rack-lists';

@@ -1,0 +1,8 @@
+export { tickCut, tickedCuts } from './bench-work';
+export { room, setRoom } from './context';
+export { Desk, type DeskOpening } from './desk.svelte';
+export { firstJob, newEmpty, newFromSample, newId } from './first-job';
+export { listAt, pathKey, valueAt } from './path';
+export { rulerOf } from './rack';
+export { leaveWords, OtherWindows, takeWords } from './saving/index';
+export { UNITS } from './words';

@@ -1,0 +1,3 @@
+export { leaveWords, takeWords } from './last-words';
+export { OtherWindows } from './other-windows.svelte';
+export { Saver } from './saver.svelte';

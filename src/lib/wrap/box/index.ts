@@ -1,0 +1,4 @@
+export { type Band, bandsOf } from './band';
+export { bandBlank, type BoxCloth, faceBlank } from './blanks';
+export { type BoxFace, boxFaces, type BoxFaces } from './faces';
+export { edgeEnd, type EdgeEnd, seamed, type SeamSizes } from './seams';

@@ -1,0 +1,3 @@
+export { notch, slit } from './cuts';
+export type { ReliefPlace } from './places';
+export { type ReliefRule, type Reliefs, reliefsOf } from './reliefs';
