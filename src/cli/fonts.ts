@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import files from './font-files.json';
-import type { Face, Fonts } from '../lib/print/drawing/faces';
+import type { Face, Fonts } from '../lib/print';
 
 /** The three faces as their packages hold them; the built command carries copies beside itself. */
 const FILES: Readonly<Record<Face, string>> = files;

@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from 'node:fs';
-import { LARGEST_FILE } from '../lib/job/reading/text';
+import { LARGEST_FILE } from '../lib/job';
 import { Usage } from './usage';
 
 /** The text of a file. A file that is not there, is a folder or is far too large is unreadable. */

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
-import { nestCommand } from './nest/command';
-import { checkCommand, planCommand } from './plan/command';
+import { nestCommand } from './nest';
+import { checkCommand, planCommand } from './plan';
 import { HELP, Usage } from './usage';
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {

@@ -1,5 +1,4 @@
-import { showHidden } from '../lib/job/reading/hidden-letters';
-import { pathText, type Problem } from '../lib/job/problems/problem';
+import { showHidden, pathText, type Problem } from '../lib/job';
 
 /** One problem as two lines for a person: where and what, then what would be right. */
 export function problemText(problem: Problem): string {

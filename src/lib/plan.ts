@@ -1,30 +1,32 @@
-import { cautionsFor } from './cautions/cautions';
-import type { Caution } from './cautions/caution';
-import type { BoxPlan } from './design/box/box-plan';
-import { planBox } from './design/box/plan-box';
-import { planLoose } from './design/loose';
-import type { Need } from './design/need';
-import type { PanelPlan } from './design/panel/panel-plan';
-import { planPanel } from './design/panel/plan-panel';
-import type { Part } from './design/part';
-import { items } from './estimate/items';
-import { makeOrder } from './estimate/order';
-import { makeQuote } from './estimate/quote';
-import type { Order, Quote } from './estimate/types';
-import type { Job } from './job/job';
-import { placesIn, type Places } from './job/problems/places';
-import type { Problem } from './job/problems/problem';
-import { readJob } from './job/reading/read';
-import { layBoards } from './layout/boards/boards';
-import { complaints } from './layout/complaints';
-import type { BoardLayouts, ClothLayouts } from './layout/layouts';
-import { SearchSession, type SearchRecord, type SearchOptions } from './layout/search-session';
-import type { Watch } from './layout/pace';
-import { layCloth } from './layout/rolls/rolls';
-import { boardSavings, type Saving } from './layout/boards/savings';
-import type { SheetsAnswer } from './nest/types';
-import type { Blank } from './wrap/blank';
-import { wrapAll, type Carpeting } from './layout/rolls/cloth-blanks';
+import { cautionsFor, type Caution } from './cautions';
+import {
+	type BoxPlan,
+	planBox,
+	planLoose,
+	type Need,
+	type PanelPlan,
+	planPanel,
+	type Part,
+} from './design';
+import { items, makeOrder, makeQuote, type Order, type Quote } from './estimate';
+import { type Job, placesIn, type Places, type Problem, readJob } from './job';
+import {
+	layBoards,
+	complaints,
+	type BoardLayouts,
+	type ClothLayouts,
+	SearchSession,
+	type SearchRecord,
+	type SearchOptions,
+	type Watch,
+	layCloth,
+	boardSavings,
+	type Saving,
+	wrapAll,
+	type Carpeting,
+} from './layout';
+import type { SheetsAnswer } from './nest';
+import type { Blank } from './wrap';
 
 /** Everything that can be shown or printed of a job. Plain data: it crosses to and from the worker as it is. */
 export interface Plan {

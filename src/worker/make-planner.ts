@@ -1,7 +1,6 @@
-import type { Saving } from '../lib/layout/boards/savings';
-import { remember, type Progress } from '../lib/layout/search-session';
+import { type Saving, remember, type Progress } from '../lib/layout';
 import type { Plan, PlanOptions } from '../lib/plan';
-import type { Ask, PlanningWorker } from '../lib/ui/planning/planner';
+import type { Ask, PlanningWorker } from '../lib/ui/planning';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {

@@ -1,7 +1,6 @@
 import type { Plan } from '../lib/plan';
-import type { Fonts } from '../lib/print/drawing/faces';
-import { isPdf, pdfFiles, plainFiles, type OutputKind } from '../lib/print/output-files';
-import type { FaceUrls, ReadyFile } from '../lib/ui/planning/planner';
+import { type Fonts, isPdf, pdfFiles, plainFiles, type OutputKind } from '../lib/print';
+import type { FaceUrls, ReadyFile } from '../lib/ui/planning';
 
 /** The papers of a plan as files. Rejects with a sentence when a face cannot be fetched. */
 export async function paper(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<ReadyFile[]> {

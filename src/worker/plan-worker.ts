@@ -1,6 +1,6 @@
 import { offer } from './offer';
 import { plan, savings } from '../lib/plan';
-import { forPaper } from '../lib/print/drawing/unprintable';
+import { forPaper } from '../lib/print';
 import { makePlanner } from './make-planner';
 
 /** A message of our own behind those already waiting: timers of zero are held back by browsers, ports are not. */

@@ -1,5 +1,5 @@
 import { offer } from './offer';
-import type { Printer } from '../lib/ui/planning/planner';
+import type { Printer } from '../lib/ui/planning';
 import { paper } from './paper';
 
 const printer: Printer = { paper };

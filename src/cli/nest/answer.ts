@@ -1,6 +1,6 @@
-import { toMm } from '../../lib/measure/length';
-import type { Rect } from '../../lib/geometry/outline';
-import type { Cut, Placed, RollAnswer, SheetLayout, SheetsAnswer } from '../../lib/nest/types';
+import { toMm } from '../../lib/measure';
+import type { Rect } from '../../lib/geometry';
+import type { Cut, Placed, RollAnswer, SheetLayout, SheetsAnswer } from '../../lib/nest';
 
 /* Answers of the nest as they are printed: lengths in millimetres, money in the unit the prices were given in. */
 

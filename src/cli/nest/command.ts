@@ -1,7 +1,6 @@
 import { createInterface } from 'node:readline';
 import { createReadStream } from 'node:fs';
-import { parseJobText } from '../../lib/job/reading/text';
-import type { Problem } from '../../lib/job/problems/problem';
+import { parseJobText, type Problem } from '../../lib/job';
 import { readStdin, readText } from '../input';
 import { answerNest, type EffortLimit } from './effort';
 import { readNest } from './problem';

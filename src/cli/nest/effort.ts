@@ -1,7 +1,12 @@
-import { nestRoll } from '../../lib/nest/roll/roll';
-import { nestRouter } from '../../lib/nest/router/router';
-import { nestSaw } from '../../lib/nest/saw/saw';
-import type { Budget, RollAnswer, Search, SheetsAnswer } from '../../lib/nest/types';
+import {
+	nestRoll,
+	nestRouter,
+	nestSaw,
+	type Budget,
+	type RollAnswer,
+	type Search,
+	type SheetsAnswer,
+} from '../../lib/nest';
 import { rollJson, sheetsJson } from './answer';
 import type { NestProblem } from './problem';
 

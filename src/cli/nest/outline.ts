@@ -1,8 +1,6 @@
-import { crossings } from '../../lib/geometry/meeting/crossing';
-import { area, bounds } from '../../lib/geometry/extent';
-import type { Outline } from '../../lib/geometry/outline';
-import type { Path, Problem } from '../../lib/job/problems/problem';
-import { ticks, toMm, type Length } from '../../lib/measure/length';
+import { crossings, area, bounds, type Outline } from '../../lib/geometry';
+import type { Path, Problem } from '../../lib/job';
+import { ticks, toMm, type Length } from '../../lib/measure';
 
 interface Given {
 	readonly id: string;

@@ -1,8 +1,5 @@
-import { guard } from '../../lib/job/reading/guard';
-import { problemsOf } from '../../lib/job/reading/issue-words';
-import type { Path, Problem } from '../../lib/job/problems/problem';
-import type { z } from '../../lib/job/zod';
-import type { RollProblem, RouterProblem, SawProblem } from '../../lib/nest/types';
+import { guard, problemsOf, type Path, type Problem, type z } from '../../lib/job';
+import type { RollProblem, RouterProblem, SawProblem } from '../../lib/nest';
 import { shapeOf } from './outline';
 import { rollSchema, sheetsSchema, type RollFile, type SheetsFile } from './schema';
 

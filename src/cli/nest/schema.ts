@@ -1,5 +1,4 @@
-import { lengthBetween } from '../../lib/job/fields';
-import { z } from '../../lib/job/zod';
+import { lengthBetween, z } from '../../lib/job';
 
 /* The plain nest problem as it stands in a file: lengths are numbers of millimetres or texts with a unit. */
 

@@ -1,8 +1,7 @@
-import { parseJobText } from '../../lib/job/reading/text';
-import type { Problem } from '../../lib/job/problems/problem';
-import type { Progress } from '../../lib/layout/search-session';
+import { parseJobText, type Problem } from '../../lib/job';
+import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
-import { forPaper } from '../../lib/print/drawing/unprintable';
+import { forPaper } from '../../lib/print';
 import sample from '../../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from '../input';
 import { parse, wholeNumber } from '../options';

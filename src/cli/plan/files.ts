@@ -1,5 +1,5 @@
 import type { Plan } from '../../lib/plan';
-import { pdfFiles, plainFiles } from '../../lib/print/output-files';
+import { pdfFiles, plainFiles } from '../../lib/print';
 import { loadFonts } from '../fonts';
 import { planJson } from './json';
 import { LAYOUTS, type OutFile } from '../write-files';

@@ -1,12 +1,11 @@
-import type { Outline, Point } from '../../lib/geometry/outline';
-import type { Part } from '../../lib/design/part';
-import type { OrderLine, Quote } from '../../lib/estimate/types';
-import type { BoardLayouts, ClothLayouts } from '../../lib/layout/layouts';
-import { toMm } from '../../lib/measure/length';
-import { majorMoney } from '../../lib/measure/money';
+import type { Outline, Point } from '../../lib/geometry';
+import type { Part } from '../../lib/design';
+import type { OrderLine, Quote } from '../../lib/estimate';
+import type { BoardLayouts, ClothLayouts } from '../../lib/layout';
+import { toMm, majorMoney } from '../../lib/measure';
 import type { Plan } from '../../lib/plan';
-import type { Blank } from '../../lib/wrap/blank';
-import { layoutJson, rollJson } from '../nest/answer';
+import type { Blank } from '../../lib/wrap';
+import { layoutJson, rollJson } from '../nest';
 import { problemJson } from '../print-problems';
 
 /** Minor units as an amount in the currency itself. */

@@ -1,7 +1,5 @@
-import { ticks } from '../../lib/measure/length';
-import { printMoney } from '../../lib/measure/money';
-import { showLength } from '../../lib/measure/ruler';
-import { proofText } from '../../lib/layout/boards/proof';
+import { ticks, printMoney, showLength } from '../../lib/measure';
+import { proofText } from '../../lib/layout';
 import type { Plan } from '../../lib/plan';
 
 /** What came of it, for a person at the terminal. */

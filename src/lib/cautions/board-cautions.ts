@@ -1,11 +1,7 @@
-import { personsFor } from '../design/box/report/lifting';
-import type { Part } from '../design/part';
-import type { Job } from '../job/job';
-import type { Material } from '../job/stock/stock';
-import type { BoardLayouts } from '../layout/layouts';
-import { mm, TICKS_PER_MM } from '../measure/length';
-import { roundMass } from '../measure/mass';
-import type { Ruler } from '../measure/ruler';
+import { personsFor, type Part } from '../design';
+import type { Job, Material } from '../job';
+import type { BoardLayouts } from '../layout';
+import { mm, TICKS_PER_MM, roundMass, type Ruler } from '../measure';
 import type { Caution } from './caution';
 import {
 	COMMON,

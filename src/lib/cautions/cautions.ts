@@ -1,10 +1,7 @@
-import type { BoxPlan } from '../design/box/box-plan';
-import type { Need } from '../design/need';
-import type { PanelPlan } from '../design/panel/panel-plan';
-import type { Part } from '../design/part';
-import type { Job } from '../job/job';
-import type { BoardLayouts } from '../layout/layouts';
-import type { Blank } from '../wrap/blank';
+import type { BoxPlan, Need, PanelPlan, Part } from '../design';
+import type { Job } from '../job';
+import type { BoardLayouts } from '../layout';
+import type { Blank } from '../wrap';
 import { boardCautions } from './board-cautions';
 import type { Caution } from './caution';
 import { workCautions } from './work-cautions';

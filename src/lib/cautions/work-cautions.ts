@@ -1,11 +1,7 @@
-import type { BoxPlan } from '../design/box/box-plan';
-import { personsFor } from '../design/box/report/lifting';
-import type { Need } from '../design/need';
-import type { PanelPlan } from '../design/panel/panel-plan';
-import type { Job } from '../job/job';
-import { massIn, roundMass } from '../measure/mass';
-import type { Ruler } from '../measure/ruler';
-import type { Blank } from '../wrap/blank';
+import { type BoxPlan, personsFor, type Need, type PanelPlan } from '../design';
+import type { Job } from '../job';
+import { massIn, roundMass, type Ruler } from '../measure';
+import type { Blank } from '../wrap';
 import type { Caution } from './caution';
 import { COMMON, CRASH_SOURCE, FIRE_SOURCE, LIFT_SOURCE, SPRAY_SOURCE } from './rules';
 

@@ -1,5 +1,5 @@
-import type { Outline } from '../geometry/outline';
-import type { Length } from '../measure/length';
+import type { Outline } from '../geometry';
+import type { Length } from '../measure';
 
 /*
  * What design hands to wrap: surfaces to be covered, with all that decides the size of the cloth. Outlines are seen from

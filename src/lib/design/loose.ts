@@ -1,8 +1,6 @@
-import { bounds, perimeter } from '../geometry/extent';
-import type { Job } from '../job/job';
-import type { LoosePart } from '../job/loose-part';
-import type { Problem } from '../job/problems/problem';
-import { ticks, TICKS_PER_MM, toMm } from '../measure/length';
+import { bounds, perimeter } from '../geometry';
+import type { Job, LoosePart, Problem } from '../job';
+import { ticks, TICKS_PER_MM, toMm } from '../measure';
 import type { Part } from './part';
 
 export const LOOSE = 'loose parts';

@@ -1,4 +1,4 @@
-import type { Sundry } from '../job/stock/stock';
+import type { Sundry } from '../job';
 
 /** Something the work uses up besides boards and cloth. */
 export interface Need {

@@ -1,5 +1,5 @@
-import type { Outline } from '../geometry/outline';
-import type { Length } from '../measure/length';
+import type { Outline } from '../geometry';
+import type { Length } from '../measure';
 
 /** One bevelled edge of a part. */
 export interface Bevel {

@@ -1,4 +1,4 @@
-import type { Problem, Path } from '../job/problems/problem';
+import type { Problem, Path } from '../job';
 
 /** Collects every problem of one box, so that one visit to the bench shows them all. */
 export class ProblemLog {

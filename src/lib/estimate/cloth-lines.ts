@@ -1,7 +1,6 @@
-import type { Job } from '../job/job';
-import type { ClothLayouts, RollLayout } from '../layout/layouts';
-import { toMm } from '../measure/length';
-import { money } from '../measure/money';
+import type { Job } from '../job';
+import type { ClothLayouts, RollLayout } from '../layout';
+import { toMm, money } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 const metres = (ticks: number): Amount => ({ number: toMm(ticks) / 1000, unit: 'm' });

@@ -1,10 +1,7 @@
-import type { BoxPlan } from '../design/box/box-plan';
-import { LOOSE } from '../design/loose';
-import type { PanelPlan } from '../design/panel/panel-plan';
-import type { Part } from '../design/part';
-import type { Job } from '../job/job';
-import { TICKS_PER_MM } from '../measure/length';
-import type { Blank } from '../wrap/blank';
+import { type BoxPlan, LOOSE, type PanelPlan, type Part } from '../design';
+import type { Job } from '../job';
+import { TICKS_PER_MM } from '../measure';
+import type { Blank } from '../wrap';
 import { perArea } from './material';
 import type { Item } from './quote';
 

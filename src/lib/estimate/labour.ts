@@ -1,10 +1,9 @@
-import type { Part } from '../design/part';
-import type { Job } from '../job/job';
-import type { BoardLayouts } from '../layout/layouts';
-import { toMm } from '../measure/length';
-import { money } from '../measure/money';
-import type { Cut } from '../nest/types';
-import type { Blank } from '../wrap/blank';
+import type { Part } from '../design';
+import type { Job } from '../job';
+import type { BoardLayouts } from '../layout';
+import { toMm, money } from '../measure';
+import type { Cut } from '../nest';
+import type { Blank } from '../wrap';
 import type { LabourLine } from './types';
 
 /** What the plan knows about the work, counted. */

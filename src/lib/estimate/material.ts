@@ -1,6 +1,6 @@
-import type { Job } from '../job/job';
-import type { BoardLayouts, ClothLayouts } from '../layout/layouts';
-import { toMm } from '../measure/length';
+import type { Job } from '../job';
+import type { BoardLayouts, ClothLayouts } from '../layout';
+import { toMm } from '../measure';
 import type { Order } from './types';
 
 /*

@@ -1,8 +1,7 @@
-import type { Need } from '../design/need';
-import type { Job } from '../job/job';
-import type { Problem } from '../job/problems/problem';
-import type { BoardLayouts, ClothLayouts } from '../layout/layouts';
-import { money } from '../measure/money';
+import type { Need } from '../design';
+import type { Job, Problem } from '../job';
+import type { BoardLayouts, ClothLayouts } from '../layout';
+import { money } from '../measure';
 import { clothLines } from './cloth-lines';
 import { sheetLines } from './sheet-lines';
 import { sundryLines } from './sundry-lines';

@@ -1,6 +1,6 @@
-import type { Job } from '../job/job';
-import type { BoardLayouts, ClothLayouts } from '../layout/layouts';
-import { money, type Money } from '../measure/money';
+import type { Job } from '../job';
+import type { BoardLayouts, ClothLayouts } from '../layout';
+import { money, type Money } from '../measure';
 import { labourLines, type Work } from './labour';
 import { worthFromRack, worthOfOffcuts, worthUsed } from './material';
 import { shareOut } from './share';

@@ -1,4 +1,4 @@
-import { money, type Money } from '../measure/money';
+import { money, type Money } from '../measure';
 
 /**
  * Shares `whole` out by weight so that the shares add up to it to the last hundredth: each gets its floor, and the hundredths

@@ -1,7 +1,6 @@
-import type { Job } from '../job/job';
-import type { StockSheet } from '../job/stock/stock';
-import type { BoardLayouts } from '../layout/layouts';
-import { money } from '../measure/money';
+import type { Job, StockSheet } from '../job';
+import type { BoardLayouts } from '../layout';
+import { money } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 /** Sheets and offcuts of one material that its layouts take. A sheet already cut was paid for and booked: it is not ordered. */

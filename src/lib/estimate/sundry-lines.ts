@@ -1,8 +1,6 @@
-import { UNIT, type Need } from '../design/need';
-import type { Job } from '../job/job';
-import type { Problem } from '../job/problems/problem';
-import type { Sundry } from '../job/stock/stock';
-import { money } from '../measure/money';
+import { UNIT, type Need } from '../design';
+import type { Job, Problem, Sundry } from '../job';
+import { money } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 /** Kinds sold by measure, where some runs down the side of the pot: the shop's spare is added to these. */

@@ -1,5 +1,5 @@
-import type { Sundry } from '../job/stock/stock';
-import type { Money } from '../measure/money';
+import type { Sundry } from '../job';
+import type { Money } from '../measure';
 
 /** An amount of something, in the unit it is counted in. */
 export interface Amount {

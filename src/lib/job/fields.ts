@@ -1,7 +1,5 @@
 import { z } from './zod';
-import { mm, toMm, type Length } from '../measure/length';
-import { minorUnits, money } from '../measure/money';
-import { readLength } from '../measure/read-length';
+import { mm, toMm, type Length, minorUnits, money, readLength } from '../measure';
 
 /*
  * The fields every part of a job is made of. In a file a length is a number of millimetres or a text with its unit

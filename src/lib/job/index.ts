@@ -1,13 +1,55 @@
-export { type BoardKey, type Box, box, type BoxShape, type BoxSpot, type Brace, type Carpet, type Cleats, type Dimension, type Divider, type Driver, type RoundVent, type ShapeOf, type SlotVent, type Vent } from './box/index';
+export {
+	type BoardKey,
+	type Box,
+	box,
+	type BoxShape,
+	type BoxSpot,
+	type Brace,
+	type Carpet,
+	type Cleats,
+	type Dimension,
+	type Divider,
+	type Driver,
+	type RoundVent,
+	type ShapeOf,
+	type SlotVent,
+	type Vent,
+} from './box';
 export { lengthBetween } from './fields';
 export { sawOf } from './in-use';
 export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
-export { type Cover, type Device, type EdgeChoice, type EdgeChoices, type Layer, type OutlineDrawing, type OutlineShape, type Panel, panel, type PanelWindow, type PlacedShape, type Ring, type Zone } from './panel/index';
+export {
+	type Cover,
+	type Device,
+	type EdgeChoice,
+	type EdgeChoices,
+	type Layer,
+	type OutlineDrawing,
+	type OutlineShape,
+	type Panel,
+	panel,
+	type PanelWindow,
+	type PlacedShape,
+	type Ring,
+	type Zone,
+} from './panel';
 export type { PinnedLayout } from './pinned';
-export { type Path, pathText, type Places, placesIn, type Problem, textsIn } from './problems/index';
-export { COLUMNS, type Delimiter, guard, LARGEST_FILE, parseJobText, problemsOf, readJob, readPartsCsv, showHidden, writeCsv, writePartsCsv } from './reading/index';
-export { LABEL_SHEETS, type LabelSheet, shop } from './shop/index';
-export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock/index';
+export { type Path, pathText, type Places, placesIn, type Problem, textsIn } from './problems';
+export {
+	COLUMNS,
+	type Delimiter,
+	guard,
+	LARGEST_FILE,
+	parseJobText,
+	problemsOf,
+	readJob,
+	readPartsCsv,
+	showHidden,
+	writeCsv,
+	writePartsCsv,
+} from './reading';
+export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
+export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
 export { z } from './zod';

@@ -1,12 +1,12 @@
 import { z } from './zod';
-import { box } from './box/box';
+import { box } from './box';
 import { name, note } from './fields';
 import { loosePart } from './loose-part';
-import { panel } from './panel/panel';
+import { panel } from './panel';
 import { pinnedLayout } from './pinned';
-import { shop } from './shop/shop';
-import { stock } from './stock/stock';
-import { VERSION } from './upgrades/upgrade';
+import { shop } from './shop';
+import { stock } from './stock';
+import { VERSION } from './upgrades';
 
 /** Everything one job file holds. */
 export const job = z.strictObject({

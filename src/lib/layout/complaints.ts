@@ -1,9 +1,6 @@
-import { LOOSE } from '../design/loose';
-import type { Part } from '../design/part';
-import type { Job } from '../job/job';
-import type { Places } from '../job/problems/places';
-import type { Path, Problem } from '../job/problems/problem';
-import type { Blank } from '../wrap/blank';
+import { LOOSE, type Part } from '../design';
+import type { Job, Places, Path, Problem } from '../job';
+import type { Blank } from '../wrap';
 import type { BoardLayouts, ClothLayouts } from './layouts';
 
 interface Laid {

@@ -1,4 +1,4 @@
-import type { Length } from '../measure/length';
+import type { Length } from '../measure';
 import type {
 	AuditFault,
 	RollAnswer,
@@ -6,7 +6,7 @@ import type {
 	RouterProblem,
 	SawProblem,
 	SheetsAnswer,
-} from '../nest/types';
+} from '../nest';
 
 /** Where a laid-out sheet comes from, in the words of the rack. */
 export interface SheetSource {

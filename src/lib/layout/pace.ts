@@ -1,4 +1,4 @@
-import type { Search } from '../nest/types';
+import type { Search } from '../nest';
 
 /** Work units of each search of a usual plan: good while the person types; 'keep looking' asks for more. */
 export const EFFORT = 1000;

@@ -1,5 +1,5 @@
-import type { Job } from '../job/job';
-import type { Budget } from '../nest/types';
+import type { Job } from '../job';
+import type { Budget } from '../nest';
 import { EFFORT } from './pace';
 
 /** How far the searches of a plan are. */

@@ -1,4 +1,4 @@
-import type { Rect } from '../geometry/outline';
+import type { Rect } from '../geometry';
 
 /*
  * Can these rectangles be parted by cuts that each run through the whole of what is on the saw? A cut that touches no

@@ -1,4 +1,4 @@
-import type { Length } from '../measure/length';
+import type { Length } from '../measure';
 import type { SheetLayout } from './types';
 
 /** Equal layouts, and how many of their sheets lie on the saw at a time. */

@@ -1,4 +1,4 @@
-import { ticks } from '../measure/length';
+import { ticks } from '../measure';
 import type { Piece, Sheet, SheetLayout } from './types';
 
 /*

@@ -1,7 +1,5 @@
-import { mm, ticks, toMm, snap } from '../measure/length';
-import { boundOf } from './saw/bound';
-import { nestSaw } from './saw/saw';
-import { sawModel } from './saw/model';
+import { mm, ticks, toMm, snap } from '../measure';
+import { boundOf, nestSaw, sawModel } from './saw';
 import type { Budget, Piece, SawProblem, Search, Sheet, SheetsAnswer } from './types';
 
 /*

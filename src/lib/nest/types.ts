@@ -1,5 +1,5 @@
-import type { Length } from '../measure/length';
-import type { Outline, Rect } from '../geometry/outline';
+import type { Length } from '../measure';
+import type { Outline, Rect } from '../geometry';
 
 /** A kind of piece to be cut `count` times. The nest never learns which job it came from. */
 export interface Piece {

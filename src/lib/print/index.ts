@@ -1,11 +1,24 @@
-export { boxDrawings, leanText } from './box/index';
-export { blankDrawings, byRectangles, rollDrawing } from './cloth/index';
-export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing/index';
-export { ownerName } from './lists/index';
+export { boxDrawings, leanText } from './box';
+export { blankDrawings, byRectangles, rollDrawing } from './cloth';
+export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
+export { ownerName } from './lists';
 export { isPdf, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';
-export { panelDrawings } from './panel/index';
-export { drawingSvg } from './pens/index';
-export { sheetDrawing } from './sheet/index';
-export { templateLength } from './templates/index';
-export { ADJUSTED, amountText, buyText, cutKind, type Figures, figuresOn, givesText, packetText, pairTexts, partLabel, type SheetAt, volumeLines } from './wording/index';
+export { panelDrawings } from './panel';
+export { drawingSvg } from './pens';
+export { sheetDrawing } from './sheet';
+export { templateLength } from './templates';
+export {
+	ADJUSTED,
+	amountText,
+	buyText,
+	cutKind,
+	type Figures,
+	figuresOn,
+	givesText,
+	packetText,
+	pairTexts,
+	partLabel,
+	type SheetAt,
+	volumeLines,
+} from './wording';

@@ -1,13 +1,10 @@
 import type { Plan } from '../plan';
-import { cuttingListCsv, orderCsv } from './lists/csv-files';
-import type { Page } from './drawing/drawing';
-import type { Fonts } from './drawing/faces';
-import { labelPages } from './lists/label-pages';
+import { cuttingListCsv, orderCsv, labelPages } from './lists';
+import type { Page, Fonts } from './drawing';
 import { printPack, templatePages } from './pack';
-import { writePdf } from './pens/pdf';
-import { rollDrawing } from './cloth/roll-drawing';
-import { sheetDrawing } from './sheet/drawing';
-import { drawingSvg } from './pens/svg';
+import { writePdf, drawingSvg } from './pens';
+import { rollDrawing } from './cloth';
+import { sheetDrawing } from './sheet';
 
 /** A paper as a file. */
 export interface OutputFile {

@@ -1,23 +1,13 @@
 import type { Plan } from '../plan';
-import { boxPages } from './box/pages';
-import { cautionPages } from './lists/caution-pages';
-import { rollPages } from './cloth/roll-pages';
-import { cuttingListPages } from './sheet/cutting-list-pages';
-import type { Page } from './drawing/drawing';
-import { roundedNote, rulerName } from './wording/figures';
-import { framed, type Leaf, type TitleBlock } from './page/frame';
-import { costPages, orderPages, quotePages } from './lists/money-pages';
-import { panelPages } from './panel/pages';
-import { partsPages } from './lists/parts-pages';
-import { sheetPages } from './sheet/pages';
-import { summaryPages } from './lists/summary-pages';
-import {
-	blankTemplate,
-	partTemplate,
-	templateLeaves,
-	templateOf,
-	templatesOf,
-} from './templates/pages';
+import { boxPages } from './box';
+import { cautionPages, costPages, orderPages, quotePages, partsPages, summaryPages } from './lists';
+import { rollPages } from './cloth';
+import { cuttingListPages, sheetPages } from './sheet';
+import type { Page } from './drawing';
+import { roundedNote, rulerName } from './wording';
+import { framed, type Leaf, type TitleBlock } from './page';
+import { panelPages } from './panel';
+import { blankTemplate, partTemplate, templateLeaves, templateOf, templatesOf } from './templates';
 
 /**
  * The print pack in the order of the work: what it is, what is made, what is cut, what is bought, what it costs. Layouts

@@ -1,4 +1,4 @@
-import { valueAt } from './state/path';
+import { valueAt } from './state';
 
 /** Hands the person a file to keep. */
 export function download(name: string, type: string, content: BlobPart): void {

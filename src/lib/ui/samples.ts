@@ -1,4 +1,4 @@
-import type { JobFile } from '../job/job';
+import type { JobFile } from '../job';
 
 /** The jobs that come with the planner, each fetched when it is opened. */
 const files = import.meta.glob('../../../shared/jobs/*.json', { import: 'default' });

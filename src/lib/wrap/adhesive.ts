@@ -1,4 +1,4 @@
-import type { Need } from '../design/need';
+import type { Need } from '../design';
 import type { Blank } from './blank';
 
 /**

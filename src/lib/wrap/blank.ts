@@ -1,5 +1,5 @@
-import type { Outline, Point } from '../geometry/outline';
-import type { Length } from '../measure/length';
+import type { Outline, Point } from '../geometry';
+import type { Length } from '../measure';
 
 /**
  * A cut or a line marked on the back of a blank. 'fold' lies over the front edge of the board, 'trim' over the knife groove;

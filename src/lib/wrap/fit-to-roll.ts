@@ -1,18 +1,9 @@
-import { boundsOfPoints } from '../geometry/edge';
-import type { Rect } from '../geometry/outline';
-import type { Path, Problem } from '../job/problems/problem';
-import type { Cloth } from '../job/stock/stock';
-import { ticks, type Length, snap } from '../measure/length';
-import { showLength, type Ruler } from '../measure/ruler';
+import { boundsOfPoints, type Rect } from '../geometry';
+import type { Path, Problem, Cloth } from '../job';
+import { ticks, type Length, snap, showLength, type Ruler } from '../measure';
 import type { Blank, BlankMark } from './blank';
 import { stageNote, type Pace } from './stages';
-import {
-	cutAlong,
-	clothParts,
-	wholePiece,
-	type ClothPiece,
-	type SeamLine,
-} from './marks/cut-along';
+import { cutAlong, clothParts, wholePiece, type ClothPiece, type SeamLine } from './marks';
 
 /** The roll a blank has to come off, and how it is seamed when it does not. */
 export interface RollFit {

@@ -1,16 +1,23 @@
-import type { BoxSkin } from '../design/covering';
-import type { Need } from '../design/need';
-import { edgeLength, edgesOf } from '../geometry/edge';
-import type { Carpet } from '../job/box/place';
-import type { Path, Problem } from '../job/problems/problem';
-import type { Cloth } from '../job/stock/stock';
-import { ticks, type Length } from '../measure/length';
+import type { BoxSkin, Need } from '../design';
+import { edgeLength, edgesOf } from '../geometry';
+import type { Carpet, Path, Problem, Cloth } from '../job';
+import { ticks, type Length } from '../measure';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import { bandsOf, type Band } from './box/band';
-import { bandBlank, faceBlank, type BoxCloth } from './box/blanks';
-import { boxFaces, type BoxFace, type BoxFaces } from './box/faces';
-import { edgeEnd, seamed, type EdgeEnd, type SeamSizes } from './box/seams';
+import {
+	bandsOf,
+	type Band,
+	bandBlank,
+	faceBlank,
+	type BoxCloth,
+	boxFaces,
+	type BoxFace,
+	type BoxFaces,
+	edgeEnd,
+	seamed,
+	type EdgeEnd,
+	type SeamSizes,
+} from './box';
 import { fitToRoll, type RollFit } from './fit-to-roll';
 import type { WrapShop } from './wrap-panel';
 

@@ -1,17 +1,12 @@
-import type { Covering } from '../design/covering';
-import type { Need } from '../design/need';
-import type { Path, Problem } from '../job/problems/problem';
-import type { Cloth } from '../job/stock/stock';
-import { type Length, snap } from '../measure/length';
-import { showLength, type Ruler } from '../measure/ruler';
+import type { Covering, Need } from '../design';
+import type { Path, Problem, Cloth } from '../job';
+import { type Length, snap, showLength, type Ruler } from '../measure';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import type { ClothShape } from './marks/cloth-shape';
-import { coveringBlank } from './marks/covering-blank';
+import { type ClothShape, coveringBlank, doubtsOf } from './marks';
 import { fitToRoll } from './fit-to-roll';
 import type { Pace } from './stages';
-import type { Flap } from './girth/flap';
-import { doubtsOf } from './marks/verdicts';
+import type { Flap } from './girth';
 
 /** What the shop and the rack decide about a wrap. */
 export interface WrapShop {

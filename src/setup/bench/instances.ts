@@ -1,8 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ticks } from '../../lib/measure/length';
-import { random, type Random } from '../../lib/nest/random';
-import type { SawProblem, Sheet } from '../../lib/nest/types';
+import { ticks } from '../../lib/measure';
+import { random, type Random, type SawProblem, type Sheet } from '../../lib/nest';
 
 /*
  * Problems to measure on. Ten classes by their published definitions: 1 to 6 of J. O. Berkey, P. Y. Wang, "Two-dimensional

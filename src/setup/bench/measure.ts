@@ -1,8 +1,11 @@
-import { auditSheets } from '../../lib/nest/audit/audit';
-import { packSheets } from '../../lib/nest/router/maxrects';
-import { readyRouter } from '../../lib/nest/router/model';
-import { nestSaw } from '../../lib/nest/saw/saw';
-import type { SawProblem, SheetsAnswer } from '../../lib/nest/types';
+import {
+	auditSheets,
+	packSheets,
+	readyRouter,
+	nestSaw,
+	type SawProblem,
+	type SheetsAnswer,
+} from '../../lib/nest';
 
 /** How long one instance may take: seconds, or units of effort, whichever ends first. */
 export interface Allowance {

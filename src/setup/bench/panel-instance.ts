@@ -1,10 +1,7 @@
-import { bounds } from '../../lib/geometry/extent';
-import type { Outline } from '../../lib/geometry/outline';
-import { moved } from '../../lib/geometry/turn';
-import { job as jobSchema, type Job, type JobFile } from '../../lib/job/job';
-import { mm, ticks } from '../../lib/measure/length';
-import { random } from '../../lib/nest/random';
-import type { RollPiece, RollProblem } from '../../lib/nest/types';
+import { bounds, type Outline, moved } from '../../lib/geometry';
+import { job as jobSchema, type Job, type JobFile } from '../../lib/job';
+import { mm, ticks } from '../../lib/measure';
+import { random, type RollPiece, type RollProblem } from '../../lib/nest';
 
 type PanelFile = NonNullable<JobFile['panels']>[number];
 type LayerFile = NonNullable<PanelFile['layers']>[number];

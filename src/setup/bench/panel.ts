@@ -1,10 +1,8 @@
-import { planPanel } from '../../lib/design/panel/plan-panel';
-import type { Job } from '../../lib/job/job';
-import { wrapShop } from '../../lib/layout/rolls/cloth-blanks';
-import { auditRoll } from '../../lib/nest/audit/roll';
-import { nestRoll } from '../../lib/nest/roll/roll';
-import type { RollProblem } from '../../lib/nest/types';
-import { wrapCovering } from '../../lib/wrap/wrap-panel';
+import { planPanel } from '../../lib/design';
+import type { Job } from '../../lib/job';
+import { wrapShop } from '../../lib/layout';
+import { auditRoll, nestRoll, type RollProblem } from '../../lib/nest';
+import { wrapCovering } from '../../lib/wrap';
 import type { Note } from './families';
 import { now } from './measure';
 import { layeredPanel, thirtyBlanks } from './panel-instance';

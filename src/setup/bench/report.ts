@@ -1,5 +1,4 @@
-import type { GrowthRow, BenchTable, UseRow } from './families';
-import { growthPower } from './families';
+import { type GrowthRow, type BenchTable, type UseRow, growthPower } from './families';
 
 /** A table in plain text that is also a table where text is set. */
 function grid(head: readonly string[], rows: readonly (readonly string[])[]): string {

@@ -1,8 +1,7 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { ticks, snap } from '../../lib/measure/length';
-import { random } from '../../lib/nest/random';
-import type { RollProblem } from '../../lib/nest/types';
+import { ticks, snap } from '../../lib/measure';
+import { random, type RollProblem } from '../../lib/nest';
 
 /** One strip to fill: rectangles as `across` x `along`, and the shortest length known. */
 export interface StripInstance {

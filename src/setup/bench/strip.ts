@@ -1,15 +1,22 @@
 import { join } from 'node:path';
-import { ticks } from '../../lib/measure/length';
-import { auditRoll } from '../../lib/nest/audit/roll';
-import { packSheets } from '../../lib/nest/router/maxrects';
-import { nestRoll } from '../../lib/nest/roll/roll';
-import { readyRouter } from '../../lib/nest/router/model';
-import type { RollAnswer, RollProblem } from '../../lib/nest/types';
+import { ticks } from '../../lib/measure';
+import {
+	auditRoll,
+	packSheets,
+	nestRoll,
+	readyRouter,
+	type RollAnswer,
+	type RollProblem,
+} from '../../lib/nest';
 import type { Note } from './families';
-import { PACKER_WAYS } from './measure';
-import type { Allowance } from './measure';
-import { madeStrips, publishedStrips, scaleOf, stripProblem } from './strip-instances';
-import type { StripInstance } from './strip-instances';
+import { PACKER_WAYS, type Allowance } from './measure';
+import {
+	madeStrips,
+	publishedStrips,
+	scaleOf,
+	stripProblem,
+	type StripInstance,
+} from './strip-instances';
 
 /** One family of strips: means of length over the best known. */
 export interface StripRow {

@@ -1,10 +1,10 @@
-import type { Outline } from '../../geometry/outline';
-import type { Problem } from '../../job/problems/problem';
-import type { Length } from '../../measure/length';
+import type { Outline } from '../../geometry';
+import type { Problem } from '../../job';
+import type { Length } from '../../measure';
 import type { BoxSkin } from '../covering';
 import type { Need } from '../need';
 import type { Part } from '../part';
-import type { Frame, Solid } from './solid/solid';
+import type { Frame, Solid } from './solid';
 
 /** All that is worked out of one box. */
 export interface BoxPlan {

@@ -1,7 +1,4 @@
-import type { Path } from '../../job/problems/problem';
-import type { Box } from '../../job/box/box';
-import type { BoardKey } from '../../job/box/fields';
-import type { Material } from '../../job/stock/stock';
+import type { Path, Box, BoardKey, Material } from '../../job';
 import type { ProblemLog } from '../problem-log';
 
 /** Looks up the boards a box asks for and tells once what is not on the rack. */

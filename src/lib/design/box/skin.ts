@@ -1,13 +1,10 @@
-import type { Outline, Point } from '../../geometry/outline';
-import { snap } from '../../measure/length';
+import type { Outline, Point } from '../../geometry';
+import { snap } from '../../measure';
 import type { BoxSkin, SkinFace } from '../covering';
-import { boardName, type Board, type Hole } from './board/board';
-import { cornerAt } from './solid/section';
-import type { SweptSection } from './shell/swept-section';
-import { flat, raised } from './solid/solid';
-import type { Six } from './solid/six';
-import type { TaperedShell } from './tapered/tapered';
-import type { Point3 } from './solid/vec';
+import { boardName, type Board, type Hole } from './board';
+import { cornerAt, flat, raised, type Six, type Point3 } from './solid';
+import type { SweptSection } from './shell';
+import type { TaperedShell } from './tapered';
 
 /**
  * The outside of a swept box, ready to be covered. The faces that go round follow each other from the first one up the front,

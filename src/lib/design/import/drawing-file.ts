@@ -1,5 +1,5 @@
-import type { EdgeRun } from '../../geometry/shaping/chain';
-import type { Complaint } from '../shape/drawn';
+import type { EdgeRun } from '../../geometry';
+import type { Complaint } from '../shape';
 
 /** What was found in a drawing, in the drawing's own unit, y up. */
 export interface DrawingFile {

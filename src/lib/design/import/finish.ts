@@ -1,13 +1,20 @@
-import { chain } from '../../geometry/shaping/chain';
-import { area, bounds } from '../../geometry/extent';
-import { edgeLength, edgesOf } from '../../geometry/edge';
-import type { Corner, Outline } from '../../geometry/outline';
-import { tidy, type Tidied } from '../../geometry/shaping/tidy';
-import { corner, moved, scaled } from '../../geometry/turn';
-import type { OutlineShape } from '../../job/panel/outline';
-import { TICKS_PER_MM } from '../../measure/length';
-import { drawn, type Complaint, type Drawn, type Undrawn } from '../shape/drawn';
-import { inMm } from '../shape/words';
+import {
+	chain,
+	area,
+	bounds,
+	edgeLength,
+	edgesOf,
+	type Corner,
+	type Outline,
+	tidy,
+	type Tidied,
+	corner,
+	moved,
+	scaled,
+} from '../../geometry';
+import type { OutlineShape } from '../../job';
+import { TICKS_PER_MM } from '../../measure';
+import { drawn, type Complaint, type Drawn, type Undrawn, inMm } from '../shape';
 import { check, stop, type DrawingFile } from './drawing-file';
 
 /** What a person states of a drawing. */

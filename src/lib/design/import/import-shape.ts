@@ -1,9 +1,9 @@
-import type { OutlineShape } from '../../job/panel/outline';
-import type { Drawn, Undrawn } from '../shape/drawn';
-import { readDxf } from './dxf/dxf';
+import type { OutlineShape } from '../../job';
+import type { Drawn, Undrawn } from '../shape';
+import { readDxf } from './dxf';
 import { finishShape, type Stated } from './finish';
 import { readPasted } from './pasted';
-import { readSvg } from './svg/svg';
+import { readSvg } from './svg';
 import { tracedShape } from './traced';
 
 export type Imported = Extract<OutlineShape, { kind: 'svg' | 'dxf' | 'pasted' | 'traced' }>;

@@ -1,4 +1,4 @@
-import { corner } from '../../geometry/turn';
+import { corner } from '../../geometry';
 import { nothingRead, type DrawingFile } from './drawing-file';
 
 /**

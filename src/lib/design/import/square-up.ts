@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry/outline';
+import type { Point } from '../../geometry';
 
 /*
  * A sheet of paper of known size lies in a photograph; its four corners fix how the plane of the template was seen, and

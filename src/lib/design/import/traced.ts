@@ -1,10 +1,7 @@
-import { bounds } from '../../geometry/extent';
-import { moved } from '../../geometry/turn';
-import { snapPoint } from '../../geometry/vector';
-import type { OutlineShape } from '../../job/panel/outline';
-import { TICKS_PER_MM } from '../../measure/length';
-import { refused, type Complaint, type Drawn, type Undrawn } from '../shape/drawn';
-import { cutCorners } from '../shape/shape-numbers';
+import { bounds, moved, snapPoint } from '../../geometry';
+import type { OutlineShape } from '../../job';
+import { TICKS_PER_MM } from '../../measure';
+import { refused, type Complaint, type Drawn, type Undrawn, cutCorners } from '../shape';
 import { check, stop } from './drawing-file';
 import { knownFault } from './finish';
 import { squareUp, type PhotographedPaper } from './square-up';

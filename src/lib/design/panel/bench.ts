@@ -1,11 +1,7 @@
-import type { Path } from '../../job/problems/problem';
-import type { Job } from '../../job/job';
-import type { Panel } from '../../job/panel/panel';
-import type { Cloth, Material } from '../../job/stock/stock';
-import { snap } from '../../measure/length';
-import { showLength } from '../../measure/ruler';
+import type { Path, Job, Panel, Cloth, Material } from '../../job';
+import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
-import type { Complaint } from '../shape/drawn';
+import type { Complaint } from '../shape';
 
 /** What one panel is planned with: what was asked, the rack, and where trouble is written down. */
 export interface Bench {

@@ -1,8 +1,6 @@
-import type { Outline, Point, Rect } from '../../geometry/outline';
-import type { EdgeChoice } from '../../job/panel/edge';
-import type { Device, Zone } from '../../job/panel/device';
-import type { Layer } from '../../job/panel/layer';
-import type { Length } from '../../measure/length';
+import type { Outline, Point, Rect } from '../../geometry';
+import type { EdgeChoice, Device, Zone, Layer } from '../../job';
+import type { Length } from '../../measure';
 
 /*
  * The figures of a panel, all in one frame: seen from the front, x right, y up, the frame its opening was given in. Heights

@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problems/problem';
+import type { Problem } from '../../job';
 import type { Covering } from '../covering';
 import type { Need } from '../need';
 import type { Part } from '../part';

@@ -1,27 +1,32 @@
-import type { Path } from '../../job/problems/problem';
-import type { Job } from '../../job/job';
-import type { Panel } from '../../job/panel/panel';
-import { ticks } from '../../measure/length';
-import { panelAssembly } from './report/assembly';
+import type { Path, Job, Panel } from '../../job';
+import { ticks } from '../../measure';
+import { panelAssembly, needsOf, leftHand, rightCovering, rightPart } from './report';
 import { benchFor, materialOf, clothOf, complain, type Bench } from './bench';
-import { coverFigures } from './fittings/covers';
-import { checkDevices, deviceFigures, drillsOf } from './fittings/devices';
-import { drawShape } from './fit/draw-shape';
+import {
+	coverFigures,
+	checkDevices,
+	deviceFigures,
+	drillsOf,
+	fixingFigure,
+	checkGroove,
+	grooveFigure,
+	grooveSize,
+	type GrooveObstacle,
+	hingeFigures,
+	hingeLeaves,
+} from './fittings';
+import { drawShape, fitPanel, windowFigures } from './fit';
 import type { Fit, GrooveFigure, PanelDetail } from './figures';
-import { fitPanel } from './fit/fit';
-import { fixingFigure } from './fittings/fixings';
-import { checkGroove, grooveFigure, grooveSize, type GrooveObstacle } from './fittings/groove';
-import { hingeFigures, hingeLeaves } from './fittings/hinges';
-import { layerFigures } from './layers/layers';
-import { needsOf } from './report/needs';
+import {
+	layerFigures,
+	panelParts,
+	ringFigures,
+	coveringsOf,
+	checkLies,
+	checkZones,
+	zoneFigures,
+} from './layers';
 import type { PanelPlan } from './panel-plan';
-import { leftHand, rightCovering, rightPart } from './report/pair';
-import { panelParts } from './layers/pieces';
-import { ringFigures } from './layers/rings';
-import { coveringsOf } from './layers/surfaces';
-import { checkLies } from './layers/lies';
-import { windowFigures } from './fit/windows';
-import { checkZones, zoneFigures } from './layers/zones';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 

@@ -1,6 +1,4 @@
-import { reversed, mirrorOrder } from '../../geometry/turn';
-import { area } from '../../geometry/extent';
-import type { Outline } from '../../geometry/outline';
+import { reversed, mirrorOrder, area, type Outline } from '../../geometry';
 
 /** A complaint without a place: what is wrong and what would be right. */
 export interface Complaint {

@@ -1,11 +1,19 @@
-import { arcsAlong, ellipse } from '../../geometry/shaping/curve';
-import { bulgeThrough } from '../../geometry/arc';
-import { distance } from '../../geometry/vector';
-import { cutCorner, takenBy, type CornerCut } from '../../geometry/shaping/round-corner';
-import { corner } from '../../geometry/turn';
-import { circle, rectangle } from '../../geometry/shaping/tidy';
-import type { Corner, Outline, Point } from '../../geometry/outline';
-import type { OutlineShape } from '../../job/panel/outline';
+import {
+	arcsAlong,
+	ellipse,
+	bulgeThrough,
+	distance,
+	cutCorner,
+	takenBy,
+	type CornerCut,
+	corner,
+	circle,
+	rectangle,
+	type Corner,
+	type Outline,
+	type Point,
+} from '../../geometry';
+import type { OutlineShape } from '../../job';
 import { drawn, refused, upright, type Drawn, type Undrawn } from './drawn';
 import { inMm } from './words';
 

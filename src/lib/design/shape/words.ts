@@ -1,4 +1,4 @@
-import { toMm } from '../../measure/length';
+import { toMm } from '../../measure';
 
 /** Ticks as millimetres to a tenth, for outlines, which are checked before anybody's ruler is known. */
 export function inMm(n: number): string {

@@ -1,5 +1,5 @@
 import { arcOfEdge, headingAt, type Edge } from '../edge';
-import { circleCircle, lineCircle, lineLine, type Circle, type Line } from '../meeting/meet';
+import { circleCircle, lineCircle, lineLine, type Circle, type Line } from '../meeting';
 import type { Point } from '../outline';
 import { cross, distance, dot, leftOf, minus, plus, times, unit } from '../vector';
 

@@ -1,5 +1,5 @@
 import { bulgeOf } from '../arc';
-import { crossings, type Crossing } from '../meeting/crossing';
+import { crossings, type Crossing } from '../meeting';
 import { edgesOf, type Edge } from '../edge';
 import { area } from '../extent';
 import type { Corner, Outline, Point } from '../outline';

@@ -1,6 +1,6 @@
 import { z } from '../zod';
 import { degreesField, position, size } from '../fields';
-import { drawing } from '../panel/outline';
+import { drawing } from '../panel';
 
 /*
  * The forms a box takes. All but 'tapered' are a side profile swept along the width; the profile is seen from the right

@@ -2,8 +2,7 @@ import { doubles } from './doubles';
 import { unknownMarks } from './marks';
 import { oddStock, usableSaws } from './stock';
 import type { Job } from '../job';
-import { leaveOut, pathInFile, type Sources } from '../problems/leave-out';
-import type { Problem } from '../problems/problem';
+import { leaveOut, pathInFile, type Sources, type Problem } from '../problems';
 
 /** In this order, since what one leaves out the next must not count on. */
 const CHECKS: readonly ((job: Job) => Problem[])[] = [doubles, oddStock, unknownMarks];

@@ -1,5 +1,5 @@
 import type { Job } from '../job';
-import type { Problem, Path } from '../problems/problem';
+import type { Problem, Path } from '../problems';
 
 interface Marked {
 	readonly path: Path;

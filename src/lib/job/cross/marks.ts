@@ -1,7 +1,6 @@
 import type { Job } from '../job';
-import { LABEL_SHEETS } from '../shop/label-sheets';
-import type { Problem, Path } from '../problems/problem';
-import { nearest } from '../problems/nearest';
+import { LABEL_SHEETS } from '../shop';
+import { type Problem, type Path, nearest } from '../problems';
 
 type Shelf = 'materials' | 'cloths';
 

@@ -1,9 +1,8 @@
-import { mm, toMm } from '../../measure/length';
+import { mm, toMm } from '../../measure';
 import type { Job } from '../job';
-import type { Problem, Path } from '../problems/problem';
-import type { Saw } from '../shop/shop';
-import type { Cloth, Material, Roll } from '../stock/stock';
-import { offNominal } from '../stock/thickness';
+import type { Problem, Path } from '../problems';
+import type { Saw } from '../shop';
+import { type Cloth, type Material, type Roll, offNominal } from '../stock';
 
 /** Figures of the rack and the saws that contradict each other. */
 export function oddStock({ stock, shop }: Job): Problem[] {

@@ -1,4 +1,3 @@
-export { crossCheck } from '../cross/cross';
 export { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources } from './leave-out';
 export { nearest } from './nearest';
 export { type Places, placesIn } from './places';

@@ -1,11 +1,8 @@
-import { toMm } from '../../measure/length';
-import { readLength } from '../../measure/read-length';
-import type { Hand } from '../../measure/reading';
+import { toMm, readLength, type Hand } from '../../measure';
 import { readCsv, unguarded, writeCsv, type CsvRow, type Delimiter } from './csv';
 import { problemsOf } from './issue-words';
 import { loosePart, type LoosePart } from '../loose-part';
-import { nearest } from '../problems/nearest';
-import type { Path, Problem } from '../problems/problem';
+import { nearest, type Path, type Problem } from '../problems';
 import type { z } from '../zod';
 
 /** A listed part as a job file holds it. */

@@ -1,4 +1,4 @@
-import type { Problem, Path } from '../problems/problem';
+import type { Problem, Path } from '../problems';
 
 /** Far past any real job; a file beyond them is broken or made to do harm. */
 const DEEPEST = 40;

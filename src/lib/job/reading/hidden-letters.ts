@@ -1,5 +1,4 @@
-import type { Path, Problem } from '../problems/problem';
-import { textsIn } from '../problems/texts';
+import { type Path, type Problem, textsIn } from '../problems';
 
 /*
  * Letters nobody sees: control characters, which move a terminal's cursor or colour it; line and paragraph separators; and

@@ -1,6 +1,5 @@
 import { z } from '../zod';
-import { nearest } from '../problems/nearest';
-import type { Problem, Path } from '../problems/problem';
+import { nearest, type Problem, type Path } from '../problems';
 import { inside, knownKeys, schemaAt, valueAt } from './schema-walk';
 
 export type Issue = z.core.$ZodIssue;

@@ -1,4 +1,4 @@
-import { crossCheck } from '../cross/cross';
+import { crossCheck } from '../cross';
 import { inCurrency } from '../fields';
 import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';
@@ -11,11 +11,12 @@ import {
 	removeField,
 	shorten,
 	type Sources,
-} from '../problems/leave-out';
-import type { Path, Problem } from '../problems/problem';
+	type Path,
+	type Problem,
+} from '../problems';
 import { valueAt } from './schema-walk';
-import { CURRENCY } from '../shop/shop';
-import { upgrade } from '../upgrades/upgrade';
+import { CURRENCY } from '../shop';
+import { upgrade } from '../upgrades';
 
 /** What was read of a file: a job that can be planned, and all that is wrong with the file. */
 export interface ReadJob {

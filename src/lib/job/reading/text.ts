@@ -1,6 +1,6 @@
 import { showHidden } from './hidden-letters';
 import { jsonFault } from './json-fault';
-import type { Problem } from '../problems/problem';
+import type { Problem } from '../problems';
 import { endOfQuoted, QUOTE } from './quoted';
 import { heldTwice } from './twice';
 

@@ -1,5 +1,5 @@
 import { showHidden } from './hidden-letters';
-import type { Problem } from '../problems/problem';
+import type { Problem } from '../problems';
 import { endOfQuoted, QUOTE } from './quoted';
 
 /** Named in full up to here; a file made by a broken program may hold thousands. */

@@ -1,4 +1,4 @@
-import { mm, toMm, type Length } from '../../measure/length';
+import { mm, toMm, type Length } from '../../measure';
 import type { Material } from './stock';
 
 interface Band {

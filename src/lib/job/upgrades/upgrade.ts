@@ -1,5 +1,5 @@
 import { from0 } from './upgrade-0';
-import type { Problem } from '../problems/problem';
+import type { Problem } from '../problems';
 
 /** One step up: takes the file as the version before wrote it. Never throws, whatever stands in the file. */
 type Upgrade = (old: Record<string, unknown>) => Record<string, unknown>;

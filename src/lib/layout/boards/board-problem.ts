@@ -1,9 +1,7 @@
-import type { Part } from '../../design/part';
-import type { Job } from '../../job/job';
-import type { Material } from '../../job/stock/stock';
-import type { Piece } from '../../nest/types';
+import type { Part } from '../../design';
+import { type Job, type Material, sawOf } from '../../job';
+import type { Piece } from '../../nest';
 import type { BoardLayouts } from '../layouts';
-import { sawOf } from '../../job/in-use';
 import { sheetStock } from './sheet-stock';
 
 /** Parts of one material as the nest sees them: sizes, counts and the turns that the grain leaves. */

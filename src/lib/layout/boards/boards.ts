@@ -1,9 +1,14 @@
-import type { Part } from '../../design/part';
-import type { Job } from '../../job/job';
-import { auditSheets } from '../../nest/audit/audit';
-import { nestRouter } from '../../nest/router/router';
-import { nestSaw } from '../../nest/saw/saw';
-import type { Budget, Search, SheetLayout, SheetsAnswer } from '../../nest/types';
+import type { Part } from '../../design';
+import type { Job } from '../../job';
+import {
+	auditSheets,
+	nestRouter,
+	nestSaw,
+	type Budget,
+	type Search,
+	type SheetLayout,
+	type SheetsAnswer,
+} from '../../nest';
 import { boardProblem } from './board-problem';
 import type { BoardLayouts, SheetSource } from '../layouts';
 import { pursue, type Watch } from '../pace';

@@ -1,6 +1,6 @@
-import type { Job, JobFile } from '../../job/job';
-import { toMm } from '../../measure/length';
-import type { Cut, Gives, SheetLayout } from '../../nest/types';
+import type { Job, JobFile } from '../../job';
+import { toMm } from '../../measure';
+import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';

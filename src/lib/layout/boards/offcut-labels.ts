@@ -1,4 +1,4 @@
-import type { Job } from '../../job/job';
+import type { Job } from '../../job';
 import type { BoardLayouts } from '../layouts';
 
 /**

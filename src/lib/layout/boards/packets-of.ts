@@ -1,6 +1,5 @@
-import type { Job } from '../../job/job';
-import { packets } from '../../nest/packets';
-import { sawOf } from '../../job/in-use';
+import { type Job, sawOf } from '../../job';
+import { packets } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 
 /** Sheets that lie on the saw together: indexes of their layouts, the lowest first. */

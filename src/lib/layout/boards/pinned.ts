@@ -1,7 +1,5 @@
-import type { Job } from '../../job/job';
-import type { PinnedLayout } from '../../job/pinned';
-import { withPinned } from '../../nest/pinned';
-import type { Piece, Placed, Sheet, SheetLayout } from '../../nest/types';
+import type { Job, PinnedLayout } from '../../job';
+import { withPinned, type Piece, type Placed, type Sheet, type SheetLayout } from '../../nest';
 
 /*
  * Pinned layouts were printed or cut: they stay as they are, and only the rest is planned. Their parts are taken off the

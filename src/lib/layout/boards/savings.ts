@@ -1,9 +1,7 @@
-import type { Part } from '../../design/part';
-import type { Job } from '../../job/job';
-import { mm, ticks } from '../../measure/length';
-import { money, type Money } from '../../measure/money';
-import { nearMisses, type NearMiss } from '../../nest/savings';
-import type { Budget, Sheet } from '../../nest/types';
+import type { Part } from '../../design';
+import type { Job } from '../../job';
+import { mm, ticks, money, type Money } from '../../measure';
+import { nearMisses, type NearMiss, type Budget, type Sheet } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { pursue, type Watch } from '../pace';
 

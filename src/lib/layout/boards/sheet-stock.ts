@@ -1,8 +1,6 @@
-import type { Job } from '../../job/job';
-import type { StockSheet as StockSheet } from '../../job/stock/stock';
-import { ticks } from '../../measure/length';
-import type { Sheet } from '../../nest/types';
-import { sawOf } from '../../job/in-use';
+import { type Job, type StockSheet, sawOf } from '../../job';
+import { ticks } from '../../measure';
+import type { Sheet } from '../../nest';
 import type { SheetSource } from '../layouts';
 
 /*

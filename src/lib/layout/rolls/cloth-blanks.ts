@@ -1,19 +1,8 @@
-import type { BoxPlan } from '../../design/box/box-plan';
-import type { Covering } from '../../design/covering';
-import type { Need } from '../../design/need';
-import type { PanelPlan } from '../../design/panel/panel-plan';
-import type { Box } from '../../job/box/box';
-import type { Job } from '../../job/job';
-import type { Places } from '../../job/problems/places';
-import type { Path, Problem } from '../../job/problems/problem';
-import type { Cloth } from '../../job/stock/stock';
-import { mm, ticks, toMm, type Length } from '../../measure/length';
-import { money, type Money } from '../../measure/money';
-import type { Budget } from '../../nest/types';
-import type { Blank } from '../../wrap/blank';
-import { paceOf } from '../../wrap/stages';
-import { wrapBox, type BoxWay } from '../../wrap/wrap-box';
-import { wrapCovering, type WrapShop } from '../../wrap/wrap-panel';
+import type { BoxPlan, Covering, Need, PanelPlan } from '../../design';
+import type { Box, Job, Places, Path, Problem, Cloth } from '../../job';
+import { mm, ticks, toMm, type Length, money, type Money } from '../../measure';
+import type { Budget } from '../../nest';
+import { type Blank, paceOf, wrapBox, type BoxWay, wrapCovering, type WrapShop } from '../../wrap';
 import { pullCloth } from './rolls';
 
 /** One way to carpet a box, with what it takes if the box were the only thing on the roll. */

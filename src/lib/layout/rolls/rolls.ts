@@ -1,10 +1,14 @@
-import type { Job } from '../../job/job';
-import type { Cloth, Roll } from '../../job/stock/stock';
-import { ticks, type Length } from '../../measure/length';
-import { auditRoll } from '../../nest/audit/roll';
-import { nestRoll } from '../../nest/roll/roll';
-import type { Budget, RollAnswer, RollPiece, RollProblem } from '../../nest/types';
-import type { Blank } from '../../wrap/blank';
+import type { Job, Cloth, Roll } from '../../job';
+import { ticks, type Length } from '../../measure';
+import {
+	auditRoll,
+	nestRoll,
+	type Budget,
+	type RollAnswer,
+	type RollPiece,
+	type RollProblem,
+} from '../../nest';
+import type { Blank } from '../../wrap';
 import type { ClothLayouts, RollLayout } from '../layouts';
 import { pursue, type Watch } from '../pace';
 

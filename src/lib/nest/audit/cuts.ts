@@ -1,4 +1,4 @@
-import type { Rect } from '../../geometry/outline';
+import type { Rect } from '../../geometry';
 import type { AuditFault, Cut, Gives, SawProblem, Sheet, SheetLayout } from '../types';
 
 /*

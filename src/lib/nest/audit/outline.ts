@@ -1,10 +1,16 @@
-import { commonArea } from '../../geometry/shaping/clip';
-import { bounds, perimeter } from '../../geometry/extent';
-import { flatten } from '../../geometry/flatten';
-import type { Outline, Point, Rect } from '../../geometry/outline';
-import { orient } from '../../geometry/orient';
-import { rectangle } from '../../geometry/shaping/tidy';
-import { moved, turned } from '../../geometry/turn';
+import {
+	commonArea,
+	bounds,
+	perimeter,
+	flatten,
+	type Outline,
+	type Point,
+	type Rect,
+	orient,
+	rectangle,
+	moved,
+	turned,
+} from '../../geometry';
 import type { AuditFault, Placed } from '../types';
 
 /** Arcs are judged by chords that lie inside the true outline by no more than this, ticks: 0.005 mm. */

@@ -1,5 +1,4 @@
-import { stepOf } from './kinds';
-import type { RollDeck } from './kinds';
+import { stepOf, type RollDeck } from './kinds';
 
 /** How many thresholds of the widths are tried; each costs one pass over the kinds. */
 const THRESHOLDS = 40;

@@ -1,11 +1,7 @@
-import { ticks } from '../../measure/length';
-import { auditOutlines } from '../audit/outline';
-import { searchFree } from '../shapes/free-roll';
-import type { FreeState } from '../shapes/free-roll';
-import { readyShapes } from '../shapes/free-shape';
-import type { FreeKind } from '../shapes/free-shape';
-import { readyRoll } from './kinds';
-import type { Unplaced } from './kinds';
+import { ticks } from '../../measure';
+import { auditOutlines } from '../audit';
+import { searchFree, type FreeState, readyShapes, type FreeKind } from '../shapes';
+import { readyRoll, type Unplaced } from './kinds';
 import type { Budget, Placed, RollAnswer, RollProblem } from '../types';
 
 interface Answered {

@@ -1,10 +1,8 @@
-import { ticks } from '../../measure/length';
+import { ticks } from '../../measure';
 import { rollBound } from './bound';
 import { layOutlines } from './outline';
-import { readyRoll } from './kinds';
-import type { RollDeck } from './kinds';
-import { searchRoll } from './search';
-import type { DeckLayout, RollState } from './search';
+import { readyRoll, type RollDeck } from './kinds';
+import { searchRoll, type DeckLayout, type RollState } from './search';
 import type { Budget, Placed, RollAnswer, RollProblem, Search } from '../types';
 
 /** Share of the budget for rectangles when outlines are laid: a good start, and an answer at once. */

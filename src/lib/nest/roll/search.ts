@@ -1,9 +1,7 @@
-import { random } from '../random';
-import type { Random } from '../random';
+import { random, type Random } from '../random';
 import { raisedBound, rollBound } from './bound';
 import type { RollDeck } from './kinds';
-import { Skyline } from './skyline';
-import type { Laid, Mode } from './skyline';
+import { Skyline, type Laid, type Mode } from './skyline';
 import type { Budget } from '../types';
 
 /** Blanks looked at for one unit of work: measured, about 10 microseconds on a desk computer. */

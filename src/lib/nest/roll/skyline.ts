@@ -1,5 +1,4 @@
-import { sideAt, startAt } from './kinds';
-import type { Orientation, RollDeck } from './kinds';
+import { sideAt, startAt, type Orientation, type RollDeck } from './kinds';
 
 /** Two ways to judge how well a blank fits the lowest ledge; neither is best on all jobs, so both are tried. */
 export type Mode = 1 | 2;

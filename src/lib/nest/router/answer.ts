@@ -1,7 +1,6 @@
-import { ticks } from '../../measure/length';
+import { ticks } from '../../measure';
 import { offcutsOf } from './free-rects';
-import { planCost } from './model';
-import type { RouterModel, RouterPlan, RouterSheet } from './model';
+import { planCost, type RouterModel, type RouterPlan, type RouterSheet } from './model';
 import type { Placed, SheetLayout, SheetsAnswer } from '../types';
 
 /** A plan told as an answer: copies numbered from the first sheet on, positions from the corner of the whole sheet. */

@@ -1,8 +1,5 @@
-import { boundOf } from '../saw/bound';
-import { isCheaper } from './model';
-import type { RouterModel, RouterPlan, RouterSheet } from './model';
-import { nestSaw } from '../saw/saw';
-import { sawModel } from '../saw/model';
+import { boundOf, nestSaw, sawModel } from '../saw';
+import { isCheaper, type RouterModel, type RouterPlan, type RouterSheet } from './model';
 import type { Budget, Piece, Placed, SawProblem, SheetLayout, SheetsAnswer } from '../types';
 
 /*

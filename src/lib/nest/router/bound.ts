@@ -1,4 +1,4 @@
-import { area } from '../../geometry/extent';
+import { area } from '../../geometry';
 import type { Piece } from '../types';
 import type { RouterModel } from './model';
 

@@ -1,7 +1,13 @@
-import { PACKER_MODES, packSheets } from './maxrects';
-import type { PackerMode } from './maxrects';
-import { fits, isCheaper, isLesser, laidOn } from './model';
-import type { RouterModel, RouterPlan, RouterSheet } from './model';
+import { PACKER_MODES, packSheets, type PackerMode } from './maxrects';
+import {
+	fits,
+	isCheaper,
+	isLesser,
+	laidOn,
+	type RouterModel,
+	type RouterPlan,
+	type RouterSheet,
+} from './model';
 
 /** Past this many pieces only the first modes are tried at the start: the packer's time grows with the square. */
 const MANY = 400;

@@ -1,4 +1,4 @@
-import type { Rect } from '../../geometry/outline';
+import type { Rect } from '../../geometry';
 
 /** No more offcuts than this are named on one sheet. */
 const MOST = 4;

@@ -1,6 +1,5 @@
 import { MaxRectsPacker } from 'maxrects-packer/dist/maxrects-packer.mjs';
-import { fits } from './model';
-import type { RouterModel, RouterSheet, RouterSpot } from './model';
+import { fits, type RouterModel, type RouterSheet, type RouterSpot } from './model';
 
 /*
  * The one file the free rectangle packer enters through. It is given sizes that already hold the bit, so its own padding

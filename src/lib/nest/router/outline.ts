@@ -1,12 +1,23 @@
-import { auditOutlines } from '../audit/outline';
-import { fillColumns } from '../shapes/free-columns';
-import type { Strip } from '../shapes/free-columns';
-import { columnOf, firstOrders } from '../shapes/free-roll';
-import { readyShapes } from '../shapes/free-shape';
-import type { FreeKind, FreePiece, FreeShape } from '../shapes/free-shape';
+import { auditOutlines } from '../audit';
+import {
+	fillColumns,
+	type Strip,
+	columnOf,
+	firstOrders,
+	readyShapes,
+	type FreeKind,
+	type FreePiece,
+	type FreeShape,
+} from '../shapes';
 import { random } from '../random';
-import { isCheaper, isLesser } from './model';
-import type { RouterModel, RouterPlan, RouterSheet, RouterSpot } from './model';
+import {
+	isCheaper,
+	isLesser,
+	type RouterModel,
+	type RouterPlan,
+	type RouterSheet,
+	type RouterSpot,
+} from './model';
 import type { Budget, Piece } from '../types';
 
 /** Work of the column filler for one unit, as in the roll search. */

@@ -1,8 +1,7 @@
 import { routerAnswer } from './answer';
 import { outlineBound } from './bound';
 import { firstPlans } from './first-layout';
-import { isCheaper, planCost, readyRouter } from './model';
-import type { RouterModel, RouterPlan } from './model';
+import { isCheaper, planCost, readyRouter, type RouterModel, type RouterPlan } from './model';
 import { fillOutlines, hasShapes } from './outline';
 import { sawBound, sawPlans } from './as-saw';
 import { improvePlan } from './window';

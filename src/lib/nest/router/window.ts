@@ -1,9 +1,15 @@
-import { random } from '../random';
-import type { Random } from '../random';
-import type { RollDeck } from '../roll/kinds';
-import { Skyline } from '../roll/skyline';
-import { fits, isCheaper, isLesser, planCost } from './model';
-import type { RouterModel, RouterPlan, RouterSheet, RouterSpot } from './model';
+import { random, type Random } from '../random';
+import { type RollDeck, Skyline } from '../roll';
+import {
+	fits,
+	isCheaper,
+	isLesser,
+	planCost,
+	type RouterModel,
+	type RouterPlan,
+	type RouterSheet,
+	type RouterSpot,
+} from './model';
 import type { Budget } from '../types';
 
 /** Blanks looked at for one unit of work, as in the roll search. */

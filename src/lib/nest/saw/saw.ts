@@ -1,13 +1,18 @@
 import { areaBound, boundOf } from './bound';
-import { limitsOf } from './cutting/cut-plan';
-import { Finishing } from './search/finishing';
-import { better, firstLayout, moreFirstLayouts } from './search/first-layout';
-import { RuinAndRecreate } from './search/ruin-and-recreate';
-import type { LayoutSnapshot } from './search/partial-layout';
-import { searchState, type SearchState } from './search/open-sheet';
-import { Proof } from './proof/proof';
+import { limitsOf } from './cutting';
+import {
+	Finishing,
+	better,
+	firstLayout,
+	moreFirstLayouts,
+	RuinAndRecreate,
+	type LayoutSnapshot,
+	searchState,
+	type SearchState,
+} from './search';
+import { Proof } from './proof';
 import { random } from '../random';
-import { boundMet, meetsBound, sawAnswer } from './answer/answer';
+import { boundMet, meetsBound, sawAnswer } from './answer';
 import { sawModel, type SawModel } from './model';
 import type { Budget, SawProblem, Search, SheetsAnswer } from '../types';
 

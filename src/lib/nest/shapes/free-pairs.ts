@@ -1,5 +1,4 @@
-import { depthIn, forbidden } from '../../geometry/shaping/minkowski';
-import type { Forbidden } from '../../geometry/shaping/minkowski';
+import { depthIn, forbidden, type Forbidden } from '../../geometry';
 import type { FreeShape } from './free-shape';
 
 interface PairTable {

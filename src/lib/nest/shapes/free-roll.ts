@@ -1,11 +1,8 @@
-import { fillColumns } from './free-columns';
-import type { Filled, FreeSpot, Strip } from './free-columns';
+import { fillColumns, type Filled, type FreeSpot, type Strip } from './free-columns';
 import { PairTables } from './free-pairs';
 import type { FreeKind } from './free-shape';
-import { random } from '../random';
-import type { Random } from '../random';
-import { Separation, copyOf, lyingOf, spotsOf } from './separate';
-import type { Lying } from './separate';
+import { random, type Random } from '../random';
+import { Separation, copyOf, lyingOf, spotsOf, type Lying } from './separate';
 import type { Budget } from '../types';
 
 /** Columns to the width of the strip in first layouts. */

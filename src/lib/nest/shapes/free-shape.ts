@@ -1,11 +1,15 @@
-import { grown } from '../../geometry/shaping/clip';
-import { convexParts } from '../../geometry/shaping/convex';
-import { area } from '../../geometry/extent';
-import { flatten } from '../../geometry/flatten';
-import type { Outline, Point } from '../../geometry/outline';
-import { simplifiedOutward } from '../../geometry/shaping/simplify';
-import { rectangle } from '../../geometry/shaping/tidy';
-import { moved, turned } from '../../geometry/turn';
+import {
+	grown,
+	convexParts,
+	area,
+	flatten,
+	type Outline,
+	type Point,
+	simplifiedOutward,
+	rectangle,
+	moved,
+	turned,
+} from '../../geometry';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
 const FLAT = 400;

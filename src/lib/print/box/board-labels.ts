@@ -1,11 +1,9 @@
-import { sideOf } from '../../design/box/board/part-of';
-import { printAngle } from '../../measure/angle';
-import type { Ruler } from '../../measure/ruler';
+import { sideOf } from '../../design';
+import { printAngle, type Ruler } from '../../measure';
 import type { Facing, Rabbet } from './facing';
-import type { TextMark } from '../drawing/drawing';
-import type { Figures } from '../wording/figures';
-import { onPaper, type Spot } from '../drawing/path';
-import { words, type Stage } from '../marks/stage';
+import { type TextMark, onPaper, type Spot } from '../drawing';
+import type { Figures } from '../wording';
+import { words, type Stage } from '../marks';
 
 /** Words on the drawing of a board: where they may stand, and what is said under the drawing when all those places are taken. */
 export interface BoardLabel {

@@ -1,15 +1,19 @@
-import type { BoxBoard } from '../../design/box/box-plan';
-import { ticks } from '../../measure/length';
-import type { Ruler } from '../../measure/ruler';
+import type { BoxBoard } from '../../design';
+import { ticks, type Ruler } from '../../measure';
 import { boardLabels } from './board-labels';
 import { facing, type Facing } from './facing';
-import type { Drawing, Mark, TextMark } from '../drawing/drawing';
-import { running } from '../marks/dimension';
-import type { Figures } from '../wording/figures';
-import { onPaper } from '../drawing/path';
-import { outlineMark, scaleText, stageFor, TEXT, words, type Stage } from '../marks/stage';
-import { LabelSlots } from '../marks/label-slots';
-import { wrapped } from '../drawing/text-width';
+import { type Drawing, type Mark, type TextMark, onPaper, wrapped } from '../drawing';
+import {
+	running,
+	outlineMark,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+	type Stage,
+	LabelSlots,
+} from '../marks';
+import type { Figures } from '../wording';
 
 const MARGINS = { left: 30, right: 22, bottom: 30 };
 const WIDE = 180;

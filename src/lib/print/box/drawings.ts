@@ -1,10 +1,10 @@
-import type { BoxPlan } from '../../design/box/box-plan';
+import type { BoxPlan } from '../../design';
 import type { Plan } from '../../plan';
 import { boardDrawing } from './board';
 import { exploded } from './exploded';
 import { threeViews } from './views';
-import type { Drawing } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
+import type { Drawing } from '../drawing';
+import { figuresOn, type Figures } from '../wording';
 
 /** All drawings of one box: three views, the exploded view, then every board. Empty when the form cannot be made. */
 export function boxDrawings(

@@ -1,5 +1,6 @@
-import type { BoxBoard, BoxFigures } from '../../design/box/box-plan';
 import {
+	type BoxBoard,
+	type BoxFigures,
 	add3,
 	cross3,
 	dot3,
@@ -8,13 +9,22 @@ import {
 	sub3,
 	unit3,
 	type Point3,
-} from '../../design/box/solid/vec';
-import { boundsOfPoints } from '../../geometry/edge';
-import { callouts, type Named } from '../marks/callouts';
-import type { Drawing, Ink, LineKind, Mark } from '../drawing/drawing';
-import { polygon, type Spot } from '../drawing/path';
+} from '../../design';
+import { boundsOfPoints } from '../../geometry';
+import { callouts, type Named } from '../marks';
+import {
+	type Drawing,
+	type Ink,
+	type LineKind,
+	type Mark,
+	polygon,
+	type Spot,
+	boxInRing,
+	boxOffRing,
+	inRing,
+	round,
+} from '../drawing';
 import { onBoard } from './views';
-import { boxInRing, boxOffRing, inRing, round } from '../drawing/text-box';
 
 /** From the right, the front and above. */
 const EYE = unit3({ x: 0.5, y: -0.78, z: 0.42 });

@@ -1,7 +1,5 @@
-import type { BoxBoard } from '../../design/box/box-plan';
-import { flat } from '../../design/box/solid/solid';
-import type { Outline, Point } from '../../geometry/outline';
-import { mirrored, mirrorOrder } from '../../geometry/turn';
+import { type BoxBoard, flat } from '../../design';
+import { type Outline, type Point, mirrored, mirrorOrder } from '../../geometry';
 
 /** A rectangle of the board where the inside is cut back. */
 export interface Rabbet {

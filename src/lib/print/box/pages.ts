@@ -1,11 +1,9 @@
-import { showMass } from '../../measure/mass';
+import { showMass } from '../../measure';
 import type { Plan } from '../../plan';
 import { boxDrawings } from './drawings';
 import { boxTables } from './tables';
-import { drawnPages } from '../page/drawing-pages';
-import { figuresOn } from '../wording/figures';
-import type { Leaf } from '../page/frame';
-import { widthOf } from '../page/leaves';
+import { drawnPages, type Leaf, widthOf } from '../page';
+import { figuresOn } from '../wording';
 
 /** Each box: its drawings, then every number of it. */
 export function boxPages(plan: Plan): Leaf[] {

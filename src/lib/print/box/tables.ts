@@ -1,13 +1,7 @@
-import type { BoxFigures, Chamber, Sizes3 } from '../../design/box/box-plan';
-import { printAngle } from '../../measure/angle';
-import { showMass } from '../../measure/mass';
-import type { Ruler } from '../../measure/ruler';
-import { showVolume } from '../../measure/volume';
-import type { Figures } from '../wording/figures';
-import { space, type Block } from '../page/flow';
-import { table, type Row } from '../page/table';
-import { ADJUSTED, volumeLines } from '../wording/volume-lines';
-import { paragraph, subheading } from '../page/paragraphs';
+import type { BoxFigures, Chamber, Sizes3 } from '../../design';
+import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
+import { type Figures, ADJUSTED, volumeLines } from '../wording';
+import { space, type Block, table, type Row, paragraph, subheading } from '../page';
 
 /** All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit, seams, assembly. */
 export function boxTables(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {

@@ -1,13 +1,8 @@
-import type { BoxBoard, BoxFigures } from '../../design/box/box-plan';
-import type { Point3 } from '../../design/box/solid/vec';
-import type { Outline, Point } from '../../geometry/outline';
-import { boundsOfPoints } from '../../geometry/edge';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { dimension } from '../marks/dimension';
-import type { Figures } from '../wording/figures';
-import { onPaper, type Spot, type View } from '../drawing/path';
-import { hull } from '../../design/box/board/part-of';
-import { outlineMark, words } from '../marks/stage';
+import { type BoxBoard, type BoxFigures, type Point3, hull } from '../../design';
+import { type Outline, type Point, boundsOfPoints } from '../../geometry';
+import { type Drawing, type Mark, onPaper, type Spot, type View } from '../drawing';
+import { dimension, outlineMark, words } from '../marks';
+import type { Figures } from '../wording';
 
 /** One of the three views: which way it looks, and what lies right and up in it. */
 interface Look {

@@ -1,16 +1,11 @@
-import { boundsOfPoints } from '../../geometry/edge';
-import { toMm } from '../../measure/length';
+import { boundsOfPoints } from '../../geometry';
+import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
-import type { Blank, Girth } from '../../wrap/blank';
+import type { Blank, Girth } from '../../wrap';
 import { blankLegend, blankMarks } from './blank-marks';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
-import { fitLabel } from '../marks/label-fit';
-import { napArrow } from '../marks/nap-arrow';
-import { outlineSteps, ringPath, type View } from '../drawing/path';
-import { roomOf, runningAxes, type RunningPlaces } from '../marks/running-axes';
-import { words } from '../marks/stage';
-import { wrapped } from '../drawing/text-width';
+import { type Drawing, type Mark, outlineSteps, ringPath, type View, wrapped } from '../drawing';
+import { figuresOn, type Figures } from '../wording';
+import { fitLabel, napArrow, roomOf, runningAxes, type RunningPlaces, words } from '../marks';
 
 /** Two lie on a page, unless one is so tall that it would come out too small. */
 const ROOM = { width: 180, height: 84, tall: 125 };

@@ -1,8 +1,16 @@
-import type { Blank, BlankMark } from '../../wrap/blank';
-import type { Ink, LineKind, Mark } from '../drawing/drawing';
-import { hatch } from '../drawing/hatch';
-import { onPaper, polygon, polyline, rect, type View } from '../drawing/path';
-import { textWidth } from '../drawing/text-width';
+import type { Blank, BlankMark } from '../../wrap';
+import {
+	type Ink,
+	type LineKind,
+	type Mark,
+	hatch,
+	onPaper,
+	polygon,
+	polyline,
+	rect,
+	type View,
+	textWidth,
+} from '../drawing';
 
 /** How each kind of mark on the back of a cloth is drawn, and what the legend calls it. */
 interface Style {

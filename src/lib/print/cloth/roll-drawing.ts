@@ -1,18 +1,30 @@
-import type { Outline } from '../../geometry/outline';
-import { moved, turned } from '../../geometry/turn';
-import type { RollLayout } from '../../layout/layouts';
-import { toMm } from '../../measure/length';
-import type { Placed } from '../../nest/types';
+import { type Outline, moved, turned } from '../../geometry';
+import type { RollLayout } from '../../layout';
+import { toMm } from '../../measure';
+import type { Placed } from '../../nest';
 import type { Plan } from '../../plan';
-import type { Blank } from '../../wrap/blank';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
-import { hatch, type Hatch } from '../drawing/hatch';
-import { fitLabel } from '../marks/label-fit';
-import { NAP_LENGTH, napArrow } from '../marks/nap-arrow';
-import { line, onPaper, outlineSteps, ringPath, type View } from '../drawing/path';
-import { roomOf, runningAxes, type RunningPlaces } from '../marks/running-axes';
-import { words } from '../marks/stage';
+import type { Blank } from '../../wrap';
+import {
+	type Drawing,
+	type Mark,
+	hatch,
+	type Hatch,
+	line,
+	onPaper,
+	outlineSteps,
+	ringPath,
+	type View,
+} from '../drawing';
+import { figuresOn, type Figures } from '../wording';
+import {
+	fitLabel,
+	NAP_LENGTH,
+	napArrow,
+	roomOf,
+	runningAxes,
+	type RunningPlaces,
+	words,
+} from '../marks';
 
 /**
  * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with their marks, running

@@ -1,16 +1,20 @@
-import type { ClothLayouts, RollLayout } from '../../layout/layouts';
-import type { AuditFault } from '../../nest/types';
+import type { ClothLayouts, RollLayout } from '../../layout';
+import type { AuditFault } from '../../nest';
 import type { Plan } from '../../plan';
 import { blankDrawings } from './blank-drawings';
-import { drawnPages } from '../page/drawing-pages';
-import { figuresOn, type Figures } from '../wording/figures';
-import type { Block } from '../page/flow';
-import type { Leaf } from '../page/frame';
-import { leavesOf, widthOf } from '../page/leaves';
-import { refusedBlocks } from '../page/refused';
+import {
+	drawnPages,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	refusedBlocks,
+	table,
+	type Row,
+	subheading,
+} from '../page';
+import { figuresOn, type Figures } from '../wording';
 import { rollDrawing } from './roll-drawing';
-import { table, type Row } from '../page/table';
-import { subheading } from '../page/paragraphs';
 
 /** Each roll with the blanks laid on it, then each blank with its folds and relief cuts. */
 export function rollPages(plan: Plan): Leaf[] {

@@ -1,5 +1,5 @@
-import type { Outline, Point } from '../../geometry/outline';
-import { toMm } from '../../measure/length';
+import type { Outline, Point } from '../../geometry';
+import { toMm } from '../../measure';
 import type { PathStep } from './drawing';
 
 /** A point on paper: millimetres, y down. */

@@ -1,5 +1,4 @@
-import type { Path, Problem } from '../../job/problems/problem';
-import { textsIn } from '../../job/problems/texts';
+import { type Path, type Problem, textsIn } from '../../job';
 import type { Plan } from '../../plan';
 import { EMPTY_BOX, faceRuns } from './faces';
 

@@ -1,7 +1,5 @@
 import type { Plan } from '../../plan';
-import type { Leaf } from '../page/frame';
-import { leavesOf, widthOf } from '../page/leaves';
-import { cautionBlock, heading, paragraph } from '../page/paragraphs';
+import { type Leaf, leavesOf, widthOf, cautionBlock, heading, paragraph } from '../page';
 
 /** All cautions of the plan together, with where each comes from. */
 export function cautionPages(plan: Plan): Leaf[] {

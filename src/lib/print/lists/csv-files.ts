@@ -1,11 +1,16 @@
-import { writeCsv, type Delimiter } from '../../job/reading/csv';
-import { snap } from '../../measure/length';
-import { plainMoney } from '../../measure/money';
-import { printLength } from '../../measure/ruler';
-import type { Cut, SheetLayout } from '../../nest/types';
+import { writeCsv, type Delimiter } from '../../job';
+import { snap, plainMoney, printLength } from '../../measure';
+import type { Cut, SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
-import { amountText, buyText } from '../wording/amounts';
-import { cutKind, offcutName, partLabel, rackLabels, type SheetAt } from '../wording/cut-text';
+import {
+	amountText,
+	buyText,
+	cutKind,
+	offcutName,
+	partLabel,
+	rackLabels,
+	type SheetAt,
+} from '../wording';
 
 /* Lists for a spreadsheet, on the ruler of the job. A decimal comma asks for the semicolon between cells. */
 

@@ -1,18 +1,13 @@
-import { LABEL_SHEETS, type LabelSheet } from '../../job/shop/label-sheets';
-import type { Part } from '../../design/part';
-import { printAngle } from '../../measure/angle';
+import { LABEL_SHEETS, type LabelSheet } from '../../job';
+import type { Part } from '../../design';
+import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
-import type { Mark, Page } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
-import { PAPER_SIZES } from '../page/frame';
-import { line, rect } from '../drawing/path';
-import { rackLabels } from '../wording/cut-text';
+import { type Mark, type Page, line, rect, placed, qrMark, shortened, textWidth } from '../drawing';
+import { figuresOn, type Figures, rackLabels } from '../wording';
+import { PAPER_SIZES } from '../page';
 import { ownerName } from './parts-pages';
-import { placed } from '../drawing/place';
-import { qrMark } from '../drawing/qr';
-import { scaleBar } from '../marks/scale-bar';
-import { materialName } from '../sheet/drawing';
-import { shortened, textWidth } from '../drawing/text-width';
+import { scaleBar } from '../marks';
+import { materialName } from '../sheet';
 
 /** The kind asked for, else the first that is made in the job's paper. */
 function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {

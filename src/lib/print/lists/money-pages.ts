@@ -1,14 +1,21 @@
-import { plainMoney, printMoney, type Money } from '../../measure/money';
-import type { Ruler } from '../../measure/ruler';
-import type { OrderLine } from '../../estimate/types';
+import { plainMoney, printMoney, type Money, type Ruler } from '../../measure';
+import type { OrderLine } from '../../estimate';
 import type { Plan } from '../../plan';
-import { amountText, buyText } from '../wording/amounts';
-import { cautionBlocks } from '../page/caution-blocks';
-import { space, type Block } from '../page/flow';
-import type { Leaf } from '../page/frame';
-import { leavesOf, widthOf } from '../page/leaves';
-import { table, type Row } from '../page/table';
-import { heading, paragraph, shortCaution, subheading } from '../page/paragraphs';
+import { amountText, buyText } from '../wording';
+import {
+	cautionBlocks,
+	space,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	table,
+	type Row,
+	heading,
+	paragraph,
+	shortCaution,
+	subheading,
+} from '../page';
 
 const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
 	sheets: 'Sheets',

@@ -1,15 +1,20 @@
-import type { Part } from '../../design/part';
-import { printAngle } from '../../measure/angle';
-import { showMass } from '../../measure/mass';
+import type { Part } from '../../design';
+import { printAngle, showMass } from '../../measure';
 import type { Plan } from '../../plan';
-import { cautionBlocks } from '../page/caution-blocks';
-import { figuresOn, type Figures } from '../wording/figures';
-import type { Block } from '../page/flow';
-import type { Leaf } from '../page/frame';
-import { leavesOf, widthOf } from '../page/leaves';
-import { pairTexts } from '../wording/pair-text';
-import { table, widest, type Row } from '../page/table';
-import { heading, shortCaution, subheading } from '../page/paragraphs';
+import {
+	cautionBlocks,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	table,
+	widest,
+	type Row,
+	heading,
+	shortCaution,
+	subheading,
+} from '../page';
+import { figuresOn, type Figures, pairTexts } from '../wording';
 
 /** All parts by what they belong to: LONG and SHORT face, bevels, mass, notes. */
 export function partsPages(plan: Plan): Leaf[] {

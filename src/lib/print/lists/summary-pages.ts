@@ -1,23 +1,27 @@
-import { toMm } from '../../measure/length';
-import { showMass } from '../../measure/mass';
-import { printMoney } from '../../measure/money';
-import { pathText } from '../../job/problems/problem';
-import { boundText } from '../../layout/boards/proof';
+import { toMm, showMass, printMoney } from '../../measure';
+import { pathText } from '../../job';
+import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
-import { amountText } from '../wording/amounts';
-import { cautionBlocks } from '../page/caution-blocks';
-import type { Mark } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
-import { flow, space, type Block } from '../page/flow';
-import { pageArea, type Leaf } from '../page/frame';
-import { leavesOf, paperOf, widthOf } from '../page/leaves';
-import { line } from '../drawing/path';
-import { materialName } from '../sheet/drawing';
-import { table } from '../page/table';
-import { contents } from '../page/contents';
-import { templateLength } from '../templates/pages';
-import { shortened, textWidth } from '../drawing/text-width';
-import { heading, paragraph, shortCaution } from '../page/paragraphs';
+import { amountText, figuresOn, type Figures } from '../wording';
+import {
+	cautionBlocks,
+	flow,
+	space,
+	type Block,
+	pageArea,
+	type Leaf,
+	leavesOf,
+	paperOf,
+	widthOf,
+	table,
+	contents,
+	heading,
+	paragraph,
+	shortCaution,
+} from '../page';
+import { type Mark, line, shortened, textWidth } from '../drawing';
+import { materialName } from '../sheet';
+import { templateLength } from '../templates';
 
 /** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
 export function summaryPages(plan: Plan, rest: readonly Leaf[]): Leaf[] {

@@ -1,10 +1,15 @@
-import type { Mark, TextMark } from '../drawing/drawing';
-import { circlePath, line, type Spot } from '../drawing/path';
+import {
+	type Mark,
+	type TextMark,
+	circlePath,
+	line,
+	type Spot,
+	textBox,
+	type Bounds,
+	wrapped,
+} from '../drawing';
 import { words } from './stage';
 import { LabelSlots } from './label-slots';
-import { textBox } from '../drawing/text-box';
-import type { Bounds } from '../drawing/bounds';
-import { wrapped } from '../drawing/text-width';
 
 /** A thing on a drawing and what it is called: in full, or by its mark alone where it is crowded. */
 export interface Named {

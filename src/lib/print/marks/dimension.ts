@@ -1,6 +1,13 @@
-import type { Ink, Mark, PathMark } from '../drawing/drawing';
-import { circlePath, line, polygon, type Spot } from '../drawing/path';
-import { textWidth } from '../drawing/text-width';
+import {
+	type Ink,
+	type Mark,
+	type PathMark,
+	circlePath,
+	line,
+	polygon,
+	type Spot,
+	textWidth,
+} from '../drawing';
 
 /*
  * Dimensions by ISO 129-1: narrow lines, filled arrowheads of 15 degrees, the figure above its line, read from the bottom

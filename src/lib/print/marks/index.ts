@@ -5,4 +5,17 @@ export { LabelSlots } from './label-slots';
 export { NAP_LENGTH, napArrow } from './nap-arrow';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';
 export { scaleBar } from './scale-bar';
-export { balloon, boxOf, centreMark, Labels, openLine, outlineMark, overall, scaleText, type Stage, stageFor, TEXT, words } from './stage';
+export {
+	balloon,
+	boxOf,
+	centreMark,
+	Labels,
+	openLine,
+	outlineMark,
+	overall,
+	scaleText,
+	type Stage,
+	stageFor,
+	TEXT,
+	words,
+} from './stage';

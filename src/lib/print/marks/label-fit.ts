@@ -1,8 +1,15 @@
-import type { TextMark } from '../drawing/drawing';
-import type { Spot } from '../drawing/path';
-import { boxInRing, boxOffRing, round } from '../drawing/text-box';
-import type { Bounds } from '../drawing/bounds';
-import { CAP, DESCENT, shortened, textWidth } from '../drawing/text-width';
+import {
+	type TextMark,
+	type Spot,
+	boxInRing,
+	boxOffRing,
+	round,
+	type Bounds,
+	CAP,
+	DESCENT,
+	shortened,
+	textWidth,
+} from '../drawing';
 
 /** A name in bold and the lines under it. */
 export interface Label {

@@ -1,6 +1,4 @@
-import type { TextMark } from '../drawing/drawing';
-import { overlap, textBox } from '../drawing/text-box';
-import type { Bounds } from '../drawing/bounds';
+import { type TextMark, overlap, textBox, type Bounds } from '../drawing';
 
 /** Room between two labels, mm: less and they read as one. */
 const APART = 0.4;

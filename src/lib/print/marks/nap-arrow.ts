@@ -1,7 +1,5 @@
 import { arrowhead } from './dimension';
-import type { Mark } from '../drawing/drawing';
-import { line } from '../drawing/path';
-import { textWidth } from '../drawing/text-width';
+import { type Mark, line, textWidth } from '../drawing';
 
 /** Room the arrow takes, mm. */
 export const NAP_LENGTH = 40;

@@ -1,7 +1,6 @@
-import { toMm } from '../../measure/length';
+import { toMm } from '../../measure';
 import { running, runningDepth } from './dimension';
-import type { Mark } from '../drawing/drawing';
-import type { View } from '../drawing/path';
+import type { Mark, View } from '../drawing';
 
 /** Distance of the running line from the work, mm on paper. */
 const OFFSET = 3;

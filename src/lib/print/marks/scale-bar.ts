@@ -1,5 +1,4 @@
-import type { Drawing, Mark } from '../drawing/drawing';
-import { line } from '../drawing/path';
+import { type Drawing, type Mark, line } from '../drawing';
 
 const INCH = 25.4;
 

@@ -1,11 +1,21 @@
-import type { Outline, Point, Rect } from '../../geometry/outline';
-import { toMm } from '../../measure/length';
-import type { Ink, LineKind, Mark, PathMark, TextMark } from '../drawing/drawing';
+import type { Outline, Point, Rect } from '../../geometry';
+import { toMm } from '../../measure';
+import {
+	type Ink,
+	type LineKind,
+	type Mark,
+	type PathMark,
+	type TextMark,
+	onPaper,
+	outlineSteps,
+	circlePath,
+	type View,
+	overlap,
+	textBox,
+	type Bounds,
+} from '../drawing';
 import { dimension } from './dimension';
-import type { Figures } from '../wording/figures';
-import { onPaper, outlineSteps, circlePath, type View } from '../drawing/path';
-import { overlap, textBox } from '../drawing/text-box';
-import type { Bounds } from '../drawing/bounds';
+import type { Figures } from '../wording';
 
 /** Margins round the work on paper, mm. */
 export interface Margins {

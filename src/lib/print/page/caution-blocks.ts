@@ -1,4 +1,4 @@
-import type { CautionPage } from '../../cautions/caution';
+import type { CautionPage } from '../../cautions';
 import type { Plan } from '../../plan';
 import { space, type Block } from './flow';
 import { cautionBlock } from './paragraphs';

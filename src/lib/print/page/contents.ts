@@ -1,8 +1,6 @@
-import type { Mark } from '../drawing/drawing';
+import { type Mark, placed, shortened, textWidth } from '../drawing';
 import type { Block } from './flow';
 import type { Leaf } from './frame';
-import { placed } from '../drawing/place';
-import { shortened, textWidth } from '../drawing/text-width';
 import { heading } from './paragraphs';
 
 /** A line for each chapter with the sheets it takes, in columns. */

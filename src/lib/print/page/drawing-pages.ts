@@ -1,8 +1,8 @@
-import type { CautionPage } from '../../cautions/caution';
+import type { CautionPage } from '../../cautions';
 import type { Plan } from '../../plan';
 import { cautionBlocks } from './caution-blocks';
-import type { Drawing } from '../drawing/drawing';
-import type { Figures } from '../wording/figures';
+import type { Drawing } from '../drawing';
+import type { Figures } from '../wording';
 import { space, type Block } from './flow';
 import { pageArea, type Leaf } from './frame';
 import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';

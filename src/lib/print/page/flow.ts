@@ -1,5 +1,4 @@
-import type { Mark } from '../drawing/drawing';
-import { placed } from '../drawing/place';
+import { type Mark, placed } from '../drawing';
 
 /** Something that takes its height of a page: a heading, a row, a drawing. Its marks start at 0,0. */
 export interface Block {

@@ -1,8 +1,14 @@
-import type { Drawing, Mark, Page } from '../drawing/drawing';
-import { line, rect } from '../drawing/path';
-import { placed } from '../drawing/place';
-import { shortened, textWidth } from '../drawing/text-width';
-import { scaleBar } from '../marks/scale-bar';
+import {
+	type Drawing,
+	type Mark,
+	type Page,
+	line,
+	rect,
+	placed,
+	shortened,
+	textWidth,
+} from '../drawing';
+import { scaleBar } from '../marks';
 
 /** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11 in). */
 export const PAPER_SIZES = {

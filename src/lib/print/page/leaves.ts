@@ -1,9 +1,7 @@
 import type { Plan } from '../../plan';
-import type { Drawing } from '../drawing/drawing';
-import type { Block } from './flow';
-import { flow } from './flow';
+import { type Drawing, placed } from '../drawing';
+import { type Block, flow } from './flow';
 import { pageArea, type Leaf, type Paper } from './frame';
-import { placed } from '../drawing/place';
 
 /** The paper of the job's shop. */
 export function paperOf(plan: Plan): Paper {

@@ -1,8 +1,5 @@
 import type { Block } from './flow';
-import type { Ink, Mark } from '../drawing/drawing';
-import { line, polygon, rect } from '../drawing/path';
-import { placed } from '../drawing/place';
-import { textWidth, wrapped } from '../drawing/text-width';
+import { type Ink, type Mark, line, polygon, rect, placed, textWidth, wrapped } from '../drawing';
 
 const TEXT = 3.4;
 const LEADING = 1.35;

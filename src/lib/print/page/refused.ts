@@ -1,4 +1,4 @@
-import type { AuditFault } from '../../nest/types';
+import type { AuditFault } from '../../nest';
 import { space, type Block } from './flow';
 import { table } from './table';
 import { heading, paragraph } from './paragraphs';

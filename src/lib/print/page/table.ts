@@ -1,7 +1,5 @@
 import type { Block } from './flow';
-import type { Ink, Mark } from '../drawing/drawing';
-import { line, rect } from '../drawing/path';
-import { textWidth, wrapped } from '../drawing/text-width';
+import { type Ink, type Mark, line, rect, textWidth, wrapped } from '../drawing';
 
 export interface Column {
 	readonly head: string;

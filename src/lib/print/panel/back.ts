@@ -1,11 +1,8 @@
-import { bounds } from '../../geometry/extent';
-import type { Outline } from '../../geometry/outline';
-import { boardHoles } from '../../design/panel/layers/pieces';
-import type { PanelDetail } from '../../design/panel/figures';
-import type { Drawing, Mark } from '../drawing/drawing';
-import type { Figures } from '../wording/figures';
-import { circlePath, onPaper } from '../drawing/path';
-import { toMm } from '../../measure/length';
+import { bounds, type Outline } from '../../geometry';
+import { boardHoles, type PanelDetail } from '../../design';
+import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
+import type { Figures } from '../wording';
+import { toMm } from '../../measure';
 import {
 	boxOf,
 	centreMark,
@@ -17,7 +14,7 @@ import {
 	stageFor,
 	TEXT,
 	words,
-} from '../marks/stage';
+} from '../marks';
 
 const MARGINS = { left: 10, right: 20, top: 8, bottom: 20 };
 

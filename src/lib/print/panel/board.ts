@@ -1,16 +1,10 @@
-import { bounds } from '../../geometry/extent';
-import { reversed } from '../../geometry/turn';
-import type { Outline } from '../../geometry/outline';
-import type { LayerFigure, PanelDetail } from '../../design/panel/figures';
-import { boardHoles } from '../../design/panel/layers/pieces';
-import type { Material } from '../../job/stock/stock';
-import { ticks } from '../../measure/length';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { running } from '../marks/dimension';
-import type { Figures } from '../wording/figures';
-import { hatch, type Hatch } from '../drawing/hatch';
-import { onPaper, ringPath } from '../drawing/path';
+import { bounds, reversed, type Outline } from '../../geometry';
+import { type LayerFigure, type PanelDetail, boardHoles } from '../../design';
+import type { Material } from '../../job';
+import { ticks } from '../../measure';
+import { type Drawing, type Mark, hatch, type Hatch, onPaper, ringPath } from '../drawing';
 import {
+	running,
 	boxOf,
 	Labels,
 	openLine,
@@ -20,7 +14,8 @@ import {
 	TEXT,
 	words,
 	type Stage,
-} from '../marks/stage';
+} from '../marks';
+import type { Figures } from '../wording';
 
 const MARGINS = { left: 24, right: 12, top: 8, bottom: 26 };
 

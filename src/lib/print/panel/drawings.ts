@@ -1,9 +1,7 @@
-import type { PanelDetail } from '../../design/panel/figures';
-import type { PanelPlan } from '../../design/panel/panel-plan';
-import { panelSectionOf } from '../../design/panel/layers/section';
+import { type PanelDetail, type PanelPlan, panelSectionOf } from '../../design';
 import type { Plan } from '../../plan';
-import type { Drawing } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
+import type { Drawing } from '../drawing';
+import { figuresOn, type Figures } from '../wording';
 import { backView } from './back';
 import { boardView } from './board';
 import { frontView } from './front';

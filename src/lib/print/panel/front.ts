@@ -1,13 +1,8 @@
-import { edgesOf, alongEdge, headingAt } from '../../geometry/edge';
-import { bounds } from '../../geometry/extent';
-import type { Outline, Rect } from '../../geometry/outline';
-import type { PanelDetail, EdgeFigure } from '../../design/panel/figures';
-import type { PanelSection } from '../../design/panel/layers/section';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { arrowhead } from '../marks/dimension';
-import type { Figures } from '../wording/figures';
-import { onPaper, polyline } from '../drawing/path';
+import { edgesOf, alongEdge, headingAt, bounds, type Outline, type Rect } from '../../geometry';
+import type { PanelDetail, EdgeFigure, PanelSection } from '../../design';
+import { type Drawing, type Mark, onPaper, polyline } from '../drawing';
 import {
+	arrowhead,
 	balloon,
 	boxOf,
 	Labels,
@@ -19,7 +14,8 @@ import {
 	TEXT,
 	words,
 	type Stage,
-} from '../marks/stage';
+} from '../marks';
+import type { Figures } from '../wording';
 
 const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };
 

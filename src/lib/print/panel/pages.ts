@@ -1,7 +1,6 @@
 import type { Plan } from '../../plan';
-import { drawnPages } from '../page/drawing-pages';
-import { figuresOn } from '../wording/figures';
-import type { Leaf } from '../page/frame';
+import { drawnPages, type Leaf } from '../page';
+import { figuresOn } from '../wording';
 import { panelDrawings } from './drawings';
 
 /** Opening, board and finished sizes, section, layers and back of each panel. */

@@ -1,11 +1,9 @@
-import { bounds } from '../../geometry/extent';
-import type { Outline, Point } from '../../geometry/outline';
-import { toMm } from '../../measure/length';
-import type { CoverFigure, RingFigure } from '../../design/panel/figures';
-import type { Drawing, Mark } from '../drawing/drawing';
-import type { Figures } from '../wording/figures';
-import { circlePath, onPaper } from '../drawing/path';
-import { centreMark, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks/stage';
+import { bounds, type Outline, type Point } from '../../geometry';
+import { toMm } from '../../measure';
+import type { CoverFigure, RingFigure } from '../../design';
+import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
+import type { Figures } from '../wording';
+import { centreMark, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks';
 
 interface NamedLine {
 	readonly outline: Outline;

@@ -1,15 +1,19 @@
-import type { PanelSection } from '../../design/panel/layers/section';
-import type { PanelDetail } from '../../design/panel/figures';
-import type { Region } from '../../geometry/shaping/clip';
-import type { Point, Rect } from '../../geometry/outline';
-import type { Job } from '../../job/job';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { dimension } from '../marks/dimension';
-import type { Figures } from '../wording/figures';
-import { hatch, type Hatch } from '../drawing/hatch';
-import { polygon, polyline, rect, type Spot } from '../drawing/path';
-import { words } from '../marks/stage';
-import { textWidth } from '../drawing/text-width';
+import type { PanelSection, PanelDetail } from '../../design';
+import type { Region, Point, Rect } from '../../geometry';
+import type { Job } from '../../job';
+import {
+	type Drawing,
+	type Mark,
+	hatch,
+	type Hatch,
+	polygon,
+	polyline,
+	rect,
+	type Spot,
+	textWidth,
+} from '../drawing';
+import { dimension, words } from '../marks';
+import type { Figures } from '../wording';
 
 const WIDTH = 180;
 const LEFT = 10;

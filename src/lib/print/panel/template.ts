@@ -1,11 +1,9 @@
-import { bounds } from '../../geometry/extent';
-import type { PanelDetail } from '../../design/panel/figures';
-import { ticks, toMm } from '../../measure/length';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { running } from '../marks/dimension';
-import type { Figures } from '../wording/figures';
-import { circlePath, onPaper } from '../drawing/path';
+import { bounds } from '../../geometry';
+import type { PanelDetail } from '../../design';
+import { ticks, toMm } from '../../measure';
+import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import {
+	running,
 	boxOf,
 	centreMark,
 	Labels,
@@ -15,7 +13,8 @@ import {
 	TEXT,
 	words,
 	type Stage,
-} from '../marks/stage';
+} from '../marks';
+import type { Figures } from '../wording';
 
 const MARGINS = { left: 22, right: 12, top: 8, bottom: 26 };
 const ROW = 4.2;

@@ -1,9 +1,19 @@
 import { jsPDF } from 'jspdf';
-import type { Ink, Mark, Page, PathMark, PathStep, TextMark } from '../drawing/drawing';
-import { faceRuns, type Face, type Fonts, type Weight } from '../drawing/faces';
+import {
+	type Ink,
+	type Mark,
+	type Page,
+	type PathMark,
+	type PathStep,
+	type TextMark,
+	faceRuns,
+	type Face,
+	type Fonts,
+	type Weight,
+	startOf,
+	textWidth,
+} from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
-import { startOf } from '../drawing/text-box';
-import { textWidth } from '../drawing/text-width';
 
 /** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */
 export interface PdfMeta {

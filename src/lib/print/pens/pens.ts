@@ -1,4 +1,4 @@
-import type { Ink, LineKind } from '../drawing/drawing';
+import type { Ink, LineKind } from '../drawing';
 
 /** What both pens agree on: how wide each line is drawn, its dashes, and the colours of a printed page. */
 export interface Stroke {

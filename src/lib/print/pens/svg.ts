@@ -1,5 +1,13 @@
-import type { Drawing, Ink, Mark, PathMark, PathStep, TextMark } from '../drawing/drawing';
-import { FAMILY, settable } from '../drawing/faces';
+import {
+	type Drawing,
+	type Ink,
+	type Mark,
+	type PathMark,
+	type PathStep,
+	type TextMark,
+	FAMILY,
+	settable,
+} from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
 export interface SvgPen {

@@ -1,10 +1,16 @@
-import { toMm } from '../../measure/length';
-import type { Cut, SheetLayout } from '../../nest/types';
-import { spread } from '../marks/dimension';
-import type { Mark } from '../drawing/drawing';
-import { circlePath, line, onPaper, type Spot, type View } from '../drawing/path';
-import { overlap } from '../drawing/text-box';
-import type { Bounds } from '../drawing/bounds';
+import { toMm } from '../../measure';
+import type { Cut, SheetLayout } from '../../nest';
+import { spread } from '../marks';
+import {
+	type Mark,
+	circlePath,
+	line,
+	onPaper,
+	type Spot,
+	type View,
+	overlap,
+	type Bounds,
+} from '../drawing';
 
 const RADIUS = 2.1;
 const FIGURE = 2.7;

@@ -1,12 +1,16 @@
 import type { Plan } from '../../plan';
-import { offcutName, type SheetAt } from '../wording/cut-text';
-import { figuresOn, type Figures } from '../wording/figures';
-import type { Block } from '../page/flow';
-import type { Leaf } from '../page/frame';
-import { leavesOf, widthOf } from '../page/leaves';
+import { offcutName, type SheetAt, figuresOn, type Figures } from '../wording';
+import {
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	table,
+	type Row,
+	heading,
+	subheading,
+} from '../page';
 import { materialName } from './drawing';
-import { table, type Row } from '../page/table';
-import { heading, subheading } from '../page/paragraphs';
 
 /** Which part comes from which sheet, to be ticked off as the pieces are stacked. */
 export function cuttingListPages(plan: Plan): Leaf[] {

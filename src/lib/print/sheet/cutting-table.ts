@@ -1,8 +1,6 @@
-import type { Cut } from '../../nest/types';
-import { cutKind, givesText, offcutName, partLabel, type SheetAt } from '../wording/cut-text';
-import type { Block } from '../page/flow';
-import type { Figures } from '../wording/figures';
-import { table, widest, type Row } from '../page/table';
+import type { Cut } from '../../nest';
+import { cutKind, givesText, offcutName, partLabel, type SheetAt, type Figures } from '../wording';
+import { type Block, table, widest, type Row } from '../page';
 
 /** Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists where its parts lie. */
 export function cuttingTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {

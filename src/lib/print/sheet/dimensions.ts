@@ -1,10 +1,9 @@
-import { toMm } from '../../measure/length';
-import type { SheetLayout } from '../../nest/types';
+import { toMm } from '../../measure';
+import type { SheetLayout } from '../../nest';
 import { FLAG_BAND } from './cuts-on-sheet';
-import type { Mark } from '../drawing/drawing';
-import type { Figures } from '../wording/figures';
-import { circlePath, type View } from '../drawing/path';
-import { runningAxes, type RunningPlaces } from '../marks/running-axes';
+import { type Mark, circlePath, type View } from '../drawing';
+import type { Figures } from '../wording';
+import { runningAxes, type RunningPlaces } from '../marks';
 
 /** Where the cuts lie, and the edges of routed parts, from the datum corner. */
 export function runningPlaces(layout: SheetLayout, figures: Figures): RunningPlaces {

@@ -1,20 +1,23 @@
-import { toMm } from '../../measure/length';
-import type { BoardLayouts } from '../../layout/layouts';
-import type { SheetLayout } from '../../nest/types';
+import { toMm } from '../../measure';
+import type { BoardLayouts } from '../../layout';
+import type { SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
-import { partWithId, rackLabels, type SheetAt } from '../wording/cut-text';
+import { partWithId, rackLabels, type SheetAt, figuresOn, type Figures } from '../wording';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
-import { arrowhead } from '../marks/dimension';
+import { arrowhead, fitLabel, roomOf, type RunningPlaces } from '../marks';
 import { datumMark, dimensions, runningPlaces } from './dimensions';
-import type { Drawing, Mark } from '../drawing/drawing';
-import { figuresOn, type Figures } from '../wording/figures';
-import { hatch } from '../drawing/hatch';
-import { fitLabel } from '../marks/label-fit';
+import {
+	type Drawing,
+	type Mark,
+	hatch,
+	line,
+	onPaper,
+	rect,
+	type View,
+	type Bounds,
+} from '../drawing';
 import { partOnSheet } from './part-on-sheet';
-import { line, onPaper, rect, type View } from '../drawing/path';
-import { roomOf, type RunningPlaces } from '../marks/running-axes';
-import type { Bounds } from '../drawing/bounds';
-import type { Rect } from '../../geometry/outline';
+import type { Rect } from '../../geometry';
 
 /** Room a sheet drawing may take on paper, mm. */
 export interface PaperRoom {

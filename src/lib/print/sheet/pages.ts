@@ -1,19 +1,23 @@
-import type { BoardLayouts } from '../../layout/layouts';
-import { boundText } from '../../layout/boards/proof';
-import type { SheetLayout } from '../../nest/types';
+import { type BoardLayouts, boundText } from '../../layout';
+import type { SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
-import { cautionBlocks } from '../page/caution-blocks';
-import { partLabel } from '../wording/cut-text';
+import {
+	cautionBlocks,
+	space,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	refusedBlocks,
+	table,
+	heading,
+	paragraph,
+	shortCaution,
+	subheading,
+} from '../page';
+import { partLabel, figuresOn, type Figures, packetText } from '../wording';
 import { cuttingTable } from './cutting-table';
-import { figuresOn, type Figures } from '../wording/figures';
-import { space, type Block } from '../page/flow';
-import type { Leaf } from '../page/frame';
-import { leavesOf, widthOf } from '../page/leaves';
 import { materialName, sheetDrawing } from './drawing';
-import { packetText } from '../wording/packet-text';
-import { refusedBlocks } from '../page/refused';
-import { table } from '../page/table';
-import { heading, paragraph, shortCaution, subheading } from '../page/paragraphs';
 
 /** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
 export function sheetPages(plan: Plan): Leaf[] {

@@ -1,15 +1,25 @@
-import type { Bevel, Part } from '../../design/part';
-import type { Outline } from '../../geometry/outline';
-import { moved, turned } from '../../geometry/turn';
-import { printAngle } from '../../measure/angle';
-import { toMm } from '../../measure/length';
-import type { Placed } from '../../nest/types';
-import type { Mark, TextMark } from '../drawing/drawing';
-import type { Figures } from '../wording/figures';
-import { fitLabel, shortName, type Label } from '../marks/label-fit';
-import { line, onPaper, outlineSteps, ringPath, type Spot, type View } from '../drawing/path';
-import { boxInRing, boxOffRing, overlap, round, textBox } from '../drawing/text-box';
-import type { Bounds } from '../drawing/bounds';
+import type { Bevel, Part } from '../../design';
+import { type Outline, moved, turned } from '../../geometry';
+import { printAngle, toMm } from '../../measure';
+import type { Placed } from '../../nest';
+import {
+	type Mark,
+	type TextMark,
+	line,
+	onPaper,
+	outlineSteps,
+	ringPath,
+	type Spot,
+	type View,
+	boxInRing,
+	boxOffRing,
+	overlap,
+	round,
+	textBox,
+	type Bounds,
+} from '../drawing';
+import type { Figures } from '../wording';
+import { fitLabel, shortName, type Label } from '../marks';
 
 /** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
 export interface PartOnSheet {

@@ -1,12 +1,10 @@
-import type { Part } from '../../design/part';
-import type { Outline } from '../../geometry/outline';
-import { toMm } from '../../measure/length';
+import type { Part } from '../../design';
+import type { Outline } from '../../geometry';
+import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
-import type { Blank } from '../../wrap/blank';
-import type { PathMark } from '../drawing/drawing';
-import { pageArea, type Leaf } from '../page/frame';
-import { line, outlineSteps, polyline, onPaper, type View } from '../drawing/path';
-import { paperOf } from '../page/leaves';
+import type { Blank } from '../../wrap';
+import { type PathMark, line, outlineSteps, polyline, onPaper, type View } from '../drawing';
+import { pageArea, type Leaf, paperOf } from '../page';
 import { mapLeaf } from './tile-map';
 import { tileLeaf } from './tile-page';
 import { tileName, tiling, type Template, type Tiling } from './tile';

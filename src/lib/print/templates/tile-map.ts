@@ -1,10 +1,6 @@
-import type { Mark } from '../drawing/drawing';
-import { pageArea, type Leaf, type Paper } from '../page/frame';
-import { flow, space } from '../page/flow';
-import { rect } from '../drawing/path';
-import { placed } from '../drawing/place';
+import { type Mark, rect, placed } from '../drawing';
+import { pageArea, type Leaf, type Paper, flow, space, heading, paragraph } from '../page';
 import { padOf, spanOf, type Template, type Tiling } from './tile';
-import { heading, paragraph } from '../page/paragraphs';
 
 /** The whole template small, with the pages that make it up, and how to put them together. */
 export function mapLeaf(

@@ -1,8 +1,5 @@
-import type { Mark, PathMark } from '../drawing/drawing';
-import type { Leaf, Paper } from '../page/frame';
-import { clipped } from '../drawing/clip';
-import { circlePath, line } from '../drawing/path';
-import { placed } from '../drawing/place';
+import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../drawing';
+import type { Leaf, Paper } from '../page';
 import { padOf, tileName, type Template, type Tiling } from './tile';
 
 export interface TileAt {

@@ -1,4 +1,4 @@
-import type { PathMark } from '../drawing/drawing';
+import type { PathMark } from '../drawing';
 
 /** Something drawn full size: marks in millimetres from its upper left corner. */
 export interface Template {

@@ -1,6 +1,5 @@
-import { TICKS_PER_INCH, TICKS_PER_MM, ticks } from '../../measure/length';
-import { showLength, type Ruler } from '../../measure/ruler';
-import type { Amount, OrderLine } from '../../estimate/types';
+import { TICKS_PER_INCH, TICKS_PER_MM, ticks, showLength, type Ruler } from '../../measure';
+import type { Amount, OrderLine } from '../../estimate';
 
 const M_PER_FOOT = 0.3048;
 const L_PER_CUBIC_FOOT = 28.316846592;

@@ -1,8 +1,7 @@
-import type { Part } from '../../design/part';
-import type { Rect } from '../../geometry/outline';
-import { offcutLabels } from '../../layout/boards/offcut-labels';
-import type { BoardLayouts } from '../../layout/layouts';
-import type { Cut, Gives } from '../../nest/types';
+import type { Part } from '../../design';
+import type { Rect } from '../../geometry';
+import { offcutLabels, type BoardLayouts } from '../../layout';
+import type { Cut, Gives } from '../../nest';
 import type { Plan } from '../../plan';
 import type { Figures } from './figures';
 

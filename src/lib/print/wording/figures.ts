@@ -1,5 +1,4 @@
-import { snap } from '../../measure/length';
-import { printForBench, printLength, type Ruler } from '../../measure/ruler';
+import { snap, printForBench, printLength, type Ruler } from '../../measure';
 
 /**
  * Figures of one page on the job's ruler. It remembers whether any of them was rounded, so that the page can say so.

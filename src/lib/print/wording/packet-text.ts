@@ -1,4 +1,4 @@
-import { packetsOf, type Stack } from '../../layout/boards/packets-of';
+import { packetsOf, type Stack } from '../../layout';
 import type { SheetAt } from './cut-text';
 
 /** With which other sheets this one is cut, and how the stacks of its kind are made up; '' for a sheet cut alone. */

@@ -1,9 +1,8 @@
-import type { Part } from '../../design/part';
-import type { Rect } from '../../geometry/outline';
-import { sawOf } from '../../job/in-use';
-import { pieces } from '../../layout/boards/board-problem';
-import { taperOf, type Pair } from '../../nest/saw/pairs';
-import type { Cut, Placed } from '../../nest/types';
+import type { Part } from '../../design';
+import type { Rect } from '../../geometry';
+import { sawOf } from '../../job';
+import { pieces } from '../../layout';
+import { taperOf, type Pair, type Cut, type Placed } from '../../nest';
 import type { Plan } from '../../plan';
 import type { Figures } from './figures';
 

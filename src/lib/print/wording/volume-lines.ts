@@ -1,6 +1,5 @@
-import type { Chamber, VolumeLine } from '../../design/box/box-plan';
-import { fromLitres, showVolume, toLitres, volumeUnit } from '../../measure/volume';
-import type { Ruler } from '../../measure/ruler';
+import type { Chamber, VolumeLine } from '../../design';
+import { fromLitres, showVolume, toLitres, volumeUnit, type Ruler } from '../../measure';
 
 /** The air of a chamber as it is printed, in words with their unit. */
 export interface VolumeLines {

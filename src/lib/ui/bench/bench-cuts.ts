@@ -1,7 +1,7 @@
-import type { BoardLayouts } from '../../layout/layouts';
-import type { JobFile } from '../../job/job';
+import type { BoardLayouts } from '../../layout';
+import type { JobFile } from '../../job';
 import type { Plan } from '../../plan';
-import { tickedCuts } from '../state/bench-work';
+import { tickedCuts } from '../state';
 
 /** One sheet as the bench sees it. */
 export interface BenchSheet {

@@ -1,4 +1,4 @@
-import type { Path, Problem } from '../../job/problems/problem';
+import type { Path, Problem } from '../../job';
 import type { Chapter } from './chapters';
 
 /** How many problems each chapter has to show on its stub: where one would look for them. */

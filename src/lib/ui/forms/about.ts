@@ -1,6 +1,5 @@
-import type { Path } from '../../job/problems/problem';
-import type { JobFile } from '../../job/job';
-import { listAt } from '../state/path';
+import type { Path, JobFile } from '../../job';
+import { listAt } from '../state';
 import type { About } from './fresh';
 
 /** Singular of the lists whose things carry marks. */

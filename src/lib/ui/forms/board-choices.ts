@@ -1,4 +1,4 @@
-import { valueAt, listAt } from '../state/path';
+import { valueAt, listAt } from '../state';
 
 const SIDES = ['front', 'back', 'top', 'bottom', 'left', 'right'];
 

@@ -1,9 +1,4 @@
-import { box } from '../../job/box/box';
-import { job } from '../../job/job';
-import { loosePart } from '../../job/loose-part';
-import { panel } from '../../job/panel/panel';
-import { shop } from '../../job/shop/shop';
-import { stock } from '../../job/stock/stock';
+import { box, job, loosePart, panel, shop, stock } from '../../job';
 import type { Group } from './entry';
 import { readSchema, type Schema } from './read-schema';
 

@@ -1,7 +1,5 @@
-import { parseJobText } from '../../job/reading/text';
-import type { JobFile } from '../../job/job';
-import type { DeskOpening } from '../state/desk.svelte';
-import { newId } from '../state/first-job';
+import { parseJobText, type JobFile } from '../../job';
+import { type DeskOpening, newId } from '../state';
 
 /**
  * A job file opened as a job of its own, exactly as it stands: what is wrong with single figures is shown in their fields.

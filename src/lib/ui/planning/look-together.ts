@@ -1,4 +1,4 @@
-import type { Progress } from '../../layout/search-session';
+import type { Progress } from '../../layout';
 import type { Plan } from '../../plan';
 import { isBetter } from './best-plan';
 import type { PlanningWorker, LookAsk } from './planner';

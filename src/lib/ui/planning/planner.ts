@@ -1,7 +1,6 @@
-import type { Progress } from '../../layout/search-session';
-import type { Saving } from '../../layout/boards/savings';
+import type { Progress, Saving } from '../../layout';
 import type { Plan } from '../../plan';
-import type { OutputKind } from '../../print/output-files';
+import type { OutputKind } from '../../print';
 
 /** What the page asks of one worker that plans. */
 export interface PlanningWorker {

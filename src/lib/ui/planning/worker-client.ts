@@ -97,7 +97,9 @@ export function startPrinter(start: () => Worker = printWorker): Printer {
 }
 
 function printWorker(): Worker {
-	return new Worker(new URL('../../../worker/print-worker.ts', import.meta.url), { type: 'module' });
+	return new Worker(new URL('../../../worker/print-worker.ts', import.meta.url), {
+		type: 'module',
+	});
 }
 
 function planWorker(): Worker {

@@ -1,5 +1,4 @@
-import { sumMoney, type Money } from '../../measure/money';
-import { ticks, type Length } from '../../measure/length';
+import { sumMoney, type Money, ticks, type Length } from '../../measure';
 import type { Plan } from '../../plan';
 
 /** The figures a title block carries. */

@@ -1,5 +1,4 @@
-import { toInches, toMm, type Length } from '../../measure/length';
-import type { Ruler } from '../../measure/ruler';
+import { toInches, toMm, type Length, type Ruler } from '../../measure';
 
 /** Length of cloth as a roll is sold: metres, or yards beside an inch ruler. Rounded up: too short cannot be mended. */
 export function showPull(pull: Length, ruler: Ruler): string {

@@ -1,5 +1,5 @@
-import type { Problem, Path } from '../../job/problems/problem';
-import { valueAt } from '../state/path';
+import type { Problem, Path } from '../../job';
+import { valueAt } from '../state';
 
 /** The page a problem's place is edited on. */
 export function pageOf(path: Path): 'job' | 'rack' | 'shop' {

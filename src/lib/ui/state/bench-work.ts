@@ -1,6 +1,5 @@
-import type { JobFile } from '../../job/job';
-import type { BoardLayouts } from '../../layout/layouts';
-import { pinSheet } from '../../layout/boards/booking';
+import type { JobFile } from '../../job';
+import { type BoardLayouts, pinSheet } from '../../layout';
 import type { Plan } from '../../plan';
 import { layoutKey } from './layout-key';
 

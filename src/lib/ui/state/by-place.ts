@@ -1,4 +1,4 @@
-import type { Problem } from '../../job/problems/problem';
+import type { Problem } from '../../job';
 import { pathKey } from './path';
 
 /** Problems by the place they speak of (`pathKey`). */

@@ -1,17 +1,15 @@
-import type { JobFile } from '../../job/job';
-import type { Problem, Path } from '../../job/problems/problem';
-import type { SearchRecord } from '../../layout/search-session';
-import type { Saving } from '../../layout/boards/savings';
-import type { Ruler } from '../../measure/ruler';
-import type { OutputKind } from '../../print/output-files';
-import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning/planner';
+import type { JobFile, Problem, Path } from '../../job';
+import type { SearchRecord, Saving } from '../../layout';
+import type { Ruler } from '../../measure';
+import type { OutputKind } from '../../print';
+import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
 import type { Store, StoredJob } from '../store';
 import { amend, begin, change, redo, settle, undo, type History } from './history';
 import { hasSearchRecord, withSearchRecord, withoutSearchRecord } from './effort';
 import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, keepRack, rulerOf, withRack } from './rack';
-import { Saver } from './saving/saver.svelte';
+import { Saver } from './saving';
 
 /** What a desk is opened on. */
 export interface DeskOpening {

@@ -1,6 +1,5 @@
-import type { JobFile } from '../../job/job';
-import type { SearchRecord } from '../../layout/search-session';
-import { EFFORT } from '../../layout/pace';
+import type { JobFile } from '../../job';
+import { type SearchRecord, EFFORT } from '../../layout';
 import { valueAt } from './path';
 
 /** The job with the search behind its plan; the file itself when it says so already. */

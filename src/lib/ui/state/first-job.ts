@@ -1,4 +1,4 @@
-import type { JobFile } from '../../job/job';
+import type { JobFile } from '../../job';
 import { FIRST_SAMPLE, SAMPLES, sample } from '../samples';
 import type { Store, StoredJob } from '../store';
 import type { DeskOpening } from './desk.svelte';

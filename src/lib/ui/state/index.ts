@@ -4,5 +4,5 @@ export { Desk, type DeskOpening } from './desk.svelte';
 export { firstJob, newEmpty, newFromSample, newId } from './first-job';
 export { listAt, pathKey, valueAt } from './path';
 export { rulerOf } from './rack';
-export { leaveWords, OtherWindows, takeWords } from './saving/index';
+export { leaveWords, OtherWindows, takeWords } from './saving';
 export { UNITS } from './words';

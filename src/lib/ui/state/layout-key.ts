@@ -1,5 +1,5 @@
-import type { BoardLayouts } from '../../layout/layouts';
-import type { SheetLayout } from '../../nest/types';
+import type { BoardLayouts } from '../../layout';
+import type { SheetLayout } from '../../nest';
 
 /**
  * The key under which cuts of a layout are ticked: made of what is cut, so that a tick never passes to another layout.

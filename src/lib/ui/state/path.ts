@@ -1,4 +1,4 @@
-import type { Path } from '../../job/problems/problem';
+import type { Path } from '../../job';
 /** What lies there, or undefined when nothing does. */
 export function valueAt(root: unknown, path: Path): unknown {
 	let here = root;

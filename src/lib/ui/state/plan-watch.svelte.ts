@@ -1,10 +1,7 @@
-import type { Problem } from '../../job/problems/problem';
-import type { SearchRecord, Progress } from '../../layout/search-session';
-import { EFFORT } from '../../layout/pace';
-import type { Saving } from '../../layout/boards/savings';
+import type { Problem } from '../../job';
+import { type SearchRecord, type Progress, EFFORT, type Saving } from '../../layout';
 import type { Plan } from '../../plan';
-import { isBetter } from '../planning/best-plan';
-import type { LookAsk, Planner } from '../planning/planner';
+import { isBetter, type LookAsk, type Planner } from '../planning';
 import { byPlace } from './by-place';
 import { valueAt } from './path';
 

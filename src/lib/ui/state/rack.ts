@@ -1,5 +1,5 @@
-import type { JobFile } from '../../job/job';
-import type { Ruler } from '../../measure/ruler';
+import type { JobFile } from '../../job';
+import type { Ruler } from '../../measure';
 import { valueAt } from './path';
 
 /** The shop's rack and settings, as jobs that share them see them. */

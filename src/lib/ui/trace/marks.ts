@@ -1,7 +1,6 @@
-import { squareUp, type Squared } from '../../design/import/square-up';
-import { photographedPaperOf } from '../../design/import/traced';
-import type { Point } from '../../geometry/outline';
-import { valueAt, listAt } from '../state/path';
+import { squareUp, type Squared, photographedPaperOf } from '../../design';
+import type { Point } from '../../geometry';
+import { valueAt, listAt } from '../state';
 
 /** What has been marked on a picture so far, in its pixels. */
 export interface Marks {

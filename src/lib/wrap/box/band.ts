@@ -1,11 +1,9 @@
-import type { Point } from '../../geometry/outline';
-import { moved } from '../../geometry/turn';
+import { type Point, moved } from '../../geometry';
 import type { BlankMark } from '../blank';
 import type { BoxFace, BoxFaces } from './faces';
-import type { Extra } from '../marks/covering-blank';
-import type { FlapWidth } from '../girth/flap';
-import { notch, slit } from '../reliefs/cuts';
-import type { ReliefPlace } from '../reliefs/places';
+import type { Extra } from '../marks';
+import type { FlapWidth } from '../girth';
+import { notch, slit, type ReliefPlace } from '../reliefs';
 
 /** Part of a face as a band runs over it, ticks up its outline. */
 export interface Stretch {

@@ -1,15 +1,13 @@
-import type { ClothEdge, Covering } from '../../design/covering';
-import { flatten } from '../../geometry/flatten';
-import type { Outline } from '../../geometry/outline';
-import { setIn } from '../../geometry/shaping/set-in';
-import type { Cloth } from '../../job/stock/stock';
-import type { Ruler } from '../../measure/ruler';
+import type { ClothEdge, Covering } from '../../design';
+import { flatten, type Outline, setIn } from '../../geometry';
+import type { Cloth } from '../../job';
+import type { Ruler } from '../../measure';
 import type { Blank, BlankMark } from '../blank';
 import { bandExtra, levels, type Band, type BandSide } from './band';
 import type { BoxFace, BoxFaces } from './faces';
 import { clothEdgeOf, type EdgeEnd } from './seams';
-import { coveringBlank, NO_EXTRA, type Extra } from '../marks/covering-blank';
-import { CHORD_ERROR } from '../girth/span';
+import { coveringBlank, NO_EXTRA, type Extra } from '../marks';
+import { CHORD_ERROR } from '../girth';
 
 /** What all blanks of one box have in common. */
 export interface BoxCloth {

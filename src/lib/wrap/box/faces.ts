@@ -1,9 +1,7 @@
-import type { BoxSkin, SkinFace } from '../../design/covering';
-import { edgeLength, edgesOf, headingAt } from '../../geometry/edge';
-import type { Point } from '../../geometry/outline';
-import { dot } from '../../geometry/vector';
-import type { Carpet } from '../../job/box/place';
-import { outOf, turnTo } from '../girth/span';
+import type { BoxSkin, SkinFace } from '../../design';
+import { edgeLength, edgesOf, headingAt, type Point, dot } from '../../geometry';
+import type { Carpet } from '../../job';
+import { outOf, turnTo } from '../girth';
 
 /** A face of a box, what the person wants of it, and what lies across each of its edges. */
 export interface BoxFace {

@@ -1,5 +1,5 @@
-import type { ClothEdge } from '../../design/covering';
-import { ticks, type Length } from '../../measure/length';
+import type { ClothEdge } from '../../design';
+import { ticks, type Length } from '../../measure';
 import type { BoxFace } from './faces';
 
 /*

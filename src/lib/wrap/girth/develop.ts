@@ -1,7 +1,16 @@
-import { alongEdge, headingAt } from '../../geometry/edge';
-import { lineLine } from '../../geometry/meeting/meet';
-import type { Point } from '../../geometry/outline';
-import { cross, distance, dot, minus, norm, plus, times } from '../../geometry/vector';
+import {
+	alongEdge,
+	headingAt,
+	lineLine,
+	type Point,
+	cross,
+	distance,
+	dot,
+	minus,
+	norm,
+	plus,
+	times,
+} from '../../geometry';
 import type { Flap } from './flap';
 import { shift, smoothShift, type Climb } from './girth';
 import { breaks, outOf, turnTo, type Span } from './span';

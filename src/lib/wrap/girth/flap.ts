@@ -1,5 +1,4 @@
-import { alongEdge, edgeBounds, headingAt } from '../../geometry/edge';
-import type { Point, Rect } from '../../geometry/outline';
+import { alongEdge, edgeBounds, headingAt, type Point, type Rect } from '../../geometry';
 import { chordPoints, outOf, type Span } from './span';
 import { turnUnder } from './turn-under';
 

@@ -1,10 +1,6 @@
-import type { Covering } from '../../design/covering';
-import { common } from '../../geometry/shaping/clip';
-import { boundsOfPoints } from '../../geometry/edge';
-import { area } from '../../geometry/extent';
-import { flatten } from '../../geometry/flatten';
-import type { Point } from '../../geometry/outline';
-import { ticks } from '../../measure/length';
+import type { Covering } from '../../design';
+import { common, boundsOfPoints, area, flatten, type Point } from '../../geometry';
+import { ticks } from '../../measure';
 import { heightsBetween, levelLines, risingEdges, type Rising } from './level-lines';
 import { CHORD_ERROR } from './span';
 

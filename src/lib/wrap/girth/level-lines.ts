@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry/outline';
+import type { Point } from '../../geometry';
 
 /* Level lines across a panel, from the bottom up: where each one meets the outlines of the board and of its layers. */
 

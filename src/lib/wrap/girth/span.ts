@@ -1,17 +1,19 @@
-import type { Arc } from '../../geometry/arc';
-import { sweepForRise } from '../../geometry/arc';
 import {
+	type Arc,
+	sweepForRise,
 	alongEdge,
 	arcOfEdge,
 	edgeLength,
 	edgesOf,
 	headingAt,
 	type Edge,
-} from '../../geometry/edge';
-import type { Outline, Point } from '../../geometry/outline';
-import { reversed } from '../../geometry/turn';
-import { cross, dot } from '../../geometry/vector';
-import type { ClothEdge, Covering, Window } from '../../design/covering';
+	type Outline,
+	type Point,
+	reversed,
+	cross,
+	dot,
+} from '../../geometry';
+import type { ClothEdge, Covering, Window } from '../../design';
 
 /** One edge of an outline, walked with the board on the left and the cloth to be turned under on the right. */
 export interface Span extends Edge {

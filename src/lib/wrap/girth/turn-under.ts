@@ -1,4 +1,4 @@
-import type { ClothEdge } from '../../design/covering';
+import type { ClothEdge } from '../../design';
 
 /** The cloth past the front edge of a board, in ticks: down the edge, along the back, and what is cut away afterwards. */
 export interface TurnUnder {

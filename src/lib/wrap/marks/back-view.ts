@@ -1,9 +1,5 @@
-import type { Outline, Point } from '../../geometry/outline';
-import { direction } from '../../geometry/vector';
-import { bounds } from '../../geometry/extent';
-import { reversed } from '../../geometry/turn';
-import { snapPoint } from '../../geometry/vector';
-import { ticks, type Length } from '../../measure/length';
+import { type Outline, type Point, direction, bounds, reversed, snapPoint } from '../../geometry';
+import { ticks, type Length } from '../../measure';
 import type { BlankMark } from '../blank';
 
 /*

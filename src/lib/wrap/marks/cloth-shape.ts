@@ -1,14 +1,29 @@
-import { boundsOfPoints } from '../../geometry/edge';
-import { area } from '../../geometry/extent';
-import { union, without } from '../../geometry/shaping/clip';
-import type { Outline, Point } from '../../geometry/outline';
-import { tidy } from '../../geometry/shaping/tidy';
-import { plus, snapPoint } from '../../geometry/vector';
-import type { Covering, Window } from '../../design/covering';
-import { clothEdge, flapAreas, foldLine } from '../girth/develop';
-import { flapsOf, type Flap } from '../girth/flap';
-import { layOver, STILL, type Climb, type ClothLay } from '../girth/girth';
-import { boardSpans, windowSpans, type Span } from '../girth/span';
+import {
+	boundsOfPoints,
+	area,
+	union,
+	without,
+	type Outline,
+	type Point,
+	tidy,
+	plus,
+	snapPoint,
+} from '../../geometry';
+import type { Covering, Window } from '../../design';
+import {
+	clothEdge,
+	flapAreas,
+	foldLine,
+	flapsOf,
+	type Flap,
+	layOver,
+	STILL,
+	type Climb,
+	type ClothLay,
+	boardSpans,
+	windowSpans,
+	type Span,
+} from '../girth';
 
 /** A cloth laid flat, as the finished panel is seen from the front. */
 export interface ClothShape {

@@ -1,9 +1,21 @@
-import { common, linesInside, regionArea, type Region } from '../../geometry/shaping/clip';
-import { boundsOfPoints } from '../../geometry/edge';
-import { moved } from '../../geometry/turn';
-import type { Outline, Point } from '../../geometry/outline';
-import { leftOf, minus, norm, plus, snapPoint, times, unit } from '../../geometry/vector';
-import { snap } from '../../measure/length';
+import {
+	common,
+	linesInside,
+	regionArea,
+	type Region,
+	boundsOfPoints,
+	moved,
+	type Outline,
+	type Point,
+	leftOf,
+	minus,
+	norm,
+	plus,
+	snapPoint,
+	times,
+	unit,
+} from '../../geometry';
+import { snap } from '../../measure';
 import type { Blank, BlankMark } from '../blank';
 
 /** A straight seam across a blank, in the blank's own frame; it is run on beyond both points. */

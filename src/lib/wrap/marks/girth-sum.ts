@@ -1,10 +1,8 @@
-import { bounds } from '../../geometry/extent';
-import type { Outline } from '../../geometry/outline';
-import { direction, dot } from '../../geometry/vector';
-import { snap } from '../../measure/length';
+import { bounds, type Outline, direction, dot } from '../../geometry';
+import { snap } from '../../measure';
 import { onTheBack } from './back-view';
 import type { Girth } from '../blank';
-import type { Climb } from '../girth/girth';
+import type { Climb } from '../girth';
 
 /** The tape laid over a panel along the roll and across it, as sums that can be checked by hand. */
 export function girthSums(

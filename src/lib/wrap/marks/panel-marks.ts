@@ -1,16 +1,21 @@
-import type { Covering } from '../../design/covering';
-import { common } from '../../geometry/shaping/clip';
-import { cropped } from '../../geometry/shaping/crop';
-import { boundsOfPoints } from '../../geometry/edge';
-import { area } from '../../geometry/extent';
-import { flatten } from '../../geometry/flatten';
-import type { Outline, Point, Rect } from '../../geometry/outline';
-import { minus, plus, snapPoint } from '../../geometry/vector';
+import type { Covering } from '../../design';
+import {
+	common,
+	cropped,
+	boundsOfPoints,
+	area,
+	flatten,
+	type Outline,
+	type Point,
+	type Rect,
+	minus,
+	plus,
+	snapPoint,
+} from '../../geometry';
 import type { Blank, BlankMark } from '../blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
-import { STILL, type ClothLay } from '../girth/girth';
-import { reliefsOf, type ReliefRule, type Reliefs } from '../reliefs/reliefs';
-import { CHORD_ERROR } from '../girth/span';
+import { STILL, type ClothLay, CHORD_ERROR } from '../girth';
+import { reliefsOf, type ReliefRule, type Reliefs } from '../reliefs';
 import { trimLines } from './trim-lines';
 
 /** All that is drawn on the back of a panel's cloth, in the front view's frame. */

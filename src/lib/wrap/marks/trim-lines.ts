@@ -1,10 +1,5 @@
-import type { Point } from '../../geometry/outline';
-import { between, distance, plus, times } from '../../geometry/vector';
-import { headingAt } from '../../geometry/edge';
-import { foldLine } from '../girth/develop';
-import type { Flap } from '../girth/flap';
-import type { Climb } from '../girth/girth';
-import { breaks, outOf, turnTo } from '../girth/span';
+import { type Point, between, distance, plus, times, headingAt } from '../../geometry';
+import { foldLine, type Flap, type Climb, breaks, outOf, turnTo } from '../girth';
 
 /** The lines over the knife groove, where the cloth is trimmed once it is glued down: one for each edge that has a groove. */
 export function trimLines(flaps: readonly Flap[], climb: Climb): Point[][] {

@@ -1,11 +1,9 @@
-import type { Covering, ClothStep } from '../../design/covering';
-import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../../geometry/edge';
-import type { Path, Problem } from '../../job/problems/problem';
-import type { Cloth } from '../../job/stock/stock';
-import { ticks, type Length } from '../../measure/length';
-import { showLength, type Ruler } from '../../measure/ruler';
+import type { Covering, ClothStep } from '../../design';
+import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../../geometry';
+import type { Path, Problem, Cloth } from '../../job';
+import { ticks, type Length, showLength, type Ruler } from '../../measure';
 import type { Verdict } from '../blank';
-import { turnTo } from '../girth/span';
+import { turnTo } from '../girth';
 
 /*
  * Can this cloth take this step? Laid from the higher level down, the cloth that is a circle of radius r + h round an outside

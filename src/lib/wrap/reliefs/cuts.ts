@@ -1,9 +1,6 @@
-import { lineLine } from '../../geometry/meeting/meet';
-import type { Point } from '../../geometry/outline';
-import { dot, minus, plus, times, unit } from '../../geometry/vector';
-import type { FlapWidth } from '../girth/flap';
+import { lineLine, type Point, dot, minus, plus, times, unit } from '../../geometry';
+import { type FlapWidth, outOf, turnTo } from '../girth';
 import type { ReliefPlace } from './places';
-import { outOf, turnTo } from '../girth/span';
 
 /*
  * The cuts themselves. A mitre notch at an outside corner: it starts a little beyond the fold, leaves each flap its part of the

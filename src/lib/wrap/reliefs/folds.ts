@@ -1,6 +1,4 @@
-import { boundsOfPoints } from '../../geometry/edge';
-import { orient } from '../../geometry/orient';
-import type { Point, Rect } from '../../geometry/outline';
+import { boundsOfPoints, orient, type Point, type Rect } from '../../geometry';
 
 type Line = readonly Point[];
 

@@ -1,11 +1,13 @@
-import { sweepForRise } from '../../geometry/arc';
-import { alongEdge, headingAt } from '../../geometry/edge';
-import type { Point } from '../../geometry/outline';
-import { plus } from '../../geometry/vector';
-import { foldCorner } from '../girth/develop';
-import type { Flap, FlapWidth } from '../girth/flap';
-import { smoothShift, type Climb } from '../girth/girth';
-import { outOf, turnTo } from '../girth/span';
+import { sweepForRise, alongEdge, headingAt, type Point, plus } from '../../geometry';
+import {
+	foldCorner,
+	type Flap,
+	type FlapWidth,
+	smoothShift,
+	type Climb,
+	outOf,
+	turnTo,
+} from '../girth';
 
 /*
  * Where a turned-under edge must be relieved. Sharp corners one by one; along a curve flat flaps side by side, each so narrow

@@ -1,8 +1,7 @@
-import type { Point } from '../../geometry/outline';
+import type { Point } from '../../geometry';
 import type { BlankMark } from '../blank';
-import type { Flap } from '../girth/flap';
+import type { Flap, Climb } from '../girth';
 import { Folds } from './folds';
-import type { Climb } from '../girth/girth';
 import { closing, notch, shortenedCut, slit, type FlapReach } from './cuts';
 import { reliefPlaces, type ReliefPlace } from './places';
 

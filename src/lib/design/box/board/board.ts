@@ -1,8 +1,7 @@
-import type { Outline } from '../../../geometry/outline';
-import type { BoardKey } from '../../../job/box/fields';
-import type { Material } from '../../../job/stock/stock';
+import type { Outline } from '../../../geometry';
+import type { BoardKey, Material } from '../../../job';
 import { cornerFrame, boardEdges, orderedFaces, type BoardEdge } from './set-up';
-import type { Frame, Solid } from '../solid/solid';
+import type { Frame, Solid } from '../solid';
 
 export type Role =
 	'wall' | 'end' | 'doubler' | 'overlay' | 'divider' | 'slot' | 'brace' | 'cleat' | 'ring';

@@ -1,5 +1,5 @@
-import type { Box } from '../../../job/box/box';
-import { mm, toMm, TICKS_PER_MM } from '../../../measure/length';
+import type { Box } from '../../../job';
+import { mm, toMm, TICKS_PER_MM } from '../../../measure';
 import type { Need } from '../../need';
 import type { Seam } from './seam';
 

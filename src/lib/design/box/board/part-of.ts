@@ -1,9 +1,8 @@
-import { area, bounds, perimeter } from '../../../geometry/extent';
-import type { Corner, Outline, Point } from '../../../geometry/outline';
-import { ticks, TICKS_PER_MM, type Length, snap } from '../../../measure/length';
+import { area, bounds, perimeter, type Corner, type Outline, type Point } from '../../../geometry';
+import { ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
 import type { Bevel, Part } from '../../part';
 import type { Board } from './board';
-import { bodyVolume, flat, planeArea, volumeOf } from '../solid/solid';
+import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
 
 /** A length of this many ticks or a hair more is the length itself: rounding noise must not cost a tick. */
 const HAIR = 1e-3;

@@ -1,9 +1,7 @@
-import type { BoxSpot } from '../../../job/box/fields';
-import type { Point } from '../../../geometry/outline';
-import { airHolds, type Air } from '../solid/air';
+import type { BoxSpot } from '../../../job';
+import type { Point } from '../../../geometry';
+import { airHolds, type Air, flat, raised, type Frame, add3, scale3, type Point3 } from '../solid';
 import type { Board } from './board';
-import { flat, raised, type Frame } from '../solid/solid';
-import { add3, scale3, type Point3 } from '../solid/vec';
 
 /** Somewhere on the outside of a wall, and the way in from there. */
 export interface Place {

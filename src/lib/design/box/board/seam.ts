@@ -1,4 +1,4 @@
-import type { Point3 } from '../solid/vec';
+import type { Point3 } from '../solid';
 
 /** Where two boards are glued together. */
 export interface Seam {

@@ -1,5 +1,5 @@
-import type { Point } from '../../../geometry/outline';
-import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from '../solid/solid';
+import type { Point } from '../../../geometry';
+import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from '../solid';
 
 /* How the body of a board is brought into the order every drawing and every size relies on. */
 

@@ -1,6 +1,5 @@
-import type { Outline } from '../../../geometry/outline';
-import { mirrored, moved, turned } from '../../../geometry/turn';
-import type { Material } from '../../../job/stock/stock';
+import { type Outline, mirrored, moved, turned } from '../../../geometry';
+import type { Material } from '../../../job';
 import type { Part } from '../../part';
 import type { Board } from './board';
 

@@ -1,7 +1,6 @@
-import type { Box } from '../../../job/box/box';
-import type { Brace } from '../../../job/box/inside';
-import type { Line } from '../../../geometry/meeting/meet';
-import type { SweptAir } from '../solid/air';
+import type { Box, Brace } from '../../../job';
+import type { Line } from '../../../geometry';
+import { type SweptAir, frameOf, crossingsOf, stripAcross, p3, type Point3 } from '../solid';
 import {
 	braceAll,
 	braceName,
@@ -11,15 +10,11 @@ import {
 	type PlateBody,
 	type Rod,
 } from './braces';
-import { endFrame, plate } from '../shell/end';
+import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { originOf, plateMeets, stripMeets } from './rooms';
-import { frameOf } from '../solid/solid';
-import { crossingsOf, stripAcross } from '../solid/strip';
 import type { ProblemLog } from '../../problem-log';
-import { p3, type Point3 } from '../solid/vec';
-import { sweptSolid } from '../shell/wall';
 
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
 export function braceSwept(

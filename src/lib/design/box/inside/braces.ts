@@ -1,16 +1,9 @@
-import type { Box } from '../../../job/box/box';
-import type { Brace } from '../../../job/box/inside';
-import type { Material, Sundry } from '../../../job/stock/stock';
-import { apart } from '../solid/apart';
-import { boardOf, type Board } from '../board/board';
-import { rodObstacle, type Obstacle } from '../board/obstacle';
-import { kg, woodOf } from '../board/part-of';
+import type { Box, Brace, Material, Sundry } from '../../../job';
+import { apart, type Frame, type Solid, type Point3 } from '../solid';
+import { boardOf, type Board, rodObstacle, type Obstacle, kg, woodOf, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import { edgeSeams, type Meeting } from './rooms';
-import type { Seam } from '../board/seam';
-import type { Frame, Solid } from '../solid/solid';
 import type { ProblemLog } from '../../problem-log';
-import type { Point3 } from '../solid/vec';
 import { windowsIn } from './window';
 
 /** A rod from wall to wall; its ends are cut to the walls. */

@@ -1,8 +1,7 @@
-import type { Air } from '../solid/air';
-import { airHolds } from '../solid/air';
+import { type Air, airHolds } from '../solid';
 import { onDriver, type Seated } from './driver';
-import { boundsOf, mayTouch, type Obstacle } from '../board/obstacle';
-import { mm } from '../../../measure/length';
+import { boundsOf, mayTouch, type Obstacle } from '../board';
+import { mm } from '../../../measure';
 
 /** Basket and magnet are looked at in rings this far apart, and kept this far from everything. */
 const STEP = mm(8);

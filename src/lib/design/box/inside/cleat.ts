@@ -1,19 +1,22 @@
-import type { Box } from '../../../job/box/box';
-import type { Cleats } from '../../../job/box/inside';
-import type { Material } from '../../../job/stock/stock';
-import type { Point } from '../../../geometry/outline';
-import { whereIs } from '../../../geometry/meeting/inside';
-import { toMm } from '../../../measure/length';
-import type { SweptAir } from '../solid/air';
-import { boardName, boardOf, type Board } from '../board/board';
-import { woodOf } from '../board/part-of';
+import type { Box, Cleats, Material } from '../../../job';
+import { type Point, whereIs } from '../../../geometry';
+import { toMm } from '../../../measure';
+import {
+	type SweptAir,
+	cornerAt,
+	convex,
+	crossed,
+	insideAngle,
+	sideLine,
+	type Quad,
+	faceArea,
+	p3,
+	type Point3,
+} from '../solid';
+import { boardName, boardOf, type Board, woodOf, type Seam } from '../board';
 import type { BoardRack } from '../rack';
-import type { Seam } from '../board/seam';
-import { cornerAt, convex, crossed, insideAngle, sideLine, type Quad } from '../solid/section';
-import { faceArea } from '../solid/solid';
 import type { ProblemLog } from '../../problem-log';
-import { p3, type Point3 } from '../solid/vec';
-import { sideFrame, sweptSolid } from '../shell/wall';
+import { sideFrame, sweptSolid } from '../shell';
 
 export interface Cleated {
 	readonly boards: readonly Board[];

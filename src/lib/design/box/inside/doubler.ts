@@ -1,18 +1,25 @@
-import type { Box } from '../../../job/box/box';
-import type { BoardKey } from '../../../job/box/fields';
-import { ticks, type Length } from '../../../measure/length';
-import { boardName, boardOf, type Board } from '../board/board';
-import type { SweptAir } from '../solid/air';
-import type { Point } from '../../../geometry/outline';
-import { plate, endFrame } from '../shell/end';
+import type { Box, BoardKey } from '../../../job';
+import { ticks, type Length } from '../../../measure';
+import { boardName, boardOf, type Board, type Seam } from '../board';
+import {
+	type SweptAir,
+	cornerAt,
+	sidesSetIn,
+	sideLine,
+	crossed,
+	faceArea,
+	flat,
+	slab,
+	type Frame,
+	type Solid,
+	add3,
+	p3,
+	scale3,
+} from '../solid';
+import type { Point } from '../../../geometry';
+import { plate, endFrame, type SweptSection, sideFrame, sweptSolid } from '../shell';
 import type { BoardRack } from '../rack';
-import type { Seam } from '../board/seam';
-import { cornerAt, sidesSetIn, sideLine, crossed } from '../solid/section';
-import type { SweptSection } from '../shell/swept-section';
-import { faceArea, flat, slab, type Frame, type Solid } from '../solid/solid';
 import type { ProblemLog } from '../../problem-log';
-import { add3, p3, scale3 } from '../solid/vec';
-import { sideFrame, sweptSolid } from '../shell/wall';
 
 /** Layers on walls, and what glues them there. */
 export interface Layers {

@@ -1,19 +1,23 @@
-import type { Box } from '../../../job/box/box';
-import type { Driver } from '../../../job/box/driver';
-import type { Outline, Point } from '../../../geometry/outline';
-import { distanceTo, whereIs } from '../../../geometry/meeting/inside';
-import { bounds } from '../../../geometry/extent';
-import { mm } from '../../../measure/length';
-import { reach, type Air } from '../solid/air';
-import type { Board, Hole } from '../board/board';
-import { faceOf, placeOn, roomBehind, rowOf, through, type Place } from '../board/place';
+import type { Box, Driver } from '../../../job';
+import { type Outline, type Point, distanceTo, whereIs, bounds } from '../../../geometry';
+import { mm } from '../../../measure';
+import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
+import {
+	type Board,
+	type Hole,
+	faceOf,
+	placeOn,
+	roomBehind,
+	rowOf,
+	through,
+	type Place,
+	boardName,
+	boardOf,
+} from '../board';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
-import { boardName, boardOf } from '../board/board';
-import { roundHole } from '../shell/trim';
-import { frameOf, raised, slab } from '../solid/solid';
+import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { add3, scale3 } from '../solid/vec';
 
 /** One driver of a row, in its place. */
 export interface Seated {

@@ -1,11 +1,9 @@
-import type { Box } from '../../../job/box/box';
-import { distanceTo, whereIs } from '../../../geometry/meeting/inside';
-import type { Air } from '../solid/air';
-import type { Board } from '../board/board';
-import { cubicTicks, type Taken } from '../solid/volume';
-import { faceOf, placeOn, roomBehind } from '../board/place';
+import type { Box } from '../../../job';
+import { distanceTo, whereIs } from '../../../geometry';
+import { type Air, cubicTicks, type Taken } from '../solid';
+import { type Board, faceOf, placeOn, roomBehind } from '../board';
 import { shown } from '../shown';
-import { roundHole, rectangleHole } from '../shell/trim';
+import { roundHole, rectangleHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 
 /** Cuts the hole for the terminal cup; what the cup takes of its chamber, or null. */

@@ -1,6 +1,6 @@
-import type { Box } from '../../../job/box/box';
-import { volumeOfAir, type Air, type SweptAir } from '../solid/air';
-import type { Board } from '../board/board';
+import type { Box } from '../../../job';
+import { volumeOfAir, type Air, type SweptAir, cubicTicks, type Taken } from '../solid';
+import type { Board, Obstacle, Seam } from '../board';
 import { braceSwept, type SlottedWall } from './brace';
 import type { Braced, Rod } from './braces';
 import { cleatAll, cleatsIn, type CleatRoom } from './cleat';
@@ -8,19 +8,19 @@ import { doubleInside, doubleOutside } from './doubler';
 import { seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
-import type { Obstacle } from '../board/obstacle';
 import type { BoardRack } from '../rack';
 import { divide } from './rooms';
-import type { Seam } from '../board/seam';
-import type { Shell } from '../shell/shell';
-import type { SweptSection } from '../shell/swept-section';
+import { type Shell, type SweptSection, openFront } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { clearOf, slotSetups } from '../vent/slot-setup';
-import { roundSetups } from '../vent/tube';
-import type { SlotSetup, VentSetup } from '../vent/vent';
-import { tuneRooms, type VentResult } from '../vent/vent-result';
-import { openFront } from '../shell/trim';
-import { cubicTicks, type Taken } from '../solid/volume';
+import {
+	clearOf,
+	slotSetups,
+	roundSetups,
+	type SlotSetup,
+	type VentSetup,
+	tuneRooms,
+	type VentResult,
+} from '../vent';
 
 /** Everything in a box once all is in its place. */
 export interface Inside {

@@ -1,14 +1,20 @@
-import type { Box } from '../../../job/box/box';
-import { area as areaOf } from '../../../geometry/extent';
-import { toMm } from '../../../measure/length';
-import type { Air } from '../solid/air';
-import type { Board } from '../board/board';
-import { squareMetres } from '../board/needs';
-import { cornerAt } from '../solid/section';
-import { around, faceWithin, SIX } from '../solid/six';
-import { planeArea } from '../solid/solid';
-import { cross3, dot3, sub3, type Point3 } from '../solid/vec';
-import type { Taken } from '../solid/volume';
+import type { Box } from '../../../job';
+import { area as areaOf } from '../../../geometry';
+import { toMm } from '../../../measure';
+import {
+	type Air,
+	cornerAt,
+	around,
+	faceWithin,
+	SIX,
+	planeArea,
+	cross3,
+	dot3,
+	sub3,
+	type Point3,
+	type Taken,
+} from '../solid';
+import { type Board, squareMetres } from '../board';
 
 export interface Lined {
 	readonly taken: readonly Taken[];

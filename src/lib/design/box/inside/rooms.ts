@@ -1,19 +1,25 @@
-import type { Box } from '../../../job/box/box';
-import type { Divider } from '../../../job/box/inside';
-import type { Line } from '../../../geometry/meeting/meet';
-import type { Point } from '../../../geometry/outline';
-import { volumeOfAir, type SweptAir } from '../solid/air';
-import { boardOf, type Board } from '../board/board';
-import { endFrame, plate } from '../shell/end';
+import type { Box, Divider } from '../../../job';
+import type { Line, Point } from '../../../geometry';
+import {
+	volumeOfAir,
+	type SweptAir,
+	cornerAt,
+	frameOf,
+	type Frame,
+	type Solid,
+	stripAcross,
+	type BoardStrip,
+	length3,
+	middle3,
+	p3,
+	sub3,
+	type Point3,
+} from '../solid';
+import { boardOf, type Board, type Seam } from '../board';
+import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
-import type { Seam } from '../board/seam';
-import { cornerAt } from '../solid/section';
-import { frameOf, type Frame, type Solid } from '../solid/solid';
-import { stripAcross, type BoardStrip } from '../solid/strip';
 import type { ProblemLog } from '../../problem-log';
-import { length3, middle3, p3, sub3, type Point3 } from '../solid/vec';
-import { sweptSolid } from '../shell/wall';
 
 /** One chamber: what is left of it for air, and what it was before its walls were doubled. */
 export interface Chamber {

@@ -1,12 +1,9 @@
-import type { Brace } from '../../../job/box/inside';
-import type { Outline, Point } from '../../../geometry/outline';
-import type { Line } from '../../../geometry/meeting/meet';
-import { mm } from '../../../measure/length';
-import type { Board, Hole } from '../board/board';
-import { sidesSetIn } from '../solid/section';
+import type { Brace } from '../../../job';
+import type { Outline, Point, Line } from '../../../geometry';
+import { mm } from '../../../measure';
+import type { Board, Hole } from '../board';
+import { sidesSetIn, flat, crossingsOf, halfOf } from '../solid';
 import { shown } from '../shown';
-import { flat } from '../solid/solid';
-import { crossingsOf, halfOf } from '../solid/strip';
 
 /**
  * Windows a rim apart, in the frame of the board; square corners, to be rounded with the cutter. A board with bevelled edges

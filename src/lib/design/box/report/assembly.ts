@@ -1,9 +1,7 @@
-import type { Box } from '../../../job/box/box';
-import type { Board, Role } from '../board/board';
+import type { Box } from '../../../job';
+import { type Board, type Role, along, screwsOf, type Seam } from '../board';
 import type { AssemblyStep } from '../box-plan';
-import { along, screwsOf } from '../board/needs';
-import type { Seam } from '../board/seam';
-import { TICKS_PER_MM } from '../../../measure/length';
+import { TICKS_PER_MM } from '../../../measure';
 import { shown } from '../shown';
 
 const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;

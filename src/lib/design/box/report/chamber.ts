@@ -1,8 +1,8 @@
-import type { Box } from '../../../job/box/box';
-import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent/acoustics';
+import type { Box } from '../../../job';
+import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
-import type { Inside } from '../inside/inside';
-import { litres } from '../solid/volume';
+import type { Inside } from '../inside';
+import { litres } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
 /** Net volume of a chamber in litres: what is left once everything has taken its share. */

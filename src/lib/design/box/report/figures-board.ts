@@ -1,13 +1,9 @@
-import { snapOutline } from '../../../geometry/vector';
-import type { Outline, Point } from '../../../geometry/outline';
-import { distanceTo } from '../../../geometry/meeting/inside';
-import { type Length, snap } from '../../../measure/length';
+import { snapOutline, type Outline, type Point, distanceTo } from '../../../geometry';
+import { type Length, snap } from '../../../measure';
 import type { Part } from '../../part';
-import type { Board } from '../board/board';
+import { type Board, layOf, massOf, faceOf } from '../board';
 import type { BoardHole, BoxBoard } from '../box-plan';
-import { layOf, massOf } from '../board/part-of';
-import { faceOf } from '../board/place';
-import { flat } from '../solid/solid';
+import { flat } from '../solid';
 
 /** A board as it is drawn: from the lower left corner of the rectangle round both faces. */
 export function boardFigures(board: Board, part: Part): BoxBoard {

@@ -1,17 +1,14 @@
-import { snap } from '../../../measure/length';
-import { distanceTo } from '../../../geometry/meeting/inside';
+import { snap } from '../../../measure';
+import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
-import { clashes } from '../inside/clash';
-import { roomFor, type Seated } from '../inside/driver';
+import { clashes, roomFor, type Seated, type Inside } from '../inside';
 import { edgeOfRound } from './figures-board';
-import type { Inside } from '../inside/inside';
 import { finite } from '../finite';
-import { boardObstacle, rodObstacle, type Obstacle } from '../board/obstacle';
-import { faceOf } from '../board/place';
+import { boardObstacle, rodObstacle, type Obstacle, faceOf } from '../board';
 import { shown } from '../shown';
-import { LEAST_EDGE } from '../shell/trim';
+import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { p3 } from '../solid/vec';
+import { p3 } from '../solid';
 
 /** A driver as it sits, and whatever is in its way. */
 export function driverFigures(one: Seated, inside: Inside, trouble: ProblemLog): DriverFigures {

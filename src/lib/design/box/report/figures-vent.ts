@@ -1,12 +1,11 @@
-import { TICKS_PER_MM, snap } from '../../../measure/length';
-import { leastVentArea, ventSpeed } from '../vent/acoustics';
+import { TICKS_PER_MM, snap } from '../../../measure';
+import { leastVentArea, ventSpeed, type VentResult } from '../vent';
 import type { VentFigures } from '../box-plan';
 import { speedWord } from './chamber';
-import type { Inside } from '../inside/inside';
+import type { Inside } from '../inside';
 import { finite } from '../finite';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
-import type { VentResult } from '../vent/vent-result';
 
 /** A vent as it is built, and whether its air is quiet. */
 export function ventFigures(result: VentResult, inside: Inside, trouble: ProblemLog): VentFigures {

@@ -1,23 +1,19 @@
-import { snapOutline } from '../../../geometry/vector';
-import type { Box } from '../../../job/box/box';
-import type { Sundry } from '../../../job/stock/stock';
-import { TICKS_PER_MM, snap } from '../../../measure/length';
+import { snapOutline } from '../../../geometry';
+import type { Box, Sundry } from '../../../job';
+import { TICKS_PER_MM, snap } from '../../../measure';
 import type { Part } from '../../part';
 import { evenSpacing, boxAssembly } from './assembly';
-import { boardName, type Board } from '../board/board';
+import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
-import { rodMass, type Rod } from '../inside/braces';
+import { rodMass, type Rod, type Inside } from '../inside';
 import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
-import type { Inside } from '../inside/inside';
 import { personsFor } from './lifting';
-import { bradsOf, screwsOf } from '../board/needs';
-import type { Seam } from '../board/seam';
-import type { SweptSection } from '../shell/swept-section';
+import type { SweptSection } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { angleBetween, p3, type Point3 } from '../solid/vec';
+import { angleBetween, p3, type Point3 } from '../solid';
 
 const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
 

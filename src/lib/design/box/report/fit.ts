@@ -1,14 +1,11 @@
-import type { Box } from '../../../job/box/box';
-import type { Cloth } from '../../../job/stock/stock';
-import type { Point } from '../../../geometry/outline';
-import { ticks, type Length } from '../../../measure/length';
-import type { Board } from '../board/board';
+import type { Box, Cloth } from '../../../job';
+import type { Point } from '../../../geometry';
+import { ticks, type Length } from '../../../measure';
+import { type Board, boundsOf, hull } from '../board';
 import type { FitFigures, Sizes3 } from '../box-plan';
-import { boundsOf } from '../board/obstacle';
-import { hull } from '../board/part-of';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
-import type { Point3 } from '../solid/vec';
+import type { Point3 } from '../solid';
 
 /** All corners of the outside of a box, layers and rings on it included. */
 export function outsidePoints(boards: readonly Board[]): Point3[] {

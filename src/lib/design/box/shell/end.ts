@@ -1,10 +1,17 @@
-import type { Box } from '../../../job/box/box';
-import type { Point } from '../../../geometry/outline';
-import { boardName, boardOf, type Board } from '../board/board';
-import { sidesSetIn } from '../solid/section';
+import type { Box } from '../../../job';
+import type { Point } from '../../../geometry';
+import { boardName, boardOf, type Board } from '../board';
+import {
+	sidesSetIn,
+	frameOf,
+	type Frame,
+	type Solid,
+	p3,
+	scale3,
+	sub3,
+	type Point3,
+} from '../solid';
 import type { SweptSection } from './swept-section';
-import { frameOf, type Frame, type Solid } from '../solid/solid';
-import { p3, scale3, sub3, type Point3 } from '../solid/vec';
 
 /** The two boards that close the swept profile: over it, between its boards, or let into a rabbet. */
 export function endBoards(section: SweptSection, box: Pick<Box, 'boards'>): Board[] {

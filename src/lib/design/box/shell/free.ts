@@ -1,12 +1,9 @@
-import { crossings } from '../../../geometry/meeting/crossing';
-import type { Point } from '../../../geometry/outline';
-import { tidy } from '../../../geometry/shaping/tidy';
-import type { ShapeOf } from '../../../job/box/shape';
-import type { OutlineDrawing } from '../../../job/panel/outline';
-import { importShape } from '../../import/import-shape';
-import type { Drawn, Undrawn } from '../../shape/drawn';
+import { crossings, type Point, tidy } from '../../../geometry';
+import type { ShapeOf, OutlineDrawing } from '../../../job';
+import { importShape } from '../../import';
+import type { Drawn, Undrawn } from '../../shape';
 import { shown } from '../shown';
-import { planeArea } from '../solid/solid';
+import { planeArea } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
 type Free = ShapeOf<'free'>;

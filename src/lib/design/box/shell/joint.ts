@@ -1,7 +1,6 @@
-import type { Box } from '../../../job/box/box';
-import type { BoardKey } from '../../../job/box/fields';
-import type { Point } from '../../../geometry/outline';
-import { cornerAt, convex, insideAngle, type Past } from '../solid/section';
+import type { Box, BoardKey } from '../../../job';
+import type { Point } from '../../../geometry';
+import { cornerAt, convex, insideAngle, type Past } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
 /*

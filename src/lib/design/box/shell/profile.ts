@@ -1,7 +1,6 @@
-import type { Point } from '../../../geometry/outline';
-import type { Length } from '../../../measure/length';
-import type { BoardKey } from '../../../job/box/fields';
-import type { BoxShape, ShapeOf } from '../../../job/box/shape';
+import type { Point } from '../../../geometry';
+import type { Length } from '../../../measure';
+import type { BoardKey, BoxShape, ShapeOf } from '../../../job';
 import { freeCorners } from './free';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';

@@ -1,18 +1,14 @@
-import type { Box } from '../../../job/box/box';
-import type { BoardKey } from '../../../job/box/fields';
-import type { Point } from '../../../geometry/outline';
-import type { Material } from '../../../job/stock/stock';
-import type { Board } from '../board/board';
+import type { Box, BoardKey, Material } from '../../../job';
+import type { Point } from '../../../geometry';
+import type { Board, Seam } from '../board';
 import { endBoards } from './end';
 import { checkTilts, jointsOf } from './joint';
 import { profileOf, type Profile, type Swept } from './profile';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
-import type { Seam } from '../board/seam';
-import { cornerAt, clashingQuads, insideAngle, quads, sidesSetIn } from '../solid/section';
+import { cornerAt, clashingQuads, insideAngle, quads, sidesSetIn, p3 } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 import type { SweptSection } from './swept-section';
-import { p3 } from '../solid/vec';
 import { wallBoards } from './wall';
 
 export interface Shell {

@@ -1,8 +1,6 @@
-import type { Point } from '../../../geometry/outline';
-import type { Box } from '../../../job/box/box';
-import type { BoardKey } from '../../../job/box/fields';
-import type { Material } from '../../../job/stock/stock';
-import type { Past, Quad } from '../solid/section';
+import type { Point } from '../../../geometry';
+import type { Box, BoardKey, Material } from '../../../job';
+import type { Past, Quad } from '../solid';
 
 /** The profile with its boards' thickness worked in, and how it is closed at its ends. Ticks. */
 export interface SweptSection {

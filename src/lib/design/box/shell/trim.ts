@@ -1,12 +1,20 @@
-import { mm } from '../../../measure/length';
-import type { SlotVent } from '../../../job/box/vent';
-import type { Outline, Point } from '../../../geometry/outline';
-import { boardOf, type Board, type Hole } from '../board/board';
-import { crossed, sideLine } from '../solid/section';
+import { mm } from '../../../measure';
+import type { SlotVent } from '../../../job';
+import type { Outline, Point } from '../../../geometry';
+import { boardOf, type Board, type Hole } from '../board';
+import {
+	crossed,
+	sideLine,
+	type SlotPlane,
+	flat,
+	add3,
+	dot3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import type { SweptSection } from './swept-section';
-import type { SlotPlane } from '../solid/slot-plane';
-import { flat } from '../solid/solid';
-import { add3, dot3, scale3, sub3, unit3, type Point3 } from '../solid/vec';
 
 /** Which edge of the front a slot opens beside, in the order of its corners. */
 const EDGE = { bottom: 0, right: 1, top: 2, left: 3 } as const;

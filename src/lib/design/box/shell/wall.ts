@@ -1,12 +1,21 @@
-import type { Box } from '../../../job/box/box';
-import type { Point } from '../../../geometry/outline';
-import { boardName, boardOf, type Board } from '../board/board';
-import type { Line } from '../../../geometry/meeting/meet';
-import { cornerAt, convex, sideLine, type Quad } from '../solid/section';
-import { halfOf } from '../solid/strip';
+import type { Box } from '../../../job';
+import type { Point, Line } from '../../../geometry';
+import { boardName, boardOf, type Board } from '../board';
+import {
+	cornerAt,
+	convex,
+	sideLine,
+	type Quad,
+	halfOf,
+	frameOf,
+	planeArea,
+	type Frame,
+	type Solid,
+	p3,
+	scale3,
+	type Point3,
+} from '../solid';
 import type { SweptSection } from './swept-section';
-import { frameOf, planeArea, type Frame, type Solid } from '../solid/solid';
-import { p3, scale3, type Point3 } from '../solid/vec';
 
 /** The boards of the profile, each a quadrilateral swept along the width. */
 export function wallBoards(section: SweptSection, box: Pick<Box, 'boards'>): Board[] {

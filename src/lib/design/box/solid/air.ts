@@ -1,5 +1,4 @@
-import { whereIs, distanceTo } from '../../../geometry/meeting/inside';
-import type { Point } from '../../../geometry/outline';
+import { whereIs, distanceTo, type Point } from '../../../geometry';
 import type { Plane } from './plane';
 import type { Planes } from './six';
 import { planeArea } from './solid';

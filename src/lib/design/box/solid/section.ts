@@ -1,7 +1,15 @@
-import { crossings } from '../../../geometry/meeting/crossing';
-import { lineLine, type Line } from '../../../geometry/meeting/meet';
-import type { Point } from '../../../geometry/outline';
-import { dot, leftOf, minus, plus, times, unit } from '../../../geometry/vector';
+import {
+	crossings,
+	lineLine,
+	type Line,
+	type Point,
+	dot,
+	leftOf,
+	minus,
+	plus,
+	times,
+	unit,
+} from '../../../geometry';
 import { planeArea } from './solid';
 
 /*

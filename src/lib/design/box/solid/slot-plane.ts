@@ -1,5 +1,5 @@
-import type { SlotVent } from '../../../job/box/vent';
-import type { Point } from '../../../geometry/outline';
+import type { SlotVent } from '../../../job';
+import type { Point } from '../../../geometry';
 import { reachSides, type SweptAir } from './air';
 import { cornerAt } from './section';
 import { p3, type Point3 } from './vec';

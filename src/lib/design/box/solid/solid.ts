@@ -1,4 +1,4 @@
-import type { Point } from '../../../geometry/outline';
+import type { Point } from '../../../geometry';
 import { add3, angleBetween, cross3, dot3, middle3, scale3, sub3, unit3, type Point3 } from './vec';
 
 /**

@@ -1,7 +1,5 @@
-import { mm } from '../../../measure/length';
-import type { Line } from '../../../geometry/meeting/meet';
-import type { Point } from '../../../geometry/outline';
-import { cross, minus } from '../../../geometry/vector';
+import { mm } from '../../../measure';
+import { type Line, type Point, cross, minus } from '../../../geometry';
 import { cornerAt, type Quad } from './section';
 
 /** A board laid right across a side view: what it shows in section and the air on each side of it. */

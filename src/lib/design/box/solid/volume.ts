@@ -1,4 +1,4 @@
-import { TICKS_PER_MM } from '../../../measure/length';
+import { TICKS_PER_MM } from '../../../measure';
 
 /** What one thing takes of one chamber, cubic ticks. */
 export interface Taken {

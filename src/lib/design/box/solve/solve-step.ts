@@ -1,12 +1,5 @@
-import type { Job } from '../../../job/job';
-import {
-	mm,
-	ticks,
-	TICKS_PER_INCH,
-	TICKS_PER_MM,
-	type Length,
-	snap,
-} from '../../../measure/length';
+import type { Job } from '../../../job';
+import { mm, ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length, snap } from '../../../measure';
 
 /** Whatever the person typed, no box is larger than this: 4 m. */
 export const LARGEST = mm(4000);

@@ -1,7 +1,5 @@
-import type { Box } from '../../../job/box/box';
-import type { Dimension, BoxShape } from '../../../job/box/shape';
-import type { Job } from '../../../job/job';
-import { ticks, type Length } from '../../../measure/length';
+import type { Box, Dimension, BoxShape, Job } from '../../../job';
+import { ticks, type Length } from '../../../measure';
 import type { Solved } from '../box-plan';
 import { shown } from '../shown';
 import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';

@@ -1,7 +1,23 @@
-import type { Box } from '../../../job/box/box';
-import type { Brace } from '../../../job/box/inside';
-import type { TaperedAir } from '../solid/air';
-import type { Plane } from '../solid/plane';
+import type { Box, Brace } from '../../../job';
+import {
+	type TaperedAir,
+	type Plane,
+	hexCorners,
+	ENDS,
+	leastOf,
+	level,
+	ON,
+	opens,
+	stretch,
+	type Planes,
+	add3,
+	dot3,
+	length3,
+	p3,
+	scale3,
+	sub3,
+	type Point3,
+} from '../solid';
 import {
 	braceAll,
 	braceName,
@@ -10,14 +26,12 @@ import {
 	type Plate,
 	type PlateBody,
 	type Rod,
-} from '../inside/braces';
+} from '../inside';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
-import { hexCorners, ENDS, leastOf, level, ON, opens, stretch, type Planes } from '../solid/six';
 import type { TaperedRoom } from './divide';
 import { FACING, sliceAcross } from './slice';
 import type { ProblemLog } from '../../problem-log';
-import { add3, dot3, length3, p3, scale3, sub3, type Point3 } from '../solid/vec';
 
 /** Frames, shelves and rods in a double-tapered box. */
 export function braceTapered(

@@ -1,16 +1,28 @@
-import type { Cleats } from '../../../job/box/inside';
-import type { Material } from '../../../job/stock/stock';
-import { airHolds } from '../solid/air';
-import type { Plane } from '../solid/plane';
-import { apart } from '../solid/apart';
-import { boardOf, type Board } from '../board/board';
-import { stripSeam, type Cleated } from '../inside/cleat';
-import { woodOf } from '../board/part-of';
-import { ENDS, level, meet3, ROUND, type Across, type Six } from '../solid/six';
-import { frameOf, type Solid } from '../solid/solid';
+import type { Cleats, Material } from '../../../job';
+import {
+	airHolds,
+	type Plane,
+	apart,
+	ENDS,
+	level,
+	meet3,
+	ROUND,
+	type Across,
+	type Six,
+	frameOf,
+	type Solid,
+	cross3,
+	dot3,
+	length3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
+import { boardOf, type Board, woodOf } from '../board';
+import { stripSeam, type Cleated } from '../inside';
 import { sideName } from './tapered';
 import type { TaperedRoom } from './divide';
-import { cross3, dot3, length3, scale3, sub3, unit3, type Point3 } from '../solid/vec';
 
 /*
  * Strips in the corners of a double-tapered box. Each lies on one wall with its bevelled edge against the next: along the four

@@ -1,12 +1,9 @@
-import type { Box } from '../../../job/box/box';
-import type { Divider } from '../../../job/box/inside';
-import type { TaperedAir } from '../solid/air';
-import { boardOf, type Board } from '../board/board';
+import type { Box, Divider } from '../../../job';
+import { type TaperedAir, ENDS, leastOf, level, stretch, type Across, type Planes } from '../solid';
+import { boardOf, type Board, type Seam } from '../board';
 import type { BoardRack } from '../rack';
-import { edgeSeams } from '../inside/rooms';
-import type { Seam } from '../board/seam';
+import { edgeSeams } from '../inside';
 import { shown } from '../shown';
-import { ENDS, leastOf, level, stretch, type Across, type Planes } from '../solid/six';
 import { airWithin } from './form';
 import { sliceAcross } from './slice';
 import type { ProblemLog } from '../../problem-log';

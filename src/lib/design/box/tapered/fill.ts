@@ -1,6 +1,5 @@
-import type { Box } from '../../../job/box/box';
-import { cleatAll } from '../inside/cleat';
-import { mount, stageOf, type Inside } from '../inside/inside';
+import type { Box } from '../../../job';
+import { cleatAll, mount, stageOf, type Inside } from '../inside';
 import type { BoardRack } from '../rack';
 import type { TaperedShell } from './tapered';
 import { braceTapered } from './brace';
@@ -8,7 +7,7 @@ import { taperedCleats } from './cleats';
 import { divideTapered } from './divide';
 import { layersInside, layersOutside } from './layers';
 import type { ProblemLog } from '../../problem-log';
-import { slotSetups } from '../vent/slot-setup';
+import { slotSetups } from '../vent';
 
 /** Fills a double-tapered box: layers, dividers, braces, cleats, then what is mounted on its walls. */
 export function fillTapered(

@@ -1,13 +1,23 @@
-import type { Box } from '../../../job/box/box';
-import type { ShapeOf } from '../../../job/box/shape';
-import type { Material } from '../../../job/stock/stock';
-import type { TaperedAir } from '../solid/air';
-import type { Plane } from '../solid/plane';
+import type { Box, ShapeOf, Material } from '../../../job';
+import {
+	type TaperedAir,
+	type Plane,
+	hexCorners,
+	hexVolume,
+	mapPlanes,
+	opens,
+	SIX,
+	type Planes,
+	type Six,
+	dot3,
+	p3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
-import { hexCorners, hexVolume, mapPlanes, opens, SIX, type Planes, type Six } from '../solid/six';
 import type { ProblemLog } from '../../problem-log';
-import { dot3, p3, sub3, unit3, type Point3 } from '../solid/vec';
 
 /*
  * A box that narrows in both directions: six planes outside, the same six set in by each board's thickness inside.

@@ -1,14 +1,21 @@
-import type { Path } from '../../../job/problems/problem';
-import type { Box } from '../../../job/box/box';
-import { layUp, type LayerAsk, type Layers } from '../inside/doubler';
+import type { Path, Box } from '../../../job';
+import { layUp, type LayerAsk, type Layers } from '../inside';
 import type { BoardRack } from '../rack';
-import { around, faceWithin, SIX, type Planes, type Six } from '../solid/six';
-import { flat, slab } from '../solid/solid';
+import {
+	around,
+	faceWithin,
+	SIX,
+	type Planes,
+	type Six,
+	flat,
+	slab,
+	type TaperedAir,
+	add3,
+	scale3,
+} from '../solid';
 import { faceFrame, sideName, type TaperedShell } from './tapered';
 import { airWithin } from './form';
-import type { TaperedAir } from '../solid/air';
 import type { ProblemLog } from '../../problem-log';
-import { add3, scale3 } from '../solid/vec';
 
 /** Layers inside the walls of a double-tapered box, one after the other, each cut to the four sides round it. */
 export function layersInside(

@@ -1,7 +1,18 @@
-import type { Meeting } from '../inside/rooms';
-import { around, ENDS, faceWithin, level, stretch, type Across, type Planes } from '../solid/six';
-import { frameOf, type Frame, type Solid } from '../solid/solid';
-import { p3, type Point3 } from '../solid/vec';
+import type { Meeting } from '../inside';
+import {
+	around,
+	ENDS,
+	faceWithin,
+	level,
+	stretch,
+	type Across,
+	type Planes,
+	frameOf,
+	type Frame,
+	type Solid,
+	p3,
+	type Point3,
+} from '../solid';
 
 /*
  * Dividers, frames and shelves in a double-tapered box. A board across one axis is plain as long as it stands clear of

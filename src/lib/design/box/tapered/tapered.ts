@@ -1,16 +1,25 @@
-import type { Box } from '../../../job/box/box';
-import type { BoardKey } from '../../../job/box/fields';
-import type { ShapeOf } from '../../../job/box/shape';
-import type { Material } from '../../../job/stock/stock';
-import type { Plane } from '../solid/plane';
-import { boardName, boardOf, type Board } from '../board/board';
+import type { Box, BoardKey, ShapeOf, Material } from '../../../job';
+import {
+	type Plane,
+	faceWithin,
+	meet3,
+	ROUND,
+	SIX,
+	type Planes,
+	type Six,
+	frameOf,
+	type Frame,
+	type Solid,
+	length3,
+	middle3,
+	p3,
+	sub3,
+	type Point3,
+} from '../solid';
+import { boardName, boardOf, type Board, type Seam } from '../board';
 import type { BoardRack } from '../rack';
-import type { Seam } from '../board/seam';
-import { faceWithin, meet3, ROUND, SIX, type Planes, type Six } from '../solid/six';
-import { frameOf, type Frame, type Solid } from '../solid/solid';
 import { taperedForm, type Form } from './form';
 import type { ProblemLog } from '../../problem-log';
-import { length3, middle3, p3, sub3, type Point3 } from '../solid/vec';
 
 /** The walls of a double-tapered box: front and back stand parallel, the other four boards lean. */
 export interface TaperedShell extends Form {

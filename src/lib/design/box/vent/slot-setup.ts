@@ -1,11 +1,8 @@
-import type { Box } from '../../../job/box/box';
-import type { SlotVent } from '../../../job/box/vent';
-import type { Material } from '../../../job/stock/stock';
+import type { Box, SlotVent, Material } from '../../../job';
 import { equalRadius } from './acoustics';
-import type { SweptAir } from '../solid/air';
-import type { Board } from '../board/board';
+import { type SweptAir, sidesSetIn, slotPlane, type SlotPlane, planeArea } from '../solid';
+import type { Board } from '../board';
 import type { BoardRack } from '../rack';
-import { sidesSetIn } from '../solid/section';
 import { shown } from '../shown';
 import {
 	longestSlot,
@@ -15,8 +12,6 @@ import {
 	type SlotBody,
 	type SlotSize,
 } from './slot';
-import { slotPlane, type SlotPlane } from '../solid/slot-plane';
-import { planeArea } from '../solid/solid';
 import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type SlotSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';

@@ -1,9 +1,5 @@
-import type { Line } from '../../../geometry/meeting/meet';
-import type { Point } from '../../../geometry/outline';
-import { reachSides } from '../solid/air';
-import { crossed, sideLine, type Quad } from '../solid/section';
-import type { SlotPlane } from '../solid/slot-plane';
-import { planeArea } from '../solid/solid';
+import type { Line, Point } from '../../../geometry';
+import { reachSides, crossed, sideLine, type Quad, type SlotPlane, planeArea } from '../solid';
 
 /** What a slot of one length is made of, in its plane. */
 export interface SlotBody {

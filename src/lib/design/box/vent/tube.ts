@@ -1,7 +1,6 @@
-import type { Box } from '../../../job/box/box';
-import type { RoundVent } from '../../../job/box/vent';
-import { reach, type Air } from '../solid/air';
-import { placeOn, roomBehind, rowOf, type Place } from '../board/place';
+import type { Box, RoundVent } from '../../../job';
+import { reach, type Air } from '../solid';
+import { placeOn, roomBehind, rowOf, type Place } from '../board';
 import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type RoundSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';

@@ -1,4 +1,4 @@
-import { TICKS_PER_MM } from '../../../measure/length';
+import { TICKS_PER_MM } from '../../../measure';
 import { actingLength, resonance } from './acoustics';
 
 /** One vent or row of equal vents that a chamber breathes through. Ticks. */

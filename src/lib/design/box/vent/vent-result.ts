@@ -1,22 +1,36 @@
-import { TICKS_PER_MM } from '../../../measure/length';
-import type { Air } from '../solid/air';
-import { reach } from '../solid/air';
-import { boardOf, type Board } from '../board/board';
-import { litres, type Taken } from '../solid/volume';
-import { boardObstacle, rodObstacle, type Obstacle } from '../board/obstacle';
-import { through } from '../board/place';
-import type { Seam } from '../board/seam';
-import type { Quad } from '../solid/section';
-import type { SlotBody } from './slot';
-import { slotAreas } from './slot';
-import type { SlotPlane } from '../solid/slot-plane';
-import { frameOf, planeArea, type Frame, type Solid } from '../solid/solid';
-import { roundHole } from '../shell/trim';
+import { TICKS_PER_MM } from '../../../measure';
+import {
+	type Air,
+	reach,
+	litres,
+	type Taken,
+	type Quad,
+	type SlotPlane,
+	frameOf,
+	planeArea,
+	type Frame,
+	type Solid,
+	add3,
+	p3,
+	scale3,
+	sub3,
+	unit3,
+} from '../solid';
+import {
+	boardOf,
+	type Board,
+	boardObstacle,
+	rodObstacle,
+	type Obstacle,
+	through,
+	type Seam,
+} from '../board';
+import { type SlotBody, slotAreas } from './slot';
+import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { bodyAt } from './slot-setup';
 import { tooLong, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
 import { tune } from './vent-air';
-import { add3, p3, scale3, sub3, unit3 } from '../solid/vec';
 
 export interface VentResult {
 	readonly setup: VentSetup;

@@ -1,13 +1,10 @@
-import type { RoundVent, SlotVent, Vent } from '../../../job/box/vent';
-import type { Material } from '../../../job/stock/stock';
+import type { RoundVent, SlotVent, Vent, Material } from '../../../job';
 import { END_CORRECTION } from './acoustics';
-import type { Air } from '../solid/air';
-import type { Board } from '../board/board';
-import type { Place } from '../board/place';
-import type { SweptSection } from '../shell/swept-section';
+import type { Air, SlotPlane } from '../solid';
+import type { Board, Place } from '../board';
+import type { SweptSection } from '../shell';
 import { shown } from '../shown';
 import type { SlotSize } from './slot';
-import type { SlotPlane } from '../solid/slot-plane';
 import type { ProblemLog } from '../../problem-log';
 import type { Breath } from './vent-air';
 

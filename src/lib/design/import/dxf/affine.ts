@@ -1,8 +1,11 @@
-import type { EdgeRun } from '../../../geometry/shaping/chain';
-import { arcsAlong } from '../../../geometry/shaping/curve';
-import { alongEdge } from '../../../geometry/edge';
-import type { Corner, Point } from '../../../geometry/outline';
-import { corner } from '../../../geometry/turn';
+import {
+	type EdgeRun,
+	arcsAlong,
+	alongEdge,
+	type Corner,
+	type Point,
+	corner,
+} from '../../../geometry';
 
 /** x' = a x + c y + e, y' = b x + d y + f. */
 export interface Affine {

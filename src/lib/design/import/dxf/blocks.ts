@@ -1,5 +1,4 @@
-import type { EdgeRun } from '../../../geometry/shaping/chain';
-import type { Point } from '../../../geometry/outline';
+import type { EdgeRun, Point } from '../../../geometry';
 import { after, apply, isFlat, movedRun, SAME, stretchOf, type Affine } from './affine';
 import { gathered, runOf } from './entities';
 import { numberOf, textOf, type DxfEntity } from './groups';

@@ -1,4 +1,4 @@
-import type { Complaint } from '../../shape/drawn';
+import type { Complaint } from '../../shape';
 import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile } from '../drawing-file';
 import { expanded, type Expanded } from './blocks';
 import { readGroups } from './groups';

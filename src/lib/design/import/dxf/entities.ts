@@ -1,7 +1,11 @@
-import type { EdgeRun } from '../../../geometry/shaping/chain';
-import { arcsAlong, ellipse } from '../../../geometry/shaping/curve';
-import type { Corner, Point } from '../../../geometry/outline';
-import { corner } from '../../../geometry/turn';
+import {
+	type EdgeRun,
+	arcsAlong,
+	ellipse,
+	type Corner,
+	type Point,
+	corner,
+} from '../../../geometry';
 import { numberOf, numbersOf, type DxfEntity } from './groups';
 import { curveThrough } from './fit-spline';
 import { spansOf, splineCurve } from './spline';

@@ -1,6 +1,4 @@
-import type { Curve } from '../../../geometry/shaping/curve';
-import type { Point } from '../../../geometry/outline';
-import { distance, minus, times, unit } from '../../../geometry/vector';
+import { type Curve, type Point, distance, minus, times, unit } from '../../../geometry';
 
 /**
  * A spline that a file gives only by the points it passes through. The format leaves open how the parameter runs between them

@@ -1,5 +1,4 @@
-import type { Curve } from '../../../geometry/shaping/curve';
-import type { Point } from '../../../geometry/outline';
+import type { Curve, Point } from '../../../geometry';
 
 export interface Spline {
 	readonly degree: number;

@@ -1,6 +1,4 @@
-import { ellipse, type Curve } from '../../../geometry/shaping/curve';
-import type { Point } from '../../../geometry/outline';
-import { direction } from '../../../geometry/vector';
+import { ellipse, type Curve, type Point, direction } from '../../../geometry';
 
 export interface SvgArc {
 	readonly rx: number;

@@ -1,10 +1,15 @@
 import svgpath from 'svgpath';
-import type { EdgeRun } from '../../../geometry/shaping/chain';
-import { arcsAlong, cubic, type Curve } from '../../../geometry/shaping/curve';
+import {
+	type EdgeRun,
+	arcsAlong,
+	cubic,
+	type Curve,
+	type Corner,
+	type Point,
+	corner,
+	between,
+} from '../../../geometry';
 import { ellipticArc } from './arc';
-import type { Corner, Point } from '../../../geometry/outline';
-import { corner } from '../../../geometry/turn';
-import { between } from '../../../geometry/vector';
 
 /*
  * The one file the path library enters through: it reads path data and applies transforms; the curves are followed here.

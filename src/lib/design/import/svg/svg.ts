@@ -1,6 +1,6 @@
 import { parseSync, type INode } from 'svgson';
-import type { EdgeRun } from '../../../geometry/shaping/chain';
-import type { Complaint } from '../../shape/drawn';
+import type { EdgeRun } from '../../../geometry';
+import type { Complaint } from '../../shape';
 import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile } from '../drawing-file';
 import { runsOfPath } from './path';
 import { pathOf } from './shapes';

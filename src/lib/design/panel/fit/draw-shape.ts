@@ -1,20 +1,29 @@
-import { area, bounds } from '../../../geometry/extent';
-import { crossings } from '../../../geometry/meeting/crossing';
-import { edgeLength, edgesOf } from '../../../geometry/edge';
-import { tidy } from '../../../geometry/shaping/tidy';
-import { mirrored, mirrorOrder, moved, turned } from '../../../geometry/turn';
-import type { PlacedShape, OutlineShape } from '../../../job/panel/outline';
-import type { Complaint, Drawn, Undrawn } from '../../shape/drawn';
-import { inMm } from '../../shape/words';
 import {
+	area,
+	bounds,
+	crossings,
+	edgeLength,
+	edgesOf,
+	tidy,
+	mirrored,
+	mirrorOrder,
+	moved,
+	turned,
+} from '../../../geometry';
+import type { PlacedShape, OutlineShape } from '../../../job';
+import {
+	type Complaint,
+	type Drawn,
+	type Undrawn,
+	inMm,
 	circleShape,
 	cornersShape,
 	ovalShape,
 	polylineShape,
 	rectangleShape,
 	trapezoidShape,
-} from '../../shape/shape-numbers';
-import { importShape } from '../../import/import-shape';
+} from '../../shape';
+import { importShape } from '../../import';
 
 /** The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is none. */
 export function drawShape(shape: OutlineShape): Drawn | Undrawn {

@@ -1,12 +1,15 @@
-import type { Path } from '../../../job/problems/problem';
-import { bounds } from '../../../geometry/extent';
-import { edgeLength, edgesOf } from '../../../geometry/edge';
-import type { Outline } from '../../../geometry/outline';
-import { setIn, type SetOutline } from '../../../geometry/shaping/set-in';
-import type { EdgeChoice, EdgeChoices } from '../../../job/panel/edge';
-import { type Length, snap } from '../../../measure/length';
+import type { Path, EdgeChoice, EdgeChoices } from '../../../job';
+import {
+	bounds,
+	edgeLength,
+	edgesOf,
+	type Outline,
+	setIn,
+	type SetOutline,
+} from '../../../geometry';
+import { type Length, snap } from '../../../measure';
 import { clothOf, say, type Bench } from '../bench';
-import type { Drawn } from '../../shape/drawn';
+import type { Drawn } from '../../shape';
 import type { EdgeFigure, Fit } from '../figures';
 import { wrapRoundings } from './wrapped-roundings';
 

@@ -1,7 +1,6 @@
-import type { Outline } from '../../../geometry/outline';
-import { setInAll } from '../../../geometry/shaping/set-in';
-import type { PanelWindow } from '../../../job/panel/layer';
-import type { Length } from '../../../measure/length';
+import { type Outline, setInAll } from '../../../geometry';
+import type { PanelWindow } from '../../../job';
+import type { Length } from '../../../measure';
 import { clothOf, complain, type Bench } from '../bench';
 import { placeShape } from './draw-shape';
 import type { WindowFigure } from '../figures';

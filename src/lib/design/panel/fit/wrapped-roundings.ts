@@ -1,10 +1,19 @@
-import { bulgeOf } from '../../../geometry/arc';
-import { arcOfEdge, cornerAt, type Edge } from '../../../geometry/edge';
-import { lineCircle, type Circle } from '../../../geometry/meeting/meet';
-import type { Corner, Outline, Point } from '../../../geometry/outline';
-import type { SetOutline } from '../../../geometry/shaping/set-in';
-import { corner } from '../../../geometry/turn';
-import { minus, snapPoint, unit } from '../../../geometry/vector';
+import {
+	bulgeOf,
+	arcOfEdge,
+	cornerAt,
+	type Edge,
+	lineCircle,
+	type Circle,
+	type Corner,
+	type Outline,
+	type Point,
+	type SetOutline,
+	corner,
+	minus,
+	snapPoint,
+	unit,
+} from '../../../geometry';
 
 /** Cloth on the edges of the opening, ticks; `null` marks a rounding, which is wrapped where a neighbour is. */
 type Cloths = readonly (number | null)[];

@@ -1,14 +1,9 @@
-import type { Path } from '../../../job/problems/problem';
-import { liesIn } from '../../../geometry/meeting/lies-in';
-import type { Outline, Point } from '../../../geometry/outline';
-import { circle } from '../../../geometry/shaping/tidy';
-import { whereIs } from '../../../geometry/meeting/inside';
-import type { Cover } from '../../../job/panel/cover';
-import { ticks, snap } from '../../../measure/length';
+import type { Path, Cover } from '../../../job';
+import { liesIn, type Outline, type Point, circle, whereIs } from '../../../geometry';
+import { ticks, snap } from '../../../measure';
 import { materialOf, clothOf, complain, say, type Bench } from '../bench';
-import { placeShape } from '../fit/draw-shape';
+import { placeShape, grownBy } from '../fit';
 import type { CoverFigure, LayerFigure } from '../figures';
-import { grownBy } from '../fit/windows';
 import { spaced } from './spaced';
 
 /*

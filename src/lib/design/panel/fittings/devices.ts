@@ -1,10 +1,15 @@
-import { commonArea } from '../../../geometry/shaping/clip';
-import { bounds } from '../../../geometry/extent';
-import { distanceTo, whereIs } from '../../../geometry/meeting/inside';
-import type { Outline, Point, Rect } from '../../../geometry/outline';
-import { rectangle } from '../../../geometry/shaping/tidy';
-import type { Device } from '../../../job/panel/device';
-import { ticks } from '../../../measure/length';
+import {
+	commonArea,
+	bounds,
+	distanceTo,
+	whereIs,
+	type Outline,
+	type Point,
+	type Rect,
+	rectangle,
+} from '../../../geometry';
+import type { Device } from '../../../job';
+import { ticks } from '../../../measure';
 import { say, type Bench } from '../bench';
 import type { DeviceFigure, Drill } from '../figures';
 

@@ -1,11 +1,10 @@
-import { distanceTo, whereIs } from '../../../geometry/meeting/inside';
-import type { Outline, Point } from '../../../geometry/outline';
-import { snap } from '../../../measure/length';
+import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry';
+import { snap } from '../../../measure';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
 import type { GrooveSize } from './groove';
 import { spacedOn, Walk, type OnLine } from './spaced';
-import { grownBy } from '../fit/windows';
+import { grownBy } from '../fit';
 
 /** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
 const RIM = 4 * 1600;

@@ -1,9 +1,14 @@
-import { flatten } from '../../../geometry/flatten';
-import { grown, linesOutside } from '../../../geometry/shaping/clip';
-import type { Outline, Point } from '../../../geometry/outline';
-import { setIn, setInAll } from '../../../geometry/shaping/set-in';
-import { distance } from '../../../geometry/vector';
-import { type Length, snap } from '../../../measure/length';
+import {
+	flatten,
+	grown,
+	linesOutside,
+	type Outline,
+	type Point,
+	setIn,
+	setInAll,
+	distance,
+} from '../../../geometry';
+import { type Length, snap } from '../../../measure';
 import { say, type Bench } from '../bench';
 import type { Fit, GrooveFigure } from '../figures';
 

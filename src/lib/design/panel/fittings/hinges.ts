@@ -1,8 +1,16 @@
-import { without } from '../../../geometry/shaping/clip';
-import { area } from '../../../geometry/extent';
-import type { Outline, Point } from '../../../geometry/outline';
-import { leftOf, minus, plus, snapPoint, times, unit } from '../../../geometry/vector';
-import { ticks } from '../../../measure/length';
+import {
+	without,
+	area,
+	type Outline,
+	type Point,
+	leftOf,
+	minus,
+	plus,
+	snapPoint,
+	times,
+	unit,
+} from '../../../geometry';
+import { ticks } from '../../../measure';
 import { clothOf, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';
 

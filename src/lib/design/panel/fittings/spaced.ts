@@ -1,7 +1,14 @@
-import { alongEdge, edgeLength, edgesOf, type Edge } from '../../../geometry/edge';
-import type { Outline, Point } from '../../../geometry/outline';
-import { headingsAt } from '../../../geometry/shaping/set-curve';
-import { dot, snapPoint } from '../../../geometry/vector';
+import {
+	alongEdge,
+	edgeLength,
+	edgesOf,
+	type Edge,
+	type Outline,
+	type Point,
+	headingsAt,
+	dot,
+	snapPoint,
+} from '../../../geometry';
 
 /** A place on an outline: its distance along it and the point. */
 export interface OnLine {

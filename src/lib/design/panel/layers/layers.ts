@@ -1,11 +1,9 @@
-import type { Path } from '../../../job/problems/problem';
-import type { Outline } from '../../../geometry/outline';
-import type { Layer } from '../../../job/panel/layer';
-import { ticks, type Length } from '../../../measure/length';
+import type { Path, Layer } from '../../../job';
+import type { Outline } from '../../../geometry';
+import { ticks, type Length } from '../../../measure';
 import { materialOf, clothOf, complain, say, type Bench } from '../bench';
-import { placeShape } from '../fit/draw-shape';
+import { placeShape, grownBy } from '../fit';
 import type { LayerFigure } from '../figures';
-import { grownBy } from '../fit/windows';
 
 /** What a layer stands on or is let into. */
 interface Host {

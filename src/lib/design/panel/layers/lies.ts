@@ -1,7 +1,5 @@
-import type { Path } from '../../../job/problems/problem';
-import { commonArea } from '../../../geometry/shaping/clip';
-import { liesIn } from '../../../geometry/meeting/lies-in';
-import type { Outline } from '../../../geometry/outline';
+import type { Path } from '../../../job';
+import { commonArea, liesIn, type Outline } from '../../../geometry';
 import type { Bench } from '../bench';
 import type { LayerFigure, PanelDetail } from '../figures';
 

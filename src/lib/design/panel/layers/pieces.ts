@@ -1,10 +1,14 @@
-import { area, bounds, perimeter } from '../../../geometry/extent';
-import { moved } from '../../../geometry/turn';
-import { liesIn } from '../../../geometry/meeting/lies-in';
-import type { Outline } from '../../../geometry/outline';
-import { rectangle } from '../../../geometry/shaping/tidy';
-import { same } from '../../../geometry/vector';
-import { ticks, toMm, snap } from '../../../measure/length';
+import {
+	area,
+	bounds,
+	perimeter,
+	moved,
+	liesIn,
+	type Outline,
+	rectangle,
+	same,
+} from '../../../geometry';
+import { ticks, toMm, snap } from '../../../measure';
 import type { Part } from '../../part';
 import { say, type Bench } from '../bench';
 import type { PanelDetail } from '../figures';

@@ -1,10 +1,8 @@
-import type { Path } from '../../../job/problems/problem';
-import type { Ring } from '../../../job/panel/cover';
-import { ticks } from '../../../measure/length';
+import type { Path, Ring } from '../../../job';
+import { ticks } from '../../../measure';
 import { materialOf, clothOf, complain, type Bench } from '../bench';
-import { placeShape } from '../fit/draw-shape';
+import { placeShape, grownBy } from '../fit';
 import type { RingFigure } from '../figures';
-import { grownBy } from '../fit/windows';
 
 export function ringFigures(bench: Bench): RingFigure[] {
 	return bench.panel.rings.flatMap((r, i) => {

@@ -5,12 +5,14 @@ import {
 	union,
 	without,
 	type Region,
-} from '../../../geometry/shaping/clip';
-import { bounds } from '../../../geometry/extent';
-import { edgesOf, nearestOnEdge } from '../../../geometry/edge';
-import type { Outline, Point } from '../../../geometry/outline';
-import { rectangle } from '../../../geometry/shaping/tidy';
-import type { EdgeChoice } from '../../../job/panel/edge';
+	bounds,
+	edgesOf,
+	nearestOnEdge,
+	type Outline,
+	type Point,
+	rectangle,
+} from '../../../geometry';
+import type { EdgeChoice } from '../../../job';
 import type { CoverFigure, LayerFigure, PanelDetail } from '../figures';
 import { boardHoles } from './pieces';
 

@@ -1,8 +1,5 @@
-import { alongEdge, edgesOf } from '../../../geometry/edge';
-import type { Where } from '../../../geometry/meeting/inside';
-import { finder, liesIn } from '../../../geometry/meeting/lies-in';
-import type { Point } from '../../../geometry/outline';
-import { ticks, type Length } from '../../../measure/length';
+import { alongEdge, edgesOf, type Where, finder, liesIn, type Point } from '../../../geometry';
+import { ticks, type Length } from '../../../measure';
 import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
 import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';

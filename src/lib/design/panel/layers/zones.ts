@@ -1,9 +1,7 @@
-import type { Path } from '../../../job/problems/problem';
-import { commonArea } from '../../../geometry/shaping/clip';
-import { area } from '../../../geometry/extent';
-import type { Outline } from '../../../geometry/outline';
+import type { Path } from '../../../job';
+import { commonArea, area, type Outline } from '../../../geometry';
 import { complain, type Bench } from '../bench';
-import { placeShape } from '../fit/draw-shape';
+import { placeShape } from '../fit';
 import type { CoverFigure, WindowFigure, ZoneFigure } from '../figures';
 
 export function zoneFigures(bench: Bench): ZoneFigure[] {

@@ -1,5 +1,5 @@
 import type { PanelDetail } from '../figures';
-import { listed } from '../../shape/words';
+import { listed } from '../../shape';
 
 /** The order of assembly in words: glue up, groove, wrap, set in, fit. */
 export function panelAssembly(f: Omit<PanelDetail, 'assembly'>): string[] {

@@ -1,5 +1,4 @@
-import { area } from '../../../geometry/extent';
-import type { Outline } from '../../../geometry/outline';
+import { area, type Outline } from '../../../geometry';
 import type { Need } from '../../need';
 import type { Bench } from '../bench';
 import type { PanelDetail } from '../figures';

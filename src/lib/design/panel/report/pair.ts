@@ -1,5 +1,4 @@
-import type { Outline } from '../../../geometry/outline';
-import { mirrored, mirrorOrder } from '../../../geometry/turn';
+import { type Outline, mirrored, mirrorOrder } from '../../../geometry';
 import type { Covering } from '../../covering';
 import type { Part } from '../../part';
 

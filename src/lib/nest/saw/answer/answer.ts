@@ -1,12 +1,11 @@
-import type { Rect } from '../../../geometry/outline';
-import type { Length } from '../../../measure/length';
-import { cutPlan, worthKeeping } from '../cutting/cut-plan';
+import type { Rect } from '../../../geometry';
+import type { Length } from '../../../measure';
+import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
 import { SawBench, type Content, type Slant } from './cuts';
-import type { LayoutSnapshot } from '../search/partial-layout';
+import type { LayoutSnapshot } from '../search';
 import { meeting, slantedSides } from '../pairs';
-import type { SawRegion } from '../cutting/regions';
 import type { Kind, SawModel } from '../model';
-import { typeOf, type SlackTree } from '../tree/slack-tree';
+import { typeOf, type SlackTree } from '../tree';
 import { cornersOff, spotOn } from './taper-cuts';
 import { trimCuts } from './trims';
 import type { Cut, Gives, Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';

@@ -1,8 +1,13 @@
-import type { Rect } from '../../../geometry/outline';
-import type { Length } from '../../../measure/length';
-import { sequenceOf, type FenceLimits, type Sequence, type FenceStep } from '../cutting/fence';
+import type { Rect } from '../../../geometry';
+import type { Length } from '../../../measure';
+import {
+	sequenceOf,
+	type FenceLimits,
+	type Sequence,
+	type FenceStep,
+	type SawRegion,
+} from '../cutting';
 import type { PairPoint } from '../pairs';
-import type { SawRegion } from '../cutting/regions';
 import type { Cut, Gives } from '../../types';
 
 /*

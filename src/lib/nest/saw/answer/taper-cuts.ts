@@ -1,4 +1,4 @@
-import type { Rect } from '../../../geometry/outline';
+import type { Rect } from '../../../geometry';
 import { cutDirection, type Slant } from './cuts';
 import type { SlantedSide, PairPoint } from '../pairs';
 import type { Gives, Piece, Placed } from '../../types';

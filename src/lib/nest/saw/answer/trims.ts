@@ -1,5 +1,5 @@
-import type { Rect } from '../../../geometry/outline';
-import type { Length } from '../../../measure/length';
+import type { Rect } from '../../../geometry';
+import type { Length } from '../../../measure';
 import type { Cut, Gives, SawProblem, Sheet } from '../../types';
 
 /*

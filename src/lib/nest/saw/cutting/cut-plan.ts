@@ -1,7 +1,7 @@
 import { canPart } from './fence';
 import { partsPlainly } from './plain-parting';
 import { rootLayouts, stagesOf, type SawRegion } from './regions';
-import type { SlackTree } from '../tree/slack-tree';
+import type { SlackTree } from '../tree';
 import type { SawProblem } from '../../types';
 
 /** What the search needs to know of the saw when it hands out slack and judges offcuts. */

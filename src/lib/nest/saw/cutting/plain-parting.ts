@@ -1,5 +1,5 @@
 import { fenceHolds, type FenceLimits } from './fence';
-import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree/slack-tree';
+import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
 /*
  * The quick answer to whether the saw can part a sheet: slack behind the parts of each node, every part but the last held

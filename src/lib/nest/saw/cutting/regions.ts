@@ -1,4 +1,4 @@
-import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree/slack-tree';
+import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
 /*
  * A slack tree with its slack handed out: every region is either a piece, leftover, or cut into parts along one axis.

@@ -1,7 +1,7 @@
 import type { Patterns } from './patterns';
 import type { Pattern } from './pricing';
 import type { SawModel } from '../model';
-import { AXIS_X, AXIS_Y, KIND, LEAF, PARENT, SlackTree, STRIDE, typeOf } from '../tree/slack-tree';
+import { AXIS_X, AXIS_Y, KIND, LEAF, PARENT, SlackTree, STRIDE, typeOf } from '../tree';
 
 /* From a tree of cuts to the set of pieces on it, and from a set that can be cut back to a tree of cuts. */
 

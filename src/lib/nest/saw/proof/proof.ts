@@ -1,9 +1,9 @@
 import { proofTargetOf, boundBy, type SoughtTarget } from './target';
 import type { Bound } from '../bound';
-import { limitsOf } from '../cutting/cut-plan';
+import { limitsOf } from '../cutting';
 import { ExactCover } from './exact-cover';
 import { Generation } from './generation';
-import type { LayoutSnapshot } from '../search/partial-layout';
+import type { LayoutSnapshot } from '../search';
 import { Listing } from './listing';
 import { patternOf, treeOf } from './pattern-tree';
 import { MOST_PIECES, Patterns } from './patterns';

@@ -1,7 +1,7 @@
 import type { Bound } from '../bound';
 import { gcd, nextFrom, sumsBelow } from '../covering';
 import type { ProofTarget } from './generation';
-import type { LayoutSnapshot } from '../search/partial-layout';
+import type { LayoutSnapshot } from '../search';
 import type { Kind, SawModel } from '../model';
 
 /** An aim, and what its costs stand for. */

@@ -1,8 +1,7 @@
-import { cutPlan } from '../cutting/cut-plan';
+import { cutPlan, type SawRegion } from '../cutting';
 import { PartialLayout, type LayoutSnapshot } from './partial-layout';
 import type { SearchState, OpenSheet } from './open-sheet';
 import { anyOpening, drawOrder, makePairs, recreate } from './recreate';
-import type { SawRegion } from '../cutting/regions';
 import { ruin, type Tools } from './ruin';
 
 /*

@@ -1,7 +1,6 @@
 import type { Random } from '../../random';
 import type { SawModel } from '../model';
-import { SlackTree } from '../tree/slack-tree';
-import { SlotList } from '../tree/slots';
+import { SlackTree, SlotList } from '../tree';
 
 /** May this sheet be cut within the limits of the saw? Null where the saw has none. */
 export type Allowed = ((tree: SlackTree) => boolean) | null;

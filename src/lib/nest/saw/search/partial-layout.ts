@@ -1,4 +1,4 @@
-import { H, NONE, SlackTree, W } from '../tree/slack-tree';
+import { H, NONE, SlackTree, W } from '../tree';
 import type { OpenSheet } from './open-sheet';
 import { copyInto, UndoSteps } from './undo';
 

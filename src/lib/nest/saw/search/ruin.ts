@@ -1,6 +1,6 @@
 import type { PartialLayout } from './partial-layout';
 import type { OpenSheet } from './open-sheet';
-import { NONE, PARENT } from '../tree/slack-tree';
+import { NONE, PARENT } from '../tree';
 
 /** How much one step takes apart. */
 export interface Tools {

@@ -1,6 +1,5 @@
-import type { Cut } from '../../../nest/types';
-import { cutKind, givesText, partLabel, type SheetAt } from '../../../print/wording/cut-text';
-import type { Figures } from '../../../print/wording/figures';
+import type { Cut } from '../../../nest';
+import { cutKind, givesText, partLabel, type SheetAt, type Figures } from '../../../print';
 
 /** What one cut is set to and gives, in the words of the printed cutting list. */
 export interface CutWords {

@@ -1,5 +1,5 @@
-import type { Caution } from '../../../cautions/caution';
-import type { BoardLayouts } from '../../../layout/layouts';
+import type { Caution } from '../../../cautions';
+import type { BoardLayouts } from '../../../layout';
 import type { Plan } from '../../../plan';
 
 /** Cautions about this very sheet or its cuts; those about every saw or dust stay with the title block. */

@@ -1,7 +1,5 @@
-import { aboutAt } from '../../forms/about';
-import { fresh } from '../../forms/fresh';
-import { BOX, PANEL } from '../../forms/schemas';
-import type { Desk } from '../../state/desk.svelte';
+import { aboutAt, fresh, BOX, PANEL } from '../../forms';
+import type { Desk } from '../../state';
 
 /** Puts a new box or panel at the end of its list, of the first board on the rack. */
 export function addItem(desk: Desk, list: 'boxes' | 'panels'): void {

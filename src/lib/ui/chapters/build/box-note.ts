@@ -1,7 +1,5 @@
-import type { BoxPlan } from '../../../design/box/box-plan';
-import { showMass } from '../../../measure/mass';
-import type { Ruler } from '../../../measure/ruler';
-import { showVolume } from '../../../measure/volume';
+import type { BoxPlan } from '../../../design';
+import { showMass, type Ruler, showVolume } from '../../../measure';
 
 /** The line beside a box's heading: net volume, wanted volume, mass. */
 export function boxNote(box: BoxPlan, ruler: Ruler): string {

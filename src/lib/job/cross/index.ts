@@ -1,0 +1,1 @@
+export { crossCheck } from './cross';
