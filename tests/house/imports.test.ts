@@ -127,6 +127,10 @@ describe('packages', () => {
 		expect(wrong.map(([name, from]) => `${name}: ${[...from].join(', ')}`)).toEqual([]);
 	});
 
+	test('nobody reads what the schema library keeps to itself', () => {
+		expect(files.filter(({ text }) => /\b_(zod|def)\b/.test(text)).map((f) => f.path)).toEqual([]);
+	});
+
 	test('no file only hands on what another holds, but the door of the schema library', () => {
 		const barrels = files.filter(
 			({ path, text }) =>

@@ -1,225 +1,175 @@
-import type { Choice, Entry, Field, Group, Kinds, Simple, Way } from './entry';
-import { helpOf, labelOf, optionLabel, unitOf } from './labels';
+import { notes, z, type Note } from '../../job/zod';
+import type { Choice, Entry, Field, Group, Kinds, List, Said, Simple, Way } from './entry';
 
-/** What this file needs to know of a schema of the job room; the schema library itself is not imported here. */
-export interface Schema {
-	readonly description?: string | undefined;
-	readonly def: Def;
-}
+/*
+ * The form of a schema. What a person is told of a field stands in the schema's notes; the rest is what zod says of the
+ * schema in public.
+ */
 
-interface Def {
-	readonly type: string;
-	readonly innerType?: Schema;
-	readonly defaultValue?: unknown;
-	readonly in?: Schema;
-	readonly shape?: Readonly<Record<string, Schema>>;
-	readonly element?: Schema;
-	readonly options?: readonly Schema[];
-	readonly discriminator?: string;
-	readonly values?: readonly (string | number)[];
-	readonly entries?: Readonly<Record<string, string>>;
-	readonly items?: readonly Schema[];
-	readonly valueType?: Schema;
-	readonly checks?: readonly { readonly _zod: { readonly def: Check } }[];
-}
-
-interface Check {
-	readonly check: string;
-	readonly value?: number;
-	readonly minimum?: number;
-	readonly maximum?: number;
-	readonly format?: string;
-	readonly pattern?: RegExp;
-}
+type Schema = z.core.$ZodType;
+type Words = Readonly<Partial<Record<string, string>>>;
 
 interface Core {
 	readonly schema: Schema;
-	readonly description: string;
+	readonly note: Note;
 	readonly optional: boolean;
 	readonly nullable: boolean;
 	readonly fallback: unknown;
 }
 
-const known = new WeakMap<Schema, Map<string, Entry>>();
+const known = new WeakMap<Schema, Entry>();
 
-/** The form of a schema kept under `key` of its parent. Throws `bug:` on a kind of schema no form knows. */
-export function readSchema(schema: Schema, key: string): Entry {
-	const made = known.get(schema) ?? new Map<string, Entry>();
-	known.set(schema, made);
-	let entry = made.get(key);
-	if (!entry) made.set(key, (entry = entryOf(unwrap(schema), key)));
+/** The form of a schema. Throws `bug:` on a kind of schema no form knows. */
+export function readSchema(schema: Schema): Entry {
+	let entry = known.get(schema);
+	if (!entry) known.set(schema, (entry = entryOf(unwrap(schema))));
 	return entry;
 }
 
-/** Takes off the layers that say default, optional and nullable. */
+/** Takes off the layers that say default, optional and nullable. A note on an outer layer goes before one farther in. */
 function unwrap(schema: Schema): Core {
-	let here = schema;
-	let description = '';
-	let optional = false;
-	let nullable = false;
-	let fallback: unknown;
-	for (;;) {
-		description ||= here.description ?? '';
-		const { type, innerType, defaultValue } = here.def;
-		if (!innerType) return { schema: here, description, optional, nullable, fallback };
-		if (type === 'optional' || type === 'default' || type === 'prefault') optional = true;
-		if (type === 'nullable') nullable = true;
-		if (type === 'default' || type === 'prefault') fallback = defaultValue;
-		here = innerType;
+	const note = notes.get(schema);
+	if (schema instanceof z.ZodDefault || schema instanceof z.ZodPrefault) {
+		return { ...within(schema, note), optional: true, fallback: schema.def.defaultValue };
 	}
+	if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional) {
+		return { ...within(schema, note), optional: true };
+	}
+	if (schema instanceof z.ZodNullable) return { ...within(schema, note), nullable: true };
+	return { schema, note: note ?? {}, optional: false, nullable: false, fallback: undefined };
 }
 
-function entryOf(core: Core, key: string): Entry {
-	const { def } = core.schema;
-	const said = {
-		label: labelOf(core.description, key),
-		help: helpOf(core.description, key),
-		optional: core.optional,
-		nullable: core.nullable,
-		fallback: core.fallback,
-	};
-	const simple = (kind: Simple['kind'], whole = false): Simple => ({
-		...said,
-		kind,
-		whole,
-		unit: unitOf(core.description, key),
-		least: bounds(def).least,
-	});
-	switch (def.type) {
-		case 'pipe':
-			return simple(def.in?.def.type === 'number' ? 'money' : 'length');
-		case 'number':
-			return simple(
-				'number',
-				checks(def).some((c) => c.format === 'safeint'),
-			);
-		case 'boolean':
-			return simple('tick');
-		case 'string':
-			return textEntry(def, key, said, simple);
-		case 'enum':
-			return { ...said, kind: 'choice', options: choices(key, Object.values(def.entries ?? {})) };
-		case 'literal':
-			return { ...said, kind: 'choice', options: choices(key, def.values ?? []) };
-		case 'object':
-			return { ...said, kind: 'group', fields: fieldsOf(def.shape ?? {}) };
-		case 'tuple':
-			return { ...said, kind: 'group', fields: tupleFields(def.items ?? []) };
-		case 'array':
-			return { ...said, kind: 'list', item: readSchema(def.element!, key), ...length(def) };
-		case 'record':
-			return { ...said, kind: 'boards', item: readSchema(def.valueType!, key) };
-		case 'union':
-			return unionEntry(def, key, said, simple);
-		default:
-			throw new Error(`bug: no form for a ${def.type} at ${key}`);
-	}
+function within(layer: { unwrap(): Schema }, note: Note | undefined): Core {
+	const inner = unwrap(layer.unwrap());
+	return { ...inner, note: { ...inner.note, ...note } };
 }
 
-type Said = Omit<Choice, 'kind' | 'options'>;
-type MakeSimple = (kind: Simple['kind']) => Simple;
-
-const REFERS: Readonly<Record<string, 'materials' | 'cloths' | 'saws' | 'layers'>> = {
-	material: 'materials',
-	cloth: 'cloths',
-	neighbourCloth: 'cloths',
-	thingCloth: 'cloths',
-	wallCloth: 'cloths',
-	saw: 'saws',
-	on: 'layers',
-};
-
-function textEntry(def: Def, key: string, said: Said, simple: MakeSimple): Entry {
-	const pattern = checks(def).find((c) => c.pattern)?.pattern?.source ?? '';
-	if (pattern.startsWith('^(front')) {
-		return { ...said, kind: 'choice', options: choices(key, BOARDS) };
+function entryOf({ schema, note, ...rest }: Core): Entry {
+	const { optional, nullable, fallback } = rest;
+	const said = { label: note.label ?? '', help: sentence(note.help), optional, nullable, fallback };
+	const words = note.options ?? {};
+	if (note.refersTo) return { ...said, kind: 'refers', to: note.refersTo };
+	if (note.edit) return simple(said, note.edit);
+	if (schema instanceof z.ZodString) {
+		return note.options ? choice(said, Object.keys(words), words) : simple(said, 'text');
 	}
-	const to = REFERS[key];
-	if (to) return { ...said, kind: 'refers', to };
-	if (key === 'id') return simple('mark');
-	return simple((bounds(def).most ?? 0) >= 1000 ? 'note' : 'text');
+	if (schema instanceof z.ZodNumber) return number(said, schema, note.unit);
+	if (schema instanceof z.ZodBoolean) return simple(said, 'tick');
+	const values = valuesOf(schema);
+	if (values) return choice(said, values, words);
+	return deepEntry(schema, said, words);
 }
 
-function unionEntry(def: Def, key: string, said: Said, simple: MakeSimple): Entry {
-	const options = def.options ?? [];
-	if (def.discriminator !== undefined) return kinds(options, said, def.discriminator, key);
-	const types = options.map((o) => o.def.type);
-	if (types.every((t) => t === 'literal')) {
-		const values = options.flatMap((o) => o.def.values ?? []);
-		return { ...said, kind: 'choice', options: choices(key, values) };
+/** What has entries of its own. */
+function deepEntry(schema: Schema, said: Said, words: Words): Entry {
+	if (schema instanceof z.ZodObject) {
+		return { ...said, kind: 'group', fields: fieldsOf(Object.entries<Schema>(schema.shape)) };
 	}
-	if (types.join() === 'number,pipe') return simple('volume');
-	return kinds(options, said, null, key);
+	if (schema instanceof z.ZodTuple) {
+		return { ...said, kind: 'group', fields: fieldsOf([...schema.def.items.entries()]) };
+	}
+	if (schema instanceof z.ZodArray) return list(said, schema);
+	if (schema instanceof z.ZodRecord) {
+		return { ...said, kind: 'boards', item: itemOf(said, schema.valueType) };
+	}
+	if (schema instanceof z.ZodDiscriminatedUnion) {
+		return kinds(said, schema.options as Schema[], words, schema.def.discriminator);
+	}
+	if (schema instanceof z.ZodUnion) return kinds(said, schema.options as Schema[], words, null);
+	throw new Error(
+		`bug: no form for ${said.label || 'a schema'} of type ${(schema as z.ZodType).type}`,
+	);
+}
+
+function simple(said: Said, kind: Simple['kind']): Simple {
+	return { ...said, kind, whole: false, unit: '', least: null };
+}
+
+function number(said: Said, schema: z.ZodNumber, unit = ''): Simple {
+	return { ...said, kind: 'number', whole: schema.isInt, unit, least: schema.minValue };
+}
+
+function choice(said: Said, values: readonly (string | number)[], words: Words): Choice {
+	const options = values.map((value) => ({ value, label: wordOf(value, words) }));
+	return { ...said, kind: 'choice', options };
+}
+
+/** All the values there are, of a choice among fixed ones; null of anything else. */
+function valuesOf(schema: Schema): (string | number)[] | null {
+	if (schema instanceof z.ZodEnum) return schema.options;
+	if (schema instanceof z.ZodLiteral) return [...schema.values] as (string | number)[];
+	if (!(schema instanceof z.ZodUnion)) return null;
+	const each = (schema.options as Schema[]).map((o) =>
+		o instanceof z.ZodLiteral ? valuesOf(o) : null,
+	);
+	return each.every((values) => values !== null) ? each.flat() : null;
+}
+
+function list(said: Said, schema: z.ZodArray): List {
+	return { ...said, kind: 'list', item: itemOf(said, schema.element), ...limits(schema) };
+}
+
+/** How many a list may hold: told by zod in its JSON schema only, where it does not matter what the list is of. */
+function limits(schema: z.ZodArray): { least: number; most: number } {
+	const bare = schema.clone({ ...schema.def, element: z.unknown() });
+	const { minItems = 0, maxItems = 1000 } = z.toJSONSchema(bare);
+	return { least: minItems, most: maxItems };
+}
+
+/** One thing of several is called as they are, unless it has a name of its own. */
+function itemOf({ label }: Said, schema: Schema): Entry {
+	const item = readSchema(schema);
+	return item.label === '' ? { ...item, label } : item;
 }
 
 /** The ways of a union: told apart by their tag, or by the first field each one has. */
-function kinds(options: readonly Schema[], said: Said, tag: string | null, key: string): Kinds {
-	const objects = options.filter((o) => o.def.type === 'object').length;
-	const ways = options.flatMap((option): Way[] => {
-		if (option.def.type === 'enum') {
-			return Object.values(option.def.entries ?? {}).map((value) => plainWay(value, key));
-		}
-		return [objectWay(option, tag, key, objects === 1)];
-	});
+function kinds(said: Said, options: readonly Schema[], words: Words, tag: string | null): Kinds {
+	const objects = options.filter((option) => option instanceof z.ZodObject);
+	const ways = options.flatMap((option): Way[] =>
+		option instanceof z.ZodObject
+			? [objectWay(option, words, tag, objects.length === 1)]
+			: (valuesOf(option) ?? []).map((value) => plainWay(String(value), words)),
+	);
 	return { ...said, kind: 'kinds', ways };
 }
 
-function plainWay(value: string, key: string): Way {
+function plainWay(value: string, words: Words): Way {
 	const is = (seen: unknown): boolean => seen === value;
-	return { name: value, label: optionLabel(key, value), is, plain: value, tag: null, entry: null };
+	return { name: value, label: wordOf(value, words), is, plain: value, tag: null, entry: null };
 }
 
-function objectWay(option: Schema, tag: string | null, key: string, alone: boolean): Way {
-	const entry = readSchema(option, key) as Group;
-	const first = Object.keys(option.def.shape ?? {})[0] ?? '';
-	const name = tag === null ? first : String(option.def.shape?.[tag]?.def.values?.[0] ?? '');
+function objectWay(option: z.ZodObject, words: Words, tag: string | null, alone: boolean): Way {
+	const entry = readSchema(option) as Group;
+	const first = Object.keys(option.shape)[0] ?? '';
+	const name = tag === null ? first : String(valuesOf(option.shape[tag]!)?.[0] ?? '');
 	const is = (seen: unknown): boolean => {
 		if (typeof seen !== 'object' || seen === null) return false;
 		if (tag !== null) return (seen as Readonly<Record<string, unknown>>)[tag] === name;
 		return alone || first in seen;
 	};
 	const fields = entry.fields.filter((f) => f.key !== tag);
-	const label = optionLabel(key, name);
-	return { name, label, is, plain: undefined, tag, entry: { ...entry, fields } };
+	return {
+		name,
+		label: wordOf(name, words),
+		is,
+		plain: undefined,
+		tag,
+		entry: { ...entry, fields },
+	};
 }
 
-function fieldsOf(shape: Readonly<Record<string, Schema>>): Field[] {
-	return Object.entries(shape).map(([key, schema]) => ({ key, entry: readSchema(schema, key) }));
+function fieldsOf(schemas: readonly (readonly [string | number, Schema])[]): Field[] {
+	return schemas.map(([key, schema]) => ({ key, entry: readSchema(schema) }));
 }
 
-function tupleFields(items: readonly Schema[]): Field[] {
-	return items.map((schema, i) => {
-		const entry = readSchema(schema, String(i));
-		return { key: i, entry: { ...entry, label: i === 0 ? 'First' : 'Second' } };
-	});
+/** 'one-way' -> 'one way', unless there are better words. */
+function wordOf(value: string | number, words: Words): string {
+	return words[value] ?? String(value).replaceAll('-', ' ');
 }
 
-function choices(key: string, values: readonly (string | number)[]): Choice['options'] {
-	return values.map((value) => ({ value, label: optionLabel(key, String(value)) }));
+/** A help as it stands on the screen. */
+function sentence(help = ''): string {
+	if (help === '') return '';
+	const full = help.endsWith('.') ? help : `${help}.`;
+	return full[0]!.toUpperCase() + full.slice(1);
 }
-
-function checks(def: Def): Check[] {
-	return (def.checks ?? []).map((c) => c._zod.def);
-}
-
-function bounds(def: Def): { least: number | null; most: number | null } {
-	let least: number | null = null;
-	let most: number | null = null;
-	for (const c of checks(def)) {
-		if (c.check === 'greater_than') least = c.value ?? null;
-		if (c.check === 'min_length') least = c.minimum ?? null;
-		if (c.check === 'less_than') most = c.value ?? null;
-		if (c.check === 'max_length') most = c.maximum ?? null;
-	}
-	return { least, most };
-}
-
-function length(def: Def): { least: number; most: number } {
-	const { least, most } = bounds(def);
-	return { least: least ?? 0, most: most ?? 1000 };
-}
-
-const BOARDS = [
-	...['front', 'back', 'top', 'bottom', 'left', 'right', 'step-face', 'step-top', 'cut'],
-	...Array.from({ length: 12 }, (_, i) => `side-${i + 1}`),
-];

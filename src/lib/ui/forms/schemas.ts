@@ -5,14 +5,12 @@ import { panel } from '../../job/panel';
 import { shop } from '../../job/shop';
 import { stock } from '../../job/stock';
 import type { Group } from './entry';
-import { readSchema, type Schema } from './read-schema';
+import { readSchema } from './read-schema';
 
 /** The forms of a job, read from its schema: what the file can hold, the screen can edit. */
-const form = (schema: unknown, key: string): Group => readSchema(schema as Schema, key) as Group;
-
-export const JOB = form(job, 'job');
-export const BOX = form(box, 'box');
-export const PANEL = form(panel, 'panel');
-export const PART = form(loosePart, 'part');
-export const SHOP = form(shop, 'shop');
-export const STOCK = form(stock, 'stock');
+export const JOB = readSchema(job) as Group;
+export const BOX = readSchema(box) as Group;
+export const PANEL = readSchema(panel) as Group;
+export const PART = readSchema(loosePart) as Group;
+export const SHOP = readSchema(shop) as Group;
+export const STOCK = readSchema(stock) as Group;
