@@ -1,6 +1,5 @@
-import { posix } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { importsOf, sources } from './sources';
+import { importsOf, sources, target } from './sources';
 
 /** The rooms in the order work flows through them: a room may use those before it, never one after it. */
 const ROOMS = [
@@ -44,26 +43,31 @@ function roomOf(path: string): string {
 		: first!;
 }
 
-/** The project's own file an import names, from the project folder; null for a package. */
-function target(from: string, name: string): string | null {
-	const bare = name.split('?')[0]!;
-	if (bare.startsWith('$lib/')) return `src/lib/${bare.slice(5)}`;
-	if (!bare.startsWith('.')) return null;
-	return posix.normalize(posix.join(posix.dirname(from), bare));
-}
-
 const edges = files.flatMap((file) =>
-	importsOf(file).map((name) => ({ from: file.path, name, to: target(file.path, name) })),
+	importsOf(file).map(({ from: name, typesOnly }) => ({
+		from: file.path,
+		name,
+		to: target(file.path, name),
+		typesOnly,
+	})),
 );
 
 describe('work flows one way', () => {
 	test('the reader of imports sees them', () => {
 		expect(edges.length).toBeGreaterThan(100);
 		const seen = importsOf({
-			path: '',
 			text: `import a from 'a';\nimport type { B,\n C } from "b";\nexport { c } from './c';\nawait import('d');\n// import x from 'x';\nimport 'e';\nimport * as f from 'f';`,
 		});
-		expect(seen).toEqual(['a', 'b', './c', 'd', 'e', 'f']);
+		expect(seen.map(({ from }) => from)).toEqual(['a', 'b', './c', 'd', 'e', 'f']);
+		expect(seen.map(({ names }) => names)).toEqual([['default'], ['B', 'C'], ['c'], [], [], ['*']]);
+		expect(seen.map(({ typesOnly }) => typesOnly)).toEqual([
+			false,
+			true,
+			false,
+			false,
+			false,
+			false,
+		]);
 	});
 
 	test('every room is one of the known ones', () => {
@@ -89,10 +93,11 @@ describe('work flows one way', () => {
 	});
 
 	test('the command line sees no screen, the worker only what the two say to each other', () => {
-		const talk = 'src/lib/ui/planning/planner';
-		const wrong = edges.filter(({ from, to }) => {
+		const talk = 'src/lib/ui/planning/index.ts';
+		const wrong = edges.filter(({ from, to, typesOnly }) => {
 			if (to === null || roomOf(to) !== 'ui') return false;
-			return roomOf(from) === 'cli' || (roomOf(from) === 'worker' && to !== talk);
+			const mayTalk = roomOf(from) === 'worker' && to === talk && typesOnly;
+			return ['cli', 'worker'].includes(roomOf(from)) && !mayTalk;
 		});
 		expect(wrong.map(({ from, name }) => `${from} uses ${name}`)).toEqual([]);
 	});
@@ -127,12 +132,7 @@ describe('packages', () => {
 		expect(wrong.map(([name, from]) => `${name}: ${[...from].join(', ')}`)).toEqual([]);
 	});
 
-	test('no file only hands on what another holds, but the door of the schema library', () => {
-		const barrels = files.filter(
-			({ path, text }) =>
-				/\bexport\s+(type\s+)?(\*|\{[^}]*\})\s+from\b/.test(text) && path !== 'src/lib/job/zod.ts',
-		);
-		expect(barrels.map((f) => f.path)).toEqual([]);
-		expect(files.filter((f) => /\/(index|utils?|helpers?)(\.ts|\/)/.test(f.path))).toEqual([]);
+	test('nobody reads what the schema library keeps to itself', () => {
+		expect(files.filter(({ text }) => /\b_(zod|def)\b/.test(text)).map((f) => f.path)).toEqual([]);
 	});
 });

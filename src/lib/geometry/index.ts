@@ -34,7 +34,7 @@ export {
 	common,
 	commonArea,
 	convexParts,
-	type CornerCut,
+	type CornerShape,
 	cropped,
 	cubic,
 	type Curve,

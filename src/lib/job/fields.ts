@@ -1,4 +1,4 @@
-import { z } from './zod';
+import { field, noted, z } from './zod';
 import { mm, toMm, type Length, minorUnits, money, readLength } from '../measure';
 
 /*
@@ -31,13 +31,14 @@ function toLength(seen: number | string, ctx: z.RefinementCtx): Length {
 
 /** A length between two limits given in millimetres (inclusive). */
 export function lengthBetween(low: number, high: number) {
-	return z
+	const length = z
 		.union([z.number(), z.string().max(60)])
 		.transform(toLength)
 		.refine((l) => l >= mm(low) && l <= mm(high), {
 			error: (issue) =>
 				`${shown(issue.input)} is out of reach.|Give a length from ${low} to ${high} mm.`,
 		});
+	return noted(length, { edit: 'length' });
 }
 
 function shown(seen: unknown): string {
@@ -51,14 +52,20 @@ export const distanceField = lengthBetween(0, toMm(LONGEST));
 /** Any place along an axis. */
 export const position = lengthBetween(-toMm(LONGEST), toMm(LONGEST));
 
-export const id = z
-	.string()
-	.regex(
-		/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
-		'This is no mark.|Use up to 40 letters, digits, dots or dashes.',
-	);
-export const name = z.string().trim().min(1, 'The name is empty.|Give it a name.').max(120);
-export const note = z.string().max(4000);
+/** A mark: the thing's own as it is; one that names another thing says by `refersTo` in which list that one stands. */
+export const id = field(
+	z
+		.string()
+		.regex(
+			/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
+			'This is no mark.|Use up to 40 letters, digits, dots or dashes.',
+		),
+	{ label: 'Mark', edit: 'mark' },
+);
+export const name = field(z.string().trim().min(1, 'The name is empty.|Give it a name.').max(120), {
+	label: 'Name',
+});
+export const note = field(z.string().max(4000), { label: 'Note', edit: 'note' });
 export const count = z.number().int().min(1).max(10_000);
 export const owned = z.number().int().min(0).max(100_000);
 export const degreesField = (low: number, high: number) => z.number().min(low).max(high);
@@ -77,8 +84,15 @@ export function inCurrency<T>(currency: string, read: () => T): T {
 }
 
 /** An amount in the job's currency; read, whole minor units of it (see {@link inCurrency}). */
-export const amount = z
-	.number()
-	.min(0)
-	.max(1e7)
-	.transform((major) => money(major * perMajor));
+export const amount = noted(
+	z
+		.number()
+		.min(0)
+		.max(1e7)
+		.transform((major) => money(major * perMajor)),
+	{ edit: 'money' },
+);
+
+/* What choices are called that are made in more than one place. */
+export const DECIMALS = { '.': 'point: 1.5', ',': 'comma: 1,5' };
+export const PAPERS = { a4: 'A4', letter: 'Letter' };

@@ -20,6 +20,7 @@ export { sawOf } from './in-use';
 export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
+export { type ListOfMarks, listOfMarks } from './marks';
 export {
 	type Cover,
 	type Device,
@@ -36,7 +37,15 @@ export {
 	type Zone,
 } from './panel';
 export type { PinnedLayout } from './pinned';
-export { type Path, pathText, type Places, placesIn, type Problem, textsIn } from './problems';
+export {
+	type Path,
+	pathText,
+	type Places,
+	placesIn,
+	type Problem,
+	textsIn,
+	valueAt,
+} from './problems';
 export {
 	COLUMNS,
 	type Delimiter,
@@ -52,4 +61,4 @@ export {
 } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
-export { z } from './zod';
+export { type Note, notes, z } from './zod';

@@ -1,4 +1,4 @@
-import { z } from './zod';
+import { field, z } from './zod';
 import { box } from './box';
 import { name, note } from './fields';
 import { loosePart } from './loose-part';
@@ -8,36 +8,45 @@ import { shop } from './shop';
 import { stock } from './stock';
 import { VERSION } from './upgrades';
 
+const cutNumber = field(z.number().int().min(1), { label: 'Cut' });
+
 /** Everything one job file holds. */
 export const job = z.strictObject({
-	format: z.literal('kerf-and-nap job').default('kerf-and-nap job'),
-	version: z.literal(VERSION).default(VERSION),
-	name: name.default('New job'),
-	number: z.string().max(40).default(''),
-	revision: z.string().max(10).default('A'),
-	date: z.string().max(30).default(''),
-	customer: z.string().max(200).default(''),
-	vehicle: z.string().max(200).default(''),
-	notes: note.default(''),
-	shop: shop.prefault({}),
-	stock: stock.prefault({}),
-	boxes: z.array(box).max(60).default([]),
-	panels: z.array(panel).max(200).default([]),
-	parts: z.array(loosePart).max(3000).default([]),
+	format: field(z.literal('kerf-and-nap job').default('kerf-and-nap job'), { label: 'Format' }),
+	version: field(z.literal(VERSION).default(VERSION), { label: 'Version' }),
+	name: field(name.default('New job'), { label: 'Name' }),
+	number: field(z.string().max(40).default(''), { label: 'Job number' }),
+	revision: field(z.string().max(10).default('A'), { label: 'Revision' }),
+	date: field(z.string().max(30).default(''), { label: 'Date' }),
+	customer: field(z.string().max(200).default(''), { label: 'Customer' }),
+	vehicle: field(z.string().max(200).default(''), { label: 'Vehicle' }),
+	notes: field(note.default(''), { label: 'Notes' }),
+	shop: field(shop.prefault({}), { label: 'Shop' }),
+	stock: field(stock.prefault({}), { label: 'Rack' }),
+	boxes: field(z.array(box).max(60).default([]), { label: 'Boxes' }),
+	panels: field(z.array(panel).max(200).default([]), { label: 'Panels' }),
+	parts: field(z.array(loosePart).max(3000).default([]), { label: 'Parts' }),
 	/** Layouts printed or partly cut, which later edits leave alone. */
-	pinned: z.array(pinnedLayout).max(200).default([]),
+	pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
 	/** Cut numbers ticked off at the bench, by layout key. */
-	ticked: z.record(z.string(), z.array(z.number().int().min(1))).default({}),
+	ticked: field(z.record(z.string(), z.array(cutNumber)).default({}), {
+		label: 'Ticked',
+	}),
 	/** Search chosen by the person with 'keep looking'. */
-	seed: z.number().int().min(0).max(0xffffffff).default(1),
+	seed: field(z.number().int().min(0).max(0xffffffff).default(1), { label: 'Seed' }),
 	/** How long that search went on, and the report at which it was ended; absent for the usual one. */
-	look: z
-		.strictObject({
-			effort: z.number().int().min(1).max(1_000_000),
-			stopped: z.number().int().min(1).max(1_000_000_000).nullable().default(null),
-		})
-		.nullable()
-		.default(null),
+	look: field(
+		z
+			.strictObject({
+				effort: field(z.number().int().min(1).max(1_000_000), { label: 'Effort' }),
+				stopped: field(z.number().int().min(1).max(1_000_000_000).nullable().default(null), {
+					label: 'Stopped',
+				}),
+			})
+			.nullable()
+			.default(null),
+		{ label: 'Look' },
+	),
 });
 
 /** What a file may hold (lengths as numbers of millimetres or texts). */

@@ -1,62 +1,87 @@
-import { z } from './zod';
+import { field, z } from './zod';
 import { distanceField, id, size } from './fields';
 
-const rect = { x: distanceField, y: distanceField, length: size, width: size };
-const turn = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
-/** What falls off one side of a cut may have been eaten up whole by the kerf. */
-const region = z.strictObject({
-	x: distanceField,
-	y: distanceField,
-	length: distanceField,
-	width: distanceField,
+const rect = {
+	x: field(distanceField, { label: 'From the left' }),
+	y: field(distanceField, { label: 'From the bottom' }),
+	length: field(size, { label: 'Length' }),
+	width: field(size, { label: 'Width' }),
+};
+const turn = field(z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]), {
+	label: 'Turned left',
+	unit: '°',
 });
+/** What falls off one side of a cut may have been eaten up whole by the kerf. */
+const region = field(
+	z.strictObject({
+		x: field(distanceField, { label: 'From the left' }),
+		y: field(distanceField, { label: 'From the bottom' }),
+		length: field(distanceField, { label: 'Length' }),
+		width: field(distanceField, { label: 'Width' }),
+	}),
+	{ label: 'Region' },
+);
 const partId = z.string().max(200);
 
 const gives = z.strictObject({
-	kind: z.enum(['piece', 'strip', 'offcut', 'waste', 'nothing']),
+	kind: field(z.enum(['piece', 'strip', 'offcut', 'waste', 'nothing']), { label: 'Kind' }),
 	rect: region,
-	id: partId.exactOptional(),
-	nextCut: z.number().int().min(1).exactOptional(),
+	id: field(partId.exactOptional(), { label: 'Mark' }),
+	nextCut: field(z.number().int().min(1).exactOptional(), { label: 'Next cut' }),
 });
 
-const spot = z.strictObject({ x: distanceField, y: distanceField });
+const spot = z.strictObject({
+	x: field(distanceField, { label: 'From the left' }),
+	y: field(distanceField, { label: 'From the bottom' }),
+});
 
 /** One cut as it was printed; the fields are those of a cut in a layout. */
 const cut = z.strictObject({
-	n: z.number().int().min(1),
-	kind: z.enum(['trim', 'rip', 'cross', 'slant']),
-	runs: z.enum(['x', 'y']),
+	n: field(z.number().int().min(1), { label: 'Number' }),
+	kind: field(z.enum(['trim', 'rip', 'cross', 'slant']), { label: 'Kind' }),
+	runs: field(z.enum(['x', 'y']), { label: 'Runs' }),
 	region,
-	at: distanceField,
-	fence: distanceField,
-	fenceEdge: z.enum(['left', 'right', 'bottom', 'top']),
-	gives: z.tuple([gives, gives]),
-	from: spot.exactOptional(),
-	to: spot.exactOptional(),
+	at: field(distanceField, { label: 'Place' }),
+	fence: field(distanceField, { label: 'Fence' }),
+	fenceEdge: field(z.enum(['left', 'right', 'bottom', 'top']), { label: 'Fence edge' }),
+	gives: field(z.tuple([field(gives, { label: 'First' }), field(gives, { label: 'Second' })]), {
+		label: 'Gives',
+	}),
+	from: field(spot.exactOptional(), { label: 'From' }),
+	to: field(spot.exactOptional(), { label: 'To' }),
 });
 
 /** A laid-out sheet that stays as it is: it has been printed, or the saw is in it. */
 export const pinnedLayout = z.strictObject({
-	material: id,
+	material: field(id, { label: 'Board', refersTo: 'materials' }),
 	/** Where the sheet came from and its id in the stock: 'buy/ply-18', 'owned/ply-18', 'offcut/R7'. */
-	sheet: z
-		.string()
-		.max(80)
-		.regex(
-			/^(offcut|owned|buy)\/./,
-			'This names no sheet.|Write where it came from and its mark: buy/ply-18.',
-		),
-	length: size,
-	width: size,
-	placed: z.array(z.strictObject({ id: partId, ...rect, turn })).max(2000),
-	cuts: z.array(cut).max(4000).default([]),
+	sheet: field(
+		z
+			.string()
+			.max(80)
+			.regex(
+				/^(offcut|owned|buy)\/./,
+				'This names no sheet.|Write where it came from and its mark: buy/ply-18.',
+			),
+		{ label: 'Sheet' },
+	),
+	length: field(size, { label: 'Length' }),
+	width: field(size, { label: 'Width' }),
+	placed: field(
+		z.array(z.strictObject({ id: field(partId, { label: 'Mark' }), ...rect, turn })).max(2000),
+		{ label: 'Placed' },
+	),
+	cuts: field(z.array(cut).max(4000).default([]), { label: 'Cuts' }),
 	/** What goes back on the rack, each with the label printed on it. */
-	offcuts: z
-		.array(z.strictObject({ ...rect, label: id }))
-		.max(500)
-		.default([]),
+	offcuts: field(
+		z
+			.array(z.strictObject({ ...rect, label: field(id, { label: 'Label', edit: 'text' }) }))
+			.max(500)
+			.default([]),
+		{ label: 'Offcuts' },
+	),
 	/** True once it is cut: its sheet is off the rack, its offcuts are on it, its parts are made. */
-	cut: z.boolean().default(false),
+	cut: field(z.boolean().default(false), { label: 'Cut' }),
 });
 
 export type PinnedLayout = z.output<typeof pinnedLayout>;

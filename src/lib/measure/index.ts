@@ -21,5 +21,13 @@ export {
 } from './money';
 export { readLength } from './read-length';
 export type { Hand, Reading } from './reading';
-export { handOf, printForBench, printLength, type Ruler, showLength, writeLength } from './ruler';
+export {
+	handOf,
+	printForBench,
+	printLength,
+	type Ruler,
+	showLength,
+	UNITS,
+	writeLength,
+} from './ruler';
 export { fromLitres, showVolume, toLitres, volumeUnit } from './volume';

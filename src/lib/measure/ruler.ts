@@ -1,6 +1,9 @@
 import { ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from './length';
 import type { Hand } from './reading';
 
+/** The units that a ruler may have, in words. */
+export const UNITS = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as const;
+
 /** How lengths are shown: the unit, the finest fraction of an inch (one over this), and the decimal sign. */
 export interface Ruler {
 	readonly unit: 'mm' | 'cm' | 'in';

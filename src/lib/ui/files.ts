@@ -1,4 +1,4 @@
-import { valueAt } from './state';
+import { valueAt } from '../job';
 
 /** Hands the person a file to keep. */
 export function download(name: string, type: string, content: BlobPart): void {

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { box } from '../../../src/lib/job/box/box';
 import { job } from '../../../src/lib/job/job';
+import { LISTS_OF_MARKS, listOfMarks, OWN } from '../../../src/lib/job/marks';
 import { panel } from '../../../src/lib/job/panel/panel';
-import { aboutAt } from '../../../src/lib/ui/forms/about';
-import type { Entry, Group } from '../../../src/lib/ui/forms/entry';
-import { fresh, freeMark, freshWay, type About } from '../../../src/lib/ui/forms/fresh';
-import { BOX, JOB, PANEL } from '../../../src/lib/ui/forms/schemas';
+import { aboutAt } from '../../../src/lib/ui/entries/about';
+import type { Entry, Group } from '../../../src/lib/ui/entries/entry';
+import { fresh, freeMark, freshWay, type About } from '../../../src/lib/ui/entries/fresh';
+import { BOX, JOB, PANEL } from '../../../src/lib/ui/entries/schemas';
 
 const about: About = {
 	material: 'ply-18',
@@ -31,6 +32,8 @@ function* entries(
 }
 
 const everything = [...entries(JOB)];
+/** What stands under a key of its own, or as one of several; a form of a union is called by its word instead. */
+const fields = everything.filter(([keys]) => keys.length > 0 && !keys.at(-1)!.startsWith('<'));
 
 describe('the forms', () => {
 	it('hold every key of the job schema', () => {
@@ -41,7 +44,7 @@ describe('the forms', () => {
 	});
 
 	it('name each field in words', () => {
-		const unnamed = everything.filter(([, e]) => !/^[A-ZÀ-Þ][^{}_]*$/.test(e.label));
+		const unnamed = fields.filter(([, e]) => !/^[A-ZÀ-Þ][^{}_]*[^{}_:\s]$/.test(e.label));
 		expect(unnamed.map(([keys, e]) => `${keys.join('.')}: ${e.label}`)).toEqual([]);
 	});
 
@@ -55,6 +58,15 @@ describe('the forms', () => {
 		expect(open.map(([keys]) => keys.join('.'))).toEqual([]);
 	});
 
+	it('call each choice and each form by a word', () => {
+		const words = everything.flatMap(([keys, e]) => {
+			const shown = e.kind === 'choice' ? e.options : e.kind === 'kinds' ? e.ways : [];
+			return shown.map((o) => ({ at: keys.join('.'), label: o.label }));
+		});
+		expect(words.length).toBeGreaterThan(300);
+		expect(words.filter((w) => w.label.trim() === '')).toEqual([]);
+	});
+
 	it('let each of several forms be told from the others', () => {
 		for (const [keys, entry] of everything) {
 			if (entry.kind !== 'kinds') continue;
@@ -64,6 +76,38 @@ describe('the forms', () => {
 				expect(seen, keys.join('.')).toEqual([way.name]);
 			}
 		}
+	});
+});
+
+describe('a mark', () => {
+	const at = (keys: readonly string[]): Entry | undefined =>
+		everything.find(([path]) => path.join('.') === keys.join('.'))?.[1];
+
+	it('is the own one of a thing, or says in which list the thing stands that it names', () => {
+		const silent = everything.filter(([keys, e]) => e.kind === 'mark' && keys.at(-1) !== 'id');
+		expect(silent.map(([keys]) => keys.join('.'))).toEqual([]);
+	});
+
+	it('names things of a list that the job holds, each with a mark of its own', () => {
+		const named = fields.flatMap(([keys, e]) => (e.kind === 'refers' ? [{ keys, to: e.to }] : []));
+		expect([...new Set(named.map((n) => n.to))].sort()).toEqual(Object.keys(LISTS_OF_MARKS).sort());
+		for (const { keys, to } of named) {
+			const list = keys.join('.');
+			const path = LISTS_OF_MARKS[to].flatMap((step) => (step === OWN ? ['[]'] : [step]));
+			expect(at(path)?.kind, list).toBe('list');
+			expect(at([...path, '[]', 'id'])?.kind, list).toBe('mark');
+			const own = LISTS_OF_MARKS[to].indexOf(OWN as never);
+			if (own >= 0) expect(keys.slice(0, own), list).toEqual(path.slice(0, own));
+		}
+	});
+
+	it('is looked up in the rack, the shop or the panel it stands in', () => {
+		expect(listOfMarks('cloths', ['panels', 3, 'cloth'])).toEqual(['stock', 'cloths']);
+		expect(listOfMarks('layers', ['panels', 3, 'layers', 1, 'on'])).toEqual([
+			'panels',
+			3,
+			'layers',
+		]);
 	});
 });
 

@@ -1,8 +1,8 @@
-import type { Outline, Point } from '../../geometry';
+import { type Outline, type Point, cornerAt } from '../../geometry';
 import { snap } from '../../measure';
 import type { BoxSkin, SkinFace } from '../covering';
 import { boardName, type Board, type Hole } from './board';
-import { cornerAt, flat, raised, type Six, type Point3 } from './solid';
+import { flat, raised, type Six, type Point3 } from './solid';
 import type { SweptSection } from './shell';
 import type { TaperedShell } from './tapered';
 

@@ -5,7 +5,7 @@ import {
 	distance,
 	cutCorner,
 	takenBy,
-	type CornerCut,
+	type CornerShape,
 	corner,
 	circle,
 	rectangle,
@@ -101,7 +101,10 @@ export function onGrid(corners: readonly Corner[]): Outline {
 }
 
 /** A polygon with its corners rounded or cut off; refused when two cuts want the same stretch of an edge. */
-export function cutCorners(points: readonly Point[], cuts: readonly CornerCut[]): Drawn | Undrawn {
+export function cutCorners(
+	points: readonly Point[],
+	cuts: readonly CornerShape[],
+): Drawn | Undrawn {
 	const n = points.length;
 	const at = (i: number): Point => points[(i + n) % n]!;
 	const taken = points.map((p, i) => takenBy(cuts[i] ?? null, at(i - 1), p, at(i + 1)));

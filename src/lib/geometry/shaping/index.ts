@@ -14,7 +14,7 @@ export { convexParts } from './convex';
 export { cropped } from './crop';
 export { arcsAlong, cubic, type Curve, ellipse } from './curve';
 export { depthIn, forbidden, type Forbidden } from './minkowski';
-export { type CornerCut, cutCorner, takenBy } from './round-corner';
+export { type CornerShape, cutCorner, takenBy } from './round-corner';
 export { headingsAt } from './set-curve';
 export { setIn, setInAll, type SetOutline } from './set-in';
 export { simplifiedOutward } from './simplify';

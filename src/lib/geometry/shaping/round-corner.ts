@@ -3,10 +3,10 @@ import { corner } from '../turn';
 import { cross, dot, minus, plus, snapPoint, times, unit } from '../vector';
 
 /** What a corner between two straight edges is to become. */
-export type CornerCut = { readonly radius: number } | { readonly chamfer: number } | null;
+export type CornerShape = { readonly radius: number } | { readonly chamfer: number } | null;
 
 /** How much of each edge at a corner the cut takes away, ticks. */
-export function takenBy(cut: CornerCut, before: Point, at: Point, after: Point): number {
+export function takenBy(cut: CornerShape, before: Point, at: Point, after: Point): number {
 	if (!cut) return 0;
 	if ('chamfer' in cut) return cut.chamfer;
 	const turn = turnAt(before, at, after);
@@ -22,7 +22,7 @@ function turnAt(before: Point, at: Point, after: Point): number {
 
 /** The corner, or the two corners of its rounding (the first with the bulge) or chamfer, on the grid. */
 export function cutCorner(
-	cut: CornerCut,
+	cut: CornerShape,
 	before: Point,
 	at: Point,
 	after: Point,

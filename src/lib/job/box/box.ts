@@ -1,4 +1,4 @@
-import { z } from '../zod';
+import { field, z } from '../zod';
 import { driver, terminal } from './driver';
 import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
@@ -9,114 +9,181 @@ import { count, distanceField, id, name, note, size } from '../fields';
 
 /** What one board has of its own. */
 const ownBoard = z.strictObject({
-	material: id.optional().describe('Board: its material; the one of the box when empty.'),
-	grain: z
-		.enum(['along', 'across', 'any'])
-		.optional()
-		.describe('Grain: along the width of the box, across it, or no matter.'),
+	material: field(id.optional(), {
+		label: 'Board',
+		help: 'its material; the one of the box when empty.',
+		refersTo: 'materials',
+	}),
+	grain: field(z.enum(['along', 'across', 'any']).optional(), {
+		label: 'Grain',
+		options: { any: 'any way' },
+		help: 'along the width of the box, across it, or no matter.',
+	}),
 });
 
+const first = field(boardKey, { label: 'First' });
+const second = field(boardKey, { label: 'Second' });
+
 const corner = z.strictObject({
-	between: z.tuple([boardKey, boardKey]).describe('Corner: the two boards that meet.'),
-	joint: z
-		.enum(['first-past', 'second-past', 'mitre'])
-		.describe('Joint: which board runs past the other, or both mitred.'),
+	between: field(z.tuple([first, second]), {
+		label: 'Corner',
+		help: 'the two boards that meet.',
+	}),
+	joint: field(z.enum(['first-past', 'second-past', 'mitre']), {
+		label: 'Joint',
+		options: {
+			'first-past': 'the first runs past',
+			'second-past': 'the second runs past',
+			mitre: 'all mitred',
+		},
+		help: 'which board runs past the other, or both mitred.',
+	}),
 });
 
 const ends = z.strictObject({
-	fit: z
-		.enum(['over', 'between', 'rabbet'])
-		.default('over')
-		.describe('Ends: over the other boards, between them, or let into a rabbet.'),
-	rabbet: size.prefault(8).describe('Rabbet depth: how deep it is cut into the boards.'),
+	fit: field(z.enum(['over', 'between', 'rabbet']).default('over'), {
+		label: 'Ends',
+		help: 'over the other boards, between them, or let into a rabbet.',
+	}),
+	rabbet: field(size.prefault(8), {
+		label: 'Rabbet depth',
+		help: 'how deep it is cut into the boards.',
+	}),
 });
 
 const target = z.strictObject({
-	litres: litresBetween(0.1, 5000).describe(
-		'Net volume: the air wanted after every deduction, litres.',
-	),
-	chamber: z
-		.number()
-		.int()
-		.min(1)
-		.max(8)
-		.default(1)
-		.describe('Chamber: the one the volume is wanted in.'),
-	solve: solvedDimension
-		.nullable()
-		.default(null)
-		.describe('Solve: the dimension to work out. Empty: keep the sizes and compare.'),
+	litres: field(litresBetween(0.1, 5000), {
+		label: 'Net volume',
+		help: 'the air wanted after every deduction, litres.',
+	}),
+	chamber: field(z.number().int().min(1).max(8).default(1), {
+		label: 'Chamber',
+		help: 'the one the volume is wanted in.',
+	}),
+	solve: field(solvedDimension.nullable().default(null), {
+		label: 'Solve',
+		help: 'the dimension to work out. Empty: keep the sizes and compare.',
+	}),
 });
 
 const fasteners = z.strictObject({
-	screwSpacing: size
-		.prefault(125)
-		.describe('Screw spacing: along a seam. Common practice, no source: 100 to 150 mm.'),
-	bradSpacing: size
-		.nullable()
-		.default(null)
-		.describe('Brad spacing: brads that hold while the glue sets; empty for none.'),
-	sealant: z.boolean().default(true).describe('Sealant: a bead along every inside seam.'),
+	screwSpacing: field(size.prefault(125), {
+		label: 'Screw spacing',
+		help: 'along a seam. Common practice, no source: 100 to 150 mm.',
+	}),
+	bradSpacing: field(size.nullable().default(null), {
+		label: 'Brad spacing',
+		help: 'brads that hold while the glue sets; empty for none.',
+	}),
+	sealant: field(z.boolean().default(true), {
+		label: 'Sealant',
+		help: 'a bead along every inside seam.',
+	}),
 });
 
 /** A box as the person describes it. Only id, name, material and shape are needed; all else has a default. */
 export const box = z.strictObject({
 	id,
-	name: name.describe('Name: what the box is called on the drawings.'),
-	count: count.max(100).default(1).describe('Boxes: how many alike.'),
-	material: id.describe('Board: the material of every board that names no other.'),
-	shape: boxShape.describe(
-		'Form: plain, slanted, stepped, with a corner cut off, free corners, or tapered.',
-	),
-	sizes: z
-		.enum(['outer', 'inner'])
-		.default('outer')
-		.describe('Sizes are: outside, or inside between the boards.'),
-	boards: z
-		.record(boardKey, ownBoard)
-		.default({})
-		.describe('Boards: those that differ from the rest.'),
-	joint: z
-		.enum(['level-past', 'upright-past', 'mitre'])
-		.default('level-past')
-		.describe('Joints: top and bottom run past, front and back run past, or all mitred.'),
-	corners: z.array(corner).max(48).default([]).describe('Corners: those jointed in another way.'),
-	ends: ends.prefault({}).describe('Ends: how the end boards close the box.'),
-	doublers: z.array(doubler).max(12).default([]).describe('Doublers: boards made thicker.'),
-	dividers: z.array(divider).max(7).default([]).describe('Dividers: walls that make chambers.'),
-	target: target
-		.nullable()
-		.default(null)
-		.describe('Wanted volume: and the dimension that gives it.'),
-	drivers: z.array(driver).max(12).default([]).describe('Drivers: their cut-outs and room.'),
-	qtc: z
-		.number()
-		.min(0.3)
-		.max(2)
-		.nullable()
-		.default(null)
-		.describe(
-			'Wanted Qtc: for the sealed check; 0.707 is the flattest. Empty: only report what comes out.',
-		),
-	vents: z.array(vent).max(6).default([]).describe('Vents: tubes and slots.'),
-	braces: z.array(brace).max(24).default([]).describe('Braces: frames, shelves and rods inside.'),
-	cleats: cleats.nullable().default(null).describe('Cleats: strips in the corners.'),
-	terminal: terminal.nullable().default(null).describe('Terminal: the cup for the wires.'),
-	lining: lining.nullable().default(null).describe('Lining: felt or fibre on the walls.'),
-	stuffing: stuffing.nullable().default(null).describe('Stuffing: loose fibre in the air.'),
-	fasteners: fasteners.prefault({}).describe('Fasteners: screws, brads and sealant.'),
-	space: boxSpace.nullable().default(null).describe('Space: where the box has to go.'),
-	opening: opening
-		.nullable()
-		.default(null)
-		.describe('Opening: the hole it has to pass on the way in.'),
-	standOff: distanceField
-		.prefault(0)
-		.describe(
-			'Stand-off: air left behind the back for cooling or for a vent, taken off the space.',
-		),
-	carpet: carpet.nullable().default(null).describe('Carpet: the cloth outside.'),
-	note: note.default('').describe('Note: printed with the box.'),
+	name: field(name, { label: 'Name', help: 'what the box is called on the drawings.' }),
+	count: field(count.max(100).default(1), { label: 'Boxes', help: 'how many alike.' }),
+	material: field(id, {
+		label: 'Board',
+		help: 'the material of every board that names no other.',
+		refersTo: 'materials',
+	}),
+	shape: field(boxShape, {
+		label: 'Form',
+		options: {
+			slanted: 'slanted face',
+			stepped: 'stepped over a wheel arch',
+			truncated: 'corner cut off',
+			free: 'free corners',
+			tapered: 'tapered both ways',
+		},
+		help: 'plain, slanted, stepped, with a corner cut off, free corners, or tapered.',
+	}),
+	sizes: field(z.enum(['outer', 'inner']).default('outer'), {
+		label: 'Sizes are',
+		options: { outer: 'outside', inner: 'inside, between the boards' },
+		help: 'outside, or inside between the boards.',
+	}),
+	boards: field(z.record(boardKey, ownBoard).default({}), {
+		label: 'Boards',
+		help: 'those that differ from the rest.',
+	}),
+	joint: field(z.enum(['level-past', 'upright-past', 'mitre']).default('level-past'), {
+		label: 'Joints',
+		options: {
+			'level-past': 'top and bottom run past',
+			'upright-past': 'front and back run past',
+			mitre: 'all mitred',
+		},
+		help: 'top and bottom run past, front and back run past, or all mitred.',
+	}),
+	corners: field(z.array(corner).max(48).default([]), {
+		label: 'Corners',
+		help: 'those jointed in another way.',
+	}),
+	ends: field(ends.prefault({}), { label: 'Ends', help: 'how the end boards close the box.' }),
+	doublers: field(z.array(doubler).max(12).default([]), {
+		label: 'Doublers',
+		help: 'boards made thicker.',
+	}),
+	dividers: field(z.array(divider).max(7).default([]), {
+		label: 'Dividers',
+		help: 'walls that make chambers.',
+	}),
+	target: field(target.nullable().default(null), {
+		label: 'Wanted volume',
+		help: 'and the dimension that gives it.',
+	}),
+	drivers: field(z.array(driver).max(12).default([]), {
+		label: 'Drivers',
+		help: 'their cut-outs and room.',
+	}),
+	qtc: field(z.number().min(0.3).max(2).nullable().default(null), {
+		label: 'Wanted Qtc',
+		help: 'for the sealed check; 0.707 is the flattest. Empty: only report what comes out.',
+	}),
+	vents: field(z.array(vent).max(6).default([]), { label: 'Vents', help: 'tubes and slots.' }),
+	braces: field(z.array(brace).max(24).default([]), {
+		label: 'Braces',
+		help: 'frames, shelves and rods inside.',
+	}),
+	cleats: field(cleats.nullable().default(null), {
+		label: 'Cleats',
+		help: 'strips in the corners.',
+	}),
+	terminal: field(terminal.nullable().default(null), {
+		label: 'Terminal',
+		help: 'the cup for the wires.',
+	}),
+	lining: field(lining.nullable().default(null), {
+		label: 'Lining',
+		help: 'felt or fibre on the walls.',
+	}),
+	stuffing: field(stuffing.nullable().default(null), {
+		label: 'Stuffing',
+		help: 'loose fibre in the air.',
+	}),
+	fasteners: field(fasteners.prefault({}), {
+		label: 'Fasteners',
+		help: 'screws, brads and sealant.',
+	}),
+	space: field(boxSpace.nullable().default(null), {
+		label: 'Space',
+		help: 'where the box has to go.',
+	}),
+	opening: field(opening.nullable().default(null), {
+		label: 'Opening',
+		help: 'the hole it has to pass on the way in.',
+	}),
+	standOff: field(distanceField.prefault(0), {
+		label: 'Stand-off',
+		help: 'air left behind the back for cooling or for a vent, taken off the space.',
+	}),
+	carpet: field(carpet.nullable().default(null), { label: 'Carpet', help: 'the cloth outside.' }),
+	note: field(note.default(''), { label: 'Note', help: 'printed with the box.' }),
 });
 
 export type Box = z.output<typeof box>;

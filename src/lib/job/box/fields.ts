@@ -1,10 +1,7 @@
-import { z } from '../zod';
+import { field, noted, z } from '../zod';
 import { distanceField, name } from '../fields';
 
-/*
- * Small fields only boxes use. Every `.describe` reads 'Label: what it is.'; the screen shows the part before the first
- * colon as the label and the rest as the help beneath it.
- */
+/* Small fields only boxes use. */
 
 /** Litres in one unit a person may write: a cubic foot and inch from 25.4 mm exactly. */
 const LITRES_PER = { l: 1, litre: 1, litres: 1, ft3: 28.316846592, in3: 0.016387064 } as const;
@@ -24,44 +21,53 @@ function toLitres(seen: string, ctx: z.RefinementCtx): number {
 
 /** A volume between two limits given in litres; read, a number of litres. */
 export function litresBetween(low: number, high: number) {
-	return z
+	const litres = z
 		.union([z.number(), z.string().max(40).transform(toLitres)])
 		.refine((l) => Number.isFinite(l) && l >= low && l <= high, {
 			error: (issue) =>
 				`${typeof issue.input === 'number' ? `${issue.input} L` : 'This'} is out of reach.|Give a volume from ${low} to ${high} L.`,
 		});
+	return noted(litres, { edit: 'volume' });
 }
+
+/** The boards a person chooses from: those of every form, and as many sides as a profile commonly has. */
+const BOARDS = [
+	...['front', 'back', 'top', 'bottom', 'left', 'right', 'step-face', 'step-top', 'cut'],
+	...Array.from({ length: 12 }, (_, i) => `side-${i + 1}`),
+];
 
 /**
  * A board of a box by its place. A free profile numbers its sides from the first corner on: 'side-1' leaves corner 1.
  * Ends, dividers and braces have names of their own.
  */
-export const boardKey = z
-	.string()
-	.regex(
-		/^(front|back|top|bottom|left|right|step-face|step-top|cut|side-\d{1,2})$/,
-		'This is no board of a box.|Use front, back, top, bottom, left, right, step-face, step-top, cut or side-1, side-2 and so on.',
-	);
+export const boardKey = noted(
+	z
+		.string()
+		.regex(
+			/^(front|back|top|bottom|left|right|step-face|step-top|cut|side-\d{1,2})$/,
+			'This is no board of a box.|Use front, back, top, bottom, left, right, step-face, step-top, cut or side-1, side-2 and so on.',
+		),
+	{ options: Object.fromEntries(BOARDS.map((board) => [board, board.replaceAll('-', ' ')])) },
+);
 
 /** A place on the outside face of a board, measured from its lower left corner as seen from outside. */
 export const spot = z
 	.strictObject({
-		across: distanceField
-			.nullable()
-			.default(null)
-			.describe(
-				'Across: from the left edge of the board, seen from outside, to the centre. Empty: in the middle.',
-			),
-		up: distanceField
-			.nullable()
-			.default(null)
-			.describe(
-				'Up: from the lower edge of the board, along its face, to the centre. Empty: in the middle.',
-			),
+		across: field(distanceField.nullable().default(null), {
+			label: 'Across',
+			help: 'from the left edge of the board, seen from outside, to the centre. Empty: in the middle.',
+		}),
+		up: field(distanceField.nullable().default(null), {
+			label: 'Up',
+			help: 'from the lower edge of the board, along its face, to the centre. Empty: in the middle.',
+		}),
 	})
 	.prefault({});
 
-export const thingName = name.optional().describe('Name: what it is called on the drawings.');
+export const thingName = field(name.optional(), {
+	label: 'Name',
+	help: 'what it is called on the drawings.',
+});
 
 export type BoardKey = z.output<typeof boardKey>;
 export type BoxSpot = z.output<typeof spot>;

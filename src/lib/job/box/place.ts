@@ -1,48 +1,52 @@
-import { z } from '../zod';
+import { field, z } from '../zod';
 import { boardKey } from './fields';
 import { distanceField, id, size } from '../fields';
 
 /** The room in the vehicle, bare. */
 export const boxSpace = z.strictObject({
-	width: size.describe('Space width: from wall to wall.'),
-	height: size.describe('Space height: from the floor up.'),
-	depth: size.describe('Space depth: along the floor.'),
-	depthTop: size
-		.nullable()
-		.default(null)
-		.describe('Depth at the top: where the seat leans into the space. Empty: as at the floor.'),
-	clearance: distanceField
-		.prefault(5)
-		.describe('Clearance: left free on every side so that nothing rubs or rattles.'),
+	width: field(size, { label: 'Space width', help: 'from wall to wall.' }),
+	height: field(size, { label: 'Space height', help: 'from the floor up.' }),
+	depth: field(size, { label: 'Space depth', help: 'along the floor.' }),
+	depthTop: field(size.nullable().default(null), {
+		label: 'Depth at the top',
+		help: 'where the seat leans into the space. Empty: as at the floor.',
+	}),
+	clearance: field(distanceField.prefault(5), {
+		label: 'Clearance',
+		help: 'left free on every side so that nothing rubs or rattles.',
+	}),
 });
 
 /** The hole the box goes in through: a hatch, a door, a boot lid. */
 export const opening = z.strictObject({
-	width: size.describe('Opening width: at its narrowest.'),
-	height: size.describe('Opening height: at its narrowest.'),
+	width: field(size, { label: 'Opening width', help: 'at its narrowest.' }),
+	height: field(size, { label: 'Opening height', help: 'at its narrowest.' }),
 });
 
 /** The carpet on a box. */
 export const carpet = z.strictObject({
-	cloth: id.describe('Cloth: from the rack.'),
-	way: z
-		.enum(['band', 'faces', 'cheaper'])
-		.default('cheaper')
-		.describe(
-			'Way: a band round the box with two ends, each face by itself, or whichever takes less cloth.',
-		),
-	cover: z
-		.array(boardKey)
-		.max(24)
-		.default([])
-		.describe('Cover: the faces that get cloth. None named: all.'),
-	show: z.array(boardKey).max(24).default([]).describe('Show: faces that may carry no seam.'),
-	overlap: distanceField
-		.prefault(20)
-		.describe('Seam overlap: cloth over cloth where a seam is cut through both layers.'),
-	margin: distanceField
-		.prefault(40)
-		.describe('Turn-under: cloth that goes round on to a face left bare.'),
+	cloth: field(id, { label: 'Cloth', help: 'from the rack.', refersTo: 'cloths' }),
+	way: field(z.enum(['band', 'faces', 'cheaper']).default('cheaper'), {
+		label: 'Way',
+		options: { band: 'band and two ends', faces: 'face by face', cheaper: 'whichever takes less' },
+		help: 'a band round the box with two ends, each face by itself, or whichever takes less cloth.',
+	}),
+	cover: field(z.array(boardKey).max(24).default([]), {
+		label: 'Cover',
+		help: 'the faces that get cloth. None named: all.',
+	}),
+	show: field(z.array(boardKey).max(24).default([]), {
+		label: 'Show',
+		help: 'faces that may carry no seam.',
+	}),
+	overlap: field(distanceField.prefault(20), {
+		label: 'Seam overlap',
+		help: 'cloth over cloth where a seam is cut through both layers.',
+	}),
+	margin: field(distanceField.prefault(40), {
+		label: 'Turn-under',
+		help: 'cloth that goes round on to a face left bare.',
+	}),
 });
 
 export type Space = z.output<typeof boxSpace>;

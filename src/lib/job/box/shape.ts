@@ -1,4 +1,4 @@
-import { z } from '../zod';
+import { field, z } from '../zod';
 import { degreesField, position, size } from '../fields';
 import { drawing } from '../panel';
 
@@ -7,39 +7,52 @@ import { drawing } from '../panel';
  * end, front on the left, back on the right.
  */
 
-const width = size.describe('Width: from the left end to the right end.');
-const height = size.describe('Height: from the bottom to the top, measured upright.');
-const depth = size.describe('Depth: from the front to the back.');
+const width = field(size, { label: 'Width', help: 'from the left end to the right end.' });
+const height = field(size, {
+	label: 'Height',
+	help: 'from the bottom to the top, measured upright.',
+});
+const depth = field(size, { label: 'Depth', help: 'from the front to the back.' });
 
 const plain = z.strictObject({ kind: z.literal('plain'), width, height, depth });
 
-const at = z
-	.enum(['bottom', 'top'])
-	.default('bottom')
-	.describe('Depth taken at: whether the depth was measured along the bottom or along the top.');
+const at = field(z.enum(['bottom', 'top']).default('bottom'), {
+	label: 'Depth taken at',
+	help: 'whether the depth was measured along the bottom or along the top.',
+});
 
 /** How the leaning face is described: whatever the tape or the angle gauge gave. */
 export const lean = z.discriminatedUnion('by', [
 	z.strictObject({
 		by: z.literal('depths'),
-		bottom: size.describe('Depth at the bottom: from the front to the back along the bottom.'),
-		top: size.describe('Depth at the top: from the front to the back along the top.'),
+		bottom: field(size, {
+			label: 'Depth at the bottom',
+			help: 'from the front to the back along the bottom.',
+		}),
+		top: field(size, {
+			label: 'Depth at the top',
+			help: 'from the front to the back along the top.',
+		}),
 	}),
 	z.strictObject({
 		by: z.literal('angle'),
 		depth,
 		at,
-		angle: degreesField(-60, 60).describe(
-			'Lean: degrees from upright; positive makes the box shallower at the top.',
-		),
+		angle: field(degreesField(-60, 60), {
+			label: 'Lean',
+			help: 'degrees from upright; positive makes the box shallower at the top.',
+			unit: '°',
+		}),
 	}),
 	z.strictObject({
 		by: z.literal('seat'),
 		depth,
 		at,
-		seat: degreesField(30, 150).describe(
-			'Seat angle: degrees between the floor under the box and the seat or bulkhead, read with a gauge laid on it.',
-		),
+		seat: field(degreesField(30, 150), {
+			label: 'Seat angle',
+			help: 'degrees between the floor under the box and the seat or bulkhead, read with a gauge laid on it.',
+			unit: '°',
+		}),
 	}),
 ]);
 
@@ -47,19 +60,25 @@ const slanted = z.strictObject({
 	kind: z.literal('slanted'),
 	width,
 	height,
-	face: z
-		.enum(['front', 'back'])
-		.default('back')
-		.describe('Leaning face: the one that lies against the seat.'),
-	lean: lean.describe(
-		'Lean: two depths, a depth and an angle, or a depth and the angle of the seat.',
-	),
+	face: field(z.enum(['front', 'back']).default('back'), {
+		label: 'Leaning face',
+		help: 'the one that lies against the seat.',
+	}),
+	lean: field(lean, {
+		label: 'Lean',
+		options: {
+			depths: 'two depths',
+			angle: 'a depth and an angle',
+			seat: 'a depth and the angle of the seat',
+		},
+		help: 'two depths, a depth and an angle, or a depth and the angle of the seat.',
+	}),
 });
 
-const place = z
-	.enum(['bottom-back', 'bottom-front', 'top-back', 'top-front'])
-	.default('bottom-back')
-	.describe('Corner: which of the four corners seen from the side.');
+const place = field(
+	z.enum(['bottom-back', 'bottom-front', 'top-back', 'top-front']).default('bottom-back'),
+	{ label: 'Corner', help: 'which of the four corners seen from the side.' },
+);
 
 const stepped = z.strictObject({
 	kind: z.literal('stepped'),
@@ -67,12 +86,14 @@ const stepped = z.strictObject({
 	height,
 	depth,
 	corner: place,
-	stepHeight: size.describe(
-		'Step height: how high the wheel arch stands, room for cloth included.',
-	),
-	stepDepth: size.describe(
-		'Step depth: how far the wheel arch reaches under the box, room for cloth included.',
-	),
+	stepHeight: field(size, {
+		label: 'Step height',
+		help: 'how high the wheel arch stands, room for cloth included.',
+	}),
+	stepDepth: field(size, {
+		label: 'Step depth',
+		help: 'how far the wheel arch reaches under the box, room for cloth included.',
+	}),
 });
 
 const truncated = z.strictObject({
@@ -81,57 +102,66 @@ const truncated = z.strictObject({
 	height,
 	depth,
 	corner: place,
-	cutHeight: size.describe('Cut height: how much of the upright face the cut corner takes.'),
-	cutDepth: size.describe('Cut depth: how much of the level face the cut corner takes.'),
+	cutHeight: field(size, {
+		label: 'Cut height',
+		help: 'how much of the upright face the cut corner takes.',
+	}),
+	cutDepth: field(size, {
+		label: 'Cut depth',
+		help: 'how much of the level face the cut corner takes.',
+	}),
 });
 
 const free = z.strictObject({
 	kind: z.literal('free'),
 	width,
-	corners: z
-		.array(
-			z.strictObject({
-				x: position.describe('Back: how far behind the front, level.'),
-				y: position.describe('Up: how far above the bottom, upright.'),
-			}),
-		)
-		.min(3, 'A profile needs three corners.|Give at least three.')
-		.max(24, 'This is more than 24 corners.|Leave out corners that lie on a straight line.')
-		.default([])
-		.describe(
-			'Corners: round the side profile as seen from the right end, front on the left. Empty where a drawing stands in.',
-		),
-	drawing: drawing
-		.nullable()
-		.default(null)
-		.describe(
-			'Drawing: a side profile from a file or a list, straight edges only; it stands in for the corners.',
-		),
+	corners: field(
+		z
+			.array(
+				z.strictObject({
+					x: field(position, { label: 'Back', help: 'how far behind the front, level.' }),
+					y: field(position, { label: 'Up', help: 'how far above the bottom, upright.' }),
+				}),
+			)
+			.min(3, 'A profile needs three corners.|Give at least three.')
+			.max(24, 'This is more than 24 corners.|Leave out corners that lie on a straight line.')
+			.default([]),
+		{
+			label: 'Corners',
+			help: 'round the side profile as seen from the right end, front on the left. Empty where a drawing stands in.',
+		},
+	),
+	drawing: field(drawing.nullable().default(null), {
+		label: 'Drawing',
+		help: 'a side profile from a file or a list, straight edges only; it stands in for the corners.',
+	}),
 });
 
 const mouth = (which: string) =>
 	z.strictObject({
-		width: size.describe(`Width at the ${which}: from left to right.`),
-		height: size.describe(`Height at the ${which}: from bottom to top.`),
+		width: field(size, {
+			label: `Width at the ${which}`,
+			help: 'from left to right.',
+		}),
+		height: field(size, {
+			label: `Height at the ${which}`,
+			help: 'from bottom to top.',
+		}),
 	});
 
 const tapered = z.strictObject({
 	kind: z.literal('tapered'),
-	front: mouth('front'),
-	back: mouth('back'),
+	front: field(mouth('front'), { label: 'Front' }),
+	back: field(mouth('back'), { label: 'Back' }),
 	depth,
-	rise: position
-		.nullable()
-		.default(null)
-		.describe(
-			'Rise: how far the lower edge of the back stands above that of the front. Empty: centred. 0: level bottom.',
-		),
-	shift: position
-		.nullable()
-		.default(null)
-		.describe(
-			'Shift: how far the left edge of the back lies to the right of that of the front. Empty: centred.',
-		),
+	rise: field(position.nullable().default(null), {
+		label: 'Rise',
+		help: 'how far the lower edge of the back stands above that of the front. Empty: centred. 0: level bottom.',
+	}),
+	shift: field(position.nullable().default(null), {
+		label: 'Shift',
+		help: 'how far the left edge of the back lies to the right of that of the front. Empty: centred.',
+	}),
 });
 
 export const boxShape = z.discriminatedUnion('kind', [

@@ -1,50 +1,56 @@
-import { z } from '../zod';
+import { field, z } from '../zod';
 import { boardKey, spot, thingName } from './fields';
 import { count, id, size } from '../fields';
 
-const goal = z.discriminatedUnion('by', [
-	z.strictObject({
-		by: z.literal('tuning'),
-		hertz: z
-			.number()
-			.min(8)
-			.max(200)
-			.describe('Tuning: the frequency wanted, Hz; the length follows.'),
-	}),
-	z.strictObject({
-		by: z.literal('length'),
-		length: size.describe(
-			'Length: of the vent along its middle, board thickness included; the tuning follows.',
-		),
-	}),
-]);
+const goal = field(
+	z.discriminatedUnion('by', [
+		z.strictObject({
+			by: z.literal('tuning'),
+			hertz: field(z.number().min(8).max(200), {
+				label: 'Tuning',
+				help: 'the frequency wanted, Hz; the length follows.',
+				unit: 'Hz',
+			}),
+		}),
+		z.strictObject({
+			by: z.literal('length'),
+			length: field(size, {
+				label: 'Length',
+				help: 'of the vent along its middle, board thickness included; the tuning follows.',
+			}),
+		}),
+	]),
+	{
+		label: 'Wanted',
+		help: 'a tuning, or a length you have.',
+		options: { tuning: 'the tuning wanted', length: 'the length there is' },
+	},
+);
 
 /** What the ends of a vent look like, which decides how much longer it acts than it is. */
-const mouths = z
-	.enum(['one-flanged', 'both-flanged', 'both-free'])
-	.default('one-flanged')
-	.describe('Ends: one in the board and one free (usual); both in a board; or both standing free.');
+const mouths = field(z.enum(['one-flanged', 'both-flanged', 'both-free']).default('one-flanged'), {
+	label: 'Ends',
+	help: 'one in the board and one free (usual); both in a board; or both standing free.',
+});
 
-const factor = z
-	.number()
-	.min(0)
-	.max(4)
-	.nullable()
-	.default(null)
-	.describe(
-		'Own end correction: in radii, both ends together; overrides the choice of ends. Empty: as chosen.',
-	);
+const factor = field(z.number().min(0).max(4).nullable().default(null), {
+	label: 'Own end correction',
+	help: 'in radii, both ends together; overrides the choice of ends. Empty: as chosen.',
+});
 
 const round = z.strictObject({
 	kind: z.literal('round'),
 	name: thingName,
-	board: boardKey.default('front').describe('Board: the one the vent opens in.'),
-	at: spot.describe('Place: centre of the vent, or of the row of vents.'),
-	count: count.max(8).default(1).describe('Vents: how many alike share the tuning.'),
-	pitch: size.optional().describe('Pitch: centre to centre in the row.'),
-	diameter: size.describe('Inside diameter: of the tube.'),
-	wall: size.prefault(3).describe('Wall: thickness of the tube.'),
-	goal: goal.describe('Wanted: a tuning, or a length you have.'),
+	board: field(boardKey.default('front'), { label: 'Board', help: 'the one the vent opens in.' }),
+	at: field(spot, { label: 'Place', help: 'centre of the vent, or of the row of vents.' }),
+	count: field(count.max(8).default(1), {
+		label: 'Vents',
+		help: 'how many alike share the tuning.',
+	}),
+	pitch: field(size.optional(), { label: 'Pitch', help: 'centre to centre in the row.' }),
+	diameter: field(size, { label: 'Inside diameter', help: 'of the tube.' }),
+	wall: field(size.prefault(3), { label: 'Wall', help: 'thickness of the tube.' }),
+	goal,
 	mouths,
 	factor,
 });
@@ -52,18 +58,29 @@ const round = z.strictObject({
 const slot = z.strictObject({
 	kind: z.literal('slot'),
 	name: thingName,
-	along: z
-		.enum(['bottom', 'top', 'left', 'right'])
-		.default('bottom')
-		.describe('Along: the board that forms the outer wall of the slot; it opens in the front.'),
-	gap: size.describe('Slot height: clear distance between that board and the slot board.'),
-	run: size.nullable().default(null).describe('Slot width: clear; empty: from wall to wall.'),
-	bend: z
-		.enum(['straight', 'L'])
-		.default('straight')
-		.describe('Bend: straight, or turned once to follow the back.'),
-	material: id.optional().describe('Slot board: its material; the one of the box when empty.'),
-	goal: goal.describe('Wanted: a tuning, or a length you have.'),
+	along: field(z.enum(['bottom', 'top', 'left', 'right']).default('bottom'), {
+		label: 'Along',
+		help: 'the board that forms the outer wall of the slot; it opens in the front.',
+	}),
+	gap: field(size, {
+		label: 'Slot height',
+		help: 'clear distance between that board and the slot board.',
+	}),
+	run: field(size.nullable().default(null), {
+		label: 'Slot width',
+		help: 'clear; empty: from wall to wall.',
+	}),
+	bend: field(z.enum(['straight', 'L']).default('straight'), {
+		label: 'Bend',
+		options: { L: 'turned once' },
+		help: 'straight, or turned once to follow the back.',
+	}),
+	material: field(id.optional(), {
+		label: 'Slot board',
+		help: 'its material; the one of the box when empty.',
+		refersTo: 'materials',
+	}),
+	goal,
 	mouths,
 	factor,
 });

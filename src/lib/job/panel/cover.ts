@@ -1,69 +1,102 @@
-import { z } from '../zod';
+import { field, z } from '../zod';
 import { distanceField, id, name, position, size } from '../fields';
 import { placedShape } from './outline';
 
 const place = {
-	x: position.describe('From the left of the panel'),
-	y: position.describe('From the bottom'),
+	x: field(position, { label: 'From the left', help: 'From the left of the panel' }),
+	y: field(position, { label: 'From the bottom', help: 'From the bottom' }),
 };
 
 /** A service cover: comes off without tools. */
 export const cover = z.strictObject({
 	id,
-	name: name.default('Cover'),
-	outline: placedShape.describe('The line between cover and panel'),
-	gap: size.prefault(1).describe('Gap to be seen round it'),
-	cloth: id.nullable().default(null).describe('Its cloth; none for the cloth of the panel'),
-	lift: z
-		.discriminatedUnion('by', [
-			z.strictObject({
-				by: z.literal('finger-hole'),
-				diameter: size.prefault(25).describe('Diameter of the finger hole'),
-				...place,
+	name: field(name.default('Cover'), { label: 'Name' }),
+	outline: field(placedShape, { label: 'Outline', help: 'The line between cover and panel' }),
+	gap: field(size.prefault(1), { label: 'Gap', help: 'Gap to be seen round it' }),
+	cloth: field(id.nullable().default(null), {
+		label: 'Cloth',
+		help: 'Its cloth; none for the cloth of the panel',
+		refersTo: 'cloths',
+	}),
+	lift: field(
+		z
+			.discriminatedUnion('by', [
+				z.strictObject({
+					by: z.literal('finger-hole'),
+					diameter: field(size.prefault(25), {
+						label: 'Diameter',
+						help: 'Diameter of the finger hole',
+					}),
+					...place,
+				}),
+				z.strictObject({
+					by: z.literal('magnets'),
+					spacing: field(size.prefault(150), { label: 'Spacing', help: 'Farthest apart' }),
+					diameter: field(size.prefault(15), { label: 'Diameter', help: 'Diameter of a magnet' }),
+				}),
+			])
+			.prefault({ by: 'magnets' }),
+		{ label: 'Taken off with', help: 'What it is taken off with' },
+	),
+	ledge: field(
+		z.strictObject({
+			material: field(id, { label: 'Board', help: 'Board of the ledge', refersTo: 'materials' }),
+			inside: field(size.prefault(15), {
+				label: 'Rests on it by',
+				help: 'How far the cover rests on it',
 			}),
-			z.strictObject({
-				by: z.literal('magnets'),
-				spacing: size.prefault(150).describe('Farthest apart'),
-				diameter: size.prefault(15).describe('Diameter of a magnet'),
+			outside: field(size.prefault(25), {
+				label: 'Glued behind by',
+				help: 'How far it is glued behind the panel',
 			}),
-		])
-		.prefault({ by: 'magnets' })
-		.describe('What it is taken off with'),
-	ledge: z
-		.strictObject({
-			material: id.describe('Board of the ledge'),
-			inside: size.prefault(15).describe('How far the cover rests on it'),
-			outside: size.prefault(25).describe('How far it is glued behind the panel'),
-		})
-		.describe('Frame behind the panel that the cover rests on'),
+		}),
+		{ label: 'Ledge', help: 'Frame behind the panel that the cover rests on' },
+	),
 });
 
 /** A line across a floor or lid along which it folds, its cloth running through as the hinge. */
 export const hinge = z.strictObject({
 	id,
-	from: z.strictObject(place).describe('A point at one edge'),
-	to: z.strictObject(place).describe('A point at the other edge'),
-	gap: distanceField
-		.nullable()
-		.default(null)
-		.describe('Gap between the boards; none for twice the loose cloth'),
+	from: field(z.strictObject(place), { label: 'From', help: 'A point at one edge' }),
+	to: field(z.strictObject(place), { label: 'To', help: 'A point at the other edge' }),
+	gap: field(distanceField.nullable().default(null), {
+		label: 'Gap',
+		help: 'Gap between the boards; none for twice the loose cloth',
+	}),
 });
 
 /** A ring that trims an opening between two spaces. */
 export const ring = z.strictObject({
 	id,
-	name: name.default('Ring'),
-	outline: placedShape.describe('The hole it trims'),
-	lap: size.prefault(30).describe('How far the finished ring covers the wall round the hole'),
-	lip: distanceField.prefault(3).describe('How far it stands into the hole and hides the edge'),
-	material: id.describe('Board of the ring'),
-	cloth: id.nullable().default(null).describe('Its cloth; none for a bare ring'),
-	sides: z
-		.union([z.literal(1), z.literal(2)])
-		.default(1)
-		.describe('On one side of the wall or on both'),
-	letIn: z.boolean().default(false).describe('Let into a rebate, flush with the wall'),
-	wallCloth: id.nullable().default(null).describe('Cloth on the wall it is let into'),
+	name: field(name.default('Ring'), { label: 'Name' }),
+	outline: field(placedShape, { label: 'Outline', help: 'The hole it trims' }),
+	lap: field(size.prefault(30), {
+		label: 'Lap',
+		help: 'How far the finished ring covers the wall round the hole',
+	}),
+	lip: field(distanceField.prefault(3), {
+		label: 'Lip',
+		help: 'How far it stands into the hole and hides the edge',
+	}),
+	material: field(id, { label: 'Board', help: 'Board of the ring', refersTo: 'materials' }),
+	cloth: field(id.nullable().default(null), {
+		label: 'Cloth',
+		help: 'Its cloth; none for a bare ring',
+		refersTo: 'cloths',
+	}),
+	sides: field(z.union([z.literal(1), z.literal(2)]).default(1), {
+		label: 'Sides',
+		help: 'On one side of the wall or on both',
+	}),
+	letIn: field(z.boolean().default(false), {
+		label: 'Let in',
+		help: 'Let into a rebate, flush with the wall',
+	}),
+	wallCloth: field(id.nullable().default(null), {
+		label: 'Cloth on the wall',
+		help: 'Cloth on the wall it is let into',
+		refersTo: 'cloths',
+	}),
 });
 
 export type Cover = z.output<typeof cover>;

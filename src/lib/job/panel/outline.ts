@@ -1,5 +1,6 @@
-import { z } from '../zod';
-import { degreesField, distanceField, position, size } from '../fields';
+import { field, noted, z } from '../zod';
+import { DECIMALS, degreesField, distanceField, PAPERS, position, size } from '../fields';
+import { UNITS } from '../../measure';
 import { outlineCorner } from '../loose-part';
 
 /*
@@ -8,72 +9,91 @@ import { outlineCorner } from '../loose-part';
  */
 
 /** What happens at one corner of a shape given by numbers. */
-const cornerCut = z
-	.union([
-		z.strictObject({ radius: size.describe('Radius of the rounded corner') }),
-		z.strictObject({ chamfer: size.describe('Cut off each side of the corner') }),
-	])
+const cornerCut = noted(
+	z.union([
+		z.strictObject({
+			radius: field(size, { label: 'Radius', help: 'Radius of the rounded corner' }),
+		}),
+		z.strictObject({
+			chamfer: field(size, { label: 'Chamfer', help: 'Cut off each side of the corner' }),
+		}),
+	]),
+	{ options: { radius: 'rounded', chamfer: 'cut off' } },
+)
 	.nullable()
 	.default(null);
 
 const point = z.strictObject({
-	x: position.describe('To the right'),
-	y: position.describe('Upwards'),
+	x: field(position, { label: 'From the left', help: 'To the right' }),
+	y: field(position, { label: 'From the bottom', help: 'Upwards' }),
 });
 
 const rectangle = z.strictObject({
 	kind: z.literal('rectangle'),
-	length: size.describe('Width of the opening, left to right'),
-	width: size.describe('Height of the opening'),
-	corners: cornerCut.describe('All four corners'),
+	length: field(size, { label: 'Length', help: 'Width of the opening, left to right' }),
+	width: field(size, { label: 'Width', help: 'Height of the opening' }),
+	corners: field(cornerCut, { label: 'Corners', help: 'All four corners' }),
 });
 
 const trapezoid = z.strictObject({
 	kind: z.literal('trapezoid'),
-	bottom: size.describe('Length of the bottom edge'),
-	top: size.describe('Length of the top edge'),
-	height: size.describe('Height, square to the bottom'),
-	shift: position
-		.prefault(0)
-		.describe('How far the top edge starts to the right of the bottom edge'),
-	corners: cornerCut.describe('All four corners'),
+	bottom: field(size, { label: 'Bottom', help: 'Length of the bottom edge' }),
+	top: field(size, { label: 'Top', help: 'Length of the top edge' }),
+	height: field(size, { label: 'Height', help: 'Height, square to the bottom' }),
+	shift: field(position.prefault(0), {
+		label: 'Top starts right by',
+		help: 'How far the top edge starts to the right of the bottom edge',
+	}),
+	corners: field(cornerCut, { label: 'Corners', help: 'All four corners' }),
 });
 
 const polyline = z.strictObject({
 	kind: z.literal('polyline'),
-	points: z
-		.array(point.extend({ cut: cornerCut.describe('Rounded or cut off') }))
-		.min(3)
-		.max(5000)
-		.describe('Corners in order round the opening'),
+	points: field(
+		z
+			.array(
+				point.extend({ cut: field(cornerCut, { label: 'Corner', help: 'Rounded or cut off' }) }),
+			)
+			.min(3)
+			.max(5000),
+		{ label: 'Corners', help: 'Corners in order round the opening' },
+	),
 });
 
-const circle = z.strictObject({ kind: z.literal('circle'), diameter: size.describe('Diameter') });
+const circle = z.strictObject({
+	kind: z.literal('circle'),
+	diameter: field(size, { label: 'Diameter', help: 'Diameter' }),
+});
 
 const oval = z.strictObject({
 	kind: z.literal('oval'),
-	length: size.describe('Overall length'),
-	width: size.describe('Overall height'),
-	ends: z
-		.enum(['round', 'ellipse'])
-		.default('round')
-		.describe('Straight sides with half-round ends, or an ellipse all the way'),
+	length: field(size, { label: 'Length', help: 'Overall length' }),
+	width: field(size, { label: 'Width', help: 'Overall height' }),
+	ends: field(z.enum(['round', 'ellipse']).default('round'), {
+		label: 'Ends',
+		help: 'Straight sides with half-round ends, or an ellipse all the way',
+	}),
 });
 
 const corners = z.strictObject({
 	kind: z.literal('corners'),
-	corners: z
-		.array(
-			outlineCorner.extend({
-				through: point
-					.nullable()
-					.default(null)
-					.describe('A point the edge to the next corner curves through'),
-			}),
-		)
-		.min(2)
-		.max(5000)
-		.describe('Corners in order; each edge straight, with a bulge, or through a third point'),
+	corners: field(
+		z
+			.array(
+				outlineCorner.extend({
+					through: field(point.nullable().default(null), {
+						label: 'Curves through',
+						help: 'A point the edge to the next corner curves through',
+					}),
+				}),
+			)
+			.min(2)
+			.max(5000),
+		{
+			label: 'Corners',
+			help: 'Corners in order; each edge straight, with a bulge, or through a third point',
+		},
+	),
 });
 
 const drawingUnit = z.enum(['mm', 'cm', 'm', 'in', 'pt', 'px']);
@@ -81,93 +101,165 @@ const drawingUnit = z.enum(['mm', 'cm', 'm', 'in', 'pt', 'px']);
 /** A length the person has measured on the thing itself, to catch a wrong unit or scale. */
 const known = z
 	.strictObject({
-		of: z.enum(['length', 'width', 'edge']).describe('Overall length, overall height or one edge'),
-		edge: z.number().int().min(1).max(5000).default(1).describe('Number of that edge'),
-		is: size.describe('What the tape says'),
+		of: field(z.enum(['length', 'width', 'edge']), {
+			label: 'Measured',
+			options: { length: 'overall length', width: 'overall height' },
+			help: 'Overall length, overall height or one edge',
+		}),
+		edge: field(z.number().int().min(1).max(5000).default(1), {
+			label: 'Edge number',
+			help: 'Number of that edge',
+		}),
+		is: field(size, { label: 'Tape says', help: 'What the tape says' }),
 	})
 	.nullable()
 	.default(null);
 
 const imported = {
-	unit: drawingUnit.describe('Unit the drawing is in'),
-	scale: z
-		.number()
-		.min(1e-4)
-		.max(1e4)
-		.default(1)
-		.describe('Times this: 10 for a drawing made at 1 to 10'),
-	known: known.describe('One known length to check the drawing against'),
-	join: distanceField.prefault(0.2).describe('Loose ends nearer than this are joined'),
+	unit: field(drawingUnit, {
+		label: 'Unit',
+		options: { ...UNITS, m: 'metres', pt: 'points (1/72 in)', px: 'pixels (1/96 in)' },
+		help: 'Unit the drawing is in',
+	}),
+	scale: field(z.number().min(1e-4).max(1e4).default(1), {
+		label: 'Times this',
+		help: '10 for a drawing made at 1 to 10',
+	}),
+	known: field(known, {
+		label: 'Known length',
+		help: 'One known length to check the drawing against',
+	}),
+	join: field(distanceField.prefault(0.2), {
+		label: 'Join ends nearer than',
+		help: 'Loose ends nearer than this are joined',
+	}),
 };
 /** Longer than a drawing of 100,000 entities; what is longer is no outline. */
-const drawingText = z.string().min(1).max(40_000_000);
+const drawingText = field(z.string().min(1).max(40_000_000), { label: 'Drawing', edit: 'note' });
 
-const svg = z.strictObject({ kind: z.literal('svg'), text: drawingText, ...imported });
+const svg = z.strictObject({
+	kind: z.literal('svg'),
+	text: drawingText,
+	...imported,
+});
 const dxf = z.strictObject({
 	kind: z.literal('dxf'),
 	text: drawingText,
-	layer: z.string().max(255).default('').describe('Only this drawing layer; empty for all'),
+	layer: field(z.string().max(255).default(''), {
+		label: 'Drawing layer',
+		help: 'Only this drawing layer; empty for all',
+	}),
 	...imported,
 });
 const pasted = z.strictObject({
 	kind: z.literal('pasted'),
-	text: z.string().min(1).max(400_000).describe('One corner a line: x and y'),
-	decimal: z.enum(['.', ',']).default('.').describe('Decimal sign'),
+	text: field(z.string().min(1).max(400_000), {
+		label: 'One corner a line',
+		edit: 'note',
+		help: 'x and y',
+	}),
+	decimal: field(z.enum(['.', ',']).default('.'), {
+		label: 'Decimal sign',
+		options: DECIMALS,
+		help: 'Decimal sign',
+	}),
 	...imported,
 });
 
+const DRAWINGS = { svg: 'SVG drawing', dxf: 'DXF drawing', pasted: 'pasted corners' };
+
 /** An outline out of a file or a list, without any photograph. */
-export const drawing = z.discriminatedUnion('kind', [svg, dxf, pasted]);
+export const drawing = noted(z.discriminatedUnion('kind', [svg, dxf, pasted]), {
+	options: DRAWINGS,
+});
 
 const pixel = z.strictObject({
-	x: z.number().min(-1e6).max(1e6),
-	y: z.number().min(-1e6).max(1e6),
+	x: field(z.number().min(-1e6).max(1e6), { label: 'From the left' }),
+	y: field(z.number().min(-1e6).max(1e6), { label: 'From the bottom' }),
 });
 
 /** Clicked over a photograph of a cardboard template with a sheet of paper lying on it. */
 const traced = z.strictObject({
 	kind: z.literal('traced'),
-	picture: z.string().max(200).default('').describe('Name of the picture'),
-	paper: z.enum(['a4', 'letter']).describe('Paper lying on the template'),
-	lying: z
-		.enum(['upright', 'across'])
-		.default('upright')
-		.describe('Is its short or its long side at the top of the picture?'),
-	sheet: z
-		.tuple([pixel, pixel, pixel, pixel])
-		.describe('Corners of the paper: top left, top right, bottom right, bottom left'),
-	points: z
-		.array(pixel.extend({ cut: cornerCut }))
-		.min(3)
-		.max(2000)
-		.describe('The outline, corner by corner'),
-	known: known.describe('One known length to check the picture against'),
+	picture: field(z.string().max(200).default(''), {
+		label: 'Picture',
+		help: 'Name of the picture',
+	}),
+	paper: field(z.enum(['a4', 'letter']), {
+		label: 'Paper',
+		options: PAPERS,
+		help: 'Paper lying on the template',
+	}),
+	lying: field(z.enum(['upright', 'across']).default('upright'), {
+		label: 'Paper lies',
+		help: 'Is its short or its long side at the top of the picture?',
+	}),
+	sheet: field(
+		z.tuple([
+			field(pixel, { label: 'Top left' }),
+			field(pixel, { label: 'Top right' }),
+			field(pixel, { label: 'Bottom right' }),
+			field(pixel, { label: 'Bottom left' }),
+		]),
+		{
+			label: 'Corners of the paper',
+			help: 'top left, top right, bottom right, bottom left',
+		},
+	),
+	points: field(
+		z
+			.array(pixel.extend({ cut: field(cornerCut, { label: 'Corner' }) }))
+			.min(3)
+			.max(2000),
+		{ label: 'Corners', help: 'The outline, corner by corner' },
+	),
+	known: field(known, {
+		label: 'Known length',
+		help: 'One known length to check the picture against',
+	}),
 });
 
 /** The shape of an opening or a piece. */
-export const outlineShape = z.discriminatedUnion('kind', [
-	rectangle,
-	trapezoid,
-	polyline,
-	circle,
-	oval,
-	corners,
-	svg,
-	dxf,
-	pasted,
-	traced,
-]);
+export const outlineShape = noted(
+	z.discriminatedUnion('kind', [
+		rectangle,
+		trapezoid,
+		polyline,
+		circle,
+		oval,
+		corners,
+		svg,
+		dxf,
+		pasted,
+		traced,
+	]),
+	{
+		options: {
+			polyline: 'corners with a radius each',
+			corners: 'corners, arcs by bulge or third point',
+			...DRAWINGS,
+			traced: 'traced over a photograph',
+		},
+	},
+);
 
 /**
  * Where a shape lies on the panel. Its own origin (the lower left corner of a rectangle, trapezoid or imported drawing,
  * the centre of a circle or oval) is put at x, y after turning.
  */
 export const placedShape = z.strictObject({
-	shape: outlineShape.describe('The shape'),
-	x: position.prefault(0).describe('From the left of the panel'),
-	y: position.prefault(0).describe('From the bottom of the panel'),
-	turn: degreesField(-360, 360).default(0).describe('Turned left, degrees'),
-	mirror: z.boolean().default(false).describe('Mirrored left to right'),
+	shape: field(outlineShape, { label: 'Form', help: 'The shape' }),
+	x: field(position.prefault(0), { label: 'From the left', help: 'From the left of the panel' }),
+	y: field(position.prefault(0), {
+		label: 'From the bottom',
+		help: 'From the bottom of the panel',
+	}),
+	turn: field(degreesField(-360, 360).default(0), {
+		label: 'Turned left',
+		help: 'Turned left, degrees',
+		unit: '°',
+	}),
+	mirror: field(z.boolean().default(false), { label: 'Mirrored', help: 'Mirrored left to right' }),
 });
 
 export type OutlineShape = z.output<typeof outlineShape>;

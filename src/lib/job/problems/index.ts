@@ -3,3 +3,4 @@ export { nearest } from './nearest';
 export { type Places, placesIn } from './places';
 export { type Path, pathText, type Problem } from './problem';
 export { textsIn } from './texts';
+export { inside, valueAt } from './value-at';

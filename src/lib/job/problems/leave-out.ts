@@ -1,3 +1,4 @@
+import { valueAt } from './value-at';
 import type { Path } from './problem';
 /*
  * What a fault takes with it. The smallest thing that can be left out whole goes: a part, a box, a sheet. A wrong
@@ -48,7 +49,7 @@ export function leaveOut(tree: object, paths: readonly Path[], sources: Sources)
 	}
 	const after: Record<string, readonly number[]> = { ...sources };
 	for (const [list, indexes] of gone) {
-		const entries = at(tree, list);
+		const entries = valueAt(tree, list);
 		if (!Array.isArray(entries)) continue;
 		const key = list.join('.');
 		const was = after[key] ?? entries.map((_, i) => i);
@@ -61,13 +62,13 @@ export function leaveOut(tree: object, paths: readonly Path[], sources: Sources)
 
 /** Takes out one field of an object, wherever it stands. */
 export function removeField(tree: object, path: Path): void {
-	const holder = at(tree, path.slice(0, -1));
+	const holder = valueAt(tree, path.slice(0, -1));
 	if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, path.at(-1)!);
 }
 
 /** Cuts a list to its first `most` entries. */
 export function shorten(tree: object, path: Path, most: number): void {
-	const list = at(tree, path);
+	const list = valueAt(tree, path);
 	if (Array.isArray(list)) list.length = Math.min(list.length, most);
 }
 
@@ -78,16 +79,6 @@ export function shorten(tree: object, path: Path, most: number): void {
 function removeSetting(tree: object, path: Path): void {
 	const index = path.findIndex((step) => typeof step === 'number');
 	let gone = index < 0 ? path : path.slice(0, index);
-	while (gone.length > 1 && at(tree, gone) === undefined) gone = gone.slice(0, -1);
+	while (gone.length > 1 && valueAt(tree, gone) === undefined) gone = gone.slice(0, -1);
 	removeField(tree, gone);
-}
-
-function at(tree: object, path: Path): unknown {
-	return path.reduce<unknown>(
-		(value, step) =>
-			typeof value === 'object' && value !== null
-				? (value as Record<PropertyKey, unknown>)[step]
-				: undefined,
-		tree,
-	);
 }

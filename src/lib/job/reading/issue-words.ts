@@ -1,6 +1,6 @@
 import { z } from '../zod';
-import { nearest, type Problem, type Path } from '../problems';
-import { inside, knownKeys, schemaAt, valueAt } from './schema-walk';
+import { nearest, type Problem, type Path, inside, valueAt } from '../problems';
+import { knownKeys, schemaAt } from './schema-walk';
 
 export type Issue = z.core.$ZodIssue;
 type Words = readonly [what: string, fix: string];
@@ -13,12 +13,12 @@ export function problemsOf(issues: readonly Issue[], schema: z.ZodType, file: un
 }
 
 /** Where the issue lies: a file read from JSON has no symbols for keys. */
-export function placeOf(issue: Pick<Issue, 'path'>): Path {
+export function issuePath(issue: Pick<Issue, 'path'>): Path {
 	return issue.path as Path;
 }
 
 function problem(issue: Issue, file: unknown): Problem {
-	const path = placeOf(issue);
+	const path = issuePath(issue);
 	const [what, fix] = words(issue, valueAt(file, path), path);
 	return { path, what, fix, kind: 'stop' };
 }
@@ -32,7 +32,7 @@ function unknownKeys(
 	schema: z.ZodType,
 	file: unknown,
 ): Problem[] {
-	const at = placeOf(issue);
+	const at = issuePath(issue);
 	const known = knownKeys(schemaAt(schema, at, file));
 	return issue.keys.slice(0, MOST_UNKNOWN).map((key): Problem => {
 		const holder = valueAt(file, at);

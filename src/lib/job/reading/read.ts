@@ -2,7 +2,7 @@ import { crossCheck } from '../cross';
 import { inCurrency } from '../fields';
 import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';
-import { placeOf, problemsOf, type Issue } from './issue-words';
+import { issuePath, problemsOf, type Issue } from './issue-words';
 import { job as schema, type Job } from '../job';
 import {
 	entryOf,
@@ -13,8 +13,8 @@ import {
 	type Sources,
 	type Path,
 	type Problem,
+	valueAt,
 } from '../problems';
-import { valueAt } from './schema-walk';
 import { CURRENCY } from '../shop';
 import { upgrade } from '../upgrades';
 
@@ -96,7 +96,7 @@ function isEmpty(tree: object, path: Path): boolean {
 function prune(tree: object, issues: readonly Issue[], sources: Sources): Sources {
 	const out: Path[] = [];
 	for (const issue of issues) {
-		const path = placeOf(issue);
+		const path = issuePath(issue);
 		if (issue.code === 'unrecognized_keys') {
 			for (const key of issue.keys) removeField(tree, [...path, key]);
 		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(path)) {

@@ -1,3 +1,4 @@
+import { inside } from '../problems';
 import { z } from '../zod';
 
 type Schema = z.core.$ZodType;
@@ -18,15 +19,6 @@ export function schemaAt(
 /** The fields an object of this schema may hold; none when it is no object. */
 export function knownKeys(schema: Schema | null): readonly string[] {
 	return schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
-}
-
-export function inside(value: unknown, step: PropertyKey): unknown {
-	if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
-	return (value as Record<PropertyKey, unknown>)[step];
-}
-
-export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
-	return path.reduce(inside, value);
 }
 
 function child(schema: Schema, step: PropertyKey): Schema | null {

@@ -1,133 +1,183 @@
-import { z } from '../zod';
+import { field, z } from '../zod';
 import { amount, distanceField, id, name, owned, percent, size } from '../fields';
 
 /** A kind of board: what a part is made of. Its measured thickness is what every size is worked out from. */
 export const material = z.strictObject({
 	id,
 	name,
-	kind: z
-		.enum(['plywood', 'mdf', 'particleboard', 'hardboard', 'solid', 'plastic', 'other'])
-		.default('plywood'),
-	nominal: size,
-	measured: size,
+	kind: field(
+		z
+			.enum(['plywood', 'mdf', 'particleboard', 'hardboard', 'solid', 'plastic', 'other'])
+			.default('plywood'),
+		{ label: 'Kind', options: { mdf: 'MDF' } },
+	),
+	nominal: field(size, { label: 'Nominal thickness', help: 'What the seller calls it.' }),
+	measured: field(size, {
+		label: 'Measured thickness',
+		help: 'What the caliper says; every size is worked out from this.',
+	}),
 	/** Does the face have a grain that parts must follow? */
-	grain: z.boolean().default(false),
-	/** kg/m3; gives the mass of each part. */
-	density: z.number().min(10).max(9000).default(680),
+	grain: field(z.boolean().default(false), { label: 'Grain' }),
+	/** Gives the mass of each part. */
+	density: field(z.number().min(10).max(9000).default(680), { label: 'Density', unit: 'kg/m³' }),
 });
 
 export const sheet = z.strictObject({
 	id,
-	material: id,
-	length: size, // along the grain
-	width: size,
-	price: amount.prefault(0),
-	owned: owned.default(0),
-	/** How many more can be bought; null for as many as needed, 0 for none. */
-	buy: owned.nullable().default(null),
-	code: z.string().max(60).default(''),
-	/** False for a sheet whose edges are cut square already. */
-	factoryEdges: z.boolean().default(true),
+	material: field(id, { label: 'Board', refersTo: 'materials' }),
+	length: field(size, { label: 'Length' }), // along the grain
+	width: field(size, { label: 'Width' }),
+	price: field(amount.prefault(0), { label: 'Price' }),
+	owned: field(owned.default(0), { label: 'On the rack', help: 'How many are on the rack.' }),
+	/** Null for as many as needed, 0 for none. */
+	buy: field(owned.nullable().default(null), {
+		label: 'Most to buy',
+		help: 'How many more can be bought; empty for as many as needed.',
+	}),
+	code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+	factoryEdges: field(z.boolean().default(true), {
+		label: 'Factory edges',
+		help: 'Off for a sheet whose edges are cut square already.',
+	}),
 });
 
 export const offcut = z.strictObject({
 	/** The label it carries on the rack. */
 	id,
-	material: id,
-	length: size,
-	width: size,
-	count: z.number().int().min(1).max(1000).default(1),
+	material: field(id, { label: 'Board', refersTo: 'materials' }),
+	length: field(size, { label: 'Length' }),
+	width: field(size, { label: 'Width' }),
+	count: field(z.number().int().min(1).max(1000).default(1), { label: 'How many' }),
 });
 
 export const cloth = z.strictObject({
 	id,
 	name,
-	kind: z.enum(['carpet', 'vinyl', 'cloth', 'foam-backed', 'stretch']).default('carpet'),
-	/** Thickness lying loose, and pressed into a gap. */
-	loose: distanceField,
-	pressed: distanceField,
-	nap: z.enum(['one-way', 'two-way', 'none']).default('none'),
-	/** Pattern repeat along and across the roll, 0 for a plain cloth. */
-	repeat: distanceField.prefault(0),
-	repeatAcross: distanceField.prefault(0),
-	halfDrop: z.boolean().default(false),
-	/** How far it gives under the hand, per cent. */
-	stretchAlong: percent.default(3),
-	stretchAcross: percent.default(5),
-	/** How far it lets itself be pushed together, per cent: what an outside corner asks of it. */
-	shrink: percent.default(2),
-	/** Tightest edge it goes round without showing white or cracking. */
-	tightest: distanceField.prefault(0),
-	/** Relief cuts stop this many cloth thicknesses short of the edge. */
-	relief: z.number().min(0.5).max(5).default(1),
-	/** Widest a flat tab may stand off a curve when it is folded over it. */
-	standOff: size.prefault(0.5),
-	massPerArea: z.number().min(0).max(20).default(0.5), // kg/m2
-	/** Blanks are cut off the roll as rectangles, or nested by their outlines. */
-	cut: z.enum(['rectangle', 'outline']).default('rectangle'),
+	kind: field(z.enum(['carpet', 'vinyl', 'cloth', 'foam-backed', 'stretch']).default('carpet'), {
+		label: 'Kind',
+		options: { stretch: 'stretch cloth' },
+	}),
+	loose: field(distanceField, { label: 'Thickness loose', help: 'As it lies on the roll.' }),
+	pressed: field(distanceField, {
+		label: 'Thickness pressed',
+		help: 'As it is pressed into a gap; the fit is worked out from this.',
+	}),
+	nap: field(z.enum(['one-way', 'two-way', 'none']).default('none'), { label: 'Nap' }),
+	repeat: field(distanceField.prefault(0), {
+		label: 'Repeat along',
+		help: 'Length of the pattern along the roll; 0 for a plain cloth.',
+	}),
+	repeatAcross: field(distanceField.prefault(0), {
+		label: 'Repeat across',
+		help: 'Width of the pattern across the roll; 0 when it need not match across.',
+	}),
+	halfDrop: field(z.boolean().default(false), {
+		label: 'Half drop',
+		help: 'The pattern starts half a repeat later in every second width of it.',
+	}),
+	/** How far it gives under the hand. */
+	stretchAlong: field(percent.default(3), { label: 'Stretch along', unit: '%' }),
+	stretchAcross: field(percent.default(5), { label: 'Stretch across', unit: '%' }),
+	shrink: field(percent.default(2), {
+		label: 'Shrink',
+		help: 'How far it lets itself be pushed together at an outside corner.',
+		unit: '%',
+	}),
+	tightest: field(distanceField.prefault(0), {
+		label: 'Tightest edge',
+		help: 'Tightest edge it goes round without cracking or showing white.',
+	}),
+	relief: field(z.number().min(0.5).max(5).default(1), {
+		label: 'Relief cut',
+		help: 'Relief cuts stop this many cloth thicknesses short of the edge.',
+	}),
+	standOff: field(size.prefault(0.5), {
+		label: 'Stand-off at curves',
+		help: 'Farthest a flat tab may stand off a curve.',
+	}),
+	massPerArea: field(z.number().min(0).max(20).default(0.5), {
+		label: 'Mass per area',
+		unit: 'kg/m²',
+	}),
+	cut: field(z.enum(['rectangle', 'outline']).default('rectangle'), {
+		label: 'Blanks cut as',
+		help: 'Off the roll as rectangles, or nested by their outlines.',
+	}),
 });
 
 export const roll = z.strictObject({
 	id,
-	cloth: id,
-	width: size,
-	/** Width less the selvedges. */
-	usable: size,
+	cloth: field(id, { label: 'Cloth', refersTo: 'cloths' }),
+	width: field(size, { label: 'Width' }),
+	usable: field(size, { label: 'Usable width', help: 'Width less the selvedges.' }),
 	/** Price of one metre along the roll. */
-	price: amount.prefault(0),
-	/** Sold in steps of this length. */
-	step: size.prefault(100),
-	/** What is left of an owned roll or remnant; null for cloth to be bought by the length. */
-	left: size.nullable().default(null),
-	lot: z.string().max(60).default(''),
-	code: z.string().max(60).default(''),
+	price: field(amount.prefault(0), { label: 'Price' }),
+	step: field(size.prefault(100), {
+		label: 'Sold in steps of',
+		help: 'The seller cuts in steps of this length.',
+	}),
+	left: field(size.nullable().default(null), {
+		label: 'Left',
+		help: 'What is left of a roll you own; empty for cloth bought by the length.',
+	}),
+	lot: field(z.string().max(60).default(''), { label: 'Dye lot' }),
+	code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
 });
 
 export const sundry = z.strictObject({
 	id,
 	name,
-	kind: z.enum([
-		'contact-adhesive',
-		'wood-glue',
-		'screws',
-		'brads',
-		'sealant',
-		'gasket',
-		'dowel',
-		't-nuts',
-		'terminal',
-		'lining',
-		'stuffing',
-		'damping',
-		'foam',
-		'clips',
-		'magnets',
-		'other',
-	]),
+	kind: field(
+		z.enum([
+			'contact-adhesive',
+			'wood-glue',
+			'screws',
+			'brads',
+			'sealant',
+			'gasket',
+			'dowel',
+			't-nuts',
+			'terminal',
+			'lining',
+			'stuffing',
+			'damping',
+			'foam',
+			'clips',
+			'magnets',
+			'other',
+		]),
+		{ label: 'Kind', options: { dowel: 'rod' } },
+	),
 	/** What one pack covers or holds, in the unit the kind is counted in: m2, m, litres or pieces. */
-	pack: z.number().positive().max(1e6),
-	price: amount.prefault(0),
-	owned: z.number().min(0).max(1e6).default(0), // packs on the rack
-	code: z.string().max(60).default(''),
+	pack: field(z.number().positive().max(1e6), {
+		label: 'One pack holds',
+		help: 'In m2, m, litres or pieces, as the kind is counted.',
+	}),
+	price: field(amount.prefault(0), { label: 'Price' }),
+	/** In packs. */
+	owned: field(z.number().min(0).max(1e6).default(0), {
+		label: 'On the rack',
+		help: 'How many are on the rack.',
+	}),
+	code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
 	/** Of kind 'other': how many packs this job takes. */
-	use: z.number().min(0).max(1e6).default(0),
-	/** Sheets (damping, lining) lose this much to overlap, per cent. */
-	overlap: percent.default(0),
-	density: z
-		.number()
-		.min(10)
-		.max(9000)
-		.optional()
-		.describe('Density: of rods, for the mass of the box; empty for beech, 720.'),
+	use: field(z.number().min(0).max(1e6).default(0), { label: 'Packs for this job' }),
+	/** Sheets (damping, lining) lose this much to overlap. */
+	overlap: field(percent.default(0), { label: 'Overlap', unit: '%' }),
+	density: field(z.number().min(10).max(9000).optional(), {
+		label: 'Density',
+		help: 'of rods, for the mass of the box; empty for beech, 720.',
+		unit: 'kg/m³',
+	}),
 });
 
 export const stock = z.strictObject({
-	materials: z.array(material).max(200).default([]),
-	sheets: z.array(sheet).max(400).default([]),
-	offcuts: z.array(offcut).max(2000).default([]),
-	cloths: z.array(cloth).max(200).default([]),
-	rolls: z.array(roll).max(400).default([]),
-	sundries: z.array(sundry).max(400).default([]),
+	materials: field(z.array(material).max(200).default([]), { label: 'Boards' }),
+	sheets: field(z.array(sheet).max(400).default([]), { label: 'Sheets' }),
+	offcuts: field(z.array(offcut).max(2000).default([]), { label: 'Offcuts' }),
+	cloths: field(z.array(cloth).max(200).default([]), { label: 'Cloths' }),
+	rolls: field(z.array(roll).max(400).default([]), { label: 'Rolls and remnants' }),
+	sundries: field(z.array(sundry).max(400).default([]), { label: 'Sundries' }),
 });
 
 export type Stock = z.output<typeof stock>;

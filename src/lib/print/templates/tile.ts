@@ -22,7 +22,7 @@ export interface Tiling {
 	readonly overlap: number;
 }
 
-export interface PaperRoom {
+export interface TileRoom {
 	readonly width: number;
 	readonly height: number;
 }
@@ -36,8 +36,8 @@ export function tilesAlong(length: number, page: number, overlap: number): numbe
 /** The way of the paper that takes fewer pages; upright when both take as many. */
 export function tiling(
 	size: { readonly width: number; readonly height: number },
-	upright: PaperRoom,
-	landscape: PaperRoom,
+	upright: TileRoom,
+	landscape: TileRoom,
 	overlap: number,
 ): Tiling {
 	const ways = [upright, landscape].map((room, i) => ({

@@ -1,4 +1,5 @@
-import { valueAt, listAt } from '../state';
+import { valueAt } from '../../job';
+import { listAt } from '../state';
 
 const SIDES = ['front', 'back', 'top', 'bottom', 'left', 'right'];
 

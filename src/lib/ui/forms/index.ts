@@ -4,7 +4,3 @@ export { default as ListForm } from './ListForm.svelte';
 export { default as Says } from './Says.svelte';
 export { default as Section } from './Section.svelte';
 export { default as TableList } from './TableList.svelte';
-export { aboutAt } from './about';
-export type { Choice, List, Refers, Simple } from './entry';
-export { fresh } from './fresh';
-export { BOX, JOB, PANEL, SHOP, STOCK } from './schemas';

@@ -1,5 +1,4 @@
-import type { Problem, Path } from '../../job';
-import { valueAt } from '../state';
+import { type Problem, type Path, valueAt } from '../../job';
 
 /** The page a problem's place is edited on. */
 export function pageOf(path: Path): 'job' | 'rack' | 'shop' {

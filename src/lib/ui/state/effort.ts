@@ -1,6 +1,5 @@
-import type { JobFile } from '../../job';
+import { type JobFile, valueAt } from '../../job';
 import { type SearchRecord, EFFORT } from '../../layout';
-import { valueAt } from './path';
 
 /** The job with the search behind its plan; the file itself when it says so already. */
 export function withSearchRecord(file: JobFile, looked: SearchRecord): JobFile {

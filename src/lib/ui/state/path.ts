@@ -1,14 +1,4 @@
-import type { Path } from '../../job';
-/** What lies there, or undefined when nothing does. */
-export function valueAt(root: unknown, path: Path): unknown {
-	let here = root;
-	for (const step of path) {
-		if (typeof here !== 'object' || here === null || !Object.hasOwn(here, step)) return undefined;
-		here = (here as Record<string | number, unknown>)[step];
-	}
-	return here;
-}
-
+import { valueAt, type Path } from '../../job';
 /**
  * A copy of `root` with `value` there; everything beside the way is shared with the original. `undefined` takes the key out
  * of an object. What is missing on the way is made: an array before an index, an object before a key.

@@ -1,9 +1,8 @@
-import type { Problem } from '../../job';
+import { type Problem, valueAt } from '../../job';
 import { type SearchRecord, type Progress, EFFORT, type Saving } from '../../layout';
 import type { Plan } from '../../plan';
 import { isBetter, type LookAsk, type Planner } from '../planning';
 import { byPlace } from './by-place';
-import { valueAt } from './path';
 
 /** Typing goes on while the plan follows: it is asked for when the keys have been still this long. */
 const STILL = 120;

@@ -1,6 +1,5 @@
-import type { JobFile } from '../../job';
+import { type JobFile, valueAt } from '../../job';
 import type { Ruler } from '../../measure';
-import { valueAt } from './path';
 
 /** The shop's rack and settings, as jobs that share them see them. */
 export interface Rack {

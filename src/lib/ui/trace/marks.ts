@@ -1,6 +1,7 @@
 import { squareUp, type Squared, photographedPaperOf } from '../../design';
 import type { Point } from '../../geometry';
-import { valueAt, listAt } from '../state';
+import { valueAt } from '../../job';
+import { listAt } from '../state';
 
 /** What has been marked on a picture so far, in its pixels. */
 export interface Marks {

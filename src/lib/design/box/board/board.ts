@@ -1,6 +1,6 @@
 import type { Outline } from '../../../geometry';
 import type { BoardKey, Material } from '../../../job';
-import { cornerFrame, boardEdges, orderedFaces, type BoardEdge } from './set-up';
+import { cornerFrame, boardEdges, orderedFaces, type SeamEdge } from './set-up';
 import type { Frame, Solid } from '../solid';
 
 export type Role =
@@ -30,7 +30,7 @@ export interface Board {
 	readonly material: Material;
 	readonly frame: Frame;
 	readonly solid: Solid;
-	readonly edges: readonly BoardEdge[];
+	readonly edges: readonly SeamEdge[];
 	/** Taken away from the solid: rabbets. */
 	readonly cuts: readonly Solid[];
 	readonly holes: Hole[];

@@ -4,7 +4,7 @@ import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from '../so
 /* How the body of a board is brought into the order every drawing and every size relies on. */
 
 /** One edge of a board, in the order of the corners of its faces. */
-export interface BoardEdge {
+export interface SeamEdge {
 	/** The seam's letter, the same on the neighbour; empty where nothing meets it. */
 	letter: string;
 	readonly tilt: number;
@@ -38,7 +38,7 @@ function lower(a: Point, b: Point): boolean {
 }
 
 /** Tilts of all edges; the letters come when it is known what meets there. */
-export function boardEdges(solid: Solid, frame: Frame): BoardEdge[] {
+export function boardEdges(solid: Solid, frame: Frame): SeamEdge[] {
 	return solid.outside.map((_, k) => {
 		const { tilt, long } = edgeTilt(solid, frame, k);
 		return { letter: '', tilt: tilt < 1e-6 ? 0 : tilt, long };

@@ -1,9 +1,8 @@
 import type { Box, Cleats, Material } from '../../../job';
-import { type Point, whereIs } from '../../../geometry';
+import { type Point, whereIs, cornerAt } from '../../../geometry';
 import { toMm } from '../../../measure';
 import {
 	type SweptAir,
-	cornerAt,
 	convex,
 	crossed,
 	insideAngle,

@@ -3,7 +3,6 @@ import { ticks, type Length } from '../../../measure';
 import { boardName, boardOf, type Board, type Seam } from '../board';
 import {
 	type SweptAir,
-	cornerAt,
 	sidesSetIn,
 	sideLine,
 	crossed,
@@ -16,7 +15,7 @@ import {
 	p3,
 	scale3,
 } from '../solid';
-import type { Point } from '../../../geometry';
+import { cornerAt, type Point } from '../../../geometry';
 import { plate, endFrame, type SweptSection, sideFrame, sweptSolid } from '../shell';
 import type { BoardRack } from '../rack';
 import type { ProblemLog } from '../../problem-log';

@@ -1,9 +1,8 @@
 import type { Box } from '../../../job';
-import { area as areaOf } from '../../../geometry';
+import { area as areaOf, cornerAt } from '../../../geometry';
 import { toMm } from '../../../measure';
 import {
 	type Air,
-	cornerAt,
 	around,
 	faceWithin,
 	SIX,

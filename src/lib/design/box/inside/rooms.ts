@@ -1,9 +1,8 @@
 import type { Box, Divider } from '../../../job';
-import type { Line, Point } from '../../../geometry';
+import { type Line, type Point, cornerAt } from '../../../geometry';
 import {
 	volumeOfAir,
 	type SweptAir,
-	cornerAt,
 	frameOf,
 	type Frame,
 	type Solid,
@@ -22,14 +21,14 @@ import type { BoardRack } from '../rack';
 import type { ProblemLog } from '../../problem-log';
 
 /** One chamber: what is left of it for air, and what it was before its walls were doubled. */
-export interface Chamber {
+export interface InsideChamber {
 	readonly air: SweptAir;
 	/** Cubic ticks between the walls as they stand. */
 	readonly gross: number;
 }
 
 export interface Divided {
-	readonly rooms: readonly Chamber[];
+	readonly rooms: readonly InsideChamber[];
 	readonly boards: readonly Board[];
 	readonly seams: readonly Seam[];
 }

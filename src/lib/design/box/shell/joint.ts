@@ -1,6 +1,6 @@
 import type { Box, BoardKey } from '../../../job';
-import type { Point } from '../../../geometry';
-import { cornerAt, convex, insideAngle, type Past } from '../solid';
+import { type Point, cornerAt } from '../../../geometry';
+import { convex, insideAngle, type Past } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
 /*

@@ -1,12 +1,12 @@
 import type { Box, BoardKey, Material } from '../../../job';
-import type { Point } from '../../../geometry';
+import { type Point, cornerAt } from '../../../geometry';
 import type { Board, Seam } from '../board';
 import { endBoards } from './end';
 import { checkTilts, jointsOf } from './joint';
 import { profileOf, type Profile, type Swept } from './profile';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
-import { cornerAt, clashingQuads, insideAngle, quads, sidesSetIn, p3 } from '../solid';
+import { clashingQuads, insideAngle, quads, sidesSetIn, p3 } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 import type { SweptSection } from './swept-section';
 import { wallBoards } from './wall';

@@ -1,8 +1,7 @@
 import type { Box } from '../../../job';
-import type { Point, Line } from '../../../geometry';
+import { type Point, type Line, cornerAt } from '../../../geometry';
 import { boardName, boardOf, type Board } from '../board';
 import {
-	cornerAt,
 	convex,
 	sideLine,
 	type Quad,

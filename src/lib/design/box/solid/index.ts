@@ -12,7 +12,6 @@ export type { Plane } from './plane';
 export {
 	clashingQuads,
 	convex,
-	cornerAt,
 	crossed,
 	insideAngle,
 	type Past,

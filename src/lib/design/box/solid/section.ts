@@ -1,4 +1,5 @@
 import {
+	cornerAt,
 	crossings,
 	lineLine,
 	type Line,
@@ -22,13 +23,6 @@ export function sideLine(corners: readonly Point[], i: number, by = 0): Line {
 	const a = cornerAt(corners, i);
 	const heading = unit(minus(cornerAt(corners, i + 1), a));
 	return { at: plus(a, times(leftOf(heading), by)), heading };
-}
-
-export function cornerAt(corners: readonly Point[], i: number): Point {
-	const n = corners.length;
-	const c = corners[((i % n) + n) % n];
-	if (c === undefined) throw new Error('bug: a profile without corners');
-	return c;
 }
 
 /** Each side shifted inward by its own distance (negative: outward). Null when a side vanishes or the result crosses itself. */

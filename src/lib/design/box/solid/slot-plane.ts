@@ -1,7 +1,6 @@
 import type { SlotVent } from '../../../job';
-import type { Point } from '../../../geometry';
+import { type Point, cornerAt } from '../../../geometry';
 import { reachSides, type SweptAir } from './air';
-import { cornerAt } from './section';
 import { p3, type Point3 } from './vec';
 
 /**

@@ -1,6 +1,6 @@
 import { mm } from '../../../measure';
-import { type Line, type Point, cross, minus } from '../../../geometry';
-import { cornerAt, type Quad } from './section';
+import { type Line, type Point, cross, minus, cornerAt } from '../../../geometry';
+import type { Quad } from './section';
 
 /** A board laid right across a side view: what it shows in section and the air on each side of it. */
 export interface BoardStrip {

@@ -204,15 +204,3 @@ function sameSetting(board: Board, cut: Cut): boolean {
 		edge(board.axis, step.fenceEnd) === cut.fenceEdge
 	);
 }
-
-/** Times the fence is set anew in a run of cuts. */
-export function settings(cuts: readonly Cut[]): number {
-	let count = 0;
-	cuts.forEach((cut, i) => {
-		const last = cuts[i - 1];
-		if (last && last.fence === cut.fence && last.runs === cut.runs && last.kind === cut.kind)
-			return;
-		count++;
-	});
-	return count;
-}

@@ -1,4 +1,4 @@
-import { aboutAt, fresh, BOX, PANEL } from '../../forms';
+import { aboutAt, fresh, BOX, PANEL } from '../../entries';
 import type { Desk } from '../../state';
 
 /** Puts a new box or panel at the end of its list, of the first board on the rack. */

@@ -1,7 +1,9 @@
+import type { ListOfMarks } from '../../job';
+
 /** One thing of a job file as a form shows it. Read from the schema (read-schema.ts), so that no field is ever forgotten. */
 export type Entry = Simple | Choice | Refers | Group | List | Kinds | Boards;
 
-interface Said {
+export interface Said {
 	/** In trade words: 'Width'. */
 	readonly label: string;
 	/** What it is, in a sentence; '' when the label says it all. */
@@ -30,7 +32,7 @@ export interface Choice extends Said {
 /** The mark of something else: a board of the rack, a cloth, a saw, a layer of the same panel. */
 export interface Refers extends Said {
 	readonly kind: 'refers';
-	readonly to: 'materials' | 'cloths' | 'saws' | 'layers';
+	readonly to: ListOfMarks;
 }
 
 export interface Group extends Said {

@@ -1,0 +1,1 @@
+export { FACES, useFace } from './face';

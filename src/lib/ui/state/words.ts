@@ -1,1 +1,0 @@
-export const UNITS = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as const;
