@@ -1,4 +1,4 @@
-import { money, type Money } from '../measure';
+import { nth, money, type Money } from '../measure';
 
 /**
  * Shares `whole` out by weight so that the shares add up to it to the last hundredth: each gets its floor, and the hundredths
@@ -15,7 +15,7 @@ export function shareOut(whole: Money, weights: readonly number[]): Money[] {
 	let left = whole - shares.reduce((a, b) => a + b, 0);
 	for (const { i } of order) {
 		if (left < 1) break;
-		shares[i] = shares[i]! + 1;
+		shares[i] = nth(shares, i) + 1;
 		left -= 1;
 	}
 	return shares.map(money);

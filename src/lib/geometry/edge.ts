@@ -1,3 +1,5 @@
+import { around } from '../measure';
+import { nth } from '../measure';
 import { arcOf, arcTangent, onArc, type Arc } from './arc';
 import type { Corner, Outline, Point, Rect } from './outline';
 import { between, distance, dot, minus, unit } from './vector';
@@ -14,17 +16,14 @@ export function edgesOf(outline: Outline): Edge[] {
 	const last = outline.length - 1;
 	return outline.map((c, i) => ({
 		from: c,
-		to: outline[i === last ? 0 : i + 1]!,
+		to: nth(outline, i === last ? 0 : i + 1),
 		bulge: c.bulge ?? 0,
 	}));
 }
 
 /** Corner `i` counted round and round. */
 export function cornerAt(outline: Outline, i: number): Corner {
-	const n = outline.length;
-	const corner = outline[((i % n) + n) % n];
-	if (corner === undefined) throw new Error('bug: an outline without corners');
-	return corner;
+	return around(outline, i);
 }
 
 /** The arc of a curved edge, or null for a straight one. */

@@ -9,6 +9,7 @@ export {
 	toInches,
 	toMm,
 } from './length';
+export { around, lastOf, nth } from './lists';
 export { massIn, roundMass, showMass } from './mass';
 export {
 	majorMoney,

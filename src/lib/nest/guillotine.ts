@@ -1,3 +1,4 @@
+import { nth } from '../measure';
 import type { Rect } from '../geometry';
 
 /*
@@ -12,8 +13,8 @@ function split(rects: readonly Rect[], axis: 'x' | 'y'): [Rect[], Rect[]] | null
 	const sorted = [...rects].sort((a, b) => start(a) - start(b));
 	let reach = -Infinity;
 	for (let i = 0; i < sorted.length; i++) {
-		if (i > 0 && start(sorted[i]!) >= reach) return [sorted.slice(0, i), sorted.slice(i)];
-		reach = Math.max(reach, end(sorted[i]!));
+		if (i > 0 && start(nth(sorted, i)) >= reach) return [sorted.slice(0, i), sorted.slice(i)];
+		reach = Math.max(reach, end(nth(sorted, i)));
 	}
 	return null;
 }

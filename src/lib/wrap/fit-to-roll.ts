@@ -1,6 +1,6 @@
+import { nth, ticks, type Length, snap, showLength, type Ruler } from '../measure';
 import { boundsOfPoints, type Rect } from '../geometry';
 import type { Path, Problem, Cloth } from '../job';
-import { ticks, type Length, snap, showLength, type Ruler } from '../measure';
 import type { Blank, BlankMark } from './blank';
 import { stageNote, type Pace } from './stages';
 import { cutAlong, clothParts, wholePiece, type ClothPiece, type SeamLine } from './marks';
@@ -40,7 +40,7 @@ export function fitToRoll(blank: Blank, fit: RollFit, path: Path): Fitted {
 		else if (split.pieces.length > 1) problems.push(offered(blank, piece, split, fit, path));
 		return split?.pieces ?? [];
 	});
-	if (fitted.length === 1 && fitted[0]!.outline === blank.outline)
+	if (fitted.length === 1 && nth(fitted, 0).outline === blank.outline)
 		return { blanks: [staged(blank, fit.pace)], problems, seams: 0, seamLength: ticks(0) };
 	const lap = showLength(fit.overlap, fit.ruler);
 	const note = `Lay the parts over each other by ${lap} and cut through both layers in one stroke along the seam line.`;

@@ -1,7 +1,7 @@
+import { lastOf, nth, ticks, type Length } from '../measure';
 import type { BoxSkin, Need } from '../design';
 import { edgeLength, edgesOf } from '../geometry';
 import type { Carpet, Path, Problem, Cloth } from '../job';
-import { ticks, type Length } from '../measure';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import {
@@ -102,8 +102,8 @@ function inABand(faces: BoxFaces, across: number, sizes: SeamSizes, of: BoxCloth
 }
 
 function closing(band: Band, across: number): Seam {
-	const name = band.stretches[0]!.face.face.name;
-	const last = band.stretches.at(-1)!.face.face.name;
+	const name = nth(band.stretches, 0).face.face.name;
+	const last = lastOf(band.stretches).face.face.name;
 	return { length: across, between: [last, name], shown: band.shown };
 }
 
@@ -128,12 +128,12 @@ function capBlank(
 	const beyond = cap.beside.map((key) => faces.round.find((f) => f.face.key === key));
 	const ends = beyond.map((b) => edgeEnd(cap, b, false, sizes));
 	const lengths = edgesOf(cap.face.outline).map(edgeLength);
-	const joined = beyond.flatMap((b, e) => (b && seamed(ends[e]!, b) ? [{ b, e }] : []));
-	const shown = joined.find(({ e }) => ends[e]!.kind === 'butt');
+	const joined = beyond.flatMap((b, e) => (b && seamed(nth(ends, e), b) ? [{ b, e }] : []));
+	const shown = joined.find(({ e }) => nth(ends, e).kind === 'butt');
 	if (joined.length > 0)
 		seams.push({
-			length: joined.reduce((sum, { e }) => sum + lengths[e]!, 0),
-			between: [cap.face.name, (shown ?? joined[0]!).b.face.name],
+			length: joined.reduce((sum, { e }) => sum + nth(lengths, e), 0),
+			between: [cap.face.name, (shown ?? nth(joined, 0)).b.face.name],
 			shown: shown !== undefined,
 		});
 	return faceBlank(cap, ends, { key: cap.face.key, label: `C${n}`, covers: cap.face.name }, of);
@@ -151,7 +151,7 @@ function faceByFace(faces: BoxFaces, sizes: SeamSizes, of: BoxCloth): Made {
 			const b = beyond[e];
 			if (!b?.covered || order(face) > order(b)) return;
 			const between = [face.face.name, b.face.name] as const;
-			seams.push({ length: edgeLength(edge), between, shown: ends[e]!.kind === 'butt' });
+			seams.push({ length: edgeLength(edge), between, shown: nth(ends, e).kind === 'butt' });
 		});
 		return faceBlank(
 			face,

@@ -1,5 +1,5 @@
+import { nth, snap } from '../../measure';
 import { type Outline, type Point, cornerAt } from '../../geometry';
-import { snap } from '../../measure';
 import type { BoxSkin, SkinFace } from '../covering';
 import { boardName, type Board, type Hole } from './board';
 import { flat, raised, type Six, type Point3 } from './solid';
@@ -34,7 +34,7 @@ function roundFace(section: SweptSection, boards: readonly Board[], i: number): 
 	const to = cornerAt(section.outer, i);
 	const long = Math.hypot(to.x - from.x, to.y - from.y);
 	const heading = { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
-	const key = section.keys[i]!;
+	const key = nth(section.keys, i);
 	const place = (p: Point3): Point => ({
 		x: p.x,
 		y: (p.y - from.x) * heading.x + (p.z - from.y) * heading.y,
@@ -71,7 +71,7 @@ export function taperedSkin(
 	const face = (key: Six): SkinFace => {
 		const board = boards.find((b) => b.key === key)!;
 		const flatten = (p: Point3): Point => flat(p, board.frame);
-		const points = corners[key].map((i) => flatten(c[i]!));
+		const points = corners[key].map((i) => flatten(nth(c, i)));
 		const low = { x: Math.min(...points.map((p) => p.x)), y: Math.min(...points.map((p) => p.y)) };
 		const home = (p: Point): Point => ({ x: p.x - low.x, y: p.y - low.y });
 		return {

@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../measure';
 import { corner } from '../../geometry';
 import { nothingRead, type DrawingFile } from './drawing-file';
 
@@ -26,7 +27,7 @@ export function readPasted(text: string, decimal: '.' | ','): DrawingFile {
 	}
 	if (corners.length < 3)
 		return nothingRead('Fewer than three corners were given.', 'Give one corner a line, x and y.');
-	const [first, last] = [corners[0]!, corners.at(-1)!];
+	const [first, last] = [nth(corners, 0), lastOf(corners)];
 	const repeated = first.x === last.x && first.y === last.y;
 	return {
 		runs: [{ corners: repeated ? corners.slice(0, -1) : corners, closed: true }],

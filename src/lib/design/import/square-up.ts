@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Point } from '../../geometry';
 
 /*
@@ -52,8 +53,8 @@ export function squareUp(corners: Four<Point>, paper: PhotographedPaper): Square
 /** Marked in order clockwise as seen, with no corner inside the others. */
 function convex(c: Four<Point>): boolean {
 	return c.every((p, i) => {
-		const a = c[(i + 1) % 4]!;
-		const b = c[(i + 2) % 4]!;
+		const a = nth(c, (i + 1) % 4);
+		const b = nth(c, (i + 2) % 4);
 		return (a.x - p.x) * (b.y - a.y) - (a.y - p.y) * (b.x - a.x) > 1;
 	});
 }
@@ -69,7 +70,7 @@ function viewOf(c: Four<Point>, paper: PhotographedPaper): View | null {
 	// Picture coordinates are first brought near 1, or the equations lose their digits.
 	const scale = Math.max(...c.flatMap((p) => [Math.abs(p.x), Math.abs(p.y)]), 1);
 	const rows = c.flatMap((p, i) => {
-		const [x, y, u, v] = [p.x / scale, p.y / scale, to[i]!.x, to[i]!.y];
+		const [x, y, u, v] = [p.x / scale, p.y / scale, nth(to, i).x, nth(to, i).y];
 		return [
 			[x, y, 1, 0, 0, 0, -u * x, -u * y, u],
 			[0, 0, 0, x, y, 1, -v * x, -v * y, v],
@@ -88,17 +89,17 @@ function solve(rows: readonly (readonly number[])[]): number[] | null {
 	for (let col = 0; col < n; col++) {
 		let pivot = col;
 		for (let r = col + 1; r < n; r++)
-			if (Math.abs(m[r]![col]!) > Math.abs(m[pivot]![col]!)) pivot = r;
-		const row = m[pivot]!;
-		if (Math.abs(row[col]!) < 1e-12) return null;
-		[m[col], m[pivot]] = [row, m[col]!];
+			if (Math.abs(nth(nth(m, r), col)) > Math.abs(nth(nth(m, pivot), col))) pivot = r;
+		const row = nth(m, pivot);
+		if (Math.abs(nth(row, col)) < 1e-12) return null;
+		[m[col], m[pivot]] = [row, nth(m, col)];
 		for (let r = 0; r < n; r++) {
 			if (r === col) continue;
-			const k = m[r]![col]! / row[col]!;
-			for (let j = col; j <= n; j++) m[r]![j]! -= k * row[j]!;
+			const k = nth(nth(m, r), col) / nth(row, col);
+			for (let j = col; j <= n; j++) nth(m, r)[j]! -= k * nth(row, j);
 		}
 	}
-	return m.map((r, i) => r[n]! / r[i]!);
+	return m.map((r, i) => nth(r, n) / nth(r, i));
 }
 
 function through(v: View, p: Point): Point {

@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import {
 	arcsAlong,
 	ellipse,
@@ -90,7 +91,7 @@ function standingSlot(a: number, b: number): Outline {
 export function cornersShape(s: Of<'corners'>): Drawn {
 	return drawn(
 		s.corners.map((c, i) => {
-			const next = s.corners[(i + 1) % s.corners.length]!;
+			const next = around(s.corners, i + 1);
 			return corner(c, c.through ? bulgeThrough(c, c.through, next) : c.bulge);
 		}),
 	);
@@ -106,10 +107,10 @@ export function cutCorners(
 	cuts: readonly CornerShape[],
 ): Drawn | Undrawn {
 	const n = points.length;
-	const at = (i: number): Point => points[(i + n) % n]!;
+	const at = (i: number): Point => nth(points, (i + n) % n);
 	const taken = points.map((p, i) => takenBy(cuts[i] ?? null, at(i - 1), p, at(i + 1)));
 	for (const [i, p] of points.entries()) {
-		const wanted = taken[i]! + taken[(i + 1) % n]!;
+		const wanted = nth(taken, i) + nth(taken, (i + 1) % n);
 		const there = distance(p, at(i + 1));
 		if (wanted > there + 2) return tooLarge(i, wanted, there);
 	}
@@ -128,7 +129,7 @@ function used(
 	outline: readonly Corner[],
 	sides: readonly (number | null)[],
 ): [Outline, (number | null)[]] {
-	const keep = outline.map((c, i) => distance(c, outline[(i + 1) % outline.length]!) > 2);
+	const keep = outline.map((c, i) => distance(c, around(outline, i + 1)) > 2);
 	return [outline.filter((_, i) => keep[i]), sides.filter((_, i) => keep[i])];
 }
 

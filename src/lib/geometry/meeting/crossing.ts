@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { arcOfEdge, edgeBounds, edgesOf, fractionOnArc, type Edge } from '../edge';
 import { circleCircle, lineCircle } from './meet';
 import { orient } from '../orient';
@@ -17,13 +18,13 @@ export interface Crossing {
 export function crossings(outline: Outline, most = 20): Crossing[] {
 	const edges = edgesOf(outline);
 	const boxes = edges.map(edgeBounds);
-	const order = edges.map((_, i) => i).sort((a, b) => boxes[a]!.x - boxes[b]!.x || a - b);
+	const order = edges.map((_, i) => i).sort((a, b) => nth(boxes, a).x - nth(boxes, b).x || a - b);
 	const found: Crossing[] = [];
 	let active: number[] = [];
 	for (const i of order) {
-		active = active.filter((j) => boxes[j]!.x + boxes[j]!.length >= boxes[i]!.x);
+		active = active.filter((j) => nth(boxes, j).x + nth(boxes, j).length >= nth(boxes, i).x);
 		for (const j of active) {
-			if (!nearInY(boxes[i]!, boxes[j]!)) continue;
+			if (!nearInY(nth(boxes, i), nth(boxes, j))) continue;
 			const at = meeting(edges, Math.min(i, j), Math.max(i, j));
 			if (at) found.push({ edges: [Math.min(i, j), Math.max(i, j)], at });
 			if (found.length >= most) return found;
@@ -38,8 +39,8 @@ function nearInY(a: Rect, b: Rect): boolean {
 }
 
 function meeting(edges: readonly Edge[], i: number, j: number): Point | null {
-	const a = edges[i]!;
-	const b = edges[j]!;
+	const a = nth(edges, i);
+	const b = nth(edges, j);
 	if (a.bulge === 0 && b.bulge === 0)
 		return straightMeeting(a, b, sharedCorners(edges.length, i, j));
 	const shared = sharedPoints(a, b, sharedCorners(edges.length, i, j));

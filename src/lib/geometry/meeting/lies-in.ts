@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { alongEdge, edgeBounds, edgesOf } from '../edge';
 import { bounds } from '../extent';
 import { meets, whereIs, type Where } from './inside';
@@ -26,8 +27,8 @@ class Rows {
 	where(p: Point): Where {
 		let inside = false;
 		for (const i of this.rows[this.row(p.y)] ?? []) {
-			const to = this.outline[i + 1 === this.outline.length ? 0 : i + 1]!;
-			const met = meets(p, this.outline[i]!, to);
+			const to = nth(this.outline, i + 1 === this.outline.length ? 0 : i + 1);
+			const met = meets(p, nth(this.outline, i), to);
 			if (met === 'on') return 'on';
 			if (met === 'crossed') inside = !inside;
 		}
@@ -68,7 +69,7 @@ export function liesIn(inner: Outline, outer: Outline): boolean {
 /** Does it hold for every corner and the middle of every edge? Corners first: they tell most often. */
 function everyStation(outline: Outline, holds: (p: Point) => boolean): boolean {
 	const middle = (c: Corner, i: number): Point => {
-		const to = outline[i + 1] ?? outline[0]!;
+		const to = outline[i + 1] ?? nth(outline, 0);
 		if (!c.bulge) return { x: (c.x + to.x) / 2, y: (c.y + to.y) / 2 };
 		return alongEdge({ from: c, to, bulge: c.bulge }, 0.5);
 	};

@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../measure';
 import type { Corner, Point } from '../outline';
 import { corner, reversed } from '../turn';
 import { distance } from '../vector';
@@ -48,8 +49,8 @@ function grow(start: readonly Corner[], ends: Ends, near: number): Grown {
 	for (const way of ['forward', 'back'] as const) {
 		if (way === 'back') corners = turnedRound(corners);
 		for (;;) {
-			const last = corners.at(-1)!;
-			const gap = distance(last, corners[0]!);
+			const last = lastOf(corners);
+			const gap = distance(last, nth(corners, 0));
 			const next = ends.nearest(last);
 			if (corners.length > 2 && gap <= near && (!next || gap <= next.gap))
 				return { corners: corners.slice(0, -1), closed: true, joined: joined + (gap > 0 ? 1 : 0) };
@@ -58,7 +59,7 @@ function grow(start: readonly Corner[], ends: Ends, near: number): Grown {
 			corners.pop();
 			const run = next.atStart ? next.run : turnedRound(next.run);
 			// The joined corner keeps the place of the run already there, with the bulge of the one that goes on.
-			corners.push(corner(last, run[0]!.bulge));
+			corners.push(corner(last, nth(run, 0).bulge));
 			for (const c of run.slice(1)) corners.push(c);
 		}
 	}
@@ -68,8 +69,8 @@ function grow(start: readonly Corner[], ends: Ends, near: number): Grown {
 /** An open run the other way round. */
 function turnedRound(run: readonly Corner[]): Corner[] {
 	// As a closed outline its last edge is straight; turned round that edge comes first, and is moved to the end again.
-	const back = reversed([...run.slice(0, -1), corner(run.at(-1)!)]);
-	return [...back.slice(1), back[0]!];
+	const back = reversed([...run.slice(0, -1), corner(lastOf(run))]);
+	return [...back.slice(1), nth(back, 0)];
 }
 
 interface Next {
@@ -97,8 +98,8 @@ class Ends {
 	) {
 		this.taken = runs.map(() => false);
 		runs.forEach((run, i) => {
-			this.put(run[0]!, { run: i, atStart: true });
-			this.put(run.at(-1)!, { run: i, atStart: false });
+			this.put(nth(run, 0), { run: i, atStart: true });
+			this.put(lastOf(run), { run: i, atStart: false });
 		});
 	}
 
@@ -114,24 +115,24 @@ class Ends {
 		for (let dx = -1; dx <= 1; dx++)
 			for (let dy = -1; dy <= 1; dy++)
 				for (const end of this.free(this.key(p, dx, dy))) {
-					const run = this.runs[end.run]!;
-					const gap = distance(p, end.atStart ? run[0]! : run.at(-1)!);
+					const run = nth(this.runs, end.run);
+					const gap = distance(p, end.atStart ? nth(run, 0) : lastOf(run));
 					if (gap <= this.near && (!best || gap < best.gap)) best = { ...end, gap };
 				}
 		if (!best) return null;
 		this.taken[best.run] = true;
-		return { run: this.runs[best.run]!, atStart: best.atStart, gap: best.gap };
+		return { run: nth(this.runs, best.run), atStart: best.atStart, gap: best.gap };
 	}
 
 	/** Free ends of a cell. Taken ones are cleared away, and of a heap of ends only some are looked at: no drawing has more. */
 	private free(key: string): readonly End[] {
 		const cell = this.cells.get(key);
 		if (!cell) return [];
-		while (cell.length > 0 && this.taken[cell.at(-1)!.run]) cell.pop();
+		while (cell.length > 0 && this.taken[lastOf(cell).run]) cell.pop();
 		if (cell.length <= HEAP) return cell.filter((end) => !this.taken[end.run]);
 		const found: End[] = [];
 		for (let i = cell.length - 1; i >= 0 && found.length < HEAP; i--) {
-			if (!this.taken[cell[i]!.run]) found.push(cell[i]!);
+			if (!this.taken[nth(cell, i).run]) found.push(nth(cell, i));
 			else if (i === cell.length - 1) cell.pop();
 			else cell[i] = cell.pop()!;
 		}

@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import { area } from '../extent';
 import { orient } from '../orient';
 import type { Outline, Point } from '../outline';
@@ -13,7 +14,7 @@ import type { Outline, Point } from '../outline';
  */
 export function convexParts(outline: Outline, holes: readonly Outline[] = []): Point[][] {
 	const { points, loop } = bridged(outline, holes);
-	return joined(points, ears(points, loop)).map((part) => part.map((i) => points[i]!));
+	return joined(points, ears(points, loop)).map((part) => part.map((i) => nth(points, i)));
 }
 
 interface Loop {
@@ -40,37 +41,37 @@ function withHole(
 	hole: readonly Point[],
 	unbridged: readonly (readonly Point[])[],
 ): number[] {
-	const start = hole.reduce((best, p, i) => (p.x > hole[best]!.x ? i : best), 0);
-	const from = hole[start]!;
+	const start = hole.reduce((best, p, i) => (p.x > nth(hole, best).x ? i : best), 0);
+	const from = nth(hole, start);
 	const order = loop.map((_, k) => k);
 	const apart = (k: number): number => {
-		const p = points[loop[k]!]!;
+		const p = nth(points, nth(loop, k));
 		return (p.x - from.x) ** 2 + (p.y - from.y) ** 2;
 	};
 	order.sort((a, b) => apart(a) - apart(b) || a - b);
 	const at = order.find(
 		(k) =>
 			sees(points, loop, k, from) &&
-			unbridged.every((other) => clear(from, points[loop[k]!]!, other)),
+			unbridged.every((other) => clear(from, nth(points, nth(loop, k)), other)),
 	);
 	if (at === undefined) return [...loop]; // a hole that touches the outline: nothing is lost by filling it
 	const base = points.length;
 	points.push(...hole);
 	const round = hole.map((_, i) => base + ((start + i) % hole.length));
-	return [...loop.slice(0, at + 1), ...round, base + start, loop[at]!, ...loop.slice(at + 1)];
+	return [...loop.slice(0, at + 1), ...round, base + start, nth(loop, at), ...loop.slice(at + 1)];
 }
 
 /** Does the walk lie clear of the straight line from its corner `k` to `p`, and does the line leave to the inside? */
 function sees(points: readonly Point[], loop: readonly number[], k: number, p: Point): boolean {
 	const n = loop.length;
-	const at = points[loop[k]!]!;
-	const before = points[loop[(k + n - 1) % n]!]!;
-	const after = points[loop[(k + 1) % n]!]!;
+	const at = nth(points, nth(loop, k));
+	const before = nth(points, nth(loop, (k + n - 1) % n));
+	const after = nth(points, nth(loop, (k + 1) % n));
 	if (!insideCorner(before, at, after, p)) return false;
 	return clear(
 		p,
 		at,
-		loop.map((i) => points[i]!),
+		loop.map((i) => nth(points, i)),
 	);
 }
 
@@ -83,7 +84,7 @@ function insideCorner(before: Point, at: Point, after: Point, p: Point): boolean
 /** Does no edge of the walk meet the line from `p` to `q` except at those ends? */
 function clear(p: Point, q: Point, walk: readonly Point[]): boolean {
 	return walk.every((a, i) => {
-		const b = walk[(i + 1) % walk.length]!;
+		const b = around(walk, i + 1);
 		if (alike(a, p) || alike(a, q) || alike(b, p) || alike(b, q)) return true;
 		const apart = orient(p, q, a) * orient(p, q, b) > 0 || orient(a, b, p) * orient(a, b, q) > 0;
 		return apart;
@@ -99,12 +100,21 @@ function ears(points: readonly Point[], loop: readonly number[]): number[][] {
 	while (rest.length > 3) {
 		const ear = findEar(points, rest);
 		const n = rest.length;
-		const corner = [rest[(ear + n - 1) % n]!, rest[ear]!, rest[(ear + 1) % n]!];
-		if (orient(points[corner[0]!]!, points[corner[1]!]!, points[corner[2]!]!) > 0)
+		const corner = [nth(rest, (ear + n - 1) % n), nth(rest, ear), nth(rest, (ear + 1) % n)];
+		if (
+			orient(
+				nth(points, nth(corner, 0)),
+				nth(points, nth(corner, 1)),
+				nth(points, nth(corner, 2)),
+			) > 0
+		)
 			parts.push(corner);
 		rest.splice(ear, 1);
 	}
-	if (rest.length === 3 && orient(points[rest[0]!]!, points[rest[1]!]!, points[rest[2]!]!) > 0)
+	if (
+		rest.length === 3 &&
+		orient(nth(points, nth(rest, 0)), nth(points, nth(rest, 1)), nth(points, nth(rest, 2))) > 0
+	)
 		parts.push(rest);
 	return parts;
 }
@@ -115,14 +125,14 @@ function findEar(points: readonly Point[], loop: readonly number[]): number {
 	let bestFat = -1;
 	for (let k = 0; k < n; k++) {
 		const [a, b, c] = [
-			points[loop[(k + n - 1) % n]!]!,
-			points[loop[k]!]!,
-			points[loop[(k + 1) % n]!]!,
+			nth(points, nth(loop, (k + n - 1) % n)),
+			nth(points, nth(loop, k)),
+			nth(points, nth(loop, (k + 1) % n)),
 		];
 		const side = orient(a, b, c);
 		if (side === 0 && isBetween(a, b, c)) return k; // a corner on a straight run goes at once
 		if (side <= 0) continue;
-		if (loop.some((i) => blocks(points[i]!, a, b, c))) continue;
+		if (loop.some((i) => blocks(nth(points, i), a, b, c))) continue;
 		const fat = fatness(a, b, c);
 		if (fat > bestFat) [best, bestFat] = [k, fat];
 	}
@@ -138,7 +148,11 @@ function findEar(points: readonly Point[], loop: readonly number[]): number {
 
 function cornerSide(points: readonly Point[], loop: readonly number[], k: number): number {
 	const n = loop.length;
-	return orient(points[loop[(k + n - 1) % n]!]!, points[loop[k]!]!, points[loop[(k + 1) % n]!]!);
+	return orient(
+		nth(points, nth(loop, (k + n - 1) % n)),
+		nth(points, nth(loop, k)),
+		nth(points, nth(loop, (k + 1) % n)),
+	);
 }
 
 function isBetween(a: Point, b: Point, c: Point): boolean {
@@ -160,29 +174,28 @@ function fatness(a: Point, b: Point, c: Point): number {
 
 /** Join parts over common edges, the longest first, as long as they stay convex. */
 function joined(points: readonly Point[], parts: readonly number[][]): number[][] {
-	const all: (number[] | null)[] = parts.map((part) => [...part]);
+	// A part that was joined to another is left empty.
+	const all = parts.map((part) => [...part]);
 	for (const [i, j] of commonEdges(points, parts)) {
-		const a = all.findIndex((part) => part !== null && edgeAt(part, i, j) >= 0);
-		const b = all.findIndex((part) => part !== null && edgeAt(part, j, i) >= 0);
+		const a = all.findIndex((part) => edgeAt(part, i, j) >= 0);
+		const b = all.findIndex((part) => edgeAt(part, j, i) >= 0);
 		if (a < 0 || b < 0 || a === b) continue;
-		const merged = merge(all[a]!, all[b]!, i, j);
+		const merged = merge(nth(all, a), nth(all, b), i, j);
 		if (!isConvex(points, merged)) continue;
 		all[a] = merged;
-		all[b] = null;
+		all[b] = [];
 	}
-	return all.filter((part) => part !== null);
+	return all.filter((part) => part.length > 0);
 }
 
 function commonEdges(points: readonly Point[], parts: readonly number[][]): [number, number][] {
-	const edges = new Set(
-		parts.flatMap((part) => part.map((i, k) => `${i} ${part[(k + 1) % part.length]!}`)),
-	);
+	const edges = new Set(parts.flatMap((part) => part.map((i, k) => `${i} ${around(part, k + 1)}`)));
 	const common: { ends: [number, number]; length: number }[] = [];
 	for (const part of parts) {
 		part.forEach((i, k) => {
-			const j = part[(k + 1) % part.length]!;
+			const j = around(part, k + 1);
 			if (i > j || !edges.has(`${j} ${i}`)) return;
-			const [p, q] = [points[i]!, points[j]!];
+			const [p, q] = [nth(points, i), nth(points, j)];
 			common.push({ ends: [i, j], length: Math.hypot(p.x - q.x, p.y - q.y) });
 		});
 	}

@@ -1,3 +1,4 @@
+import { lastOf } from '../../measure';
 import type { Outline, Point, Rect } from '../outline';
 
 /**
@@ -13,7 +14,7 @@ export function cropped(outline: Outline, box: Rect): Outline {
 	outline.forEach((p, i) => {
 		const next = beyond(outline[i + 1] ?? first, box);
 		// The edges on both sides of this corner and the straight way past it lie beyond one side of the box.
-		if (kept.length === 0 || (sides.at(-1)! & side & next) === 0) {
+		if (kept.length === 0 || (lastOf(sides) & side & next) === 0) {
 			kept.push(p);
 			sides.push(side);
 		}

@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import { bulgeOf } from '../arc';
 import { crossings, type Crossing } from '../meeting';
 import { edgesOf, type Edge } from '../edge';
@@ -36,7 +37,7 @@ export function setIn(outline: Outline, inward: readonly (number | null)[]): Set
 		if (ring.broken) return { outline: null, from: [], gone, closed: [] };
 		const worst = ring.firstToVanish();
 		if (worst === null) return finished(ring.curves, ring.joints, gone);
-		gone.push({ edge: ring.curves[worst]!.edge, why: 'length' });
+		gone.push({ edge: nth(ring.curves, worst).edge, why: 'length' });
 		ring.drop(worst);
 	}
 }
@@ -60,7 +61,7 @@ function curvesOf(
 	});
 	const curves: SetCurve[] = [];
 	edges.forEach((e, i) => {
-		const curve = (inward[i] ?? null) === null ? following(e, i, inward, own) : own[i]!;
+		const curve = (inward[i] ?? null) === null ? following(e, i, inward, own) : nth(own, i);
 		if (curve) curves.push(curve);
 		else gone.push({ edge: i, why: 'radius' });
 	});
@@ -127,10 +128,10 @@ class MovedRing {
 	}
 
 	private join(k: number): void {
-		const a = this.curves[k]!;
-		const b = this.curves[(k + 1) % this.curves.length]!;
+		const a = nth(this.curves, k);
+		const b = around(this.curves, k + 1);
 		const adjacent = (a.edge + 1) % this.edges.length === b.edge;
-		const headings = adjacent ? headingsAt(this.edges[a.edge]!, this.edges[b.edge]!) : null;
+		const headings = adjacent ? headingsAt(nth(this.edges, a.edge), nth(this.edges, b.edge)) : null;
 		const at = joint(a, b, adjacent ? a.to : between(a.to, b.from, 0.5), headings);
 		if (at) this.joints[k] = at;
 		else this.broken = true;
@@ -138,8 +139,8 @@ class MovedRing {
 
 	private look(k: number): void {
 		const n = this.curves.length;
-		const start = this.joints[(k + n - 1) % n]![1];
-		const [before, after] = lengths(this.curves[k]!, start, this.joints[k]![0]);
+		const start = nth(this.joints, (k + n - 1) % n)[1];
+		const [before, after] = lengths(nth(this.curves, k), start, nth(this.joints, k)[0]);
 		this.when[k] = after > 0 ? Infinity : before / (before - after);
 	}
 }
@@ -174,8 +175,8 @@ function finished(
 	const corners: Corner[] = [];
 	const from: (number | null)[] = [];
 	for (const [k, c] of curves.entries()) {
-		const start = joints[(k + curves.length - 1) % curves.length]![1];
-		const [end, next] = joints[k]!;
+		const start = nth(joints, (k + curves.length - 1) % curves.length)[1];
+		const [end, next] = nth(joints, k);
 		corners.push(corner(snapPoint(start), c.circle ? newBulge(c, start, end) : 0));
 		from.push(c.edge);
 		if (distance(end, next) >= 1) {

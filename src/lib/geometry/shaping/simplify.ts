@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { area } from '../extent';
 import { orient } from '../orient';
 import type { Outline, Point } from '../outline';
@@ -42,7 +43,7 @@ const NEIGHBOURS = [0, 1, -1, 2, -2].flatMap((dx) =>
 );
 
 const corner = (points: readonly Point[], k: number): Point =>
-	points[((k % points.length) + points.length) % points.length]!;
+	nth(points, ((k % points.length) + points.length) % points.length);
 
 function twice(a: Point, b: Point, c: Point): number {
 	return Math.abs((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
@@ -92,7 +93,7 @@ function isClear(points: readonly Point[], change: Change): boolean {
 	const [p, q, r] =
 		change.corners.length === 0
 			? [corner(points, change.at - 1), b, a] // bridged: the corner lies inside the new edge
-			: [a, change.corners[0]!, b];
+			: [a, nth(change.corners, 0), b];
 	return points.every((s) => {
 		if (s === a || s === b || s === p || s === q) return true;
 		return !(orient(p, q, s) >= 0 && orient(q, r, s) >= 0 && orient(r, p, s) >= 0);

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { area } from '../extent';
 import { cornerAt } from '../edge';
 import { orient } from '../orient';
@@ -63,12 +64,16 @@ class Ring {
 
 	/** The corner before, at and after i. */
 	around(i: number): readonly [Corner, Corner, Corner] {
-		return [this.corners[this.previous[i]!]!, this.corners[i]!, this.corners[this.next[i]!]!];
+		return [
+			nth(this.corners, nth(this.previous, i)),
+			nth(this.corners, i),
+			nth(this.corners, nth(this.next, i)),
+		];
 	}
 
 	/** Takes corner i out and returns its neighbours. */
 	remove(i: number): readonly [number, number] {
-		const [before, after] = [this.previous[i]!, this.next[i]!];
+		const [before, after] = [nth(this.previous, i), nth(this.next, i)];
 		this.next[before] = after;
 		this.previous[after] = before;
 		this.there[i] = false;

@@ -1,3 +1,4 @@
+import { lastOf } from '../../measure';
 import { valueAt } from './value-at';
 import type { Path } from './problem';
 /*
@@ -63,7 +64,7 @@ export function leaveOut(tree: object, paths: readonly Path[], sources: Sources)
 /** Takes out one field of an object, wherever it stands. */
 export function removeField(tree: object, path: Path): void {
 	const holder = valueAt(tree, path.slice(0, -1));
-	if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, path.at(-1)!);
+	if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, lastOf(path));
 }
 
 /** Cuts a list to its first `most` entries. */

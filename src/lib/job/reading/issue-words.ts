@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { z } from '../zod';
 import { nearest, type Problem, type Path, inside, valueAt } from '../problems';
 import { knownKeys, schemaAt } from './schema-walk';
@@ -69,7 +70,7 @@ function telling(issue: z.core.$ZodIssueInvalidUnion): Issue | null {
 	const closer = issue.errors.filter(
 		([first]) => first && first.code !== 'invalid_type' && first.code !== 'invalid_value',
 	);
-	return closer.length === 1 ? closer[0]![0]! : null;
+	return closer.length === 1 ? nth(nth(closer, 0), 0) : null;
 }
 
 function right(issue: Issue): string {
@@ -132,7 +133,7 @@ const KINDS: Readonly<Record<string, string>> = {
 
 function choice(values: readonly unknown[]): string {
 	const shown = values.map((value) => JSON.stringify(value) ?? String(value));
-	return shown.length === 1 ? shown[0]! : `one of ${list(shown, 'or')}`;
+	return shown.length === 1 ? nth(shown, 0) : `one of ${list(shown, 'or')}`;
 }
 
 function list(words: readonly string[], last = 'and'): string {

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { inside } from '../problems';
 import { z } from '../zod';
 
@@ -57,5 +58,5 @@ function branch(options: readonly Schema[], value: unknown): Schema {
 				field instanceof z.ZodLiteral && field.values.has(inside(value, key) as string),
 		);
 	});
-	return meant ?? options[0]!;
+	return meant ?? nth(options, 0);
 }

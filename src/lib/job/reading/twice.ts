@@ -1,3 +1,4 @@
+import { lastOf } from '../../measure';
 import { showHidden } from './hidden-letters';
 import type { Problem } from '../problems';
 import { endOfQuoted, QUOTE } from './quoted';
@@ -56,7 +57,7 @@ function named(
 	levels: readonly Level[],
 	problems: Problem[],
 ): void {
-	const level = levels.at(-1)!;
+	const level = lastOf(levels);
 	const raw = text.slice(from, end + 1);
 	// `"\u0061"` and `"a"` are one name; few names hold a backslash.
 	const key = raw.includes('\\') ? (JSON.parse(raw) as string) : raw.slice(1, -1);

@@ -1,5 +1,5 @@
+import { nth, toMm } from '../../measure';
 import type { Job, JobFile } from '../../job';
-import { toMm } from '../../measure';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { offcutLabels } from './offcut-labels';
@@ -111,7 +111,7 @@ function usedUp(stock: StockFile, sheet: string): StockFile {
 
 function withOffcuts(stock: StockFile, found: Found, taken: ReadonlySet<string>): StockFile {
 	const racked = found.layout.offcuts.map((o, i) => ({
-		id: found.labels[i]!,
+		id: nth(found.labels, i),
 		material: found.boards.material,
 		length: toMm(o.length),
 		width: toMm(o.width),
@@ -128,7 +128,7 @@ function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
 		width: toMm(layout.width),
 		placed: layout.placed.map((p) => ({ id: p.id, ...rect(p), turn: p.turn })),
 		cuts: layout.cuts.map(cutInMm),
-		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: labels[i]! })),
+		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: nth(labels, i) })),
 		cut,
 	};
 }

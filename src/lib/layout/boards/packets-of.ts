@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { type Job, sawOf } from '../../job';
 import { packets } from '../../nest';
 import type { BoardLayouts } from '../layouts';
@@ -15,12 +16,12 @@ export function packetsOf(job: Job, boards: BoardLayouts): readonly (readonly St
 	if (boards.problem.method !== 'saw' || highest === null || board === undefined) return [];
 	if (boards.faults.length > 0) return [];
 	const open = boards.answer.layouts.flatMap((_, i) => (boards.sources[i]?.cut ? [] : [i]));
-	const layouts = open.map((i) => boards.answer.layouts[i]!);
+	const layouts = open.map((i) => nth(boards.answer.layouts, i));
 	return packets(layouts, board.measured, highest)
 		.map((packet) => {
 			let from = 0;
 			return packet.stacks.map((count) =>
-				packet.layouts.slice(from, (from += count)).map((i) => open[i]!),
+				packet.layouts.slice(from, (from += count)).map((i) => nth(open, i)),
 			);
 		})
 		.filter((stacks) => stacks.some((stack) => stack.length > 1));

@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import type { Rect } from '../../geometry';
 import type { AuditFault, Piece, Placed } from '../types';
 
@@ -45,7 +46,7 @@ export function convexApart(a: readonly Spot[], b: readonly Spot[], gap: number)
 
 function sideParts(a: readonly Spot[], b: readonly Spot[], gap: number): boolean {
 	return a.some((from, i) => {
-		const to = a[(i + 1) % a.length]!;
+		const to = around(a, i + 1);
 		// outward normal of a counter-clockwise side
 		const nx = BigInt(to.y - from.y);
 		const ny = BigInt(from.x - to.x);
@@ -67,7 +68,7 @@ export function auditApart(
 	const sorted = [...placed].sort((a, b) => a.x - b.x);
 	sorted.forEach((a, i) => {
 		for (let j = i + 1; j < sorted.length; j++) {
-			const b = sorted[j]!;
+			const b = nth(sorted, j);
 			if (b.x >= a.x + a.length + gap) break;
 			if (rectsApart(a, b, gap) || slantApart(a, b, pieces, gap)) continue;
 			faults.push({

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Rect } from '../../geometry';
 import type { AuditFault, Cut, Gives, SawProblem, Sheet, SheetLayout } from '../types';
 
@@ -114,7 +115,7 @@ export class CutAudit {
 	private finish(whole: Rect): void {
 		const { placed, offcuts, cuts } = this.layout;
 		if (cuts.length === 0 && placed.length === 1) {
-			if (keyOf(placed[0]!) !== keyOf(whole)) this.fault(null, 'The piece was never cut out.');
+			if (keyOf(nth(placed, 0)) !== keyOf(whole)) this.fault(null, 'The piece was never cut out.');
 			return;
 		}
 		for (const p of placed)

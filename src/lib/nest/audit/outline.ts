@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import {
 	commonArea,
 	bounds,
@@ -51,7 +52,7 @@ export function auditOutlines(
 	const faults: AuditFault[] = [];
 	lying.forEach((a, i) => {
 		for (let j = i + 1; j < lying.length; j++) {
-			const b = lying[j]!;
+			const b = nth(lying, j);
 			if (b.box.x >= a.box.x + a.box.length + gap) break;
 			const what = trouble(a, b, gap);
 			if (what !== null) faults.push({ where, what: `${a.name} and ${b.name}: ${what}` });
@@ -64,7 +65,7 @@ export function auditOutlines(
 export function outlineAt(placed: Placed, piece: Shaped, outline: Outline): Outline {
 	const { length, width } = piece;
 	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[placed.turn];
-	return moved(turned(outline, placed.turn), placed.x + shift[0]!, placed.y + shift[1]!);
+	return moved(turned(outline, placed.turn), placed.x + nth(shift, 0), placed.y + nth(shift, 1));
 }
 
 function lyingOf(placed: Placed, piece: Shaped | undefined): Lying[] {
@@ -118,7 +119,7 @@ function edgesNear(of: Lying, box: Rect, within: number): [Point, Point][] {
 
 function edges(of: Lying): [Point, Point][] {
 	return [of.outline, ...of.holes].flatMap((loop) =>
-		loop.map((p, i): [Point, Point] => [p, loop[(i + 1) % loop.length]!]),
+		loop.map((p, i): [Point, Point] => [p, around(loop, i + 1)]),
 	);
 }
 

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { auditOutlines } from './outline';
 import type { AuditFault, Placed, RollAnswer, RollPiece, RollProblem } from '../types';
 
@@ -82,7 +83,7 @@ function auditApart(problem: RollProblem, answer: RollAnswer): AuditFault[] {
 	const sorted = [...answer.placed].sort((a, b) => a.x - b.x);
 	sorted.forEach((a, i) => {
 		for (let j = i + 1; j < sorted.length; j++) {
-			const b = sorted[j]!;
+			const b = nth(sorted, j);
 			if (b.x >= a.x + a.length + problem.gap) break;
 			const apart = b.y >= a.y + a.width + problem.gap || a.y >= b.y + b.width + problem.gap;
 			if (!apart)

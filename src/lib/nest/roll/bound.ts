@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { stepOf, type RollDeck } from './kinds';
 
 /** How many thresholds of the widths are tried; each costs one pass over the kinds. */
@@ -15,7 +16,7 @@ export function rollBound(deck: RollDeck, counts: readonly number[]): number {
 	const dual = wholeRepeats(deck, dualBound(deck, counts));
 	let longest = 0;
 	deck.kinds.forEach((kind, k) => {
-		if (counts[k]! <= 0) return;
+		if (nth(counts, k) <= 0) return;
 		longest = Math.max(longest, Math.min(...kind.lays.map((lay) => lay.reach)));
 	});
 	return Math.max(dual, longest);
@@ -68,7 +69,7 @@ function isRefuted(
 		return widths.some((width) => {
 			let sum = 0;
 			deck.kinds.forEach((kind, k) => {
-				const shares = kind.lays.map((_, l) => width[k]![l]! * lengths[k]![l]!);
+				const shares = kind.lays.map((_, l) => nth(nth(width, k), l) * nth(nth(lengths, k), l));
 				sum += kind.count * Math.min(...shares);
 			});
 			return sum > 1 + ROUNDING;
@@ -94,9 +95,9 @@ function dualBound(deck: RollDeck, counts: readonly number[]): number {
 	for (const { dual, whole } of duals(deck)) {
 		let sum = 0n;
 		deck.kinds.forEach((kind, k) => {
-			if (counts[k]! <= 0) return;
+			if (nth(counts, k) <= 0) return;
 			const least = Math.min(...kind.lays.map((lay) => dual(lay.wide) * lay.tall));
-			sum += BigInt(least) * BigInt(counts[k]!);
+			sum += BigInt(least) * BigInt(nth(counts, k));
 		});
 		const bound = Number((sum + BigInt(whole) - 1n) / BigInt(whole));
 		best = Math.max(best, bound);

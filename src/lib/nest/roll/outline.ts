@@ -1,4 +1,4 @@
-import { ticks } from '../../measure';
+import { nth, ticks } from '../../measure';
 import { auditOutlines } from '../audit';
 import { searchFree, type FreeState, readyShapes, type FreeKind } from '../shapes';
 import { readyRoll, type Unplaced } from './kinds';
@@ -72,7 +72,7 @@ function answerOf(
 	const next = new Map<string, number>();
 	const spots = [...state.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	const placed = spots.map(({ kind, shape, x, y }): Placed => {
-		const { id } = kinds[kind]!;
+		const { id } = nth(kinds, kind);
 		const copy = next.get(id) ?? 0;
 		next.set(id, copy + 1);
 		return { id, copy, x, y, length: shape.length, width: shape.width, turn: shape.turn };
@@ -80,7 +80,7 @@ function answerOf(
 	const counts = new Map<number, number>();
 	for (const kind of state.left) counts.set(kind, (counts.get(kind) ?? 0) + 1);
 	const why = 'No room was found for it on what is left of the roll.';
-	const over = [...counts].map(([kind, count]) => ({ id: kinds[kind]!.id, count, why }));
+	const over = [...counts].map(([kind, count]) => ({ id: nth(kinds, kind).id, count, why }));
 	const bare = { length: ticks(state.length), placed, unplaced: [...refused, ...over], effort };
 	const whole = { ...bare, bound: ticks(0), proven: false };
 	return { ...whole, ...claim(whole, bound) };

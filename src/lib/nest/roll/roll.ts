@@ -1,4 +1,4 @@
-import { ticks } from '../../measure';
+import { nth, ticks } from '../../measure';
 import { rollBound } from './bound';
 import { layOutlines } from './outline';
 import { readyRoll, type RollDeck } from './kinds';
@@ -64,7 +64,7 @@ function boundOfLaid(deck: RollDeck, layout: DeckLayout): number {
 function leftOver(deck: RollDeck, layout: DeckLayout): RollAnswer['unplaced'] {
 	const laid = laidCounts(deck, layout);
 	return deck.kinds.flatMap((kind, k) => {
-		const count = kind.count - laid[k]!;
+		const count = kind.count - nth(laid, k);
 		const why = 'No room was found for it on what is left of the roll.';
 		return count > 0 ? [{ id: kind.id, count, why }] : [];
 	});
@@ -75,8 +75,8 @@ function placedOf(deck: RollDeck, layout: DeckLayout): Placed[] {
 	const next = new Map<string, number>();
 	const spots = [...layout.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	return spots.map((spot) => {
-		const kind = deck.kinds[spot.kind]!;
-		const lay = kind.lays[spot.lay]!;
+		const kind = nth(deck.kinds, spot.kind);
+		const lay = nth(kind.lays, spot.lay);
 		const copy = next.get(kind.id) ?? 0;
 		next.set(kind.id, copy + 1);
 		const { length, width, turn } = lay;

@@ -1,4 +1,4 @@
-import { ticks } from '../../measure';
+import { nth, ticks } from '../../measure';
 import { offcutsOf } from './free-rects';
 import { planCost, type RouterModel, type RouterPlan, type RouterSheet } from './model';
 import type { Placed, SheetLayout, SheetsAnswer } from '../types';
@@ -16,7 +16,7 @@ export function routerAnswer(
 	const layouts = sheets.map((sheet) => layoutOf(model, sheet, copies[sheet.kind]!++, next));
 	const left = plan.left.flatMap((count, t) => {
 		const why = 'There was no room left for it on the sheets in stock.';
-		return count > 0 ? [{ id: model.types[t]!.piece.id, count, why }] : [];
+		return count > 0 ? [{ id: nth(model.types, t).piece.id, count, why }] : [];
 	});
 	const unplaced = [...model.refused, ...left];
 	const cost = planCost(model, plan);
@@ -34,12 +34,12 @@ function layoutOf(
 	copy: number,
 	next: Map<string, number>,
 ): SheetLayout {
-	const { sheet: stock } = model.kinds[sheet.kind]!;
+	const { sheet: stock } = nth(model.kinds, sheet.kind);
 	const { trim } = stock;
 	const spots = [...sheet.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	const placed = spots.map((spot): Placed => {
-		const { piece, lays } = model.types[spot.type]!;
-		const { length, width, ...lay } = lays[spot.lay]!;
+		const { piece, lays } = nth(model.types, spot.type);
+		const { length, width, ...lay } = nth(lays, spot.lay);
 		const turn = spot.turn ?? lay.turn;
 		const n = next.get(piece.id) ?? 0;
 		next.set(piece.id, n + 1);

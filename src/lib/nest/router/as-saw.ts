@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { boundOf, nestSaw, sawModel } from '../saw';
 import { isCheaper, type RouterModel, type RouterPlan, type RouterSheet } from './model';
 import type { Budget, Piece, Placed, SawProblem, SheetLayout, SheetsAnswer } from '../types';
@@ -51,10 +52,10 @@ function planOf(model: RouterModel, answer: SheetsAnswer): RouterPlan {
 
 function sheetOf(model: RouterModel, layout: SheetLayout): RouterSheet {
 	const kind = model.kinds.findIndex((k) => k.sheet.id === layout.sheet);
-	const { trim } = model.kinds[kind]!.sheet;
+	const { trim } = nth(model.kinds, kind).sheet;
 	const spots = layout.placed.map((placed: Placed) => {
 		const type = model.types.findIndex((t) => t.piece.id === placed.id);
-		const { lays } = model.types[type]!;
+		const { lays } = nth(model.types, type);
 		const lay = lays.findIndex((l) => l.length === placed.length && l.width === placed.width);
 		return { type, lay, x: placed.x - trim.left, y: placed.y - trim.bottom };
 	});

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { area } from '../../geometry';
 import type { Piece } from '../types';
 import type { RouterModel } from './model';
@@ -42,7 +43,7 @@ function leastCost(model: RouterModel, total: number): number {
 	const rest = total - owned.reduce((sum, kind) => sum + size(kind) * kind.count, 0);
 	const bought = model.kinds.filter((kind) => kind.sheet.price > 0);
 	if (!(rest > 0) || bought.length === 0) return 0;
-	const only = bought[0]!;
+	const only = nth(bought, 0);
 	if (bought.length === 1)
 		return Math.min(only.count, Math.ceil(rest / size(only))) * only.sheet.price;
 	const perArea = Math.min(...bought.map((kind) => kind.sheet.price / size(kind)));

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { PACKER_MODES, packSheets, type PackerMode } from './maxrects';
 import {
 	fits,
@@ -34,8 +35,8 @@ export function* firstPlans(model: RouterModel): Generator<RouterPlan, void, voi
 /** Which kinds may be used, in order: all that is owned, then the kinds to buy with each of them first once. */
 function supplies(model: RouterModel): number[][] {
 	const all = model.kinds.map((_, k) => k);
-	const owned = all.filter((k) => model.kinds[k]!.sheet.price === 0);
-	const bought = all.filter((k) => model.kinds[k]!.sheet.price > 0);
+	const owned = all.filter((k) => nth(model.kinds, k).sheet.price === 0);
+	const bought = all.filter((k) => nth(model.kinds, k).sheet.price > 0);
 	if (bought.length === 0) return [owned];
 	return bought.map((first) => [...owned, first, ...bought.filter((k) => k !== first)]);
 }
@@ -47,7 +48,7 @@ function fill(model: RouterModel, kinds: readonly number[], mode: PackerMode): R
 		const packed = packSheets(model, kind, left, mode);
 		for (const sheet of fullest(model, packed).slice(
 			0,
-			Math.min(model.kinds[kind]!.count, packed.length),
+			Math.min(nth(model.kinds, kind).count, packed.length),
 		)) {
 			if (sheet.spots.length === 0) continue;
 			sheets.push(sheet);
@@ -60,7 +61,7 @@ function fill(model: RouterModel, kinds: readonly number[], mode: PackerMode): R
 /** Where stock is short, the fullest sheets are kept. */
 function fullest(model: RouterModel, sheets: readonly RouterSheet[]): RouterSheet[] {
 	const filled = (sheet: RouterSheet): number =>
-		sheet.spots.reduce((sum, spot) => sum + model.types[spot.type]!.area, 0);
+		sheet.spots.reduce((sum, spot) => sum + nth(model.types, spot.type).area, 0);
 	return [...sheets].sort((a, b) => filled(b) - filled(a));
 }
 
@@ -69,7 +70,7 @@ export function exchange(model: RouterModel, plan: RouterPlan, mode: PackerMode)
 	const used = model.kinds.map((_, k) => plan.sheets.filter((s) => s.kind === k).length);
 	const sheets = plan.sheets.map((sheet) => {
 		for (const kind of cheaperKinds(model, sheet.kind)) {
-			if (used[kind]! >= model.kinds[kind]!.count) continue;
+			if (nth(used, kind) >= nth(model.kinds, kind).count) continue;
 			const moved = moveTo(model, sheet, kind, mode);
 			if (moved === null) continue;
 			used[sheet.kind]! -= 1;
@@ -83,8 +84,8 @@ export function exchange(model: RouterModel, plan: RouterPlan, mode: PackerMode)
 
 function cheaperKinds(model: RouterModel, than: number): number[] {
 	const { kinds } = model;
-	const lesser = kinds.map((_, k) => k).filter((k) => isLesser(kinds[k]!, kinds[than]!));
-	return lesser.sort((a, b) => (isLesser(kinds[a]!, kinds[b]!) ? -1 : 1));
+	const lesser = kinds.map((_, k) => k).filter((k) => isLesser(nth(kinds, k), nth(kinds, than)));
+	return lesser.sort((a, b) => (isLesser(nth(kinds, a), nth(kinds, b)) ? -1 : 1));
 }
 
 function moveTo(
@@ -93,15 +94,15 @@ function moveTo(
 	kind: number,
 	mode: PackerMode,
 ): RouterSheet | null {
-	const target = model.kinds[kind]!;
+	const target = nth(model.kinds, kind);
 	const counts = laidOn(model, [sheet]);
-	const area = counts.reduce((sum, n, t) => sum + n * model.types[t]!.area, 0);
+	const area = counts.reduce((sum, n, t) => sum + n * nth(model.types, t).area, 0);
 	if (area > target.length * target.width) return null;
 	const { bit } = model.problem;
 	const all = counts.every(
-		(n, t) => n === 0 || model.types[t]!.lays.some((lay) => fits(lay, target, bit)),
+		(n, t) => n === 0 || nth(model.types, t).lays.some((lay) => fits(lay, target, bit)),
 	);
 	if (!all) return null;
 	const packed = packSheets(model, kind, counts, mode);
-	return packed.length === 1 ? packed[0]! : null;
+	return packed.length === 1 ? nth(packed, 0) : null;
 }

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { MaxRectsPacker } from 'maxrects-packer/dist/maxrects-packer.mjs';
 import { fits, type RouterModel, type RouterSheet, type RouterSpot } from './model';
 
@@ -32,12 +33,14 @@ export function packSheets(
 	counts: readonly number[],
 	mode: PackerMode,
 ): RouterSheet[] {
-	const { length, width } = model.kinds[kind]!;
+	const { length, width } = nth(model.kinds, kind);
 	const { bit } = model.problem;
 	const options = { smart: false, pot: false, square: false, logic: LOGIC[mode.logic] };
 	const packer = new MaxRectsPacker(length, width, 0, options);
 	for (const type of inOrder(model, counts, mode.order)) {
-		const lays = model.types[type]!.lays.filter((lay) => fits(lay, model.kinds[kind]!, bit));
+		const lays = nth(model.types, type).lays.filter((lay) =>
+			fits(lay, nth(model.kinds, kind), bit),
+		);
 		const first = lays[0];
 		if (first === undefined) continue;
 		// The packer takes leave to turn a piece from this field of its data.
@@ -56,7 +59,9 @@ interface PackedRect {
 function spotOf(model: RouterModel, rect: PackedRect): RouterSpot {
 	if (rect.data === undefined) throw new Error('bug: the packer lost the type of a piece');
 	const { type } = rect.data;
-	const lay = model.types[type]!.lays.findIndex((l) => l.length + model.problem.bit === rect.width);
+	const lay = nth(model.types, type).lays.findIndex(
+		(l) => l.length + model.problem.bit === rect.width,
+	);
 	if (lay < 0) throw new Error(`bug: the packer changed a size to ${rect.width}`);
 	return { type, lay, x: rect.x, y: rect.y };
 }
@@ -64,11 +69,13 @@ function spotOf(model: RouterModel, rect: PackedRect): RouterSpot {
 /** One entry a copy, falling. */
 function inOrder(model: RouterModel, counts: readonly number[], by: PackerMode['order']): number[] {
 	const key = (t: number): number => {
-		const { piece, area } = model.types[t]!;
+		const { piece, area } = nth(model.types, t);
 		if (by === 'area') return area;
 		return by === 'edge' ? Math.max(piece.length, piece.width) : piece[by];
 	};
 	const types = model.types.map((_, t) => t);
-	types.sort((a, b) => key(b) - key(a) || model.types[b]!.area - model.types[a]!.area || a - b);
-	return types.flatMap((t) => new Array<number>(counts[t]!).fill(t));
+	types.sort(
+		(a, b) => key(b) - key(a) || nth(model.types, b).area - nth(model.types, a).area || a - b,
+	);
+	return types.flatMap((t) => new Array<number>(nth(counts, t)).fill(t));
 }

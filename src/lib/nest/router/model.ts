@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Piece, RouterProblem, Sheet } from '../types';
 
 /*
@@ -123,16 +124,18 @@ export function isLesser(a: RouterKind, b: RouterKind): boolean {
 
 /** Money first; then as little owned board as can be, offcuts not counted; then the fewest sheets. */
 export function isCheaper(model: RouterModel, a: RouterPlan, b: RouterPlan): boolean {
-	const [left, cost, board, sheets] = figures(model, a).map((n, i) => n - figures(model, b)[i]!);
+	const [left, cost, board, sheets] = figures(model, a).map(
+		(n, i) => n - nth(figures(model, b), i),
+	);
 	return (left! || cost! || board! || sheets!) < 0;
 }
 
 function figures(model: RouterModel, plan: RouterPlan): number[] {
-	const left = plan.left.reduce((sum, n, t) => sum + n * model.types[t]!.area, 0);
+	const left = plan.left.reduce((sum, n, t) => sum + n * nth(model.types, t).area, 0);
 	let cost = 0;
 	let board = 0;
 	for (const { kind } of plan.sheets) {
-		const { sheet, length, width } = model.kinds[kind]!;
+		const { sheet, length, width } = nth(model.kinds, kind);
 		cost += sheet.price;
 		if (sheet.rank > 0) board += length * width;
 	}
@@ -140,7 +143,7 @@ function figures(model: RouterModel, plan: RouterPlan): number[] {
 }
 
 export function planCost(model: RouterModel, plan: RouterPlan): number {
-	return plan.sheets.reduce((sum, { kind }) => sum + model.kinds[kind]!.sheet.price, 0);
+	return plan.sheets.reduce((sum, { kind }) => sum + nth(model.kinds, kind).sheet.price, 0);
 }
 
 /** How many of each type lie on some sheets. */

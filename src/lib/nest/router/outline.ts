@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { auditOutlines } from '../audit';
 import {
 	fillColumns,
@@ -56,7 +57,7 @@ export function* fillOutlines(
 	const stream = random(budget.seed);
 	let best = first;
 	let spent = 0;
-	let order = firstOrders(kinds)[0]!;
+	let order = nth(firstOrders(kinds), 0);
 	for (const tried of [...firstOrders(kinds), null]) {
 		for (let again = true; again; again = tried === null && spent < budget.effort) {
 			const next = tried ?? changed(order, stream.int(order.length), stream.int(order.length));
@@ -99,8 +100,8 @@ function changed(order: readonly number[], a: number, b: number): number[] {
 /** What is owned in its order, then the kinds to buy with one of them first. */
 function supplyOf(model: RouterModel, first: number): number[] {
 	const all = model.kinds.map((_, k) => k);
-	const owned = all.filter((k) => model.kinds[k]!.sheet.price === 0);
-	const bought = all.filter((k) => model.kinds[k]!.sheet.price > 0);
+	const owned = all.filter((k) => nth(model.kinds, k).sheet.price === 0);
+	const bought = all.filter((k) => nth(model.kinds, k).sheet.price > 0);
 	return [...owned, ...bought.filter((k) => k === first), ...bought.filter((k) => k !== first)];
 }
 
@@ -119,7 +120,7 @@ function fillSheets(
 	let rest = [...order];
 	let work = 1;
 	for (const kind of supply) {
-		for (let n = 0; n < model.kinds[kind]!.count && rest.length > 0; n++) {
+		for (let n = 0; n < nth(model.kinds, kind).count && rest.length > 0; n++) {
 			const filled = fillOne(model, kinds, rest, kind);
 			work += filled.work;
 			if (filled.sheet.spots.length === 0) break;
@@ -159,7 +160,7 @@ function fillOne(
 }
 
 function stripOf(model: RouterModel, kind: number): Strip {
-	const { length, width } = model.kinds[kind]!;
+	const { length, width } = nth(model.kinds, kind);
 	const { bit } = model.problem;
 	return { width: width - bit, limit: length - bit };
 }
@@ -171,7 +172,7 @@ function spotOf(
 	x: number,
 	y: number,
 ): RouterSpot {
-	const { lays } = model.types[type]!;
+	const { lays } = nth(model.types, type);
 	const lay = lays.findIndex((l) => l.length === shape.length && l.width === shape.width);
 	return { type, lay, x, y, turn: shape.turn };
 }
@@ -188,7 +189,7 @@ function exchanged(
 	if (filled.left.length > 0) return { sheet: best, work };
 	model.kinds.forEach((kind, k) => {
 		const used = sheets.filter((sheet) => sheet.kind === k).length;
-		if (used >= kind.count || !isLesser(kind, model.kinds[best.kind]!)) return;
+		if (used >= kind.count || !isLesser(kind, nth(model.kinds, best.kind))) return;
 		const tried = fillOne(model, kinds, filled.laid, k);
 		work += tried.work;
 		if (tried.left.length === 0) best = tried.sheet;
@@ -201,8 +202,8 @@ function isSound(model: RouterModel, plan: RouterPlan): boolean {
 	const pieces = model.types.map(({ piece }) => withUsableHoles(model, piece));
 	return plan.sheets.every((sheet) => {
 		const placed = sheet.spots.map((spot, copy) => {
-			const { piece, lays } = model.types[spot.type]!;
-			const { length, width, turn } = lays[spot.lay]!;
+			const { piece, lays } = nth(model.types, spot.type);
+			const { length, width, turn } = nth(lays, spot.lay);
 			return { id: piece.id, copy, x: spot.x, y: spot.y, length, width, turn: spot.turn ?? turn };
 		});
 		return auditOutlines(placed, pieces, model.problem.bit).length === 0;

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 /*
  * Dual feasible functions: weights f of a size x out of a whole W, nondecreasing, f(W) = 1, and never more for parts than
  * for their sum (f(a) + f(b) <= f(a + b)). Weighing lengths by one and widths by another turns a layout on a sheet into a
@@ -54,7 +55,7 @@ export function functionsFor(
 	const step = Math.max(1, all.length / most);
 	const picked: number[] = [];
 	for (let i = 0; i < all.length && picked.length < most; i++)
-		picked.push(all[Math.floor(i * step)] ?? all[all.length - 1]!);
+		picked.push(all[Math.floor(i * step)] ?? nth(all, all.length - 1));
 	return [
 		plainShare(whole),
 		...[1, 2, 3, 4, 5, 6].map((k) => rounding(whole, k)),

@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import type { FreeKind, FreeShape } from './free-shape';
 
 /** A piece laid: corner of the true piece's bounding rectangle, whole ticks. */
@@ -70,7 +71,7 @@ class ColumnFiller {
 	lay(kind: number): FreeSpot | null {
 		let best: FreeSpot | null = null;
 		let bestEnd = Infinity;
-		for (const shape of this.kinds[kind]!.shapes) {
+		for (const shape of nth(this.kinds, kind).shapes) {
 			const spot = this.firstPlace(kind, shape, bestEnd);
 			if (spot === null) continue;
 			best = spot;
@@ -108,7 +109,7 @@ class ColumnFiller {
 			for (let k = 0; k < spans.length; k++) {
 				const taken = this.taken[at + k];
 				if (taken === undefined) break;
-				y = this.lifted(spans[k]!, taken, y);
+				y = this.lifted(nth(spans, k), taken, y);
 				if (y > most) return null;
 			}
 			if (y === from) return y;
@@ -120,8 +121,8 @@ class ColumnFiller {
 		this.work += 3 + (own.length * taken.length) / 4;
 		for (let i = 0; i < own.length; i += 2)
 			for (let j = 0; j < taken.length; j += 2)
-				if (taken[j]! - own[i + 1]! < lifted && lifted < taken[j + 1]! - own[i]!)
-					lifted = taken[j + 1]! - own[i]!;
+				if (nth(taken, j) - nth(own, i + 1) < lifted && lifted < nth(taken, j + 1) - nth(own, i))
+					lifted = nth(taken, j + 1) - nth(own, i);
 		return lifted;
 	}
 
@@ -129,7 +130,7 @@ class ColumnFiller {
 		const at = Math.round((spot.x + this.before + spot.shape.left) / this.column);
 		this.spansOf(spot.shape).forEach((own, k) => {
 			while (this.taken.length <= at + k) this.taken.push([]);
-			const all = this.taken[at + k]!;
+			const all = nth(this.taken, at + k);
 			for (const y of own) all.push(y + spot.y);
 			this.taken[at + k] = united(all);
 		});
@@ -156,7 +157,7 @@ function spansOfShape(shape: FreeShape, column: number): Spans {
 		const last = Math.min(count - 1, Math.floor((Math.max(...xs) - shape.left) / column));
 		for (let k = first; k <= last; k++) {
 			const span = slab(part, shape.left + k * column, shape.left + (k + 1) * column);
-			if (span !== null) spans[k]!.push(...span);
+			if (span !== null) nth(spans, k).push(...span);
 		}
 	}
 	return spans.map(united);
@@ -167,7 +168,7 @@ function slab(part: FreeShape['parts'][number], from: number, to: number): [numb
 	let lo = Infinity;
 	let hi = -Infinity;
 	part.forEach((p, i) => {
-		const q = part[(i + 1) % part.length]!;
+		const q = around(part, i + 1);
 		const [a, b] = p.x <= q.x ? [p, q] : [q, p];
 		if (b.x < from || a.x > to) return;
 		for (const x of [Math.max(a.x, from), Math.min(b.x, to)]) {
@@ -182,12 +183,12 @@ function slab(part: FreeShape['parts'][number], from: number, to: number): [numb
 /** Stretches sorted, those that meet or overlap made one. */
 function united(flat: readonly number[]): number[] {
 	const pairs: [number, number][] = [];
-	for (let i = 0; i < flat.length; i += 2) pairs.push([flat[i]!, flat[i + 1]!]);
+	for (let i = 0; i < flat.length; i += 2) pairs.push([nth(flat, i), nth(flat, i + 1)]);
 	pairs.sort((a, b) => a[0] - b[0]);
 	const out: number[] = [];
 	for (const [lo, hi] of pairs) {
-		if (out.length > 0 && lo <= out[out.length - 1]!) {
-			if (hi > out[out.length - 1]!) out[out.length - 1] = hi;
+		if (out.length > 0 && lo <= nth(out, out.length - 1)) {
+			if (hi > nth(out, out.length - 1)) out[out.length - 1] = hi;
 		} else out.push(lo, hi);
 	}
 	return out;

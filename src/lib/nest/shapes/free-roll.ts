@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { fillColumns, type Filled, type FreeSpot, type Strip } from './free-columns';
 import { PairTables } from './free-pairs';
 import type { FreeKind } from './free-shape';
@@ -99,13 +100,16 @@ function isBetter(a: Pick<Filled, 'left' | 'length'>, b: StripSearch['best']): b
 /** One entry a copy, falling by a size of the kind. */
 function orderBy(kinds: readonly FreeKind[], key: (kind: FreeKind) => number): number[] {
 	const all = kinds.map((_, k) => k);
-	all.sort((a, b) => key(kinds[b]!) - key(kinds[a]!) || kinds[b]!.area - kinds[a]!.area || a - b);
-	return all.flatMap((k) => new Array<number>(kinds[k]!.count).fill(k));
+	all.sort(
+		(a, b) =>
+			key(nth(kinds, b)) - key(nth(kinds, a)) || nth(kinds, b).area - nth(kinds, a).area || a - b,
+	);
+	return all.flatMap((k) => new Array<number>(nth(kinds, k).count).fill(k));
 }
 
 export function firstOrders(kinds: readonly FreeKind[]): number[][] {
-	const length = (kind: FreeKind): number => kind.shapes[0]!.length;
-	const width = (kind: FreeKind): number => kind.shapes[0]!.width;
+	const length = (kind: FreeKind): number => nth(kind.shapes, 0).length;
+	const width = (kind: FreeKind): number => nth(kind.shapes, 0).width;
 	return [
 		orderBy(kinds, (kind) => kind.area),
 		orderBy(kinds, (kind) => Math.max(length(kind), width(kind))),
@@ -168,7 +172,7 @@ function* explore(floor: StripSearch): Generator<FreeState, void, void> {
 			separation.now = lyingOf(floor.best.spots);
 			continue;
 		}
-		separation.now = copyOf(pool[floor.stream.int(pool.length)]!.lying);
+		separation.now = copyOf(nth(pool, floor.stream.int(pool.length)).lying);
 		swapLarge(separation, floor);
 	}
 }
@@ -203,11 +207,12 @@ function swapLarge(separation: Separation, floor: StripSearch): void {
 	const { shapes, x, y } = separation.now;
 	const bySize = shapes.map((_, i) => i);
 	bySize.sort(
-		(a, b) => shapes[b]!.length * shapes[b]!.width - shapes[a]!.length * shapes[a]!.width,
+		(a, b) =>
+			nth(shapes, b).length * nth(shapes, b).width - nth(shapes, a).length * nth(shapes, a).width,
 	);
 	const large = bySize.slice(0, Math.max(2, Math.ceil(bySize.length * 0.6)));
-	const a = large[floor.stream.int(large.length)]!;
-	const b = large[floor.stream.int(large.length)]!;
+	const a = nth(large, floor.stream.int(large.length));
+	const b = nth(large, floor.stream.int(large.length));
 	[x[a], x[b]] = [x[b]!, x[a]!];
 	[y[a], y[b]] = [y[b]!, y[a]!];
 }

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import {
 	grown,
 	convexParts,
@@ -81,7 +82,7 @@ export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind
  */
 export function turnedInBox(outline: Outline, length: number, width: number, turn: Turn): Outline {
 	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[turn];
-	return moved(turned(outline, turn), shift[0]!, shift[1]!);
+	return moved(turned(outline, turn), nth(shift, 0), nth(shift, 1));
 }
 
 function lookOf(piece: FreePiece, own: Outline, turn: Turn): string {

@@ -1,5 +1,5 @@
+import { nth, printAngle, type Ruler, around } from '../../measure';
 import { sideOf } from '../../design';
-import { printAngle, type Ruler } from '../../measure';
 import type { Facing, Rabbet } from './facing';
 import { type TextMark, onPaper, type Spot } from '../drawing';
 import type { Figures } from '../wording';
@@ -34,10 +34,10 @@ interface EdgeOnPaper {
 }
 
 function edgeAt(f: Facing, k: number, stage: Stage): EdgeOnPaper {
-	const [p, q] = [f.near[k]!, f.near[(k + 1) % f.near.length]!];
+	const [p, q] = [nth(f.near, k), around(f.near, k + 1)];
 	const long = Math.hypot(q.x - p.x, q.y - p.y) || 1;
 	return {
-		edge: f.edges[k]!,
+		edge: nth(f.edges, k),
 		...sideOf(p, q),
 		from: onPaper(p, stage.view),
 		to: onPaper(q, stage.view),
@@ -84,7 +84,7 @@ function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures):
 	const { x, y } = onPaper(hole.centre, stage.view);
 	const size =
 		hole.size.length === 1
-			? `Ø ${print.bench(hole.size[0]!)}`
+			? `Ø ${print.bench(nth(hole.size, 0))}`
 			: hole.size.map((s) => print.bench(s)).join(' × ');
 	const deep = hole.recess === null ? '' : `, ${print.bench(hole.recess)} deep`;
 	const text = `${hole.name}: ${size}${deep}`;
@@ -93,7 +93,7 @@ function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures):
 	const level = [down, -4.5, 2 * down, -9, 3 * down, -14].map((dy) => words(x, y + dy, text, look));
 	const upright = [-2, 4, -8, 10].map((dx) => words(x + dx, y - 8, text, { ...look, turn: 90 }));
 	// Words stand upright in a hole too slim for them.
-	const slim = hole.size.length === 2 && (hole.size[0]! / 1600) * stage.scale < 30;
+	const slim = hole.size.length === 2 && (nth(hole.size, 0) / 1600) * stage.scale < 30;
 	const at = `centre ${print.bench(hole.centre.x)} from the left, ${print.bench(hole.centre.y)} up`;
 	return {
 		places: slim ? [...upright, ...level] : [...level, ...upright],

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import {
 	type BoxBoard,
 	type BoxFigures,
@@ -87,7 +88,12 @@ interface Body {
 function bodyOf(b: BoxBoard, paper: (p: Point3) => Spot): Body {
 	const { outside, inside } = b.solid;
 	const n = outside.length;
-	const sides = outside.map((p, i) => [p, inside[i]!, inside[(i + 1) % n]!, outside[(i + 1) % n]!]);
+	const sides = outside.map((p, i) => [
+		p,
+		nth(inside, i),
+		nth(inside, (i + 1) % n),
+		nth(outside, (i + 1) % n),
+	]);
 	const front = dot3(b.frame.n, EYE) > 0;
 	return {
 		b,
@@ -149,7 +155,7 @@ function ringOf(b: BoxBoard, hole: BoxBoard['holes'][number], front: boolean): P
 }
 
 function circlePoints(hole: BoxBoard['holes'][number]): { x: number; y: number }[] {
-	const r = hole.size[0]! / 2;
+	const r = nth(hole.size, 0) / 2;
 	return Array.from({ length: 48 }, (_, i) => {
 		const a = (i * Math.PI) / 24;
 		return { x: hole.centre.x + r * Math.cos(a), y: hole.centre.y + r * Math.sin(a) };
@@ -175,6 +181,6 @@ function eye(p: Point3): { x: number; y: number } {
 }
 
 function normal(f: readonly Point3[]): Point3 {
-	const n = cross3(sub3(f[1]!, f[0]!), sub3(f[2]!, f[0]!));
+	const n = cross3(sub3(nth(f, 1), nth(f, 0)), sub3(nth(f, 2), nth(f, 0)));
 	return length3(n) === 0 ? n : unit3(n);
 }

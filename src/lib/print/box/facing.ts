@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { type BoxBoard, flat } from '../../design';
 import { type Outline, type Point, mirrored, mirrorOrder } from '../../geometry';
 
@@ -49,8 +50,8 @@ export function facing(b: BoxBoard): Facing {
 
 /** The rabbets of a wall in the frame of its drawing; a rabbet is cut into the inside face and never turned over. */
 function rabbetsOf(b: BoxBoard): Rabbet[] {
-	const first = flat(b.solid.outside[0]!, b.frame);
-	const home = { x: first.x - b.outside[0]!.x, y: first.y - b.outside[0]!.y };
+	const first = flat(nth(b.solid.outside, 0), b.frame);
+	const home = { x: first.x - nth(b.outside, 0).x, y: first.y - nth(b.outside, 0).y };
 	return b.rabbets.map((cut) => {
 		const points = [...cut.outside, ...cut.inside];
 		const at = points.map((p) => flat(p, b.frame));

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { type BoxBoard, type BoxFigures, type Point3, hull } from '../../design';
 import { type Outline, type Point, boundsOfPoints } from '../../geometry';
 import { type Drawing, type Mark, onPaper, type Spot, type View } from '../drawing';
@@ -99,8 +100,8 @@ function lowOf(figures: BoxFigures, look: Look): Point {
 /** A point of a board's drawing in the box. */
 export function onBoard(b: BoxBoard, p: Point): Point3 {
 	const { u, v } = b.frame;
-	const o = b.solid.outside[0]!;
-	const f = b.outside[0]!;
+	const o = nth(b.solid.outside, 0);
+	const f = nth(b.outside, 0);
 	const [x, y] = [p.x - f.x, p.y - f.y];
 	return { x: o.x + u.x * x + v.x * y, y: o.y + u.y * x + v.y * y, z: o.z + u.z * x + v.z * y };
 }
@@ -176,7 +177,7 @@ function cornerHeights({ profile }: BoxFigures): number[] {
 	const all = (profile?.outer ?? []).map((p) => p.y);
 	const top = Math.max(...all);
 	const between = all.filter((y) => y > 2 && top - y > 2).sort((a, b) => a - b);
-	return between.filter((y, i) => i === 0 || y - between[i - 1]! > 2);
+	return between.filter((y, i) => i === 0 || y - nth(between, i - 1) > 2);
 }
 
 function names(

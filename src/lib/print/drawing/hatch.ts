@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import type { Ink, PathMark, PathStep } from './drawing';
 import type { Spot } from './path';
 
@@ -104,12 +105,13 @@ function inside(
 	const crossings: number[] = [];
 	for (const ring of rings)
 		ring.forEach((p, i) => {
-			const q = ring[(i + 1) % ring.length]!;
+			const q = around(ring, i + 1);
 			if (p.v <= v !== q.v <= v) crossings.push(p.u + ((v - p.v) / (q.v - p.v)) * (q.u - p.u));
 		});
 	crossings.sort((a, b) => a - b);
 	const pairs: (readonly [number, number])[] = [];
-	for (let i = 0; i + 1 < crossings.length; i += 2) pairs.push([crossings[i]!, crossings[i + 1]!]);
+	for (let i = 0; i + 1 < crossings.length; i += 2)
+		pairs.push([nth(crossings, i), nth(crossings, i + 1)]);
 	return pairs;
 }
 

@@ -1,5 +1,5 @@
+import { toMm, around } from '../../measure';
 import type { Outline, Point } from '../../geometry';
-import { toMm } from '../../measure';
 import type { PathStep } from './drawing';
 
 /** A point on paper: millimetres, y down. */
@@ -68,7 +68,7 @@ function oneOutline(outline: Outline, view: View): PathStep[] {
 	const start = onPaper(first, view);
 	const steps: PathStep[] = [['M', start.x, start.y]];
 	outline.forEach((corner, i) => {
-		const to = onPaper(outline[(i + 1) % outline.length]!, view);
+		const to = onPaper(around(outline, i + 1), view);
 		// On paper y points down, which turns a left-hand arc to the right; a mirrored view turns it back.
 		const bulge = (corner.bulge ?? 0) * (view.mirror === true ? 1 : -1);
 		if (bulge !== 0) steps.push(...arc(onPaper(corner, view), to, bulge));
@@ -127,7 +127,7 @@ export function ringPath(outline: Outline, view: View): Spot[] {
 		if (bulge === 0) return [from];
 		const { centre, radius, start, sweep } = arcOf(
 			from,
-			onPaper(outline[(i + 1) % outline.length]!, view),
+			onPaper(around(outline, i + 1), view),
 			bulge,
 		);
 		const widest = 2 * Math.acos(Math.max(0, 1 - 0.1 / Math.max(radius, 0.1)));

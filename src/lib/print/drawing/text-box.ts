@@ -1,3 +1,4 @@
+import { around } from '../../measure';
 import type { TextMark } from './drawing';
 import type { Bounds } from './bounds';
 import { clipped } from './clip';
@@ -63,7 +64,7 @@ function ringMeets(box: Bounds, ring: readonly Spot[]): boolean {
 export function inRing(p: Spot, ring: readonly Spot[]): boolean {
 	let inside = false;
 	ring.forEach((a, i) => {
-		const b = ring[(i + 1) % ring.length]!;
+		const b = around(ring, i + 1);
 		if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x))
 			inside = !inside;
 	});

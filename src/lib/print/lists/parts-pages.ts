@@ -1,5 +1,5 @@
+import { nth, printAngle, showMass } from '../../measure';
 import type { Part } from '../../design';
-import { printAngle, showMass } from '../../measure';
 import type { Plan } from '../../plan';
 import {
 	cautionBlocks,
@@ -66,8 +66,8 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 				.join('\n'),
 			materialText(plan, part, figures),
 			String(part.count),
-			long[i]!,
-			...(anyShort ? [short[i]!] : []),
+			nth(long, i),
+			...(anyShort ? [nth(short, i)] : []),
 			showMass(part.mass, plan.job.shop.ruler),
 		],
 	}));

@@ -1,4 +1,4 @@
-import { toMm, showMass, printMoney } from '../../measure';
+import { nth, toMm, showMass, printMoney } from '../../measure';
 import { pathText } from '../../job';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
@@ -128,7 +128,7 @@ function strip(cells: readonly Live[], width: number): Block[] {
 			{ kind: 'text', x: left, y: 4.4, text: cell.label, size: 2.8, ink: 'pencil' },
 			{ kind: 'text', x: left, y: 10.6, text: cell.value, size: 5, weight: 'semibold' },
 		);
-		x += needs[i]! + spare;
+		x += nth(needs, i) + spare;
 	});
 	return [{ height: 18, marks }];
 }

@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../measure';
 import {
 	type Ink,
 	type Mark,
@@ -161,7 +162,7 @@ export function running(spec: Running): Mark[] {
 	const kink = spec.offset + 1.4;
 	const end = kink + 2;
 	sorted.forEach((place, i) => {
-		const seat = seats[i]!;
+		const seat = nth(seats, i);
 		stroke(spot(place.at, GAP), spot(place.at, kink), spot(seat, end));
 		marks.push(runningArrow(spec, place.at, spot));
 		marks.push(runningFigure(spec, place, spot(seat + size * 0.35, end + 0.6), size));
@@ -214,10 +215,10 @@ export function spread(
 		Math.max(room[0], Math.min(start(g), room[1] - (g.size - 1) * gap));
 	for (const place of wanted) {
 		groups.push({ sum: place, size: 1 });
-		for (let last = groups.at(-1)!, before = groups.at(-2); before !== undefined;) {
+		for (let last = lastOf(groups), before = groups.at(-2); before !== undefined;) {
 			if (clamped(before) + before.size * gap <= clamped(last)) break;
 			groups.splice(-2, 2, { sum: before.sum + last.sum, size: before.size + last.size });
-			last = groups.at(-1)!;
+			last = lastOf(groups);
 			before = groups.at(-2);
 		}
 	}

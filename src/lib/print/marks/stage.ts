@@ -1,5 +1,5 @@
+import { nth, toMm } from '../../measure';
 import type { Outline, Point, Rect } from '../../geometry';
-import { toMm } from '../../measure';
 import {
 	type Ink,
 	type LineKind,
@@ -147,7 +147,7 @@ export class Labels {
 			words(m, box.y - 1, text, { ...more, anchor: 'middle' }),
 		].map((w) => ({ ...w, halo: true }));
 		const free = places.find((w) => this.taken.every((k) => !overlap(textBox(w), k, 0.1)));
-		const chosen = free ?? places[0]!;
+		const chosen = free ?? nth(places, 0);
 		this.taken.push(textBox(chosen));
 		this.marks.push(chosen);
 	}

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { type Mark, placed } from '../drawing';
 
 /** Something that takes its height of a page: a heading, a row, a drawing. Its marks start at 0,0. */
@@ -24,7 +25,7 @@ export function flow(blocks: readonly Block[], height: number): Mark[][] {
 	let page: Mark[] = [];
 	let y = 0;
 	for (let i = 0; i < blocks.length; i++) {
-		const block = blocks[i]!;
+		const block = nth(blocks, i);
 		if (y > 0 && y + together(blocks, i) > height + 1e-6) {
 			pages.push(page);
 			page = [];
@@ -46,8 +47,8 @@ function set(page: Mark[], block: Block, y: number): number {
 function together(blocks: readonly Block[], first: number): number {
 	let height = 0;
 	for (let i = first; i < blocks.length; i++) {
-		height += blocks[i]!.height;
-		if (blocks[i]!.keep !== true) break;
+		height += nth(blocks, i).height;
+		if (nth(blocks, i).keep !== true) break;
 	}
 	return height;
 }

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Block } from './flow';
 import { type Ink, type Mark, line, rect, textWidth, wrapped } from '../drawing';
 
@@ -61,18 +62,20 @@ function gridOf(columns: readonly Column[], width: number): Grid {
 	const shares = columns.map((c) => (typeof c.width === 'number' ? 0 : c.width.share));
 	const all = shares.reduce((a, b) => a + b, 0);
 	const left = width - fixed.reduce((a, b) => a + b, 0) - GUTTER * (columns.length - 1);
-	const widths = columns.map((_, i) => fixed[i]! + (all === 0 ? 0 : (left * shares[i]!) / all));
+	const widths = columns.map(
+		(_, i) => nth(fixed, i) + (all === 0 ? 0 : (left * nth(shares, i)) / all),
+	);
 	if (widths.some((w) => w < 2)) throw new Error('bug: a table with no room for its columns');
 	const lefts = widths.map((_, i) => widths.slice(0, i).reduce((a, b) => a + b + GUTTER, 0));
 	return { lefts, widths, width };
 }
 
 function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 'row'): Block {
-	const lines = row.cells.map((cell, i) => cellLines(cell, grid.widths[i]!, size));
+	const lines = row.cells.map((cell, i) => cellLines(cell, nth(grid.widths, i), size));
 	const tall = Math.max(1, ...lines.map((l) => l.length));
 	const height = tall * size * LEADING + 2 * PAD * size;
 	const marks: Mark[] = row.cells.flatMap((cell, i) =>
-		cellMarks(cell, lines[i]!, spec.columns[i]?.align ?? 'start', grid, i, size, row.of),
+		cellMarks(cell, nth(lines, i), spec.columns[i]?.align ?? 'start', grid, i, size, row.of),
 	);
 	const rule = as === 'head' ? ('narrow' as const) : ('hair' as const);
 	const under = line(0, height, grid.width, height);
@@ -97,8 +100,8 @@ function cellMarks(
 	size: number,
 	of: string | undefined,
 ): Mark[] {
-	const left = grid.lefts[column]!;
-	const width = grid.widths[column]!;
+	const left = nth(grid.lefts, column);
+	const width = nth(grid.widths, column);
 	if (typeof cell !== 'string' && 'tick' in cell) {
 		const y = PAD * size + (size * LEADING - BOX * size) / 2;
 		return [{ kind: 'path', steps: rect(left + 0.2, y, BOX * size, BOX * size), line: 'narrow' }];

@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../measure';
 import type { PanelSection, PanelDetail } from '../../design';
 import type { Region, Point, Rect } from '../../geometry';
 import type { Job } from '../../job';
@@ -114,10 +115,10 @@ function cloth(r: Region, kind: Hatch, s: Scales): Mark[] {
 /** Thicknesses of what is stacked at the thickest place, at the right. */
 function thickness(d: PanelDetail, section: PanelSection, s: Scales, figures: Figures): Mark[] {
 	const levels = [...new Set(section.boards.flatMap((b) => [b.low, b.high]))].sort((a, b) => a - b);
-	const cloth = d.cloth ? [levels.at(-1)! + d.cloth.pressed] : [];
+	const cloth = d.cloth ? [lastOf(levels) + d.cloth.pressed] : [];
 	const all = [...levels, ...cloth];
 	const x = WIDTH - RIGHT + 4;
-	const gaps = all.slice(1).map((z, i) => ({ low: all[i]!, high: z }));
+	const gaps = all.slice(1).map((z, i) => ({ low: nth(all, i), high: z }));
 	let column = 0;
 	return gaps.flatMap(({ low, high }) => {
 		const [a, b] = [spot({ x: 0, y: low }, s).y, spot({ x: 0, y: high }, s).y];

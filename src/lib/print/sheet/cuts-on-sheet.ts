@@ -1,4 +1,4 @@
-import { toMm } from '../../measure';
+import { nth, toMm } from '../../measure';
 import type { Cut, SheetLayout } from '../../nest';
 import { spread } from '../marks';
 import {
@@ -93,7 +93,7 @@ function outsideFlags(lines: readonly CutLine[]): Mark[] {
 			[-Infinity, Infinity],
 		);
 		return side.flatMap(({ cut, entry }, i) => {
-			const flag = { [runs]: edge + out * 5.4, [across]: seats[i]! } as unknown as Spot;
+			const flag = { [runs]: edge + out * 5.4, [across]: nth(seats, i) } as unknown as Spot;
 			const bend = { [runs]: edge + out * 1, [across]: entry[across] } as unknown as Spot;
 			return [chalk(cut, entry, bend), chalk(cut, bend, flag), ...flagMarks(cut, flag, RADIUS)];
 		});

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Plan } from '../../plan';
 import { offcutName, type SheetAt, figuresOn, type Figures } from '../wording';
 import {
@@ -34,7 +35,7 @@ export function cuttingListPages(plan: Plan): Leaf[] {
 
 function sheetTable(at: SheetAt, width: number, figures: Figures): Block[] {
 	const { plan, boards, index } = at;
-	const { placed, offcuts } = boards.answer.layouts[index]!;
+	const { placed, offcuts } = nth(boards.answer.layouts, index);
 	const ids = [...new Set(placed.map((p) => p.id))];
 	const rows = ids.map((id): Row => {
 		const part = plan.parts.find((p) => p.id === id);

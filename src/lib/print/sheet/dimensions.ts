@@ -1,4 +1,4 @@
-import { toMm } from '../../measure';
+import { lastOf, toMm } from '../../measure';
 import type { SheetLayout } from '../../nest';
 import { FLAG_BAND } from './cuts-on-sheet';
 import { type Mark, circlePath, type View } from '../drawing';
@@ -22,7 +22,7 @@ export function runningPlaces(layout: SheetLayout, figures: Figures): RunningPla
 function thinned<T>(places: readonly T[], room: number): T[] {
 	const most = Math.max(1, Math.floor(room / 3.3));
 	if (places.length <= most) return [...places];
-	return [...places.slice(0, most - 1), places.at(-1)!];
+	return [...places.slice(0, most - 1), lastOf(places)];
 }
 
 export function dimensions(layout: SheetLayout, places: RunningPlaces, view: View): Mark[] {

@@ -1,4 +1,4 @@
-import { toMm } from '../../measure';
+import { nth, toMm } from '../../measure';
 import type { BoardLayouts } from '../../layout';
 import type { SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
@@ -99,8 +99,8 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 		words.push(...drawn.words);
 	}
 	const edge = corners({ x: 0, y: 0, length: layout.length, width: layout.width }, view);
-	const { x, y } = edge[3]!;
-	const size = { width: edge[1]!.x - x, height: edge[1]!.y - y };
+	const { x, y } = nth(edge, 3);
+	const size = { width: nth(edge, 1).x - x, height: nth(edge, 1).y - y };
 	marks.push({
 		kind: 'path',
 		steps: rect(x, y, Math.abs(size.width), Math.abs(size.height)),
@@ -145,7 +145,12 @@ function offcutMarks(offcut: Rect, i: number, rack: string, view: View, figures:
 		hatch('offcut', [spots]),
 		{
 			kind: 'path',
-			steps: rect(spots[3]!.x, spots[3]!.y, spots[1]!.x - spots[0]!.x, spots[0]!.y - spots[3]!.y),
+			steps: rect(
+				nth(spots, 3).x,
+				nth(spots, 3).y,
+				nth(spots, 1).x - nth(spots, 0).x,
+				nth(spots, 0).y - nth(spots, 3).y,
+			),
 			line: 'wide',
 			of,
 		},

@@ -1,6 +1,6 @@
+import { nth, printAngle, toMm } from '../../measure';
 import type { Bevel, Part } from '../../design';
 import { type Outline, moved, turned } from '../../geometry';
-import { printAngle, toMm } from '../../measure';
 import type { Placed } from '../../nest';
 import {
 	type Mark,
@@ -99,14 +99,14 @@ function labels(part: Part, at: Placed, view: View, figures: Figures): Label[] {
 /** Which face has the long edges when it lies face up on the saw. */
 function longFace(part: Part): string {
 	const up = part.bevels.every((b) => b.long === 'outside') ? 'LONG face out' : 'LONG face in';
-	return part.bevels.some((b) => b.long !== part.bevels[0]!.long) ? 'LONG faces differ' : up;
+	return part.bevels.some((b) => b.long !== nth(part.bevels, 0).long) ? 'LONG faces differ' : up;
 }
 
 const SIDES = ['bottom', 'right', 'top', 'left'] as const;
 
 /** The side of the placed rectangle that a side of the part has become. */
 export function sideOnSheet(side: Bevel['side'], turn: Placed['turn']): Bevel['side'] {
-	return SIDES[(SIDES.indexOf(side) + turn / 90) % 4]!;
+	return nth(SIDES, (SIDES.indexOf(side) + turn / 90) % 4);
 }
 
 const TAG = 2.3;

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { type Mark, rect, placed } from '../drawing';
 import { pageArea, type Leaf, type Paper, flow, space, heading, paragraph } from '../page';
 import { padOf, spanOf, type Template, type Tiling } from './tile';
@@ -27,7 +28,7 @@ export function mapLeaf(
 		title: `Template ${template.name}, map`,
 		paper,
 		chapter: 'Templates',
-		marks: flow(blocks, area.height)[0]!,
+		marks: nth(flow(blocks, area.height), 0),
 	};
 }
 

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Part } from '../../design';
 import type { Rect } from '../../geometry';
 import { sawOf } from '../../job';
@@ -38,7 +39,7 @@ export function pairTexts(plan: Plan, figures: Figures): ReadonlyMap<string, str
 function offerOf(plan: Plan, part: Part): { key: string; pair: Pair } | null {
 	const { kerf } = sawOf(plan.job);
 	const material = plan.job.stock.materials.find((m) => m.id === part.material);
-	const piece = pieces([part], material)[0]!;
+	const piece = nth(pieces([part], material), 0);
 	const taper = part.bevels.length > 0 ? null : taperOf(piece);
 	const pair = taper?.pair(piece, kerf);
 	if (!taper || !pair) return null;

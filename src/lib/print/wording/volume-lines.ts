@@ -1,5 +1,13 @@
+import {
+	nth,
+	fromLitres,
+	showVolume,
+	toLitres,
+	volumeUnit,
+	type Ruler,
+	around,
+} from '../../measure';
 import type { Chamber, VolumeLine } from '../../design';
-import { fromLitres, showVolume, toLitres, volumeUnit, type Ruler } from '../../measure';
 
 /** The air of a chamber as it is printed, in words with their unit. */
 export interface VolumeLines {
@@ -29,9 +37,9 @@ export function volumeLines(chamber: Chamber, ruler: Ruler): VolumeLines {
 	const shared = shares(exact, gross - net);
 	return {
 		gross: text(gross),
-		deductions: chamber.deductions.map((d, i) => ({ what: d.what, volume: text(shared[i]!) })),
+		deductions: chamber.deductions.map((d, i) => ({ what: d.what, volume: text(nth(shared, i)) })),
 		net: text(net),
-		adjusted: shared.some((n, i) => n !== Math.round(exact[i]!)),
+		adjusted: shared.some((n, i) => n !== Math.round(nth(exact, i))),
 	};
 }
 
@@ -41,12 +49,12 @@ export function shares(exact: readonly number[], total: number): number[] {
 	if (found.length === 0) return found;
 	const order = exact
 		.map((_, i) => i)
-		.sort((a, b) => exact[b]! - found[b]! - exact[a]! + found[a]!);
+		.sort((a, b) => nth(exact, b) - nth(found, b) - nth(exact, a) + nth(found, a));
 	let left = total - found.reduce((sum, n) => sum + n, 0);
 	for (let k = 0; left !== 0; k++) {
-		const i = left > 0 ? order[k % order.length]! : order.at(-1 - (k % order.length))!;
+		const i = left > 0 ? around(order, k) : order.at(-1 - (k % order.length))!;
 		const step = Math.sign(left);
-		found[i] = found[i]! + step;
+		found[i] = nth(found, i) + step;
 		left -= step;
 	}
 	return found;

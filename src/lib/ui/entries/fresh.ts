@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Entry, Group } from './entry';
 
 /** What a new thing may have to name: the first board on the rack, marks already taken. */
@@ -83,7 +84,7 @@ export function fresh(entry: Entry, key: string, about: About): unknown {
 		case 'boards':
 			return {};
 		case 'kinds':
-			return freshWay(entry.ways[0]!, about);
+			return freshWay(nth(entry.ways, 0), about);
 	}
 }
 

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Plan } from '../../plan';
 
 /** What is read of a plan to rank it. */
@@ -7,7 +8,7 @@ export type Ranked = Pick<Plan, 'boards' | 'cloths' | 'order'>;
 export function isBetter(a: Ranked, b: Ranked): boolean {
 	const [mine, other] = [standing(a), standing(b)];
 	const at = mine.findIndex((n, i) => n !== other[i]);
-	return at >= 0 && mine[at]! < other[at]!;
+	return at >= 0 && nth(mine, at) < nth(other, at);
 }
 
 /**

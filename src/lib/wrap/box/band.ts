@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../measure';
 import { type Point, moved } from '../../geometry';
 import type { BlankMark } from '../blank';
 import type { BoxFace, BoxFaces } from './faces';
@@ -33,7 +34,7 @@ export function bandsOf(faces: BoxFaces, overlap: number): Band[] {
 	let row: Stretch[] | null = null;
 	for (let k = 1; k <= round.length; k++) {
 		const at = (bare + k) % round.length;
-		const face = round[at]!;
+		const face = nth(round, at);
 		if (!face.covered) row = null;
 		else {
 			const stretch = { at, face, from: 0, to: heightOf(face) };
@@ -50,19 +51,19 @@ const HIDDEN = ['bottom', 'back', 'step-top', 'step-face', 'cut'];
 function ring(faces: BoxFaces, overlap: number): Band {
 	const { round } = faces;
 	const rank = (i: number) => {
-		const r = HIDDEN.indexOf(round[i]!.face.key);
+		const r = HIDDEN.indexOf(nth(round, i).face.key);
 		return r < 0 ? HIDDEN.length : r;
 	};
-	const hidden = round.map((_, i) => i).filter((i) => !round[i]!.show);
+	const hidden = round.map((_, i) => i).filter((i) => !nth(round, i).show);
 	const at = hidden.sort((a, b) => rank(a) - rank(b) || a - b)[0];
 	const start = at ?? 0;
-	const cut = at === undefined ? 0 : seamOn(round[at]!, overlap);
+	const cut = at === undefined ? 0 : seamOn(nth(round, at), overlap);
 	const stretches = round.map((_, k): Stretch => {
 		const i = (start + k) % round.length;
-		const face = round[i]!;
+		const face = nth(round, i);
 		return { at: i, face, from: k === 0 ? cut : 0, to: heightOf(face) };
 	});
-	const first = round[start]!;
+	const first = nth(round, start);
 	const last: Stretch = { at: start, face: first, from: 0, to: cut };
 	return {
 		stretches: cut > 0 ? [...stretches, last] : stretches,
@@ -100,7 +101,7 @@ function seamOn(face: BoxFace, overlap: number): number {
 /** How far up the band each of its stretches starts; one more for the end of the last. */
 export function levels(band: Band): number[] {
 	const ys = [0];
-	for (const s of band.stretches) ys.push(ys.at(-1)! + s.to - s.from);
+	for (const s of band.stretches) ys.push(lastOf(ys) + s.to - s.from);
 	return ys;
 }
 
@@ -126,7 +127,7 @@ export function bandExtra(
 	const marks: BlankMark[] = [];
 	const count = { notches: 0, slits: 0, corners: 0 };
 	band.stretches.slice(1).forEach((_, k) => {
-		const y = ys[k + 1]!;
+		const y = nth(ys, k + 1);
 		marks.push({
 			kind: 'fold',
 			line: [
@@ -144,8 +145,8 @@ export function bandExtra(
 	});
 	const holes = band.stretches.flatMap((s, k) =>
 		s.face.face.holes
-			.map((h) => moved(h, 0, ys[k]! - s.from))
-			.filter((h) => within(h, ys[k]!, ys[k + 1]!)),
+			.map((h) => moved(h, 0, nth(ys, k) - s.from))
+			.filter((h) => within(h, nth(ys, k), nth(ys, k + 1))),
 	);
 	return { marks, reliefs: count, holes };
 }
@@ -167,11 +168,11 @@ function sideCut(
 	const [below, above] = [side.reach[k] ?? null, side.reach[k + 1] ?? null];
 	if (below === null || above === null) return null;
 	const reach = Math.min(below, above);
-	const half = Math.min(ys[k + 1]! - ys[k]!, ys[k + 2]! - ys[k + 1]!) / 2;
+	const half = Math.min(nth(ys, k + 1) - nth(ys, k), nth(ys, k + 2) - nth(ys, k + 1)) / 2;
 	const place = sidePlace(
 		side,
-		ys[k + 1]!,
-		faces.turns[band.stretches[k]!.at] ?? Math.PI / 2,
+		nth(ys, k + 1),
+		faces.turns[nth(band.stretches, k).at] ?? Math.PI / 2,
 		reach,
 	);
 	const [flap] = place.flaps;

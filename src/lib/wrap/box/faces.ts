@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { BoxSkin, SkinFace } from '../../design';
 import { edgeLength, edgesOf, headingAt, type Point, dot } from '../../geometry';
 import type { Carpet } from '../../job';
@@ -112,11 +113,11 @@ function edgeOrder(end: SkinFace, round: readonly SkinFace[]): number[] | null {
 	for (let first = 0; first < n; first++) {
 		const order = edges.map((_, e) => (left ? first + e : first + n - e) % n);
 		const misfit = edges.reduce(
-			(sum, e, k) => sum + Math.abs(edgeLength(e) - heights[order[k]!]!),
+			(sum, e, k) => sum + Math.abs(edgeLength(e) - nth(heights, nth(order, k))),
 			0,
 		);
 		const facing = edges.reduce((sum, e, k) => {
-			const look = LOOKS[round[order[k]!]!.key];
+			const look = LOOKS[nth(round, nth(order, k)).key];
 			const out = outOf(headingAt(e, 0));
 			return sum + (look ? dot({ x: left ? -out.x : out.x, y: out.y }, look) : 0);
 		}, 0);
@@ -134,7 +135,7 @@ function profileOf(
 	n: number,
 ): { turn: number; up: number }[] {
 	const edges = edgesOf(end.outline);
-	const heading = (face: number): Point => headingAt(edges[order.indexOf(face)]!, 0);
+	const heading = (face: number): Point => headingAt(nth(edges, order.indexOf(face)), 0);
 	return Array.from({ length: n }, (_, i) => {
 		const here = heading(i);
 		const next = heading((i + 1) % n);

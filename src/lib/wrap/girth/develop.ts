@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import {
 	alongEdge,
 	headingAt,
@@ -33,7 +34,7 @@ interface Stretch {
 /** The edge of the cloth as a path round the board. It may cross itself where flaps overlap; the union of what it winds round is the cloth. */
 export function clothEdge(flaps: readonly Flap[], climb: Climb): Point[] {
 	const all = flaps.flatMap((f) => stretches(f, climb));
-	return all.flatMap((s, i) => join(s, all[(i + 1) % all.length]!));
+	return all.flatMap((s, i) => join(s, around(all, i + 1)));
 }
 
 function stretches(flap: Flap, climb: Climb): Stretch[] {
@@ -41,7 +42,7 @@ function stretches(flap: Flap, climb: Climb): Stretch[] {
 	// Outside a curve that bows out lie its tangents, outside a hollow one its chords: either way the cloth covers.
 	if (flap.span.arc && flap.span.arc.sweep > 0)
 		return parts.map((part) => stretch(flap, climb, part, part));
-	return parts.slice(1).map((part, i) => stretch(flap, climb, parts[i]!, part));
+	return parts.slice(1).map((part, i) => stretch(flap, climb, nth(parts, i), part));
 }
 
 function stretch(flap: Flap, climb: Climb, start: number, end: number): Stretch {
@@ -118,10 +119,10 @@ export function foldCorner(before: Span, after: Span, climb: Climb): Point {
 
 /** The fold of one span on the flat cloth, from corner to corner. */
 export function foldLine(line: readonly Span[], i: number, climb: Climb): Point[] {
-	const span = line[i]!;
+	const span = nth(line, i);
 	const n = line.length;
-	const first = foldCorner(line[(i + n - 1) % n]!, span, climb);
-	const last = foldCorner(span, line[(i + 1) % n]!, climb);
+	const first = foldCorner(nth(line, (i + n - 1) % n), span, climb);
+	const last = foldCorner(span, nth(line, (i + 1) % n), climb);
 	const inner = breaks(span)
 		.slice(1, -1)
 		.flatMap((part) => foldPoint(span, part, climb));
@@ -146,6 +147,11 @@ export function flapAreas(flaps: readonly Flap[]): Point[][] {
 		);
 		return parts
 			.slice(1)
-			.map((part, i) => [alongEdge(span, parts[i]!), far[i]!, far[i + 1]!, alongEdge(span, part)]);
+			.map((part, i) => [
+				alongEdge(span, nth(parts, i)),
+				nth(far, i),
+				nth(far, i + 1),
+				alongEdge(span, part),
+			]);
 	});
 }

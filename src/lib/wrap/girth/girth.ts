@@ -1,6 +1,6 @@
+import { nth, ticks } from '../../measure';
 import type { Covering } from '../../design';
 import { common, boundsOfPoints, area, flatten, type Point } from '../../geometry';
-import { ticks } from '../../measure';
 import { heightsBetween, levelLines, risingEdges, type Rising } from './level-lines';
 import { CHORD_ERROR } from './span';
 
@@ -129,7 +129,7 @@ function climbedBetween(s: Scan, met: readonly Rising[], lo: number, hi: number)
 	for (const c of met) {
 		if (c.ring === 0 || c.at <= lo || c.at >= hi) continue;
 		const atEdge = met.some((e) => e.ring === 0 && Math.abs(c.at - e.at) * e.steep < AT_THE_EDGE);
-		if (!atEdge) sum += s.rings[c.ring]!.height;
+		if (!atEdge) sum += nth(s.rings, c.ring).height;
 	}
 	return sum;
 }

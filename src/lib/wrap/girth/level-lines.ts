@@ -1,3 +1,4 @@
+import { nth, around } from '../../measure';
 import type { Point } from '../../geometry';
 
 /* Level lines across a panel, from the bottom up: where each one meets the outlines of the board and of its layers. */
@@ -24,7 +25,7 @@ export function risingEdges(rings: readonly Ring[]): Rising[] {
 	const edges: Rising[] = [];
 	rings.forEach(({ points }, ring) => {
 		points.forEach((p, i) => {
-			const q = points[(i + 1) % points.length]!;
+			const q = around(points, i + 1);
 			if (p.y === q.y) return;
 			const [a, b] = p.y < q.y ? [p, q] : [q, p];
 			const run = (b.x - a.x) / (b.y - a.y);
@@ -47,7 +48,7 @@ export function levelLines(
 	let next = 0;
 	let active: Rising[] = [];
 	for (const y of heights) {
-		while (next < edges.length && edges[next]!.low < y) active.push(edges[next++]!);
+		while (next < edges.length && nth(edges, next).low < y) active.push(nth(edges, next++));
 		if (active.some((e) => e.high <= y)) active = active.filter((e) => e.high > y);
 		for (const e of active) e.at = e.start + (y - e.low) * e.run;
 		visit(active);
@@ -59,11 +60,11 @@ export function heightsBetween(rings: readonly Ring[], middle: number): number[]
 	const levels: number[] = [];
 	for (const { points } of rings)
 		points.forEach((p, i) => {
-			const q = points[(i + 1) % points.length]!;
+			const q = around(points, i + 1);
 			levels.push(p.y);
 			if ((p.x - middle) * (q.x - middle) < 0)
 				levels.push(p.y + ((middle - p.x) / (q.x - p.x)) * (q.y - p.y));
 		});
 	const sorted = [...new Set(levels)].sort((a, b) => a - b);
-	return sorted.slice(1).map((y, i) => (y + sorted[i]!) / 2);
+	return sorted.slice(1).map((y, i) => (y + nth(sorted, i)) / 2);
 }

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import {
 	type Arc,
 	sweepForRise,
@@ -77,7 +78,7 @@ export function breaks(s: Span): number[] {
 	const low = Math.min(s.arc.start, s.arc.start + sweep);
 	for (let q = Math.ceil(low / QUARTER); q * QUARTER < low + Math.abs(sweep); q++)
 		parts.push((q * QUARTER - s.arc.start) / sweep);
-	return parts.sort((a, b) => a - b).filter((p, i) => i === 0 || p - parts[i - 1]! > 1e-6);
+	return parts.sort((a, b) => a - b).filter((p, i) => i === 0 || p - nth(parts, i - 1) > 1e-6);
 }
 
 /** A span as the points of its chords, both ends included. */

@@ -1,3 +1,4 @@
+import { nth, snap } from '../../measure';
 import {
 	common,
 	linesInside,
@@ -15,7 +16,6 @@ import {
 	times,
 	unit,
 } from '../../geometry';
-import { snap } from '../../measure';
 import type { Blank, BlankMark } from '../blank';
 
 /** A straight seam across a blank, in the blank's own frame; it is run on beyond both points. */
@@ -44,7 +44,7 @@ export function cutAlong(piece: ClothPiece, seam: SeamLine, overlap: number): Cl
 	const left = halfPlane(piece.outline, seam, 1);
 	const right = halfPlane(piece.outline, seam, -1);
 	const plain = [left(0), right(0)].map((half) => areaOf(common([piece.outline], [half])));
-	const all = plain[0]! + plain[1]!;
+	const all = nth(plain, 0) + nth(plain, 1);
 	if (plain.some((a) => a < all * 1e-6)) return [piece];
 	return [left, right].flatMap((side) => {
 		const half = side(overlap / 2);

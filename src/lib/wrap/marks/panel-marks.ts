@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Covering } from '../../design';
 import {
 	common,
@@ -80,8 +81,8 @@ const NEAR = 4;
 /** Does a point lie within a few ticks of an outline without arcs? No objects are made: every notch asks this often. */
 function onEdge(p: Point, outline: Outline): boolean {
 	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
-		const a = outline[j]!;
-		const b = outline[i]!;
+		const a = nth(outline, j);
+		const b = nth(outline, i);
 		const [dx, dy] = [b.x - a.x, b.y - a.y];
 		const square = dx * dx + dy * dy;
 		const t = square === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / square;
@@ -95,8 +96,8 @@ function onEdge(p: Point, outline: Outline): boolean {
 function within(p: Point, outline: Outline): boolean {
 	let inside = false;
 	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
-		const a = outline[i]!;
-		const b = outline[j]!;
+		const a = nth(outline, i);
+		const b = nth(outline, j);
 		if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x))
 			inside = !inside;
 	}

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { type Point, between, distance, plus, times, headingAt } from '../../geometry';
 import { foldLine, type Flap, type Climb, breaks, outOf, turnTo } from '../girth';
 
@@ -8,8 +9,8 @@ export function trimLines(flaps: readonly Flap[], climb: Climb): Point[][] {
 	return flaps.flatMap((flap, i) => {
 		const beyond = flap.wall + flap.back;
 		if (!flap.folds || flap.span.cloth.groove === null || beyond >= flap.total) return [];
-		const before = flaps[(i + n - 1) % n]!;
-		const after = flaps[(i + 1) % n]!;
+		const before = nth(flaps, (i + n - 1) % n);
+		const after = nth(flaps, (i + 1) % n);
 		const moved = beside(flap, foldLine(line, i, climb), beyond);
 		const cut = trimmed(
 			moved,
@@ -24,7 +25,7 @@ export function trimLines(flaps: readonly Flap[], climb: Climb): Point[][] {
 function beside(flap: Flap, fold: readonly Point[], by: number): Point[] {
 	const parts = breaks(flap.span);
 	return fold.map((p, k) => {
-		const part = parts[Math.min(k, parts.length - 1)]!;
+		const part = nth(parts, Math.min(k, parts.length - 1));
 		return plus(p, times(outOf(headingAt(flap.span, part)), by));
 	});
 }
@@ -46,8 +47,8 @@ function trimmed(line: readonly Point[], start: number, end: number): Point[] | 
 function shorter(line: readonly Point[], by: number): Point[] | null {
 	let left = by;
 	for (let i = 0; i + 1 < line.length; i++) {
-		const d = distance(line[i]!, line[i + 1]!);
-		if (d > left) return [between(line[i]!, line[i + 1]!, left / d), ...line.slice(i + 1)];
+		const d = distance(nth(line, i), nth(line, i + 1));
+		if (d > left) return [between(nth(line, i), nth(line, i + 1), left / d), ...line.slice(i + 1)];
 		left -= d;
 	}
 	return null;

@@ -1,7 +1,7 @@
+import { ticks, type Length, showLength, type Ruler, around } from '../../measure';
 import type { Covering, ClothStep } from '../../design';
 import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../../geometry';
 import type { Path, Problem, Cloth } from '../../job';
-import { ticks, type Length, showLength, type Ruler } from '../../measure';
 import type { Verdict } from '../blank';
 import { turnTo } from '../girth';
 
@@ -69,7 +69,7 @@ function cornerRadii(step: ClothStep): { bulging: number[]; hollow: number[] } {
 	edges.forEach((edge, i) => {
 		const arc = arcOfEdge(edge);
 		if (arc) (arc.sweep > 0 ? bulging : hollow).push(arc.radius);
-		const before = edges[(i + edges.length - 1) % edges.length]!;
+		const before = around(edges, i + edges.length - 1);
 		const turn = turnTo(headingAt(before, 1), headingAt(edge, 0));
 		const radius = bendRadius(turn, edgeLength(before), edgeLength(edge));
 		if (radius !== null) (turn > 0 ? bulging : hollow).push(radius);

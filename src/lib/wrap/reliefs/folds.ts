@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import { boundsOfPoints, orient, type Point, type Rect } from '../../geometry';
 
 type Line = readonly Point[];
@@ -12,7 +13,7 @@ export class Folds {
 
 	crossedBy(cut: Line): boolean {
 		const box = boundsOfPoints(cut);
-		return this.boxes.some((b, i) => touch(box, b) && crosses(cut, this.lines[i]!));
+		return this.boxes.some((b, i) => touch(box, b) && crosses(cut, nth(this.lines, i)));
 	}
 }
 
@@ -26,7 +27,7 @@ function touch(a: Rect, b: Rect): boolean {
 export function crosses(a: Line, b: Line): boolean {
 	for (let i = 0; i + 1 < a.length; i++)
 		for (let j = 0; j + 1 < b.length; j++)
-			if (meets(a[i]!, a[i + 1]!, b[j]!, b[j + 1]!)) return true;
+			if (meets(nth(a, i), nth(a, i + 1), nth(b, j), nth(b, j + 1))) return true;
 	return false;
 }
 

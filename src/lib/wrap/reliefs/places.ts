@@ -1,3 +1,4 @@
+import { lastOf, nth, around } from '../../measure';
 import { sweepForRise, alongEdge, headingAt, type Point, plus } from '../../geometry';
 import {
 	foldCorner,
@@ -57,7 +58,7 @@ function bendsOf(flaps: readonly Flap[], climb: Climb, rise: number): Bend[] {
 	const bends: Bend[] = [];
 	let way = 0;
 	flaps.forEach((flap, i) => {
-		const before = flaps[(i + flaps.length - 1) % flaps.length]!;
+		const before = around(flaps, i + flaps.length - 1);
 		const corner = cornerBend(before, flap, climb, rise, way);
 		if (corner) bends.push(corner);
 		const arc = arcBend(flap, climb, rise, way);
@@ -119,7 +120,7 @@ function flapWidth(radius: number, rise: number): number {
 /** Bends that make one curve: neighbours that turn the same way with no long straight between them. */
 function runsOf(bends: readonly Bend[], round: number): Bend[][] {
 	const n = bends.length;
-	const joins = (i: number): boolean => follows(bends[(i + n - 1) % n]!, bends[i]!, round);
+	const joins = (i: number): boolean => follows(nth(bends, (i + n - 1) % n), nth(bends, i), round);
 	// Begin where a curve begins, so that none is parted only because the outline happens to start on it.
 	const first = Math.max(
 		0,
@@ -129,8 +130,8 @@ function runsOf(bends: readonly Bend[], round: number): Bend[][] {
 	for (let k = 0; k < n; k++) {
 		const i = (first + k) % n;
 		const last = runs.at(-1);
-		if (last && joins(i)) last.push(bends[i]!);
-		else runs.push([bends[i]!]);
+		if (last && joins(i)) last.push(nth(bends, i));
+		else runs.push([nth(bends, i)]);
 	}
 	return runs;
 }
@@ -172,7 +173,7 @@ function find(run: readonly Bend[], wide: number): { bend: Bend; part: number } 
 		if (wide <= passed + bend.flaps) return { bend, part: (wide - passed) / bend.flaps };
 		passed += bend.flaps;
 	}
-	return { bend: run.at(-1)!, part: 1 };
+	return { bend: lastOf(run), part: 1 };
 }
 
 /** A heading turned by half of an angle. */

@@ -1,3 +1,4 @@
+import { nth } from '../../measure';
 import type { Point } from '../../geometry';
 import type { BlankMark } from '../blank';
 import type { Flap, Climb } from '../girth';
@@ -54,10 +55,10 @@ export function reliefsOf(
 
 /** Flaps of a run of reliefs share the fold between them half and half. */
 function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [FlapReach, FlapReach] {
-	const place = places[i]!;
+	const place = nth(places, i);
 	const n = places.length;
 	const gap = (j: number, k: number): number => {
-		const g = places[k]!.way - places[j]!.way;
+		const g = nth(places, k).way - nth(places, j).way;
 		return g > 0 ? g : g + round;
 	};
 	return [
@@ -71,11 +72,11 @@ const SHORTER = [1, 0.7, 0.45, 0.25];
 /** A cut, drawn back towards its point until it lies across no fold; null when even a short one would. */
 function clearCut(place: ReliefPlace, cut: readonly Point[], folds: Folds): BlankMark | null {
 	const outside = place.turn > 0;
-	const tip = outside ? cut[Math.floor(cut.length / 2)]! : cut[0]!;
+	const tip = outside ? nth(cut, Math.floor(cut.length / 2)) : nth(cut, 0);
 	for (const by of SHORTER) {
 		const tried = by === 1 ? cut : shortenedCut(cut, tip, by);
 		const line = outside && by === 1 ? [...tried, ...closing(place)] : tried;
-		const all = outside ? [...line, line[0]!] : line;
+		const all = outside ? [...line, nth(line, 0)] : line;
 		if (folds.crossedBy(all)) continue;
 		if (!outside) return { kind: 'slit', line, closed: false };
 		return { kind: 'notch', line, closed: true, ...(place.sharp ? { corner: true } : {}) };

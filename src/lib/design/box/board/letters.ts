@@ -1,3 +1,4 @@
+import { nth, around } from '../../../measure';
 import type { Board } from './board';
 import { seamLetter, type Seam } from './seam';
 import { length3, middle3, sub3, type Point3 } from '../solid';
@@ -32,13 +33,13 @@ function mark(board: Board, seam: Seam): void {
 /** Half the shortest edge: farther away, another edge would be the nearer one. */
 function nearness(board: Board): number {
 	const face = board.solid.outside;
-	return Math.min(...face.map((p, k) => length3(sub3(p, face[(k + 1) % face.length]!)))) / 2;
+	return Math.min(...face.map((p, k) => length3(sub3(p, around(face, k + 1))))) / 2;
 }
 
 function middleOf(board: Board, k: number, n: number): Point3 {
 	const { outside, inside } = board.solid;
 	return middle3(
-		middle3(outside[k]!, outside[(k + 1) % n]!),
-		middle3(inside[k]!, inside[(k + 1) % n]!),
+		middle3(nth(outside, k), nth(outside, (k + 1) % n)),
+		middle3(nth(inside, k), nth(inside, (k + 1) % n)),
 	);
 }

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import { whereIs } from '../../../geometry';
 import type { Board } from './board';
 import {
@@ -36,7 +37,7 @@ export function boardObstacle(board: Board): Obstacle {
 			if (h > margin || h < -t - margin) return false;
 			const share = Math.min(1, Math.max(0, -h / t));
 			const section = outside.map((o, i) =>
-				flat(add3(o, scale3(sub3(inside[i]!, o), share)), board.frame),
+				flat(add3(o, scale3(sub3(nth(inside, i), o), share)), board.frame),
 			);
 			const q = flat(p, board.frame);
 			if (whereIs(q, section) === 'outside') return false;

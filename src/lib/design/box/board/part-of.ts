@@ -1,5 +1,5 @@
+import { lastOf, nth, ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
 import { area, bounds, perimeter, type Corner, type Outline, type Point } from '../../../geometry';
-import { ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
 import type { Bevel, Part } from '../../part';
 import type { Board } from './board';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
@@ -80,8 +80,8 @@ function shortOf(board: Board, lay: BoardLay): { length: Length; width: Length }
 		return { length: spread((p) => p.x), width: spread((p) => p.y) };
 	});
 	return {
-		length: snap(Math.min(faces[0]!.length, faces[1]!.length)),
-		width: snap(Math.min(faces[0]!.width, faces[1]!.width)),
+		length: snap(Math.min(nth(faces, 0).length, nth(faces, 1).length)),
+		width: snap(Math.min(nth(faces, 0).width, nth(faces, 1).width)),
 	};
 }
 
@@ -90,10 +90,10 @@ function outlineOf(board: Board, lay: BoardLay): Outline | null {
 	const faces = [board.solid.outside, board.solid.inside].map((face) =>
 		face.map((p) => onPart(flat(p, board.frame), lay)),
 	);
-	const same = faces[0]!.every(
-		(p, i) => Math.hypot(p.x - faces[1]![i]!.x, p.y - faces[1]![i]!.y) < 0.5,
+	const same = nth(faces, 0).every(
+		(p, i) => Math.hypot(p.x - nth(nth(faces, 1), i).x, p.y - nth(nth(faces, 1), i).y) < 0.5,
 	);
-	const shape = same ? faces[0]! : hull(faces.flat());
+	const shape = same ? nth(faces, 0) : hull(faces.flat());
 	const onGrid = shape.map((p) => ({
 		x: Math.min(lay.length, Math.max(0, Math.round(p.x))),
 		y: Math.min(lay.width, Math.max(0, Math.round(p.y))),
@@ -111,7 +111,7 @@ export function hull(points: readonly Point[]): Point[] {
 	const half = (run: readonly Point[]): Point[] => {
 		const chain: Point[] = [];
 		for (const p of run) {
-			while (chain.length > 1 && turnOf(chain.at(-2)!, chain.at(-1)!, p) <= 0.5) chain.pop();
+			while (chain.length > 1 && turnOf(chain.at(-2)!, lastOf(chain), p) <= 0.5) chain.pop();
 			chain.push(p);
 		}
 		chain.pop();
@@ -137,8 +137,8 @@ function bevelsOf(board: Board, lay: BoardLay): Bevel[] {
 	const n = board.solid.outside.length;
 	return board.edges.flatMap((edge, k) => {
 		if (edge.tilt < SQUARE) return [];
-		const a = onPart(flat(board.solid.outside[k]!, board.frame), lay);
-		const b = onPart(flat(board.solid.outside[(k + 1) % n]!, board.frame), lay);
+		const a = onPart(flat(nth(board.solid.outside, k), board.frame), lay);
+		const b = onPart(flat(nth(board.solid.outside, (k + 1) % n), board.frame), lay);
 		const { side, mitre } = sideOf(a, b);
 		const turn = mitre < SQUARE ? {} : { mitre };
 		return [{ edge: edge.letter, side, tilt: edge.tilt, long: edge.long, ...turn }];

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Point } from '../../../geometry';
 import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from '../solid';
 
@@ -24,12 +25,15 @@ export function orderedFaces(solid: Solid, frame: Frame): Solid {
 	const clockwise = planeArea(points) < 0;
 	const n = points.length;
 	const order = points.map((_, i) => (clockwise ? n - 1 - i : i));
-	const first = order.reduce((best, k) => (lower(points[k]!, points[best]!) ? k : best), order[0]!);
+	const first = order.reduce(
+		(best, k) => (lower(nth(points, k), nth(points, best)) ? k : best),
+		nth(order, 0),
+	);
 	const start = order.indexOf(first);
-	const turned = order.map((_, i) => order[(start + i) % n]!);
+	const turned = order.map((_, i) => nth(order, (start + i) % n));
 	return {
-		outside: turned.map((k) => solid.outside[k]!),
-		inside: turned.map((k) => solid.inside[k]!),
+		outside: turned.map((k) => nth(solid.outside, k)),
+		inside: turned.map((k) => nth(solid.inside, k)),
 	};
 }
 

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import { type Outline, mirrored, moved, turned } from '../../../geometry';
 import type { Material } from '../../../job';
 import type { Part } from '../../part';
@@ -18,7 +19,7 @@ const ROUNDING = 2;
 export function withTurnedEnd(parts: readonly Part[], boards: readonly Board[]): Part[] {
 	const end = (key: string): { part: Part; board: Board } | null => {
 		const i = boards.findIndex((b) => b.key === key && b.role === 'end');
-		return i < 0 ? null : { part: parts[i]!, board: boards[i]! };
+		return i < 0 ? null : { part: nth(parts, i), board: nth(boards, i) };
 	};
 	const [left, right] = [end('left'), end('right')];
 	if (!left || !right) return [...parts];

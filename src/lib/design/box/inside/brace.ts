@@ -1,3 +1,4 @@
+import { lastOf, nth, around } from '../../../measure';
 import type { Box, Brace } from '../../../job';
 import type { Line } from '../../../geometry';
 import { type SweptAir, frameOf, crossingsOf, stripAcross, p3, type Point3 } from '../solid';
@@ -120,7 +121,7 @@ function rodIn(air: SweptAir, bare: SweptAir, brace: Dowel, b: number): Rod | nu
 		const p = { x: from.y + brace.a, y: from.z + brace.b };
 		const line: Line = { at: p, heading: { x: 1, y: 0 } };
 		const met = crossingsOf(air.corners, line);
-		if (met.length < 2 || met[0]!.along > 0 || met.at(-1)!.along < 0) return null;
+		if (met.length < 2 || nth(met, 0).along > 0 || lastOf(met).along < 0) return null;
 		return rod(p3(air.x0, p.x, p.y), p3(air.x1, p.x, p.y));
 	}
 	const x = from.x + brace.a;
@@ -131,7 +132,7 @@ function rodIn(air: SweptAir, bare: SweptAir, brace: Dowel, b: number): Rod | nu
 		: { at: { x: from.y + brace.b, y: from.z }, heading: { x: 0, y: 1 } };
 	const met = crossingsOf(air.corners, line);
 	if (met.length !== 2) return null;
-	const [s, e] = [met[0]!.p, met[1]!.p];
+	const [s, e] = [nth(met, 0).p, nth(met, 1).p];
 	return rod(p3(x, s.x, s.y), p3(x, e.x, e.y), slantExtra(air, line, met, brace.diameter));
 }
 
@@ -143,8 +144,8 @@ function slantExtra(
 	diameter: number,
 ): number {
 	return met.reduce((sum, { side }) => {
-		const a = air.corners[side]!;
-		const b = air.corners[(side + 1) % air.corners.length]!;
+		const a = nth(air.corners, side);
+		const b = around(air.corners, side + 1);
 		const along = Math.abs((b.x - a.x) * line.heading.x + (b.y - a.y) * line.heading.y);
 		const off = Math.abs((b.x - a.x) * line.heading.y - (b.y - a.y) * line.heading.x);
 		return sum + (off === 0 ? 0 : ((diameter / 2) * along) / off);

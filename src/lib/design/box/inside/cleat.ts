@@ -1,6 +1,6 @@
+import { nth, toMm } from '../../../measure';
 import type { Box, Cleats, Material } from '../../../job';
 import { type Point, whereIs, cornerAt } from '../../../geometry';
-import { toMm } from '../../../measure';
 import {
 	type SweptAir,
 	convex,
@@ -113,11 +113,11 @@ function cornerCleats(room: CleatRoom, width: number, t: number, add: Add): stri
 	return corners.flatMap((_, k) => {
 		const before = (k + corners.length - 1) % corners.length;
 		if (!convex(corners, k) || !room.sides[k] || !room.sides[before]) return [];
-		const pair = `${boardName(keys[before]!)} / ${boardName(keys[k]!)}`;
+		const pair = `${boardName(nth(keys, before))} / ${boardName(nth(keys, k))}`;
 		const q = cornerQuad(room, k, width, t);
 		if (!q) return [pair];
 		for (const [x0, x1] of room.free)
-			add(`Cleat ${pair}`, sweptSolid(q, x0, x1), sideFrame(corners, before), keys[before]!);
+			add(`Cleat ${pair}`, sweptSolid(q, x0, x1), sideFrame(corners, before), nth(keys, before));
 		return [];
 	});
 }
@@ -159,10 +159,11 @@ function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 			outside: [place(start, 0), place(long - end, 0)],
 			inside: [place(start, t), place(long - end, t)],
 		};
-		const name = (end: string): string => `Cleat ${boardName(air.keys[i]!)} / ${boardName(end)}`;
+		const name = (end: string): string =>
+			`Cleat ${boardName(nth(air.keys, i))} / ${boardName(end)}`;
 		const frame = sideFrame(air.corners, i);
-		if (left) add(name('left'), sweptSolid(q, ...left), frame, air.keys[i]!);
-		if (right) add(name('right'), sweptSolid(q, ...right), frame, air.keys[i]!);
+		if (left) add(name('left'), sweptSolid(q, ...left), frame, nth(air.keys, i));
+		if (right) add(name('right'), sweptSolid(q, ...right), frame, nth(air.keys, i));
 	});
 }
 
@@ -206,7 +207,7 @@ function endGap(room: CleatRoom, i: number, wish: Cleats, t: number): number {
 /** A cleat is glued on its broad face and on one edge. */
 export function stripSeam(board: Board): Seam {
 	const { outside } = board.solid;
-	const spans = [0, 1].map((k) => distance3(outside[k]!, outside[k + 1]!));
+	const spans = [0, 1].map((k) => distance3(nth(outside, k), nth(outside, k + 1)));
 	const length = Math.max(...spans);
 	const area = Math.abs(faceArea(outside, board.frame)) + length * board.material.measured;
 	return {

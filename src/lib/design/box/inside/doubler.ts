@@ -1,5 +1,5 @@
+import { nth, ticks, type Length } from '../../../measure';
 import type { Box, BoardKey } from '../../../job';
-import { ticks, type Length } from '../../../measure';
 import { boardName, boardOf, type Board, type Seam } from '../board';
 import {
 	type SweptAir,
@@ -154,7 +154,7 @@ function faceSeam(wall: string, board: Board): Seam {
 	const { outside } = board.solid;
 	const area = Math.abs(faceArea(outside, board.frame));
 	const between = [wall, board.key] as const;
-	return { letter: '', between, kind: 'face', length: 0, area, at: outside[0]!, seals: false };
+	return { letter: '', between, kind: 'face', length: 0, area, at: nth(outside, 0), seals: false };
 }
 
 function layerOn(

@@ -1,6 +1,6 @@
+import { nth, mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
 import { type Outline, type Point, distanceTo, whereIs, bounds } from '../../../geometry';
-import { mm } from '../../../measure';
 import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
 import {
 	type Board,
@@ -166,7 +166,7 @@ function holesFor(one: Seated, trouble: ProblemLog, tell: boolean): boolean {
 
 /** Half the shorter way across a hole: its middle cannot be nearer to the edge than that. */
 const least = (hole: Hole): number =>
-	hole.of === 'driver' && hole.size.length === 1 ? hole.size[0]! / 2 : 0;
+	hole.of === 'driver' && hole.size.length === 1 ? nth(hole.size, 0) / 2 : 0;
 
 const round = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });
 

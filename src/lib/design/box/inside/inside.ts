@@ -1,3 +1,4 @@
+import { nth, around } from '../../../measure';
 import type { Box } from '../../../job';
 import { volumeOfAir, type Air, type SweptAir, cubicTicks, type Taken } from '../solid';
 import type { Board, Obstacle, Seam } from '../board';
@@ -63,7 +64,7 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, trouble: Prob
 		(r, wish, material, first) => {
 			const air = clear[r];
 			if (!air) return null;
-			const room = cleatRoom(air, divided.rooms[r]!.air, r, braced.boards, slots);
+			const room = cleatRoom(air, nth(divided.rooms, r).air, r, braced.boards, slots);
 			return cleatsIn(room, wish, material, first);
 		},
 		rack,
@@ -144,9 +145,13 @@ export function mount(
 
 function ringSeams(rings: readonly Board[]): Seam[] {
 	return rings.map((ring): Seam => {
-		const hole = ring.holes[0]!.size[0]!;
+		const hole = nth(nth(ring.holes, 0).size, 0);
 		const a = ring.solid.outside;
-		const side = Math.hypot(a[1]!.x - a[0]!.x, a[1]!.y - a[0]!.y, a[1]!.z - a[0]!.z);
+		const side = Math.hypot(
+			nth(a, 1).x - nth(a, 0).x,
+			nth(a, 1).y - nth(a, 0).y,
+			nth(a, 1).z - nth(a, 0).z,
+		);
 		const area = side * side - (Math.PI / 4) * hole * hole;
 		return {
 			letter: '',
@@ -154,7 +159,7 @@ function ringSeams(rings: readonly Board[]): Seam[] {
 			kind: 'face',
 			length: 0,
 			area,
-			at: a[0]!,
+			at: nth(a, 0),
 			seals: false,
 		};
 	});
@@ -171,13 +176,13 @@ function cleatRoom(
 	const taken = new Set(own.flatMap((s) => slotSides(s)));
 	const plates = braces
 		.filter((b) => Math.abs(b.frame.n.x) > 0.99)
-		.map((b) => [b.solid.outside[0]!.x, b.solid.inside[0]!.x].sort((x, y) => x - y))
+		.map((b) => [nth(b.solid.outside, 0).x, nth(b.solid.inside, 0).x].sort((x, y) => x - y))
 		.filter(([from, to]) => from! > air.x0 && to! < air.x1)
-		.sort((a, b) => a[0]! - b[0]!);
+		.sort((a, b) => nth(a, 0) - nth(b, 0));
 	const edges = [air.x0, ...plates.flat(), air.x1];
 	const free = Array.from(
 		{ length: edges.length / 2 },
-		(_, i) => [edges[2 * i]!, edges[2 * i + 1]!] as const,
+		(_, i) => [nth(edges, 2 * i), nth(edges, 2 * i + 1)] as const,
 	);
 	return {
 		air,
@@ -200,6 +205,6 @@ function slottedWalls(slots: readonly SlotSetup[]): SlottedWall[] {
 
 /** The walls a slot runs along: its board is there instead. */
 function slotSides(s: SlotSetup): string[] {
-	const behind = s.plane.keys[(s.plane.front + 2) % s.plane.keys.length]!;
+	const behind = around(s.plane.keys, s.plane.front + 2);
 	return s.vent.bend === 'L' ? [s.vent.along, behind] : [s.vent.along];
 }

@@ -1,9 +1,9 @@
+import { nth, toMm, around } from '../../../measure';
 import type { Box } from '../../../job';
 import { area as areaOf, cornerAt } from '../../../geometry';
-import { toMm } from '../../../measure';
 import {
 	type Air,
-	around,
+	sidesAround,
 	faceWithin,
 	SIX,
 	planeArea,
@@ -61,14 +61,14 @@ function wallAreas(air: Air): ReadonlyMap<string, number> {
 		void areas.set(key, (areas.get(key) ?? 0) + area);
 	if (air.kind === 'tapered') {
 		for (const side of SIX) {
-			const ring = around(side).map((key) => air.sides[key]);
+			const ring = sidesAround(side).map((key) => air.sides[key]);
 			add(air.sides[side].key, flatArea(faceWithin(air.sides[side], ring), air.sides[side].n));
 		}
 		return areas;
 	}
 	air.corners.forEach((a, i) => {
 		const b = cornerAt(air.corners, i + 1);
-		add(air.keys[i]!, Math.hypot(b.x - a.x, b.y - a.y) * (air.x1 - air.x0));
+		add(nth(air.keys, i), Math.hypot(b.x - a.x, b.y - a.y) * (air.x1 - air.x0));
 	});
 	for (const key of [air.left, air.right]) add(key, planeArea(air.corners));
 	return areas;
@@ -76,9 +76,9 @@ function wallAreas(air: Air): ReadonlyMap<string, number> {
 
 /** Area of a plane polygon whose normal is known. */
 function flatArea(face: readonly Point3[], n: Point3): number {
-	const o = face[0]!;
+	const o = nth(face, 0);
 	const twice = face.reduce((sum, p, i) => {
-		const q = face[(i + 1) % face.length]!;
+		const q = around(face, i + 1);
 		return sum + dot3(cross3(sub3(p, o), sub3(q, o)), n);
 	}, 0);
 	return Math.abs(twice) / 2;

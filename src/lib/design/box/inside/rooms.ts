@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, Divider } from '../../../job';
 import { type Line, type Point, cornerAt } from '../../../geometry';
 import {
@@ -80,7 +81,10 @@ export function divide(
 			});
 			boards.push(board);
 			seams.push(...edgeSeams(board, cut.meets));
-			return [0, 1].map((k) => ({ air: cut.parts[k]!, bare: bareCut?.parts[k] ?? cut.parts[k]! }));
+			return [0, 1].map((k) => ({
+				air: nth(cut.parts, k),
+				bare: bareCut?.parts[k] ?? nth(cut.parts, k),
+			}));
 		});
 		if (met === 0) missed(divider, d, doubled, trouble);
 	});
@@ -133,7 +137,7 @@ function cutAir(
 	const half = (corners: SweptAir['corners'], sides: readonly number[]): SweptAir => ({
 		...air,
 		corners,
-		keys: sides.map((i) => (i < 0 ? key : air.keys[i]!)),
+		keys: sides.map((i) => (i < 0 ? key : nth(air.keys, i))),
 	});
 	const left = half(strip.left, strip.leftSides);
 	const right = half(strip.right, strip.rightSides);
@@ -167,8 +171,8 @@ export function stripMeets(air: SweptAir, strip: BoardStrip): Meeting[] {
 	const line = (other: string, p: Point3, q: Point3): Meeting => ({ other, from: p, to: q });
 	const corner = (x: number, p: Point): Point3 => p3(x, p.x, p.y);
 	return [
-		line(air.keys[strip.sides[0]]!, corner(air.x0, a), corner(air.x1, a)),
-		line(air.keys[strip.sides[1]]!, corner(air.x0, b), corner(air.x1, b)),
+		line(nth(air.keys, strip.sides[0]), corner(air.x0, a), corner(air.x1, a)),
+		line(nth(air.keys, strip.sides[1]), corner(air.x0, b), corner(air.x1, b)),
 		line(air.left, corner(air.x0, a), corner(air.x0, b)),
 		line(air.right, corner(air.x1, a), corner(air.x1, b)),
 	];
@@ -178,7 +182,7 @@ export function stripMeets(air: SweptAir, strip: BoardStrip): Meeting[] {
 export function plateMeets(air: SweptAir, x: number): Meeting[] {
 	return air.corners.map((c, i) => {
 		const d = cornerAt(air.corners, i + 1);
-		return { other: air.keys[i]!, from: p3(x, c.x, c.y), to: p3(x, d.x, d.y) };
+		return { other: nth(air.keys, i), from: p3(x, c.x, c.y), to: p3(x, d.x, d.y) };
 	});
 }
 

@@ -1,5 +1,5 @@
+import { nth, type Length, snap } from '../../../measure';
 import { snapOutline, type Outline, type Point, distanceTo } from '../../../geometry';
-import { type Length, snap } from '../../../measure';
 import type { Part } from '../../part';
 import { type Board, layOf, massOf, faceOf } from '../board';
 import type { BoardHole, BoxBoard } from '../box-plan';
@@ -24,8 +24,8 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 		solid: board.solid,
 		frame: board.frame,
 		...(part.face === 'inside' ? { view: 'inside' as const } : {}),
-		outside: snapOutline(faces[0]!),
-		inside: snapOutline(faces[1]!),
+		outside: snapOutline(nth(faces, 0)),
+		inside: snapOutline(nth(faces, 1)),
 		edges: board.edges,
 		holes: board.holes.map((h) => holeFigures(h, board, home)),
 		rabbets: board.cuts,
@@ -60,5 +60,5 @@ function holeFigures(
 
 /** From a round hole to the nearest edge; nothing for any other hole, whose corners tell. */
 export function edgeOfRound(hole: Board['holes'][number], face: Outline): number {
-	return hole.size.length === 1 ? distanceTo(hole.centre, face) - hole.size[0]! / 2 : Infinity;
+	return hole.size.length === 1 ? distanceTo(hole.centre, face) - nth(hole.size, 0) / 2 : Infinity;
 }

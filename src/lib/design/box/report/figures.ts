@@ -1,6 +1,6 @@
+import { nth, TICKS_PER_MM, snap } from '../../../measure';
 import { snapOutline } from '../../../geometry';
 import type { Box, Sundry } from '../../../job';
-import { TICKS_PER_MM, snap } from '../../../measure';
 import type { Part } from '../../part';
 import { evenSpacing, boxAssembly } from './assembly';
 import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
@@ -36,7 +36,7 @@ export interface Whole {
 export function figuresOf(whole: Whole): BoxFigures {
 	const { box, inside, seams, parts, section, trouble } = whole;
 	const { boards } = inside;
-	const labels = new Map(boards.map((b, i) => [b.key, parts[i]!.label]));
+	const labels = new Map(boards.map((b, i) => [b.key, nth(parts, i).label]));
 	const names = new Map(boards.map((b) => [b.key, b.name]));
 	const rods = inside.rods.map((r) => rodFigures(r, whole.sundries));
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
@@ -51,7 +51,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		outside: sizesOf(outsidePoints(boards)),
 		inside: insideSizes(section, whole.innerCorners),
 		leans: leansOf(boards),
-		boards: boards.map((b, i) => boardFigures(b, parts[i]!)),
+		boards: boards.map((b, i) => boardFigures(b, nth(parts, i))),
 		seams: seams.map((s) => seamFigures(s, names, box)),
 		chambers: whole.chambers,
 		solved: whole.solved,

@@ -1,5 +1,5 @@
+import { nth, type Length, around } from '../../../measure';
 import type { Point } from '../../../geometry';
-import type { Length } from '../../../measure';
 import type { BoardKey, BoxShape, ShapeOf } from '../../../job';
 import { freeCorners } from './free';
 import { shown } from '../shown';
@@ -102,8 +102,8 @@ function notched(
 	// Mirrored once, the profile runs clockwise: side i now leads from corner i + 1 to corner i.
 	return {
 		width: shape.width,
-		corners: placed.map((_, i) => placed[(placed.length - i) % placed.length]!),
-		keys: keys.map((_, i) => keys[keys.length - 1 - i]!),
+		corners: placed.map((_, i) => around(placed, placed.length - i)),
+		keys: keys.map((_, i) => nth(keys, keys.length - 1 - i)),
 	};
 }
 

@@ -1,3 +1,4 @@
+import { nth, around } from '../../../measure';
 import type { Box, BoardKey, Material } from '../../../job';
 import { type Point, cornerAt } from '../../../geometry';
 import type { Board, Seam } from '../board';
@@ -125,7 +126,7 @@ function tooThin(profile: Profile, materials: readonly Material[], trouble: Prob
 		const left =
 			Math.hypot(next.x - c.x, next.y - c.y) -
 			eats(i, materials.at(i - 1)!) -
-			eats(i + 1, materials[(i + 1) % materials.length]!);
+			eats(i + 1, around(materials, i + 1));
 		if (left < short) [short, worst] = [left, i];
 	});
 	const c = cornerAt(profile.corners, worst);
@@ -177,7 +178,7 @@ function seamsOf(section: SweptSection, boards: readonly Board[]): Seam[] {
 function glueWidth(section: SweptSection, k: number): number {
 	const n = section.keys.length;
 	const stops =
-		section.joints[k] === 'before' ? section.quads[k]! : section.quads[(k + n - 1) % n]!;
+		section.joints[k] === 'before' ? nth(section.quads, k) : nth(section.quads, (k + n - 1) % n);
 	const end = section.joints[k] === 'before' ? 0 : 1;
 	const a = stops.outside[end];
 	const b = stops.inside[end];

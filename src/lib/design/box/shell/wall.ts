@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box } from '../../../job';
 import { type Point, type Line, cornerAt } from '../../../geometry';
 import { boardName, boardOf, type Board } from '../board';
@@ -26,9 +27,9 @@ export function wallBoards(section: SweptSection, box: Pick<Box, 'boards'>): Boa
 			wall: key,
 			name: boardName(key),
 			role: 'wall',
-			material: section.materials[i]!,
+			material: nth(section.materials, i),
 			frame: sideFrame(section.outer, i),
-			solid: sweptSolid(section.quads[i]!, x0, x1),
+			solid: sweptSolid(nth(section.quads, i), x0, x1),
 			cuts: notches[i] ?? [],
 			grain: box.boards[key]?.grain ?? 'along',
 		});
@@ -84,14 +85,14 @@ function rabbetSections(
 ): Point[][] {
 	const n = deep.length;
 	const whole = [q.outside[0], q.outside[1], q.inside[1], q.inside[0]];
-	const own = deep[i]!;
+	const own = nth(deep, i);
 	let strip = halfOf(whole, own, 1).points;
 	const blocks: Point[][] = [];
 	for (const [corner, other] of [
 		[i, (i + n - 1) % n],
 		[(i + 1) % n, (i + 1) % n],
 	] as const) {
-		const line = deep[other]!;
+		const line = nth(deep, other);
 		if (convex(section.inner, corner)) strip = halfOf(strip, line, 1).points;
 		else blocks.push(halfOf(halfOf(whole, own, -1).points, line, 1).points);
 	}

@@ -1,3 +1,4 @@
+import { around } from '../../../measure';
 import { whereIs, distanceTo, type Point } from '../../../geometry';
 import type { Plane } from './plane';
 import type { Planes } from './six';
@@ -87,7 +88,7 @@ export function reachSides(
 	});
 	let nearest = Infinity;
 	lane.forEach((a, i) => {
-		const b = lane[(i + 1) % lane.length]!;
+		const b = around(lane, i + 1);
 		// Counter-clockwise, a side met from inside runs from right to left across the lane.
 		if (b.off - a.off < 1e-6) return;
 		const low = Math.max(-radius, a.off);

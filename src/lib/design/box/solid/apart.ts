@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Solid } from './solid';
 import { cross3, dot3, length3, sub3, unit3, type Point3 } from './vec';
 
@@ -27,18 +28,18 @@ function spanOf(points: readonly Point3[], n: Point3): [number, number] {
 /** Directions of all edges, of length 1. */
 function edgesOf({ outside, inside }: Solid): Point3[] {
 	const n = outside.length;
-	const rings = [outside, inside].flatMap((f) => f.map((p, i) => sub3(f[(i + 1) % n]!, p)));
-	const down = outside.map((p, i) => sub3(inside[i]!, p));
+	const rings = [outside, inside].flatMap((f) => f.map((p, i) => sub3(nth(f, (i + 1) % n), p)));
+	const down = outside.map((p, i) => sub3(nth(inside, i), p));
 	return [...rings, ...down].filter((e) => length3(e) > 1).map(unit3);
 }
 
 function facesOf({ outside, inside }: Solid): Point3[] {
 	const n = outside.length;
 	const normal = (a: Point3, b: Point3, c: Point3): Point3 => cross3(sub3(b, a), sub3(c, a));
-	const sides = outside.map((p, i) => normal(p, outside[(i + 1) % n]!, inside[i]!));
+	const sides = outside.map((p, i) => normal(p, nth(outside, (i + 1) % n), nth(inside, i)));
 	return [
-		normal(outside[0]!, outside[1]!, outside[2]!),
-		normal(inside[0]!, inside[1]!, inside[2]!),
+		normal(nth(outside, 0), nth(outside, 1), nth(outside, 2)),
+		normal(nth(inside, 0), nth(inside, 1), nth(inside, 2)),
 		...sides,
 	];
 }

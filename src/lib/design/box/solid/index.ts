@@ -22,7 +22,7 @@ export {
 } from './section';
 export {
 	type Across,
-	around,
+	sidesAround,
 	ENDS,
 	faceWithin,
 	hexCorners,

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import {
 	cornerAt,
 	crossings,
@@ -34,12 +35,14 @@ export function sidesSetIn(corners: readonly Point[], by: readonly number[]): Po
 		if (!p) return null;
 		moved.push(p);
 	}
-	const kept = moved.every((p, i) => dot(minus(cornerAt(moved, i + 1), p), lines[i]!.heading) > 1);
+	const kept = moved.every(
+		(p, i) => dot(minus(cornerAt(moved, i + 1), p), nth(lines, i).heading) > 1,
+	);
 	return kept && planeArea(moved) > 0 && crossings(moved, 1).length === 0 ? moved : null;
 }
 
 function at2(lines: readonly Line[], i: number): Line {
-	return lines[((i % lines.length) + lines.length) % lines.length]!;
+	return nth(lines, ((i % lines.length) + lines.length) % lines.length);
 }
 
 /** The two boards that meet at a corner: the one whose side ends there, the one whose side starts there, or neither runs past. */
@@ -77,7 +80,7 @@ function cut(
 	joints: readonly Past[],
 ): [Point, Point] {
 	const n = inner.length;
-	const joint = joints[k % n]!;
+	const joint = nth(joints, k % n);
 	if (joint === 'mitre') return [cornerAt(inner, k), cornerAt(outer, k)];
 	const starts = k === i;
 	const past = starts ? joint === 'after' : joint === 'before';
@@ -117,7 +120,7 @@ export function clashingQuads(all: readonly Quad[]): [number, number][] {
 	all.forEach((q, i) => {
 		if (!forward(q)) found.push([i, i]);
 		for (let j = i + 1; j < all.length; j++) {
-			if (overlap(aroundQuad(q), aroundQuad(all[j]!))) found.push([i, j]);
+			if (overlap(aroundQuad(q), aroundQuad(nth(all, j)))) found.push([i, j]);
 		}
 	});
 	return found;

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Plane } from './plane';
 import { add3, cross3, dot3, middle3, p3, scale3, type Point3 } from './vec';
 
@@ -55,8 +56,10 @@ export function opens(c: readonly Point3[]): boolean {
 	return (
 		[0, 4].every(
 			(k) =>
-				c[k + 1]!.x - c[k]!.x > 1 && c[k + 3]!.z - c[k]!.z > 1 && c[k + 2]!.x - c[k + 3]!.x > 1,
-		) && c[4]!.y - c[0]!.y > 1
+				nth(c, k + 1).x - nth(c, k).x > 1 &&
+				nth(c, k + 3).z - nth(c, k).z > 1 &&
+				nth(c, k + 2).x - nth(c, k + 3).x > 1,
+		) && nth(c, 4).y - nth(c, 0).y > 1
 	);
 }
 
@@ -66,10 +69,10 @@ export function opens(c: readonly Point3[]): boolean {
  */
 export function hexVolume(c: readonly Point3[]): number {
 	const area = (k: number, other: number): number => {
-		const p = [0, 1, 2, 3].map((i) => middle3(c[k + i]!, c[other + i]!));
-		return (p[1]!.x - p[0]!.x) * (p[3]!.z - p[0]!.z);
+		const p = [0, 1, 2, 3].map((i) => middle3(nth(c, k + i), nth(c, other + i)));
+		return (nth(p, 1).x - nth(p, 0).x) * (nth(p, 3).z - nth(p, 0).z);
 	};
-	return prismatoid(area(0, 0), area(0, 4), area(4, 4), c[4]!.y - c[0]!.y);
+	return prismatoid(area(0, 0), area(0, 4), area(4, 4), nth(c, 4).y - nth(c, 0).y);
 }
 
 /** h / 6 (A1 + 4 Am + A2): exact for anything whose section changes as a square of the height or less. */
@@ -78,15 +81,15 @@ export function prismatoid(first: number, middle: number, last: number, height: 
 }
 
 /** The four sides round one of the six, each beside the next. */
-export function around(key: Six): readonly [Six, Six, Six, Six] {
+export function sidesAround(key: Six): readonly [Six, Six, Six, Six] {
 	if (key === 'front' || key === 'back') return ROUND;
 	const i = ROUND.indexOf(key);
-	return [ROUND[(i + 3) % 4]!, 'back', ROUND[(i + 1) % 4]!, 'front'];
+	return [nth(ROUND, (i + 3) % 4), 'back', nth(ROUND, (i + 1) % 4), 'front'];
 }
 
 /** Corners of a plane within four sides: corner `i` lies where side `i - 1` meets side `i`. */
 export function faceWithin(plane: Plane, ring: readonly Plane[]): Point3[] {
-	return ring.map((side, i) => meet3(plane, side, ring[(i + 3) % 4]!));
+	return ring.map((side, i) => meet3(plane, side, nth(ring, (i + 3) % 4)));
 }
 
 export type Across = 'width' | 'height' | 'depth';
@@ -112,8 +115,8 @@ export function stretch(planes: Planes, across: Across): [from: number, to: numb
 	const { axis, low, high } = ENDS[across];
 	const c = hexCorners(planes);
 	return [
-		Math.max(...ON[low].map((i) => c[i]![axis])),
-		Math.min(...ON[high].map((i) => c[i]![axis])),
+		Math.max(...ON[low].map((i) => nth(c, i)[axis])),
+		Math.min(...ON[high].map((i) => nth(c, i)[axis])),
 	];
 }
 
@@ -121,5 +124,5 @@ export function stretch(planes: Planes, across: Across): [from: number, to: numb
 export function leastOf(planes: Planes, across: Across): number {
 	const { axis, low } = ENDS[across];
 	const c = hexCorners(planes);
-	return Math.min(...ON[low].map((i) => c[i]![axis]));
+	return Math.min(...ON[low].map((i) => nth(c, i)[axis]));
 }

@@ -1,3 +1,4 @@
+import { nth, around } from '../../../measure';
 import type { SlotVent } from '../../../job';
 import { type Point, cornerAt } from '../../../geometry';
 import { reachSides, type SweptAir } from './air';
@@ -49,10 +50,10 @@ function upsideDown(air: SweptAir): SweptAir {
 	return {
 		...air,
 		corners: air.corners.map((_, j) => ({
-			x: air.corners[n - 1 - j]!.x,
-			y: -air.corners[n - 1 - j]!.y,
+			x: nth(air.corners, n - 1 - j).x,
+			y: -nth(air.corners, n - 1 - j).y,
 		})),
-		keys: air.keys.map((_, j) => air.keys[(2 * n - 2 - j) % n]!),
+		keys: air.keys.map((_, j) => nth(air.keys, (2 * n - 2 - j) % n)),
 	};
 }
 
@@ -83,9 +84,9 @@ function planView(air: SweptAir, along: 'left' | 'right'): SlotPlane | { readonl
 			{ x: a.x + deep, y: wide },
 			{ x: a.x, y: wide },
 		],
-		keys: [along, air.keys[(f + 2) % air.keys.length]!, other, 'front'],
+		keys: [along, around(air.keys, f + 2), other, 'front'],
 		front: 3,
-		beside: [air.keys[(f + 1) % air.keys.length]!, air.keys.at(f - 1)!],
+		beside: [around(air.keys, f + 1), air.keys.at(f - 1)!],
 		run: [low, low + high],
 		to3: (p, s) => p3(along === 'left' ? air.x0 + p.y : air.x1 - p.y, p.x, s),
 		bends: isRectangle(air),

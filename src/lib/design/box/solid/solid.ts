@@ -1,3 +1,4 @@
+import { nth, around } from '../../../measure';
 import type { Point } from '../../../geometry';
 import { add3, angleBetween, cross3, dot3, middle3, scale3, sub3, unit3, type Point3 } from './vec';
 
@@ -41,7 +42,7 @@ export function raised(p: Point, f: Frame, height = 0): Point3 {
 
 /** Volume in cubic ticks: sections change corner by corner, so the prismatoid formula is exact. */
 export function volumeOf(s: Solid, f: Frame, thickness: number): number {
-	const halfway = s.outside.map((p, i) => middle3(p, s.inside[i]!));
+	const halfway = s.outside.map((p, i) => middle3(p, nth(s.inside, i)));
 	return (
 		(thickness / 6) * (faceArea(s.outside, f) + 4 * faceArea(halfway, f) + faceArea(s.inside, f))
 	);
@@ -50,14 +51,16 @@ export function volumeOf(s: Solid, f: Frame, thickness: number): number {
 /** Volume of any body between two corresponding outlines, cubic ticks: cones from one corner to every face. */
 export function bodyVolume(s: Solid): number {
 	const n = s.outside.length;
-	const apex = s.outside[0]!;
+	const apex = nth(s.outside, 0);
 	const cone = (face: readonly Point3[]): number => {
 		const at = face.map((p) => sub3(p, apex));
-		return at.slice(1, -1).reduce((sum, p, i) => sum + dot3(at[0]!, cross3(p, at[i + 2]!)) / 6, 0);
+		return at
+			.slice(1, -1)
+			.reduce((sum, p, i) => sum + dot3(nth(at, 0), cross3(p, nth(at, i + 2))) / 6, 0);
 	};
 	const sides = s.outside.map((p, i) => {
 		const j = (i + 1) % n;
-		return cone([s.inside[i]!, s.inside[j]!, s.outside[j]!, p]);
+		return cone([nth(s.inside, i), nth(s.inside, j), nth(s.outside, j), p]);
 	});
 	return cone(s.outside) + cone([...s.inside].reverse()) + sides.reduce((sum, v) => sum + v, 0);
 }
@@ -72,7 +75,7 @@ export function planeArea(points: readonly Point[]): number {
 	if (o === undefined) return 0;
 	let twice = 0;
 	points.forEach((p, i) => {
-		const q = points[(i + 1) % points.length]!;
+		const q = around(points, i + 1);
 		twice += (p.x - o.x) * (q.y - o.y) - (p.y - o.y) * (q.x - o.x);
 	});
 	return twice / 2;
@@ -85,9 +88,9 @@ export function edgeTilt(
 	k: number,
 ): { tilt: number; long: 'outside' | 'inside' } {
 	const n = s.outside.length;
-	const a = s.outside[k]!;
-	const b = s.outside[(k + 1) % n]!;
-	const down = sub3(s.inside[k]!, a);
+	const a = nth(s.outside, k);
+	const b = nth(s.outside, (k + 1) % n);
+	const down = sub3(nth(s.inside, k), a);
 	const side = cross3(unit3(sub3(b, a)), down); // points into the board or out of it, square to the edge face
 	const tilt = Math.abs(90 - angleBetween(side, f.n));
 	// Out of the board, in its plane: to the right of the edge as the outside is seen.

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, Brace } from '../../../job';
 import {
 	type TaperedAir,
@@ -41,7 +42,7 @@ export function braceTapered(
 	rack: BoardRack,
 	trouble: ProblemLog,
 ): Braced {
-	const airOf = (r: number): TaperedAir => rooms[r]!.air;
+	const airOf = (r: number): TaperedAir => nth(rooms, r).air;
 	const maker = {
 		rod: (brace: Dowel, b: number, r: number) => rodIn(airOf(r), bare, brace, b),
 		plate: (brace: Plate, r: number, t: number) => plateIn(airOf(r).sides, bare, brace, t),
@@ -104,10 +105,10 @@ function shelfSides(
 		[high]: level('', shelf.across, at + t, 1),
 	};
 	const c = hexCorners(cell);
-	const ends = (['left', 'right'] as const).map((key) => ON[key].map((i) => c[i]!.x));
+	const ends = (['left', 'right'] as const).map((key) => ON[key].map((i) => nth(c, i).x));
 	const x0 = leastOf(bare, 'width') + shelf.from;
-	const left = endOf(sides.left, x0, ends[0]!, -1);
-	const right = endOf(sides.right, x0 + shelf.length, ends[1]!, 1);
+	const left = endOf(sides.left, x0, nth(ends, 0), -1);
+	const right = endOf(sides.right, x0 + shelf.length, nth(ends, 1), 1);
 	if (!left || !right || !opens(hexCorners({ ...cell, left, right }))) return null;
 	return { ...sides, left, right };
 }

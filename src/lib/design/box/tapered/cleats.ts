@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Cleats, Material } from '../../../job';
 import {
 	airHolds,
@@ -83,7 +84,7 @@ function stripsOf(room: TaperedRoom, wish: Cleats, t: number): Strip[] {
 /** Along the corner where two leaning walls meet, lying on the one before. */
 function hipStrip(room: TaperedRoom, i: number, width: number, t: number): Strip | null {
 	const { sides } = room.air;
-	const [wall, next] = [ROUND[(i + 3) % 4]!, ROUND[i]!];
+	const [wall, next] = [nth(ROUND, (i + 3) % 4), nth(ROUND, i)];
 	if (!isWall(sides[wall]) || !isWall(sides[next])) return null;
 	return {
 		...lying(sides[wall], sides[next], sides.front, width, t),
@@ -106,7 +107,7 @@ function roundEnd(
 	const { sides } = room.air;
 	return ROUND.flatMap((wall, i) => {
 		if (!isWall(sides[wall])) return [];
-		const [before, after] = [ROUND[(i + 3) % 4]!, ROUND[(i + 1) % 4]!];
+		const [before, after] = [nth(ROUND, (i + 3) % 4), nth(ROUND, (i + 1) % 4)];
 		// Strips on the wall before reach as far as this wall; the corner's own strip after lies on this one.
 		const hip = hips[(i + 1) % 4];
 		return [
@@ -158,7 +159,7 @@ function parted(strip: Strip, braces: readonly Board[]): Strip[] {
 				const { axis } = ENDS[piece.along];
 				const crosses = Math.abs(brace.frame.n[axis]) > 0.99;
 				if (!crosses || apart(solidOf(piece), brace.solid)) return [piece];
-				const [a, b] = [brace.solid.outside[0]!, brace.solid.inside[0]!];
+				const [a, b] = [nth(brace.solid.outside, 0), nth(brace.solid.inside, 0)];
 				const sign = piece.to.n[axis] > 0 ? 1 : -1;
 				const [low, high] = [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])];
 				const [near, far] = sign > 0 ? [low, high] : [high, low];
@@ -181,17 +182,17 @@ function stands(
 ): boolean {
 	const { outside, inside } = solid;
 	const sound = outside.every((_, k) => {
-		const [along, below] = [outside, inside].map((f) => sub3(f[(k + 1) % 4]!, f[k]!));
+		const [along, below] = [outside, inside].map((f) => sub3(nth(f, (k + 1) % 4), nth(f, k)));
 		return dot3(along!, below!) > 0;
 	});
-	const runs = [0, 2].map((k) => length3(sub3(inside[k + 1]!, inside[k]!)));
+	const runs = [0, 2].map((k) => length3(sub3(nth(inside, k + 1), nth(inside, k))));
 	if (!sound || Math.min(...runs) <= t || wish.width <= t / 2) return false;
 	const within = [...outside, ...inside].every((p) => airHolds(room.air, p, -2));
 	return within && braces.every((b) => apart(solid, b.solid));
 }
 
 function boardOfStrip(strip: Strip, solid: Solid, material: Material, n: number): Board {
-	const run = unit3(sub3(solid.outside[1]!, solid.outside[0]!));
+	const run = unit3(sub3(nth(solid.outside, 1), nth(solid.outside, 0)));
 	const up = cross3(strip.on.n, run);
 	return boardOf({
 		key: `cleat-${n}`,
@@ -200,7 +201,7 @@ function boardOfStrip(strip: Strip, solid: Solid, material: Material, n: number)
 		role: 'cleat',
 		material,
 		solid,
-		frame: frameOf(solid.outside[0]!, strip.on.n, up),
+		frame: frameOf(nth(solid.outside, 0), strip.on.n, up),
 		grain: 'along',
 	});
 }

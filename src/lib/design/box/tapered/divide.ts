@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, Divider } from '../../../job';
 import { type TaperedAir, ENDS, leastOf, level, stretch, type Across, type Planes } from '../solid';
 import { boardOf, type Board, type Seam } from '../board';
@@ -45,7 +46,7 @@ export function divideTapered(
 			boards.push(board);
 			seams.push(...edgeSeams(board, slice.meets));
 			const bareHalves = halvesOf(room.bare, across, at, t, key) ?? halves;
-			return [0, 1].map((k) => ({ air: halves[k]!, bare: bareHalves[k]! }));
+			return [0, 1].map((k) => ({ air: nth(halves, k), bare: nth(bareHalves, k) }));
 		});
 		if (met === 0) missedDivider(divider, d, doubled.sides, bare.sides, trouble);
 	});

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box } from '../../../job';
 import { cleatAll, mount, stageOf, type Inside } from '../inside';
 import type { BoardRack } from '../rack';
@@ -27,7 +28,8 @@ export function fillTapered(
 	const cleated = cleatAll(
 		box,
 		rooms.length,
-		(r, wish, material, first) => taperedCleats(rooms[r]!, wish, material, braced.boards, first),
+		(r, wish, material, first) =>
+			taperedCleats(nth(rooms, r), wish, material, braced.boards, first),
 		rack,
 		trouble,
 	);

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, ShapeOf, Material } from '../../../job';
 import {
 	type TaperedAir,
@@ -57,7 +58,7 @@ export function taperedForm(
 		d: f.d - sign * materials[key].measured,
 	}));
 	const both = box.sizes === 'outer' ? [given, other] : [other, given];
-	const home = originOf(hexCorners(both[0]!));
+	const home = originOf(hexCorners(nth(both, 0)));
 	const [outer, inner] = both.map((planes) =>
 		mapPlanes(planes, (f) => ({ ...f, d: f.d - dot3(f.n, home) })),
 	) as [Planes, Planes];

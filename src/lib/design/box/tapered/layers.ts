@@ -2,7 +2,7 @@ import type { Path, Box } from '../../../job';
 import { layUp, type LayerAsk, type Layers } from '../inside';
 import type { BoardRack } from '../rack';
 import {
-	around,
+	sidesAround,
 	faceWithin,
 	SIX,
 	type Planes,
@@ -40,7 +40,7 @@ export function layersInside(
 			);
 			return null;
 		}
-		const ring = around(key).map((side) => air.sides[side]);
+		const ring = sidesAround(key).map((side) => air.sides[side]);
 		const solid = { outside: faceWithin(plane, ring), inside: faceWithin(moved, ring) };
 		air = next;
 		return { solid, frame: faceFrame(plane, solid) };
@@ -72,7 +72,7 @@ export function layersOutside(
 function outsideFace(outer: Planes, key: Six) {
 	return faceWithin(
 		outer[key],
-		around(key).map((side) => outer[side]),
+		sidesAround(key).map((side) => outer[side]),
 	);
 }
 

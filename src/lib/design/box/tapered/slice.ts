@@ -1,6 +1,7 @@
+import { nth } from '../../../measure';
 import type { Meeting } from '../inside';
 import {
-	around,
+	sidesAround,
 	ENDS,
 	faceWithin,
 	level,
@@ -35,18 +36,19 @@ export const FACING: Readonly<Record<Across, { readonly n: Point3; readonly up: 
 export function sliceAcross(sides: Planes, across: Across, at: number, t: number): Slice | null {
 	const [from, to] = stretch(sides, across);
 	if (at <= from || at + t >= to) return null;
-	const ring = around(ENDS[across].low).map((side) => sides[side]);
+	const ring = sidesAround(ENDS[across].low).map((side) => sides[side]);
 	const faces = [at, at + t].map((d) => faceWithin(level('', across, d, 1), ring));
 	// Of a level board the upper face is the outside; of an upright one the face to the left or the front.
-	const [outside, inside] = across === 'height' ? [faces[1]!, faces[0]!] : [faces[0]!, faces[1]!];
+	const [outside, inside] =
+		across === 'height' ? [nth(faces, 1), nth(faces, 0)] : [nth(faces, 0), nth(faces, 1)];
 	const { n, up } = FACING[across];
 	return {
 		solid: { outside, inside },
-		frame: frameOf(outside[0]!, n, up),
+		frame: frameOf(nth(outside, 0), n, up),
 		meets: ring.map((side, i) => ({
 			other: side.key,
-			from: outside[i]!,
-			to: outside[(i + 1) % ring.length]!,
+			from: nth(outside, i),
+			to: nth(outside, (i + 1) % ring.length),
 		})),
 	};
 }

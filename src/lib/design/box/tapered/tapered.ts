@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, BoardKey, ShapeOf, Material } from '../../../job';
 import {
 	type Plane,
@@ -99,7 +100,7 @@ export function sideName(key: BoardKey): string {
 export function faceFrame(plane: Plane, solid: Solid): Frame {
 	const level = Math.abs(plane.n.z) > 0.8;
 	return frameOf(
-		solid.outside[0]!,
+		nth(solid.outside, 0),
 		plane.n,
 		level ? p3(0, plane.n.z > 0 ? 1 : -1, 0) : p3(0, 0, 1),
 	);
@@ -123,7 +124,7 @@ function leaning(box: Box, key: Six, ends: Planes, outer: Planes, inner: Planes)
 		return meet3(side, (past ? outer : inner)[neighbour], ends[end]);
 	};
 	const face = (plane: Plane, isOut: boolean): Point3[] => {
-		const [before, after] = [ROUND[(i + 3) % 4]!, ROUND[(i + 1) % 4]!];
+		const [before, after] = [nth(ROUND, (i + 3) % 4), nth(ROUND, (i + 1) % 4)];
 		return [
 			corner(plane, before, 'front', isOut),
 			corner(plane, after, 'front', isOut),
@@ -160,9 +161,9 @@ function seamsOf(c: readonly Point3[], materials: Record<Six, Material>): Seam[]
 			seals: true,
 		};
 	};
-	const hips = ROUND.map((key, i) => seam(ROUND[(i + 3) % 4]!, key, c[i]!, c[i + 4]!));
+	const hips = ROUND.map((key, i) => seam(nth(ROUND, (i + 3) % 4), key, nth(c, i), nth(c, i + 4)));
 	const closings = (['front', 'back'] as const).flatMap((end, e) =>
-		ROUND.map((key, i) => seam(key, end, c[4 * e + i]!, c[4 * e + ((i + 1) % 4)]!)),
+		ROUND.map((key, i) => seam(key, end, nth(c, 4 * e + i), nth(c, 4 * e + ((i + 1) % 4)))),
 	);
 	return [...hips, ...closings];
 }

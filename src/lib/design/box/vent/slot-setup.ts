@@ -1,3 +1,4 @@
+import { around } from '../../../measure';
 import type { Box, SlotVent, Material } from '../../../job';
 import { equalRadius } from './acoustics';
 import { type SweptAir, sidesSetIn, slotPlane, type SlotPlane, planeArea } from '../solid';
@@ -96,7 +97,7 @@ function misfit(
 	plane: SlotPlane,
 	t: number,
 ): { of: 'gap' | 'bend' | 'run'; what: string; fix: string } | null {
-	const foot = plane.corners[(plane.front + 1) % plane.corners.length]!;
+	const foot = around(plane.corners, plane.front + 1);
 	const high = Math.max(0, ...plane.corners.map((p) => Math.abs(p.y - foot.y)));
 	if (vent.gap + t >= high)
 		return {

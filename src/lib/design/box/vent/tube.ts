@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, RoundVent } from '../../../job';
 import { reach, type Air } from '../solid';
 import { placeOn, roomBehind, rowOf, type Place } from '../board';
@@ -23,7 +24,7 @@ export function roundSetups(box: Box, inside: VentRoom, trouble: ProblemLog): Ro
 			);
 			return [];
 		}
-		const room = roomBehind(inside.rooms, found[0]!);
+		const room = roomBehind(inside.rooms, nth(found, 0));
 		if (room < 0) {
 			trouble.stop(
 				[...path, 'at'],
@@ -32,7 +33,7 @@ export function roundSetups(box: Box, inside: VentRoom, trouble: ProblemLog): Ro
 			);
 			return [];
 		}
-		return roundSetup(vent, index, room, found, inside.rooms[room]!.air);
+		return roundSetup(vent, index, room, found, nth(inside.rooms, room).air);
 	});
 }
 
@@ -44,7 +45,7 @@ function roundSetup(
 	air: Air,
 ): RoundSetup {
 	const outer = vent.diameter / 2 + vent.wall;
-	const { stack, proud } = places[0]!;
+	const { stack, proud } = nth(places, 0);
 	const radii = radiiOf(vent);
 	const deep = Math.min(...places.map((p) => reach(air, p.point, p.inward, outer)));
 	const breath: Breath = {

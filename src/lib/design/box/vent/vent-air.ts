@@ -1,4 +1,4 @@
-import { TICKS_PER_MM } from '../../../measure';
+import { nth, TICKS_PER_MM } from '../../../measure';
 import { actingLength, resonance } from './acoustics';
 
 /** One vent or row of equal vents that a chamber breathes through. Ticks. */
@@ -39,10 +39,10 @@ export function tune(free: number, vents: readonly Breath[], hertz: number | nul
 		const left = airLeft(free, vents, lengths);
 		const acting = hertz === null || left <= 0 ? null : openLength(left, vents, hertz);
 		wanted = vents.map((v) => v.fixed ?? (acting === null ? Infinity : acting - v.ends));
-		const next = wanted.map((l, i) => vents[i]!.fit(Math.max(l, TICKS_PER_MM)));
-		const moved = Math.max(0, ...next.map((l, i) => Math.abs(l - lengths[i]!)));
+		const next = wanted.map((l, i) => nth(vents, i).fit(Math.max(l, TICKS_PER_MM)));
+		const moved = Math.max(0, ...next.map((l, i) => Math.abs(l - nth(lengths, i))));
 		// Half steps after a while: a long vent in a small chamber may overshoot to and fro.
-		lengths = moved < 0.2 || round < 12 ? next : next.map((l, i) => (l + lengths[i]!) / 2);
+		lengths = moved < 0.2 || round < 12 ? next : next.map((l, i) => (l + nth(lengths, i)) / 2);
 		if (moved < 0.2) break;
 	}
 	const left = airLeft(free, vents, lengths);
@@ -50,7 +50,7 @@ export function tune(free: number, vents: readonly Breath[], hertz: number | nul
 }
 
 function airLeft(free: number, vents: readonly Breath[], lengths: readonly number[]): number {
-	return vents.reduce((left, v, i) => left - v.takes(lengths[i]!), free);
+	return vents.reduce((left, v, i) => left - v.takes(nth(lengths, i)), free);
 }
 
 /** How long the open vents must act so that all together give the tuning; Infinity when the fixed ones already exceed it. */
@@ -68,6 +68,6 @@ function openLength(left: number, vents: readonly Breath[], hertz: number): numb
 
 /** Tuning of several vents side by side. */
 export function tuning(left: number, vents: readonly Breath[], lengths: readonly number[]): number {
-	const conductance = vents.reduce((sum, v, i) => sum + v.area / (lengths[i]! + v.ends), 0);
+	const conductance = vents.reduce((sum, v, i) => sum + v.area / (nth(lengths, i) + v.ends), 0);
 	return resonance(left / M ** 3, conductance / M, 1);
 }

@@ -1,4 +1,4 @@
-import { TICKS_PER_MM } from '../../../measure';
+import { nth, TICKS_PER_MM } from '../../../measure';
 import {
 	type Air,
 	reach,
@@ -73,15 +73,15 @@ export function tuneRooms(
 		);
 		if (tuned.left <= 0) {
 			trouble.stop(
-				['vents', own[0]!.index],
+				['vents', nth(own, 0).index],
 				`The vents and fittings take more than the ${Math.round(litres(gross) * 10) / 10} L of the chamber.`,
 				'Make the box larger or the vent smaller.',
 			);
 			return;
 		}
 		own.forEach((setup, i) => {
-			const length = tuned.lengths[i]!;
-			tooLong(setup, tuned.wanted[i]!, length, tuned.hertz, trouble);
+			const length = nth(tuned.lengths, i);
+			tooLong(setup, nth(tuned.wanted, i), length, tuned.hertz, trouble);
 			const made =
 				setup.kind === 'slot'
 					? slotMade(setup, length, boards.length + 1)
@@ -131,7 +131,7 @@ function tubeMade(setup: RoundSetup, length: number, air: Air): Made {
 		const end = add3(place.point, scale3(place.inward, Math.max(length, TICKS_PER_MM)));
 		obstacles.push(rodObstacle(name, place.point, end, outer / 2));
 	}
-	const inside = Math.max(0, length - places[0]!.stack - places[0]!.proud) * vent.count;
+	const inside = Math.max(0, length - nth(places, 0).stack - nth(places, 0).proud) * vent.count;
 	const circle = (d: number): number => (Math.PI / 4) * d * d;
 	const deep = places.map((p) => reach(air, p.point, p.inward, outer / 2) + p.proud);
 	const clear = Math.min(...deep) - length;
@@ -181,18 +181,18 @@ function slotSolid(plane: SlotPlane, q: Quad, run: readonly [number, number]): S
 }
 
 function facing(from: Solid): Frame {
-	const n = unit3(sub3(from.outside[0]!, footOn(from)));
+	const n = unit3(sub3(nth(from.outside, 0), footOn(from)));
 	const level = Math.abs(n.z) > 0.95;
 	return frameOf(p3(0, 0, 0), n, level ? p3(0, n.z > 0 ? 1 : -1, 0) : p3(0, 0, 1));
 }
 
 /** Foot of the first outside corner on the inside face. */
 function footOn({ outside, inside }: Solid): ReturnType<typeof p3> {
-	const u = unit3(sub3(inside[1]!, inside[0]!));
-	const v = unit3(sub3(inside[3]!, inside[0]!));
-	const d = sub3(outside[0]!, inside[0]!);
+	const u = unit3(sub3(nth(inside, 1), nth(inside, 0)));
+	const v = unit3(sub3(nth(inside, 3), nth(inside, 0)));
+	const d = sub3(nth(outside, 0), nth(inside, 0));
 	const on = (axis: typeof u): number => d.x * axis.x + d.y * axis.y + d.z * axis.z;
-	return add3(inside[0]!, add3(scale3(u, on(u)), scale3(v, on(v))));
+	return add3(nth(inside, 0), add3(scale3(u, on(u)), scale3(v, on(v))));
 }
 
 function slotBoard(setup: SlotSetup, q: Quad, i: number, n: number): Board {
@@ -215,7 +215,7 @@ function cheekBoard(setup: SlotSetup, body: SlotBody, n: number): Board {
 	const { plane, run, material, name, size } = setup;
 	const outside = body.cheek.map((p) => plane.to3(p, run[1]));
 	const inside = body.cheek.map((p) => plane.to3(p, run[1] + size.board));
-	const normal = unit3(sub3(outside[0]!, inside[0]!));
+	const normal = unit3(sub3(nth(outside, 0), nth(inside, 0)));
 	const frame = frameOf(p3(0, 0, 0), normal, Math.abs(normal.z) > 0.95 ? p3(0, 1, 0) : p3(0, 0, 1));
 	const own = { wall: null, role: 'slot' as const, material, grain: 'along' as const };
 	return boardOf({
@@ -234,7 +234,7 @@ function slotSeams(setup: SlotSetup, body: SlotBody, boards: readonly Board[]): 
 	const second = setup.cheek ? (boards.at(-1)?.key ?? '') : plane.beside[1];
 	const wide = run[1] - run[0];
 	return body.quads.flatMap((q, i): Seam[] => {
-		const key = boards[i]!.key;
+		const key = nth(boards, i).key;
 		const long = Math.hypot(q.outside[1].x - q.outside[0].x, q.outside[1].y - q.outside[0].y);
 		const half = {
 			x: (q.outside[0].x + q.outside[1].x) / 2,
@@ -251,7 +251,7 @@ function slotSeams(setup: SlotSetup, body: SlotBody, boards: readonly Board[]): 
 		});
 		return [
 			seam(
-				i === 0 ? 'front' : boards[0]!.key,
+				i === 0 ? 'front' : nth(boards, 0).key,
 				wide,
 				plane.to3(q.outside[0], (run[0] + run[1]) / 2),
 			),
@@ -268,7 +268,7 @@ function airObstacle(setup: SlotSetup, body: SlotBody): Obstacle {
 		outside: body.air.map((p) => plane.to3(p, run[0])),
 		inside: body.air.map((p) => plane.to3(p, run[1])),
 	};
-	const n = unit3(sub3(solid.outside[0]!, solid.inside[0]!));
+	const n = unit3(sub3(nth(solid.outside, 0), nth(solid.inside, 0)));
 	const material = {
 		...setup.material,
 		measured: (run[1] - run[0]) as typeof setup.material.measured,

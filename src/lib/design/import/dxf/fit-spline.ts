@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../../measure';
 import { type Curve, type Point, distance, minus, times, unit } from '../../../geometry';
 
 /**
@@ -40,8 +41,8 @@ export function curveThrough(asked: ThroughPoints): Guess | null {
 
 /** Points given twice in a row stand for one; a closed curve does not give its first point again. */
 function apart({ points, closed }: ThroughPoints): Point[] {
-	const kept = points.filter((p, i) => i === 0 || distance(p, points[i - 1]!) > 0);
-	if (closed && kept.length > 1 && distance(kept[0]!, kept.at(-1)!) === 0) kept.pop();
+	const kept = points.filter((p, i) => i === 0 || distance(p, nth(points, i - 1)) > 0);
+	if (closed && kept.length > 1 && distance(nth(kept, 0), lastOf(kept)) === 0) kept.pop();
 	return kept;
 }
 
@@ -55,18 +56,25 @@ const RUN_ON = 12;
 function cubicThrough(given: ThroughPoints, power: number, runOut: 'straight' | 'round'): Curve {
 	const { points, closed } = given;
 	const n = points.length;
-	const ring = (i: number): Point => points[((i % n) + n) % n]!;
+	const ring = (i: number): Point => nth(points, ((i % n) + n) % n);
 	const all = closed
 		? Array.from({ length: n + 1 + 2 * RUN_ON }, (_, i) => ring(i - RUN_ON))
 		: [...points];
-	const h = all.slice(1).map((p, i) => distance(p, all[i]!) ** power);
+	const h = all.slice(1).map((p, i) => distance(p, nth(all, i)) ** power);
 	const bends = bendsOf(all, h, closed ? { ...given, starts: null, ends: null } : given, runOut);
 	const first = closed ? RUN_ON : 0;
 	const spans = closed ? n : n - 1;
 	return (t) => {
 		const k = Math.min(spans - 1, Math.floor(t * spans));
 		const i = first + k;
-		return onSpan(all[i]!, all[i + 1]!, bends[i]!, bends[i + 1]!, h[i]!, t * spans - k);
+		return onSpan(
+			nth(all, i),
+			nth(all, i + 1),
+			nth(bends, i),
+			nth(bends, i + 1),
+			nth(h, i),
+			t * spans - k,
+		);
 	};
 }
 
@@ -79,21 +87,21 @@ function bendsOf(
 ): Point[] {
 	const last = p.length - 1;
 	if (last === 1 && !starts && !ends) return [ZERO, ZERO];
-	const slope = (i: number): Point => times(minus(p[i + 1]!, p[i]!), 1 / h[i]!);
+	const slope = (i: number): Point => times(minus(nth(p, i + 1), nth(p, i)), 1 / nth(h, i));
 	const rate = (i: number, heading: Point): Point =>
-		times(unit(heading), distance(p[i + 1]!, p[i]!) / h[i]!);
+		times(unit(heading), distance(nth(p, i + 1), nth(p, i)) / nth(h, i));
 	const inner = (i: number): Row => [
-		h[i - 1]!,
-		2 * (h[i - 1]! + h[i]!),
-		h[i]!,
+		nth(h, i - 1),
+		2 * (nth(h, i - 1) + nth(h, i)),
+		nth(h, i),
 		times(minus(slope(i), slope(i - 1)), 6),
 	];
 	const free: Row = [0, 1, 0, ZERO];
 	const round = runOut === 'round' && last > 1;
 	const rows: Row[] = p.map((_, i) => (i === 0 || i === last ? free : inner(i)));
-	if (starts) rows[0] = [0, 2 * h[0]!, h[0]!, times(minus(slope(0), rate(0, starts)), 6)];
+	if (starts) rows[0] = [0, 2 * nth(h, 0), nth(h, 0), times(minus(slope(0), rate(0, starts)), 6)];
 	else if (round) rows[0] = [0, 1, -1, ZERO];
-	const [l, s] = [h[last - 1]!, slope(last - 1)];
+	const [l, s] = [nth(h, last - 1), slope(last - 1)];
 	if (ends) rows[last] = [l, 2 * l, 0, times(minus(rate(last - 1, ends), s), 6)];
 	else if (round) rows[last] = [-1, 1, 0, ZERO];
 	return solved(rows);
@@ -107,13 +115,13 @@ function solved(rows: readonly Row[]): Point[] {
 	const above: number[] = [];
 	const right: Point[] = [];
 	rows.forEach(([below, on, over, sum], i) => {
-		const pivot = on - (i > 0 ? below * above[i - 1]! : 0);
+		const pivot = on - (i > 0 ? below * nth(above, i - 1) : 0);
 		above.push(over / pivot);
-		right.push(times(minus(sum, i > 0 ? times(right[i - 1]!, below) : ZERO), 1 / pivot));
+		right.push(times(minus(sum, i > 0 ? times(nth(right, i - 1), below) : ZERO), 1 / pivot));
 	});
 	const found: Point[] = [...right];
 	for (let i = rows.length - 2; i >= 0; i--)
-		found[i] = minus(right[i]!, times(found[i + 1]!, above[i]!));
+		found[i] = minus(nth(right, i), times(nth(found, i + 1), nth(above, i)));
 	return found;
 }
 

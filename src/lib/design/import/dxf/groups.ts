@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 /**
  * The open drawing exchange format is a list of pairs of lines: a group code and its value. This reads the pairs of the
  * entities one by one. An own reader, because the library tried for it never returns from a polyline whose end mark is missing,
@@ -32,7 +33,7 @@ export function readGroups(text: string, most: number): DxfText | null {
 	for (let i = 0; i + 1 < lines.length; i += 2) {
 		const code = Number(lines[i]);
 		if (!Number.isInteger(code)) return read(true);
-		const value = lines[i + 1]!.trim();
+		const value = nth(lines, i + 1).trim();
 		const list =
 			section === 'ENTITIES' ? lists.entities : section === 'BLOCKS' ? lists.blocks : null;
 		if (code === 0 && value === 'SECTION') {

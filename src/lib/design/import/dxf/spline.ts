@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Curve, Point } from '../../../geometry';
 
 export interface Spline {
@@ -13,9 +14,9 @@ export function splineCurve(s: Spline): Curve | null {
 	const { degree, knots, points } = s;
 	const n = points.length;
 	const fits = degree >= 1 && degree <= 10 && n > degree && knots.length === n + degree + 1;
-	if (!fits || knots.some((k, i) => i > 0 && k < knots[i - 1]!)) return null;
-	const from = knots[degree]!;
-	const to = knots[n]!;
+	if (!fits || knots.some((k, i) => i > 0 && k < nth(knots, i - 1))) return null;
+	const from = nth(knots, degree);
+	const to = nth(knots, n);
 	if (!(to > from)) return null;
 	return (t) => at(s, from + (to - from) * t);
 }
@@ -30,20 +31,20 @@ function at(s: Spline, u: number): Point {
 	const { degree: p, knots } = s;
 	const last = s.points.length - 1;
 	let k = p;
-	while (k < last && knots[k + 1]! <= u) k++;
+	while (k < last && nth(knots, k + 1) <= u) k++;
 	const d = Array.from({ length: p + 1 }, (_, j) => {
-		const point = s.points[j + k - p]!;
+		const point = nth(s.points, j + k - p);
 		const w = s.weights[j + k - p] ?? 1;
 		return { x: point.x * w, y: point.y * w, w };
 	});
 	for (let r = 1; r <= p; r++)
 		for (let j = p; j >= r; j--) {
-			const low = knots[j + k - p]!;
-			const span = knots[j + 1 + k - r]! - low;
+			const low = nth(knots, j + k - p);
+			const span = nth(knots, j + 1 + k - r) - low;
 			const a = span === 0 ? 0 : (u - low) / span;
-			const [b, c] = [d[j - 1]!, d[j]!];
+			const [b, c] = [nth(d, j - 1), nth(d, j)];
 			d[j] = { x: b.x + (c.x - b.x) * a, y: b.y + (c.y - b.y) * a, w: b.w + (c.w - b.w) * a };
 		}
-	const end = d[p]!;
+	const end = nth(d, p);
 	return { x: end.x / end.w, y: end.y / end.w };
 }

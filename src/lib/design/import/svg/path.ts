@@ -1,3 +1,4 @@
+import { lastOf, nth } from '../../../measure';
 import svgpath from 'svgpath';
 import {
 	type EdgeRun,
@@ -118,8 +119,8 @@ class Pen {
 		const corners = this.current;
 		this.current = [];
 		if (corners.length < 2) return;
-		const first = corners[0]!;
-		const last = corners.at(-1)!;
+		const first = nth(corners, 0);
+		const last = lastOf(corners);
 		const back = closed && first.x === last.x && first.y === last.y && corners.length > 2;
 		this.runs.push({ corners: back ? corners.slice(0, -1) : corners, closed });
 	}

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import { parseSync, type INode } from 'svgson';
 import type { EdgeRun } from '../../../geometry';
 import type { Complaint } from '../../shape';
@@ -170,7 +171,7 @@ function saysOf(root: INode): DrawingFile['says'] {
 		.trim()
 		.split(/[\s,]+/)
 		.map(Number);
-	const across = box.length === 4 ? box[2]! : NaN;
+	const across = box.length === 4 ? nth(box, 2) : NaN;
 	const size = width ? Number(width[1]) * UNIT_MM[width[2]!]! : NaN;
 	const mm = size / across;
 	return Number.isFinite(mm) && mm > 0 ? { mm, name: `${Math.round(mm * 1e4) / 1e4} mm` } : null;

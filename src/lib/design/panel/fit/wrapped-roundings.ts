@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import {
 	bulgeOf,
 	arcOfEdge,
@@ -75,7 +76,7 @@ function put(corners: Corner[], i: number, circle: Circle): void {
 	const sweep = (angle(end) - angle(start) + 4 * Math.PI) % (2 * Math.PI);
 	const next = (i + 1) % corners.length;
 	corners[i] = corner(snapPoint(start), bulgeOf(sweep));
-	corners[next] = corner(snapPoint(end), corners[next]!.bulge);
+	corners[next] = corner(snapPoint(end), nth(corners, next).bulge);
 }
 
 /** Where a straight edge, run on, leaves the circle. */

@@ -1,3 +1,4 @@
+import { nth, ticks } from '../../../measure';
 import {
 	commonArea,
 	bounds,
@@ -9,7 +10,6 @@ import {
 	rectangle,
 } from '../../../geometry';
 import type { Device } from '../../../job';
-import { ticks } from '../../../measure';
 import { say, type Bench } from '../bench';
 import type { DeviceFigure, Drill } from '../figures';
 
@@ -18,7 +18,7 @@ const SIDES: readonly Side[] = ['right', 'top', 'left', 'bottom']; // counter-cl
 
 /** The side of the board a side of the device faces once it is turned left. */
 function facing(side: Side, turn: Device['turn']): Side {
-	return SIDES[(SIDES.indexOf(side) + turn / 90) % 4]!;
+	return nth(SIDES, (SIDES.indexOf(side) + turn / 90) % 4);
 }
 
 export function deviceFigures(bench: Bench): DeviceFigure[] {

@@ -1,5 +1,5 @@
+import { nth, snap } from '../../../measure';
 import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry';
-import { snap } from '../../../measure';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
 import type { GrooveSize } from './groove';
@@ -107,7 +107,7 @@ function slid(
 function widestGap(kept: readonly OnLine[], total: number): number {
 	if (kept.length < 2) return total;
 	return kept.reduce((widest, p, i) => {
-		const next = kept[i + 1]?.along ?? kept[0]!.along + total;
+		const next = kept[i + 1]?.along ?? nth(kept, 0).along + total;
 		return Math.max(widest, next - p.along);
 	}, 0);
 }

@@ -1,3 +1,4 @@
+import { lastOf, nth, type Length, snap, around } from '../../../measure';
 import {
 	flatten,
 	grown,
@@ -8,7 +9,6 @@ import {
 	setInAll,
 	distance,
 } from '../../../geometry';
-import { type Length, snap } from '../../../measure';
 import { say, type Bench } from '../bench';
 import type { Fit, GrooveFigure } from '../figures';
 
@@ -69,7 +69,7 @@ export function grooveFigure(
 	const all = lengthOf(lines);
 	const free = lengthOf(runs) >= all - 1;
 	const stops = obstacles.filter(
-		(_, i) => !free && lengthOf(linesOutside(lines, walls[i]!)) < all - 1,
+		(_, i) => !free && lengthOf(linesOutside(lines, nth(walls, i))) < all - 1,
 	);
 	return {
 		...size,
@@ -82,7 +82,7 @@ export function grooveFigure(
 export function lengthOf(lines: readonly (readonly Point[])[]): number {
 	let sum = 0;
 	for (const line of lines)
-		for (let i = 1; i < line.length; i++) sum += distance(line[i - 1]!, line[i]!);
+		for (let i = 1; i < line.length; i++) sum += distance(nth(line, i - 1), nth(line, i));
 	return sum;
 }
 
@@ -121,7 +121,7 @@ function chains(outline: Outline, marked: readonly boolean[]): Point[][] {
 		if (!marked[i]) continue;
 		const joins = k > 0 && marked[(i + n - 1) % n];
 		const edge = edgeLine(outline, i);
-		if (joins) lines.at(-1)!.push(...edge.slice(1));
+		if (joins) lastOf(lines).push(...edge.slice(1));
 		else lines.push(edge);
 	}
 	return lines;
@@ -129,15 +129,15 @@ function chains(outline: Outline, marked: readonly boolean[]): Point[][] {
 
 /** One edge as a flattened line. */
 function edgeLine(outline: Outline, i: number): Point[] {
-	const from = outline[i]!;
-	const to = outline[(i + 1) % outline.length]!;
+	const from = nth(outline, i);
+	const to = around(outline, i + 1);
 	// Flattened with its own chord as the way back, which is left out again.
 	return [...flatten([from, { x: to.x, y: to.y }], FLAT)];
 }
 
 function closedLine(outline: Outline): Point[] {
 	const flat = flatten(outline, FLAT);
-	return [...flat, flat[0]!];
+	return [...flat, nth(flat, 0)];
 }
 
 function ringLine(hole: Outline, centre: number): Point[][] {

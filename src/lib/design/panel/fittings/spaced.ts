@@ -1,3 +1,4 @@
+import { lastOf, nth, around } from '../../../measure';
 import {
 	alongEdge,
 	edgeLength,
@@ -30,19 +31,19 @@ export function spaced(outline: Outline, spacing: number): Point[] {
 export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 	const edges = edgesOf(outline);
 	const starts: number[] = [0];
-	for (const e of edges) starts.push(starts.at(-1)! + edgeLength(e));
-	const total = starts.at(-1)!;
+	for (const e of edges) starts.push(lastOf(starts) + edgeLength(e));
+	const total = lastOf(starts);
 	const corners = edges
 		.flatMap((e, i) => {
-			const [into, out] = headingsAt(edges[(i + edges.length - 1) % edges.length]!, e);
-			const sharp = dot(into, out) < SHARP ? [starts[i]!] : [];
-			return roundCorner(e, spacing) ? [...sharp, starts[i]! + edgeLength(e) / 2] : sharp;
+			const [into, out] = headingsAt(around(edges, i + edges.length - 1), e);
+			const sharp = dot(into, out) < SHARP ? [nth(starts, i)] : [];
+			return roundCorner(e, spacing) ? [...sharp, nth(starts, i) + edgeLength(e) / 2] : sharp;
 		})
 		.sort((a, b) => a - b);
 	const walk = new Walk(outline);
 	const stations = corners.length > 0 ? thinned(corners, spacing / 3, total) : [0];
 	return stations.flatMap((from, k) => {
-		const to = k + 1 < stations.length ? stations[k + 1]! : stations[0]! + total;
+		const to = k + 1 < stations.length ? nth(stations, k + 1) : nth(stations, 0) + total;
 		const least = stations.length === 1 ? 2 : 1;
 		const n = Math.max(least, Math.ceil((to - from) / spacing - 1e-9));
 		return Array.from({ length: n }, (_, j) => {
@@ -55,8 +56,8 @@ export function spacedOn(outline: Outline, spacing: number): OnLine[] {
 /** Corners too near to the one before share its fixing. */
 function thinned(corners: readonly number[], near: number, total: number): number[] {
 	const kept: number[] = [];
-	for (const c of corners) if (kept.length === 0 || c - kept.at(-1)! >= near) kept.push(c);
-	const around = kept.length > 1 && kept[0]! + total - kept.at(-1)! < near;
+	for (const c of corners) if (kept.length === 0 || c - lastOf(kept) >= near) kept.push(c);
+	const around = kept.length > 1 && nth(kept, 0) + total - lastOf(kept) < near;
 	return around ? kept.slice(0, -1) : kept;
 }
 
@@ -81,10 +82,10 @@ export class Walk {
 	at(along: number): Point {
 		let left = ((along % this.total) + this.total) % this.total;
 		for (const [i, e] of this.edges.entries()) {
-			const length = this.lengths[i]!;
+			const length = nth(this.lengths, i);
 			if (left <= length && length > 0) return snapPoint(alongEdge(e, left / length));
 			left -= length;
 		}
-		return snapPoint(this.edges[0]!.from);
+		return snapPoint(nth(this.edges, 0).from);
 	}
 }

@@ -1,5 +1,5 @@
+import { nth, ticks, type Length } from '../../../measure';
 import { alongEdge, edgesOf, type Where, finder, liesIn, type Point } from '../../../geometry';
-import { ticks, type Length } from '../../../measure';
 import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
 import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';
@@ -127,7 +127,7 @@ class Maker {
 
 	/** What is glued on flush with an edge of the board and covered with it: the cloth climbs that as well. */
 	private flushHeight(i: number): number {
-		const middle = this.middles[i]!;
+		const middle = nth(this.middles, i);
 		return this.overFace.filter((l) => l.at(middle) === 'on').reduce((sum, l) => sum + l.step, 0);
 	}
 

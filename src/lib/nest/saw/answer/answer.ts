@@ -1,5 +1,5 @@
+import { nth, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
-import type { Length } from '../../../measure';
 import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
 import { SawBench, type Content, type Slant } from './cuts';
 import type { LayoutSnapshot } from '../search';
@@ -20,7 +20,7 @@ class CopyCounter {
 
 	next(type: number): { piece: Piece; copy: number } {
 		let n = this.given[type]!++;
-		for (const piece of this.model.types[type]!.pieces) {
+		for (const piece of nth(this.model.types, type).pieces) {
 			if (n < piece.count) return { piece, copy: n };
 			n -= piece.count;
 		}
@@ -29,12 +29,14 @@ class CopyCounter {
 
 	/** What is left of each piece. */
 	rest(type: number): { piece: Piece; count: number }[] {
-		let given = this.given[type]!;
-		return this.model.types[type]!.pieces.map((piece) => {
-			const taken = Math.min(given, piece.count);
-			given -= taken;
-			return { piece, count: piece.count - taken };
-		}).filter((r) => r.count > 0);
+		let given = nth(this.given, type);
+		return nth(this.model.types, type)
+			.pieces.map((piece) => {
+				const taken = Math.min(given, piece.count);
+				given -= taken;
+				return { piece, count: piece.count - taken };
+			})
+			.filter((r) => r.count > 0);
 	}
 }
 
@@ -55,7 +57,9 @@ class SheetMaker {
 	content(region: SawRegion, rect: Rect): Content {
 		if (region.leaf >= 0) {
 			const type = typeOf(region.leaf);
-			return this.model.types[type]!.member >= 0 ? this.pair(type, rect) : this.single(type, rect);
+			return nth(this.model.types, type).member >= 0
+				? this.pair(type, rect)
+				: this.single(type, rect);
 		}
 		if (rect.length === 0 || rect.width === 0) return { kind: 'nothing' };
 		if (!worthKeeping(rect.length, rect.width, this.model.problem.keep)) return { kind: 'waste' };
@@ -73,10 +77,10 @@ class SheetMaker {
 	}
 
 	private pair(type: number, rect: Rect): Content {
-		const { member } = this.model.types[type]!;
+		const { member } = nth(this.model.types, type);
 		const pieces = [this.hands.next(member), this.hands.next(member)] as const;
 		const { piece } = pieces[0];
-		const pair = this.model.types[member]!.taper!.pair(piece, this.model.kerf)!;
+		const pair = nth(this.model.types, member).taper!.pair(piece, this.model.kerf)!;
 		const quarter = rect.length !== pair.length || rect.width !== pair.width;
 		const spot = spotOn(rect, quarter ? 90 : 0, pair);
 		const { turned } = meeting(piece)!;
@@ -142,7 +146,7 @@ function inOrder(model: SawModel, trees: readonly SlackTree[]): SlackTree[] {
 		.map((tree) => ({ tree, mark: mark(tree) }))
 		.sort(
 			(a, b) =>
-				model.kinds[a.tree.kind]!.sheet.rank - model.kinds[b.tree.kind]!.sheet.rank ||
+				nth(model.kinds, a.tree.kind).sheet.rank - nth(model.kinds, b.tree.kind).sheet.rank ||
 				a.tree.kind - b.tree.kind ||
 				b.tree.area - a.tree.area ||
 				(a.mark < b.mark ? -1 : Number(a.mark > b.mark)),
@@ -162,7 +166,7 @@ function whyOut(model: SawModel, piece: Piece): string {
 }
 
 function moneyOf(model: SawModel, kept: LayoutSnapshot): number {
-	return kept.trees.reduce((sum, tree) => sum + model.kinds[tree.kind]!.sheet.price, 0);
+	return kept.trees.reduce((sum, tree) => sum + nth(model.kinds, tree.kind).sheet.price, 0);
 }
 
 /** Is this layout as cheap as any can be? Where nothing has to be paid, what counts is sheets. */
@@ -199,7 +203,7 @@ export function sawAnswer(
 	const hands = new CopyCounter(model);
 	const copies = model.kinds.map(() => 0);
 	const layouts = inOrder(model, kept.trees).map((tree) =>
-		layoutOf(model, hands, model.kinds[tree.kind]!, tree, copies[tree.kind]!++),
+		layoutOf(model, hands, nth(model.kinds, tree.kind), tree, copies[tree.kind]!++),
 	);
 	const unplaced = [
 		...model.impossible.map(({ piece, why }) => ({ id: piece.id, count: piece.count, why })),

@@ -1,5 +1,5 @@
+import { nth, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
-import type { Length } from '../../../measure';
 import {
 	sequenceOf,
 	type FenceLimits,
@@ -119,7 +119,7 @@ export class SawBench {
 	}
 
 	private cut(board: Board): void {
-		const step = board.sequence.steps[board.at++]!;
+		const step = nth(board.sequence.steps, board.at++);
 		const { axis, low, left, across } = board;
 		const isX = axis === 'x';
 		const k = this.limits.kerf;
@@ -197,7 +197,7 @@ function edge(axis: 'x' | 'y', end: FenceStep['end']): Cut['fenceEdge'] {
 }
 
 function sameSetting(board: Board, cut: Cut): boolean {
-	const step = board.sequence.steps[board.at]!;
+	const step = nth(board.sequence.steps, board.at);
 	return (
 		step.fence === cut.fence &&
 		(board.axis === 'x') === (cut.runs === 'y') &&

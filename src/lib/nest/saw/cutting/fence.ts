@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { SawRegion } from './regions';
 import type { SawProblem } from '../../types';
 
@@ -91,7 +92,7 @@ function sequenceWith(
 	limits: FenceLimits,
 ): Sequence | null {
 	const steps: FenceStep[] = [];
-	const anchor = waiting[last]!;
+	const anchor = nth(waiting, last);
 	const rest = waiting.filter((_, i) => i !== last);
 	let left = total;
 	while (rest.length > 0) {

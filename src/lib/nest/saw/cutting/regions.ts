@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
 /*
@@ -51,7 +52,7 @@ export function regionsOf(tree: SlackTree, at: number, w: number, h: number): Sa
 		parts.push(isX ? regionsOf(tree, c, n[c + W]!, h) : regionsOf(tree, c, w, n[c + H]!));
 	if (isX && w > n[at + W]!) parts.push(leftover(w - n[at + W]!, h));
 	if (!isX && h > n[at + H]!) parts.push(leftover(w, h - n[at + H]!));
-	return parts.length === 1 ? parts[0]! : region(w, h, isX ? 'x' : 'y', parts);
+	return parts.length === 1 ? nth(parts, 0) : region(w, h, isX ? 'x' : 'y', parts);
 }
 
 /** Ways to hand out the slack of a whole sheet, one at a time; only at the root is there slack across that could go elsewhere. */

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Bound } from '../bound';
 import { gcd, nextFrom, sumsBelow } from '../covering';
 import type { ProofTarget } from './generation';
@@ -22,9 +23,9 @@ export function proofTargetOf(
 ): SoughtTarget {
 	const pieces = demand.reduce((sum, n) => sum + n, 0);
 	const prices = kinds.map((k) => k.sheet.price);
-	const money = trees.reduce((sum, tree) => sum + prices[tree.kind]!, 0);
+	const money = trees.reduce((sum, tree) => sum + nth(prices, tree.kind), 0);
 	const scarce = (k: Kind): boolean => kinds.length > 1 && k.count < pieces;
-	const limited = [...kinds.keys()].filter((k) => scarce(kinds[k]!));
+	const limited = [...kinds.keys()].filter((k) => scarce(nth(kinds, k)));
 	const sheets = trees.length - 1;
 	if (kinds.length === 1) return { of: 'sheets', unit: 0, costs: [1], target: sheets, limited };
 	const unit = prices.reduce(gcd, 0);
@@ -47,7 +48,7 @@ export function boundBy(
 	if (aim.of === 'owned') return known; // there may be layouts with other sheets
 	if (aim.of === 'sheets') {
 		const sheets = Math.max(known.sheets, least);
-		return { sheets, cost: Math.max(known.cost, sheets * kinds[0]!.sheet.price) };
+		return { sheets, cost: Math.max(known.cost, sheets * nth(kinds, 0).sheet.price) };
 	}
 	const offers = kinds.map((k) => ({ gives: 1, price: k.sheet.price, count: k.count }));
 	return { ...known, cost: Math.max(known.cost, nextFrom(offers, least * aim.unit)) };

@@ -1,3 +1,4 @@
+import { around } from '../../../measure';
 import { PartialLayout, type LayoutSnapshot } from './partial-layout';
 import type { SearchState } from './open-sheet';
 import { cheapestOpening, makePairs, typesInOrder, recreate, type OrderKey } from './recreate';
@@ -41,7 +42,7 @@ export function* moreFirstLayouts(
 	const laying = new PartialLayout(job);
 	const end = job.work + work;
 	for (let i = 1; job.work < end && !enough(best); i++) {
-		const key = ORDERS[i % ORDERS.length]!;
+		const key = around(ORDERS, i);
 		const plain = i < ORDERS.length;
 		job.blinkEvery = plain ? Infinity : 50;
 		job.blink = plain ? Infinity : 25;
