@@ -5,6 +5,9 @@ import { defineConfig } from 'vitest/config';
 // jsPDF asks for three packages that only its HTML import needs; we never call that (385 kB saved).
 const empty = fileURLToPath(new URL('./src/lib/print/pens/empty.ts', import.meta.url));
 
+// A deep run tries every law on many times the cases (tests/depth.ts).
+const deep = process.env['DEPTH'] === 'deep';
+
 export default defineConfig({
 	plugins: [sveltekit()],
 	resolve: { alias: { canvg: empty, html2canvas: empty, dompurify: empty } },
@@ -13,6 +16,9 @@ export default defineConfig({
 	test: {
 		include: ['tests/**/*.test.ts'],
 		exclude: ['tests/browser/**'],
-		testTimeout: 60_000,
+		setupFiles: ['tests/depth.ts'],
+		testTimeout: deep ? 3_600_000 : 60_000,
+		// One process runs all files, one after the other: loading everything anew for each took longer than the tests.
+		isolate: false,
 	},
 });

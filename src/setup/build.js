@@ -17,11 +17,12 @@ const SOURCES = [
 	'vite.config.ts',
 ];
 
-/** Builds the app into build/; resolves to the exit code. */
-export function build() {
-	return node(tool('vite'), ['build', '--logLevel', 'warn'], {
-		stdio: ['ignore', process.stderr, process.stderr],
-	});
+/**
+ * Builds the app into build/; resolves to the exit code.
+ * @param {import('node:child_process').StdioOptions} [stdio]
+ */
+export function build(stdio = ['ignore', process.stderr, process.stderr]) {
+	return node(tool('vite'), ['build', '--logLevel', 'warn'], { stdio });
 }
 
 /** Is the built app missing, or older than what it is made of? */

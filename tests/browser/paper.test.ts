@@ -50,22 +50,26 @@ test('a torn file is refused in words and the open job stays', async ({ page }) 
 	await expect(heading(page, 'Camper van, rear bench')).toBeVisible();
 });
 
-test('after one visit everything works without a network, printing too', async ({
-	page,
-	context,
-}) => {
-	await open(page);
-	await page.evaluate(async () => {
-		await navigator.serviceWorker.ready;
+test.describe('with the app kept in the browser', () => {
+	test.use({ serviceWorkers: 'allow' });
+
+	test('after one visit everything works without a network, printing too', async ({
+		page,
+		context,
+	}) => {
+		await open(page);
+		await page.evaluate(async () => {
+			await navigator.serviceWorker.ready;
+		});
+		await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+		await context.setOffline(true);
+		await page.reload();
+		await planned(page);
+		for (const name of ['Rack', 'Shop', 'Jobs'] as const) await goTo(page, name);
+		await goToCard(page);
+		await turnTo(page, 'print');
+		const saved = page.waitForEvent('download');
+		await page.getByRole('button', { name: 'Print pack' }).click();
+		expect((await saved).suggestedFilename()).toContain('print-pack.pdf');
 	});
-	await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-	await context.setOffline(true);
-	await page.reload();
-	await planned(page);
-	for (const name of ['Rack', 'Shop', 'Jobs'] as const) await goTo(page, name);
-	await goToCard(page);
-	await turnTo(page, 'print');
-	const saved = page.waitForEvent('download');
-	await page.getByRole('button', { name: 'Print pack' }).click();
-	expect((await saved).suggestedFilename()).toContain('print-pack.pdf');
 });

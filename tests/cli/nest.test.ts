@@ -2,18 +2,18 @@ import { writeFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildCommand, FROM_SOURCE, runNode } from './process';
+import { answerNest } from '../../src/cli/nest/effort';
+import { readNest } from '../../src/cli/nest/problem';
+import { runHere } from './process';
 
 let folder: string;
-let command: string;
-beforeAll(async () => {
+beforeAll(() => {
 	folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
-	command = await buildCommand(folder);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const nest = (input: unknown, ...args: string[]) =>
-	runNode(command, ['nest', ...args], {
+	runHere(['nest', ...args], {
 		input: typeof input === 'string' ? input : JSON.stringify(input),
 	});
 
@@ -106,7 +106,7 @@ describe('nest', () => {
 		];
 		const pieces = [{ id: 'T', outline, count: 3, turns: 'half' }];
 		writeFileSync(file, JSON.stringify({ ...problem, method: 'router', pieces }));
-		const ended = await runNode(FROM_SOURCE, ['nest', file]);
+		const ended = await runHere(['nest', file]);
 		expect(ended.code).toBe(0);
 		const { layouts } = JSON.parse(ended.out) as Sheets;
 		expect(layouts.flatMap((l) => l.pieces)).toHaveLength(3);
@@ -142,16 +142,28 @@ describe('nest', () => {
 		});
 	});
 
-	test('--seconds looks no longer than asked, well over the start of the process', async () => {
+	test('--seconds looks as long as asked, and takes no step once that time is over', async () => {
 		const pieces = Array.from({ length: 40 }, (_, i) => ({
 			id: `p${i}`,
 			length: 200 + ((i * 137) % 600),
 			width: 150 + ((i * 211) % 400),
 			count: 2,
 		}));
-		const ended = await nest({ ...problem, pieces }, '--seconds', '1');
-		const { seconds } = JSON.parse(ended.out) as Sheets;
-		expect(seconds).toBeLessThan(3);
+		const read = readNest({ ...problem, pieces });
+		if ('problems' in read) throw new Error('it is sound');
+		// A clock of our own, that goes on by a hundredth of a second whenever it is looked at.
+		const looked = (seconds: number): number => {
+			let now = 5000;
+			return answerNest(read.nest, { seed: 1, effort: null, seconds }, () => (now += 10)).seconds;
+		};
+		const whole = looked(60);
+		expect(whole).toBeGreaterThan(0.1);
+		expect(whole).toBeLessThan(60); // proven before its time
+		expect(looked(0.05)).toBeGreaterThanOrEqual(0.05);
+		expect(looked(0.05)).toBeLessThan(0.1);
+		const ended = await nest({ ...problem, pieces }, '--seconds', '0.05');
+		expect(ended.code).toBe(0);
+		expect((JSON.parse(ended.out) as Sheets).layouts).not.toEqual([]);
 	});
 });
 

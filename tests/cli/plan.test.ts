@@ -10,17 +10,15 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildCommand, FROM_SOURCE, runNode } from './process';
+import { runHere } from './process';
 
 let folder: string;
-let command: string;
-beforeAll(async () => {
+beforeAll(() => {
 	folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
-	command = await buildCommand(join(folder, 'command'));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const run = (...args: string[]) => runNode(command, args, { cwd: folder });
+const run = (...args: string[]) => runHere(args, { cwd: folder });
 
 function write(name: string, content: unknown): string {
 	const text = typeof content === 'string' ? content : JSON.stringify(content);
@@ -90,14 +88,6 @@ describe('plan', () => {
 		expect(plan.parts).toMatchObject([{ length: 900, width: 304.8, count: 2, thickness: 17.8 }]);
 		expect(plan.boards[0]!.layouts[0]!.pieces).toHaveLength(2);
 		expect(existsSync(join(folder, 'nowhere'))).toBe(false);
-	});
-
-	test('the same job, seed and effort give the same plan, built or from source', async () => {
-		const file = write('shelves.json', job);
-		const args = ['plan', file, '--json', '--seed', '7', '--effort', '500'];
-		const [a, b] = await Promise.all([run(...args), runNode(FROM_SOURCE, args, { cwd: folder })]);
-		expect(a.out).toBe(b.out);
-		expect(a.code).toBe(0);
 	});
 
 	test('a faulty job: what can be planned is, every problem is printed with its path, exit code 1', async () => {

@@ -1,6 +1,8 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
+import { Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
+import { run } from '../../src/cli/run';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 export const FROM_SOURCE = fileURLToPath(new URL('../../src/setup/run-cli.js', import.meta.url));
@@ -12,11 +14,59 @@ export interface Ended {
 	readonly err: string;
 }
 
+/** What a person's shell gives a command besides its words. */
+interface Given {
+	readonly input?: string;
+	readonly cwd?: string;
+}
+
+/**
+ * Runs the command line in this very process, with streams of its own: what it answers is the same, and nothing is started.
+ * That it is the same when started as a program is seen to in start.test.ts.
+ */
+export async function runHere(
+	args: readonly string[],
+	{ input = '', cwd = ROOT }: Given = {},
+): Promise<Ended> {
+	const before = {
+		cwd: process.cwd(),
+		in: process.stdin,
+		out: process.stdout,
+		err: process.stderr,
+	};
+	const out = new Kept();
+	const err = new Kept();
+	const stand = (streams: { in: unknown; out: unknown; err: unknown }) =>
+		Object.defineProperties(process, {
+			stdin: { value: streams.in, configurable: true },
+			stdout: { value: streams.out, configurable: true },
+			stderr: { value: streams.err, configurable: true },
+		});
+	process.chdir(cwd);
+	stand({ in: Readable.from(input === '' ? [] : [Buffer.from(input)]), out, err });
+	try {
+		const code = await run(args);
+		return { code, out: out.text, err: err.text };
+	} finally {
+		stand(before);
+		process.chdir(before.cwd);
+	}
+}
+
+/** A stream that keeps what is written to it. */
+class Kept extends Writable {
+	text = '';
+	override _write(chunk: Buffer, _: BufferEncoding, done: () => void): void {
+		this.text += chunk.toString();
+		done();
+	}
+}
+
 /** Runs a Node script to its end, as a person's shell would: its own process, its own streams. */
 export function runNode(
 	script: string,
 	args: readonly string[],
-	{ input = '', cwd = ROOT }: { input?: string; cwd?: string } = {},
+	{ input = '', cwd = ROOT }: Given = {},
 ): Promise<Ended> {
 	return new Promise((resolve, reject) => {
 		const env = { ...process.env };

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../depth';
 import { describe, expect, it } from 'vitest';
 import { convexParts } from '../../src/lib/geometry/shaping/convex';
 import { area } from '../../src/lib/geometry/extent';
@@ -40,7 +41,7 @@ describe('an area cut into convex parts', () => {
 				expectConvex(parts);
 				expect(sumArea(parts)).toBe(area(outline));
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 
@@ -73,7 +74,7 @@ describe('where one part may not lie beside another', () => {
 				if (shared > 4000) expect(deep).toBeGreaterThan(0); // thinner overlaps are lost in the library's rounding
 				if (deep > 4) expect(shared).toBeGreaterThan(0);
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 

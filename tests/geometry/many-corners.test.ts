@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { runs } from '../depth';
 import fc from 'fast-check';
 import { commonArea } from '../../src/lib/geometry/shaping/clip';
 import { cropped } from '../../src/lib/geometry/shaping/crop';
@@ -46,7 +47,7 @@ describe('where points lie in an outline of many corners', () => {
 				const find = finder(o);
 				for (const p of [...places, ...o]) expect(find(p)).toBe(whereIs(p, o));
 			}),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 
@@ -71,7 +72,7 @@ describe('where points lie in an outline of many corners', () => {
 				const near = Math.min(...edgesOf(o).map((e) => nearestOnEdge(p, e).distance));
 				expect(find(p) === 'on').toBe(near < 0.5);
 			}),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 });
@@ -114,7 +115,7 @@ describe('one outline in another', () => {
 				if (liesIn(piece, outer)) expect(over).toBeLessThan(1);
 				else expect(over).toBeGreaterThan(0);
 			}),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 });
@@ -132,7 +133,7 @@ describe('an outline as far as a box shows it', () => {
 				for (const p of [a, b, ...places, ...flat].filter(shown))
 					expect(whereIs(p, near)).toBe(whereIs(p, flat));
 			}),
-			{ numRuns: 300 },
+			{ numRuns: runs(300) },
 		);
 	});
 

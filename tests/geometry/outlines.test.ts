@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { runs } from '../depth';
 import fc from 'fast-check';
 import { bulgeThrough } from '../../src/lib/geometry/arc';
 import {
@@ -80,7 +81,7 @@ describe('sizes', () => {
 					);
 				},
 			),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 
@@ -93,7 +94,7 @@ describe('sizes', () => {
 					edgesOf(x).map((e) => Math.round(Math.hypot(e.to.x - e.from.x, e.to.y - e.from.y)));
 				expect(lengths(mirrored(o))).toEqual(mirrorOrder(lengths(o)));
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 
@@ -123,7 +124,7 @@ describe('flattening', () => {
 						for (const t of [0, 0.5])
 							expect(distanceTo(alongEdge(e, t), o)).toBeLessThan(tolerance + 1.5);
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 
@@ -158,7 +159,7 @@ describe('flattening', () => {
 				fc.pre(Math.abs(bulge) > 1e-3 && Math.abs(bulge) < 1e3);
 				expect(nearestOnEdge(via, { from: a, to: b, bulge }).distance).toBeLessThan(1);
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });
@@ -218,7 +219,7 @@ describe('exact tests', () => {
 					expect(whereIs(p, o)).toBe(whereIs(p, flatten(o, 8)));
 				},
 			),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });

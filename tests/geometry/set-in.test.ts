@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { runs } from '../depth';
 import fc from 'fast-check';
 import { area, bounds, perimeter } from '../../src/lib/geometry/extent';
 import { distanceTo } from '../../src/lib/geometry/meeting/inside';
@@ -164,7 +165,7 @@ describe('set in', () => {
 				for (const e of edgesOf(set.outline))
 					expect(Math.abs(distanceTo(alongEdge(e, 0.5), shape) - mm(d))).toBeLessThan(2);
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });

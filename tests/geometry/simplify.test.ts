@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../depth';
 import { describe, expect, it } from 'vitest';
 import { regionArea, without } from '../../src/lib/geometry/shaping/clip';
 import { crossings } from '../../src/lib/geometry/meeting/crossing';
@@ -30,7 +31,7 @@ describe('an outline simplified outward', () => {
 				const lost = without([outline], [simple]).reduce((sum, r) => sum + regionArea(r), 0);
 				expect(lost).toBeLessThanOrEqual(0.1 * perimeter(outline)); // the library's own rounding
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 

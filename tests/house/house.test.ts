@@ -57,6 +57,18 @@ describe('every source', () => {
 		expect(files.filter((f) => pattern.test(f.text)).map((f) => f.path)).toEqual([]);
 	});
 
+	test.each([
+		[
+			'is judged by a clock: count the work (tests/steps.ts)',
+			/\b(performance\.now|Date\.now|cpuUsage|hrtime)\b/,
+		],
+		['sets the cases of a law past the one place for it (tests/depth.ts)', /\bnumRuns: *\d/],
+	])('none in the tests %s', (_, pattern) => {
+		const tests = files.filter((f) => f.path.startsWith('tests/'));
+		expect(tests.length).toBeGreaterThan(50);
+		expect(tests.filter((f) => pattern.test(f.text)).map((f) => f.path)).toEqual([]);
+	});
+
 	test('is small enough to read: past 400 lines it is split, a table made by a script apart', () => {
 		const made = ['src/lib/print/drawing/widths.ts'];
 		const long = files.filter(

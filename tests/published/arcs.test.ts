@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import fc from 'fast-check';
+import { runs } from '../depth';
 import Module, { type ManifoldToplevel } from 'manifold-3d';
 import { arcOf, radiusFromRise, riseOf, sweepForRise } from '../../src/lib/geometry/arc';
 import { crossings } from '../../src/lib/geometry/meeting/crossing';
@@ -98,7 +99,7 @@ describe('areas against an independent polygon library (the cross-sections of a 
 				const most = (perimeter(o) / 1600) * 0.00625 + 0.01;
 				expect(Math.abs(areaByKernel(flatten(o, 10)) - ours)).toBeLessThan(most);
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 
@@ -114,7 +115,7 @@ describe('areas against an independent polygon library (the cross-sections of a 
 					expect(areaByKernel(set)).toBeCloseTo((length - 2 * d) * (width - 2 * d), 4);
 				},
 			),
-			{ numRuns: 40 },
+			{ numRuns: runs(40) },
 		);
 	});
 });

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../depth';
 import { describe, expect, it } from 'vitest';
 import type { Covering } from '../../src/lib/design/covering';
 import { alongEdge, edgesOf, headingAt } from '../../src/lib/geometry/edge';
@@ -37,7 +38,7 @@ describe('a blank covers its panel', () => {
 					}
 				});
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 
@@ -67,7 +68,7 @@ describe('a blank covers its panel', () => {
 					}
 				},
 			),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 });
@@ -106,7 +107,7 @@ describe('reliefs', () => {
 						expect(crosses(line, closed ? [...fold, fold[0]!] : fold)).toBe(false);
 				}
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 });
@@ -126,7 +127,7 @@ describe('steps', () => {
 				expect(large.length).toBeGreaterThanOrEqual(small.length);
 				expect(large.width).toBeGreaterThanOrEqual(small.width);
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 });
@@ -170,7 +171,7 @@ describe('a left and a right panel', () => {
 				expect(farthest(flipped, a.outline)).toBeLessThan(mm(0.2));
 				expect(farthest(a.outline, flipped)).toBeLessThan(mm(0.2));
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 
@@ -194,7 +195,7 @@ describe('a left and a right panel', () => {
 				}
 				expect(area(a)).toBeGreaterThan(0);
 			}),
-			{ numRuns: 40 },
+			{ numRuns: runs(40) },
 		);
 	});
 });

@@ -22,10 +22,14 @@ const EFFORT = 100_000;
 /** Budget a second under the clock: about what a machine of today does, so that the last share of a search, for offcuts and settings, is reached. */
 const ROUND = 90_000;
 
-/** Searches and gives the answer as it is printed. */
-export function answerNest(nest: NestProblem, patience: EffortLimit): object {
-	const from = performance.now();
-	const spent = () => (performance.now() - from) / 1000;
+/** Searches and gives the answer as it is printed. `clock`: milliseconds from any moment on. */
+export function answerNest(
+	nest: NestProblem,
+	patience: EffortLimit,
+	clock = () => performance.now(),
+): { readonly seconds: number } {
+	const from = clock();
+	const spent = () => (clock() - from) / 1000;
 	if (nest.kind === 'roll') {
 		const answer = within((budget) => nestRoll(nest.problem, budget), rollBetter, patience, spent);
 		return { ...rollJson(answer), seconds: rounded(spent()) };

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { BoxPlan } from '../../../src/lib/design/box/box-plan';
 import { toMm } from '../../../src/lib/measure/length';
@@ -95,20 +96,28 @@ function chambersClosed(asked: Asked): void {
 
 describe('boxes against a solid-modelling kernel', () => {
 	it('makes walls that close, do not overlap, enclose the volume told and weigh what they should', () => {
-		fc.assert(fc.property(emptyBox, check), { numRuns: 150, seed: 20261, endOnFailure: true });
+		fc.assert(fc.property(emptyBox, check), {
+			numRuns: runs(150),
+			seed: 20261,
+			endOnFailure: true,
+		});
 	});
 
 	it('fills boxes with layers, dividers, frames, cleats and slots that all have their own place', () => {
-		fc.assert(fc.property(fullBox, check), { numRuns: 120, seed: 20262, endOnFailure: true });
+		fc.assert(fc.property(fullBox, check), { numRuns: runs(120), seed: 20262, endOnFailure: true });
 	});
 
 	it('fills boxes that lean on four sides with layers, dividers, frames, shelves and cleats', () => {
-		fc.assert(fc.property(fullTapered, check), { numRuns: 120, seed: 20264, endOnFailure: true });
+		fc.assert(fc.property(fullTapered, check), {
+			numRuns: runs(120),
+			seed: 20264,
+			endOnFailure: true,
+		});
 	});
 
 	it('shuts every chamber', () => {
 		fc.assert(fc.property(emptyBox, chambersClosed), {
-			numRuns: 30,
+			numRuns: runs(30),
 			seed: 20263,
 			endOnFailure: true,
 		});

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { solveFor, solveQuickly } from '../../../src/lib/design/box/solve/solve-step';
 import { mm, ticks, type Length } from '../../../src/lib/measure/length';
@@ -34,7 +35,7 @@ describe('laws of boxes', () => {
 					expect(f.solved!.rounded % 160).toBe(0);
 				},
 			),
-			{ numRuns: 60, seed: 7 },
+			{ numRuns: runs(60), seed: 7 },
 		);
 	});
 
@@ -57,7 +58,7 @@ describe('laws of boxes', () => {
 				const slow = solveFor(wanted, mm(start), (x) => gross(x) - lost(x));
 				expect(Math.abs(found! - slow!)).toBeLessThanOrEqual(2);
 			}),
-			{ numRuns: 60, seed: 11 },
+			{ numRuns: runs(60), seed: 11 },
 		);
 	});
 
@@ -70,7 +71,7 @@ describe('laws of boxes', () => {
 				expect(net[1]).toBe(net[0]);
 				expect(net[2]).toBe(net[0]);
 			}),
-			{ numRuns: 40, seed: 8 },
+			{ numRuns: runs(40), seed: 8 },
 		);
 	});
 
@@ -87,7 +88,7 @@ describe('laws of boxes', () => {
 					.net;
 				expect(two / one / 8).toBeCloseTo(1, 6);
 			}),
-			{ numRuns: 40, seed: 9 },
+			{ numRuns: runs(40), seed: 9 },
 		);
 	});
 
@@ -100,7 +101,7 @@ describe('laws of boxes', () => {
 				const b = made(plain(mm(w), mm(h), mm(d))).parts;
 				expect(a).toEqual(b);
 			}),
-			{ numRuns: 40, seed: 10 },
+			{ numRuns: runs(40), seed: 10 },
 		);
 	});
 

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { Chamber } from '../../../src/lib/design/box/box-plan';
 import { leanText } from '../../../src/lib/print/box/tables';
@@ -179,7 +180,7 @@ describe('the column of volumes', () => {
 					expect(Math.abs(n - (parts[i]! / per) * 1000)).toBeLessThan(1.01 * mark),
 				);
 			}),
-			{ numRuns: 300 },
+			{ numRuns: runs(300) },
 		);
 	});
 

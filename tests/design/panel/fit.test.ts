@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../depth';
 import fc from 'fast-check';
 import { alongEdge, edgesOf, nearestOnEdge } from '../../../src/lib/geometry/edge';
 import { area, bounds } from '../../../src/lib/geometry/extent';
@@ -176,7 +177,7 @@ describe('fit', () => {
 					expect(area(fit.board)).toBeLessThanOrEqual(area(fit.opening) + 1);
 				},
 			),
-			{ numRuns: 80 },
+			{ numRuns: runs(80) },
 		);
 	});
 });

@@ -1,3 +1,4 @@
+import { stepsOf } from '../../steps';
 import { describe, expect, test } from 'vitest';
 import { showHidden } from '../../../src/lib/job/reading/hidden-letters';
 import { pathText } from '../../../src/lib/job/problems/problem';
@@ -36,11 +37,11 @@ describe('a field that stands twice', () => {
 
 	test('costs little in a large file, and a file made of nothing else is cut short', () => {
 		const row = '{"id": "a", "material": "m", "length": 600, "width": 300, "note": "top"},';
-		const text = `{"parts": [${row.repeat(70_000)}{}]}`;
-		expect(text.length).toBeGreaterThan(5e6);
-		const before = process.cpuUsage().user;
-		expect(heldTwice(text)).toEqual([]);
-		expect((process.cpuUsage().user - before) / 1000).toBeLessThan(2500);
+		for (const rows of [7_000, 70_000]) {
+			const text = `{"parts": [${row.repeat(rows)}{}]}`;
+			const steps = stepsOf(() => expect(heldTwice(text)).toEqual([]));
+			expect(steps / text.length).toBeLessThan(3);
+		}
 		expect(heldTwice(`{${'"a": 1,'.repeat(100_000)}"a": 1}`)).toHaveLength(50);
 		expect(heldTwice(`{"a": ${'['.repeat(190)}${']'.repeat(190)}, "a": 1}`)).toHaveLength(1);
 	});

@@ -1,5 +1,6 @@
 import { Clipper, FillRule } from 'clipper2-ts';
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { bounds } from '../../../src/lib/geometry/extent';
 import type { Point } from '../../../src/lib/geometry/outline';
@@ -87,7 +88,7 @@ describe('outlines laid on a roll', () => {
 				expect(left(answer)).toBeLessThanOrEqual(left(plain));
 				if (left(answer) === left(plain)) expect(answer.length).toBeLessThanOrEqual(plain.length);
 			}),
-			{ numRuns: 25 },
+			{ numRuns: runs(25) },
 		);
 	}, 120_000);
 

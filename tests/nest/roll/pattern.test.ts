@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { runs } from '../../depth';
 import fc from 'fast-check';
 import { mm, ticks } from '../../../src/lib/measure/length';
 import { auditRoll } from '../../../src/lib/nest/audit/roll';
@@ -78,7 +79,7 @@ describe('a half-drop pattern', () => {
 					}
 				},
 			),
-			{ numRuns: 120 },
+			{ numRuns: runs(120) },
 		);
 	});
 });
@@ -115,7 +116,7 @@ describe('parts of one cloth seamed side by side', () => {
 					expect(Math.abs((dx - late) % 40)).toBe(0);
 				},
 			),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 

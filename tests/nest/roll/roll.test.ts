@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { mm, ticks } from '../../../src/lib/measure/length';
 import { auditRoll } from '../../../src/lib/nest/audit/roll';
@@ -12,7 +13,7 @@ describe('a roll layout', () => {
 			fc.property(anyRoll, fc.integer(), (problem, seed) => {
 				expect(auditRoll(problem, lay(problem, 60, seed))).toEqual([]);
 			}),
-			{ numRuns: 400 },
+			{ numRuns: runs(400) },
 		);
 	});
 
@@ -21,7 +22,7 @@ describe('a roll layout', () => {
 			fc.property(anyRoll, (problem) => {
 				expect(lay(problem, 40, 7)).toEqual(lay(problem, 40, 7));
 			}),
-			{ numRuns: 40 },
+			{ numRuns: runs(40) },
 		);
 	});
 
@@ -38,7 +39,7 @@ describe('a roll layout', () => {
 				expect(free.length).toBeLessThanOrEqual(oneWay.length);
 			}),
 			// A search may miss: these problems are always the same ones. The shop is shown the lesser of both answers.
-			{ numRuns: 60, seed: 1 },
+			{ numRuns: runs(60), seed: 1 },
 		);
 	});
 
@@ -174,7 +175,7 @@ describe('the bound of a roll', () => {
 				const late = lay({ ...problem, limit: null }, 150, 9);
 				expect(soon.bound).toBeLessThanOrEqual(late.length);
 			}),
-			{ numRuns: 300 },
+			{ numRuns: runs(300) },
 		);
 	});
 

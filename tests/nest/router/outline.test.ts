@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { bounds } from '../../../src/lib/geometry/extent';
 import type { Outline } from '../../../src/lib/geometry/outline';
@@ -49,7 +50,7 @@ describe('outlines laid on sheets', () => {
 				const problem = router(stock, [...pieces, piece('plain', 9000, 7000, 2)], bit);
 				expect(auditSheets(problem, route(problem, 600))).toEqual([]);
 			}),
-			{ numRuns: 25 },
+			{ numRuns: runs(25) },
 		);
 	}, 120_000);
 

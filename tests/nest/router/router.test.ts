@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../../src/lib/measure/length';
 import { checkRouter } from './check';
@@ -10,7 +11,7 @@ describe('a router layout of rectangles', () => {
 			fc.property(anyRouter, fc.integer(), (problem, seed) => {
 				checkRouter(problem, route(problem, 120, seed));
 			}),
-			{ numRuns: 300 },
+			{ numRuns: runs(300) },
 		);
 	});
 
@@ -19,7 +20,7 @@ describe('a router layout of rectangles', () => {
 			fc.property(anyRouter, (problem) => {
 				expect(route(problem, 60, 3)).toEqual(route(problem, 60, 3));
 			}),
-			{ numRuns: 30 },
+			{ numRuns: runs(30) },
 		);
 	});
 

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { boundOf } from '../../../src/lib/nest/saw/bound';
 import { leastMoney, leastSheets, leastWhole, nextFrom } from '../../../src/lib/nest/saw/covering';
@@ -24,7 +25,7 @@ describe('dual feasible functions', () => {
 					expect(Math.max(...worst)).toBeLessThan(1e-12);
 				},
 			),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 });
@@ -49,7 +50,7 @@ describe('the cheapest cover', () => {
 					expect(leastSheets(offers, amount)).toBe(best.sheets);
 				},
 			),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 
@@ -93,7 +94,7 @@ describe('the bound beside an answer', () => {
 				expect(bound.cost).toBeLessThanOrEqual(answer.cost);
 				expect(bound.sheets).toBeLessThanOrEqual(answer.layouts.length);
 			}),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 });

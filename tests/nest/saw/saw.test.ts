@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../../src/lib/measure/length';
 import { auditSheets } from '../../../src/lib/nest/audit/audit';
@@ -19,7 +20,7 @@ describe('the saw nest on any problem', () => {
 					if (step.done) return;
 				}
 			}),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 
@@ -28,7 +29,7 @@ describe('the saw nest on any problem', () => {
 			fc.property(problems(true), (problem) => {
 				expect(auditSheets(problem, solve(problem, 60))).toEqual([]);
 			}),
-			{ numRuns: 150 },
+			{ numRuns: runs(150) },
 		);
 	});
 
@@ -46,7 +47,7 @@ describe('the saw nest on any problem', () => {
 				expect(b.layouts).toEqual(a.layouts);
 				expect(b.cost).toBe(a.cost);
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 });
@@ -158,7 +159,7 @@ describe('the saw nest when the question changes', () => {
 				noWorse(solve({ ...problem, sheets: [...problem.sheets, extra] }, 400), before);
 				noWorse(solve({ ...problem, pieces: problem.pieces.slice(1) }, 400), before);
 			}),
-			{ numRuns: 40, seed: 11 },
+			{ numRuns: runs(40), seed: 11 },
 		);
 	});
 
@@ -187,7 +188,7 @@ describe('the saw nest when the question changes', () => {
 					expect(now.bound).toEqual(before.bound);
 				},
 			),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 

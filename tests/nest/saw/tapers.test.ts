@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { Outline, Point } from '../../../src/lib/geometry/outline';
 import { moved, turned } from '../../../src/lib/geometry/turn';
@@ -82,7 +83,7 @@ describe('a tapered piece alone in its rectangle', () => {
 					expect(before).toBe(!holds(lain, probe));
 				}
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });
@@ -111,7 +112,7 @@ describe('two tapered pieces head to tail', () => {
 				expect(new Set(slants).size).toBe(slants.length);
 				for (const slant of slants) expect(edges.flat()).toContain(slant);
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { BoxFigures } from '../../../src/lib/design/box/box-plan';
 import { boardDrawing } from '../../../src/lib/print/box/board';
@@ -54,12 +55,12 @@ function check(asked: Asked): void {
 
 describe('words on the drawings of a box', () => {
 	it('keep clear of each other on walls alone', () => {
-		fc.assert(fc.property(emptyBox, check), { numRuns: 40, seed: 31 });
+		fc.assert(fc.property(emptyBox, check), { numRuns: runs(40), seed: 31 });
 	});
 
 	it('keep clear of each other on boxes with everything in them', () => {
 		fc.assert(fc.property(fc.oneof(fullBox, fullTapered).map(fitted), check), {
-			numRuns: 40,
+			numRuns: runs(40),
 			seed: 32,
 		});
 	});

@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
+import { runs } from '../../depth';
 import fc from 'fast-check';
 import { readAdvances } from '../../../src/setup/faces/ttf';
 import { advances, faceRuns, type Face } from '../../../src/lib/print/drawing/faces';
@@ -59,7 +60,7 @@ describe('runs of faces', () => {
 					[...text.normalize('NFC').replace(/\p{Cc}+/gu, ' ')].length,
 				);
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });
@@ -74,7 +75,7 @@ describe('wrapping and shortening', () => {
 				for (const line of lines) expect(textWidth(line, 3.2)).toBeLessThanOrEqual(width);
 				expect(lines.join('').replaceAll(' ', '')).toBe(list.join(''));
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 

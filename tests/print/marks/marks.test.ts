@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { runs } from '../../depth';
 import fc from 'fast-check';
 import { area, bounds } from '../../../src/lib/geometry/extent';
 import type { Outline } from '../../../src/lib/geometry/outline';
@@ -174,7 +175,7 @@ describe('dimensions', () => {
 					});
 				},
 			),
-			{ numRuns: 300 },
+			{ numRuns: runs(300) },
 		);
 		expect(spread([10, 50], 3, [0, 100])).toEqual([10, 50]);
 		expect(spread([50, 50], 4, [0, 100])).toEqual([48, 52]);
@@ -230,7 +231,7 @@ describe('clipping', () => {
 					}
 				},
 			),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 		expect(clipped(line(0, 20, 100, 20), box)).toEqual(line(10, 20, 90, 20));
 		expect(clipped(line(0, 0, 100, 0), box)).toEqual([]);

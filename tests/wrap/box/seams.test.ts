@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import { common, regionArea } from '../../../src/lib/geometry/shaping/clip';
 import { area } from '../../../src/lib/geometry/extent';
@@ -153,7 +154,7 @@ describe('the parts of any cloth', () => {
 					0.02 * area(whole.outline),
 				);
 			}),
-			{ numRuns: 60 },
+			{ numRuns: runs(60) },
 		);
 	});
 });

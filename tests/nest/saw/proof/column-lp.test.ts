@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../../depth';
 import { describe, expect, it } from 'vitest';
 import { ColumnLp, type LpColumn } from '../../../../src/lib/nest/saw/proof/column-lp';
 
@@ -84,7 +85,7 @@ describe('a linear program of columns', () => {
 				expect(Math.min(...lp.duals)).toBeGreaterThan(-1e-6);
 				expect(lp.value).toBeCloseTo(cheapestCorner(need, lp.columns), 2);
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(200) },
 		);
 	});
 });

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { runs } from '../../../depth';
 import { describe, expect, it } from 'vitest';
 import { nextBelow } from '../../../../src/lib/nest/saw/proof/target';
 
@@ -40,7 +41,7 @@ describe('the next lower cost of any sheets', () => {
 					).toBe(best);
 				},
 			),
-			{ numRuns: 300 },
+			{ numRuns: runs(300) },
 		);
 	});
 });

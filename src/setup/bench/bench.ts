@@ -2,11 +2,11 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { chart } from './bench/chart';
-import { classTables, growthTable, sizesTable, type Note } from './bench/families';
-import { paceTable, paceText } from './bench/panel';
-import { growthText, sheetsText, sizesText } from './bench/report';
-import { runStrip, stripText } from './bench/strip';
+import { chart } from './chart';
+import { classTables, growthTable, sizesTable, type Note } from './families';
+import { paceTable, paceText } from './panel';
+import { growthText, sheetsText, sizesText } from './report';
+import { runStrip, stripText } from './strip';
 
 const USAGE = `npm run bench -- [options]
 

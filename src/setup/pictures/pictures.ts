@@ -2,11 +2,11 @@ import { chromium, type Browser } from '@playwright/test';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { plan } from '../lib/plan';
-import { type Page as Paper, printPack, drawingSvg } from '../lib/print';
-import { build, isStale } from './build.js';
-import { serve } from './serve.js';
-import { ROOT } from './tool.js';
+import { plan } from '../../lib/plan';
+import { type Page as Paper, printPack, drawingSvg } from '../../lib/print';
+import { build, isStale } from '../build.js';
+import { serve } from '../serve.js';
+import { ROOT } from '../tool.js';
 
 /*
  * The pictures of the README, made from what the app really shows and prints, so that they cannot flatter.
