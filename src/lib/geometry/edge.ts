@@ -1,5 +1,4 @@
-import { around } from '../measure';
-import { nth } from '../measure';
+import { around, nth } from '../measure';
 import { arcOf, arcTangent, onArc, type Arc } from './arc';
 import type { Corner, Outline, Point, Rect } from './outline';
 import { between, distance, dot, minus, unit } from './vector';

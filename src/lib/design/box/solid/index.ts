@@ -22,7 +22,6 @@ export {
 } from './section';
 export {
 	type Across,
-	sidesAround,
 	ENDS,
 	faceWithin,
 	hexCorners,
@@ -35,6 +34,7 @@ export {
 	opens,
 	type Planes,
 	ROUND,
+	sidesAround,
 	type Six,
 	SIX,
 	stretch,
