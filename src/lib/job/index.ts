@@ -60,5 +60,14 @@ export {
 	writePartsCsv,
 } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
-export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
+export {
+	type Cloth,
+	isPatterned,
+	type Material,
+	napOnRoll,
+	type Roll,
+	stock,
+	type StockSheet,
+	type Sundry,
+} from './stock';
 export { type Note, notes, z } from './zod';

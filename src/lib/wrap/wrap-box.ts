@@ -1,7 +1,7 @@
 import { lastOf, nth, ticks, type Length } from '../measure';
 import type { BoxSkin, Need } from '../design';
 import { edgeLength, edgesOf } from '../geometry';
-import type { Carpet, Path, Problem, Cloth } from '../job';
+import { napOnRoll, type Carpet, type Path, type Problem, type Cloth } from '../job';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import {
@@ -54,7 +54,7 @@ export function wrapBox(
 	if (![...faces.round, ...faces.ends].some((f) => f.covered)) return { ways: [], problems };
 	const ways: Made[] = [faceByFace(faces, wish, of)];
 	if (skin.across !== null) ways.unshift(inABand(faces, skin.across, wish, of));
-	const fit = { ...shop, nap: cloth.nap, column: cloth.repeatAcross, seams: [] };
+	const fit = { ...shop, nap: napOnRoll(cloth), column: cloth.repeatAcross, seams: [] };
 	return { ways: ways.map((w) => finished(w, skin.name, fit, path)), problems };
 }
 

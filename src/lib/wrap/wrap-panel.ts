@@ -1,5 +1,5 @@
 import type { Covering, Need } from '../design';
-import type { Path, Problem, Cloth } from '../job';
+import { napOnRoll, type Path, type Problem, type Cloth } from '../job';
 import { type Length, snap, showLength, type Ruler } from '../measure';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
@@ -35,7 +35,7 @@ export function wrapCovering(
 	const { blank, shape, blocked, seams } = coveringBlank(covering, cloth, shop.ruler);
 	const fitted = fitToRoll(
 		blank,
-		{ ...shop, nap: cloth.nap, column: cloth.repeatAcross, seams },
+		{ ...shop, nap: napOnRoll(cloth), column: cloth.repeatAcross, seams },
 		path,
 	);
 	const problems = [

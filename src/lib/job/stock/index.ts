@@ -1,2 +1,3 @@
+export { isPatterned, napOnRoll } from './cloth-nap';
 export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
 export { offNominal } from './thickness';

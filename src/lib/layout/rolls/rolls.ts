@@ -1,4 +1,4 @@
-import type { Job, Cloth, Roll } from '../../job';
+import { isPatterned, napOnRoll, type Job, type Cloth, type Roll } from '../../job';
 import { ticks, type Length } from '../../measure';
 import {
 	auditRoll,
@@ -24,15 +24,11 @@ const TURNS: Readonly<Record<Cloth['nap'], RollPiece['turns']>> = {
 };
 const ANY_WAY: RollPiece['turns'] = TURNS.none;
 
-const isPatterned = (cloth: Cloth): boolean => cloth.repeat > 0 || cloth.repeatAcross > 0;
-
-/** A pattern turned a quarter is another pattern. */
 function turnsOn(blank: Blank, cloth: Cloth): RollPiece['turns'] {
 	if (blank.anyWay) return ANY_WAY;
-	const patterned = isPatterned(cloth);
 	// Parts of one cloth go on with each other's pattern only when they lie the same way.
-	if (patterned && blank.partAt) return TURNS['one-way'];
-	return patterned && cloth.nap === 'none' ? TURNS['two-way'] : TURNS[cloth.nap];
+	if (isPatterned(cloth) && blank.partAt) return TURNS['one-way'];
+	return TURNS[napOnRoll(cloth)];
 }
 
 function piece(blank: Blank, cloth: Cloth): RollPiece {

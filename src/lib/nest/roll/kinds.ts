@@ -77,11 +77,14 @@ export function readyRoll(problem: RollProblem): RollDeck {
 }
 
 function patternOf(problem: RollProblem): ClothPattern {
+	const across = problem.drop?.across ?? problem.across ?? 0;
 	return {
 		repeat: problem.repeat,
-		across: problem.drop?.across ?? problem.across ?? 0,
-		drops: problem.drop !== undefined && problem.drop.across > 0,
-		phased: problem.pieces.some((p) => p.phase && (p.phase.along !== 0 || p.phase.across !== 0)),
+		across,
+		drops: problem.drop !== undefined && across > 0,
+		phased: problem.pieces.some(
+			({ phase }) => phase && (phase.along !== 0 || (across > 0 && phase.across !== 0)),
+		),
 	};
 }
 
@@ -125,10 +128,11 @@ function laysOf(piece: RollPiece, gap: number, pattern: ClothPattern): Orientati
 /** The place of a blank's corner within one column and one repeat; a column on is half a repeat on where the pattern drops. */
 function placeIn(piece: RollPiece, pattern: ClothPattern): Pick<Orientation, 'along' | 'aside'> {
 	const { along, across } = piece.phase ?? { along: 0, across: 0 };
-	const column = pattern.across > 0 ? Math.floor(across / pattern.across) : 0;
 	const { repeat } = pattern;
+	// Without a pattern across, or along, every place is as good as any other.
+	const column = pattern.across > 0 ? Math.floor(across / pattern.across) : 0;
 	return {
-		aside: across - column * (pattern.across > 0 ? pattern.across : across),
+		aside: pattern.across > 0 ? across - column * pattern.across : 0,
 		along: repeat > 0 ? modulo(along - dropOf(column, pattern), repeat) : 0,
 	};
 }
