@@ -1,7 +1,9 @@
 import { nth, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import {
+	sameSetting,
 	sequenceOf,
+	type FenceSetting,
 	type FenceLimits,
 	type Sequence,
 	type FenceStep,
@@ -113,12 +115,14 @@ export class SawBench {
 		this.boards.push(...open);
 		const last = this.cuts.at(-1);
 		const goesOn = current !== null && open.includes(current);
-		if (last && goesOn && sameSetting(current, last)) return current;
-		const same = last ? open.find((b) => sameSetting(b, last)) : undefined;
+		const stands = (b: Board): boolean => last !== undefined && sameSetting(nextSetting(b), last);
+		if (goesOn && stands(current)) return current;
+		const same = open.find(stands);
 		return same ?? (goesOn ? current : (open[0] ?? null));
 	}
 
 	private cut(board: Board): void {
+		const { fence, fenceEdge, ...direction } = nextSetting(board);
 		const step = nth(board.sequence.steps, board.at++);
 		const { axis, low, left, across } = board;
 		const isX = axis === 'x';
@@ -141,12 +145,11 @@ export class SawBench {
 			: this.again(board, place(board.low, board.left - k));
 		this.cuts.push({
 			n,
-			kind: isX ? 'cross' : 'rip',
-			runs: isX ? 'y' : 'x',
+			...direction,
 			region,
 			at: (low + lowSize - k) as Length,
-			fence: step.fence as Length,
-			fenceEdge: edge(axis, step.fenceEnd),
+			fence,
+			fenceEdge,
 			gives: step.end === 'low' ? [part, rest] : [rest, part],
 		});
 	}
@@ -196,11 +199,12 @@ function edge(axis: 'x' | 'y', end: FenceStep['end']): Cut['fenceEdge'] {
 	return end === 'low' ? 'bottom' : 'top';
 }
 
-function sameSetting(board: Board, cut: Cut): boolean {
-	const step = nth(board.sequence.steps, board.at);
-	return (
-		step.fence === cut.fence &&
-		(board.axis === 'x') === (cut.runs === 'y') &&
-		edge(board.axis, step.fenceEnd) === cut.fenceEdge
-	);
+/** What the fence is set to for the next cut of a board. */
+function nextSetting({ axis, sequence, at }: Board): FenceSetting {
+	const { fence, fenceEnd } = nth(sequence.steps, at);
+	return { ...way(axis), fence: fence as Length, fenceEdge: edge(axis, fenceEnd) };
+}
+
+function way(axis: 'x' | 'y'): Pick<Cut, 'kind' | 'runs'> {
+	return axis === 'x' ? { kind: 'cross', runs: 'y' } : { kind: 'rip', runs: 'x' };
 }
