@@ -124,10 +124,9 @@ export function isLesser(a: RouterKind, b: RouterKind): boolean {
 
 /** Money first; then as little owned board as can be, offcuts not counted; then the fewest sheets. */
 export function isCheaper(model: RouterModel, a: RouterPlan, b: RouterPlan): boolean {
-	const [left, cost, board, sheets] = figures(model, a).map(
-		(n, i) => n - nth(figures(model, b), i),
-	);
-	return (left! || cost! || board! || sheets!) < 0;
+	const other = figures(model, b);
+	const more = figures(model, a).map((n, i) => n - nth(other, i));
+	return (more.find((n) => n !== 0) ?? 0) < 0;
 }
 
 function figures(model: RouterModel, plan: RouterPlan): number[] {
@@ -149,6 +148,7 @@ export function planCost(model: RouterModel, plan: RouterPlan): number {
 /** How many of each type lie on some sheets. */
 export function laidOn(model: RouterModel, sheets: readonly RouterSheet[]): number[] {
 	const counts = model.types.map(() => 0);
-	for (const sheet of sheets) for (const spot of sheet.spots) counts[spot.type]! += 1;
+	for (const sheet of sheets)
+		for (const { type } of sheet.spots) counts[type] = nth(counts, type) + 1;
 	return counts;
 }

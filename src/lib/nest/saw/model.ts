@@ -1,3 +1,4 @@
+import { nth, showMm } from '../../measure';
 import { taperOf, type Taper } from './pairs';
 import type { Piece, SawProblem, Sheet } from '../types';
 
@@ -113,8 +114,7 @@ function replaces(other: Kind, k: Kind): boolean {
 	return other.count === Infinity && other.cost < k.cost && other.w >= k.w && other.h >= k.h;
 }
 
-const mmText = (ticks: number): string => String(Math.round(ticks / 16) / 100);
-const size = (l: number, w: number): string => `${mmText(l)} x ${mmText(w)} mm`;
+const size = (l: number, w: number): string => `${showMm(l)} x ${showMm(w)} mm`;
 
 function whyImpossible(piece: Piece, kinds: readonly Open[], problem: SawProblem): string | null {
 	const k = problem.kerf;
@@ -177,11 +177,11 @@ function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: number)
 		count: d.pieces.reduce((sum, p) => sum + p.count, 0),
 		member: -1,
 		pair: -1,
-		taper: taperOf(d.pieces[0]!),
+		taper: taperOf(nth(d.pieces, 0)),
 	}));
 	const pairs: PieceType[] = [];
 	singles.forEach((single, i) => {
-		const piece = single.pieces[0]!;
+		const piece = nth(single.pieces, 0);
 		const pair = single.taper?.pair(piece, kerf);
 		if (!pair || single.count < 2) return;
 		const [w, h] = [pair.length + kerf, pair.width + kerf];

@@ -13,7 +13,7 @@ import {
 } from '../../geometry';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
-const FLAT = 400;
+export const FLAT = 400;
 /** Added to half the gap all round: what the grid and the search's own rounding may lose. Eight ticks are 5 micrometres. */
 const SPARE = 8;
 /** Outlines of more corners than this are simplified outward: the tables of their pairs grow with the square of the parts. */

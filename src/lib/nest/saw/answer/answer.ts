@@ -4,7 +4,7 @@ import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
 import { SawBench, type Content, type Slant } from './cuts';
 import type { LayoutSnapshot } from '../search';
 import { meeting, slantedSides } from '../pairs';
-import type { Kind, SawModel } from '../model';
+import type { SawModel } from '../model';
 import { typeOf, type SlackTree } from '../tree';
 import { cornersOff, spotOn } from './taper-cuts';
 import { trimCuts } from './trims';
@@ -19,7 +19,8 @@ class CopyCounter {
 	}
 
 	next(type: number): { piece: Piece; copy: number } {
-		let n = this.given[type]!++;
+		let n = nth(this.given, type);
+		this.given[type] = n + 1;
 		for (const piece of nth(this.model.types, type).pieces) {
 			if (n < piece.count) return { piece, copy: n };
 			n -= piece.count;
@@ -51,7 +52,7 @@ class SheetMaker {
 
 	constructor(
 		private readonly model: SawModel,
-		private readonly hands: CopyCounter,
+		private readonly counter: CopyCounter,
 	) {}
 
 	content(region: SawRegion, rect: Rect): Content {
@@ -68,7 +69,7 @@ class SheetMaker {
 	}
 
 	private single(type: number, rect: Rect): Content {
-		const { piece, copy } = this.hands.next(type);
+		const { piece, copy } = this.counter.next(type);
 		const turn = rect.length === piece.length && rect.width === piece.width ? 0 : 90;
 		this.placed.push({ ...rect, id: piece.id, copy, turn });
 		const sides = slantedSides(piece);
@@ -78,7 +79,7 @@ class SheetMaker {
 
 	private pair(type: number, rect: Rect): Content {
 		const { member } = nth(this.model.types, type);
-		const pieces = [this.hands.next(member), this.hands.next(member)] as const;
+		const pieces = [this.counter.next(member), this.counter.next(member)] as const;
 		const { piece } = pieces[0];
 		const pair = nth(this.model.types, member).taper!.pair(piece, this.model.kerf)!;
 		const quarter = rect.length !== pair.length || rect.width !== pair.width;
@@ -108,16 +109,16 @@ class SheetMaker {
 
 function layoutOf(
 	model: SawModel,
-	hands: CopyCounter,
-	kind: Kind,
+	counter: CopyCounter,
 	tree: SlackTree,
 	copy: number,
 ): SheetLayout {
 	const { problem } = model;
+	const kind = nth(model.kinds, tree.kind);
 	const plan = cutPlan(tree, problem);
 	if (!plan) throw new Error('bug: a sheet that the saw cannot cut');
 	const { cuts: trims, rest } = trimCuts(kind.sheet, problem);
-	const maker = new SheetMaker(model, hands);
+	const maker = new SheetMaker(model, counter);
 	const bench = new SawBench(problem, (region, rect) => maker.content(region, rect));
 	bench.cuts.push(...trims);
 	bench.cutUp(plan.region, rest.x, rest.y, keptSide(trims));
@@ -200,17 +201,22 @@ export function sawAnswer(
 	bound: SheetsAnswer['bound'],
 	effort: number,
 ): SheetsAnswer {
-	const hands = new CopyCounter(model);
+	const counter = new CopyCounter(model);
 	const copies = model.kinds.map(() => 0);
+	const nextCopy = (kind: number): number => {
+		const copy = nth(copies, kind);
+		copies[kind] = copy + 1;
+		return copy;
+	};
 	const layouts = inOrder(model, kept.trees).map((tree) =>
-		layoutOf(model, hands, nth(model.kinds, tree.kind), tree, copies[tree.kind]!++),
+		layoutOf(model, counter, tree, nextCopy(tree.kind)),
 	);
 	const unplaced = [
 		...model.impossible.map(({ piece, why }) => ({ id: piece.id, count: piece.count, why })),
 		...model.types.flatMap((t, type) =>
 			t.member >= 0
 				? []
-				: hands
+				: counter
 						.rest(type)
 						.map(({ piece, count }) => ({ id: piece.id, count, why: whyOut(model, piece) })),
 		),

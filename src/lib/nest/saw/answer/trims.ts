@@ -20,20 +20,26 @@ export function trimCuts(
 	let rest: Rect = { x: 0, y: 0, length: sheet.length, width: sheet.width };
 	const edges = ORDER.filter((e) => sheet.trim[e] > 0);
 	const cuts = edges.map((e, i) => {
-		const cut = trimCut(rest, e, sheet.trim[e], problem, i + 1, i < edges.length - 1);
+		const more = i < edges.length - 1;
+		const cut = trimCut(rest, { edge: e, trim: sheet.trim[e], n: i + 1, more }, problem);
 		rest = cut.gives[e === 'left' || e === 'bottom' ? 1 : 0].rect;
 		return cut;
 	});
 	return { cuts, rest };
 }
 
+/** One edge to be squared: how much is lost there, the number of the cut, and whether another edge follows. */
+interface TrimStep {
+	readonly edge: Edge;
+	readonly trim: number;
+	readonly n: number;
+	readonly more: boolean;
+}
+
 function trimCut(
 	region: Rect,
-	edge: Edge,
-	trim: number,
+	{ edge, trim, n, more }: TrimStep,
 	{ kerf, fenceLimit }: Pick<SawProblem, 'kerf' | 'fenceLimit'>,
-	n: number,
-	more: boolean,
 ): Cut {
 	const isX = edge === 'left' || edge === 'right';
 	const low = edge === 'left' || edge === 'bottom';

@@ -84,6 +84,19 @@ function sliced(waiting: readonly Waiting[], axis: 'x' | 'y', limits: FenceLimit
 	});
 }
 
+/** The first part that can come off now, with its fence setting; null when none can. */
+function firstHeld(
+	rest: readonly Waiting[],
+	left: number,
+	limits: FenceLimits,
+): { index: number; fence: number; own: boolean } | null {
+	for (const [index, { size }] of rest.entries()) {
+		const held = setting(size, left, limits);
+		if (held !== null) return { index, ...held };
+	}
+	return null;
+}
+
 /** Tries one part as the last to remain; the others come off as soon as some side can be held. */
 function sequenceWith(
 	waiting: readonly Waiting[],
@@ -96,10 +109,11 @@ function sequenceWith(
 	const rest = waiting.filter((_, i) => i !== last);
 	let left = total;
 	while (rest.length > 0) {
-		const next = rest.findIndex((w) => setting(w.size, left, limits) !== null);
-		if (next < 0) return null;
-		const [{ part, size, spare }] = rest.splice(next, 1) as [Waiting];
-		const { fence, own } = setting(size, left, limits)!;
+		const next = firstHeld(rest, left, limits);
+		if (next === null) return null;
+		const { part, size, spare } = nth(rest, next.index);
+		rest.splice(next.index, 1);
+		const { fence, own } = next;
 		const end = spare ? 'high' : 'low';
 		const far = end === 'low' ? 'high' : 'low';
 		steps.push({ part, end, fence, fenceEnd: own ? end : far });
@@ -127,15 +141,16 @@ export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
 
 /** Can every part but the last, the leftover or else the smallest, be held itself? Then the plain order will do: most regions end here. */
 function plainlyParted(r: SawRegion, limits: FenceLimits): boolean {
+	const axis = r.axis ?? 'x';
 	let last = -1; // index of the part that remains
 	let size = Infinity;
 	for (const [i, part] of r.parts.entries()) {
 		const spare = part.leaf < 0 && part.axis === null;
-		const along = spare ? -1 : sizeAlong(part, r.axis!);
+		const along = spare ? -1 : sizeAlong(part, axis);
 		if (along < size) [last, size] = [i, along];
 	}
 	return r.parts.every(
-		(p, i) => i === last || fenceHolds(sizeAlong(p, r.axis!) - limits.kerf, limits),
+		(p, i) => i === last || fenceHolds(sizeAlong(p, axis) - limits.kerf, limits),
 	);
 }
 

@@ -39,7 +39,7 @@ function leafRegion(leaf: SawRegion, w: number, h: number, first: 'x' | 'y'): Sa
 }
 
 /** A node in a region at least its size. Slack along the node's axis trails its children; slack across goes to each child. */
-export function regionsOf(tree: SlackTree, at: number, w: number, h: number): SawRegion {
+function regionsOf(tree: SlackTree, at: number, w: number, h: number): SawRegion {
 	const n = tree.nodes;
 	const kind = n[at + KIND]!;
 	if (kind >= LEAF) {
