@@ -11,6 +11,7 @@ import {
 	type FreePiece,
 	type FreeShape,
 } from '../shapes';
+import { deflate } from '../inflated';
 import { random } from '../random';
 import {
 	isCheaper,
@@ -178,7 +179,7 @@ function fillOne(
 function stripOf(model: RouterModel, kind: number): Strip {
 	const { length, width } = nth(model.kinds, kind);
 	const { bit } = model.problem;
-	return { width: width - bit, limit: length - bit };
+	return { width: deflate(width, bit), limit: deflate(length, bit) };
 }
 
 function spotOf(

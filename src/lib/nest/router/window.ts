@@ -1,4 +1,5 @@
 import { random, type Random } from '../random';
+import { inflate } from '../inflated';
 import { type RollDeck, Skyline } from '../roll';
 import {
 	fits,
@@ -106,8 +107,8 @@ function deckOf(model: RouterModel, kind: number): RollDeck {
 			id: type.piece.id,
 			count: type.piece.count,
 			lays: type.lays.flatMap((lay) => {
-				const reach = lay.length + bit;
-				const sizes = { length: lay.length, width: lay.width, wide: lay.width + bit };
+				const reach = inflate(lay.length, bit);
+				const sizes = { length: lay.length, width: lay.width, wide: inflate(lay.width, bit) };
 				return fits(lay, sheet, bit) ? [{ turn: lay.turn, ...sizes, reach, tall: reach }] : [];
 			}),
 		})),

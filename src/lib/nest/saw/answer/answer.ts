@@ -1,14 +1,14 @@
-import { nth, type Length } from '../../../measure';
+import { nth, ticks, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
-import { SawBench, type Content, type Slant } from './cuts';
+import { SawBench, type Content, type OpenGives, type Slant } from './cuts';
 import type { LayoutSnapshot } from '../search';
 import { meeting, slantedSides } from '../pairs';
 import type { SawModel } from '../model';
 import { typeOf, type SlackTree } from '../tree';
 import { cornersOff, spotOn } from './taper-cuts';
 import { trimCuts } from './trims';
-import type { Cut, Gives, Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
+import type { Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
 
 /** Hands out the pieces of each type, copy by copy, in the order of their ids. */
 class CopyCounter {
@@ -63,7 +63,8 @@ class SheetMaker {
 				: this.single(type, rect);
 		}
 		if (rect.length === 0 || rect.width === 0) return { kind: 'nothing' };
-		if (!worthKeeping(rect.length, rect.width, this.model.problem.keep)) return { kind: 'waste' };
+		if (!worthKeeping(ticks(rect.length), ticks(rect.width), this.model.problem.keep))
+			return { kind: 'waste' };
 		this.offcuts.push(rect);
 		return { kind: 'offcut' };
 	}
@@ -87,7 +88,7 @@ class SheetMaker {
 		const { turned } = meeting(piece)!;
 		const outer = slantedSides(piece).filter((side) => side.end === (turned ? 1 : 0));
 		const slants: Slant[] = [];
-		const lay = (i: 0 | 1, a: number, b: number): Gives => {
+		const lay = (i: 0 | 1, a: number, b: number): OpenGives => {
 			const corner = spot({ x: a, y: quarter ? b + piece.width : b });
 			const size = quarter
 				? { length: piece.width, width: piece.length }
@@ -97,7 +98,7 @@ class SheetMaker {
 			const box: Rect = { ...corner, ...size };
 			this.placed.push({ ...box, id: own.id, copy, turn });
 			if (outer.length === 0) return { kind: 'piece', rect: box, id: own.id };
-			const strip: Gives = { kind: 'strip', rect: box };
+			const strip: OpenGives = { kind: 'strip', rect: box };
 			slants.push(...cornersOff(own, outer, box, turn, strip));
 			return strip;
 		};
@@ -117,11 +118,11 @@ function layoutOf(
 	const kind = nth(model.kinds, tree.kind);
 	const plan = cutPlan(tree, problem);
 	if (!plan) throw new Error('bug: a sheet that the saw cannot cut');
-	const { cuts: trims, rest } = trimCuts(kind.sheet, problem);
+	const { cuts: trims, rest, kept } = trimCuts(kind.sheet, problem);
 	const maker = new SheetMaker(model, counter);
 	const bench = new SawBench(problem, (region, rect) => maker.content(region, rect));
 	bench.cuts.push(...trims);
-	bench.cutUp(plan.region, rest.x, rest.y, keptSide(trims));
+	bench.cutUp(plan.region, rest.x, rest.y, kept);
 	return {
 		sheet: kind.sheet.id,
 		copy,
@@ -131,13 +132,6 @@ function layoutOf(
 		cuts: bench.cuts,
 		offcuts: maker.offcuts,
 	};
-}
-
-/** The kept side of the last trim cut: the board that the first true cut takes up. */
-function keptSide(trims: readonly Cut[]): Gives | null {
-	const last = trims.at(-1);
-	if (!last) return null;
-	return last.gives[last.gives[0].kind === 'strip' ? 0 : 1];
 }
 
 /** Equal sheets next to each other, fullest first, kinds in the order in which they are used up. */
