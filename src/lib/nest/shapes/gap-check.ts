@@ -1,6 +1,6 @@
 import { around, nth } from '../../measure';
 import { convexParts, flatten, orient, type Point, rectangle } from '../../geometry';
-import { FLAT, turnedInBox, type FreePiece } from './free-shape';
+import { SEARCH_FLAT, turnedInBox, type FreePiece } from './free-shape';
 
 /** A piece laid down, by its place in the list: the corner of its bounding rectangle as turned, whole ticks. */
 export interface LaidPiece {
@@ -59,8 +59,8 @@ export class GapCheck {
 		const known = this.bodies.get(key);
 		if (known !== undefined) return known;
 		const { length, width, outline, holes } = nth(this.pieces, piece);
-		const own = flatten(outline ?? rectangle(0, 0, length, width), FLAT, 'outward');
-		const inner = (holes ?? []).map((hole) => flatten(hole, FLAT, 'inward'));
+		const own = flatten(outline ?? rectangle(0, 0, length, width), SEARCH_FLAT, 'outward');
+		const inner = (holes ?? []).map((hole) => flatten(hole, SEARCH_FLAT, 'inward'));
 		const parts = convexParts(own, inner).map((part) => turnedInBox(part, length, width, turn));
 		const body = bodyOf(parts);
 		this.bodies.set(key, body);
