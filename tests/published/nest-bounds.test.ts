@@ -5,7 +5,7 @@ import { auditApart } from '../../src/lib/nest/audit/apart';
 import { auditSheets } from '../../src/lib/nest/audit/audit';
 import { areaBound, boundOf } from '../../src/lib/nest/saw/bound';
 import { rounding } from '../../src/lib/nest/saw/dual-feasible';
-import { isGuillotine } from '../../src/lib/nest/guillotine';
+import { isGuillotine } from './guillotine';
 import { nestSaw } from '../../src/lib/nest/saw/saw';
 import { sawModel } from '../../src/lib/nest/saw/model';
 import type { Piece, SawProblem, SheetsAnswer } from '../../src/lib/nest/types';

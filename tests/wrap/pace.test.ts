@@ -3,6 +3,7 @@ import { area } from '../../src/lib/geometry/extent';
 import { plan } from '../../src/lib/plan';
 import { PACE, paceOf, stagesFor } from '../../src/lib/wrap/stages';
 import { sample } from '../plan/samples';
+import { mm } from '../../src/lib/measure/length';
 
 describe('gluing in stages', () => {
 	it('takes the usual pace without an open time, and a shorter one in its own proportion', () => {
@@ -40,7 +41,7 @@ describe('damping sheet', () => {
 		const stock = { ...pair.stock, sundries: [...pair.stock!.sundries!, damping] };
 		const made = await plan({ ...pair, panels: [side], stock }, { effort: 20 });
 		const board = made.panels[0]!.detail!.fit.board;
-		const squareMetres = (2 * 0.8 * area(board)) / (1000 * 1600) ** 2;
+		const squareMetres = (2 * 0.8 * area(board)) / mm(1000) ** 2;
 		const need = made.needs.find((n) => n.kind === 'damping');
 		expect(need?.amount).toBeCloseTo(squareMetres, 9);
 		const line = made.order.lines.find((l) => l.id === 'damp');

@@ -2,7 +2,7 @@ import type { Part } from '../design';
 import type { Job } from '../job';
 import type { BoardLayouts } from '../layout';
 import { toMm, money } from '../measure';
-import type { Cut } from '../nest';
+import { settingsFor, type Cut } from '../nest';
 import type { Blank } from '../wrap';
 import type { LabourLine } from './types';
 
@@ -29,13 +29,14 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 		minutes: amount * each,
 		cost: money((amount * each * hour) / 60),
 	});
+	const settings = layouts.reduce((all, l) => all + settingsFor(l.cuts), 0);
 	const sum = (of: (blank: Blank) => number): number =>
 		work.blanks.reduce((total, b) => total + of(b) * b.count, 0);
 	return [
 		line('Sheets handled', layouts.length, 'sheets', minutes.sheet),
 		line('Saw cuts', cuts.length, 'cuts', minutes.cut),
 		line('Length of saw cut', metresCut(cuts), 'm', minutes.cutMetre),
-		line('Fence settings', settings(layouts.map((l) => l.cuts)), 'settings', minutes.setting),
+		line('Fence settings', settings, 'settings', minutes.setting),
 		line('Parts marked and eased', counted(work.parts), 'parts', minutes.part),
 		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
 		line('Cloth bonded', sum((b) => b.bonded) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
@@ -59,19 +60,6 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 function metresCut(cuts: readonly Cut[]): number {
 	const along = (c: Cut): number => (c.runs === 'x' ? c.region.length : c.region.width);
 	return cuts.reduce((sum, c) => sum + toMm(along(c)), 0) / 1000;
-}
-
-/** How often the fence has to be moved: a cut with the setting of the one before it is free. */
-export function settings(sheets: readonly (readonly Cut[])[]): number {
-	let moves = 0;
-	let last = '';
-	for (const cut of sheets.flat()) {
-		if (cut.kind === 'slant') continue;
-		const now = `${cut.fence}`;
-		if (now !== last) moves += 1;
-		last = now;
-	}
-	return moves;
 }
 
 function counted(parts: readonly Part[]): number {

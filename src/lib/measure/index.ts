@@ -28,6 +28,7 @@ export {
 	printLength,
 	type Ruler,
 	showLength,
+	showMm,
 	UNITS,
 	writeLength,
 } from './ruler';

@@ -38,6 +38,11 @@ export function showLength(l: Length, ruler: Ruler): string {
 	return `${rounded ? '≈ ' : ''}${text} ${ruler.unit}`;
 }
 
+/** Millimetres to the nearest hundredth, `12.5`: for the words of a message, whatever the ruler. */
+export function showMm(l: number): string {
+	return String(Math.round(l / FINEST) / 100);
+}
+
 /** The text for a field that is edited: read again, it is the same length, to the tick. */
 export function writeLength(l: Length, ruler: Ruler): string {
 	const { text, rounded } = printLength(l, ruler);

@@ -5,7 +5,7 @@ export { random, type Random } from './random';
 export { nestRoll } from './roll';
 export { nestRouter, packSheets, readyRouter } from './router';
 export { type NearMiss, nearMisses } from './savings';
-export { nestSaw, type Pair, taperOf } from './saw';
+export { nestSaw, type Pair, sameSetting, settingsFor, taperOf } from './saw';
 export type {
 	AuditFault,
 	Budget,

@@ -1,4 +1,4 @@
-import { mm, ticks, toMm, snap } from '../measure';
+import { mm, showMm, ticks, toMm, snap } from '../measure';
 import { boundOf, nestSaw, sawModel } from './saw';
 import type { Budget, Piece, SawProblem, Search, Sheet, SheetsAnswer } from './types';
 
@@ -75,7 +75,7 @@ function sawChanges(problem: SawProblem): Change[] {
 			? []
 			: KERFS.map((share): Change => {
 					const kerf = snap(problem.kerf * share);
-					const what = `Use a blade with a kerf of ${Math.round(toMm(kerf) * 100) / 100} mm.`;
+					const what = `Use a blade with a kerf of ${showMm(kerf)} mm.`;
 					return { kind: 'kerf', pieces: [], what, problem: { ...problem, kerf } };
 				});
 	const none = { left: ticks(0), right: ticks(0), bottom: ticks(0), top: ticks(0) };

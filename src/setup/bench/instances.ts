@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ticks } from '../../lib/measure';
+import { mm, ticks } from '../../lib/measure';
 import { random, type Random, type SawProblem, type Sheet } from '../../lib/nest';
 
 /*
@@ -81,7 +81,7 @@ export function boards(count: number, seed: number): SawProblem {
 		count: 1,
 		turns: 'any' as const,
 	}));
-	const board = sheetOf({ w: 2440 * 1600, h: 1220 * 1600 }, 0, 1);
+	const board = sheetOf({ w: mm(2440), h: mm(1220) }, 0, 1);
 	return { ...rules(ticks(5120)), sheets: [board], pieces };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { figures, made, told, type Asked } from './make';
+import { mm } from '../../../src/lib/measure/length';
 
 /*
  * Inside 400 x 300 at the front, 300 x 200 at the back, 300 deep, every wall leaning by 50 in 300: a section at the depth y is
@@ -47,7 +48,7 @@ describe('what stands in a box that leans on four sides', () => {
 		expect(f.chambers[0]!.deductions).toEqual([]);
 		const [layer] = boards(asked, 'overlay');
 		expect(layer!.long.across).toBe(f.boards.find((b) => b.key === 'front')!.long.across);
-		expect(f.outside.depth - figures(wedge).outside.depth).toBe(18 * 1600);
+		expect(f.outside.depth - figures(wedge).outside.depth).toBe(mm(18));
 	});
 
 	it('a shelf across the depth is cut to all four walls, a frame keeps its rim all round', () => {

@@ -9,6 +9,7 @@ import { Desk } from '../../../src/lib/ui/state/desk.svelte';
 import { firstJob } from '../../../src/lib/ui/state/first-job';
 import { leaveWords, takeWords } from '../../../src/lib/ui/state/saving/last-words';
 import { openStore, type Store } from '../../../src/lib/ui/store';
+import { mm } from '../../../src/lib/measure/length';
 
 const FILE: JobFile = {
 	name: 'Test box',
@@ -76,7 +77,7 @@ describe('an edit', () => {
 	it('is followed by the plan', async () => {
 		await planned((p) => p.parts.length === 1);
 		desk.type(['parts', 0, 'length'], 750, 'Length');
-		const after = await planned((p) => p.parts[0]?.length === 750 * 1600);
+		const after = await planned((p) => p.parts[0]?.length === mm(750));
 		expect(after.problems).toEqual([]);
 	});
 
@@ -92,7 +93,7 @@ describe('an edit', () => {
 		await planned(() => true);
 		const before = planner.asked.length;
 		for (const n of [7, 75, 750]) desk.type(['parts', 0, 'length'], n, 'Length');
-		await planned((p) => p.parts[0]?.length === 750 * 1600);
+		await planned((p) => p.parts[0]?.length === mm(750));
 		expect(planner.asked.length - before).toBe(1);
 	});
 

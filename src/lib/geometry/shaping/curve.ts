@@ -14,7 +14,7 @@ export type Curve = (t: number) => Point;
 export function arcsAlong(curve: Curve, tolerance: number, pieces = 1): Corner[] {
 	const corners: Corner[] = [];
 	for (let k = 0; k < pieces; k++)
-		piece(curve, k / pieces, (k + 1) / pieces, tolerance, DEPTH, corners);
+		piece(curve, [k / pieces, (k + 1) / pieces], tolerance, DEPTH, corners);
 	return corners;
 }
 
@@ -23,8 +23,7 @@ const DEPTH = 10;
 
 function piece(
 	curve: Curve,
-	t0: number,
-	t1: number,
+	[t0, t1]: readonly [number, number],
 	tolerance: number,
 	depth: number,
 	into: Corner[],
@@ -41,8 +40,8 @@ function piece(
 		return;
 	}
 	const middle = (t0 + t1) / 2;
-	piece(curve, t0, middle, tolerance, depth - 1, into);
-	piece(curve, middle, t1, tolerance, depth - 1, into);
+	piece(curve, [t0, middle], tolerance, depth - 1, into);
+	piece(curve, [middle, t1], tolerance, depth - 1, into);
 }
 
 /** An arc that rises less than a tenth of the tolerance is a line. */

@@ -1,4 +1,4 @@
-import { mm, toMm } from '../../measure';
+import { mm, showMm, toMm } from '../../measure';
 import type { Job } from '../job';
 import type { Problem, Path } from '../problems';
 import type { Saw } from '../shop';
@@ -103,5 +103,5 @@ function blade(saw: Saw, path: Path): Problem[] {
 }
 
 function shown(length: number): string {
-	return `${Math.round(toMm(length) * 100) / 100} mm`;
+	return `${showMm(length)} mm`;
 }

@@ -1,3 +1,2 @@
 export { auditSheets } from './audit';
-export { auditOutlines } from './outline';
 export { auditRoll } from './roll';

@@ -15,7 +15,7 @@ import {
 import type { AuditFault, Placed } from '../types';
 
 /** Arcs are judged by chords that lie inside the true outline by no more than this, ticks: 0.005 mm. */
-export const AUDIT_FLAT = 8;
+const AUDIT_FLAT = 8;
 
 interface Shaped {
 	readonly id: string;
@@ -62,7 +62,7 @@ export function auditOutlines(
 }
 
 /** The outline of a laid piece where it lies: the outline turns with its length x width rectangle. */
-export function outlineAt(placed: Placed, piece: Shaped, outline: Outline): Outline {
+function outlineAt(placed: Placed, piece: Shaped, outline: Outline): Outline {
 	const { length, width } = piece;
 	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[placed.turn];
 	return moved(turned(outline, placed.turn), placed.x + nth(shift, 0), placed.y + nth(shift, 1));

@@ -1,3 +1,5 @@
+import type { Length } from '../../measure';
+import { inflate, type Actual, type Inflated } from '../inflated';
 import type { RollPiece, RollProblem } from '../types';
 
 type Turn = 0 | 90 | 180 | 270;
@@ -9,14 +11,14 @@ type Turn = 0 | 90 | 180 | 270;
  */
 export interface Orientation {
 	readonly turn: Turn;
-	readonly length: number; // as laid, ticks
-	readonly width: number;
+	readonly length: Actual; // as laid
+	readonly width: Actual;
 	/** Width with its gap. */
-	readonly wide: number;
+	readonly wide: Inflated;
 	/** Length with its gap: where the blank ends. */
-	readonly reach: number;
+	readonly reach: Inflated;
 	/** Length with its gap, rounded up to the pattern: where the next blank may start. */
-	readonly tall: number;
+	readonly tall: Inflated;
 	/** Where in the pattern its corner belongs. */
 	readonly along?: number;
 	readonly aside?: number;
@@ -39,9 +41,9 @@ export interface ClothPattern {
 
 /** A roll problem made ready: gaps and repeats taken into the sizes, impossible blanks set aside. */
 export interface RollDeck {
-	readonly width: number; // usable width and one gap
-	readonly gap: number;
-	readonly limit: number; // limit and one gap; Infinity for an endless roll
+	readonly width: Inflated; // usable width
+	readonly gap: Length;
+	readonly limit: number; // an inflated length; Infinity for an endless roll
 	readonly pattern: ClothPattern;
 	readonly kinds: readonly RollKind[];
 	readonly refused: readonly Unplaced[];
@@ -67,9 +69,9 @@ export function readyRoll(problem: RollProblem): RollDeck {
 		else kinds.push({ id: piece.id, count: piece.count, lays: fitting });
 	}
 	return {
-		width: problem.width + problem.gap,
+		width: inflate(problem.width, problem.gap),
 		gap: problem.gap,
-		limit: problem.limit === null ? Infinity : problem.limit + problem.gap,
+		limit: problem.limit === null ? Infinity : inflate(problem.limit, problem.gap),
 		pattern,
 		kinds,
 		refused,
@@ -111,16 +113,24 @@ function refusal(lays: readonly Orientation[], problem: RollProblem): string | n
 }
 
 /** The ways a rectangle may lie: a half turn looks the same, so at most two. */
-function laysOf(piece: RollPiece, gap: number, pattern: ClothPattern): Orientation[] {
+function laysOf(piece: RollPiece, gap: Length, pattern: ClothPattern): Orientation[] {
 	const lays: Orientation[] = [];
 	for (const turn of piece.turns) {
 		const quarter = turn === 90 || turn === 270;
 		const length = quarter ? piece.width : piece.length;
 		const width = quarter ? piece.length : piece.width;
 		if (lays.some((lay) => lay.length === length && lay.width === width)) continue;
-		const reach = length + gap;
+		const reach = inflate(length, gap);
 		const tall = wholeSteps(reach, pattern);
-		lays.push({ turn, length, width, wide: width + gap, reach, tall, ...placeIn(piece, pattern) });
+		lays.push({
+			turn,
+			length,
+			width,
+			wide: inflate(width, gap),
+			reach,
+			tall,
+			...placeIn(piece, pattern),
+		});
 	}
 	return lays;
 }
@@ -145,9 +155,9 @@ function dropOf(column: number, pattern: ClothPattern): number {
 }
 
 /** Rounded up to the steps on which a start may fall. */
-function wholeSteps(length: number, pattern: ClothPattern): number {
+function wholeSteps(length: Inflated, pattern: ClothPattern): Inflated {
 	const step = stepOf(pattern);
-	return step === 0 ? length : Math.ceil(length / step) * step;
+	return step === 0 ? length : ((Math.ceil(length / step) * step) as Inflated);
 }
 
 /**

@@ -1,6 +1,5 @@
 import { nth, ticks } from '../../measure';
-import { auditOutlines } from '../audit';
-import { searchFree, type FreeState, readyShapes, type FreeKind } from '../shapes';
+import { GapCheck, searchFree, type FreeState, readyShapes, type FreeKind } from '../shapes';
 import { readyRoll, type Unplaced } from './kinds';
 import type { Budget, Placed, RollAnswer, RollProblem } from '../types';
 
@@ -19,8 +18,8 @@ export function* layOutlines(
 	budget: Budget,
 ): Generator<Answered, RollAnswer, void> {
 	const { refused } = readyRoll(problem);
-	const laid = problem.pieces.filter((p) => p.count > 0 && !refused.some((u) => u.id === p.id));
-	const kinds = readyShapes(laid, problem.gap);
+	const pieces = problem.pieces.filter((p) => p.count > 0 && !refused.some((u) => u.id === p.id));
+	const kinds = readyShapes(pieces, problem.gap);
 	const bound = areaBound(problem, kinds);
 	const strip = { width: problem.width, limit: problem.limit ?? Infinity };
 	const search = searchFree(kinds, strip, bound, budget);
@@ -34,7 +33,13 @@ export function* layOutlines(
 	for (; step.done !== true; step = search.next())
 		yield { best: better(step.value), effort: byRectangle.effort + step.value.effort };
 	const last = better(step.value);
-	const sound = auditOutlines(last.placed, problem.pieces, problem.gap).length === 0;
+	const laid = step.value.spots.map(({ kind, shape, x, y }) => ({
+		piece: kind,
+		turn: shape.turn,
+		x,
+		y,
+	}));
+	const sound = new GapCheck(pieces, problem.gap).passes(laid);
 	return sound ? last : { ...start, effort: last.effort };
 }
 

@@ -52,7 +52,7 @@ function answerOf(deck: RollDeck, state: RollState): RollAnswer {
 
 function laidCounts(deck: RollDeck, layout: DeckLayout): number[] {
 	const counts = deck.kinds.map(() => 0);
-	for (const spot of layout.spots) counts[spot.kind]! += 1;
+	for (const spot of layout.spots) counts[spot.kind] = nth(counts, spot.kind) + 1;
 	return counts;
 }
 

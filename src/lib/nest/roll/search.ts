@@ -61,35 +61,35 @@ interface RollSearch {
  * everything lies within it.
  */
 export function* searchRoll(deck: RollDeck, budget: Budget): Generator<RollState, RollState, void> {
-	const desk = openDesk(deck, budget);
-	if (desk.starts.length === 0) return state(desk);
-	yield state(desk);
-	if (desk.best.left === 0 && !solved(desk))
-		desk.bound = raisedBound(deck, desk.bound, desk.best.length, desk.unit);
-	if (desk.best.left > 0) yield* attempt(desk, deck.limit, desk.effort);
-	if (desk.best.left === 0) {
-		yield* halve(desk);
-		yield* shorten(desk);
+	const search = openSearch(deck, budget);
+	if (search.starts.length === 0) return state(search);
+	yield state(search);
+	if (search.best.left === 0 && !solved(search))
+		search.bound = raisedBound(deck, search.bound, search.best.length, search.unit);
+	if (search.best.left > 0) yield* attempt(search, deck.limit, search.effort);
+	if (search.best.left === 0) {
+		yield* halve(search);
+		yield* shorten(search);
 	}
-	return state(desk);
+	return state(search);
 }
 
-function spent(desk: RollSearch): number {
-	return Math.ceil(desk.skyline.looks / LOOKS_PER_UNIT);
+function spent(search: RollSearch): number {
+	return Math.ceil(search.skyline.looks / LOOKS_PER_UNIT);
 }
 
-function state(desk: RollSearch): RollState {
-	return { best: desk.best, bound: desk.bound, effort: spent(desk) };
+function state(search: RollSearch): RollState {
+	return { best: search.best, bound: search.bound, effort: spent(search) };
 }
 
-function openDesk(deck: RollDeck, budget: Budget): RollSearch {
+function openSearch(deck: RollDeck, budget: Budget): RollSearch {
 	const orders = plainOrders(deck);
 	const blanks = orders[0]!.length;
 	const bound = rollBound(
 		deck,
 		deck.kinds.map((kind) => kind.count),
 	);
-	const desk: RollSearch = {
+	const search: RollSearch = {
 		deck,
 		skyline: new Skyline(deck, blanks),
 		stream: random(budget.seed),
@@ -104,11 +104,11 @@ function openDesk(deck: RollDeck, budget: Budget): RollSearch {
 		best: { spots: [], left: blanks, area: -1, length: 0 },
 		reported: 0,
 	};
-	for (const start of desk.starts) {
-		offer(desk, desk.skyline.lay(start.order, deck.limit, start.mode, 0));
-		if (solved(desk) || (spent(desk) > budget.effort && desk.best.area >= 0)) break;
+	for (const start of search.starts) {
+		offer(search, search.skyline.lay(start.order, deck.limit, start.mode, 0));
+		if (solved(search) || (spent(search) > budget.effort && search.best.area >= 0)) break;
 	}
-	return desk;
+	return search;
 }
 
 /** Units that it takes to lay every order of so many blanks several times over. */
@@ -142,8 +142,8 @@ function plainOrders(deck: RollDeck): Int32Array[] {
 }
 
 /** Keep what was just laid if it is better than the best. */
-function offer(desk: RollSearch, laid: Laid): boolean {
-	const { best, skyline } = desk;
+function offer(search: RollSearch, laid: Laid): boolean {
+	const { best, skyline } = search;
 	if (laid.area < 0 || laid.left > best.left) return false;
 	const better =
 		laid.left === 0
@@ -155,62 +155,62 @@ function offer(desk: RollSearch, laid: Laid): boolean {
 		const kind = skyline.laidKind[i]!;
 		spots.push({ kind, lay: skyline.laidLay[i]!, x: skyline.laidX[i]!, y: skyline.laidY[i]! });
 	}
-	desk.best = { spots, left: laid.left, area: laid.area, length: laid.length };
+	search.best = { spots, left: laid.left, area: laid.area, length: laid.length };
 	return true;
 }
 
-function solved(desk: RollSearch): boolean {
-	return desk.best.left === 0 && desk.best.length <= desk.bound;
+function solved(search: RollSearch): boolean {
+	return search.best.left === 0 && search.best.length <= search.bound;
 }
 
-function over(desk: RollSearch): boolean {
-	return spent(desk) >= desk.effort;
+function over(search: RollSearch): boolean {
+	return spent(search) >= search.effort;
 }
 
 /** Halve the range between bound and best; a goal that cannot be met soon raises the lower end. */
-function* halve(desk: RollSearch): Generator<RollState, void, void> {
-	let low = desk.bound;
-	while (!solved(desk) && !over(desk) && low < desk.best.length - step(desk)) {
-		const middle = Math.floor((low + desk.best.length) / 2 / desk.unit) * desk.unit;
-		const goal = Math.max(desk.bound, Math.min(middle, desk.best.length - 1));
-		const met = yield* attempt(desk, goal, spent(desk) + HALVING_SHARE * desk.effort);
-		if (!met) low = goal + desk.unit;
+function* halve(search: RollSearch): Generator<RollState, void, void> {
+	let low = search.bound;
+	while (!solved(search) && !over(search) && low < search.best.length - step(search)) {
+		const middle = Math.floor((low + search.best.length) / 2 / search.unit) * search.unit;
+		const goal = Math.max(search.bound, Math.min(middle, search.best.length - 1));
+		const met = yield* attempt(search, goal, spent(search) + HALVING_SHARE * search.effort);
+		if (!met) low = goal + search.unit;
 	}
 }
 
-function step(desk: RollSearch): number {
-	return Math.max(desk.unit, Math.round(desk.bound * FINEST));
+function step(search: RollSearch): number {
+	return Math.max(search.unit, Math.round(search.bound * FINEST));
 }
 
-function* shorten(desk: RollSearch): Generator<RollState, void, void> {
-	while (!solved(desk) && !over(desk)) {
-		const goal = Math.max(desk.bound, desk.best.length - step(desk));
-		if (!(yield* attempt(desk, goal, desk.effort))) return;
+function* shorten(search: RollSearch): Generator<RollState, void, void> {
+	while (!solved(search) && !over(search)) {
+		const goal = Math.max(search.bound, search.best.length - step(search));
+		if (!(yield* attempt(search, goal, search.effort))) return;
 	}
 }
 
 /** Try to lay everything within a goal until `end` units are spent. True when it was met. */
 function* attempt(
-	desk: RollSearch,
+	search: RollSearch,
 	goal: number,
 	end: number,
 ): Generator<RollState, boolean, void> {
-	const { skyline } = desk;
-	const until = Math.min(end, spent(desk) + desk.most);
-	const wasLeft = desk.best.left > 0;
-	const starts = desk.starts.map(({ order, mode }) => {
+	const { skyline } = search;
+	const until = Math.min(end, spent(search) + search.most);
+	const wasLeft = search.best.left > 0;
+	const starts = search.starts.map(({ order, mode }) => {
 		const laid = skyline.lay(order, goal, mode, 0);
-		const met = offer(desk, laid) && laid.left === 0;
+		const met = offer(search, laid) && laid.left === 0;
 		return { order: order.slice(), mode, area: laid.area, met };
 	});
 	if (starts.some((start) => start.met)) return true;
 	starts.sort((a, b) => b.area - a.area);
-	for (let round = 0; spent(desk) < until; round++) {
+	for (let round = 0; spent(search) < until; round++) {
 		for (const start of starts) {
-			if (round > 0) kick(desk, start, goal);
-			const met = yield* improve(desk, start, goal, until);
+			if (round > 0) kick(search, start, goal);
+			const met = yield* improve(search, start, goal, until);
 			if (met) return true;
-			if (spent(desk) >= until || (wasLeft && desk.best.left === 0)) return false;
+			if (spent(search) >= until || (wasLeft && search.best.left === 0)) return false;
 		}
 	}
 	return false;
@@ -223,40 +223,40 @@ interface Start {
 }
 
 /** Some blanks change places for better or worse, so that a start that has come to rest moves again. */
-function kick(desk: RollSearch, start: Start, goal: number): void {
+function kick(search: RollSearch, start: Start, goal: number): void {
 	const n = start.order.length;
-	const times = 2 + desk.stream.int(Math.max(1, Math.ceil(n * KICK)));
-	for (let k = 0; k < times; k++) change(start.order, desk.stream);
-	start.area = desk.skyline.lay(start.order, goal, start.mode, 0).area;
+	const times = 2 + search.stream.int(Math.max(1, Math.ceil(n * KICK)));
+	for (let k = 0; k < times; k++) change(start.order, search.stream);
+	start.area = search.skyline.lay(start.order, goal, start.mode, 0).area;
 }
 
 function* improve(
-	desk: RollSearch,
+	search: RollSearch,
 	start: Start,
 	goal: number,
 	until: number,
 ): Generator<RollState, boolean, void> {
-	const { skyline, stream } = desk;
+	const { skyline, stream } = search;
 	const { order } = start;
 	skyline.looks += order.length; // so that a start no change helps spends the budget all the same
 	let idle = 0;
-	while (idle < PATIENCE * order.length && spent(desk) < until) {
+	while (idle < PATIENCE * order.length && spent(search) < until) {
 		const move = change(order, stream);
 		skyline.looks += 1;
 		const laid = move === null ? null : skyline.lay(order, goal, start.mode, start.area);
 		if (laid !== null && laid.left === 0) {
-			offer(desk, laid);
+			offer(search, laid);
 			return true;
 		}
 		idle += 1;
 		if (laid !== null && laid.area >= start.area) {
 			if (laid.area > start.area) idle = 0;
 			start.area = laid.area;
-			if (desk.best.left > 0) offer(desk, laid);
+			if (search.best.left > 0) offer(search, laid);
 		} else if (move !== null) move();
-		if (spent(desk) - desk.reported >= REPORT_EVERY) {
-			desk.reported = spent(desk);
-			yield state(desk);
+		if (spent(search) - search.reported >= REPORT_EVERY) {
+			search.reported = spent(search);
+			yield state(search);
 		}
 	}
 	return false;

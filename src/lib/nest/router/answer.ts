@@ -13,7 +13,11 @@ export function routerAnswer(
 	const next = new Map<string, number>();
 	const copies = model.kinds.map(() => 0);
 	const sheets = [...plan.sheets].sort((a, b) => a.kind - b.kind);
-	const layouts = sheets.map((sheet) => layoutOf(model, sheet, copies[sheet.kind]!++, next));
+	const layouts = sheets.map((sheet) => {
+		const copy = nth(copies, sheet.kind);
+		copies[sheet.kind] = copy + 1;
+		return layoutOf(model, sheet, copy, next);
+	});
 	const left = plan.left.flatMap((count, t) => {
 		const why = 'There was no room left for it on the sheets in stock.';
 		return count > 0 ? [{ id: nth(model.types, t).piece.id, count, why }] : [];

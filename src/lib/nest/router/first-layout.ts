@@ -52,7 +52,7 @@ function fill(model: RouterModel, kinds: readonly number[], mode: PackerMode): R
 		)) {
 			if (sheet.spots.length === 0) continue;
 			sheets.push(sheet);
-			for (const spot of sheet.spots) left[spot.type]! -= 1;
+			for (const { type } of sheet.spots) left[type] = nth(left, type) - 1;
 		}
 	}
 	return { sheets, left };
@@ -73,8 +73,8 @@ export function exchange(model: RouterModel, plan: RouterPlan, mode: PackerMode)
 			if (nth(used, kind) >= nth(model.kinds, kind).count) continue;
 			const moved = moveTo(model, sheet, kind, mode);
 			if (moved === null) continue;
-			used[sheet.kind]! -= 1;
-			used[kind]! += 1;
+			used[sheet.kind] = nth(used, sheet.kind) - 1;
+			used[kind] = nth(used, kind) + 1;
 			return moved;
 		}
 		return sheet;

@@ -1,4 +1,5 @@
-import { nth } from '../../measure';
+import { nth, ticks, type Length } from '../../measure';
+import { inflate, type Actual, type Inflated } from '../inflated';
 import type { Piece, RouterProblem, Sheet } from '../types';
 
 /*
@@ -9,8 +10,8 @@ import type { Piece, RouterProblem, Sheet } from '../types';
 
 export interface RouterLay {
 	readonly turn: 0 | 90;
-	readonly length: number; // as laid, without the bit
-	readonly width: number;
+	readonly length: Actual; // as laid
+	readonly width: Actual;
 }
 
 export interface RouterType {
@@ -21,8 +22,8 @@ export interface RouterType {
 
 export interface RouterKind {
 	readonly sheet: Sheet;
-	readonly length: number; // usable, with one bit
-	readonly width: number;
+	readonly length: Inflated; // usable
+	readonly width: Inflated;
 	readonly count: number; // Infinity: as many as needed
 }
 
@@ -68,7 +69,7 @@ export function readyRouter(problem: RouterProblem): RouterModel {
 	for (const piece of problem.pieces) {
 		if (piece.count <= 0) continue;
 		const lays = laysOf(piece).filter((lay) => kinds.some((kind) => fits(lay, kind, problem.bit)));
-		const area = (piece.length + problem.bit) * (piece.width + problem.bit);
+		const area = inflate(piece.length, problem.bit) * inflate(piece.width, problem.bit);
 		if (lays.length > 0) types.push({ piece, lays, area });
 		else
 			refused.push({ id: piece.id, count: piece.count, why: refusal(piece, kinds, problem.bit) });
@@ -76,12 +77,12 @@ export function readyRouter(problem: RouterProblem): RouterModel {
 	return { problem, types, kinds, refused };
 }
 
-function kindOf(sheet: Sheet, bit: number): RouterKind {
+function kindOf(sheet: Sheet, bit: Length): RouterKind {
 	const { trim } = sheet;
 	return {
 		sheet,
-		length: sheet.length - trim.left - trim.right + bit,
-		width: sheet.width - trim.bottom - trim.top + bit,
+		length: inflate(ticks(sheet.length - trim.left - trim.right), bit),
+		width: inflate(ticks(sheet.width - trim.bottom - trim.top), bit),
 		count: sheet.count ?? Infinity,
 	};
 }
@@ -103,11 +104,11 @@ function laysOf(piece: Piece): RouterLay[] {
 	return [plain, { turn: 90, length: piece.width, width: piece.length }];
 }
 
-export function fits(lay: RouterLay, kind: RouterKind, bit: number): boolean {
-	return lay.length + bit <= kind.length && lay.width + bit <= kind.width;
+export function fits(lay: RouterLay, kind: RouterKind, bit: Length): boolean {
+	return inflate(lay.length, bit) <= kind.length && inflate(lay.width, bit) <= kind.width;
 }
 
-function refusal(piece: Piece, kinds: readonly RouterKind[], bit: number): string {
+function refusal(piece: Piece, kinds: readonly RouterKind[], bit: Length): string {
 	const quarter: RouterLay = { turn: 90, length: piece.width, width: piece.length };
 	if (kinds.length === 0) return 'There is no sheet to lay it on.';
 	if (kinds.some((kind) => fits(quarter, kind, bit)))
@@ -124,10 +125,9 @@ export function isLesser(a: RouterKind, b: RouterKind): boolean {
 
 /** Money first; then as little owned board as can be, offcuts not counted; then the fewest sheets. */
 export function isCheaper(model: RouterModel, a: RouterPlan, b: RouterPlan): boolean {
-	const [left, cost, board, sheets] = figures(model, a).map(
-		(n, i) => n - nth(figures(model, b), i),
-	);
-	return (left! || cost! || board! || sheets!) < 0;
+	const other = figures(model, b);
+	const more = figures(model, a).map((n, i) => n - nth(other, i));
+	return (more.find((n) => n !== 0) ?? 0) < 0;
 }
 
 function figures(model: RouterModel, plan: RouterPlan): number[] {
@@ -149,6 +149,7 @@ export function planCost(model: RouterModel, plan: RouterPlan): number {
 /** How many of each type lie on some sheets. */
 export function laidOn(model: RouterModel, sheets: readonly RouterSheet[]): number[] {
 	const counts = model.types.map(() => 0);
-	for (const sheet of sheets) for (const spot of sheet.spots) counts[spot.type]! += 1;
+	for (const sheet of sheets)
+		for (const { type } of sheet.spots) counts[type] = nth(counts, type) + 1;
 	return counts;
 }

@@ -1,15 +1,17 @@
 import { nth } from '../../measure';
-import { auditOutlines } from '../audit';
 import {
 	fillColumns,
 	type Strip,
 	columnOf,
+	GapCheck,
+	SpanTables,
 	firstOrders,
 	readyShapes,
 	type FreeKind,
 	type FreePiece,
 	type FreeShape,
 } from '../shapes';
+import { deflate } from '../inflated';
 import { random } from '../random';
 import {
 	isCheaper,
@@ -50,10 +52,8 @@ export function* fillOutlines(
 	first: RouterPlan,
 	budget: Budget,
 ): Generator<Improved, Improved, void> {
-	const kinds = readyShapes(
-		model.types.map((type) => freePiece(model, type.piece)),
-		model.problem.bit,
-	);
+	const filling = openFilling(model);
+	const { kinds } = filling;
 	const stream = random(budget.seed);
 	let best = first;
 	let spent = 0;
@@ -62,10 +62,10 @@ export function* fillOutlines(
 		for (let again = true; again; again = tried === null && spent < budget.effort) {
 			const next = tried ?? changed(order, stream.int(order.length), stream.int(order.length));
 			const supply = supplyOf(model, stream.int(model.kinds.length));
-			const filled = fillSheets(model, kinds, next, supply);
+			const filled = fillSheets(filling, next, supply);
 			spent += filled.work;
 			const better = isCheaper(model, filled.plan, best);
-			if (better && isSound(model, filled.plan)) {
+			if (better && isSound(filling, filled.plan)) {
 				best = filled.plan;
 				order = next;
 			} else if (tried === null && !isCheaper(model, best, filled.plan)) order = next;
@@ -74,6 +74,25 @@ export function* fillOutlines(
 		if (spent >= budget.effort) break;
 	}
 	return { best, effort: spent };
+}
+
+/** What every filling of sheets needs: the shapes, what is known of them, and the last look at what was laid. */
+interface Filling {
+	readonly model: RouterModel;
+	readonly kinds: readonly FreeKind[];
+	readonly spans: SpanTables;
+	readonly check: GapCheck;
+}
+
+function openFilling(model: RouterModel): Filling {
+	const { bit } = model.problem;
+	const pieces = model.types.map((type) => freePiece(model, type.piece));
+	return {
+		model,
+		kinds: readyShapes(pieces, bit),
+		spans: new SpanTables(),
+		check: new GapCheck(pieces, bit),
+	};
 }
 
 function freePiece(model: RouterModel, piece: Piece): FreePiece {
@@ -92,8 +111,7 @@ function freePiece(model: RouterModel, piece: Piece): FreePiece {
 
 function changed(order: readonly number[], a: number, b: number): number[] {
 	const next = [...order];
-	const [held] = next.splice(a, 1);
-	next.splice(b, 0, held!);
+	next.splice(b, 0, ...next.splice(a, 1));
 	return next;
 }
 
@@ -111,27 +129,27 @@ interface FilledSheets {
 }
 
 function fillSheets(
-	model: RouterModel,
-	kinds: readonly FreeKind[],
+	filling: Filling,
 	order: readonly number[],
 	supply: readonly number[],
 ): FilledSheets {
+	const { model } = filling;
 	const sheets: RouterSheet[] = [];
 	let rest = [...order];
 	let work = 1;
 	for (const kind of supply) {
 		for (let n = 0; n < nth(model.kinds, kind).count && rest.length > 0; n++) {
-			const filled = fillOne(model, kinds, rest, kind);
+			const filled = fillOne(filling, rest, kind);
 			work += filled.work;
 			if (filled.sheet.spots.length === 0) break;
-			const lesser = exchanged(model, kinds, filled, sheets);
+			const lesser = exchanged(filling, filled, sheets);
 			work += lesser.work;
 			sheets.push(lesser.sheet);
 			rest = filled.left;
 		}
 	}
 	const left = model.types.map(() => 0);
-	for (const type of rest) left[type]! += 1;
+	for (const type of rest) left[type] = nth(left, type) + 1;
 	return { plan: { sheets, left }, work };
 }
 
@@ -143,13 +161,12 @@ interface FilledSheet {
 }
 
 function fillOne(
-	model: RouterModel,
-	kinds: readonly FreeKind[],
+	{ model, kinds, spans }: Filling,
 	order: readonly number[],
 	kind: number,
 ): FilledSheet {
 	const strip = stripOf(model, kind);
-	const filled = fillColumns(kinds, order, strip, columnOf(strip));
+	const filled = fillColumns(kinds, order, strip, columnOf(strip), spans);
 	const spots = filled.spots.map(({ kind: type, shape, x, y }) => spotOf(model, type, shape, x, y));
 	return {
 		sheet: { kind, spots },
@@ -162,7 +179,7 @@ function fillOne(
 function stripOf(model: RouterModel, kind: number): Strip {
 	const { length, width } = nth(model.kinds, kind);
 	const { bit } = model.problem;
-	return { width: width - bit, limit: length - bit };
+	return { width: deflate(width, bit), limit: deflate(length, bit) };
 }
 
 function spotOf(
@@ -179,37 +196,32 @@ function spotOf(
 
 /** The last sheet filled is exchanged for the least kind in stock that takes the same pieces. */
 function exchanged(
-	model: RouterModel,
-	kinds: readonly FreeKind[],
+	filling: Filling,
 	filled: FilledSheet,
 	sheets: readonly RouterSheet[],
 ): Pick<FilledSheet, 'sheet' | 'work'> {
+	const { model } = filling;
 	let best = filled.sheet;
 	let work = 0;
 	if (filled.left.length > 0) return { sheet: best, work };
 	model.kinds.forEach((kind, k) => {
 		const used = sheets.filter((sheet) => sheet.kind === k).length;
 		if (used >= kind.count || !isLesser(kind, nth(model.kinds, best.kind))) return;
-		const tried = fillOne(model, kinds, filled.laid, k);
+		const tried = fillOne(filling, filled.laid, k);
 		work += tried.work;
 		if (tried.left.length === 0) best = tried.sheet;
 	});
 	return { sheet: best, work };
 }
 
-/** The exact end check, on the true outlines. */
-function isSound(model: RouterModel, plan: RouterPlan): boolean {
-	const pieces = model.types.map(({ piece }) => withUsableHoles(model, piece));
-	return plan.sheets.every((sheet) => {
-		const placed = sheet.spots.map((spot, copy) => {
-			const { piece, lays } = nth(model.types, spot.type);
-			const { length, width, turn } = nth(lays, spot.lay);
-			return { id: piece.id, copy, x: spot.x, y: spot.y, length, width, turn: spot.turn ?? turn };
-		});
-		return auditOutlines(placed, pieces, model.problem.bit).length === 0;
-	});
-}
-
-function withUsableHoles(model: RouterModel, piece: Piece): Piece {
-	return { ...piece, holes: holesOf(model, piece) };
+/** The search's own end check, on the true outlines. */
+function isSound({ model, check }: Filling, plan: RouterPlan): boolean {
+	return plan.sheets.every(({ spots }) =>
+		check.passes(
+			spots.map(({ type, lay, x, y, turn }) => {
+				const lies = nth(nth(model.types, type).lays, lay);
+				return { piece: type, turn: turn ?? lies.turn, x, y };
+			}),
+		),
+	);
 }

@@ -1,4 +1,5 @@
 import { random, type Random } from '../random';
+import { inflate } from '../inflated';
 import { type RollDeck, Skyline } from '../roll';
 import {
 	fits,
@@ -47,18 +48,18 @@ export function* improvePlan(
 	goal: { readonly sheets: number; readonly cost: number },
 	budget: Budget,
 ): Generator<Improved, Improved, void> {
-	const shop = openShop(model, budget);
+	const search = openSearch(model, budget);
 	let best = first;
-	while (effort(shop) < budget.effort && best.sheets.length > 0 && !reached(model, best, goal)) {
-		const search = refill(shop, best);
-		let step = search.next();
+	while (effort(search) < budget.effort && best.sheets.length > 0 && !reached(model, best, goal)) {
+		const steps = refill(search, best);
+		let step = steps.next();
 		while (step.done !== true) {
-			yield { best, effort: effort(shop) };
-			step = search.next();
+			yield { best, effort: effort(search) };
+			step = steps.next();
 		}
 		if (step.value !== null && isCheaper(model, step.value, best)) best = step.value;
 	}
-	return { best, effort: effort(shop) };
+	return { best, effort: effort(search) };
 }
 
 function reached(
@@ -70,7 +71,7 @@ function reached(
 	return plan.sheets.length <= goal.sheets && planCost(model, plan) <= goal.cost;
 }
 
-function openShop(model: RouterModel, budget: Budget): RouterSearch {
+function openSearch(model: RouterModel, budget: Budget): RouterSearch {
 	const pieces = model.types.reduce((sum, type) => sum + type.piece.count, 0);
 	const tables = model.kinds.map((_, kind) => {
 		const deck = deckOf(model, kind);
@@ -87,8 +88,8 @@ function openShop(model: RouterModel, budget: Budget): RouterSearch {
 	};
 }
 
-function effort(shop: RouterSearch): number {
-	const looks = shop.tables.reduce((sum, table) => sum + table.skyline.looks, shop.looks);
+function effort(search: RouterSearch): number {
+	const looks = search.tables.reduce((sum, table) => sum + table.skyline.looks, search.looks);
 	return Math.ceil(looks / LOOKS_PER_UNIT);
 }
 
@@ -106,8 +107,8 @@ function deckOf(model: RouterModel, kind: number): RollDeck {
 			id: type.piece.id,
 			count: type.piece.count,
 			lays: type.lays.flatMap((lay) => {
-				const reach = lay.length + bit;
-				const sizes = { length: lay.length, width: lay.width, wide: lay.width + bit };
+				const reach = inflate(lay.length, bit);
+				const sizes = { length: lay.length, width: lay.width, wide: inflate(lay.width, bit) };
 				return fits(lay, sheet, bit) ? [{ turn: lay.turn, ...sizes, reach, tall: reach }] : [];
 			}),
 		})),
@@ -115,20 +116,23 @@ function deckOf(model: RouterModel, kind: number): RollDeck {
 }
 
 /** The goal: one sheet left out or made a cheaper one; or, when stock is short, the same sheets with less left over. */
-function nextGoal(shop: RouterSearch, from: RouterPlan): { sheets: RouterSheet[]; left: number[] } {
+function nextGoal(
+	search: RouterSearch,
+	from: RouterPlan,
+): { sheets: RouterSheet[]; left: number[] } {
 	const over = from.left.flatMap((n, t) => new Array<number>(n).fill(t));
 	if (over.length > 0) return { sheets: [...from.sheets], left: over };
-	const out = shop.stream.int(from.sheets.length);
+	const out = search.stream.int(from.sheets.length);
 	const sheets = from.sheets.filter((_, i) => i !== out);
-	const instead = cheaperKind(shop, from, out);
+	const instead = cheaperKind(search, from, out);
 	if (instead !== null) sheets.push({ kind: instead, spots: [] });
 	return { sheets, left: from.sheets[out]!.spots.map((spot) => spot.type) };
 }
 
 /** A plan that meets the next goal; null when none was found in time. */
-function* refill(shop: RouterSearch, from: RouterPlan): Generator<void, RouterPlan | null, void> {
-	const { model } = shop;
-	const goal = nextGoal(shop, from);
+function* refill(search: RouterSearch, from: RouterPlan): Generator<void, RouterPlan | null, void> {
+	const { model } = search;
+	const goal = nextGoal(search, from);
 	const { sheets } = goal;
 	const over = from.left.reduce((sum, n, t) => sum + n * model.types[t]!.area, 0);
 	const enough = Math.max(0, over - 1);
@@ -136,8 +140,8 @@ function* refill(shop: RouterSearch, from: RouterPlan): Generator<void, RouterPl
 	let cost = worth(model, left);
 	let least = cost;
 	const history = new Array<number>(HISTORY).fill(cost);
-	for (let step = 0, idle = 0; idle < PATIENCE && effort(shop) < shop.effort; step++, idle++) {
-		const tried = relay(shop, sheets, left);
+	for (let step = 0, idle = 0; idle < PATIENCE && effort(search) < search.effort; step++, idle++) {
+		const tried = relay(search, sheets, left);
 		const next = worth(model, tried.left);
 		if (next <= cost || next <= history[step % HISTORY]!) {
 			tried.sheets.forEach(([i, sheet]) => (sheets[i] = sheet));
@@ -148,8 +152,8 @@ function* refill(shop: RouterSearch, from: RouterPlan): Generator<void, RouterPl
 		if (cost < least) idle = 0;
 		least = Math.min(least, cost);
 		if (cost <= enough) return planOf(model, sheets, left);
-		if (effort(shop) - shop.reported >= REPORT_EVERY) {
-			shop.reported = effort(shop);
+		if (effort(search) - search.reported >= REPORT_EVERY) {
+			search.reported = effort(search);
 			yield;
 		}
 	}
@@ -157,14 +161,14 @@ function* refill(shop: RouterSearch, from: RouterPlan): Generator<void, RouterPl
 }
 
 /** A kind that costs less than the sheet left out and is still in stock, by chance; null for none at all. */
-function cheaperKind(shop: RouterSearch, from: RouterPlan, out: number): number | null {
-	const { kinds } = shop.model;
+function cheaperKind(search: RouterSearch, from: RouterPlan, out: number): number | null {
+	const { kinds } = search.model;
 	const was = from.sheets[out]!.kind;
 	const choice = kinds.flatMap((kind, k) => {
 		const used = from.sheets.filter((sheet) => sheet.kind === k).length;
 		return used < kind.count && isLesser(kind, kinds[was]!) ? [k] : [];
 	});
-	const pick = shop.stream.int(choice.length + 1);
+	const pick = search.stream.int(choice.length + 1);
 	return choice[pick] ?? null;
 }
 
@@ -190,11 +194,11 @@ interface Relaid {
 
 /** Lay one or two sheets and what is left over again. */
 function relay(
-	shop: RouterSearch,
+	search: RouterSearch,
 	sheets: readonly RouterSheet[],
 	left: readonly number[],
 ): Relaid {
-	const { stream } = shop;
+	const { stream } = search;
 	if (sheets.length === 0) return { sheets: [], left: [...left] };
 	const first = stream.int(sheets.length);
 	const second = stream.int(sheets.length);
@@ -202,11 +206,11 @@ function relay(
 	const relaid: [number, RouterSheet][] = [];
 	let pool = [...left];
 	for (const i of chosen) for (const spot of sheets[i]!.spots) pool.push(spot.type);
-	shop.looks += LOOKS_A_PIECE * (pool.length + 1);
-	pool = shuffled(shop, pool);
+	search.looks += LOOKS_A_PIECE * (pool.length + 1);
+	pool = shuffled(search, pool);
 	for (const i of chosen) {
 		const { kind } = sheets[i]!;
-		const spots = layOne(shop, kind, Int32Array.from(pool));
+		const spots = layOne(search, kind, Int32Array.from(pool));
 		pool = withoutLaid(pool, spots);
 		relaid.push([i, { kind, spots }]);
 	}
@@ -223,13 +227,13 @@ function withoutLaid(pool: readonly number[], spots: readonly RouterSpot[]): num
 	});
 }
 
-function layOne(shop: RouterSearch, kind: number, order: Int32Array): RouterSpot[] {
-	const { deck, skyline } = shop.tables[kind]!;
-	skyline.lay(order, deck.limit, shop.stream.int(2) === 0 ? 1 : 2, 0);
+function layOne(search: RouterSearch, kind: number, order: Int32Array): RouterSpot[] {
+	const { deck, skyline } = search.tables[kind]!;
+	skyline.lay(order, deck.limit, search.stream.int(2) === 0 ? 1 : 2, 0);
 	const spots: RouterSpot[] = [];
 	for (let n = 0; n < skyline.laidCount; n++) {
 		const type = skyline.laidKind[n]!;
-		const own = shop.model.types[type]!.lays;
+		const own = search.model.types[type]!.lays;
 		const { turn } = deck.kinds[type]!.lays[skyline.laidLay[n]!]!;
 		const lay = own[0]!.turn === turn ? 0 : 1;
 		spots.push({ type, lay, x: skyline.laidX[n]!, y: skyline.laidY[n]! });
@@ -238,8 +242,8 @@ function layOne(shop: RouterSearch, kind: number, order: Int32Array): RouterSpot
 }
 
 /** The pool by a falling size with some noise: which size, and how much noise, by chance. */
-function shuffled(shop: RouterSearch, pool: readonly number[]): number[] {
-	const { keys, stream } = shop;
+function shuffled(search: RouterSearch, pool: readonly number[]): number[] {
+	const { keys, stream } = search;
 	const sizes = keys[stream.int(keys.length)]!;
 	const noise = [0, 0.1, 0.4, 1][stream.int(4)]!;
 	const noisy = pool.map((t) => ({ t, key: sizes[t]! * (1 + noise * (stream.unit() - 0.5)) }));

@@ -10,7 +10,7 @@ import { nth } from '../../measure';
 
 export type DualFeasible = (x: number) => number;
 
-export function plainShare(whole: number): DualFeasible {
+function plainShare(whole: number): DualFeasible {
 	return (x) => x / whole;
 }
 

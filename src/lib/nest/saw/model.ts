@@ -1,3 +1,5 @@
+import { nth, showMm, ticks, type Length } from '../../measure';
+import { deflate, inflate, type Actual, type Inflated } from '../inflated';
 import { taperOf, type Taper } from './pairs';
 import type { Piece, SawProblem, Sheet } from '../types';
 
@@ -11,8 +13,8 @@ import type { Piece, SawProblem, Sheet } from '../types';
 /** A kind of sheet the search may open. Sizes are the usable area, one kerf added. */
 export interface Kind {
 	readonly sheet: Sheet;
-	readonly w: number;
-	readonly h: number;
+	readonly w: Inflated;
+	readonly h: Inflated;
 	readonly count: number; // Infinity: as many as needed
 	/** What opening one costs in the search: money first, then the rank of its material; a whole number. */
 	readonly cost: number;
@@ -21,8 +23,8 @@ export interface Kind {
 /** Pieces of one size. A pair is a type of its own that uses up two of its member. */
 export interface PieceType {
 	readonly pieces: readonly Piece[]; // empty for a pair
-	readonly w: number; // one kerf added, along x before turning
-	readonly h: number;
+	readonly w: Inflated; // along x before turning
+	readonly h: Inflated;
 	readonly quarter: boolean; // may lie turned by a quarter
 	readonly count: number;
 	/** For a pair: index of the type it is made of; else -1. */
@@ -34,7 +36,7 @@ export interface PieceType {
 
 export interface SawModel {
 	readonly problem: SawProblem;
-	readonly kerf: number;
+	readonly kerf: Length;
 	readonly kinds: readonly Kind[];
 	readonly types: readonly PieceType[];
 	/** Width and height of each type, inflated; index alongside `types`. */
@@ -57,30 +59,30 @@ const SHARE_STEPS = 1000;
 /** Owned sheets are saved at the expense of offcuts, bought ones at the expense of both; money stands above all three. */
 const RANK_WEIGHT = [1, 8, 16];
 
-export function usable(sheet: Sheet): { length: number; width: number } {
+export function usable(sheet: Sheet): { length: Actual; width: Actual } {
 	return {
-		length: sheet.length - sheet.trim.left - sheet.trim.right,
-		width: sheet.width - sheet.trim.bottom - sheet.trim.top,
+		length: ticks(sheet.length - sheet.trim.left - sheet.trim.right),
+		width: ticks(sheet.width - sheet.trim.bottom - sheet.trim.top),
 	};
 }
 
 /** A sheet of the stock that is not used up, with its usable size, one kerf added. */
 interface Open {
 	readonly sheet: Sheet;
-	readonly w: number;
-	readonly h: number;
+	readonly w: Inflated;
+	readonly h: Inflated;
 }
 
 function openSheets(problem: SawProblem): Open[] {
 	return problem.sheets.flatMap((sheet) => {
 		const { length, width } = usable(sheet);
 		if (length <= 0 || width <= 0 || sheet.count === 0) return [];
-		return [{ sheet, w: length + problem.kerf, h: width + problem.kerf }];
+		return [{ sheet, w: inflate(length, problem.kerf), h: inflate(width, problem.kerf) }];
 	});
 }
 
-function fits(piece: Piece, { w, h }: Open, kerf: number): boolean {
-	const [length, width] = [piece.length + kerf, piece.width + kerf];
+function fits(piece: Piece, { w, h }: Open, kerf: Length): boolean {
+	const [length, width] = [inflate(piece.length, kerf), inflate(piece.width, kerf)];
 	return (length <= w && width <= h) || (piece.turns === 'any' && width <= w && length <= h);
 }
 
@@ -113,23 +115,23 @@ function replaces(other: Kind, k: Kind): boolean {
 	return other.count === Infinity && other.cost < k.cost && other.w >= k.w && other.h >= k.h;
 }
 
-const mmText = (ticks: number): string => String(Math.round(ticks / 16) / 100);
-const size = (l: number, w: number): string => `${mmText(l)} x ${mmText(w)} mm`;
+const size = (l: Actual, w: Actual): string => `${showMm(l)} x ${showMm(w)} mm`;
 
 function whyImpossible(piece: Piece, kinds: readonly Open[], problem: SawProblem): string | null {
 	const k = problem.kerf;
-	const straight = kinds.some((s) => piece.length + k <= s.w && piece.width + k <= s.h);
-	const turned = kinds.some((s) => piece.width + k <= s.w && piece.length + k <= s.h);
+	const [length, width] = [inflate(piece.length, k), inflate(piece.width, k)];
+	const straight = kinds.some((s) => length <= s.w && width <= s.h);
+	const turned = kinds.some((s) => width <= s.w && length <= s.h);
 	if (straight || (turned && piece.turns === 'any')) return null;
 	const what = `Piece ${piece.id} measures ${size(piece.length, piece.width)}`;
 	if (kinds.length === 0) return `${what}; there is no sheet in the stock to cut it from.`;
 	if (turned)
 		return `${what}; it fits a sheet only when turned by a quarter, and its grain does not allow that.`;
 	const big = kinds.reduce((a, b) => (b.w * b.h > a.w * a.h ? b : a));
-	return `${what}; that is more than every sheet gives once its trim is off, the largest being ${size(big.w - k, big.h - k)}.`;
+	return `${what}; that is more than every sheet gives once its trim is off, the largest being ${size(deflate(big.w, k), deflate(big.h, k))}.`;
 }
 
-function keyOf(piece: Piece): { w: number; h: number; quarter: boolean; key: string } {
+function keyOf(piece: Piece): { w: Actual; h: Actual; quarter: boolean; key: string } {
 	const quarter = piece.turns === 'any' && piece.length !== piece.width;
 	const lie = quarter && piece.length < piece.width;
 	const [w, h] = lie ? [piece.width, piece.length] : [piece.length, piece.width];
@@ -143,8 +145,8 @@ function keyOf(piece: Piece): { w: number; h: number; quarter: boolean; key: str
 }
 
 interface Draft {
-	w: number;
-	h: number;
+	w: Actual;
+	h: Actual;
 	quarter: boolean;
 	key: string;
 	pieces: Piece[];
@@ -168,23 +170,23 @@ function draftTypes(pieces: readonly Piece[]): Draft[] {
 }
 
 /** Types of the pieces, then one type for each pair that some sheet takes and that is smaller than two rectangles. */
-function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: number): PieceType[] {
+function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: Length): PieceType[] {
 	const singles = drafts.map((d) => ({
 		pieces: [...d.pieces].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)),
-		w: d.w + kerf,
-		h: d.h + kerf,
+		w: inflate(d.w, kerf),
+		h: inflate(d.h, kerf),
 		quarter: d.quarter,
 		count: d.pieces.reduce((sum, p) => sum + p.count, 0),
 		member: -1,
 		pair: -1,
-		taper: taperOf(d.pieces[0]!),
+		taper: taperOf(nth(d.pieces, 0)),
 	}));
 	const pairs: PieceType[] = [];
 	singles.forEach((single, i) => {
-		const piece = single.pieces[0]!;
+		const piece = nth(single.pieces, 0);
 		const pair = single.taper?.pair(piece, kerf);
 		if (!pair || single.count < 2) return;
-		const [w, h] = [pair.length + kerf, pair.width + kerf];
+		const [w, h] = [inflate(ticks(pair.length), kerf), inflate(ticks(pair.width), kerf)];
 		const quarter = piece.turns === 'any' && w !== h;
 		const fits = kinds.some((k) => (w <= k.w && h <= k.h) || (quarter && h <= k.w && w <= k.h));
 		if (!fits || w * h >= 2 * single.w * single.h) return;

@@ -34,23 +34,25 @@ const SAVED_SHARE = 0.2; // of the budget for the same where the search for a ch
  * pieces are listed in.
  */
 export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnswer> {
-	const run = new SawSearch(problem, budget.seed);
+	const search = new SawSearch(problem, budget.seed);
 	const end = budget.effort * WORK_PER_EFFORT;
 	const reserve = Math.min(end * LAST_SHARE, LAST_MOST * WORK_PER_EFFORT);
-	yield run.report();
-	run.bind();
-	run.startAnew(Math.min(end * FIRST_SHARE, FIRST_MOST * WORK_PER_EFFORT));
-	if (!run.settled && run.job.work < end) {
-		const hunt = new RuinAndRecreate(run.job, run.best);
-		yield* run.improve(hunt, end * PROOF_AFTER);
-		yield* run.prove(run.job.work + end * PROOF_SHARE);
-		yield* run.improve(
-			run.best === hunt.best ? hunt : new RuinAndRecreate(run.job, run.best),
+	yield search.report();
+	search.bind();
+	search.startAnew(Math.min(end * FIRST_SHARE, FIRST_MOST * WORK_PER_EFFORT));
+	if (!search.settled && search.state.work < end) {
+		const ruinAndRecreate = new RuinAndRecreate(search.state, search.best);
+		yield* search.improve(ruinAndRecreate, end * PROOF_AFTER);
+		yield* search.prove(search.state.work + end * PROOF_SHARE);
+		yield* search.improve(
+			search.best === ruinAndRecreate.best
+				? ruinAndRecreate
+				: new RuinAndRecreate(search.state, search.best),
 			end - reserve,
 		);
 	}
-	yield* run.finish(run.job.work + (run.settled ? end * SAVED_SHARE : reserve));
-	return run.answer();
+	yield* search.finish(search.state.work + (search.settled ? end * SAVED_SHARE : reserve));
+	return search.answer();
 }
 
 interface Report {
@@ -62,7 +64,7 @@ type Reports = Generator<Report, void, void>;
 
 /** A search on its way: the best layout so far and what is known about it. */
 class SawSearch {
-	readonly job: SearchState;
+	readonly state: SearchState;
 	best: LayoutSnapshot;
 	private readonly model: SawModel;
 	private bound: SheetsAnswer['bound'];
@@ -73,8 +75,8 @@ class SawSearch {
 	constructor(problem: SawProblem, seed: number) {
 		this.model = sawModel(problem);
 		this.bound = areaBound(this.model);
-		this.job = searchState(this.model, random(seed), limitsOf(problem));
-		this.best = firstLayout(this.job);
+		this.state = searchState(this.model, random(seed), limitsOf(problem));
+		this.best = firstLayout(this.state);
 	}
 
 	/** Everything that can be laid is laid, and nothing cheaper exists. */
@@ -83,7 +85,7 @@ class SawSearch {
 	}
 
 	answer(): SheetsAnswer {
-		const effort = Math.round(this.job.work / WORK_PER_EFFORT);
+		const effort = Math.round(this.state.work / WORK_PER_EFFORT);
 		if (this.shown?.kept !== this.best)
 			this.shown = {
 				kept: this.best,
@@ -93,7 +95,7 @@ class SawSearch {
 	}
 
 	report(): Report {
-		this.reported = this.job.work;
+		this.reported = this.state.work;
 		const best = this.answer();
 		return { best, effort: best.effort };
 	}
@@ -111,17 +113,17 @@ class SawSearch {
 	/** Layouts from nothing, in other orders, until so much work is done. */
 	startAnew(work: number): void {
 		const enough = (): boolean => this.settled;
-		for (const kept of moreFirstLayouts(this.job, this.best, work, enough)) this.best = kept;
+		for (const kept of moreFirstLayouts(this.state, this.best, work, enough)) this.best = kept;
 	}
 
 	private *due(): Reports {
-		if (this.job.work - this.reported >= SHOW_EVERY * WORK_PER_EFFORT) yield this.report();
+		if (this.state.work - this.reported >= SHOW_EVERY * WORK_PER_EFFORT) yield this.report();
 	}
 
 	/** Looks for a cheaper layout until so much work is done in all. */
-	*improve(hunt: RuinAndRecreate, until: number): Reports {
-		while (this.job.work < until && !this.settled) {
-			if (hunt.step()) this.best = hunt.best;
+	*improve(ruinAndRecreate: RuinAndRecreate, until: number): Reports {
+		while (this.state.work < until && !this.settled) {
+			if (ruinAndRecreate.step()) this.best = ruinAndRecreate.best;
 			yield* this.due();
 		}
 	}
@@ -129,7 +131,7 @@ class SawSearch {
 	/** Tries to show that nothing is cheaper; a cheaper layout met on the way is taken, and tried in its turn. */
 	*prove(until: number): Reports {
 		let tried: LayoutSnapshot | null = null;
-		while (tried !== this.best && !this.settled && this.job.work < until) {
+		while (tried !== this.best && !this.settled && this.state.work < until) {
 			tried = this.best;
 			const proof = new Proof(this.model, this.best);
 			yield* this.carry(proof, until);
@@ -141,18 +143,18 @@ class SawSearch {
 	}
 
 	private *carry(proof: Proof, until: number): Reports {
-		while (this.job.work < until && proof.verdict === 'working') {
+		while (this.state.work < until && proof.verdict === 'working') {
 			const before = proof.work;
 			proof.step();
-			this.job.work += proof.work - before;
+			this.state.work += proof.work - before;
 			yield* this.due();
 		}
 	}
 
 	/** Larger offcuts, fewer fence settings and cuts at no more cost. */
 	*finish(until: number): Reports {
-		const finishing = new Finishing(this.job, this.best);
-		while (this.job.work < until && !finishing.done) {
+		const finishing = new Finishing(this.state, this.best);
+		while (this.state.work < until && !finishing.done) {
 			if (finishing.step()) this.best = finishing.best;
 			yield* this.due();
 		}

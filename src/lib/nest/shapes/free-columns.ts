@@ -25,6 +25,17 @@ export interface Filled {
 /** The stretches across the strip that a shape touches, column by column: lo, hi, lo, hi ... from the true corner. */
 type Spans = readonly (readonly number[])[];
 
+/** The stretches of shapes, worked out once for each width of column, whatever a shape is laid on. A search keeps its own. */
+export class SpanTables {
+	private readonly byColumn = new Map<number, Map<FreeShape, Spans>>();
+
+	of(column: number): Map<FreeShape, Spans> {
+		const known = this.byColumn.get(column) ?? new Map<FreeShape, Spans>();
+		this.byColumn.set(column, known);
+		return known;
+	}
+}
+
 /**
  * Lay pieces one by one where their right end comes farthest left, lowest across. The strip is cut into narrow columns,
  * and a piece claims the stretch it touches anywhere in a column: so two pieces never overlap, positions across are exact,
@@ -35,8 +46,9 @@ export function fillColumns(
 	order: readonly number[],
 	strip: Strip,
 	column: number,
+	tables: SpanTables,
 ): Filled {
-	const filler = new ColumnFiller(kinds, strip, column);
+	const filler = new ColumnFiller(kinds, strip, column, tables.of(column));
 	const spots: FreeSpot[] = [];
 	const left: number[] = [];
 	let length = 0;
@@ -63,6 +75,7 @@ class ColumnFiller {
 		private readonly kinds: readonly FreeKind[],
 		private readonly strip: Strip,
 		private readonly column: number,
+		private readonly known: Map<FreeShape, Spans>,
 	) {
 		const lefts = kinds.flatMap((kind) => kind.shapes.map((shape) => -shape.left));
 		this.before = Math.max(0, ...lefts);
@@ -137,16 +150,13 @@ class ColumnFiller {
 	}
 
 	private spansOf(shape: FreeShape): Spans {
-		const known = SPANS.get(shape);
-		if (known?.column === this.column) return known.spans;
+		const known = this.known.get(shape);
+		if (known !== undefined) return known;
 		const spans = spansOfShape(shape, this.column);
-		SPANS.set(shape, { column: this.column, spans });
+		this.known.set(shape, spans);
 		return spans;
 	}
 }
-
-/** Worked out once for a shape, whatever it is laid on; the same for the same shape and column. */
-const SPANS = new WeakMap<FreeShape, { readonly column: number; readonly spans: Spans }>();
 
 function spansOfShape(shape: FreeShape, column: number): Spans {
 	const count = Math.max(1, Math.ceil((shape.right - shape.left) / column));

@@ -1,5 +1,5 @@
 import { nth } from '../../measure';
-import { fillColumns, type Filled, type FreeSpot, type Strip } from './free-columns';
+import { fillColumns, SpanTables, type Filled, type FreeSpot, type Strip } from './free-columns';
 import { PairTables } from './free-pairs';
 import type { FreeKind } from './free-shape';
 import { random, type Random } from '../random';
@@ -48,7 +48,7 @@ export function* searchFree(
 	bound: number,
 	budget: Budget,
 ): Generator<FreeState, FreeState, void> {
-	const floor: StripSearch = {
+	const search: StripSearch = {
 		kinds,
 		strip,
 		tables: new PairTables(kinds.reduce((n, kind) => n + kind.shapes.length, 0)),
@@ -58,34 +58,35 @@ export function* searchFree(
 		work: 0,
 		best: { spots: [], left: orderBy(kinds, () => 0), length: 0 },
 	};
+	const spans = new SpanTables();
 	for (const order of firstOrders(kinds)) {
-		const filled = fillColumns(kinds, order, strip, columnOf(strip));
-		floor.work += Math.ceil(filled.work / STRETCHES_PER_UNIT) + 1;
-		if (isBetter(filled, floor.best)) floor.best = settled(floor, filled);
-		yield stateOf(floor);
-		if (isOver(floor, 0.5)) break;
+		const filled = fillColumns(kinds, order, strip, columnOf(strip), spans);
+		search.work += Math.ceil(filled.work / STRETCHES_PER_UNIT) + 1;
+		if (isBetter(filled, search.best)) search.best = settled(search, filled);
+		yield stateOf(search);
+		if (isOver(search, 0.5)) break;
 	}
-	const { spots, left } = floor.best;
+	const { spots, left } = search.best;
 	if (left.length === 0 && spots.length > 1 && spots.length <= MOST_SEPARATED) {
-		yield* explore(floor);
-		yield* press(floor);
+		yield* explore(search);
+		yield* press(search);
 	}
-	return stateOf(floor);
+	return stateOf(search);
 }
 
-function spent(floor: StripSearch): number {
-	return floor.work + Math.ceil(floor.tables.work / LOOKS_PER_UNIT);
+function spent(search: StripSearch): number {
+	return search.work + Math.ceil(search.tables.work / LOOKS_PER_UNIT);
 }
 
-function isOver(floor: StripSearch, share: number): boolean {
+function isOver(search: StripSearch, share: number): boolean {
 	return (
-		spent(floor) >= share * floor.effort ||
-		(floor.best.left.length === 0 && floor.best.length <= floor.bound)
+		spent(search) >= share * search.effort ||
+		(search.best.left.length === 0 && search.best.length <= search.bound)
 	);
 }
 
-function stateOf(floor: StripSearch): FreeState {
-	return { ...floor.best, effort: spent(floor) };
+function stateOf(search: StripSearch): FreeState {
+	return { ...search.best, effort: spent(search) };
 }
 
 export function columnOf(strip: Strip): number {
@@ -123,14 +124,14 @@ export function firstOrders(kinds: readonly FreeKind[]): number[][] {
  * Slide every piece to the left, those farthest left first: the columns leave up to one column between neighbours. All
  * others are in its way, also those not moved yet: one may lie in the mouth of an outline that starts farther left.
  */
-function settled(floor: StripSearch, filled: Filled): StripSearch['best'] {
+function settled(search: StripSearch, filled: Filled): StripSearch['best'] {
 	const spots = [...filled.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	spots.forEach((spot, i) => {
 		let free = spot.x;
 		for (const [j, other] of spots.entries()) {
 			if (j === i || free <= 0) continue;
 			const [x, y] = [spot.x - other.x, spot.y - other.y];
-			free = Math.min(free, floor.tables.slideLeft(other.shape, spot.shape, x, y));
+			free = Math.min(free, search.tables.slideLeft(other.shape, spot.shape, x, y));
 		}
 		spots[i] = { ...spot, x: spot.x - Math.max(0, Math.floor(free)) };
 	});
@@ -147,17 +148,17 @@ interface Stuck {
 }
 
 /** Shorten by a step; when the pieces will not lie apart, change two large ones over and try again; then shorter steps. */
-function* explore(floor: StripSearch): Generator<FreeState, void, void> {
-	const kindOf = floor.best.spots.map((spot) => spot.kind);
-	const separation = openSeparation(floor, kindOf);
+function* explore(search: StripSearch): Generator<FreeState, void, void> {
+	const kindOf = search.best.spots.map((spot) => spot.kind);
+	const separation = openSeparation(search, kindOf);
 	let step = FIRST_STEP;
 	let failures = 0;
 	let pool: Stuck[] = [];
-	while (!isOver(floor, EXPLORE)) {
-		const length = Math.max(floor.bound, Math.floor(floor.best.length * (1 - step)));
-		const apart = yield* within(floor, separation, length, EXPLORE);
+	while (!isOver(search, EXPLORE)) {
+		const length = Math.max(search.bound, Math.floor(search.best.length * (1 - step)));
+		const apart = yield* within(search, separation, length, EXPLORE);
 		if (apart) {
-			keep(floor, separation, kindOf);
+			keep(search, separation, kindOf);
 			failures = 0;
 			pool = [];
 			continue;
@@ -169,21 +170,21 @@ function* explore(floor: StripSearch): Generator<FreeState, void, void> {
 			else step = Math.max(LAST_STEP, step / 2);
 			failures = 0;
 			pool = [];
-			separation.now = lyingOf(floor.best.spots);
+			separation.now = lyingOf(search.best.spots);
 			continue;
 		}
-		separation.now = copyOf(nth(pool, floor.stream.int(pool.length)).lying);
-		swapLarge(separation, floor);
+		separation.now = copyOf(nth(pool, search.stream.int(pool.length)).lying);
+		swapLarge(separation, search);
 	}
 }
 
-function openSeparation(floor: StripSearch, kindOf: readonly number[]): Separation {
-	const { kinds, strip, tables, stream } = floor;
-	return new Separation(kinds, kindOf, lyingOf(floor.best.spots), strip.width, tables, stream);
+function openSeparation(search: StripSearch, kindOf: readonly number[]): Separation {
+	const { width } = search.strip;
+	return new Separation({ ...search, width }, kindOf, lyingOf(search.best.spots));
 }
 
 function* within(
-	floor: StripSearch,
+	search: StripSearch,
 	separation: Separation,
 	length: number,
 	share: number,
@@ -192,18 +193,18 @@ function* within(
 	const run = separation.run(length, patience);
 	for (let sweep = run.next(); ; sweep = run.next()) {
 		if (sweep.done === true) return sweep.value;
-		yield stateOf(floor);
-		if (spent(floor) >= share * floor.effort) return false;
+		yield stateOf(search);
+		if (spent(search) >= share * search.effort) return false;
 	}
 }
 
-function keep(floor: StripSearch, separation: Separation, kindOf: readonly number[]): void {
+function keep(search: StripSearch, separation: Separation, kindOf: readonly number[]): void {
 	const spots = spotsOf(separation.now, kindOf);
-	if (endOf(spots) < floor.best.length) floor.best = { spots, left: [], length: endOf(spots) };
+	if (endOf(spots) < search.best.length) search.best = { spots, left: [], length: endOf(spots) };
 }
 
 /** Two of the larger pieces of different kinds change places. */
-function swapLarge(separation: Separation, floor: StripSearch): void {
+function swapLarge(separation: Separation, search: StripSearch): void {
 	const { shapes, x, y } = separation.now;
 	const bySize = shapes.map((_, i) => i);
 	bySize.sort(
@@ -211,27 +212,27 @@ function swapLarge(separation: Separation, floor: StripSearch): void {
 			nth(shapes, b).length * nth(shapes, b).width - nth(shapes, a).length * nth(shapes, a).width,
 	);
 	const large = bySize.slice(0, Math.max(2, Math.ceil(bySize.length * 0.6)));
-	const a = nth(large, floor.stream.int(large.length));
-	const b = nth(large, floor.stream.int(large.length));
+	const a = nth(large, search.stream.int(large.length));
+	const b = nth(large, search.stream.int(large.length));
 	[x[a], x[b]] = [x[b]!, x[a]!];
 	[y[a], y[b]] = [y[b]!, y[a]!];
 }
 
 /** Press the best layout together: all right of a random line moves left a little, and is pushed apart again. */
-function* press(floor: StripSearch): Generator<FreeState, void, void> {
-	const kindOf = floor.best.spots.map((spot) => spot.kind);
-	const separation = openSeparation(floor, kindOf);
-	const from = spent(floor);
-	while (!isOver(floor, 1)) {
-		const done = (spent(floor) - from) / Math.max(1, floor.effort - from);
+function* press(search: StripSearch): Generator<FreeState, void, void> {
+	const kindOf = search.best.spots.map((spot) => spot.kind);
+	const separation = openSeparation(search, kindOf);
+	const from = spent(search);
+	while (!isOver(search, 1)) {
+		const done = (spent(search) - from) / Math.max(1, search.effort - from);
 		const share = 0.0005 * (1 - done) + 0.00001;
-		const shift = Math.max(1, Math.round(share * floor.best.length));
-		separation.now = lyingOf(floor.best.spots);
-		const line = floor.stream.unit() * floor.best.length;
+		const shift = Math.max(1, Math.round(share * search.best.length));
+		separation.now = lyingOf(search.best.spots);
+		const line = search.stream.unit() * search.best.length;
 		const { x } = separation.now;
 		for (let i = 0; i < x.length; i++) if (x[i]! > line) x[i]! -= shift;
-		const length = Math.max(floor.bound, floor.best.length - shift);
-		const apart = yield* within(floor, separation, length, 1, 15);
-		if (apart) keep(floor, separation, kindOf);
+		const length = Math.max(search.bound, search.best.length - shift);
+		const apart = yield* within(search, separation, length, 1, 15);
+		if (apart) keep(search, separation, kindOf);
 	}
 }

@@ -13,7 +13,7 @@ import {
 } from '../../geometry';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
-const FLAT = 400;
+export const SEARCH_FLAT = 400;
 /** Added to half the gap all round: what the grid and the search's own rounding may lose. Eight ticks are 5 micrometres. */
 const SPARE = 8;
 /** Outlines of more corners than this are simplified outward: the tables of their pairs grow with the square of the parts. */
@@ -96,10 +96,10 @@ function lookOf(piece: FreePiece, own: Outline, turn: Turn): string {
 /** The piece as given, grown and cut into parts: quarter turns of the parts are exact. */
 function grownParts(piece: FreePiece, own: Outline, gap: number): Point[][] {
 	const by = Math.ceil(gap / 2) + SPARE;
-	const [outer] = grown([flatten(own, FLAT, 'outward')], by, 'sharp');
+	const [outer] = grown([flatten(own, SEARCH_FLAT, 'outward')], by, 'sharp');
 	if (outer === undefined) throw new Error(`bug: the outline of ${piece.id} has no area`);
 	const holes = (piece.holes ?? []).flatMap((hole) =>
-		grown([flatten(hole, FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
+		grown([flatten(hole, SEARCH_FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
 	);
 	const many = outer.outline.length > MANY_CORNERS;
 	return convexParts(many ? simplifiedOutward(outer.outline, SIMPLER) : outer.outline, holes);

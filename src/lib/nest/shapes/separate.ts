@@ -23,6 +23,14 @@ export interface Lying {
 	readonly y: Float64Array;
 }
 
+/** What is pushed apart, across what width, and by which dice. */
+interface Room {
+	readonly kinds: readonly FreeKind[];
+	readonly width: number;
+	readonly tables: PairTables;
+	readonly stream: Random;
+}
+
 interface Candidate {
 	shape: FreeShape;
 	x: number;
@@ -39,17 +47,22 @@ interface Candidate {
 export class Separation {
 	readonly count: number;
 	now: Lying;
+	private readonly kinds: readonly FreeKind[];
+	private readonly width: number;
+	private readonly tables: PairTables;
+	private readonly stream: Random;
 	private readonly weight: Float64Array;
 	private readonly scale: Float64Array;
 
 	constructor(
-		private readonly kinds: readonly FreeKind[],
+		{ kinds, width, tables, stream }: Room,
 		private readonly kindOf: readonly number[],
 		start: Lying,
-		private readonly width: number,
-		private readonly tables: PairTables,
-		private readonly stream: Random,
 	) {
+		this.kinds = kinds;
+		this.width = width;
+		this.tables = tables;
+		this.stream = stream;
 		this.count = kindOf.length;
 		this.now = start;
 		this.weight = new Float64Array(this.count * this.count).fill(1);
@@ -202,26 +215,19 @@ export class Separation {
 			const way = this.stream.int(4);
 			const alongX = way === 0 || way >= 2;
 			const alongY = way === 1 || way >= 2;
-			const gained = this.step(i, at, length, alongX ? dx : 0, alongY ? dy : 0, way === 3);
+			const gained = this.step(i, at, length, alongX ? dx : 0, alongY ? (way === 3 ? -dy : dy) : 0);
 			const factor = gained ? 1.1 : 0.5;
 			if (alongX) dx *= factor;
 			if (alongY) dy *= factor;
 		}
 	}
 
-	private step(
-		i: number,
-		at: Candidate,
-		length: number,
-		dx: number,
-		dy: number,
-		falling: boolean,
-	): boolean {
+	private step(i: number, at: Candidate, length: number, dx: number, dy: number): boolean {
 		const before = at.cost;
 		const { x, y } = at;
 		for (const sign of [1, -1]) {
 			const tx = within(x + sign * dx, length - at.shape.length);
-			const ty = within(y + (falling ? -sign : sign) * dy, this.width - at.shape.width);
+			const ty = within(y + sign * dy, this.width - at.shape.width);
 			const cost = this.cost(i, at.shape, tx, ty, at.cost);
 			if (cost >= at.cost) continue;
 			at.x = tx;

@@ -1,5 +1,4 @@
 import { bounds, type Outline, type Point } from '../../geometry';
-import { toMm } from '../../measure';
 import type { CoverFigure, RingFigure } from '../../design';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import type { Figures } from '../wording';
@@ -73,7 +72,7 @@ function nested(
 			return [
 				{
 					kind: 'path',
-					steps: circlePath(x, y, Math.max(0.8, toMm(7.5 * 1600) * stage.scale)),
+					steps: circlePath(x, y, Math.max(0.8, 7.5 * stage.scale)),
 					line: 'narrow',
 				},
 				centreMark(p, stage.view, 2),

@@ -1,4 +1,4 @@
-import type { Cut } from '../../nest';
+import { sameSetting, type Cut } from '../../nest';
 import { cutKind, givesText, offcutName, partLabel, type SheetAt, type Figures } from '../wording';
 import { type Block, table, widest, type Row } from '../page';
 
@@ -32,8 +32,7 @@ function cutName(cut: Cut): string {
 }
 
 function cutRow(at: SheetAt, cut: Cut, before: Cut | undefined, figures: Figures): Row {
-	const same =
-		before?.fence === cut.fence && before.runs === cut.runs && before.fenceEdge === cut.fenceEdge;
+	const same = before !== undefined && sameSetting(before, cut);
 	const slant = cut.kind === 'slant';
 	return {
 		of: `cut:${cut.n}`,

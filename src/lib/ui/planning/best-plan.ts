@@ -1,4 +1,5 @@
 import { nth } from '../../measure';
+import { settingsFor } from '../../nest';
 import type { Plan } from '../../plan';
 
 /** What is read of a plan to rank it. */
@@ -24,7 +25,7 @@ function standing(plan: Ranked): number[] {
 		areaFrom(plan, 'offcut'),
 		sum(plan.cloths.flatMap((c) => c.rolls.map((r) => r.pull))),
 		-sum(plan.boards.map((b) => largestOffcut(b.answer.layouts))),
-		sum(layouts.map((l) => l.cuts.filter((c, i) => c.fence !== l.cuts[i - 1]?.fence).length)),
+		sum(layouts.map((l) => settingsFor(l.cuts))),
 		sum(layouts.map((l) => l.cuts.length)),
 	];
 }

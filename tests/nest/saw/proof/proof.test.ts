@@ -211,7 +211,7 @@ describe('the proof on plain cases', () => {
 		expect(verdict(uprights)).toEqual({ verdict: 'proven', sheets: 4, bound: 3 });
 		const model = sawModel(uprights);
 		const pricing = new Pricing(model, new Patterns(model, 10, 10), 0);
-		const generation = new Generation(model, { costs: [1], target: 3, limited: [] }, [pricing]);
+		const generation = new Generation(model, { costs: [1], goal: 3, limited: [] }, [pricing]);
 		generation.add({ kind: 0, types: Int32Array.of(0, 0) });
 		generation.add({ kind: 0, types: Int32Array.of(1, 1) });
 		let reached = generation.step(1000);

@@ -1,3 +1,4 @@
+import { mm } from '../../../measure';
 import {
 	area,
 	bounds,
@@ -84,8 +85,8 @@ function withoutDoubled(raw: Drawn): Drawn {
 }
 
 /** Larger than any panel of a vehicle: most likely the drawing is in another unit. */
-const LARGEST = 4500 * 1600;
-const SMALLEST = 3 * 1600;
+const LARGEST = mm(4500);
+const SMALLEST = mm(3);
 
 function faultsOf(d: Drawn): Complaint[] {
 	if (d.outline.length < 2 || area(d.outline) < SMALLEST) return [noArea];

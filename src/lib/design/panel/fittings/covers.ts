@@ -1,6 +1,6 @@
 import type { Path, Cover } from '../../../job';
 import { liesIn, type Outline, type Point, circle, whereIs } from '../../../geometry';
-import { ticks, snap } from '../../../measure';
+import { ticks, snap, mm } from '../../../measure';
 import { materialOf, clothOf, complain, say, type Bench } from '../bench';
 import { placeShape, grownBy } from '../fit';
 import type { CoverFigure, LayerFigure } from '../figures';
@@ -62,7 +62,7 @@ function coverFigure(
 }
 
 /** At least this much board round a finger hole. Common practice, no source. */
-const FINGER_RIM = 12 * 1600;
+const FINGER_RIM = mm(12);
 
 function fingerHole(bench: Bench, cover: Cover, board: Outline, path: Path): Outline | null {
 	if (cover.lift.by !== 'finger-hole') return null;

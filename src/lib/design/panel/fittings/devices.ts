@@ -1,4 +1,4 @@
-import { nth, ticks } from '../../../measure';
+import { nth, ticks, TICKS_PER_MM, mm } from '../../../measure';
 import {
 	commonArea,
 	bounds,
@@ -90,9 +90,9 @@ export function drillsOf(bench: Bench, board: Outline): Drill[] {
 	}));
 }
 
-const NOTHING = 1600 * 1600;
+const NOTHING = TICKS_PER_MM ** 2;
 /** Screws stand 12 mm or more from the edge of a board: industry guide for medium density fibreboard. */
-const EDGE = 12 * 1600;
+const EDGE = mm(12);
 
 /** Overlap, cooling, reach, room and edge distances of an equipment board. */
 export function checkDevices(

@@ -1,4 +1,4 @@
-import { nth, snap } from '../../../measure';
+import { nth, snap, mm } from '../../../measure';
 import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
@@ -7,8 +7,8 @@ import { spacedOn, Walk, type OnLine } from './spaced';
 import { grownBy } from '../fit';
 
 /** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
-const RIM = 4 * 1600;
-const STRIDE = 4 * 1600;
+const RIM = mm(4);
+const STRIDE: number = mm(4);
 
 /** Something a fixing must not come near: its outline, and how near the rim of the hole may come. */
 export interface KeepOut {

@@ -1,4 +1,4 @@
-import { lastOf, nth, type Length, snap, around } from '../../../measure';
+import { lastOf, nth, type Length, snap, around, mm } from '../../../measure';
 import {
 	flatten,
 	grown,
@@ -43,7 +43,7 @@ export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): 
 		);
 		return null;
 	}
-	if (left < Math.max(3 * 1600, thickness / 3))
+	if (left < Math.max(mm(3), thickness / 3))
 		bench.trouble.check(
 			['groove'],
 			`The knife groove leaves ${say(bench, left)} of a board ${say(bench, thickness)} thick; its edge may break out.`,

@@ -10,7 +10,7 @@ import {
 	times,
 	unit,
 } from '../../../geometry';
-import { ticks } from '../../../measure';
+import { ticks, mm } from '../../../measure';
 import { clothOf, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';
 
@@ -39,7 +39,7 @@ export function hingeFigures(bench: Bench): HingeFigure[] {
 }
 
 /** Far past any board. */
-const FAR = 10_000 * 1600;
+const FAR = mm(10_000);
 
 /** The board split along its fold lines, the gap taken out, largest first. */
 export function hingeLeaves(

@@ -1,6 +1,6 @@
 import type { Path, Layer } from '../../../job';
 import type { Outline } from '../../../geometry';
-import { ticks, type Length } from '../../../measure';
+import { ticks, type Length, mm } from '../../../measure';
 import { materialOf, clothOf, complain, say, type Bench } from '../bench';
 import { placeShape, grownBy } from '../fit';
 import type { LayerFigure } from '../figures';
@@ -192,7 +192,7 @@ function checkSeat(bench: Bench, layer: Layer, host: Host, path: Path): void {
 			`The seat of ${layer.name} is ${say(bench, layer.sink)} deep and the board ${say(bench, deep)} thick; it goes right through.`,
 			'Give a shallower seat, or leave it as a through seat with something behind it to glue to.',
 		);
-	else if (layer.sink > 0 && layer.sink < deep && deep - layer.sink < 3 * 1600)
+	else if (layer.sink > 0 && layer.sink < deep && deep - layer.sink < mm(3))
 		bench.trouble.check(
 			[...path, 'sink'],
 			`The seat of ${layer.name} leaves ${say(bench, deep - layer.sink)} of board.`,

@@ -1,3 +1,4 @@
+import { TICKS_PER_MM } from '../../../measure';
 import type { Path } from '../../../job';
 import { commonArea, liesIn, type Outline } from '../../../geometry';
 import type { Bench } from '../bench';
@@ -5,7 +6,7 @@ import type { LayerFigure, PanelDetail } from '../figures';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 /** A square millimetre: less than this in common is a shared line, not an overlap. */
-const NOTHING = 1600 * 1600;
+const NOTHING = TICKS_PER_MM ** 2;
 
 /** Does everything lie on the board, and nothing on top of something else? */
 export function checkLies(bench: Bench, f: Figures): void {

@@ -8,7 +8,7 @@ import {
 	rectangle,
 	same,
 } from '../../../geometry';
-import { ticks, toMm, snap } from '../../../measure';
+import { ticks, toMm, snap, TICKS_PER_MM } from '../../../measure';
 import type { Part } from '../../part';
 import { say, type Bench } from '../bench';
 import type { PanelDetail } from '../figures';
@@ -185,7 +185,7 @@ function partOf(bench: Bench, f: Figures, p: Piece, i: number): Part {
 		face: 'front',
 		show: p.show,
 		routed: snap(routed),
-		mass: (net / 1600 ** 2) * toMm(material.measured) * material.density * 1e-9,
+		mass: (net / TICKS_PER_MM ** 2) * toMm(material.measured) * material.density * 1e-9,
 		notes: p.notes,
 	};
 }

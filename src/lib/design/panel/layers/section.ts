@@ -1,3 +1,4 @@
+import { mm } from '../../../measure';
 import {
 	grown,
 	linesInside,
@@ -184,7 +185,7 @@ function skin(
 	const wide = grown(face.map(slab), thick, 'sharp').map((r) => r.outline);
 	const left = Math.min(...face.map((b) => b.from));
 	const right = Math.max(...face.map((b) => b.to));
-	const turn = d.groove ? d.groove.offset + d.groove.width : 20 * 1600;
+	const turn = d.groove ? d.groove.offset + d.groove.width : mm(20);
 	const back = [left, right].map((x) => endAt(d, x, y) === 'wrapped');
 	const cuts = [
 		rectangle(

@@ -1,3 +1,4 @@
+import { TICKS_PER_MM } from '../../../measure';
 import type { Path } from '../../../job';
 import { commonArea, area, type Outline } from '../../../geometry';
 import { complain, type Bench } from '../bench';
@@ -13,7 +14,7 @@ export function zoneFigures(bench: Bench): ZoneFigure[] {
 }
 
 /** A square millimetre: less than this in common is a shared line, not an overlap. */
-const NOTHING = 1600 * 1600;
+const NOTHING = TICKS_PER_MM ** 2;
 
 /**
  * A battery and a spare wheel have to stay within reach: under a cover or a window. A seat belt has to run freely and an

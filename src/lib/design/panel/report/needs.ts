@@ -1,9 +1,10 @@
+import { mm } from '../../../measure';
 import { area, type Outline } from '../../../geometry';
 import type { Need } from '../../need';
 import type { Bench } from '../bench';
 import type { PanelDetail } from '../figures';
 
-const SQUARE_METRE = (1000 * 1600) ** 2;
+const SQUARE_METRE = mm(1000) ** 2;
 
 /** Glue between boards, foam, fixings and magnets of all panels alike. Cloth adhesive is counted with the blanks. */
 export function needsOf(bench: Bench, f: Omit<PanelDetail, 'assembly'>): Need[] {

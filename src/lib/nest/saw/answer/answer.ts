@@ -1,14 +1,14 @@
-import { nth, type Length } from '../../../measure';
+import { nth, ticks, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
-import { SawBench, type Content, type Slant } from './cuts';
+import { SawBench, type Content, type OpenGives, type Slant } from './cuts';
 import type { LayoutSnapshot } from '../search';
 import { meeting, slantedSides } from '../pairs';
-import type { Kind, SawModel } from '../model';
+import type { SawModel } from '../model';
 import { typeOf, type SlackTree } from '../tree';
 import { cornersOff, spotOn } from './taper-cuts';
 import { trimCuts } from './trims';
-import type { Cut, Gives, Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
+import type { Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
 
 /** Hands out the pieces of each type, copy by copy, in the order of their ids. */
 class CopyCounter {
@@ -19,7 +19,8 @@ class CopyCounter {
 	}
 
 	next(type: number): { piece: Piece; copy: number } {
-		let n = this.given[type]!++;
+		let n = nth(this.given, type);
+		this.given[type] = n + 1;
 		for (const piece of nth(this.model.types, type).pieces) {
 			if (n < piece.count) return { piece, copy: n };
 			n -= piece.count;
@@ -51,7 +52,7 @@ class SheetMaker {
 
 	constructor(
 		private readonly model: SawModel,
-		private readonly hands: CopyCounter,
+		private readonly counter: CopyCounter,
 	) {}
 
 	content(region: SawRegion, rect: Rect): Content {
@@ -62,13 +63,14 @@ class SheetMaker {
 				: this.single(type, rect);
 		}
 		if (rect.length === 0 || rect.width === 0) return { kind: 'nothing' };
-		if (!worthKeeping(rect.length, rect.width, this.model.problem.keep)) return { kind: 'waste' };
+		if (!worthKeeping(ticks(rect.length), ticks(rect.width), this.model.problem.keep))
+			return { kind: 'waste' };
 		this.offcuts.push(rect);
 		return { kind: 'offcut' };
 	}
 
 	private single(type: number, rect: Rect): Content {
-		const { piece, copy } = this.hands.next(type);
+		const { piece, copy } = this.counter.next(type);
 		const turn = rect.length === piece.length && rect.width === piece.width ? 0 : 90;
 		this.placed.push({ ...rect, id: piece.id, copy, turn });
 		const sides = slantedSides(piece);
@@ -78,7 +80,7 @@ class SheetMaker {
 
 	private pair(type: number, rect: Rect): Content {
 		const { member } = nth(this.model.types, type);
-		const pieces = [this.hands.next(member), this.hands.next(member)] as const;
+		const pieces = [this.counter.next(member), this.counter.next(member)] as const;
 		const { piece } = pieces[0];
 		const pair = nth(this.model.types, member).taper!.pair(piece, this.model.kerf)!;
 		const quarter = rect.length !== pair.length || rect.width !== pair.width;
@@ -86,7 +88,7 @@ class SheetMaker {
 		const { turned } = meeting(piece)!;
 		const outer = slantedSides(piece).filter((side) => side.end === (turned ? 1 : 0));
 		const slants: Slant[] = [];
-		const lay = (i: 0 | 1, a: number, b: number): Gives => {
+		const lay = (i: 0 | 1, a: number, b: number): OpenGives => {
 			const corner = spot({ x: a, y: quarter ? b + piece.width : b });
 			const size = quarter
 				? { length: piece.width, width: piece.length }
@@ -96,7 +98,7 @@ class SheetMaker {
 			const box: Rect = { ...corner, ...size };
 			this.placed.push({ ...box, id: own.id, copy, turn });
 			if (outer.length === 0) return { kind: 'piece', rect: box, id: own.id };
-			const strip: Gives = { kind: 'strip', rect: box };
+			const strip: OpenGives = { kind: 'strip', rect: box };
 			slants.push(...cornersOff(own, outer, box, turn, strip));
 			return strip;
 		};
@@ -108,19 +110,19 @@ class SheetMaker {
 
 function layoutOf(
 	model: SawModel,
-	hands: CopyCounter,
-	kind: Kind,
+	counter: CopyCounter,
 	tree: SlackTree,
 	copy: number,
 ): SheetLayout {
 	const { problem } = model;
+	const kind = nth(model.kinds, tree.kind);
 	const plan = cutPlan(tree, problem);
 	if (!plan) throw new Error('bug: a sheet that the saw cannot cut');
-	const { cuts: trims, rest } = trimCuts(kind.sheet, problem);
-	const maker = new SheetMaker(model, hands);
+	const { cuts: trims, rest, kept } = trimCuts(kind.sheet, problem);
+	const maker = new SheetMaker(model, counter);
 	const bench = new SawBench(problem, (region, rect) => maker.content(region, rect));
 	bench.cuts.push(...trims);
-	bench.cutUp(plan.region, rest.x, rest.y, keptSide(trims));
+	bench.cutUp(plan.region, rest.x, rest.y, kept);
 	return {
 		sheet: kind.sheet.id,
 		copy,
@@ -130,13 +132,6 @@ function layoutOf(
 		cuts: bench.cuts,
 		offcuts: maker.offcuts,
 	};
-}
-
-/** The kept side of the last trim cut: the board that the first true cut takes up. */
-function keptSide(trims: readonly Cut[]): Gives | null {
-	const last = trims.at(-1);
-	if (!last) return null;
-	return last.gives[last.gives[0].kind === 'strip' ? 0 : 1];
 }
 
 /** Equal sheets next to each other, fullest first, kinds in the order in which they are used up. */
@@ -200,17 +195,22 @@ export function sawAnswer(
 	bound: SheetsAnswer['bound'],
 	effort: number,
 ): SheetsAnswer {
-	const hands = new CopyCounter(model);
+	const counter = new CopyCounter(model);
 	const copies = model.kinds.map(() => 0);
+	const nextCopy = (kind: number): number => {
+		const copy = nth(copies, kind);
+		copies[kind] = copy + 1;
+		return copy;
+	};
 	const layouts = inOrder(model, kept.trees).map((tree) =>
-		layoutOf(model, hands, nth(model.kinds, tree.kind), tree, copies[tree.kind]!++),
+		layoutOf(model, counter, tree, nextCopy(tree.kind)),
 	);
 	const unplaced = [
 		...model.impossible.map(({ piece, why }) => ({ id: piece.id, count: piece.count, why })),
 		...model.types.flatMap((t, type) =>
 			t.member >= 0
 				? []
-				: hands
+				: counter
 						.rest(type)
 						.map(({ piece, count }) => ({ id: piece.id, count, why: whyOut(model, piece) })),
 		),

@@ -1,12 +1,15 @@
-import { nth, type Length } from '../../../measure';
+import { nth, ticks, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import {
+	sameSetting,
 	sequenceOf,
+	type FenceSetting,
 	type FenceLimits,
 	type Sequence,
 	type FenceStep,
 	type SawRegion,
 } from '../cutting';
+import { beside, deflate, type Inflated } from '../../inflated';
 import type { PairPoint } from '../pairs';
 import type { Cut, Gives } from '../../types';
 
@@ -25,28 +28,29 @@ export interface Content {
 
 export interface Slant {
 	/** The strip of an earlier slanted cut that it takes up; null for the rectangle itself. */
-	readonly of: Gives | null;
+	readonly of: OpenGives | null;
 	readonly from: PairPoint;
 	readonly to: PairPoint;
 	readonly gives: readonly [Gives, Gives];
 }
 
-type Open<T> = { -readonly [K in keyof T]: T[K] };
+/** What a side of a cut gives, until the cut that takes it up is known. */
+export type OpenGives = { -readonly [K in keyof Gives]: Gives[K] };
 
 interface Board {
 	readonly axis: 'x' | 'y';
-	readonly across: readonly [number, number]; // start and actual size across the axis
+	readonly across: readonly [number, Length]; // start and size across the axis
 	low: number; // start along the axis
-	left: number; // inflated size along the axis
+	left: Inflated; // along the axis
 	readonly sequence: Sequence;
 	at: number; // step
-	/** The gift that brought this board: told of the cut that takes it up. */
-	readonly from: Open<Gives> | null;
+	/** What brought this board: told of the cut that takes it up. */
+	from: OpenGives | null;
 }
 
 interface Slanted {
 	readonly content: Content;
-	readonly from: Open<Gives>;
+	readonly from: OpenGives;
 }
 
 export class SawBench {
@@ -60,7 +64,7 @@ export class SawBench {
 	) {}
 
 	/** Cuts up a region whose lower left corner is at x, y; `from` is the cut side that gave it. */
-	cutUp(region: SawRegion, x: number, y: number, from: Open<Gives> | null): void {
+	cutUp(region: SawRegion, x: number, y: number, from: OpenGives | null): void {
 		const whole = this.put(region, x, y);
 		if (from) {
 			from.kind = whole.kind;
@@ -76,21 +80,21 @@ export class SawBench {
 	}
 
 	/** What a side of a cut gives. */
-	private put(region: SawRegion, x: number, y: number): Open<Gives> {
+	private put(region: SawRegion, x: number, y: number): OpenGives {
 		const k = this.limits.kerf;
-		const length = Math.max(0, region.w - k);
-		const width = Math.max(0, region.h - k);
+		const length = Math.max(0, deflate(region.w, k));
+		const width = Math.max(0, deflate(region.h, k));
 		const rect = { x, y, length, width };
 		if (region.axis !== null) return { kind: 'strip', rect };
 		const content = this.contentOf(region, rect);
-		const gives: Open<Gives> = { kind: content.kind === 'tapered' ? 'strip' : content.kind, rect };
+		const gives: OpenGives = { kind: content.kind === 'tapered' ? 'strip' : content.kind, rect };
 		if (content.kind === 'piece' && content.id !== undefined) gives.id = content.id;
 		if (content.kind === 'tapered') this.tapered.push({ content, from: gives });
 		return gives;
 	}
 
 	/** Racks a region that is to be cut again. */
-	private take(region: SawRegion, x: number, y: number, from: Open<Gives>): void {
+	private take(region: SawRegion, x: number, y: number, from: OpenGives): void {
 		if (region.axis === null) return;
 		const sequence = sequenceOf(region, this.limits);
 		if (!sequence) throw new Error('bug: a region that the saw cannot part');
@@ -98,7 +102,7 @@ export class SawBench {
 		const k = this.limits.kerf;
 		this.boards.push({
 			axis: region.axis,
-			across: isX ? [y, region.h - k] : [x, region.w - k],
+			across: isX ? [y, deflate(region.h, k)] : [x, deflate(region.w, k)],
 			low: isX ? x : y,
 			left: isX ? region.w : region.h,
 			sequence,
@@ -113,45 +117,46 @@ export class SawBench {
 		this.boards.push(...open);
 		const last = this.cuts.at(-1);
 		const goesOn = current !== null && open.includes(current);
-		if (last && goesOn && sameSetting(current, last)) return current;
-		const same = last ? open.find((b) => sameSetting(b, last)) : undefined;
+		const stands = (b: Board): boolean => last !== undefined && sameSetting(nextSetting(b), last);
+		if (goesOn && stands(current)) return current;
+		const same = open.find(stands);
 		return same ?? (goesOn ? current : (open[0] ?? null));
 	}
 
 	private cut(board: Board): void {
+		const { fence, fenceEdge, ...direction } = nextSetting(board);
 		const step = nth(board.sequence.steps, board.at++);
 		const { axis, low, left, across } = board;
 		const isX = axis === 'x';
 		const k = this.limits.kerf;
 		const size = isX ? step.part.w : step.part.h;
-		const lowSize = step.end === 'low' ? size : left - size;
+		const lowSize = step.end === 'low' ? size : beside(left, size);
 		const n = this.cuts.length + 1;
 		if (board.from) board.from.nextCut ??= n;
-		const place = (start: number, actual: number): Rect =>
+		const place = (start: number, actual: Length): Rect =>
 			isX
 				? { x: start, y: across[0], length: Math.max(0, actual), width: across[1] }
 				: { x: across[0], y: start, length: across[1], width: Math.max(0, actual) };
-		const region = place(low, left - k);
+		const region = place(low, deflate(left, k));
 		const part = this.part(step.part, isX, step.end === 'low' ? low : low + lowSize, across[0]);
 		if (step.end === 'low') board.low += size;
-		board.left -= size;
+		board.left = beside(left, size);
 		const done = board.at === board.sequence.steps.length;
 		const rest = done
 			? this.part(board.sequence.last, isX, board.low, across[0])
-			: this.again(board, place(board.low, board.left - k));
+			: this.again(board, place(board.low, deflate(board.left, k)));
 		this.cuts.push({
 			n,
-			kind: isX ? 'cross' : 'rip',
-			runs: isX ? 'y' : 'x',
+			...direction,
 			region,
-			at: (low + lowSize - k) as Length,
-			fence: step.fence as Length,
-			fenceEdge: edge(axis, step.fenceEnd),
+			at: ticks(low + deflate(lowSize, k)),
+			fence,
+			fenceEdge,
 			gives: step.end === 'low' ? [part, rest] : [rest, part],
 		});
 	}
 
-	private part(region: SawRegion, isX: boolean, along: number, across: number): Gives {
+	private part(region: SawRegion, isX: boolean, along: number, across: number): OpenGives {
 		const [x, y] = isX ? [along, across] : [across, along];
 		const gives = this.put(region, x, y);
 		this.take(region, x, y, gives);
@@ -160,15 +165,15 @@ export class SawBench {
 
 	/** The board itself, one part shorter. */
 	private again(board: Board, rect: Rect): Gives {
-		const gives: Open<Gives> = { kind: 'strip', rect };
-		(board as Open<Board>).from = gives;
+		const gives: OpenGives = { kind: 'strip', rect };
+		board.from = gives;
 		return gives;
 	}
 
 	private slant({ content, from }: Slanted): void {
 		for (const { of, from: start, to, gives } of content.slants ?? []) {
 			const n = this.cuts.length + 1;
-			const board: Open<Gives> = of ?? from;
+			const board: OpenGives = of ?? from;
 			board.nextCut = n;
 			this.cuts.push({
 				n,
@@ -196,11 +201,12 @@ function edge(axis: 'x' | 'y', end: FenceStep['end']): Cut['fenceEdge'] {
 	return end === 'low' ? 'bottom' : 'top';
 }
 
-function sameSetting(board: Board, cut: Cut): boolean {
-	const step = nth(board.sequence.steps, board.at);
-	return (
-		step.fence === cut.fence &&
-		(board.axis === 'x') === (cut.runs === 'y') &&
-		edge(board.axis, step.fenceEnd) === cut.fenceEdge
-	);
+/** What the fence is set to for the next cut of a board. */
+function nextSetting({ axis, sequence, at }: Board): FenceSetting {
+	const { fence, fenceEnd } = nth(sequence.steps, at);
+	return { ...way(axis), fence, fenceEdge: edge(axis, fenceEnd) };
+}
+
+function way(axis: 'x' | 'y'): Pick<Cut, 'kind' | 'runs'> {
+	return axis === 'x' ? { kind: 'cross', runs: 'y' } : { kind: 'rip', runs: 'x' };
 }

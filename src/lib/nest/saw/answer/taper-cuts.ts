@@ -1,5 +1,5 @@
 import type { Rect } from '../../../geometry';
-import { cutDirection, type Slant } from './cuts';
+import { cutDirection, type OpenGives, type Slant } from './cuts';
 import type { SlantedSide, PairPoint } from '../pairs';
 import type { Gives, Piece, Placed } from '../../types';
 
@@ -32,7 +32,7 @@ export function cornersOff(
 	sides: readonly SlantedSide[],
 	rect: Rect,
 	turn: Placed['turn'],
-	of: Gives | null,
+	of: OpenGives | null,
 ): Slant[] {
 	const spot = spotOn(rect, turn, piece);
 	let board = of;
@@ -40,7 +40,7 @@ export function cornersOff(
 		const [from, to, corner] = [spot(side.from), spot(side.to), spot(side.corner)];
 		const waste: Gives = { kind: 'waste', rect: around([from, to, corner]) };
 		const last = i === sides.length - 1;
-		const kept: Gives = last ? { kind: 'piece', rect, id: piece.id } : { kind: 'strip', rect };
+		const kept: OpenGives = last ? { kind: 'piece', rect, id: piece.id } : { kind: 'strip', rect };
 		const gives: Slant['gives'] = isBefore(corner, from, to) ? [waste, kept] : [kept, waste];
 		const slant = { of: board, from, to, gives };
 		board = kept;

@@ -1,5 +1,6 @@
 import type { Rect } from '../../../geometry';
 import type { Length } from '../../../measure';
+import type { OpenGives } from './cuts';
 import type { Cut, Gives, SawProblem, Sheet } from '../../types';
 
 /*
@@ -12,29 +13,37 @@ type Edge = 'left' | 'right' | 'bottom' | 'top';
 
 const ORDER: readonly Edge[] = ['bottom', 'top', 'left', 'right']; // long edges first: they guide the rest
 
-/** The trim cuts, numbered from 1, and what remains. The last one's kept side has no `nextCut` yet. */
+/** The trim cuts, numbered from 1, what remains, and the last one's kept side, which has no `nextCut` yet. */
 export function trimCuts(
 	sheet: Sheet,
 	problem: Pick<SawProblem, 'kerf' | 'fenceLimit'>,
-): { cuts: Cut[]; rest: Rect } {
+): { cuts: Cut[]; rest: Rect; kept: OpenGives | null } {
 	let rest: Rect = { x: 0, y: 0, length: sheet.length, width: sheet.width };
+	let kept: OpenGives | null = null;
 	const edges = ORDER.filter((e) => sheet.trim[e] > 0);
 	const cuts = edges.map((e, i) => {
-		const cut = trimCut(rest, e, sheet.trim[e], problem, i + 1, i < edges.length - 1);
-		rest = cut.gives[e === 'left' || e === 'bottom' ? 1 : 0].rect;
-		return cut;
+		const more = i < edges.length - 1;
+		const cut = trimCut(rest, { edge: e, trim: sheet.trim[e], n: i + 1, more }, problem);
+		rest = cut.kept.rect;
+		kept = cut.kept;
+		return cut.made;
 	});
-	return { cuts, rest };
+	return { cuts, rest, kept };
+}
+
+/** One edge to be squared: how much is lost there, the number of the cut, and whether another edge follows. */
+interface TrimStep {
+	readonly edge: Edge;
+	readonly trim: number;
+	readonly n: number;
+	readonly more: boolean;
 }
 
 function trimCut(
 	region: Rect,
-	edge: Edge,
-	trim: number,
+	{ edge, trim, n, more }: TrimStep,
 	{ kerf, fenceLimit }: Pick<SawProblem, 'kerf' | 'fenceLimit'>,
-	n: number,
-	more: boolean,
-): Cut {
+): { made: Cut; kept: OpenGives } {
 	const isX = edge === 'left' || edge === 'right';
 	const low = edge === 'left' || edge === 'bottom';
 	const [start, size] = isX ? [region.x, region.length] : [region.y, region.width];
@@ -42,7 +51,7 @@ function trimCut(
 		isX ? { ...region, x: from, length: long } : { ...region, y: from, width: long };
 	const scrap = Math.max(0, trim - kerf);
 	const at = low ? start + scrap : start + size - trim;
-	const kept: Gives = {
+	const kept: OpenGives = {
 		kind: 'strip',
 		rect: low ? span(start + trim, size - trim) : span(start, size - trim),
 		...(more ? { nextCut: n + 1 } : {}),
@@ -53,7 +62,7 @@ function trimCut(
 	};
 	const opposite = { left: 'right', right: 'left', bottom: 'top', top: 'bottom' } as const;
 	const reach = fenceLimit === null || size - trim <= fenceLimit;
-	return {
+	const made: Cut = {
 		n,
 		kind: 'trim',
 		runs: isX ? 'y' : 'x',
@@ -63,4 +72,5 @@ function trimCut(
 		fenceEdge: reach ? opposite[edge] : edge,
 		gives: low ? [off, kept] : [kept, off],
 	};
+	return { made, kept };
 }

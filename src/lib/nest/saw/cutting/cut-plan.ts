@@ -1,3 +1,4 @@
+import { deflate, type Actual } from '../../inflated';
 import { canPart } from './fence';
 import { partsPlainly } from './plain-parting';
 import { rootLayouts, stagesOf, type SawRegion } from './regions';
@@ -21,7 +22,7 @@ export interface CutPlan {
 }
 
 /** Is a leftover of this actual size worth racking, whichever way it lies? */
-export function worthKeeping(length: number, width: number, keep: SawRules['keep']): boolean {
+export function worthKeeping(length: Actual, width: Actual, keep: SawRules['keep']): boolean {
 	return (
 		Math.max(length, width) >= Math.max(keep.length, keep.width) &&
 		Math.min(length, width) >= Math.min(keep.length, keep.width) &&
@@ -33,7 +34,7 @@ export function worthKeeping(length: number, width: number, keep: SawRules['keep
 function largestOffcut(r: SawRegion, rules: SawRules): number {
 	if (r.axis !== null) return r.parts.reduce((m, p) => Math.max(m, largestOffcut(p, rules)), 0);
 	if (r.leaf >= 0) return 0;
-	const [length, width] = [r.w - rules.kerf, r.h - rules.kerf];
+	const [length, width] = [deflate(r.w, rules.kerf), deflate(r.h, rules.kerf)];
 	return worthKeeping(length, width, rules.keep) ? length * width : 0;
 }
 

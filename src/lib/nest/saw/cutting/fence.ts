@@ -1,4 +1,5 @@
 import { nth } from '../../../measure';
+import { beside, deflate, inflate, type Actual, type Inflated } from '../../inflated';
 import type { SawRegion } from './regions';
 import type { SawProblem } from '../../types';
 
@@ -13,7 +14,7 @@ export type FenceLimits = Pick<SawProblem, 'fenceLimit' | 'narrowestRip' | 'kerf
 export interface FenceStep {
 	readonly part: SawRegion;
 	readonly end: 'low' | 'high';
-	readonly fence: number; // actual setting
+	readonly fence: Actual;
 	readonly fenceEnd: 'low' | 'high';
 }
 
@@ -25,11 +26,11 @@ export interface Sequence {
 
 interface Waiting {
 	readonly part: SawRegion;
-	readonly size: number; // inflated, along the axis
+	readonly size: Inflated; // along the axis
 	readonly spare: boolean; // leftover
 }
 
-const sizeAlong = (r: SawRegion, axis: 'x' | 'y'): number => (axis === 'x' ? r.w : r.h);
+const sizeAlong = (r: SawRegion, axis: 'x' | 'y'): Inflated => (axis === 'x' ? r.w : r.h);
 
 /** Equal settings follow each other, large before small, leftover at the end. */
 function inOrder(r: SawRegion): Waiting[] {
@@ -43,8 +44,8 @@ function inOrder(r: SawRegion): Waiting[] {
 		.sort((a, b) => Number(a.spare) - Number(b.spare) || b.size - a.size);
 }
 
-/** Can the saw hold a part of this actual size against the fence? */
-export function fenceHolds(actual: number, { narrowestRip, fenceLimit }: FenceLimits): boolean {
+/** Can the saw hold a part of this size against the fence? */
+export function fenceHolds(actual: Actual, { narrowestRip, fenceLimit }: FenceLimits): boolean {
 	return (
 		actual > 0 &&
 		(narrowestRip === null || actual >= narrowestRip) &&
@@ -52,15 +53,15 @@ export function fenceHolds(actual: number, { narrowestRip, fenceLimit }: FenceLi
 	);
 }
 
-/** Fence setting for a part coming off while `left` (inflated, the part included) is there; null when no side can be held. */
+/** Fence setting for a part coming off while `left`, the part included, is there; null when no side can be held. */
 function setting(
-	size: number,
-	left: number,
+	size: Inflated,
+	left: Inflated,
 	limits: FenceLimits,
-): { fence: number; own: boolean } | null {
-	const own = size - limits.kerf;
+): { fence: Actual; own: boolean } | null {
+	const own = deflate(size, limits.kerf);
 	if (fenceHolds(own, limits)) return { fence: own, own: true };
-	const other = left - size - limits.kerf;
+	const other = deflate(beside(left, size), limits.kerf);
 	return fenceHolds(other, limits) ? { fence: other, own: false } : null;
 }
 
@@ -71,24 +72,38 @@ function sliced(waiting: readonly Waiting[], axis: 'x' | 'y', limits: FenceLimit
 	return waiting.flatMap((w) => {
 		const slices: Waiting[] = [];
 		let size = w.size;
-		const cut = (s: number): Waiting => ({
+		const most = inflate(fenceLimit, kerf);
+		const cut = (s: Inflated): Waiting => ({
 			part: axis === 'x' ? { ...w.part, w: s } : { ...w.part, h: s },
 			size: s,
 			spare: true,
 		});
-		while (w.spare && size - kerf > fenceLimit && fenceLimit + kerf < size) {
-			slices.push(cut(fenceLimit + kerf));
-			size -= fenceLimit + kerf;
+		while (w.spare && size > most) {
+			slices.push(cut(most));
+			size = beside(size, most);
 		}
 		return slices.length > 0 ? [...slices, cut(size)] : [w];
 	});
+}
+
+/** The first part that can come off now, with its fence setting; null when none can. */
+function firstHeld(
+	rest: readonly Waiting[],
+	left: Inflated,
+	limits: FenceLimits,
+): { index: number; fence: Actual; own: boolean } | null {
+	for (const [index, { size }] of rest.entries()) {
+		const held = setting(size, left, limits);
+		if (held !== null) return { index, ...held };
+	}
+	return null;
 }
 
 /** Tries one part as the last to remain; the others come off as soon as some side can be held. */
 function sequenceWith(
 	waiting: readonly Waiting[],
 	last: number,
-	total: number,
+	total: Inflated,
 	limits: FenceLimits,
 ): Sequence | null {
 	const steps: FenceStep[] = [];
@@ -96,14 +111,15 @@ function sequenceWith(
 	const rest = waiting.filter((_, i) => i !== last);
 	let left = total;
 	while (rest.length > 0) {
-		const next = rest.findIndex((w) => setting(w.size, left, limits) !== null);
-		if (next < 0) return null;
-		const [{ part, size, spare }] = rest.splice(next, 1) as [Waiting];
-		const { fence, own } = setting(size, left, limits)!;
+		const next = firstHeld(rest, left, limits);
+		if (next === null) return null;
+		const { part, size, spare } = nth(rest, next.index);
+		rest.splice(next.index, 1);
+		const { fence, own } = next;
 		const end = spare ? 'high' : 'low';
 		const far = end === 'low' ? 'high' : 'low';
 		steps.push({ part, end, fence, fenceEnd: own ? end : far });
-		left -= size;
+		left = beside(left, size);
 	}
 	return { steps, last: anchor.part };
 }
@@ -127,15 +143,16 @@ export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
 
 /** Can every part but the last, the leftover or else the smallest, be held itself? Then the plain order will do: most regions end here. */
 function plainlyParted(r: SawRegion, limits: FenceLimits): boolean {
+	const axis = r.axis ?? 'x';
 	let last = -1; // index of the part that remains
-	let size = Infinity;
+	let least = Infinity;
 	for (const [i, part] of r.parts.entries()) {
 		const spare = part.leaf < 0 && part.axis === null;
-		const along = spare ? -1 : sizeAlong(part, r.axis!);
-		if (along < size) [last, size] = [i, along];
+		const along = spare ? -1 : sizeAlong(part, axis);
+		if (along < least) [last, least] = [i, along];
 	}
 	return r.parts.every(
-		(p, i) => i === last || fenceHolds(sizeAlong(p, r.axis!) - limits.kerf, limits),
+		(p, i) => i === last || fenceHolds(deflate(sizeAlong(p, axis), limits.kerf), limits),
 	);
 }
 

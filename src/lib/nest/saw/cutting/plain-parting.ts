@@ -1,3 +1,4 @@
+import { deflate, type Inflated } from '../../inflated';
 import { fenceHolds, type FenceLimits } from './fence';
 import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
@@ -28,7 +29,7 @@ function nodeParts(
 	for (let c = n[at + FIRST]!; !slack && c !== NONE; c = n[c + NEXT]!)
 		if (last === NONE || n[c + along]! < n[last + along]!) last = c;
 	for (let c = n[at + FIRST]!; c !== NONE; c = n[c + NEXT]!) {
-		if (c !== last && !fenceHolds(n[c + along]! - limits.kerf, limits)) return false;
+		if (c !== last && !holds(n[c + along]!, limits)) return false;
 		if (!nodeParts(tree, c, isX ? n[c + W]! : w, isX ? h : n[c + H]!, limits)) return false;
 	}
 	return true;
@@ -41,6 +42,11 @@ function leafParts(
 	h: number,
 	limits: FenceLimits,
 ): boolean {
-	if (w > pieceW && !fenceHolds(pieceW - limits.kerf, limits)) return false;
-	return h === pieceH || fenceHolds(pieceH - limits.kerf, limits);
+	if (w > pieceW && !holds(pieceW, limits)) return false;
+	return h === pieceH || holds(pieceH, limits);
+}
+
+/** Of a size as the tree holds it. */
+function holds(size: number, limits: FenceLimits): boolean {
+	return fenceHolds(deflate(size as Inflated, limits.kerf), limits);
 }

@@ -19,7 +19,7 @@ import type { SawModel } from '../model';
 export interface ProofTarget {
 	/** Cost of a sheet of each kind, whole numbers. */
 	readonly costs: readonly number[];
-	readonly target: number;
+	readonly goal: number;
 	/** Kinds of which there may be too few. */
 	readonly limited: readonly number[];
 }
@@ -57,14 +57,14 @@ export class Generation {
 
 	constructor(
 		private readonly model: SawModel,
-		private readonly aim: ProofTarget,
+		private readonly target: ProofTarget,
 		private readonly pricings: readonly Pricing[],
 	) {
 		const { demand, kinds } = model;
-		const dearest = Math.max(...aim.costs);
-		const need = [...demand, ...aim.limited.map((k) => kinds[k]!.count)];
+		const dearest = Math.max(...target.costs);
+		const need = [...demand, ...target.limited.map((k) => kinds[k]!.count)];
 		this.lp = new ColumnLp(need, demand.length, 4 * dearest);
-		const most = EXACT / (Math.max(1, dearest) * (aim.target + dearest) * 4);
+		const most = EXACT / (Math.max(1, dearest) * (target.goal + dearest) * 4);
 		this.scale = Math.min(MOST_SCALE, Math.floor(most));
 		this.worth = new Float64Array(demand.length);
 		this.scarce = new Float64Array(kinds.length);
@@ -78,7 +78,7 @@ export class Generation {
 
 	/** What a sheet of a kind costs, in the units of the worths. */
 	costOf(kind: number): number {
-		return this.aim.costs[kind]! * this.scale + this.scarce[kind]!;
+		return this.target.costs[kind]! * this.scale + this.scarce[kind]!;
 	}
 
 	/** One more set that can be cut from one sheet. */
@@ -92,12 +92,12 @@ export class Generation {
 				amounts.push(1);
 			}
 		}
-		const limit = this.aim.limited.indexOf(kind);
+		const limit = this.target.limited.indexOf(kind);
 		if (limit >= 0) {
 			rows.push(this.worth.length + limit);
 			amounts.push(1);
 		}
-		const cost = this.aim.costs[kind]!;
+		const cost = this.target.costs[kind]!;
 		this.lp.columns.push({ rows: Int32Array.from(rows), amounts: Int32Array.from(amounts), cost });
 	}
 
@@ -116,7 +116,7 @@ export class Generation {
 		this.kind = -1;
 		if (this.found) return 'working';
 		if (this.unsure) return 'open';
-		if (this.total > this.scale * this.aim.target) return 'proven';
+		if (this.total > this.scale * this.target.goal) return 'proven';
 		this.least = Math.ceil(this.total / this.scale);
 		return 'short';
 	}
@@ -153,7 +153,7 @@ export class Generation {
 	/** Worths in whole numbers, and what each sheet may be worth by them; false when they grow too large to be exact. */
 	private round(): boolean {
 		const { lp, scale, worth, scarce, enough } = this;
-		const { costs, target, limited } = this.aim;
+		const { costs, goal, limited } = this.target;
 		const { demand, kinds } = this.model;
 		this.total = 0;
 		worth.forEach((_, t) => {
@@ -167,14 +167,14 @@ export class Generation {
 		costs.forEach((cost, kind) => {
 			enough[kind] = Math.max(scale * cost, this.farley(cost)) + scarce[kind]!;
 		});
-		this.gap = scale * target - this.total;
+		this.gap = scale * goal - this.total;
 		return Math.abs(this.total) * Math.max(...costs) < 2 * EXACT;
 	}
 
-	/** Most that a sheet of this cost may be worth for all pieces to be worth less than they are where `target` is spent. */
+	/** Most that a sheet of this cost may be worth for all pieces to be worth less than they are where `goal` is spent. */
 	private farley(cost: number): number {
 		if (cost === 0 || this.total <= 0) return 0;
-		const { target } = this.aim;
-		return target === 0 ? Infinity : Math.floor((this.total * cost - 1) / target);
+		const { goal } = this.target;
+		return goal === 0 ? Infinity : Math.floor((this.total * cost - 1) / goal);
 	}
 }

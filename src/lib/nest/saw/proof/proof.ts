@@ -37,7 +37,7 @@ export class Proof {
 	verdict: ProofState = 'working';
 	/** Sets of pieces, one per sheet, that make a cheaper layout; null when none was met. */
 	cover: readonly Pattern[] | null = null;
-	private readonly aim: SoughtTarget;
+	private readonly target: SoughtTarget;
 	private readonly patterns: readonly Patterns[];
 	private readonly pricings: readonly Pricing[];
 	private readonly generation: Generation;
@@ -54,7 +54,7 @@ export class Proof {
 		kept: LayoutSnapshot,
 	) {
 		const { kinds } = model;
-		this.aim = proofTargetOf(model, kept);
+		this.target = proofTargetOf(model, kept);
 		const bySize = new Map<string, Patterns>();
 		this.patterns = kinds.map(({ w, h }) => {
 			const same = bySize.get(`${w} ${h}`) ?? new Patterns(model, w, h);
@@ -62,7 +62,7 @@ export class Proof {
 			return same;
 		});
 		this.pricings = kinds.map((_, i) => new Pricing(model, this.patterns[i]!, i));
-		this.generation = new Generation(model, this.aim, this.pricings);
+		this.generation = new Generation(model, this.target, this.pricings);
 		this.listing = new Listing(this.generation, this.pricings, false, MOST_PARTS);
 		if (!suits(model, kept)) this.verdict = 'open';
 		else for (const tree of kept.trees) this.generation.add(patternOf(tree));
@@ -76,7 +76,7 @@ export class Proof {
 
 	/** The bound known, or a better one where the linear program alone gives it. */
 	bound(known: Bound): Bound {
-		return boundBy(this.model, this.aim, this.generation.least, known);
+		return boundBy(this.model, this.target, this.generation.least, known);
 	}
 
 	/** Goes on for about a hundredth of a second. */
@@ -116,8 +116,8 @@ export class Proof {
 		const { worth, gap } = this.generation;
 		const { demand, kinds } = this.model;
 		const need = demand.map((n, type) => (this.complete || worth[type]! > 0 ? n : 0));
-		const { costs, target } = this.aim;
-		const means = { counts: kinds.map((k) => k.count), costs, money: target, loss: gap };
+		const { costs, goal } = this.target;
+		const means = { counts: kinds.map((k) => k.count), costs, money: goal, loss: gap };
 		// with nothing to be covered, all of it is to be found out with the worthless pieces
 		if (!need.some((n) => n > 0)) return () => this.relist();
 		const search = (this.search = new ExactCover(this.listing.parts, need, means));

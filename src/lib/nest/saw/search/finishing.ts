@@ -13,7 +13,7 @@ const OFFCUT_STEPS = 200; // an offcut counts as larger from half a per cent of 
 const PATIENCE = 200; // steps without gain
 const WORK_PER_LEAF = 50; // to plan the cuts of a sheet
 
-/** Aims of one sheet. */
+/** What one sheet is judged by. */
 interface Worth {
 	readonly offcut: number;
 	readonly settings: number;
@@ -29,7 +29,7 @@ function settingsOf(r: SawRegion, seen: Set<string>): void {
 }
 
 export class Finishing {
-	private readonly laying: PartialLayout;
+	private readonly partial: PartialLayout;
 	private readonly worths = new WeakMap<OpenSheet, { version: number; worth: Worth }>();
 	private readonly tools: Tools;
 	private readonly unit: number;
@@ -38,17 +38,17 @@ export class Finishing {
 	best: LayoutSnapshot;
 
 	constructor(
-		private readonly job: SearchState,
+		private readonly search: SearchState,
 		first: LayoutSnapshot,
 	) {
-		this.laying = new PartialLayout(job);
-		this.laying.restore(first);
+		this.partial = new PartialLayout(search);
+		this.partial.restore(first);
 		this.best = first;
-		const pieces = job.model.demand.reduce((a, b) => a + b, 0);
+		const pieces = search.model.demand.reduce((a, b) => a + b, 0);
 		this.tools = { empty: 0.1, swap: 0, most: 8, leaves: new Int32Array(pieces + 1) };
-		this.unit = job.model.kinds.reduce((m, k) => Math.max(m, k.w * k.h), 1) / OFFCUT_STEPS;
-		job.blinkEvery = 20;
-		job.blink = 10;
+		this.unit = search.model.kinds.reduce((m, k) => Math.max(m, k.w * k.h), 1) / OFFCUT_STEPS;
+		search.blinkEvery = 20;
+		search.blink = 10;
 		this.score = this.judge();
 	}
 
@@ -59,8 +59,8 @@ export class Finishing {
 	private worthOf(sheet: OpenSheet): Worth {
 		const known = this.worths.get(sheet);
 		if (known?.version === sheet.tree.version) return known.worth;
-		this.job.work += WORK_PER_LEAF * (4 + sheet.tree.leaves);
-		const plan = cutPlan(sheet.tree, this.job.model.problem);
+		this.search.work += WORK_PER_LEAF * (4 + sheet.tree.leaves);
+		const plan = cutPlan(sheet.tree, this.search.model.problem);
 		if (!plan) throw new Error('bug: a sheet that the saw cannot cut');
 		const seen = new Set<string>();
 		settingsOf(plan.region, seen);
@@ -77,7 +77,7 @@ export class Finishing {
 	/** Higher is better: whole steps of offcut first; settings and cuts never add up to one step. */
 	private judge(): number {
 		let [offcut, settings, cuts, first] = [0, 0, 0, 0];
-		for (const sheet of this.laying.sheets) {
+		for (const sheet of this.partial.sheets) {
 			const worth = this.worthOf(sheet);
 			offcut = Math.max(offcut, worth.offcut);
 			settings += worth.settings;
@@ -85,37 +85,37 @@ export class Finishing {
 			first += worth.first;
 		}
 		const many =
-			1 + 2 * this.job.model.demand.reduce((a, b) => a + b, 0) + 4 * this.laying.sheets.length;
+			1 + 2 * this.search.model.demand.reduce((a, b) => a + b, 0) + 4 * this.partial.sheets.length;
 		return ((Math.floor(offcut / this.unit) - first) * many - settings) * 4 * many - cuts;
 	}
 
 	/** One step; true when something was gained. */
 	step(): boolean {
-		const { laying, job, best } = this;
-		laying.mark();
-		job.blinkEvery = this.idle % 2 === 0 ? 20 : 3;
-		job.blink = job.blinkEvery / 2;
-		ruin(laying, this.tools, best.cost);
-		makePairs(laying, 1, job.dice);
-		recreate(laying, drawOrder(laying), best.cost, anyOpening);
-		laying.shrink();
-		job.work += 50 + laying.sheets.length;
+		const { partial, search, best } = this;
+		partial.mark();
+		search.blinkEvery = this.idle % 2 === 0 ? 20 : 3;
+		search.blink = search.blinkEvery / 2;
+		ruin(partial, this.tools, best.cost);
+		makePairs(partial, 1, search.dice);
+		recreate(partial, drawOrder(partial), best.cost, anyOpening);
+		partial.shrink();
+		search.work += 50 + partial.sheets.length;
 		this.idle++;
-		if (laying.cost > best.cost || laying.missing() > best.missing) {
-			laying.undo();
+		if (partial.cost > best.cost || partial.missing() > best.missing) {
+			partial.undo();
 			return false;
 		}
-		const cheaper = laying.cost < best.cost || laying.missing() < best.missing;
+		const cheaper = partial.cost < best.cost || partial.missing() < best.missing;
 		const score = this.judge();
 		if (!cheaper && score < this.score) {
-			laying.undo();
+			partial.undo();
 			return false;
 		}
-		laying.commit();
+		partial.commit();
 		if (!cheaper && score === this.score) return false;
 		this.score = score;
 		this.idle = 0;
-		this.best = laying.keep();
+		this.best = partial.keep();
 		return true;
 	}
 }

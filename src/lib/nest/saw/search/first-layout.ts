@@ -12,45 +12,45 @@ export function better(a: LayoutSnapshot, b: LayoutSnapshot): boolean {
 
 /** Lays everything from nothing. Pairs: chance that tapered pieces are laid head to tail. */
 function layOnce(
-	laying: PartialLayout,
+	partial: PartialLayout,
 	key: OrderKey,
 	noise: number,
 	shake: number,
 	pairs: number,
 ): void {
-	const { job } = laying;
-	laying.clear();
-	makePairs(laying, pairs, job.dice);
-	recreate(laying, typesInOrder(laying, key, noise), Infinity, cheapestOpening(shake));
-	laying.shrink();
+	const { search } = partial;
+	partial.clear();
+	makePairs(partial, pairs, search.dice);
+	recreate(partial, typesInOrder(partial, key, noise), Infinity, cheapestOpening(shake));
+	partial.shrink();
 }
 
 /** A full layout at once: largest pieces first, each where it spoils least. */
-export function firstLayout(job: SearchState): LayoutSnapshot {
-	const laying = new PartialLayout(job);
-	layOnce(laying, 'area', 0, 0, 1);
-	return laying.keep();
+export function firstLayout(search: SearchState): LayoutSnapshot {
+	const partial = new PartialLayout(search);
+	layOnce(partial, 'area', 0, 0, 1);
+	return partial.keep();
 }
 
 /** The same in other orders, then with noise, until `work` is spent or the cost is `enough`; returns the best. */
 export function* moreFirstLayouts(
-	job: SearchState,
+	search: SearchState,
 	best: LayoutSnapshot,
 	work: number,
 	enough: (kept: LayoutSnapshot) => boolean,
 ): Generator<LayoutSnapshot, LayoutSnapshot, void> {
-	const laying = new PartialLayout(job);
-	const end = job.work + work;
-	for (let i = 1; job.work < end && !enough(best); i++) {
+	const partial = new PartialLayout(search);
+	const end = search.work + work;
+	for (let i = 1; search.work < end && !enough(best); i++) {
 		const key = around(ORDERS, i);
 		const plain = i < ORDERS.length;
-		job.blinkEvery = plain ? Infinity : 50;
-		job.blink = plain ? Infinity : 25;
+		search.blinkEvery = plain ? Infinity : 50;
+		search.blink = plain ? Infinity : 25;
 		const pairs = i % 3 === 2 ? 0 : 1;
-		job.work += 100;
-		layOnce(laying, key, plain ? 0 : 0.12, plain ? 0 : 0.3, pairs);
-		if (better({ ...best, cost: laying.cost, missing: laying.missing() }, best))
-			best = laying.keep();
+		search.work += 100;
+		layOnce(partial, key, plain ? 0 : 0.12, plain ? 0 : 0.3, pairs);
+		if (better({ ...best, cost: partial.cost, missing: partial.missing() }, best))
+			best = partial.keep();
 		yield best;
 	}
 	return best;

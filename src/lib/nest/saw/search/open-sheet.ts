@@ -18,15 +18,19 @@ export interface SearchState {
 	/** Slots left until one is skipped: a little blindness keeps the search from running in circles. */
 	blink: number;
 	blinkEvery: number;
+	/** Room for the keys by which types are put in order; as long as there are types. */
+	readonly orderKeys: Float64Array;
 }
 
 export function searchState(model: SawModel, dice: Random, allowed: Allowed): SearchState {
 	const { leastW, leastH } = model;
-	return { model, dice, allowed, leastW, leastH, work: 0, blink: Infinity, blinkEvery: Infinity };
+	const orderKeys = new Float64Array(model.types.length);
+	const never = { blink: Infinity, blinkEvery: Infinity };
+	return { model, dice, allowed, leastW, leastH, work: 0, ...never, orderKeys };
 }
 
-function nextBlink(job: SearchState): number {
-	return job.blinkEvery === Infinity ? Infinity : 1 + job.dice.int(2 * job.blinkEvery);
+function nextBlink(search: SearchState): number {
+	return search.blinkEvery === Infinity ? Infinity : 1 + search.dice.int(2 * search.blinkEvery);
 }
 
 /** A sheet being filled: its tree, its slots and, per type, the best slot known until the tree changes. */
@@ -55,41 +59,42 @@ export class OpenSheet {
 	}
 
 	/** Worth of leftover lost by the best place for one piece of the type; Infinity when there is none. */
-	loss(type: number, job: SearchState): number {
+	loss(type: number, search: SearchState): number {
 		const { tree } = this;
 		const known = this.known[type]!;
 		if (known === tree.version) return this.lossOf[type]!;
 		// what found no room finds none once more has been laid, if only room counts
-		if (this.lossOf[type] === Infinity && known >= tree.loosened && !job.allowed) return Infinity;
-		const { model } = job;
+		if (this.lossOf[type] === Infinity && known >= tree.loosened && !search.allowed)
+			return Infinity;
+		const { model } = search;
 		const small = tree.width * tree.height - tree.area < model.area[type]!;
-		if (!small) this.list(job);
+		if (!small) this.list(search);
 		this.known[type] = tree.version;
 		this.lossOf[type] = Infinity;
 		if (small) return Infinity;
 		const w = model.w[type]!;
 		const h = model.h[type]!;
-		if (job.allowed) {
-			this.lossOf[type] = this.bestAllowed(type, job);
+		if (search.allowed) {
+			this.lossOf[type] = this.bestAllowed(type, search);
 			return this.lossOf[type]!;
 		}
-		this.look(type, 0, w, h, job);
-		if (model.turns[type]) this.look(type, 1, h, w, job);
+		this.look(type, 0, w, h, search);
+		if (model.turns[type]) this.look(type, 1, h, w, search);
 		return this.lossOf[type]!;
 	}
 
-	private look(type: number, turned: number, w: number, h: number, job: SearchState): void {
+	private look(type: number, turned: number, w: number, h: number, search: SearchState): void {
 		const { slots } = this;
 		if (w > slots.widest || h > slots.highest) return;
 		let best = this.lossOf[type]!;
 		const { count, rooms } = slots;
-		job.work += count;
+		search.work += count;
 		for (let i = 0; i < count; i++) {
 			if (w > rooms[2 * i]! || h > rooms[2 * i + 1]!) continue;
 			const lost = slots.loss(i, w, h);
 			if (lost >= best) continue;
-			if (--job.blink <= 0) {
-				job.blink = nextBlink(job);
+			if (--search.blink <= 0) {
+				search.blink = nextBlink(search);
 				continue;
 			}
 			best = lost;
@@ -99,9 +104,9 @@ export class OpenSheet {
 	}
 
 	/** With limits on the saw each place is tried out, cheapest first, until the sheet can still be cut. */
-	private bestAllowed(type: number, job: SearchState): number {
+	private bestAllowed(type: number, search: SearchState): number {
 		const { slots } = this;
-		const { w, h, turns } = job.model;
+		const { w, h, turns } = search.model;
 		const tries: { lost: number; slot: number }[] = [];
 		for (let turned = 0; turned <= turns[type]!; turned++)
 			for (let i = 0; i < slots.count; i++) {
@@ -111,14 +116,14 @@ export class OpenSheet {
 		tries.sort((a, b) => a.lost - b.lost || a.slot - b.slot);
 		const trial = (this.trial ??= new SlackTree(0, 0));
 		for (const { lost, slot } of tries) {
-			if (--job.blink <= 0) {
-				job.blink = nextBlink(job);
+			if (--search.blink <= 0) {
+				search.blink = nextBlink(search);
 				continue;
 			}
-			job.work += 20 + 4 * this.tree.size;
+			search.work += 20 + 4 * this.tree.size;
 			trial.copyFrom(this.tree);
-			this.fillSlot(trial, slots, slot, type, job.model);
-			if (!job.allowed!(trial)) continue;
+			this.fillSlot(trial, slots, slot, type, search.model);
+			if (!search.allowed!(trial)) continue;
 			this.slotOf[type] = slot;
 			return lost;
 		}
@@ -135,13 +140,13 @@ export class OpenSheet {
 		const turned = (slot & 1) === 1;
 		const w = model.w[type]!;
 		const h = model.h[type]!;
-		slots.fill(tree, slot >> 1, type, turned, turned ? h : w, turned ? w : h);
+		slots.fill(tree, slot >> 1, tree.leaf(type, turned, turned ? h : w, turned ? w : h));
 	}
 
 	/** Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was copied from. */
-	place(type: number, seen: OpenSheet, job: SearchState): void {
+	place(type: number, seen: OpenSheet, search: SearchState): void {
 		// a copy has the same nodes in the same places, so the slot holds for it without a walk of its own
-		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, job.model);
+		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, search.model);
 	}
 
 	/** Takes over from the sheet it was copied from which types find no room. */
@@ -153,15 +158,15 @@ export class OpenSheet {
 		}
 	}
 
-	private list(job: SearchState): void {
+	private list(search: SearchState): void {
 		const { slots, tree } = this;
 		if (this.listed === tree.version) {
-			if (slots.holdsFor(job.leastW, job.leastH)) return;
+			if (slots.holdsFor(search.leastW, search.leastH)) return;
 			this.known.fill(-1); // the places known are numbers in a list made for larger pieces
 		}
-		slots.list(tree, job.leastW, job.leastH);
+		slots.list(tree, search.leastW, search.leastH);
 		this.listed = tree.version;
-		job.work += slots.count + (tree.size >> 2); // nodes are walked, whether or not they give a slot
+		search.work += slots.count + (tree.size >> 2); // nodes are walked, whether or not they give a slot
 	}
 
 	/** A true copy for a step that may be undone; slots are worked out again only if asked for. */

@@ -1,4 +1,4 @@
-import { H, NONE, SlackTree, W } from '../tree';
+import { H, NONE, SlackTree, typeOf, W } from '../tree';
 import type { OpenSheet } from './open-sheet';
 import { copyInto, UndoSteps } from './undo';
 
@@ -9,29 +9,29 @@ import { copyInto, UndoSteps } from './undo';
 export class PartialLayout extends UndoSteps {
 	/** Lays one piece of a type in the best place of all sheets; false when it fits nowhere. */
 	place(type: number): boolean {
-		const { job, sheets } = this;
+		const { search, sheets } = this;
 		let best = -1;
 		let least = Infinity;
 		for (let i = 0; i < sheets.length; i++) {
-			const lost = sheets[i]!.loss(type, job);
+			const lost = sheets[i]!.loss(type, search);
 			if (lost < least) {
 				least = lost;
 				best = i;
 			}
 		}
-		job.work += sheets.length >> 1;
+		search.work += sheets.length >> 1;
 		if (best < 0) return false;
 		const seen = sheets[best]!;
 		const sheet = this.touch(best);
-		if (sheet !== seen && !job.allowed) sheet.learn(seen, this.outTypes);
-		sheet.place(type, seen, job);
+		if (sheet !== seen && !search.allowed) sheet.learn(seen, this.outTypes);
+		sheet.place(type, seen, search);
 		this.out[type]!--;
 		return true;
 	}
 
 	/** Does one piece of the type, alone, fit a new sheet of the kind, and may one more be opened at this cost? */
 	opens(kind: number, type: number, limit: number): boolean {
-		const { model } = this.job;
+		const { model } = this.search;
 		const { w, h, cost, count } = model.kinds[kind]!;
 		if (this.used[kind]! >= count || this.cost + cost > limit) return false;
 		const [pw, ph] = [model.w[type]!, model.h[type]!];
@@ -40,14 +40,14 @@ export class PartialLayout extends UndoSteps {
 
 	/** Opens a sheet and lays one piece on it; false, and nothing changed, when the limits of the saw forbid it. */
 	open(kind: number, type: number): boolean {
-		const { w, h, cost } = this.job.model.kinds[kind]!;
+		const { w, h, cost } = this.search.model.kinds[kind]!;
 		const sheet = this.take();
 		sheet.begin(kind, w, h);
-		if (sheet.loss(type, this.job) === Infinity) {
+		if (sheet.loss(type, this.search) === Infinity) {
 			this.pool.push(this.fresh.pop()!);
 			return false;
 		}
-		sheet.place(type, sheet, this.job);
+		sheet.place(type, sheet, this.search);
 		this.sheets.push(sheet);
 		this.used[kind]!++;
 		this.cost += cost;
@@ -59,7 +59,7 @@ export class PartialLayout extends UndoSteps {
 	remove(sheet: OpenSheet, leaf: number): void {
 		const kind = sheet.tree.nodes[leaf]!;
 		sheet.tree.remove(leaf);
-		this.putOut((kind - 2) >> 1, 1);
+		this.putOut(typeOf(kind), 1);
 	}
 
 	/** Takes a whole sheet away; its pieces are out. */
@@ -67,7 +67,7 @@ export class PartialLayout extends UndoSteps {
 		const sheet = this.sheets[index]!;
 		const { tree } = sheet;
 		const count = tree.root === NONE ? 0 : tree.leavesUnder(tree.root, leaves);
-		for (let i = 0; i < count; i++) this.putOut((tree.nodes[leaves[i]!]! - 2) >> 1, 1);
+		for (let i = 0; i < count; i++) this.putOut(typeOf(tree.nodes[leaves[i]!]!), 1);
 		this.vanish(index);
 	}
 
@@ -79,7 +79,7 @@ export class PartialLayout extends UndoSteps {
 			this.pool.push(sheet);
 		}
 		this.used[sheet.tree.kind]!--;
-		this.cost -= this.job.model.kinds[sheet.tree.kind]!.cost;
+		this.cost -= this.search.model.kinds[sheet.tree.kind]!.cost;
 		this.sheets.splice(index, 1);
 	}
 
@@ -91,7 +91,7 @@ export class PartialLayout extends UndoSteps {
 
 	/** Gives a touched sheet another kind, which must hold what is on it. */
 	swap(sheet: OpenSheet, kind: number): void {
-		const { kinds } = this.job.model;
+		const { kinds } = this.search.model;
 		const { tree } = sheet;
 		this.used[tree.kind]!--;
 		this.used[kind]!++;
@@ -101,7 +101,7 @@ export class PartialLayout extends UndoSteps {
 
 	/** Moves each touched sheet to the cheapest kind that holds it: the tree has no coordinates, so this costs nothing. */
 	shrink(): void {
-		const { kinds } = this.job.model;
+		const { kinds } = this.search.model;
 		if (kinds.length === 1) return;
 		for (const sheet of this.sheets) {
 			if (!this.touched(sheet)) continue;
@@ -116,7 +116,7 @@ export class PartialLayout extends UndoSteps {
 				)
 					continue;
 				this.swap(sheet, kind);
-				if (!this.job.allowed || this.job.allowed(sheet.tree)) break;
+				if (!this.search.allowed || this.search.allowed(sheet.tree)) break;
 				this.swap(sheet, now);
 			}
 		}
@@ -131,7 +131,7 @@ export class PartialLayout extends UndoSteps {
 		this.out.fill(0);
 		this.listed.fill(0);
 		this.outTypes.length = 0;
-		this.job.model.demand.forEach((count, type) => {
+		this.search.model.demand.forEach((count, type) => {
 			if (count > 0) this.putOut(type, count);
 		});
 		this.mark();
@@ -149,7 +149,7 @@ export class PartialLayout extends UndoSteps {
 			const sheet = this.take();
 			sheet.tree.copyFrom(tree);
 			this.used[tree.kind]!++;
-			this.cost += this.job.model.kinds[tree.kind]!.cost;
+			this.cost += this.search.model.kinds[tree.kind]!.cost;
 			return sheet;
 		});
 		copyInto(this.sheets, sheets);
@@ -175,7 +175,7 @@ export class PartialLayout extends UndoSteps {
 	/** Inflated area of what is out. */
 	missing(): number {
 		let sum = 0;
-		for (const type of this.outTypes) sum += this.out[type]! * this.job.model.area[type]!;
+		for (const type of this.outTypes) sum += this.out[type]! * this.search.model.area[type]!;
 		return sum;
 	}
 }
@@ -189,7 +189,7 @@ export interface LayoutSnapshot {
 	readonly missing: number;
 }
 
-export function emptySheetHolds(tree: SlackTree, w: number, h: number): boolean {
+function emptySheetHolds(tree: SlackTree, w: number, h: number): boolean {
 	if (tree.root === NONE) return true;
 	return tree.nodes[tree.root + W]! <= w && tree.nodes[tree.root + H]! <= h;
 }

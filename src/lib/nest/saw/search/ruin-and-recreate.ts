@@ -17,7 +17,7 @@ const MEMORY_SEVERAL = 50;
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
 /*
- * Slots looked at without reaching the goal, for each hundred pieces, after which a hunt starts over. Most hunts that end well do so sooner, and one
+ * Slots looked at without reaching the goal, for each hundred pieces, after which a search starts over. Most searches that end well do so sooner, and one
  * that has gone astray may never end (C. P. Gomes, B. Selman, N. Crato, H. Kautz, "Heavy-tailed phenomena in satisfiability
  * and constraint satisfaction problems", J. Automated Reasoning 24, 2000).
  */
@@ -29,7 +29,7 @@ const WINDOW = 40; // sheets in work at a time: with more of them a step mostly 
 const WINDOW_STEPS = 3000;
 
 export class RuinAndRecreate {
-	private readonly laying: PartialLayout;
+	private readonly partial: PartialLayout;
 	private readonly weight: Float64Array;
 	private readonly history: Float64Array;
 	private limit = Infinity;
@@ -43,16 +43,16 @@ export class RuinAndRecreate {
 	best: LayoutSnapshot;
 
 	constructor(
-		private readonly job: SearchState,
+		private readonly search: SearchState,
 		first: LayoutSnapshot,
 	) {
-		this.laying = new PartialLayout(job);
-		this.weight = job.model.area.slice();
+		this.partial = new PartialLayout(search);
+		this.weight = search.model.area.slice();
 		this.best = first;
-		const pieces = job.model.demand.reduce((a, b) => a + b, 0);
+		const pieces = search.model.demand.reduce((a, b) => a + b, 0);
 		this.patience = PATIENCE * Math.max(1, pieces / 100);
 		const perSheet = pieces / Math.max(1, first.trees.length);
-		const several = job.model.kinds.length > 1;
+		const several = search.model.kinds.length > 1;
 		this.history = new Float64Array(several ? MEMORY_SEVERAL : MEMORY);
 		this.tools = {
 			empty: several ? 0.2 : perSheet > MANY ? 0.001 : 0.15,
@@ -60,35 +60,35 @@ export class RuinAndRecreate {
 			most: 14,
 			leaves: new Int32Array(pieces + 1),
 		};
-		const rate = job.model.kinds.reduce((m, k) => Math.min(m, k.cost / (k.w * k.h)), Infinity);
+		const rate = search.model.kinds.reduce((m, k) => Math.min(m, k.cost / (k.w * k.h)), Infinity);
 		this.spare = several ? SPARE / rate : 0;
-		job.blinkEvery = 50;
-		job.blink = 25;
-		this.aim();
+		search.blinkEvery = 50;
+		search.blink = 25;
+		this.setGoal();
 	}
 
 	/** Starts from the best layout with the next goal: something less in cost, or fewer pieces left over. */
-	private aim(): void {
-		const { laying, best } = this;
-		this.begun = this.job.work;
-		laying.restore(best);
-		laying.mark();
+	private setGoal(): void {
+		const { partial, best } = this;
+		this.begun = this.search.work;
+		partial.restore(best);
+		partial.mark();
 		this.limit = best.missing > 0 ? Infinity : best.cost - 1;
-		while (laying.cost > this.limit) laying.drop(this.leastFilled(), this.tools.leaves);
-		makePairs(laying, PAIR_CHANCE, this.job.dice);
-		recreate(laying, drawOrder(laying), this.limit, cheapestOpening(0));
-		laying.commit();
-		this.weight.set(this.job.model.area);
+		while (partial.cost > this.limit) partial.drop(this.leastFilled(), this.tools.leaves);
+		makePairs(partial, PAIR_CHANCE, this.search.dice);
+		recreate(partial, drawOrder(partial), this.limit, cheapestOpening(0));
+		partial.commit();
+		this.weight.set(this.search.model.area);
 		this.settle();
-		laying.park(WINDOW);
+		partial.park(WINDOW);
 	}
 
 	/** The sheet whose material is used worst for its cost. */
 	private leastFilled(): number {
 		let index = 0;
 		let least = Infinity;
-		this.laying.sheets.forEach(({ tree }, i) => {
-			const filled = tree.area / this.job.model.kinds[tree.kind]!.cost;
+		this.partial.sheets.forEach(({ tree }, i) => {
+			const filled = tree.area / this.search.model.kinds[tree.kind]!.cost;
 			if (filled >= least) return;
 			least = filled;
 			index = i;
@@ -97,8 +97,8 @@ export class RuinAndRecreate {
 	}
 
 	private weigh(): number {
-		let sum = this.laying.cost * this.spare;
-		for (const type of this.laying.outTypes) sum += this.laying.out[type]! * this.weight[type]!;
+		let sum = this.partial.cost * this.spare;
+		for (const type of this.partial.outTypes) sum += this.partial.out[type]! * this.weight[type]!;
 		return sum;
 	}
 
@@ -109,21 +109,21 @@ export class RuinAndRecreate {
 
 	/** One step; true when it reached the goal, and `best` is new. */
 	step(): boolean {
-		const { laying, job } = this;
-		if (this.steps % WINDOW_STEPS === 0) laying.park(WINDOW);
-		laying.mark();
-		ruin(laying, this.tools, this.limit);
-		makePairs(laying, PAIR_CHANCE, job.dice);
-		const order = drawOrder(laying);
-		recreate(laying, order, this.limit, anyOpening);
-		if (job.model.kinds.length > 1) this.spendSaving();
-		job.work += 20 + laying.sheets.length;
+		const { partial, search } = this;
+		if (this.steps % WINDOW_STEPS === 0) partial.park(WINDOW);
+		partial.mark();
+		ruin(partial, this.tools, this.limit);
+		makePairs(partial, PAIR_CHANCE, search.dice);
+		const order = drawOrder(partial);
+		recreate(partial, order, this.limit, anyOpening);
+		if (search.model.kinds.length > 1) this.spendSaving();
+		search.work += 20 + partial.sheets.length;
 		const reached = this.reached();
 		if (reached) {
-			laying.commit();
-			laying.unpark();
-			this.best = laying.keep();
-			this.aim();
+			partial.commit();
+			partial.unpark();
+			this.best = partial.keep();
+			this.setGoal();
 			return true;
 		}
 		this.judge();
@@ -132,38 +132,38 @@ export class RuinAndRecreate {
 
 	/** Shrunk sheets save cost, and the saving may open room for what is still out. */
 	private spendSaving(): void {
-		const { laying } = this;
-		const before = laying.cost;
-		laying.shrink();
-		if (laying.cost < before && laying.outTypes.length > 0)
-			recreate(laying, drawOrder(laying), this.limit, anyOpening);
+		const { partial } = this;
+		const before = partial.cost;
+		partial.shrink();
+		if (partial.cost < before && partial.outTypes.length > 0)
+			recreate(partial, drawOrder(partial), this.limit, anyOpening);
 	}
 
 	private reached(): boolean {
-		const { laying, best } = this;
-		if (laying.outTypes.length === 0) return best.missing > 0 || laying.cost < best.cost;
+		const { partial, best } = this;
+		if (partial.outTypes.length === 0) return best.missing > 0 || partial.cost < best.cost;
 		return (
-			best.missing > 0 && better({ ...best, cost: laying.cost, missing: laying.missing() }, best)
+			best.missing > 0 && better({ ...best, cost: partial.cost, missing: partial.missing() }, best)
 		);
 	}
 
 	private judge(): void {
-		const { laying, history } = this;
+		const { partial, history } = this;
 		const then = this.weigh();
 		const at = this.steps++ % history.length;
 		if (then <= this.now || then <= history[at]!) {
-			laying.commit();
+			partial.commit();
 			this.now = then;
-		} else laying.undo();
+		} else partial.undo();
 		history[at] = this.now;
 		if (this.steps % RAISE_EVERY === 0) this.raise();
 	}
 
 	/** What stays out for long grows heavier, until something else has to give way; what never goes in is begun anew. */
 	private raise(): void {
-		const { area } = this.job.model;
-		for (const type of this.laying.outTypes) this.weight[type]! += RAISE * area[type]!;
-		if (this.job.work - this.begun > this.patience) this.aim();
+		const { area } = this.search.model;
+		for (const type of this.partial.outTypes) this.weight[type]! += RAISE * area[type]!;
+		if (this.search.work - this.begun > this.patience) this.setGoal();
 		else this.settle();
 	}
 }

@@ -15,47 +15,47 @@ export interface Tools {
 }
 
 /** Takes a part of the layout off; the pieces are out. */
-export function ruin(laying: PartialLayout, tools: Tools, limit: number): void {
-	const { dice, model } = laying.job;
-	if (laying.sheets.length === 0) return;
-	if (model.kinds.length > 1 && dice.unit() < tools.swap) swapOne(laying, limit);
-	if (dice.unit() < tools.empty) emptySheets(laying, tools);
-	else takeSome(laying, tools);
-	laying.dropEmpty();
-	dropUncuttable(laying, tools);
+export function ruin(partial: PartialLayout, tools: Tools, limit: number): void {
+	const { dice, model } = partial.search;
+	if (partial.sheets.length === 0) return;
+	if (model.kinds.length > 1 && dice.unit() < tools.swap) swapOne(partial, limit);
+	if (dice.unit() < tools.empty) emptySheets(partial, tools);
+	else takeSome(partial, tools);
+	partial.dropEmpty();
+	dropUncuttable(partial, tools);
 }
 
 /** A sheet that lost the wide part its narrow ones were held by may be past the limits of the saw: it is emptied whole. */
-function dropUncuttable(laying: PartialLayout, { leaves }: Tools): void {
-	const { allowed } = laying.job;
+function dropUncuttable(partial: PartialLayout, { leaves }: Tools): void {
+	const { allowed } = partial.search;
 	if (!allowed) return;
-	for (let i = laying.sheets.length - 1; i >= 0; i--) {
-		const sheet = laying.sheets[i]!;
-		if (laying.touched(sheet) && !allowed(sheet.tree)) laying.drop(i, leaves);
+	for (let i = partial.sheets.length - 1; i >= 0; i--) {
+		const sheet = partial.sheets[i]!;
+		if (partial.touched(sheet) && !allowed(sheet.tree)) partial.drop(i, leaves);
 	}
 }
 
-function emptySheets(laying: PartialLayout, { leaves }: Tools): void {
-	const { dice } = laying.job;
+function emptySheets(partial: PartialLayout, { leaves }: Tools): void {
+	const { dice } = partial.search;
 	const count = dice.unit() < 0.3 ? 2 : 1;
-	for (let i = 0; i < count && laying.sheets.length > 0; i++)
-		laying.drop(dice.int(laying.sheets.length), leaves);
+	for (let i = 0; i < count && partial.sheets.length > 0; i++)
+		partial.drop(dice.int(partial.sheets.length), leaves);
 }
 
-function takeSome(laying: PartialLayout, { most, leaves }: Tools): void {
-	const { dice } = laying.job;
+function takeSome(partial: PartialLayout, { most, leaves }: Tools): void {
+	const { dice } = partial.search;
 	const sheets = 1 + dice.int(3);
 	let left = 1 + dice.int(most);
 	for (let i = sheets; i > 0 && left > 0; i--) {
 		const share = Math.ceil(left / i);
-		left -= takeFrom(laying, drawSheet(laying), share, leaves);
+		left -= takeFrom(partial, drawSheet(partial), share, leaves);
 	}
 }
 
 /** Half the time any sheet, half the time the emptier one of two: what is nearly empty is soonest gone. */
-function drawSheet(laying: PartialLayout): number {
-	const { dice } = laying.job;
-	const { sheets } = laying;
+function drawSheet(partial: PartialLayout): number {
+	const { dice } = partial.search;
+	const { sheets } = partial;
 	const one = dice.int(sheets.length);
 	if (dice.unit() < 0.5) return one;
 	const two = dice.int(sheets.length);
@@ -64,14 +64,19 @@ function drawSheet(laying: PartialLayout): number {
 }
 
 /** Half the time single leaves, half the time the leaves of one strip; returns how many came off. */
-function takeFrom(laying: PartialLayout, index: number, count: number, leaves: Int32Array): number {
-	const { dice } = laying.job;
-	if (laying.sheets[index]!.tree.root === NONE) return 0;
-	const sheet = laying.touch(index);
+function takeFrom(
+	partial: PartialLayout,
+	index: number,
+	count: number,
+	leaves: Int32Array,
+): number {
+	const { dice } = partial.search;
+	if (partial.sheets[index]!.tree.root === NONE) return 0;
+	const sheet = partial.touch(index);
 	const { tree } = sheet;
 	const all = tree.leavesUnder(tree.root, leaves);
 	if (count >= all) {
-		for (let i = 0; i < all; i++) laying.remove(sheet, leaves[i]!);
+		for (let i = 0; i < all; i++) partial.remove(sheet, leaves[i]!);
 		return all;
 	}
 	if (dice.unit() < 0.5) {
@@ -79,7 +84,7 @@ function takeFrom(laying: PartialLayout, index: number, count: number, leaves: I
 			const pick = i + dice.int(all - i);
 			const leaf = leaves[pick]!;
 			leaves[pick] = leaves[i]!;
-			laying.remove(sheet, leaf);
+			partial.remove(sheet, leaf);
 		}
 		return count;
 	}
@@ -92,19 +97,19 @@ function takeFrom(laying: PartialLayout, index: number, count: number, leaves: I
 	if (under === 1) leaves[0] = top;
 	const off = Math.min(count, under);
 	const start = under > off ? dice.int(under - off + 1) : 0;
-	for (let i = 0; i < off; i++) laying.remove(sheet, leaves[start + i]!);
+	for (let i = 0; i < off; i++) partial.remove(sheet, leaves[start + i]!);
 	return off;
 }
 
 /** Another kind of sheet for what lies on one: usually larger, so that more may be added. */
-function swapOne(laying: PartialLayout, limit: number): void {
-	const { dice, model } = laying.job;
-	const index = dice.int(laying.sheets.length);
+function swapOne(partial: PartialLayout, limit: number): void {
+	const { dice, model } = partial.search;
+	const index = dice.int(partial.sheets.length);
 	const kind = dice.int(model.kinds.length);
-	const { tree } = laying.sheets[index]!;
+	const { tree } = partial.sheets[index]!;
 	const { w, h, cost, count } = model.kinds[kind]!;
-	if (kind === tree.kind || laying.used[kind]! >= count) return;
+	if (kind === tree.kind || partial.used[kind]! >= count) return;
 	if (w * h <= tree.width * tree.height || w < tree.width || h < tree.height) return;
-	if (laying.cost - model.kinds[tree.kind]!.cost + cost > limit) return;
-	laying.swap(laying.touch(index), kind);
+	if (partial.cost - model.kinds[tree.kind]!.cost + cost > limit) return;
+	partial.swap(partial.touch(index), kind);
 }

@@ -23,13 +23,13 @@ export class UndoSteps {
 	protected readonly fresh: OpenSheet[] = [];
 	protected readonly replaced: OpenSheet[] = [];
 
-	constructor(readonly job: SearchState) {
-		const types = job.model.types.length;
+	constructor(readonly search: SearchState) {
+		const types = search.model.types.length;
 		this.out = new Int32Array(types);
 		this.backOut = new Int32Array(types);
 		this.listed = new Uint8Array(types);
-		this.used = new Int32Array(job.model.kinds.length);
-		this.backUsed = new Int32Array(job.model.kinds.length);
+		this.used = new Int32Array(search.model.kinds.length);
+		this.backUsed = new Int32Array(search.model.kinds.length);
 	}
 
 	putOut(type: number, count: number): void {
@@ -50,7 +50,7 @@ export class UndoSteps {
 	}
 
 	protected take(): OpenSheet {
-		const sheet = this.pool.pop() ?? new OpenSheet(this.job.model.types.length);
+		const sheet = this.pool.pop() ?? new OpenSheet(this.search.model.types.length);
 		sheet.step = this.step;
 		this.fresh.push(sheet);
 		return sheet;
@@ -89,7 +89,7 @@ export class UndoSteps {
 		if (old.step === this.step) return old;
 		const copy = this.take();
 		copy.copyFrom(old);
-		this.job.work += old.tree.size >> 2;
+		this.search.work += old.tree.size >> 2;
 		this.sheets[index] = copy;
 		this.replaced.push(old);
 		return copy;
@@ -111,7 +111,7 @@ export class UndoSteps {
 		const spare = ({ tree }: OpenSheet): number => tree.width * tree.height - tree.area;
 		sheets.sort((a, b) => spare(b) - spare(a));
 		for (let i = count >> 1; i < count; i++) {
-			const pick = i + this.job.dice.int(sheets.length - i);
+			const pick = i + this.search.dice.int(sheets.length - i);
 			const sheet = sheets[pick]!;
 			sheets[pick] = sheets[i]!;
 			sheets[i] = sheet;

@@ -41,6 +41,7 @@ export class SlotStore {
 	rooms = new Float64Array(2 * 64);
 	private slots = new Float64Array(FIELDS * 64);
 	private grows = new Float64Array(2 * 64);
+	private isX = true; // of the slot being told
 	/** Smallest width and height of any piece asked about: a smaller room is no slot. */
 	protected leastW = 0;
 	protected leastH = 0;
@@ -70,46 +71,51 @@ export class SlotStore {
 	}
 
 	/**
-	 * One more slot. Sizes are along x where `isX`, else along y, and across that. A slot of its own axis takes a piece
-	 * beyond what is there along it; wraps and groups take one beyond across it. The room has been found large enough.
+	 * One more slot, told in four steps: what it is, its room, its natural room, and the slack beyond. Sizes are along x where
+	 * `isX`, else along y, and across that. A slot of its own axis takes a piece beyond what is there along it; wraps and
+	 * groups take one beyond across it. The room has been found large enough.
 	 */
-	protected put(
-		isX: boolean,
-		kind: number,
-		node: number,
-		count: number,
-		room: number,
-		roomAcross: number,
-		natural: number,
-		naturalAcross: number,
-		base: number,
-		grow: number,
-		growLong: number,
-		growAcross: number,
-		growAcrossLong: number,
-	): void {
+	protected begin(isX: boolean, kind: number, node: number, count: number): void {
 		if ((this.count + 1) * FIELDS > this.slots.length) this.enlarge();
-		const { slots: s, rooms, grows } = this;
+		const s = this.slots;
 		const at = this.count * FIELDS;
-		const pair = this.count * 2;
-		const roomW = isX ? room : roomAcross;
-		const roomH = isX ? roomAcross : room;
+		this.isX = isX;
 		this.count++;
 		s[at] = kind;
 		s[at + NODE] = node;
 		s[at + COUNT] = count;
 		s[at + ALONG_X] = isX === (kind === WRAP || kind === GROUP) ? 0 : 1;
-		s[at + NATURAL_W] = isX ? natural : naturalAcross;
-		s[at + NATURAL_H] = isX ? naturalAcross : natural;
+	}
+
+	/** How large a piece may be. */
+	protected room(along: number, across: number): void {
+		const pair = (this.count - 1) * 2;
+		const w = this.isX ? along : across;
+		const h = this.isX ? across : along;
+		this.rooms[pair] = w;
+		this.rooms[pair + 1] = h;
+		if (w > this.widest) this.widest = w;
+		if (h > this.highest) this.highest = h;
+	}
+
+	/** Leftover that is the slot's own, and the worth of the leftover it uses up. */
+	protected natural(along: number, across: number, base: number): void {
+		const s = this.slots;
+		const at = (this.count - 1) * FIELDS;
+		s[at + NATURAL_W] = this.isX ? along : across;
+		s[at + NATURAL_H] = this.isX ? across : along;
 		s[at + BASE] = base;
+	}
+
+	/** Slack of the ancestors that a longer piece, and one larger across, would eat; and how long that slack is. */
+	protected beyondIt(grow: number, long: number, growAcross: number, longAcross: number): void {
+		const { slots: s, grows, isX } = this;
+		const at = (this.count - 1) * FIELDS;
+		const pair = (this.count - 1) * 2;
 		s[at + GROW_W] = isX ? grow : growAcross;
-		s[at + GROW_W_LONG] = isX ? growLong : growAcrossLong;
+		s[at + GROW_W_LONG] = isX ? long : longAcross;
 		grows[pair + GROW_H] = isX ? growAcross : grow;
-		grows[pair + GROW_H_LONG] = isX ? growAcrossLong : growLong;
-		rooms[pair] = roomW;
-		rooms[pair + 1] = roomH;
-		if (roomW > this.widest) this.widest = roomW;
-		if (roomH > this.highest) this.highest = roomH;
+		grows[pair + GROW_H_LONG] = isX ? longAcross : long;
 	}
 
 	private enlarge(): void {

@@ -20,7 +20,10 @@ export class SlotList extends SlotStore {
 		const { width, height, root, nodes } = tree;
 		if (root === NONE) {
 			const all = width * height;
-			this.put(true, EMPTY, NONE, 0, width, height, width, height, all * all, 0, 0, 0, 0);
+			this.begin(true, EMPTY, NONE, 0);
+			this.room(width, height);
+			this.natural(width, height, all * all);
+			this.beyondIt(0, 0, 0, 0);
 		} else if (nodes[root + KIND]! >= LEAF) {
 			const [w, h] = [nodes[root + W]!, nodes[root + H]!];
 			const base = squared((width - w) * height) + squared(w * (height - h));
@@ -39,7 +42,10 @@ export class SlotList extends SlotStore {
 		const room = alongX ? width - nodes[root + W]! : height - nodes[root + H]!;
 		const long = alongX ? height : width;
 		if (room < (alongX ? this.leastW : this.leastH)) return;
-		this.put(alongX, ROOF, root, 0, room, long, room, long, base, 0, 0, 0, 0);
+		this.begin(alongX, ROOF, root, 0);
+		this.room(room, long);
+		this.natural(room, long, base);
+		this.beyondIt(0, 0, 0, 0);
 	}
 
 	/** Beyond the whole root: leftover of every child is gathered, and what stays beside the root is counted back. */
@@ -85,22 +91,10 @@ export class SlotList extends SlotStore {
 		const spare = most - n[at + along]!;
 		const slack = natural - n[at + along]!;
 		if (spare >= least && mostAcross >= leastAcross) {
-			const base = squared(slack * naturalAcross);
-			this.put(
-				isX,
-				APPEND,
-				at,
-				0,
-				spare,
-				mostAcross,
-				slack,
-				naturalAcross,
-				base,
-				grow,
-				growLong,
-				growAcross,
-				growAcrossLong,
-			);
+			this.begin(isX, APPEND, at, 0);
+			this.room(spare, mostAcross);
+			this.natural(slack, naturalAcross, squared(slack * naturalAcross));
+			this.beyondIt(grow, growLong, growAcross, growAcrossLong);
 		}
 		let children = 0;
 		let lowest = Infinity;
@@ -128,21 +122,10 @@ export class SlotList extends SlotStore {
 				);
 			} else if (size + spare >= least && mostAcross - tall >= leastAcross) {
 				const over = naturalAcross - tall;
-				this.put(
-					isX,
-					WRAP,
-					c,
-					0,
-					size + spare,
-					mostAcross - tall,
-					size,
-					over,
-					squared(size * over),
-					slack,
-					naturalAcross,
-					growAcross,
-					growAcrossLong,
-				);
+				this.begin(isX, WRAP, c, 0);
+				this.room(size + spare, mostAcross - tall);
+				this.natural(size, over, squared(size * over));
+				this.beyondIt(slack, naturalAcross, growAcross, growAcrossLong);
 			}
 		}
 		if (children > 2 && mostAcross - second >= leastAcross)
@@ -203,29 +186,17 @@ export class SlotList extends SlotStore {
 			if (j < 2 || sum + spare < least) continue;
 			// sum over children of (size (natural - own))^2 - (size (tall - own))^2
 			const base = over * ((naturalAcross + tall) * squares - 2 * weighed);
-			this.put(
-				isX,
-				GROUP,
-				at,
-				j,
-				sum + spare,
-				mostAcross - tall,
-				sum,
-				over,
-				base,
-				slack,
-				naturalAcross,
-				growAcross,
-				growAcrossLong,
-			);
+			this.begin(isX, GROUP, at, j);
+			this.room(sum + spare, mostAcross - tall);
+			this.natural(sum, over, base);
+			this.beyondIt(slack, naturalAcross, growAcross, growAcrossLong);
 		}
 	}
 
-	/** Puts a leaf into a slot of this list; the list must be of the tree as it stands. */
-	fill(tree: SlackTree, slot: number, type: number, turned: boolean, w: number, h: number): void {
+	/** Puts a leaf, made for the tree, into a slot of this list; the list must be of the tree as it stands. */
+	fill(tree: SlackTree, slot: number, leaf: number): void {
 		const { kind, node, count, alongX } = this.slot(slot);
 		const axis = alongX ? AXIS_X : 1 - AXIS_X;
-		const leaf = tree.leaf(type, turned, w, h);
 		if (kind === APPEND) tree.add(node, leaf);
 		else if (kind === WRAP || kind === ROOF) tree.wrap(node, leaf, axis);
 		else if (kind === EMPTY) tree.start(leaf);

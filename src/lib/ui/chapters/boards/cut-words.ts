@@ -1,4 +1,4 @@
-import type { Cut } from '../../../nest';
+import { sameSetting, type Cut } from '../../../nest';
 import { cutKind, givesText, partLabel, type SheetAt, type Figures } from '../../../print';
 
 /** What one cut is set to and gives, in the words of the printed cutting list. */
@@ -22,14 +22,13 @@ export function cutWords(
 	figures: Figures,
 ): CutWords {
 	const slant = cut.kind === 'slant';
-	const same =
-		before?.fence === cut.fence && before.runs === cut.runs && before.fenceEdge === cut.fenceEdge;
+	const same = before !== undefined && sameSetting(before, cut);
 	return {
 		n: cut.n,
 		kind: cutKind(cut),
 		fence: slant ? '' : figures.bench(cut.fence),
 		from: slant ? slantLine(cut, figures) : `${cut.fenceEdge} edge`,
-		same: same && !slant,
+		same,
 		gives: givesText(at, cut, figures),
 		parts: cut.gives.flatMap((g) => (g.kind === 'piece' ? [partLabel(at.plan, g.id ?? '')] : [])),
 	};

@@ -1,5 +1,5 @@
-import { nth } from '../measure';
-import type { Rect } from '../geometry';
+import { nth } from '../../src/lib/measure/lists';
+import type { Rect } from '../../src/lib/geometry/outline';
 
 /*
  * Can these rectangles be parted by cuts that each run through the whole of what is on the saw? A cut that touches no
@@ -31,7 +31,7 @@ export function isGuillotine(rects: readonly Rect[], stock: Rect): boolean {
 	if (!inside) return false;
 	const waiting: (readonly Rect[])[] = [rects];
 	while (waiting.length > 0) {
-		const group = waiting.pop()!;
+		const group = waiting.pop() ?? [];
 		if (group.length < 2) continue;
 		const parts = split(group, 'x') ?? split(group, 'y');
 		if (!parts) return false;
