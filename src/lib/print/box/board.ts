@@ -39,11 +39,11 @@ export function boardDrawing(b: BoxBoard, print: Figures, ruler: Ruler): Drawing
 			ink: 'pencil',
 		}),
 	];
-	const seats = new LabelSlots({ x: 1, y: 0, width: stage.width - 2, height: stage.height });
-	seats.keepOff(marks);
+	const slots = new LabelSlots({ x: 1, y: 0, width: stage.width - 2, height: stage.height });
+	slots.keepOff(marks);
 	const under: string[] = [];
 	for (const label of boardLabels(f, stage, print, ruler)) {
-		const mark = seats.put(label.places);
+		const mark = slots.put(label.places);
 		if (mark) marks.push(mark);
 		else under.push(label.else);
 	}

@@ -37,7 +37,7 @@ function decode(runs: string, scale: number): Map<number, number> {
 	return widths;
 }
 
-export interface FaceRun {
+interface FaceRun {
 	readonly face: Face;
 	readonly text: string;
 }

@@ -3,7 +3,7 @@ import type { PathMark, PathStep } from './drawing';
 import { rect } from './path';
 
 /** Blank modules round the code that a reader needs (ISO/IEC 18004). */
-export const QUIET_ZONE = 4;
+const QUIET_ZONE = 4;
 
 type Code = ReturnType<typeof qrcode>;
 

@@ -1,5 +1,8 @@
 export { callouts, type Named } from './callouts';
-export { arrowhead, dimension, running, spread } from './dimension';
+export { arrowhead } from './arrowhead';
+export { dimension } from './dimension';
+export { running } from './running';
+export { spread } from './spread';
 export { fitLabel, type Label, shortName } from './label-fit';
 export { LabelSlots } from './label-slots';
 export { NAP_LENGTH, napArrow } from './nap-arrow';

@@ -9,7 +9,7 @@ import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
 import { heading, shortCaution, subheading } from './paragraphs';
 
 /** One box, panel or cloth and all that is drawn of it. */
-export interface DrawnItem {
+interface DrawnItem {
 	readonly name: string;
 	/** Said at the right end of the heading. */
 	readonly note: string;

@@ -125,9 +125,7 @@ function thickness(d: PanelDetail, section: PanelSection, s: Scales, figures: Fi
 		const tight = a - b < 5;
 		if (tight) column = (column + 1) % 3;
 		const at = x + (tight ? column * 4.5 : 0);
-		return dimension({ x: at, y: a }, { x: at, y: b }, 0, figures.length(high - low), {
-			size: 2.6,
-		});
+		return dimension({ x: at, y: a }, { x: at, y: b }, 0, figures.length(high - low), 2.6);
 	});
 }
 

@@ -16,7 +16,7 @@ import {
 import { HALO, PAPER, STROKES } from './pens';
 
 /** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */
-export interface PdfMeta {
+interface PdfMeta {
 	readonly title: string;
 	readonly author: string;
 	/** The job's date; an ISO date becomes the file's date, anything else a fixed day. */

@@ -10,7 +10,7 @@ import {
 } from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
-export interface SvgPen {
+interface SvgPen {
 	/** inline: fixed colours, for files. css: custom properties (`--ink`), so that a screen follows light and dark. */
 	readonly colours: 'inline' | 'css';
 }

@@ -20,7 +20,7 @@ import { partOnSheet } from './part-on-sheet';
 import type { Rect } from '../../geometry';
 
 /** Room a sheet drawing may take on paper, mm. */
-export interface PaperRoom {
+interface PaperRoom {
 	readonly width: number;
 	readonly height: number;
 }

@@ -2,7 +2,7 @@ import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../
 import type { Leaf, Paper } from '../page';
 import { padOf, tileName, type Template, type Tiling } from './tile';
 
-export interface TileAt {
+interface TileAt {
 	readonly column: number;
 	readonly row: number;
 }

@@ -10,7 +10,7 @@ import {
 import type { Chamber, VolumeLine } from '../../design';
 
 /** The air of a chamber as it is printed, in words with their unit. */
-export interface VolumeLines {
+interface VolumeLines {
 	readonly gross: string;
 	readonly deductions: readonly { readonly what: string; readonly volume: string }[];
 	readonly net: string;
