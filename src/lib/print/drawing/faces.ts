@@ -61,12 +61,19 @@ export function faceRuns(text: string, weight: Weight): FaceRun[] {
 const PLAIN = /^[ -~]+$/;
 
 function addLetter(runs: { face: Face; text: string }[], letter: string, weight: Weight): void {
-	const code = letter.codePointAt(0)!;
+	const code = codeAt(letter, 0);
 	const face = advances(weight).has(code) ? weight : 'fallback';
 	const known = face === weight || advances('fallback').has(code);
 	const last = runs.at(-1);
 	if (last?.face === face) last.text += known ? letter : EMPTY_BOX;
 	else runs.push({ face, text: known ? letter : EMPTY_BOX });
+}
+
+/** The code point that starts at a place of the text. */
+export function codeAt(text: string, i: number): number {
+	const code = text.codePointAt(i);
+	if (code === undefined) throw new Error(`bug: no letter ${i} in "${text}"`);
+	return code;
 }
 
 /** Stands where a letter is in neither face: the reader sees that one is missing. */

@@ -3,11 +3,10 @@ import type { Part } from '../../design';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
 import { type Mark, type Page, line, rect, placed, qrMark, shortened, textWidth } from '../drawing';
-import { figuresOn, type Figures, rackLabels } from '../wording';
+import { figuresOn, type Figures, materialName, rackLabels } from '../wording';
 import { PAPER_SIZES } from '../page';
 import { ownerName } from './parts-pages';
 import { scaleBar } from '../marks';
-import { materialName } from '../sheet';
 
 /** The kind asked for, else the first that is made in the job's paper. */
 function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {

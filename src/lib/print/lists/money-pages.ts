@@ -13,8 +13,8 @@ import {
 	type Row,
 	heading,
 	paragraph,
-	shortCaution,
 	subheading,
+	wholePlan,
 } from '../page';
 
 const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
@@ -42,16 +42,7 @@ export function orderPages(plan: Plan): Leaf[] {
 	blocks.push(
 		totalLine('Total of the order', printMoney(plan.order.total, currency, ruler.decimal), width),
 	);
-	blocks.push(
-		...cautionBlocks(
-			plan,
-			'order',
-			plan.cautions.flatMap((c) => c.about),
-			true,
-			width,
-			shortCaution,
-		),
-	);
+	blocks.push(...cautionBlocks(plan, wholePlan(plan, 'order'), width));
 	return leavesOf(plan, { name: 'Order', title: 'Order list' }, blocks);
 }
 

@@ -11,7 +11,6 @@ import {
 	widest,
 	type Row,
 	heading,
-	shortCaution,
 	subheading,
 } from '../page';
 import { figuresOn, type Figures, pairTexts } from '../wording';
@@ -38,7 +37,8 @@ export function partsPages(plan: Plan): Leaf[] {
 		);
 		blocks.push({ height: 4, marks: [] });
 	}
-	blocks.push(...cautionBlocks(plan, 'parts', partRefs(plan), true, width, shortCaution));
+	const shown = { where: 'parts', about: partRefs(plan), first: true } as const;
+	blocks.push(...cautionBlocks(plan, shown, width));
 	return leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
 }
 

@@ -2,7 +2,7 @@ import { nth, toMm, showMass, printMoney } from '../../measure';
 import { pathText } from '../../job';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
-import { amountText, figuresOn, type Figures } from '../wording';
+import { amountText, figuresOn, type Figures, materialName } from '../wording';
 import {
 	cautionBlocks,
 	flow,
@@ -17,10 +17,9 @@ import {
 	contents,
 	heading,
 	paragraph,
-	shortCaution,
+	wholePlan,
 } from '../page';
 import { type Mark, line, shortened, textWidth } from '../drawing';
-import { materialName } from '../sheet';
 import { templateLength } from '../templates';
 
 /** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
@@ -43,7 +42,7 @@ function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Fi
 		...problemBlocks(plan, width),
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),
-		...cautionBlocks(plan, 'summary', everything(plan), true, width, shortCaution),
+		...cautionBlocks(plan, wholePlan(plan, 'summary'), width),
 		space(2),
 		...templateBlocks(plan, width),
 		...contents(rest, before, width),
@@ -242,8 +241,4 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 		),
 		space(5),
 	];
-}
-
-function everything(plan: Plan): string[] {
-	return plan.cautions.flatMap((c) => c.about);
 }

@@ -1,13 +1,13 @@
-export { callouts, type Named } from './callouts';
 export { arrowhead } from './arrowhead';
+export { callouts, type Named } from './callouts';
 export { dimension } from './dimension';
-export { running } from './running';
-export { spread } from './spread';
 export { fitLabel, type Label, shortName } from './label-fit';
 export { LabelSlots } from './label-slots';
 export { NAP_LENGTH, napArrow } from './nap-arrow';
+export { running } from './running';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';
 export { scaleBar } from './scale-bar';
+export { spread } from './spread';
 export {
 	balloon,
 	boxOf,

@@ -54,9 +54,12 @@ export function backView(
 }
 
 function gluedBehind(d: PanelDetail): { name: string; outline: Outline; inner: Outline | null }[] {
-	const floors = d.layers.filter((l) => l.place === 'recessed' && l.piece);
 	return [
-		...floors.map((l) => ({ name: `Floor of ${l.name}`, outline: l.piece!, inner: null })),
+		...d.layers.flatMap(({ name, place, piece }) =>
+			place === 'recessed' && piece
+				? [{ name: `Floor of ${name}`, outline: piece, inner: null }]
+				: [],
+		),
 		...d.covers.map((c) => ({
 			name: `Ledge of ${c.name}`,
 			outline: c.ledge.outer,

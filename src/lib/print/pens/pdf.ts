@@ -1,4 +1,5 @@
 import { jsPDF } from 'jspdf';
+import { nth } from '../../measure';
 import {
 	type Ink,
 	type Mark,
@@ -105,7 +106,7 @@ function fileId(texts: readonly string[]): string {
 	for (const text of texts)
 		for (let i = 0; i < text.length; i++) {
 			const k = i & 3;
-			sums[k] = Math.imul(sums[k]! ^ text.charCodeAt(i), 0x01000193);
+			sums[k] = Math.imul(nth(sums, k) ^ text.charCodeAt(i), 0x01000193);
 		}
 	return sums
 		.map((s) => (s >>> 0).toString(16).padStart(8, '0'))

@@ -89,5 +89,5 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 function escaped(text: string): string {
-	return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign]!);
+	return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
 }

@@ -52,7 +52,7 @@ export function shares(exact: readonly number[], total: number): number[] {
 		.sort((a, b) => nth(exact, b) - nth(found, b) - nth(exact, a) + nth(found, a));
 	let left = total - found.reduce((sum, n) => sum + n, 0);
 	for (let k = 0; left !== 0; k++) {
-		const i = left > 0 ? around(order, k) : order.at(-1 - (k % order.length))!;
+		const i = left > 0 ? around(order, k) : around(order, -1 - k);
 		const step = Math.sign(left);
 		found[i] = nth(found, i) + step;
 		left -= step;
