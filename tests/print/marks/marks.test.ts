@@ -20,7 +20,7 @@ import {
 	type Spot,
 } from '../../../src/lib/print/drawing/path';
 import { placed } from '../../../src/lib/print/drawing/place';
-import { qrMark } from '../../../src/lib/print/drawing/qr';
+import { qrCode, qrMark } from '../../../src/lib/print/drawing/qr';
 import { boxInRing, inRing, overlap, textBox } from '../../../src/lib/print/drawing/text-box';
 import { textWidth } from '../../../src/lib/print/drawing/text-width';
 
@@ -276,7 +276,7 @@ describe('boxes of texts', () => {
 
 describe('the QR code', () => {
 	it('leaves its quiet zone free and draws its three finders', () => {
-		const mark = qrMark('bench-box.B1', 10, 20, 29);
+		const mark = qrMark(qrCode('bench-box.B1'), 10, 20, 29);
 		const spots = ends(mark.steps);
 		// 12 letters at level M take version 1: 21 modules, 29 with the quiet zone, so a module is 1 mm here.
 		expect(Math.min(...spots.map((s) => s.x))).toBeCloseTo(14, 9);

@@ -13,6 +13,7 @@ export type Fonts = Readonly<Record<Face, Uint8Array>>;
 /** The names the screen's style sheet gives the same faces. */
 export const FAMILY = "'IBM Plex Sans Condensed','DejaVu Sans Condensed','Arial Narrow',sans-serif";
 
+/** The widths are constants; each face's are unpacked when first asked for, and few plans need the fallback's. */
 const read = new Map<Face, ReadonlyMap<number, number>>();
 
 /** Code point -> advance width in thousandths of the text size. */

@@ -16,7 +16,7 @@ export {
 	type View,
 } from './path';
 export { placed } from './place';
-export { qrMark } from './qr';
+export { qrCode, type QrCode, qrMark } from './qr';
 export { boxInRing, boxOffRing, inRing, overlap, round, startOf, textBox } from './text-box';
 export { CAP, DESCENT, shortened, textWidth, wrapped } from './text-width';
 export { forPaper } from './unprintable';

@@ -34,8 +34,7 @@ interface Scales {
 export function sectionView(
 	d: PanelDetail,
 	section: PanelSection,
-	title: string,
-	job: Job,
+	{ name, job }: { readonly name: string; readonly job: Job },
 	figures: Figures,
 	mirror: boolean,
 ): Drawing {
@@ -65,7 +64,7 @@ export function sectionView(
 			ink: 'pencil',
 		}),
 	];
-	return { width: WIDTH, height, title, marks };
+	return { width: WIDTH, height, title: `${name}: section A–A`, marks };
 }
 
 function boxOf(section: PanelSection): Rect {
