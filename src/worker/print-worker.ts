@@ -1,6 +1,6 @@
 import { offer } from './offer';
 import type { Printer } from '../lib/ui/planning';
-import { paper } from './paper';
+import { outputFiles } from './output-files';
 
-const printer: Printer = { paper };
+const printer: Printer = { outputFiles };
 offer(printer);

@@ -7,7 +7,7 @@ import type { Caution } from './caution';
 import { workCautions } from './work-cautions';
 
 /** What the cautions of a plan depend on. */
-export interface Dangers {
+interface Dangers {
 	readonly boxes: readonly BoxPlan[];
 	readonly panels: readonly PanelPlan[];
 	readonly parts: readonly Part[];

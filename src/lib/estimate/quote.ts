@@ -12,7 +12,7 @@ export interface Item {
 	readonly weight: number;
 }
 
-export interface QuoteInput extends Work {
+interface QuoteInput extends Work {
 	readonly order: Order;
 	readonly cloths: readonly ClothLayouts[];
 	readonly boards: readonly BoardLayouts[];

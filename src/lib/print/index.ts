@@ -8,17 +8,4 @@ export { panelDrawings } from './panel';
 export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { templateLength } from './templates';
-export {
-	ADJUSTED,
-	amountText,
-	buyText,
-	cutKind,
-	type Figures,
-	figuresOn,
-	givesText,
-	packetText,
-	pairTexts,
-	partLabel,
-	type SheetAt,
-	volumeLines,
-} from './wording';
+export { ADJUSTED, amountText, buyText, cautionsOfSheet, cutGives, cutSetting, type CutSetting, type Figures, figuresOn, packetText, pairTexts, partTitle, refusedText, type SheetAt, sheetNote, sheetTitle, unplacedTitle, volumeLines } from './wording';

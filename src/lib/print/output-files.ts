@@ -6,8 +6,8 @@ import { writePdf, drawingSvg } from './pens';
 import { rollDrawing } from './cloth';
 import { sheetDrawing } from './sheet';
 
-/** A paper as a file. */
-export interface OutputFile {
+/** One file that a plan gives. */
+interface OutputFile {
 	readonly name: string;
 	readonly type: string;
 	readonly data: string | Uint8Array;
@@ -19,8 +19,8 @@ const PDFS = {
 	templates: { pages: (plan: Plan): Page[] => templatePages(plan), title: ': templates' },
 } as const;
 
-/** Papers that need the faces. */
-export type PdfKind = keyof typeof PDFS;
+/** Kinds that need the printed faces. */
+type PdfKind = keyof typeof PDFS;
 export type OutputKind = PdfKind | 'order' | 'cutting-list' | 'layouts';
 
 export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;

@@ -4,20 +4,7 @@ import { edgeLength, edgesOf } from '../geometry';
 import { napOnRoll, type Carpet, type Path, type Problem, type Cloth } from '../job';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import {
-	bandsOf,
-	type Band,
-	bandBlank,
-	faceBlank,
-	type BoxCloth,
-	boxFaces,
-	type BoxFace,
-	type BoxFaces,
-	edgeEnd,
-	seamed,
-	type EdgeEnd,
-	type SeamSizes,
-} from './box';
+import { bandsOf, type Band, bandBlank, faceBlank, type BoxCloth, boxFaces, type BoxFace, type BoxFaces, edgeEnd, seamed, type EdgeEnd, type SeamSizes } from './box';
 import { fitToRoll, type RollFit } from './fit-to-roll';
 import type { WrapShop } from './wrap-panel';
 

@@ -5,7 +5,10 @@ import { area, bounds } from '../../../src/lib/geometry/extent';
 import type { Outline } from '../../../src/lib/geometry/outline';
 import { TICKS_PER_MM, mm } from '../../../src/lib/measure/length';
 import { clipped } from '../../../src/lib/print/drawing/clip';
-import { arrowhead, dimension, running, spread } from '../../../src/lib/print/marks/dimension';
+import { arrowhead } from '../../../src/lib/print/marks/arrowhead';
+import { dimension } from '../../../src/lib/print/marks/dimension';
+import { running } from '../../../src/lib/print/marks/running';
+import { spread } from '../../../src/lib/print/marks/spread';
 import type { PathStep } from '../../../src/lib/print/drawing/drawing';
 import { hatch, type Hatch } from '../../../src/lib/print/drawing/hatch';
 import {
@@ -18,7 +21,7 @@ import {
 	type Spot,
 } from '../../../src/lib/print/drawing/path';
 import { placed } from '../../../src/lib/print/drawing/place';
-import { qrMark } from '../../../src/lib/print/drawing/qr';
+import { qrCode, qrMark } from '../../../src/lib/print/drawing/qr';
 import { boxInRing, inRing, overlap, textBox } from '../../../src/lib/print/drawing/text-box';
 import { textWidth } from '../../../src/lib/print/drawing/text-width';
 
@@ -166,12 +169,12 @@ describe('dimensions', () => {
 				fc.array(fc.double({ min: 0, max: 100, noNaN: true }), { minLength: 1, maxLength: 25 }),
 				(wanted) => {
 					const sorted = [...wanted].sort((a, b) => a - b);
-					const seats = spread(sorted, 3, [0, 100]);
-					expect(seats).toHaveLength(sorted.length);
-					seats.forEach((seat, i) => {
-						if (i > 0) expect(seat - seats[i - 1]!).toBeGreaterThan(3 - 1e-9);
-						expect(seat).toBeGreaterThan(-1e-9);
-						expect(seat).toBeLessThan(100 + 1e-9);
+					const slots = spread(sorted, 3, [0, 100]);
+					expect(slots).toHaveLength(sorted.length);
+					slots.forEach((slot, i) => {
+						if (i > 0) expect(slot - slots[i - 1]!).toBeGreaterThan(3 - 1e-9);
+						expect(slot).toBeGreaterThan(-1e-9);
+						expect(slot).toBeLessThan(100 + 1e-9);
 					});
 				},
 			),
@@ -274,7 +277,7 @@ describe('boxes of texts', () => {
 
 describe('the QR code', () => {
 	it('leaves its quiet zone free and draws its three finders', () => {
-		const mark = qrMark('bench-box.B1', 10, 20, 29);
+		const mark = qrMark(qrCode('bench-box.B1'), 10, 20, 29);
 		const spots = ends(mark.steps);
 		// 12 letters at level M take version 1: 21 modules, 29 with the quiet zone, so a module is 1 mm here.
 		expect(Math.min(...spots.map((s) => s.x))).toBeCloseTo(14, 9);

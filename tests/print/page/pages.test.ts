@@ -53,7 +53,7 @@ it('has a law that sees texts that touch, stray and overhang', () => {
 });
 
 function sample(name: string, change: (shop: Record<string, unknown>) => void = () => {}) {
-	const url = new URL(`../../shared/jobs/${name}.json`, import.meta.url);
+	const url = new URL(`../../../shared/jobs/${name}.json`, import.meta.url);
 	const file = JSON.parse(readFileSync(url, 'utf8')) as { shop?: Record<string, unknown> };
 	change((file.shop ??= {}));
 	return plan(file, { effort: 60, seed: 1 });

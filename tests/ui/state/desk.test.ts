@@ -39,7 +39,7 @@ function handPlanner(): Planner & { asked: unknown[]; asks: Ask[] } {
 }
 
 const printer: Printer = {
-	paper: (kind, made) =>
+	outputFiles: (kind, made) =>
 		Promise.resolve([{ name: `${kind} of ${made.job.name}`, type: '', bytes: new Uint8Array() }]),
 };
 
@@ -214,12 +214,12 @@ describe('printing', () => {
 
 	it('prints the plan in view', async () => {
 		await planned(() => true);
-		expect((await desk.paper('labels', faces))[0]?.name).toBe('labels of Test box');
+		expect((await desk.outputFiles('labels', faces))[0]?.name).toBe('labels of Test box');
 	});
 
 	it('gives nothing before there is a plan', async () => {
 		desk.watch.clear();
-		expect(await desk.paper('labels', faces)).toEqual([]);
+		expect(await desk.outputFiles('labels', faces)).toEqual([]);
 	});
 });
 

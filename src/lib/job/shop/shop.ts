@@ -1,16 +1,6 @@
 import { field, z } from '../zod';
 import { LABEL_SHEETS } from './label-sheets';
-import {
-	amount,
-	DECIMALS,
-	degreesField,
-	distanceField,
-	id,
-	name,
-	PAPERS,
-	percent,
-	size,
-} from '../fields';
+import { amount, DECIMALS, degreesField, distanceField, id, name, PAPERS, percent, size } from '../fields';
 import { UNITS } from '../../measure';
 
 /** A currency code of ISO 4217. */

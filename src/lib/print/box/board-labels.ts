@@ -6,7 +6,7 @@ import type { Figures } from '../wording';
 import { words, type Stage } from '../marks';
 
 /** Words on the drawing of a board: where they may stand, and what is said under the drawing when all those places are taken. */
-export interface BoardLabel {
+interface BoardLabel {
 	readonly places: readonly TextMark[];
 	readonly else: string;
 }

@@ -3,16 +3,7 @@ import { ticks, type Ruler } from '../../measure';
 import { boardLabels } from './board-labels';
 import { facing, type Facing } from './facing';
 import { type Drawing, type Mark, type TextMark, onPaper, wrapped } from '../drawing';
-import {
-	running,
-	outlineMark,
-	scaleText,
-	stageFor,
-	TEXT,
-	words,
-	type Stage,
-	LabelSlots,
-} from '../marks';
+import { running, outlineMark, scaleText, stageFor, TEXT, words, type Stage, LabelSlots } from '../marks';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 30, right: 22, bottom: 30 };
@@ -39,11 +30,11 @@ export function boardDrawing(b: BoxBoard, print: Figures, ruler: Ruler): Drawing
 			ink: 'pencil',
 		}),
 	];
-	const seats = new LabelSlots({ x: 1, y: 0, width: stage.width - 2, height: stage.height });
-	seats.keepOff(marks);
+	const slots = new LabelSlots({ x: 1, y: 0, width: stage.width - 2, height: stage.height });
+	slots.keepOff(marks);
 	const under: string[] = [];
 	for (const label of boardLabels(f, stage, print, ruler)) {
-		const mark = seats.put(label.places);
+		const mark = slots.put(label.places);
 		if (mark) marks.push(mark);
 		else under.push(label.else);
 	}

@@ -1,7 +1,9 @@
-import type { BoxFigures, Chamber, Sizes3 } from '../../design';
+import type { BoxFigures, Sizes3 } from '../../design';
 import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
-import { type Figures, ADJUSTED, volumeLines } from '../wording';
-import { space, type Block, table, type Row, paragraph, subheading } from '../page';
+import type { Figures } from '../wording';
+import { space, type Block, table, type Row, subheading } from '../page';
+import { sentence } from './sentence';
+import { volumeTable } from './volume-table';
 
 /** All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit, seams, assembly. */
 export function boxTables(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
@@ -61,63 +63,6 @@ export function leanText(
 	const by = printAngle(angle, ruler.decimal);
 	if (from === 'upright') return `${board} leans ${by} from upright`;
 	return `${board} tilts ${by} from ${from === 'level' ? 'level' : 'square to the width'}`;
-}
-
-function sentence(says: readonly string[], width: number): Block[] {
-	const text = says
-		.filter((t) => t !== '')
-		.map((t) => t.charAt(0).toUpperCase() + t.slice(1).replace(/\.$/, ''))
-		.join('. ');
-	return text === '' ? [] : [space(1.2), paragraph(`${text}.`, width, { size: 3.2 })];
-}
-
-function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler): Block[] {
-	const nth = of > 1 ? ` of chamber ${chamber.number}` : '';
-	const line = (what: string, amount: string): Row => ({ cells: [what, amount] });
-	const lines = volumeLines(chamber, ruler);
-	const extra = [
-		...(chamber.acting === chamber.net
-			? []
-			: [line('Acts like, stuffing counted', showVolume(chamber.acting, ruler))]),
-		...(chamber.wanted === null ? [] : [line('Wanted', showVolume(chamber.wanted, ruler))]),
-	];
-	return [
-		subheading(`Air${nth}`, width),
-		...table(
-			{
-				columns: [
-					{ head: '', width: { share: 1 } },
-					{ head: 'Volume', width: 32, align: 'end' },
-				],
-				rows: [
-					line('Gross, from measured thickness', lines.gross),
-					...lines.deductions.map((d) => line(d.what, `− ${d.volume}`)),
-					{ ...line('Net', lines.net), sum: true },
-					...extra,
-				],
-			},
-			width * 0.6,
-		),
-		...sentence(
-			[lines.adjusted ? ADJUSTED : '', chamber.stuffing ?? '', tuningText(chamber, ruler)],
-			width,
-		),
-		space(4),
-	];
-}
-
-/** What the air makes of the driver, to a tenth of a hertz: more would claim what no box keeps. */
-function tuningText(chamber: Chamber, ruler: Ruler): string {
-	const hz = (n: number) => `${n.toFixed(1).replace('.', ruler.decimal)} Hz`;
-	if (chamber.tuning !== null) return `Tuned to ${hz(chamber.tuning)}`;
-	const { sealed } = chamber;
-	if (sealed === null) return '';
-	const q = sealed.qtc.toFixed(2).replace('.', ruler.decimal);
-	const other =
-		sealed.wantedVolume === null
-			? ''
-			: `; the Qtc wanted takes ${showVolume(sealed.wantedVolume, ruler)}, stuffing counted`;
-	return `Sealed: Qtc ${q}, resonance ${hz(sealed.fc)}, half power at ${hz(sealed.f3)}${other}`;
 }
 
 function driversTable(box: BoxFigures, width: number, figures: Figures): Block[] {

@@ -13,6 +13,7 @@ export type Fonts = Readonly<Record<Face, Uint8Array>>;
 /** The names the screen's style sheet gives the same faces. */
 export const FAMILY = "'IBM Plex Sans Condensed','DejaVu Sans Condensed','Arial Narrow',sans-serif";
 
+/** The widths are constants; each face's are unpacked when first asked for, and few plans need the fallback's. */
 const read = new Map<Face, ReadonlyMap<number, number>>();
 
 /** Code point -> advance width in thousandths of the text size. */
@@ -37,7 +38,7 @@ function decode(runs: string, scale: number): Map<number, number> {
 	return widths;
 }
 
-export interface FaceRun {
+interface FaceRun {
 	readonly face: Face;
 	readonly text: string;
 }
@@ -61,12 +62,19 @@ export function faceRuns(text: string, weight: Weight): FaceRun[] {
 const PLAIN = /^[ -~]+$/;
 
 function addLetter(runs: { face: Face; text: string }[], letter: string, weight: Weight): void {
-	const code = letter.codePointAt(0)!;
+	const code = codeAt(letter, 0);
 	const face = advances(weight).has(code) ? weight : 'fallback';
 	const known = face === weight || advances('fallback').has(code);
 	const last = runs.at(-1);
 	if (last?.face === face) last.text += known ? letter : EMPTY_BOX;
 	else runs.push({ face, text: known ? letter : EMPTY_BOX });
+}
+
+/** The code point that starts at a place of the text. */
+export function codeAt(text: string, i: number): number {
+	const code = text.codePointAt(i);
+	if (code === undefined) throw new Error(`bug: no letter ${i} in "${text}"`);
+	return code;
 }
 
 /** Stands where a letter is in neither face: the reader sees that one is missing. */

@@ -1,7 +1,7 @@
 import type { Mark, PathMark, PathStep, TextMark } from './drawing';
 
 /** Where a drawing's top left corner goes on another, how much larger or smaller, and turned how far (degrees, counter-clockwise as seen). */
-export interface Placing {
+interface Placing {
 	readonly x: number;
 	readonly y: number;
 	readonly scale?: number;

@@ -3,28 +3,23 @@ import type { PathMark, PathStep } from './drawing';
 import { rect } from './path';
 
 /** Blank modules round the code that a reader needs (ISO/IEC 18004). */
-export const QUIET_ZONE = 4;
+const QUIET_ZONE = 4;
 
-type Code = ReturnType<typeof qrcode>;
+export type QrCode = ReturnType<typeof qrcode>;
 
-/** The code made last: copies of a part carry the same one, and stand one after the other. */
-let last: { readonly text: string; readonly code: Code } | null = null;
-
-function codeOf(text: string): Code {
-	if (last?.text === text) return last.code;
+/** The code of a text, level M, which mends a smudge; made once for all copies of a part. */
+export function qrCode(text: string): QrCode {
 	const code = qrcode(0, 'M');
 	code.addData(text, 'Byte');
 	code.make();
-	last = { text, code };
 	return code;
 }
 
 /**
- * A QR code of a text as one filled path with its quiet zone, `size` mm square, from `x`, `y`. Level M mends a smudge;
- * runs of dark modules are joined so that no hairline of paper shows between them.
+ * A QR code as one filled path with its quiet zone, `size` mm square, from `x`, `y`. Runs of dark modules are joined so
+ * that no hairline of paper shows between them.
  */
-export function qrMark(text: string, x: number, y: number, size: number, of?: string): PathMark {
-	const code = codeOf(text);
+export function qrMark(code: QrCode, x: number, y: number, size: number): PathMark {
 	const count = code.getModuleCount();
 	const module = size / (count + 2 * QUIET_ZONE);
 	const steps: PathStep[] = [];
@@ -43,5 +38,5 @@ export function qrMark(text: string, x: number, y: number, size: number, of?: st
 				);
 			from = Math.max(to, from + 1);
 		}
-	return { kind: 'path', steps, fill: 'ink', ...(of === undefined ? {} : { of }) };
+	return { kind: 'path', steps, fill: 'ink' };
 }

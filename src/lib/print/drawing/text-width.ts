@@ -1,4 +1,4 @@
-import { advances, faceRuns, type Weight } from './faces';
+import { advances, codeAt, faceRuns, type Weight } from './faces';
 
 /** Height of a capital and depth of a g, as shares of the size. */
 export const CAP = 0.7;
@@ -11,7 +11,7 @@ export function textWidth(text: string, size: number, weight: Weight = 'regular'
 		const table = advances(run.face);
 		const { text: letters } = run;
 		for (let i = 0; i < letters.length; i++) {
-			const code = letters.codePointAt(i)!;
+			const code = codeAt(letters, i);
 			width += table.get(code) ?? 0;
 			if (code > 0xffff) i++;
 		}

@@ -2,12 +2,11 @@ import { LABEL_SHEETS, type LabelSheet } from '../../job';
 import type { Part } from '../../design';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
-import { type Mark, type Page, line, rect, placed, qrMark, shortened, textWidth } from '../drawing';
-import { figuresOn, type Figures, rackLabels } from '../wording';
+import { type Mark, type Page, line, rect, placed, qrCode, type QrCode, qrMark, shortened, textWidth } from '../drawing';
+import { figuresOn, type Figures, materialName, rackLabels } from '../wording';
 import { PAPER_SIZES } from '../page';
 import { ownerName } from './parts-pages';
 import { scaleBar } from '../marks';
-import { materialName } from '../sheet';
 
 /** The kind asked for, else the first that is made in the job's paper. */
 function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
@@ -58,18 +57,19 @@ interface LabelText {
 	/** The first in bold. */
 	readonly lines: readonly string[];
 	/** What its QR code says. */
-	readonly code: string;
+	readonly code: QrCode;
 }
 
 function partLabels(plan: Plan, figures: Figures): LabelText[] {
-	return plan.parts.flatMap((part) =>
-		[...Array(part.count).keys()].map((copy) => ({
+	return plan.parts.flatMap((part) => {
+		const code = qrCode(part.id);
+		return [...Array(part.count).keys()].map((copy) => ({
 			mark: part.label,
 			nth: part.count > 1 ? `${copy + 1} of ${part.count}` : '',
 			lines: labelLines(plan, part, figures),
-			code: part.id,
-		})),
-	);
+			code,
+		}));
+	});
 }
 
 /** Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs. */
@@ -89,7 +89,7 @@ function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 						materialName(plan, boards),
 						[plan.job.number, `off sheet ${index + 1}`].filter((t) => t !== '').join('  '),
 					];
-					return [{ mark, nth: '', lines, code: mark }];
+					return [{ mark, nth: '', lines, code: qrCode(mark) }];
 				});
 			}),
 		);

@@ -2,20 +2,7 @@ import { plainMoney, printMoney, type Money, type Ruler } from '../../measure';
 import type { OrderLine } from '../../estimate';
 import type { Plan } from '../../plan';
 import { amountText, buyText } from '../wording';
-import {
-	cautionBlocks,
-	space,
-	type Block,
-	type Leaf,
-	leavesOf,
-	widthOf,
-	table,
-	type Row,
-	heading,
-	paragraph,
-	shortCaution,
-	subheading,
-} from '../page';
+import { cautionBlocks, space, type Block, type Leaf, leavesOf, widthOf, table, type Row, heading, paragraph, subheading, wholePlan } from '../page';
 
 const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
 	sheets: 'Sheets',
@@ -42,16 +29,7 @@ export function orderPages(plan: Plan): Leaf[] {
 	blocks.push(
 		totalLine('Total of the order', printMoney(plan.order.total, currency, ruler.decimal), width),
 	);
-	blocks.push(
-		...cautionBlocks(
-			plan,
-			'order',
-			plan.cautions.flatMap((c) => c.about),
-			true,
-			width,
-			shortCaution,
-		),
-	);
+	blocks.push(...cautionBlocks(plan, wholePlan(plan, 'order'), width));
 	return leavesOf(plan, { name: 'Order', title: 'Order list' }, blocks);
 }
 

@@ -1,19 +1,7 @@
 import { nth, printAngle, showMass } from '../../measure';
 import type { Part } from '../../design';
 import type { Plan } from '../../plan';
-import {
-	cautionBlocks,
-	type Block,
-	type Leaf,
-	leavesOf,
-	widthOf,
-	table,
-	widest,
-	type Row,
-	heading,
-	shortCaution,
-	subheading,
-} from '../page';
+import { cautionBlocks, type Block, type Leaf, leavesOf, widthOf, table, widest, type Row, heading, subheading } from '../page';
 import { figuresOn, type Figures, pairTexts } from '../wording';
 
 /** All parts by what they belong to: LONG and SHORT face, bevels, mass, notes. */
@@ -38,7 +26,8 @@ export function partsPages(plan: Plan): Leaf[] {
 		);
 		blocks.push({ height: 4, marks: [] });
 	}
-	blocks.push(...cautionBlocks(plan, 'parts', partRefs(plan), true, width, shortCaution));
+	const shown = { where: 'parts', about: partRefs(plan), first: true } as const;
+	blocks.push(...cautionBlocks(plan, shown, width));
 	return leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
 }
 

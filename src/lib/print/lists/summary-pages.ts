@@ -2,25 +2,9 @@ import { nth, toMm, showMass, printMoney } from '../../measure';
 import { pathText } from '../../job';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
-import { amountText, figuresOn, type Figures } from '../wording';
-import {
-	cautionBlocks,
-	flow,
-	space,
-	type Block,
-	pageArea,
-	type Leaf,
-	leavesOf,
-	paperOf,
-	widthOf,
-	table,
-	contents,
-	heading,
-	paragraph,
-	shortCaution,
-} from '../page';
+import { amountText, figuresOn, type Figures, materialName } from '../wording';
+import { cautionBlocks, flow, space, type Block, pageArea, type Leaf, leavesOf, paperOf, widthOf, table, contents, heading, paragraph, wholePlan } from '../page';
 import { type Mark, line, shortened, textWidth } from '../drawing';
-import { materialName } from '../sheet';
 import { templateLength } from '../templates';
 
 /** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
@@ -43,7 +27,7 @@ function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Fi
 		...problemBlocks(plan, width),
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),
-		...cautionBlocks(plan, 'summary', everything(plan), true, width, shortCaution),
+		...cautionBlocks(plan, wholePlan(plan, 'summary'), width),
 		space(2),
 		...templateBlocks(plan, width),
 		...contents(rest, before, width),
@@ -242,8 +226,4 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 		),
 		space(5),
 	];
-}
-
-function everything(plan: Plan): string[] {
-	return plan.cautions.flatMap((c) => c.about);
 }

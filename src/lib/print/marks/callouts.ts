@@ -1,13 +1,4 @@
-import {
-	type Mark,
-	type TextMark,
-	circlePath,
-	line,
-	type Spot,
-	textBox,
-	type Bounds,
-	wrapped,
-} from '../drawing';
+import { type Mark, type TextMark, circlePath, line, type Spot, textBox, type Bounds, wrapped } from '../drawing';
 import { words } from './stage';
 import { LabelSlots } from './label-slots';
 
@@ -34,12 +25,12 @@ export function callouts(
 	width: number,
 	height: number,
 ): { marks: Mark[]; below: number } {
-	const seats = new LabelSlots({ x: 1, y: 0.5, width: width - 2, height: height - 1 });
+	const slots = new LabelSlots({ x: 1, y: 0.5, width: width - 2, height: height - 1 });
 	const marks: Mark[] = [];
 	const rest: string[] = [];
 	// From the top down, so that leaders seldom cross.
 	for (const named of [...names].sort((a, b) => a.at.y - b.at.y || a.at.x - b.at.x)) {
-		const found = placed(named, seats);
+		const found = placed(named, slots);
 		if (found) marks.push(...found);
 		else rest.push(named.text);
 	}
@@ -48,12 +39,12 @@ export function callouts(
 	return { marks, below: lines.length * LEADING };
 }
 
-function placed(named: Named, seats: LabelSlots): Mark[] | null {
+function placed(named: Named, slots: LabelSlots): Mark[] | null {
 	const { text, short, at } = named;
 	for (const words of [text, short]) {
-		const on = seats.put(upon(words, at).filter((m) => named.holds(textBox(m))));
+		const on = slots.put(upon(words, at).filter((m) => named.holds(textBox(m))));
 		if (on) return [on];
-		const beside = seats.put(round(words, at));
+		const beside = slots.put(round(words, at));
 		if (beside) return [...leader(beside, at), beside];
 	}
 	return null;

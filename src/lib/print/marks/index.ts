@@ -1,21 +1,11 @@
+export { arrowhead } from './arrowhead';
 export { callouts, type Named } from './callouts';
-export { arrowhead, dimension, running, spread } from './dimension';
+export { dimension } from './dimension';
 export { fitLabel, type Label, shortName } from './label-fit';
 export { LabelSlots } from './label-slots';
 export { NAP_LENGTH, napArrow } from './nap-arrow';
+export { running } from './running';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';
 export { scaleBar } from './scale-bar';
-export {
-	balloon,
-	boxOf,
-	centreMark,
-	Labels,
-	openLine,
-	outlineMark,
-	overall,
-	scaleText,
-	type Stage,
-	stageFor,
-	TEXT,
-	words,
-} from './stage';
+export { spread } from './spread';
+export { balloon, boxOf, centreMark, Labels, openLine, outlineMark, overall, scaleText, type Stage, stageFor, TEXT, words } from './stage';

@@ -1,15 +1,4 @@
-import {
-	type TextMark,
-	type Spot,
-	boxInRing,
-	boxOffRing,
-	round,
-	type Bounds,
-	CAP,
-	DESCENT,
-	shortened,
-	textWidth,
-} from '../drawing';
+import { type TextMark, type Spot, boxInRing, boxOffRing, round, type Bounds, CAP, DESCENT, shortened, textWidth } from '../drawing';
 
 /** A name in bold and the lines under it. */
 export interface Label {
@@ -17,7 +6,7 @@ export interface Label {
 	readonly lines: readonly string[];
 }
 
-export interface FittedLabel {
+interface FittedLabel {
 	readonly marks: readonly TextMark[];
 	readonly boxes: readonly Bounds[];
 }
@@ -45,8 +34,8 @@ export function fitLabel(
 					const size = blockSize(label, scale);
 					const box = turned ? { width: size.height, height: size.width } : size;
 					if (box.width > space.width || box.height > space.height) continue;
-					const seat = seatFor(box, space, rings, inHoles);
-					if (seat !== null) return setLabel(label, scale, turned, { ...seat, ...box });
+					const slot = slotFor(box, space, rings, inHoles);
+					if (slot !== null) return setLabel(label, scale, turned, { ...slot, ...box });
 				}
 	return { marks: [], boxes: [] };
 }
@@ -67,7 +56,7 @@ function blockSize(label: Label, scale: number): { width: number; height: number
 }
 
 /** The first place where the block fits: the upper left corner as on a plan, the middle, then a grid. */
-function seatFor(
+function slotFor(
 	box: { width: number; height: number },
 	space: Bounds,
 	rings: readonly (readonly Spot[])[],
@@ -76,14 +65,14 @@ function seatFor(
 	const dx = space.width - box.width;
 	const dy = space.height - box.height;
 	const shares = [0, 0.5, 0.25, 0.75, 1, 0.125, 0.375, 0.625, 0.875];
-	const seats = [
+	const slots = [
 		{ x: 0, y: 0 },
 		{ x: 0.5, y: 0.5 },
 		...shares.flatMap((y) => shares.map((x) => ({ x, y }))),
 	];
 	const [outline, ...holes] = rings;
-	for (const seat of seats) {
-		const at = { x: space.x + seat.x * dx, y: space.y + seat.y * dy };
+	for (const slot of slots) {
+		const at = { x: space.x + slot.x * dx, y: space.y + slot.y * dy };
 		const inner = shrunk({ ...at, ...box }, 0.05);
 		if (!boxInRing(inner, outline ?? [])) continue;
 		const clear = (hole: readonly Spot[]) =>

@@ -1,4 +1,4 @@
-import { arrowhead } from './dimension';
+import { arrowhead } from './arrowhead';
 import { type Mark, line, textWidth } from '../drawing';
 
 /** Room the arrow takes, mm. */

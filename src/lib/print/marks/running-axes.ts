@@ -1,5 +1,5 @@
 import { toMm } from '../../measure';
-import { running, runningDepth } from './dimension';
+import { running, runningDepth } from './running';
 import type { Mark, View } from '../drawing';
 
 /** Distance of the running line from the work, mm on paper. */

@@ -1,25 +1,29 @@
 import type { CautionPage } from '../../cautions';
 import type { Plan } from '../../plan';
 import { space, type Block } from './flow';
-import { cautionBlock } from './paragraphs';
+import { shortCaution } from './paragraphs';
 
-/**
- * The cautions of a chapter that belong on a page: those about one of the things it shows, and, on the chapter's first
- * page, those about nothing in particular.
- */
-export function cautionBlocks(
-	plan: Plan,
-	where: CautionPage,
-	shown: readonly string[],
-	first: boolean,
-	width: number,
-	set: (caution: Plan['cautions'][number], width: number) => Block = cautionBlock,
-): Block[] {
+/** The chapter a page belongs to, and what of the plan it shows. */
+export interface Shown {
+	readonly where: CautionPage;
+	/** What its cautions may be about. */
+	readonly about: readonly string[];
+	/** The first page of its chapter: cautions about nothing in particular are printed there. */
+	readonly first: boolean;
+}
+
+/** The cautions of a chapter that belong on a page. */
+export function cautionBlocks(plan: Plan, shown: Shown, width: number): Block[] {
 	const chosen = plan.cautions.filter(
 		(c) =>
-			c.where.includes(where) &&
-			(c.about.some((a) => shown.includes(a)) || (first && c.about.length === 0)),
+			c.where.includes(shown.where) &&
+			(c.about.some((a) => shown.about.includes(a)) || (shown.first && c.about.length === 0)),
 	);
 	if (chosen.length === 0) return [];
-	return [space(3), ...chosen.map((c) => set(c, width))];
+	return [space(3), ...chosen.map((c) => shortCaution(c, width))];
+}
+
+/** A page that speaks of the whole plan: the summary, the order. */
+export function wholePlan(plan: Plan, where: CautionPage): Shown {
+	return { where, about: plan.cautions.flatMap((c) => c.about), first: true };
 }

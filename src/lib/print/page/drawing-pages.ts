@@ -1,26 +1,20 @@
-import type { CautionPage } from '../../cautions';
 import type { Plan } from '../../plan';
-import { cautionBlocks } from './caution-blocks';
+import { cautionBlocks, type Shown } from './caution-blocks';
 import type { Drawing } from '../drawing';
 import type { Figures } from '../wording';
 import { space, type Block } from './flow';
 import { pageArea, type Leaf } from './frame';
 import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
-import { heading, shortCaution, subheading } from './paragraphs';
+import { heading, subheading } from './paragraphs';
 
 /** One box, panel or cloth and all that is drawn of it. */
-export interface DrawnItem {
+interface DrawnItem extends Shown {
 	readonly name: string;
 	/** Said at the right end of the heading. */
 	readonly note: string;
 	readonly drawings: readonly Drawing[];
 	/** Blocks under the drawings: a table with the same numbers. */
 	readonly below?: readonly Block[];
-	readonly where: CautionPage;
-	/** What its cautions may be about. */
-	readonly about: readonly string[];
-	/** The first of its kind in the pack: cautions about nothing in particular are printed there. */
-	readonly first: boolean;
 	readonly figures: Figures;
 }
 
@@ -31,7 +25,7 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 	const most = pageArea(paperOf(plan)).height - 30;
 	const blocks: Block[] = [
 		heading(drawn.name, width, drawn.note),
-		...cautionBlocks(plan, drawn.where, drawn.about, drawn.first, width, shortCaution),
+		...cautionBlocks(plan, drawn, width),
 		...drawn.drawings.flatMap((drawing) => [
 			space(3),
 			subheading(drawing.title, width),

@@ -1,4 +1,5 @@
 import type { AuditFault } from '../../nest';
+import { REFUSED_PAGE } from '../wording';
 import { space, type Block } from './flow';
 import { table } from './table';
 import { heading, paragraph } from './paragraphs';
@@ -7,10 +8,7 @@ import { heading, paragraph } from './paragraphs';
 export function refusedBlocks(what: string, faults: readonly AuditFault[], width: number): Block[] {
 	return [
 		heading(`Not printed: the layouts of ${what}`, width),
-		paragraph(
-			'Every layout is checked on its own terms before it is printed. This one did not pass, so it must not be cut. Please keep the job file and report it.',
-			width,
-		),
+		paragraph(REFUSED_PAGE, width),
 		space(3),
 		...table(
 			{

@@ -10,7 +10,7 @@ export interface Column {
 }
 
 /** What stands in a cell: a text, a styled text, or an empty box to tick at the bench. */
-export type Cell =
+type Cell =
 	| string
 	| { readonly text: string; readonly weight?: 'semibold'; readonly ink?: Ink }
 	| { readonly tick: true };
@@ -75,7 +75,13 @@ function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 
 	const tall = Math.max(1, ...lines.map((l) => l.length));
 	const height = tall * size * LEADING + 2 * PAD * size;
 	const marks: Mark[] = row.cells.flatMap((cell, i) =>
-		cellMarks(cell, nth(lines, i), spec.columns[i]?.align ?? 'start', grid, i, size, row.of),
+		cellMarks(cell, nth(lines, i), {
+			left: nth(grid.lefts, i),
+			width: nth(grid.widths, i),
+			align: spec.columns[i]?.align ?? 'start',
+			size,
+			of: row.of,
+		}),
 	);
 	const rule = as === 'head' ? ('narrow' as const) : ('hair' as const);
 	const under = line(0, height, grid.width, height);
@@ -91,17 +97,17 @@ function cellLines(cell: Cell, width: number, size: number): string[] {
 	return wrapped(text, width, size, typeof cell === 'string' ? 'regular' : cell.weight);
 }
 
-function cellMarks(
-	cell: Cell,
-	lines: readonly string[],
-	align: 'start' | 'middle' | 'end',
-	grid: Grid,
-	column: number,
-	size: number,
-	of: string | undefined,
-): Mark[] {
-	const left = nth(grid.lefts, column);
-	const width = nth(grid.widths, column);
+/** Where a cell lies in its row, how its text is set, and what its row is of. */
+interface CellAt {
+	readonly left: number;
+	readonly width: number;
+	readonly align: 'start' | 'middle' | 'end';
+	readonly size: number;
+	readonly of: string | undefined;
+}
+
+function cellMarks(cell: Cell, lines: readonly string[], at: CellAt): Mark[] {
+	const { left, width, align, size, of } = at;
 	if (typeof cell !== 'string' && 'tick' in cell) {
 		const y = PAD * size + (size * LEADING - BOX * size) / 2;
 		return [{ kind: 'path', steps: rect(left + 0.2, y, BOX * size, BOX * size), line: 'narrow' }];

@@ -3,18 +3,7 @@ import { boardHoles, type PanelDetail } from '../../design';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import type { Figures } from '../wording';
 import { toMm } from '../../measure';
-import {
-	boxOf,
-	centreMark,
-	Labels,
-	openLine,
-	outlineMark,
-	overall,
-	scaleText,
-	stageFor,
-	TEXT,
-	words,
-} from '../marks';
+import { boxOf, centreMark, Labels, openLine, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks';
 
 const MARGINS = { left: 10, right: 20, top: 8, bottom: 20 };
 
@@ -54,9 +43,12 @@ export function backView(
 }
 
 function gluedBehind(d: PanelDetail): { name: string; outline: Outline; inner: Outline | null }[] {
-	const floors = d.layers.filter((l) => l.place === 'recessed' && l.piece);
 	return [
-		...floors.map((l) => ({ name: `Floor of ${l.name}`, outline: l.piece!, inner: null })),
+		...d.layers.flatMap(({ name, place, piece }) =>
+			place === 'recessed' && piece
+				? [{ name: `Floor of ${name}`, outline: piece, inner: null }]
+				: [],
+		),
 		...d.covers.map((c) => ({
 			name: `Ledge of ${c.name}`,
 			outline: c.ledge.outer,

@@ -44,9 +44,7 @@ function views(
 	const back = d.groove !== null || d.fixings !== null || d.covers.length > 0;
 	return [
 		frontView(d, section, `${name}: opening, board, finished`, figures, mirror),
-		...(section
-			? [sectionView(d, section, `${name}: section A–A`, plan.job, figures, mirror)]
-			: []),
+		...(section ? [sectionView(d, section, { name, job: plan.job }, figures, mirror)] : []),
 		...(carries
 			? [boardView(d, material, `${name}: board, ${material.name}`, figures, mirror)]
 			: []),

@@ -4,6 +4,8 @@ import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import type { Figures } from '../wording';
 import { centreMark, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks';
 
+const MAGNET = 7.5; // radius it is drawn with, mm
+
 interface NamedLine {
 	readonly outline: Outline;
 	readonly line: 'wide' | 'narrow' | 'dashed' | 'phantom';
@@ -30,7 +32,7 @@ export function coverView(
 		`Gap ${figures.length(c.gap)}, board to board ${figures.length(c.boardGap)}`,
 		...(c.magnets.length > 0 ? [`${c.magnets.length} magnets in the middle of the rim`] : []),
 	];
-	return nested(lines, c.magnets, title, notes, figures, mirror);
+	return nested({ lines, magnets: c.magnets, notes }, title, figures, mirror);
 }
 
 /** A trim ring: the hole it trims, its board, and the ring finished. */
@@ -45,20 +47,21 @@ export function ringView(r: RingFigure, title: string, figures: Figures, mirror:
 	const notes = r.rebate
 		? [`Let into a rebate ${figures.length(r.rebate.depth)} deep`]
 		: ['Lies on the wall'];
-	return nested(lines, [], title, notes, figures, mirror);
+	return nested({ lines, magnets: [], notes }, title, figures, mirror);
 }
 
-function nested(
-	lines: readonly NamedLine[],
-	magnets: readonly Point[],
-	title: string,
-	notes: readonly string[],
-	figures: Figures,
-	mirror: boolean,
-): Drawing {
-	const named = lines
-		.filter((l) => l.name !== undefined)
-		.map((l) => ({ name: l.name!, box: bounds(l.outline) }));
+/** A piece as outlines one inside the other, with its magnets and what is written under it. */
+interface Piece {
+	readonly lines: readonly NamedLine[];
+	readonly magnets: readonly Point[];
+	readonly notes: readonly string[];
+}
+
+function nested(piece: Piece, title: string, figures: Figures, mirror: boolean): Drawing {
+	const { lines, magnets, notes } = piece;
+	const named = lines.flatMap(({ name, outline }) =>
+		name === undefined ? [] : [{ name, box: bounds(outline) }],
+	);
 	const sorted = [...named].sort((a, b) => a.box.length - b.box.length);
 	const out = 11 + (sorted.length - 1) * 7;
 	const margins = { left: 8, right: out + 6, top: 8, bottom: out + 3 + notes.length * 4.4 };
@@ -72,7 +75,7 @@ function nested(
 			return [
 				{
 					kind: 'path',
-					steps: circlePath(x, y, Math.max(0.8, 7.5 * stage.scale)),
+					steps: circlePath(x, y, Math.max(0.8, MAGNET * stage.scale)),
 					line: 'narrow',
 				},
 				centreMark(p, stage.view, 2),

@@ -2,17 +2,7 @@ import { lastOf, nth } from '../../measure';
 import type { PanelSection, PanelDetail } from '../../design';
 import type { Region, Point, Rect } from '../../geometry';
 import type { Job } from '../../job';
-import {
-	type Drawing,
-	type Mark,
-	hatch,
-	type Hatch,
-	polygon,
-	polyline,
-	rect,
-	type Spot,
-	textWidth,
-} from '../drawing';
+import { type Drawing, type Mark, hatch, type Hatch, polygon, polyline, rect, type Spot, textWidth } from '../drawing';
 import { dimension, words } from '../marks';
 import type { Figures } from '../wording';
 
@@ -34,8 +24,7 @@ interface Scales {
 export function sectionView(
 	d: PanelDetail,
 	section: PanelSection,
-	title: string,
-	job: Job,
+	{ name, job }: { readonly name: string; readonly job: Job },
 	figures: Figures,
 	mirror: boolean,
 ): Drawing {
@@ -65,7 +54,7 @@ export function sectionView(
 			ink: 'pencil',
 		}),
 	];
-	return { width: WIDTH, height, title, marks };
+	return { width: WIDTH, height, title: `${name}: section A–A`, marks };
 }
 
 function boxOf(section: PanelSection): Rect {
@@ -125,9 +114,7 @@ function thickness(d: PanelDetail, section: PanelSection, s: Scales, figures: Fi
 		const tight = a - b < 5;
 		if (tight) column = (column + 1) % 3;
 		const at = x + (tight ? column * 4.5 : 0);
-		return dimension({ x: at, y: a }, { x: at, y: b }, 0, figures.length(high - low), {
-			size: 2.6,
-		});
+		return dimension({ x: at, y: a }, { x: at, y: b }, 0, figures.length(high - low), 2.6);
 	});
 }
 

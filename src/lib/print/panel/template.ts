@@ -2,22 +2,13 @@ import { bounds } from '../../geometry';
 import type { PanelDetail } from '../../design';
 import { ticks, toMm } from '../../measure';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
-import {
-	running,
-	boxOf,
-	centreMark,
-	Labels,
-	outlineMark,
-	scaleText,
-	stageFor,
-	TEXT,
-	words,
-	type Stage,
-} from '../marks';
+import { running, boxOf, centreMark, Labels, outlineMark, scaleText, stageFor, TEXT, words, type Stage } from '../marks';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 22, right: 12, top: 8, bottom: 26 };
 const ROW = 4.2;
+/** Of the list of holes under the drawing. */
+const COLUMNS = 3;
 
 /** The drilling template of an equipment board: devices, their free space, and every hole with running dimensions. */
 export function drillView(
@@ -26,8 +17,7 @@ export function drillView(
 	figures: Figures,
 	mirror: boolean,
 ): Drawing {
-	const columns = 3;
-	const rows = Math.ceil(d.drills.length / columns);
+	const rows = Math.ceil(d.drills.length / COLUMNS);
 	const margins = { ...MARGINS, bottom: MARGINS.bottom + (rows + 1) * ROW };
 	const stage = stageFor(d.fit.sizes.board, margins, mirror);
 	const labels = new Labels();
@@ -37,7 +27,7 @@ export function drillView(
 		...drillMarks(d, stage, labels),
 		...holePlaces(d, stage, mirror, figures),
 		...labels.marks,
-		...holeTable(d, stage, columns, rows, mirror, figures),
+		...holeTable(d, stage, mirror, figures),
 		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
 	];
 	return { width: stage.width, height: stage.height, title, marks };
@@ -101,16 +91,10 @@ function holePlaces(d: PanelDetail, stage: Stage, mirror: boolean, figures: Figu
 	];
 }
 
-function holeTable(
-	d: PanelDetail,
-	stage: Stage,
-	columns: number,
-	rows: number,
-	mirror: boolean,
-	figures: Figures,
-): Mark[] {
+function holeTable(d: PanelDetail, stage: Stage, mirror: boolean, figures: Figures): Mark[] {
+	const rows = Math.ceil(d.drills.length / COLUMNS);
 	const top = stage.height - rows * ROW;
-	const wide = stage.width / columns;
+	const wide = stage.width / COLUMNS;
 	const board = d.fit.sizes.board;
 	return d.drills.map((h, i) => {
 		const x = mirror ? ticks(board.length - h.x) : h.x;

@@ -1,22 +1,10 @@
 import { jsPDF } from 'jspdf';
-import {
-	type Ink,
-	type Mark,
-	type Page,
-	type PathMark,
-	type PathStep,
-	type TextMark,
-	faceRuns,
-	type Face,
-	type Fonts,
-	type Weight,
-	startOf,
-	textWidth,
-} from '../drawing';
+import { nth } from '../../measure';
+import { type Ink, type Mark, type Page, type PathMark, type PathStep, type TextMark, faceRuns, type Face, type Fonts, type Weight, startOf, textWidth } from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
 /** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */
-export interface PdfMeta {
+interface PdfMeta {
 	readonly title: string;
 	readonly author: string;
 	/** The job's date; an ISO date becomes the file's date, anything else a fixed day. */
@@ -105,7 +93,7 @@ function fileId(texts: readonly string[]): string {
 	for (const text of texts)
 		for (let i = 0; i < text.length; i++) {
 			const k = i & 3;
-			sums[k] = Math.imul(sums[k]! ^ text.charCodeAt(i), 0x01000193);
+			sums[k] = Math.imul(nth(sums, k) ^ text.charCodeAt(i), 0x01000193);
 		}
 	return sums
 		.map((s) => (s >>> 0).toString(16).padStart(8, '0'))

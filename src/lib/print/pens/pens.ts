@@ -1,7 +1,7 @@
 import type { Ink, LineKind } from '../drawing';
 
 /** What both pens agree on: how wide each line is drawn, its dashes, and the colours of a printed page. */
-export interface Stroke {
+interface Stroke {
 	readonly width: number; // mm
 	readonly dash: readonly number[]; // mm, empty for a continuous line
 }

@@ -1,16 +1,7 @@
-import {
-	type Drawing,
-	type Ink,
-	type Mark,
-	type PathMark,
-	type PathStep,
-	type TextMark,
-	FAMILY,
-	settable,
-} from '../drawing';
+import { type Drawing, type Ink, type Mark, type PathMark, type PathStep, type TextMark, FAMILY, settable } from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
-export interface SvgPen {
+interface SvgPen {
 	/** inline: fixed colours, for files. css: custom properties (`--ink`), so that a screen follows light and dark. */
 	readonly colours: 'inline' | 'css';
 }
@@ -89,5 +80,5 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 function escaped(text: string): string {
-	return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign]!);
+	return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
 }

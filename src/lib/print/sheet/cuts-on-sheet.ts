@@ -1,16 +1,7 @@
 import { nth, toMm } from '../../measure';
 import type { Cut, SheetLayout } from '../../nest';
 import { spread } from '../marks';
-import {
-	type Mark,
-	circlePath,
-	line,
-	onPaper,
-	type Spot,
-	type View,
-	overlap,
-	type Bounds,
-} from '../drawing';
+import { type Mark, circlePath, line, onPaper, type Spot, type View, overlap, type Bounds } from '../drawing';
 
 const RADIUS = 2.1;
 const FIGURE = 2.7;
@@ -81,20 +72,21 @@ function outsideFlags(lines: readonly CutLine[]): Mark[] {
 	return (['x', 'y'] as const).flatMap((runs) => {
 		const across = runs === 'x' ? 'y' : 'x';
 		const out = runs === 'x' ? 1 : -1;
+		const spot = (a: number, b: number): Spot => (runs === 'x' ? { x: a, y: b } : { x: b, y: a });
 		const side = lines
 			.filter((l) => l.cut.runs === runs && l.outside)
 			.sort((a, b) => a.entry[across] - b.entry[across]);
 		if (side.length === 0) return [];
 		const edges = side.map((l) => l.entry[runs]);
 		const edge = runs === 'x' ? Math.max(...edges) : Math.min(...edges);
-		const seats = spread(
+		const slots = spread(
 			side.map((l) => l.entry[across]),
 			2 * RADIUS + 0.4,
 			[-Infinity, Infinity],
 		);
 		return side.flatMap(({ cut, entry }, i) => {
-			const flag = { [runs]: edge + out * 5.4, [across]: nth(seats, i) } as unknown as Spot;
-			const bend = { [runs]: edge + out * 1, [across]: entry[across] } as unknown as Spot;
+			const flag = spot(edge + out * 5.4, nth(slots, i));
+			const bend = spot(edge + out * 1, entry[across]);
 			return [chalk(cut, entry, bend), chalk(cut, bend, flag), ...flagMarks(cut, flag, RADIUS)];
 		});
 	});
@@ -110,7 +102,7 @@ function insideFlags(
 	return lines
 		.filter((l) => !l.outside)
 		.flatMap((l) => {
-			const { spot, radius, foot } = seatFor(l, words, flags);
+			const { spot, radius, foot } = slotFor(l, words, flags);
 			flags.push(boxRound(spot, radius + 0.3));
 			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
 			return [...leader, ...flagMarks(l.cut, spot, radius)];
@@ -118,26 +110,26 @@ function insideFlags(
 }
 
 /**
- * The first seat that is clear. Where none is, a leader over a word is better than a flag over it, and that better than a
- * flag over another one. Seats are made one by one: most flags take one of the first, of hundreds.
+ * The first slot that is clear. Where none is, a leader over a word is better than a flag over it, and that better than a
+ * flag over another one. Slots are made one by one: most flags take one of the first, of hundreds.
  */
-function seatFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[]): Seat {
-	let overLeader: Seat | null = null;
-	let overWord: Seat | null = null;
-	for (const seat of seats(l)) {
-		const flag = boxRound(seat.spot, seat.radius);
+function slotFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[]): Slot {
+	let overLeader: Slot | null = null;
+	let overWord: Slot | null = null;
+	for (const slot of slots(l)) {
+		const flag = boxRound(slot.spot, slot.radius);
 		if (flags.some((box) => overlap(box, flag))) continue;
-		overWord ??= seat;
+		overWord ??= slot;
 		if (words.some((box) => overlap(box, flag))) continue;
-		overLeader ??= seat;
-		const leader = leaderBox(seat);
+		overLeader ??= slot;
+		const leader = leaderBox(slot);
 		const struck = (box: Bounds): boolean => leader !== null && overlap(box, leader);
-		if (!words.some(struck) && !flags.some(struck)) return seat;
+		if (!words.some(struck) && !flags.some(struck)) return slot;
 	}
 	return overLeader ?? overWord ?? middle(l);
 }
 
-interface Seat {
+interface Slot {
 	readonly spot: Spot;
 	readonly radius: number;
 	/** Where its leader starts on the cut, for a flag beside its line. */
@@ -145,7 +137,7 @@ interface Seat {
 }
 
 /** Radius and distance from the line, by liking: on it, smaller on it, beside it, and farther off where all is crowded. */
-const SEATS: readonly (readonly [number, number])[] = [
+const SLOTS: readonly (readonly [number, number])[] = [
 	[RADIUS, 0],
 	[RADIUS * 0.8, 0],
 	...[4, -4, 7, -7].map((off) => [RADIUS * 0.8, off] as const),
@@ -154,11 +146,11 @@ const SEATS: readonly (readonly [number, number])[] = [
 	),
 ];
 
-/** Seats in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
-function* seats(l: CutLine): Generator<Seat, void, void> {
+/** Slots in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
+function* slots(l: CutLine): Generator<Slot, void, void> {
 	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
 	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };
-	for (const [radius, off] of SEATS)
+	for (const [radius, off] of SLOTS)
 		for (let along = off === 0 ? radius + 0.6 : 0; along <= long - radius; along += 0.7) {
 			const foot = { x: l.entry.x + u.x * along, y: l.entry.y + u.y * along };
 			const spot = { x: foot.x - u.y * off, y: foot.y + u.x * off };
@@ -166,13 +158,13 @@ function* seats(l: CutLine): Generator<Seat, void, void> {
 		}
 }
 
-function middle({ entry, exit }: CutLine): Seat {
+function middle({ entry, exit }: CutLine): Slot {
 	const spot = { x: (entry.x + exit.x) / 2, y: (entry.y + exit.y) / 2 };
 	return { spot, radius: RADIUS * 0.8, foot: null };
 }
 
 /** The leader of a flag beside its line, which should not strike a word out. */
-function leaderBox({ spot, foot }: Seat): Bounds | null {
+function leaderBox({ spot, foot }: Slot): Bounds | null {
 	if (foot === null) return null;
 	const [x, y] = [Math.min(foot.x, spot.x), Math.min(foot.y, spot.y)];
 	return { x, y, width: Math.abs(foot.x - spot.x), height: Math.abs(foot.y - spot.y) };

@@ -1,17 +1,7 @@
 import { nth } from '../../measure';
 import type { Plan } from '../../plan';
-import { offcutName, type SheetAt, figuresOn, type Figures } from '../wording';
-import {
-	type Block,
-	type Leaf,
-	leavesOf,
-	widthOf,
-	table,
-	type Row,
-	heading,
-	subheading,
-} from '../page';
-import { materialName } from './drawing';
+import { offcutName, type SheetAt, sheetName, figuresOn, type Figures } from '../wording';
+import { type Block, type Leaf, leavesOf, widthOf, table, type Row, heading, space, subheading } from '../page';
 
 /** Which part comes from which sheet, to be ticked off as the pieces are stacked. */
 export function cuttingListPages(plan: Plan): Leaf[] {
@@ -22,13 +12,9 @@ export function cuttingListPages(plan: Plan): Leaf[] {
 	const blocks: Block[] = [heading('Cutting list by sheet', width)];
 	for (const boards of sound)
 		boards.answer.layouts.forEach((layout, i) => {
-			const size = figures.size(layout.length, layout.width);
-			const name = `${materialName(plan, boards)}, sheet ${i + 1} of ${boards.answer.layouts.length}, ${size}`;
-			blocks.push(
-				subheading(name, width),
-				...sheetTable({ plan, boards, index: i }, width, figures),
-			);
-			blocks.push({ height: 3.5, marks: [] });
+			const at = { plan, boards, index: i };
+			const name = `${sheetName(at)}, ${figures.size(layout.length, layout.width)}`;
+			blocks.push(subheading(name, width), ...sheetTable(at, width, figures), space(3.5));
 		});
 	return leavesOf(plan, { name: 'Cutting list', title: 'Cutting list' }, blocks, figures);
 }

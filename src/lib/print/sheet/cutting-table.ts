@@ -1,12 +1,12 @@
+import { nth } from '../../measure';
 import { sameSetting, type Cut } from '../../nest';
-import { cutKind, givesText, offcutName, partLabel, type SheetAt, type Figures } from '../wording';
+import { cutGives, cutKind, cutSetting, offcutName, partTitle, type SheetAt, type Figures } from '../wording';
 import { type Block, table, widest, type Row } from '../page';
 
 /** Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists where its parts lie. */
 export function cuttingTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
 	const { boards, index } = at;
-	const layout = boards.answer.layouts[index];
-	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
+	const layout = nth(boards.answer.layouts, index);
 	if (boards.problem.method === 'router' || layout.cuts.length === 0)
 		return placesTable(at, width, figures, size);
 	const rows = layout.cuts.map((cut, i) => cutRow(at, cut, layout.cuts[i - 1], figures));
@@ -33,29 +33,23 @@ function cutName(cut: Cut): string {
 
 function cutRow(at: SheetAt, cut: Cut, before: Cut | undefined, figures: Figures): Row {
 	const same = before !== undefined && sameSetting(before, cut);
-	const slant = cut.kind === 'slant';
+	const set = cutSetting(at, cut, figures);
 	return {
 		of: `cut:${cut.n}`,
 		cells: [
 			{ tick: true },
 			cutName(cut),
-			slant ? '' : { text: figures.bench(cut.fence), weight: 'semibold' },
-			slant ? 'marked line' : `${cut.fenceEdge} edge${same ? ', same' : ''}`,
-			slant ? slantText(at, cut, figures) : givesText(at, cut, figures),
+			set.fence === '' ? '' : { text: set.fence, weight: 'semibold' },
+			same ? `${set.from}, same` : set.from,
+			cutGives(set),
 		],
 	};
 }
 
-function slantText(at: SheetAt, cut: Cut, figures: Figures): string {
-	const spot = (p: Cut['from']) =>
-		p === undefined ? '' : `${figures.bench(p.x)}, ${figures.bench(p.y)}`;
-	return `from ${spot(cut.from)} to ${spot(cut.to)} (from the datum): ${givesText(at, cut, figures)}`;
-}
-
 function placesTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
 	const { plan, boards, index } = at;
-	const layout = boards.answer.layouts[index];
-	const offcuts = (layout?.offcuts ?? []).map((o) => ({
+	const layout = nth(boards.answer.layouts, index);
+	const offcuts = layout.offcuts.map((o) => ({
 		cells: [
 			{ tick: true } as const,
 			offcutName(at, o),
@@ -65,11 +59,11 @@ function placesTable(at: SheetAt, width: number, figures: Figures, size?: number
 			figures.size(o.length, o.width),
 		],
 	}));
-	const parts = (layout?.placed ?? []).map((p) => ({
+	const parts = layout.placed.map((p) => ({
 		of: `part:${p.id}`,
 		cells: [
 			{ tick: true } as const,
-			`${partLabel(plan, p.id)} ${plan.parts.find((part) => part.id === p.id)?.name ?? ''}`,
+			partTitle(plan, p.id),
 			figures.bench(p.x),
 			figures.bench(p.y),
 			`${p.turn}°`,

@@ -2,25 +2,16 @@ import { nth, toMm } from '../../measure';
 import type { BoardLayouts } from '../../layout';
 import type { SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
-import { partWithId, rackLabels, type SheetAt, figuresOn, type Figures } from '../wording';
+import { partWithId, rackLabels, type SheetAt, sheetTitle, figuresOn, type Figures } from '../wording';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
 import { arrowhead, fitLabel, roomOf, type RunningPlaces } from '../marks';
 import { datumMark, dimensions, runningPlaces } from './dimensions';
-import {
-	type Drawing,
-	type Mark,
-	hatch,
-	line,
-	onPaper,
-	rect,
-	type View,
-	type Bounds,
-} from '../drawing';
+import { type Drawing, type Mark, hatch, line, onPaper, rect, type View, type Bounds } from '../drawing';
 import { partOnSheet } from './part-on-sheet';
 import type { Rect } from '../../geometry';
 
 /** Room a sheet drawing may take on paper, mm. */
-export interface PaperRoom {
+interface PaperRoom {
 	readonly width: number;
 	readonly height: number;
 }
@@ -36,17 +27,17 @@ export function sheetDrawing(
 	room: PaperRoom = { width: 180, height: 150 },
 	figures: Figures = figuresOn(plan.job.shop.ruler),
 ): Drawing {
-	const layout = boards.answer.layouts[index];
-	if (layout === undefined) throw new Error(`bug: no sheet ${index} of ${boards.material}`);
+	const at = { plan, boards, index };
+	const layout = nth(boards.answer.layouts, index);
 	const places = runningPlaces(layout, figures);
 	const stage = stageOf(layout, places, room);
 	const { view, length, height } = stage;
 	return {
 		width: Math.max(view.x + length + FLAG_BAND, view.x + LEGEND_WIDTH),
 		height,
-		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`,
+		title: sheetTitle(at),
 		marks: [
-			...sheetMarks({ plan, boards, index }, layout, view, figures),
+			...sheetMarks(at, layout, view, figures),
 			...dimensions(layout, places, view),
 			...datumMark(view),
 			...grainMark(plan, boards, view.x + Math.max(length, GRAIN_WIDTH), stage.grainY),
@@ -74,10 +65,6 @@ function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 	};
 	const one = withLegend(5);
 	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
-}
-
-export function materialName(plan: Plan, boards: BoardLayouts): string {
-	return plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
 }
 
 function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figures): Mark[] {

@@ -2,27 +2,12 @@ import { nth, printAngle, toMm } from '../../measure';
 import type { Bevel, Part } from '../../design';
 import { type Outline, moved, turned } from '../../geometry';
 import type { Placed } from '../../nest';
-import {
-	type Mark,
-	type TextMark,
-	line,
-	onPaper,
-	outlineSteps,
-	ringPath,
-	type Spot,
-	type View,
-	boxInRing,
-	boxOffRing,
-	overlap,
-	round,
-	textBox,
-	type Bounds,
-} from '../drawing';
+import { type Mark, type TextMark, line, onPaper, outlineSteps, ringPath, type Spot, type View, boxInRing, boxOffRing, overlap, round, textBox, type Bounds } from '../drawing';
 import type { Figures } from '../wording';
 import { fitLabel, shortName, type Label } from '../marks';
 
 /** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
-export interface PartOnSheet {
+interface PartOnSheet {
 	readonly marks: readonly Mark[];
 	readonly words: readonly Bounds[];
 }
@@ -123,7 +108,7 @@ function bevelTags(
 	for (const bevel of part.bevels) {
 		const text = `${bevel.edge} ${printAngle(bevel.tilt)}`;
 		const side = sideOnSheet(bevel.side, at.turn);
-		const seat = tagSeats(text, side, round(rings[0] ?? [])).find((mark) => {
+		const slot = tagSlots(text, side, round(rings[0] ?? [])).find((mark) => {
 			const box = textBox(mark);
 			return (
 				boxInRing(box, rings[0] ?? []) &&
@@ -131,15 +116,15 @@ function bevelTags(
 				!boxes.some((other) => overlap(other, box))
 			);
 		});
-		if (seat === undefined) continue;
-		marks.push(seat);
-		boxes.push(textBox(seat));
+		if (slot === undefined) continue;
+		marks.push(slot);
+		boxes.push(textBox(slot));
 	}
 	return { marks, boxes: boxes.slice(words.length) };
 }
 
-/** Seats along one edge of the placed rectangle, the far end first: names keep to the upper left. */
-function tagSeats(text: string, side: Bevel['side'], space: Bounds): TextMark[] {
+/** Slots along one edge of the placed rectangle, the far end first: names keep to the upper left. */
+function tagSlots(text: string, side: Bevel['side'], space: Bounds): TextMark[] {
 	const inset = 1.5;
 	return [0.98, 0.75, 0.5, 0.25, 0.02].map((t) => {
 		const anchor = t > 0.9 ? 'end' : t < 0.1 ? 'start' : 'middle';

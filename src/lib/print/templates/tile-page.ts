@@ -2,7 +2,7 @@ import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../
 import type { Leaf, Paper } from '../page';
 import { padOf, tileName, type Template, type Tiling } from './tile';
 
-export interface TileAt {
+interface TileAt {
 	readonly column: number;
 	readonly row: number;
 }
@@ -42,14 +42,15 @@ export function tileLeaf(
 function cropCorners(tiles: Tiling, margin: number): Mark[] {
 	const right = margin + tiles.width;
 	const bottom = margin + tiles.height;
-	return [
+	const corners = [
 		[margin, margin, 1, 1],
 		[right, margin, -1, 1],
 		[margin, bottom, 1, -1],
 		[right, bottom, -1, -1],
-	].flatMap(([x, y, dx, dy]): Mark[] => [
-		{ kind: 'path', steps: line(x!, y!, x! - 5 * dx!, y!), line: 'narrow' },
-		{ kind: 'path', steps: line(x!, y!, x!, y! - 5 * dy!), line: 'narrow' },
+	] as const;
+	return corners.flatMap(([x, y, dx, dy]): Mark[] => [
+		{ kind: 'path', steps: line(x, y, x - 5 * dx, y), line: 'narrow' },
+		{ kind: 'path', steps: line(x, y, x, y - 5 * dy), line: 'narrow' },
 	]);
 }
 

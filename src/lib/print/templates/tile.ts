@@ -22,7 +22,7 @@ export interface Tiling {
 	readonly overlap: number;
 }
 
-export interface TileRoom {
+interface TileRoom {
 	readonly width: number;
 	readonly height: number;
 }

@@ -1,16 +1,8 @@
-import {
-	nth,
-	fromLitres,
-	showVolume,
-	toLitres,
-	volumeUnit,
-	type Ruler,
-	around,
-} from '../../measure';
+import { nth, fromLitres, showVolume, toLitres, volumeUnit, type Ruler, around } from '../../measure';
 import type { Chamber, VolumeLine } from '../../design';
 
 /** The air of a chamber as it is printed, in words with their unit. */
-export interface VolumeLines {
+interface VolumeLines {
 	readonly gross: string;
 	readonly deductions: readonly { readonly what: string; readonly volume: string }[];
 	readonly net: string;
@@ -52,7 +44,7 @@ export function shares(exact: readonly number[], total: number): number[] {
 		.sort((a, b) => nth(exact, b) - nth(found, b) - nth(exact, a) + nth(found, a));
 	let left = total - found.reduce((sum, n) => sum + n, 0);
 	for (let k = 0; left !== 0; k++) {
-		const i = left > 0 ? around(order, k) : order.at(-1 - (k % order.length))!;
+		const i = left > 0 ? around(order, k) : around(order, -1 - k);
 		const step = Math.sign(left);
 		found[i] = nth(found, i) + step;
 		left -= step;

@@ -20,8 +20,8 @@ export interface Planner extends PlanningWorker {
 
 /** What it asks of the one that prints. */
 export interface Printer {
-	/** Papers of a plan. Rejects with a sentence when a face cannot be fetched. */
-	paper(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<readonly ReadyFile[]>;
+	/** Output files of a plan. Rejects with a sentence when a face cannot be fetched. */
+	outputFiles(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<readonly ReadyFile[]>;
 }
 
 export interface Ask {

@@ -88,10 +88,10 @@ export function startPrinter(start: () => Worker = printWorker): Printer {
 	let worker: Worker | null = null;
 	let remote: Remote<Printer> | null = null;
 	return {
-		paper(kind, plan, faces) {
+		outputFiles(kind, plan, faces) {
 			worker ??= start();
 			remote ??= wrap<Printer>(worker);
-			return Promise.race([remote.paper(kind, plan, faces), failed(worker)]);
+			return Promise.race([remote.outputFiles(kind, plan, faces), failed(worker)]);
 		},
 	};
 }

@@ -138,9 +138,9 @@ export class Desk {
 		if (this.file === before) this.#save();
 	}
 
-	/** Papers of the plan in view; none as long as there is no plan. */
-	async paper(kind: OutputKind, faces: FaceUrls): Promise<readonly ReadyFile[]> {
-		return this.plan ? this.#printer.paper(kind, this.plan, faces) : [];
+	/** Output files of the plan in view; none as long as there is no plan. */
+	async outputFiles(kind: OutputKind, faces: FaceUrls): Promise<readonly ReadyFile[]> {
+		return this.plan ? this.#printer.outputFiles(kind, this.plan, faces) : [];
 	}
 
 	/** What the database has not got yet, when the page is about to go; null when everything is kept. */

@@ -53,10 +53,6 @@ export function listAt(root: unknown, path: Path): readonly unknown[] {
 	return Array.isArray(found) ? found : [];
 }
 
-export function samePath(a: Path, b: Path): boolean {
-	return a.length === b.length && a.every((step, i) => step === b[i]);
-}
-
 export function startsWith(path: Path, start: Path): boolean {
 	return path.length >= start.length && start.every((step, i) => step === path[i]);
 }

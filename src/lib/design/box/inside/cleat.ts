@@ -1,17 +1,7 @@
 import { nth, toMm } from '../../../measure';
 import type { Box, Cleats, Material } from '../../../job';
 import { type Point, whereIs, cornerAt } from '../../../geometry';
-import {
-	type SweptAir,
-	convex,
-	crossed,
-	insideAngle,
-	sideLine,
-	type Quad,
-	faceArea,
-	p3,
-	type Point3,
-} from '../solid';
+import { type SweptAir, convex, crossed, insideAngle, sideLine, type Quad, faceArea, p3, type Point3 } from '../solid';
 import { boardName, boardOf, type Board, woodOf, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import type { ProblemLog } from '../../problem-log';

@@ -2,18 +2,7 @@ import { nth, mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
 import { type Outline, type Point, distanceTo, whereIs, bounds } from '../../../geometry';
 import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
-import {
-	type Board,
-	type Hole,
-	faceOf,
-	placeOn,
-	roomBehind,
-	rowOf,
-	through,
-	type Place,
-	boardName,
-	boardOf,
-} from '../board';
+import { type Board, type Hole, faceOf, placeOn, roomBehind, rowOf, through, type Place, boardName, boardOf } from '../board';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';

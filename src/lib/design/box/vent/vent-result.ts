@@ -1,30 +1,6 @@
 import { nth, TICKS_PER_MM } from '../../../measure';
-import {
-	type Air,
-	reach,
-	litres,
-	type Taken,
-	type Quad,
-	type SlotPlane,
-	frameOf,
-	planeArea,
-	type Frame,
-	type Solid,
-	add3,
-	p3,
-	scale3,
-	sub3,
-	unit3,
-} from '../solid';
-import {
-	boardOf,
-	type Board,
-	boardObstacle,
-	rodObstacle,
-	type Obstacle,
-	through,
-	type Seam,
-} from '../board';
+import { type Air, reach, litres, type Taken, type Quad, type SlotPlane, frameOf, planeArea, type Frame, type Solid, add3, p3, scale3, sub3, unit3 } from '../solid';
+import { boardOf, type Board, boardObstacle, rodObstacle, type Obstacle, through, type Seam } from '../board';
 import { type SlotBody, slotAreas } from './slot';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';

@@ -1,13 +1,4 @@
-import {
-	area,
-	bounds,
-	perimeter,
-	moved,
-	liesIn,
-	type Outline,
-	rectangle,
-	same,
-} from '../../../geometry';
+import { area, bounds, perimeter, moved, liesIn, type Outline, rectangle, same } from '../../../geometry';
 import { ticks, toMm, snap, TICKS_PER_MM } from '../../../measure';
 import type { Part } from '../../part';
 import { say, type Bench } from '../bench';

@@ -2,8 +2,12 @@ import type { Plan } from '../lib/plan';
 import { type Fonts, isPdf, pdfFiles, plainFiles, type OutputKind } from '../lib/print';
 import type { FaceUrls, ReadyFile } from '../lib/ui/planning';
 
-/** The papers of a plan as files. Rejects with a sentence when a face cannot be fetched. */
-export async function paper(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<ReadyFile[]> {
+/** The output files of one kind. Rejects with a sentence when a face cannot be fetched. */
+export async function outputFiles(
+	kind: OutputKind,
+	plan: Plan,
+	faces: FaceUrls,
+): Promise<ReadyFile[]> {
 	const files = isPdf(kind) ? pdfFiles(kind, plan, await fonts(faces)) : plainFiles(kind, plan);
 	return files.map(({ name, type, data }) => ({
 		name,
