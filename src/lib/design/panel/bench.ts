@@ -3,18 +3,18 @@ import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape';
 
-/** What one panel is planned with: what was asked, the rack, and where trouble is written down. */
+/** What one panel is planned with: what was asked, the rack, and the log of what is wrong with it. */
 export interface Bench {
 	readonly panel: Panel;
 	readonly job: Job;
-	readonly trouble: ProblemLog;
+	readonly log: ProblemLog;
 	/** Position of the panel in the job, from 1: the start of its parts' marks. */
 	readonly number: number;
 }
 
 export function benchFor(panel: Panel, job: Job, path: Path): Bench {
 	const at = job.panels.findIndex((p) => p.id === panel.id);
-	return { panel, job, trouble: new ProblemLog(path), number: at + 1 || 1 };
+	return { panel, job, log: new ProblemLog(path), number: at + 1 || 1 };
 }
 
 /** Ticks on the job's own ruler. */
@@ -27,7 +27,7 @@ export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | nu
 	if (id === null) return null;
 	const found = bench.job.stock.cloths.find((c) => c.id === id);
 	if (!found)
-		bench.trouble.stop(
+		bench.log.stop(
 			path,
 			`There is no cloth '${id}' on the rack.`,
 			known(bench.job.stock.cloths, 'cloth'),
@@ -38,7 +38,7 @@ export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | nu
 export function materialOf(bench: Bench, id: string, path: Path): Material | null {
 	const found = bench.job.stock.materials.find((m) => m.id === id);
 	if (!found)
-		bench.trouble.stop(
+		bench.log.stop(
 			path,
 			`There is no board '${id}' on the rack.`,
 			known(bench.job.stock.materials, 'board'),
@@ -54,5 +54,5 @@ function known(list: readonly { readonly id: string }[], what: string): string {
 
 /** What an outline has to complain of, at its place in the job. */
 export function complain(bench: Bench, path: Path, complaints: readonly Complaint[]): void {
-	for (const c of complaints) bench.trouble[c.kind](path, c.what, c.fix);
+	for (const c of complaints) bench.log[c.kind](path, c.what, c.fix);
 }

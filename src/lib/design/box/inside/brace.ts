@@ -24,7 +24,7 @@ export function braceSwept(
 	slotted: readonly (readonly SlottedWall[])[],
 	bare: SweptAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Braced {
 	const maker = {
 		rod(brace: Dowel, b: number, r: number) {
@@ -36,9 +36,9 @@ export function braceSwept(
 			const body = air ? plateIn(air, bare, brace, t) : null;
 			return body && besideSlots(body, slotted[r] ?? []);
 		},
-		missed: (brace: Brace, b: number) => missed(brace, b, trouble),
+		missed: (brace: Brace, b: number) => missed(brace, b, log),
 	};
-	return braceAll(box, clear.length, maker, rack, trouble);
+	return braceAll(box, clear.length, maker, rack, log);
 }
 
 /** A wall that a slot runs along, and how far braces stay off it. */
@@ -59,9 +59,9 @@ function besideSlots(body: PlateBody, slotted: readonly SlottedWall[]): PlateBod
 	return { ...body, meets, notes };
 }
 
-function missed(brace: Brace, b: number, trouble: ProblemLog): void {
+function missed(brace: Brace, b: number, log: ProblemLog): void {
 	const at = brace.kind === 'dowel' ? brace.a : brace.at;
-	trouble.stop(
+	log.stop(
 		['braces', b],
 		`Nothing can be braced at ${shown(at)} mm: the place lies outside the air, in a slot, or a corner of the form falls inside the brace.`,
 		'Move it inside, clear of the corners, or leave it out.',

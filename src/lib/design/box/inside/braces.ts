@@ -70,7 +70,7 @@ export function braceAll(
 	rooms: number,
 	maker: BraceMaker,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Braced {
 	const boards: Board[] = [];
 	const rods: Rod[] = [];
@@ -98,7 +98,7 @@ export function braceAll(
 		const met = taken.map((_, r) => (rod ? setRod(brace, b, r) : setPlate(brace, b, r, material!)));
 		if (!met.includes(true)) maker.missed(brace, b);
 	});
-	sayCrossing(boards, trouble);
+	sayCrossing(boards, log);
 	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
 	return { boards, rods, seams, obstacles, taken };
 }
@@ -126,11 +126,11 @@ function plateBoard(
 }
 
 /** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
-function sayCrossing(boards: readonly Board[], trouble: ProblemLog): void {
+function sayCrossing(boards: readonly Board[], log: ProblemLog): void {
 	boards.forEach((a, i) => {
 		for (const b of boards.slice(i + 1)) {
 			if (apart(a.solid, b.solid)) continue;
-			trouble.check(
+			log.check(
 				['braces'],
 				`${a.name} and ${b.name} cross each other.`,
 				'Cut each halfway through where they cross, so that they slide together, or move one of them.',

@@ -70,7 +70,7 @@ export function cleatAll(
 	rooms: number,
 	cleat: (room: number, wish: Cleats, material: Material, first: number) => Cleated | null,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Pick<Cleated, 'boards' | 'seams'> & { readonly taken: readonly number[] } {
 	const wish = box.cleats;
 	const material = wish && rack.of(wish.material, ['cleats', 'material']);
@@ -87,15 +87,15 @@ export function cleatAll(
 		taken[r] = made.taken;
 		for (const corner of made.missed) missed.add(corner);
 	}
-	sayMissed(wish, missed, trouble);
+	sayMissed(wish, missed, log);
 	return { boards, seams, taken };
 }
 
 /** Says which corners have no room for their cleat. */
-function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: ProblemLog): void {
+function sayMissed(wish: Cleats, missed: ReadonlySet<string>, log: ProblemLog): void {
 	if (missed.size === 0) return;
 	const one = missed.size === 1;
-	trouble.check(
+	log.check(
 		['cleats', 'width'],
 		`A cleat ${toMm(wish.width)} mm wide has no room in ${one ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${one ? 'it is' : 'they are'} left without one.`,
 		'Take a narrower cleat, or close these corners with glue and screws alone.',

@@ -90,13 +90,13 @@ export function doubleInside(
 	box: Box,
 	start: SweptAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Doubled {
 	let air = start;
 	const lay = ({ wall, wish, t }: LayerAsk) => {
 		const made = layerOn(air, wall, t);
 		if (!made)
-			trouble.stop(
+			log.stop(
 				['doublers', wish, 'board'],
 				`There is no wall '${wall}' in this form, or no room for one more layer on it.`,
 				`Name one of ${[...section.keys, 'left', 'right'].join(', ')}, or fewer layers.`,
@@ -113,12 +113,12 @@ export function doubleOutside(
 	section: SweptSection,
 	box: Box,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Layers {
 	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
 		const frame = outsideFrame(section, wall);
 		if (!frame) {
-			trouble.stop(
+			log.stop(
 				['doublers', wish, 'board'],
 				`There is no wall '${wall}' in this form.`,
 				`Name one of ${[...section.keys, 'left', 'right'].join(', ')}.`,

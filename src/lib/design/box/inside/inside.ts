@@ -43,21 +43,21 @@ export function bareAir(section: SweptSection): SweptAir {
 }
 
 /** Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls. */
-export function fillSwept(box: Box, shell: Shell, rack: BoardRack, trouble: ProblemLog): Inside {
+export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemLog): Inside {
 	const { section } = shell;
 	const bare = bareAir(section);
-	const doubled = doubleInside(section, box, bare, rack, trouble);
-	const overlays = doubleOutside(section, box, rack, trouble);
-	const divided = divide(box, bare, doubled.air, rack, trouble);
+	const doubled = doubleInside(section, box, bare, rack, log);
+	const overlays = doubleOutside(section, box, rack, log);
+	const divided = divide(box, bare, doubled.air, rack, log);
 	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
-	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, trouble);
+	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, log);
 	const opened = slots.reduce(
 		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run).boards,
 		walls,
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
 	const slotted = divided.rooms.map((_, r) => slottedWalls(slots.filter((s) => s.room === r)));
-	const braced = braceSwept(box, clear, slotted, bare, rack, trouble);
+	const braced = braceSwept(box, clear, slotted, bare, rack, log);
 	const cleated = cleatAll(
 		box,
 		clear.length,
@@ -68,10 +68,10 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, trouble: Prob
 			return cleatsIn(room, wish, material, first);
 		},
 		rack,
-		trouble,
+		log,
 	);
 	const made = { shell, doubled, overlays, divided, braced, cleated };
-	return mount(box, stageOf(opened, made), slots, section, rack, trouble);
+	return mount(box, stageOf(opened, made), slots, section, rack, log);
 }
 
 type Glued = Pick<Inside, 'boards' | 'seams'>;
@@ -116,21 +116,21 @@ export function mount(
 	slots: readonly SlotSetup[],
 	section: SweptSection | null,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Inside {
 	const { rooms, boards } = stage;
-	const { seated, rings } = seatDrivers(box, boards, rooms, rack, trouble);
+	const { seated, rings } = seatDrivers(box, boards, rooms, rack, log);
 	const taken = [...stage.taken];
 	for (const one of seated) {
 		if (one.driver.displacement <= 0 || one.room < 0) continue;
 		taken.push({ room: one.room, what: one.name, volume: cubicTicks(one.driver.displacement) });
 	}
-	const terminal = cutTerminal(box, boards, rooms, trouble);
+	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
-	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, trouble)];
-	const tuned = tuneRooms(rooms, taken, setups, trouble);
+	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, log)];
+	const tuned = tuneRooms(rooms, taken, setups, log);
 	return {
 		...stage,
 		boards: [...boards, ...rings, ...tuned.boards],

@@ -46,17 +46,18 @@ export interface Holds {
 export interface Solution {
 	readonly shape: BoxShape;
 	readonly solved: Solved | null;
-	readonly trouble: { readonly what: string; readonly fix: string } | null;
+	/** Why the wish is not met as it was asked; null when it is. */
+	readonly unmet: { readonly what: string; readonly fix: string } | null;
 }
 
 /** Solves the box for its wanted volume; when the space does not allow it, says by how much and what else would do. */
 export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Solution {
 	const { target, shape } = box;
 	const which = target?.solve;
-	if (!target || !which) return { shape, solved: null, trouble: null };
+	if (!target || !which) return { shape, solved: null, unmet: null };
 	const found = solveOne(shape, which, target.litres, holds, job);
 	if (found === null)
-		return { shape, solved: null, trouble: unreachable(box, which, holds, over, job) };
+		return { shape, solved: null, unmet: unreachable(box, which, holds, over, job) };
 	const rounded = toMark(found, job.shop.ruler);
 	const made = withDimension(shape, which, rounded);
 	const solved = {
@@ -67,7 +68,7 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 		gives: holds.net(made) ?? 0,
 	};
 	const past = over(made)?.[which] ?? 0;
-	if (past <= 0) return { shape: made, solved, trouble: null };
+	if (past <= 0) return { shape: made, solved, unmet: null };
 	const most = holds.net(withDimension(shape, which, ticks(rounded - past)));
 	const short =
 		most === null
@@ -76,7 +77,7 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 	return {
 		shape: made,
 		solved,
-		trouble: {
+		unmet: {
 			what: `For ${litreText(target.litres)} the ${which} has to be ${shown(rounded)} mm; the space takes ${shown(rounded - past)} mm${short}.`,
 			fix: others(box, which, holds, over, job),
 		},

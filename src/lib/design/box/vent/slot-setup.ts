@@ -22,7 +22,7 @@ export function slotSetups(
 	box: Box,
 	inside: VentRoom,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): SlotSetup[] {
 	return box.vents.flatMap((vent, v) => {
 		if (vent.kind !== 'slot') return [];
@@ -30,10 +30,10 @@ export function slotSetups(
 		if (!material) return [];
 		const found = planeFor(vent, inside);
 		if ('no' in found) {
-			trouble.stop(['vents', v, 'along'], found.no, found.fix);
+			log.stop(['vents', v, 'along'], found.no, found.fix);
 			return [];
 		}
-		return slotSetup(vent, v, found, material, inside, trouble) ?? [];
+		return slotSetup(vent, v, found, material, inside, log) ?? [];
 	});
 }
 
@@ -60,12 +60,12 @@ function slotSetup(
 	{ plane, room }: { plane: SlotPlane; room: number },
 	material: Material,
 	inside: VentRoom,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): SlotSetup | null {
 	const t = material.measured;
 	const wrong = misfit(vent, plane, t);
 	if (wrong) {
-		trouble.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
+		log.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
 		return null;
 	}
 	const cheek = vent.run !== null && vent.run !== plane.run[1] - plane.run[0];

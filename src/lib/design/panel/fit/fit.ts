@@ -61,7 +61,7 @@ export function choicesFor(
 	});
 }
 
-/** Opening, board and finished outline of the panel. Null (with the trouble noted) when there is no board left. */
+/** Opening, board and finished outline of the panel. Null (and it is said why) when there is no board left. */
 export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 	const { panel } = bench;
 	checkEdgeNumbers(bench, opening);
@@ -150,7 +150,7 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 	const most = Math.max(...opening.sides.map((s) => s ?? 0));
 	bench.panel.edges.own.forEach((o, i) => {
 		if (o.edge > most)
-			bench.trouble.check(
+			bench.log.check(
 				['edges', 'own', i, 'edge'],
 				`There is no edge ${o.edge}; the opening has ${most}.`,
 				`Give a number from 1 to ${most}.`,
@@ -159,7 +159,7 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 }
 
 function nothingLeft(bench: Bench): null {
-	bench.trouble.stop(
+	bench.log.stop(
 		['opening'],
 		'Nothing is left of the board once cloth and clearance are taken off.',
 		'Check the size of the opening, the cloth and the clearances.',
@@ -174,7 +174,7 @@ function closedNeck(bench: Bench, opening: Drawn, board: SetOutline): null {
 		const n = opening.sides[board.from[k] ?? 0];
 		return n ? `edge ${n}` : 'a rounded corner';
 	});
-	bench.trouble.stop(
+	bench.log.stop(
 		['opening'],
 		`The board would close up between ${names.join(' and ')} at ${say(bench, cross.at.x)}, ${say(bench, cross.at.y)}.`,
 		'Widen the neck, take less clearance there, or make it two panels.',
@@ -190,7 +190,7 @@ function reportLost(bench: Bench, opening: Drawn, board: SetOutline): void {
 			g.why === 'radius'
 				? 'has a radius smaller than cloth and clearance; the board has a sharp corner there'
 				: 'is used up by cloth and clearance; its neighbours meet';
-		bench.trouble.check(
+		bench.log.check(
 			['opening'],
 			`${what} ${why}.`,
 			'Nothing to do when that is acceptable; otherwise give the opening a larger radius there.',

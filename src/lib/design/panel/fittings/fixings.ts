@@ -31,7 +31,7 @@ export function fixingFigure(
 	const inset = clearOfGroove(bench, groove);
 	const line = grownBy(fit.board, -inset);
 	if (!line) {
-		bench.trouble.check(
+		bench.log.check(
 			['fixings', 'inset'],
 			`Fixings ${say(bench, inset)} from the edge find no place on this board.`,
 			'Set them nearer to the edge.',
@@ -60,7 +60,7 @@ function clearOfEachOther(bench: Bench): number {
 	const { hole, spacing } = bench.panel.fixings!;
 	const least = hole + RIM;
 	if (spacing >= least) return spacing;
-	bench.trouble.check(
+	bench.log.check(
 		['fixings', 'spacing'],
 		`Fixings ${say(bench, spacing)} apart would run into one another; they are planned ${say(bench, least)} apart.`,
 		`Give ${say(bench, least)} or more; 100 to 150 mm is common.`,
@@ -76,7 +76,7 @@ function clearOfGroove(bench: Bench, groove: GrooveSize | null): number {
 	const outside = groove.offset - reach;
 	const inside = groove.offset + groove.width + reach;
 	if (asked.inset <= outside || asked.inset >= inside) return asked.inset;
-	bench.trouble.check(
+	bench.log.check(
 		['fixings', 'inset'],
 		`Fixings ${say(bench, asked.inset)} from the edge would meet the knife groove; they are planned at ${say(bench, inside)}.`,
 		`Give ${say(bench, inside)} or more.`,
@@ -115,13 +115,13 @@ function widestGap(kept: readonly OnLine[], total: number): number {
 function reportGaps(bench: Bench, lost: number, widest: number): void {
 	const asked = bench.panel.fixings!;
 	if (lost > 0)
-		bench.trouble.check(
+		bench.log.check(
 			['fixings'],
 			`${lost === 1 ? 'One fixing finds' : `${lost} fixings find`} no place free of zones, covers and cut-outs; the widest gap is ${say(bench, widest)}.`,
 			'Move what is in the way, or hold the panel there by other means.',
 		);
 	else if (widest > asked.spacing * 1.5)
-		bench.trouble.check(
+		bench.log.check(
 			['fixings'],
 			`Moved clear of what was in the way, two fixings are ${say(bench, widest)} apart.`,
 			'Look whether the panel needs one more between them.',

@@ -36,7 +36,7 @@ export function grooveSize(bench: Bench): GrooveSize | null {
 export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): GrooveSize | null {
 	const left = thickness - size.depth;
 	if (left <= 0) {
-		bench.trouble.stop(
+		bench.log.stop(
 			['groove'],
 			`The knife groove is ${say(bench, size.depth)} deep and the board ${say(bench, thickness)} thick: it would cut through.`,
 			`Make it ${say(bench, thickness / 2)} deep or less, or do without one.`,
@@ -44,7 +44,7 @@ export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): 
 		return null;
 	}
 	if (left < Math.max(3 * 1600, thickness / 3))
-		bench.trouble.check(
+		bench.log.check(
 			['groove'],
 			`The knife groove leaves ${say(bench, left)} of a board ${say(bench, thickness)} thick; its edge may break out.`,
 			`Make it ${say(bench, thickness / 2)} deep or less.`,
@@ -95,7 +95,7 @@ function boardLines(bench: Bench, fit: Fit, centre: number): Point[][] {
 		fit.boardEdges.map((end) => (end === 'wrapped' ? centre : 0)),
 	);
 	if (!set.outline || set.closed.length > 0) {
-		bench.trouble.check(
+		bench.log.check(
 			['groove'],
 			'The knife groove does not fit on the back: the board is too narrow for it.',
 			'Set it nearer to the edge, or turn the cloth under without a groove.',
