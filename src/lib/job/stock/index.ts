@@ -1,2 +1,10 @@
-export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
+export {
+	type Cloth,
+	type Material,
+	type Roll,
+	stock,
+	stockIn,
+	type StockSheet,
+	type Sundry,
+} from './stock';
 export { offNominal } from './thickness';
