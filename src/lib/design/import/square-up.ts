@@ -33,7 +33,7 @@ export type Squared =
 export const SLIP = 1.5;
 
 /** Below this the picture was taken more than about 55 degrees from straight above: the far end is guesswork. */
-export const FLATTEST = 0.57;
+const FLATTEST = 0.57;
 
 /** @param corners of the paper in the picture: top left, top right, bottom right, bottom left. */
 export function squareUp(corners: Four<Point>, paper: PhotographedPaper): Squared {

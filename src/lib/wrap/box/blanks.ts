@@ -55,7 +55,7 @@ export function bandBlank(
 }
 
 /** A band as an outline: its lower edge, up the right side stretch by stretch, its upper edge, down the left side. */
-export function bandOutline(band: Band, across: number): Outline {
+function bandOutline(band: Band, across: number): Outline {
 	const ys = levels(band);
 	const up = ys.map((y) => ({ x: across, y }));
 	const down = [...ys].reverse().map((y) => ({ x: 0, y }));

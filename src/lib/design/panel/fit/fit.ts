@@ -48,11 +48,7 @@ export function setBack(choice: EdgeChoice, pressed: number, neighbour: number):
 }
 
 /** What the person chose for each edge of a drawn outline; null for roundings, which follow. */
-export function choicesFor(
-	drawn: Drawn,
-	edges: EdgeChoices,
-	wrapped: boolean,
-): (EdgeChoice | null)[] {
+function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeChoice | null)[] {
 	return drawn.sides.map((n) => {
 		if (n === null) return null;
 		const choice = edges.own.find((o) => o.edge === n) ?? edges.all;
