@@ -9,7 +9,7 @@ export {
 	toInches,
 	toMm,
 } from './length';
-export { around, lastOf, nth } from './lists';
+export { around, lastOf, nth, theOne } from './lists';
 export { massIn, roundMass, showMass } from './mass';
 export {
 	majorMoney,

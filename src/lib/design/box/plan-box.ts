@@ -59,17 +59,16 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		needs: [...seamNeeds(seams, box), ...fittingNeeds(box, inside, figures.chambers)],
 		skin: section
 			? skinOf(section, inside.boards, box.id, box.name)
-			: taperedSkin(tapered!, inside.boards, box.id, box.name),
+			: taperedSkin(tapered, inside.boards, box.id, box.name),
 		mass: figures.mass,
 		figures,
 	};
 }
 
-interface Built {
-	readonly inside: Inside;
-	readonly section: SweptSection | null;
-	readonly tapered: TaperedShell | null;
-}
+type Built = { readonly inside: Inside } & (
+	| { readonly section: SweptSection; readonly tapered: null }
+	| { readonly section: null; readonly tapered: TaperedShell }
+);
 
 /** The boards and the air of a box of known size; null when its form cannot be made. */
 function build(box: Box, job: Job, log: ProblemLog): Built | null {
@@ -101,6 +100,7 @@ function solvedShape(
 	path: Path,
 	log: ProblemLog,
 ): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> & { known: Tried | undefined } {
+	const { space } = box;
 	const room = box.target ? box.target.chamber - 1 : 0;
 	const tried = new Map<string, Tried>();
 	const tryOut = (shape: BoxShape): Built | null => {
@@ -115,8 +115,8 @@ function solvedShape(
 		return built && built.inside.rooms.length > room ? netOf(built.inside, room) : null;
 	};
 	const over = (shape: BoxShape): Partial<Record<'width' | 'height' | 'depth', number>> | null => {
-		const built = box.space ? tryOut(shape) : null;
-		return built && box.space ? pastSpace(box, job, built) : null;
+		const built = space ? tryOut(shape) : null;
+		return built && space ? pastSpace(box, space, job, built) : null;
 	};
 	const gross = (shape: BoxShape): number | null => grossOf({ ...box, shape }, job);
 	const solution = solveBox(box, job, { net, gross }, over);
@@ -139,8 +139,12 @@ function grossOf(box: Box, job: Job): number | null {
 	return section && litres(volumeOfAir(bareAir(section)));
 }
 
-function pastSpace(box: Box, job: Job, built: Built): Record<'width' | 'height' | 'depth', number> {
-	const space = box.space!;
+function pastSpace(
+	box: Box,
+	space: NonNullable<Box['space']>,
+	job: Job,
+	built: Built,
+): Record<'width' | 'height' | 'depth', number> {
 	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth)?.loose ?? 0;
 	const size = sizesOf(outsidePoints(built.inside.boards));
 	return {

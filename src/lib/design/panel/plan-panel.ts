@@ -114,14 +114,17 @@ function routed(
 /** What is glued behind the board or cut through it: the groove stops there. */
 function behind(made: Made): GrooveObstacle[] {
 	const rim = 1600;
-	const floors = made.layers.filter((l) => l.place === 'recessed' && l.piece);
 	return [
 		...made.covers.map((c) => ({
 			name: `the ledge of ${c.name}`,
 			outline: c.ledge.outer,
 			keep: rim,
 		})),
-		...floors.map((l) => ({ name: `the floor of ${l.name}`, outline: l.piece!, keep: rim })),
+		...made.layers.flatMap((l) =>
+			l.place === 'recessed' && l.piece
+				? [{ name: `the floor of ${l.name}`, outline: l.piece, keep: rim }]
+				: [],
+		),
 	];
 }
 

@@ -17,28 +17,33 @@ import type { BoardRack } from '../rack';
 import { originOf, plateMeets, stripMeets } from './rooms';
 import type { ProblemLog } from '../../problem-log';
 
+/** The clear air of a chamber, if there is enough to set anything in, and its walls that slots run along. */
+interface OpenRoom {
+	readonly air: SweptAir | null;
+	readonly slotted: readonly SlottedWall[];
+}
+
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
 export function braceSwept(
 	box: Box,
-	clear: readonly (SweptAir | null)[],
-	slotted: readonly (readonly SlottedWall[])[],
+	rooms: readonly OpenRoom[],
 	bare: SweptAir,
 	rack: BoardRack,
 	log: ProblemLog,
 ): Braced {
 	const maker = {
 		rod(brace: Dowel, b: number, r: number) {
-			const air = clear[r];
+			const { air } = nth(rooms, r);
 			return air ? rodIn(air, bare, brace, b) : null;
 		},
 		plate(brace: Plate, r: number, t: number) {
-			const air = clear[r];
+			const { air, slotted } = nth(rooms, r);
 			const body = air ? plateIn(air, bare, brace, t) : null;
-			return body && besideSlots(body, slotted[r] ?? []);
+			return body && besideSlots(body, slotted);
 		},
 		missed: (brace: Brace, b: number) => missed(brace, b, log),
 	};
-	return braceAll(box, clear.length, maker, rack, log);
+	return braceAll(box, rooms.length, maker, rack, log);
 }
 
 /** A wall that a slot runs along, and how far braces stay off it. */

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, Brace, Material, Sundry } from '../../../job';
 import { apart, type Frame, type Solid, type Point3 } from '../solid';
 import { boardOf, type Board, rodObstacle, type Obstacle, kg, woodOf, type Seam } from '../board';
@@ -79,7 +80,7 @@ export function braceAll(
 	const setRod = (brace: Dowel, b: number, r: number): boolean => {
 		const rod = maker.rod(brace, b, r);
 		if (rod) rods.push(rod);
-		taken[r]! += rod ? rodVolume(rod) : 0;
+		taken[r] = nth(taken, r) + (rod ? rodVolume(rod) : 0);
 		return rod !== null;
 	};
 	const setPlate = (brace: Plate, b: number, r: number, material: Material): boolean => {
@@ -88,15 +89,20 @@ export function braceAll(
 		const board = plateBoard(brace, body, material, braceName(brace, b), boards.length + 1);
 		boards.push(board);
 		seams.push(...edgeSeams(board, body.meets, false));
-		taken[r]! += woodOf(board);
+		taken[r] = nth(taken, r) + woodOf(board);
 		return true;
 	};
-	box.braces.forEach((brace, b) => {
-		const rod = brace.kind === 'dowel';
-		const material = rod ? null : rack.of(brace.material, ['braces', b, 'material']);
-		if (!rod && !material) return;
-		const met = taken.map((_, r) => (rod ? setRod(brace, b, r) : setPlate(brace, b, r, material!)));
+	const setIn = (brace: Brace, b: number, room: (r: number) => boolean): void => {
+		const met = taken.map((_, r) => room(r));
 		if (!met.includes(true)) maker.missed(brace, b);
+	};
+	box.braces.forEach((brace, b) => {
+		if (brace.kind === 'dowel') {
+			setIn(brace, b, (r) => setRod(brace, b, r));
+			return;
+		}
+		const material = rack.of(brace.material, ['braces', b, 'material']);
+		if (material) setIn(brace, b, (r) => setPlate(brace, b, r, material));
 	});
 	sayCrossing(boards, log);
 	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));

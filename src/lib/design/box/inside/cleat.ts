@@ -12,7 +12,7 @@ import {
 	p3,
 	type Point3,
 } from '../solid';
-import { boardName, boardOf, type Board, woodOf, type Seam } from '../board';
+import { boardName, boardOf, type Board, woodOf, type Seam, wallOf } from '../board';
 import type { BoardRack } from '../rack';
 import type { ProblemLog } from '../../problem-log';
 import { sideFrame, sweptSolid } from '../shell';
@@ -212,7 +212,7 @@ export function stripSeam(board: Board): Seam {
 	const area = Math.abs(faceArea(outside, board.frame)) + length * board.material.measured;
 	return {
 		letter: '',
-		between: [board.wall!, board.key],
+		between: [wallOf(board), board.key],
 		kind: 'strip',
 		length,
 		area,

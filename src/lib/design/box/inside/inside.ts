@@ -1,7 +1,7 @@
 import { nth, around } from '../../../measure';
 import type { Box } from '../../../job';
 import { volumeOfAir, type Air, type SweptAir, cubicTicks, type Taken } from '../solid';
-import type { Board, Obstacle, Seam } from '../board';
+import { type Board, type Obstacle, type Seam, wallOf } from '../board';
 import { braceSwept, type SlottedWall } from './brace';
 import type { Braced, Rod } from './braces';
 import { cleatAll, cleatsIn, type CleatRoom } from './cleat';
@@ -56,8 +56,11 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemL
 		walls,
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
-	const slotted = divided.rooms.map((_, r) => slottedWalls(slots.filter((s) => s.room === r)));
-	const braced = braceSwept(box, clear, slotted, bare, rack, log);
+	const open = clear.map((air, r) => ({
+		air,
+		slotted: slottedWalls(slots.filter((s) => s.room === r)),
+	}));
+	const braced = braceSwept(box, open, bare, rack, log);
 	const cleated = cleatAll(
 		box,
 		clear.length,
@@ -71,7 +74,7 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemL
 		log,
 	);
 	const made = { shell, doubled, overlays, divided, braced, cleated };
-	return mount(box, stageOf(opened, made), slots, section, rack, log);
+	return mount(box, stageOf(opened, made), { slots, section }, rack, log);
 }
 
 type Glued = Pick<Inside, 'boards' | 'seams'>;
@@ -109,12 +112,17 @@ export type InsideStage = Pick<
 	'boards' | 'seams' | 'rooms' | 'taken' | 'rods' | 'obstacles'
 >;
 
+/** What only a swept box has. */
+interface Swept {
+	readonly slots: readonly SlotSetup[];
+	readonly section: SweptSection | null;
+}
+
 /** What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are tuned. */
 export function mount(
 	box: Box,
 	stage: InsideStage,
-	slots: readonly SlotSetup[],
-	section: SweptSection | null,
+	{ slots, section }: Swept,
 	rack: BoardRack,
 	log: ProblemLog,
 ): Inside {
@@ -155,7 +163,7 @@ function ringSeams(rings: readonly Board[]): Seam[] {
 		const area = side * side - (Math.PI / 4) * hole * hole;
 		return {
 			letter: '',
-			between: [ring.wall!, ring.key],
+			between: [wallOf(ring), ring.key],
 			kind: 'face',
 			length: 0,
 			area,
@@ -176,9 +184,12 @@ function cleatRoom(
 	const taken = new Set(own.flatMap((s) => slotSides(s)));
 	const plates = braces
 		.filter((b) => Math.abs(b.frame.n.x) > 0.99)
-		.map((b) => [nth(b.solid.outside, 0).x, nth(b.solid.inside, 0).x].sort((x, y) => x - y))
-		.filter(([from, to]) => from! > air.x0 && to! < air.x1)
-		.sort((a, b) => nth(a, 0) - nth(b, 0));
+		.map((b): [number, number] => {
+			const [x, y] = [nth(b.solid.outside, 0).x, nth(b.solid.inside, 0).x];
+			return [Math.min(x, y), Math.max(x, y)];
+		})
+		.filter(([from, to]) => from > air.x0 && to < air.x1)
+		.sort((a, b) => a[0] - b[0]);
 	const edges = [air.x0, ...plates.flat(), air.x1];
 	const free = Array.from(
 		{ length: edges.length / 2 },

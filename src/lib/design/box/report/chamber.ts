@@ -113,11 +113,12 @@ function sealedOf(
 
 /** Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc loses by it. */
 function twoWishes(box: Box, room: number, qtc: number, net: number, log: ProblemLog): void {
-	const { target } = box;
-	if (!target || target.chamber !== room + 1 || Math.abs(qtc / box.qtc! - 1) < SAME_Q) return;
+	const { target, qtc: wished } = box;
+	if (!target || target.chamber !== room + 1) return;
+	if (wished === null || Math.abs(qtc / wished - 1) < SAME_Q) return;
 	log.check(
 		['qtc'],
-		`${two(target.litres)} L are wanted and a Qtc of ${box.qtc}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
+		`${two(target.litres)} L are wanted and a Qtc of ${wished}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
 		`Ask for ${two(net)} L for that Qtc, or leave one of the two wishes empty.`,
 	);
 }

@@ -1,4 +1,4 @@
-import { snap } from '../../../measure';
+import { snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
@@ -15,7 +15,7 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 	const { driver, index, name, place } = one;
 	const path = ['drivers', index];
 	const face = faceOf(place.wall);
-	const hole = place.wall.holes.find((h) => h.name === name && h.of === 'driver')!;
+	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver');
 	const edge = Math.min(...hole.outline.map((c) => distanceTo(c, face)), edgeOfRound(hole, face));
 	if (edge < LEAST_EDGE) {
 		log.check(

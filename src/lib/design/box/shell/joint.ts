@@ -1,3 +1,4 @@
+import { around } from '../../../measure';
 import type { Box, BoardKey } from '../../../job';
 import { type Point, cornerAt } from '../../../geometry';
 import { convex, insideAngle, type Past } from '../solid';
@@ -23,7 +24,7 @@ export function jointsOf(
 ): Past[] {
 	const joints = keys.map((_, k) => usual(corners, k, box.joint));
 	box.corners.forEach((wish, i) => {
-		const k = keys.findIndex((key, c) => meets(wish.between, keys.at(c - 1)!, key));
+		const k = keys.findIndex((key, c) => meets(wish.between, around(keys, c - 1), key));
 		if (k < 0) {
 			log.check(
 				['corners', i, 'between'],

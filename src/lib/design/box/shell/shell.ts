@@ -1,4 +1,4 @@
-import { nth, around } from '../../../measure';
+import { nth, around, theOne } from '../../../measure';
 import type { Box, BoardKey, Material } from '../../../job';
 import { type Point, cornerAt } from '../../../geometry';
 import type { Board, Seam } from '../board';
@@ -125,7 +125,7 @@ function tooThin(profile: Profile, materials: readonly Material[], log: ProblemL
 			m.measured / Math.tan((insideAngle(profile.corners, k) * Math.PI) / 360);
 		const left =
 			Math.hypot(next.x - c.x, next.y - c.y) -
-			eats(i, materials.at(i - 1)!) -
+			eats(i, around(materials, i - 1)) -
 			eats(i + 1, around(materials, i + 1));
 		if (left < short) [short, worst] = [left, i];
 	});
@@ -157,7 +157,7 @@ function seamsOf(section: SweptSection, boards: readonly Board[]): Seam[] {
 	const seams: Seam[] = [];
 	const swept = section.fit === 'over' ? section.x1 - section.x0 : section.width;
 	section.keys.forEach((key, k) => {
-		const before = section.keys.at(k - 1)!;
+		const before = around(section.keys, k - 1);
 		seams.push({
 			letter: '',
 			between: [before, key],
@@ -196,7 +196,7 @@ function endSeam(
 	const b = cornerAt(section.inner, i + 1);
 	const length = Math.hypot(b.x - a.x, b.y - a.y);
 	const thick = section.ends[end].measured;
-	const wall = boards.find((board) => board.key === key)!;
+	const wall = theOne(boards, (board) => board.key === key);
 	const widths = { over: wall.material.measured, between: thick, rabbet: thick + section.rabbet };
 	return {
 		letter: '',

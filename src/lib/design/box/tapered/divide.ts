@@ -75,10 +75,11 @@ function missedDivider(
 	log: ProblemLog,
 ): void {
 	const { across, at } = divider;
-	const [from, to] = stretch(sides, across).map((p) => p - leastOf(bare, across));
+	const [from, to] = stretch(sides, across);
+	const start = leastOf(bare, across);
 	log.stop(
 		['dividers', d, 'at'],
-		`No straight wall fits across the ${across} at ${shown(at)} mm: between the leaning sides there is room from ${shown(from!)} to ${shown(to!)} mm.`,
+		`No straight wall fits across the ${across} at ${shown(at)} mm: between the leaning sides there is room from ${shown(from - start)} to ${shown(to - start)} mm.`,
 		`Give a place in that stretch, counted from where the inside reaches farthest ${REACH[across]}.`,
 	);
 }

@@ -34,5 +34,5 @@ export function fillTapered(
 		log,
 	);
 	const made = { shell, doubled, overlays, divided, braced, cleated };
-	return mount(box, stageOf(walls, made), [], null, rack, log);
+	return mount(box, stageOf(walls, made), { slots: [], section: null }, rack, log);
 }

@@ -33,7 +33,7 @@ export function slotSetups(
 			log.stop(['vents', v, 'along'], found.no, found.fix);
 			return [];
 		}
-		return slotSetup(vent, v, found, material, inside, log) ?? [];
+		return slotSetup({ vent, index: v, material }, found, inside, log) ?? [];
 	});
 }
 
@@ -55,10 +55,8 @@ function planeFor(
 }
 
 function slotSetup(
-	vent: SlotVent,
-	index: number,
+	{ vent, index, material }: { vent: SlotVent; index: number; material: Material },
 	{ plane, room }: { plane: SlotPlane; room: number },
-	material: Material,
 	inside: VentRoom,
 	log: ProblemLog,
 ): SlotSetup | null {
@@ -68,12 +66,14 @@ function slotSetup(
 		log.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
 		return null;
 	}
-	const cheek = vent.run !== null && vent.run !== plane.run[1] - plane.run[0];
-	const run = [plane.run[0], cheek ? plane.run[0] + vent.run! : plane.run[1]] as const;
+	const [from, wall] = plane.run;
+	const to = vent.run === null || vent.run === wall - from ? wall : from + vent.run;
+	const cheek = vent.run !== null && vent.run !== wall - from;
+	const run = [from, to] as const;
 	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
 	const name = ventName(vent, index);
 	const radii = radiiOf(vent);
-	const breath = slotBreath(vent, plane, size, run, cheek, radii);
+	const breath = slotBreath({ vent, plane, size, run, cheek, radii });
 	return {
 		kind: 'slot',
 		index,
@@ -130,14 +130,9 @@ function stackOf(boards: readonly Board[], wall: string): number {
 		.reduce((sum, b) => sum + b.material.measured, 0);
 }
 
-function slotBreath(
-	vent: SlotVent,
-	plane: SlotPlane,
-	size: SlotSize,
-	run: readonly [number, number],
-	cheek: boolean,
-	radii: number,
-): Breath {
+type Mouth = Pick<SlotSetup, 'vent' | 'plane' | 'size' | 'run' | 'cheek' | 'radii'>;
+
+function slotBreath({ vent, plane, size, run, cheek, radii }: Mouth): Breath {
 	const wide = run[1] - run[0];
 	const area = vent.gap * wide;
 	return {

@@ -1,5 +1,6 @@
 import { nth, snap } from '../../../measure';
 import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry';
+import type { Panel } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
 import type { GrooveSize } from './groove';
@@ -9,6 +10,8 @@ import { grownBy } from '../fit';
 /** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
 const RIM = 4 * 1600;
 const STRIDE = 4 * 1600;
+
+type Asked = NonNullable<Panel['fixings']>;
 
 /** Something a fixing must not come near: its outline, and how near the rim of the hole may come. */
 export interface KeepOut {
@@ -28,7 +31,7 @@ export function fixingFigure(
 ): FixingFigure | null {
 	const asked = bench.panel.fixings;
 	if (!asked) return null;
-	const inset = clearOfGroove(bench, groove);
+	const inset = clearOfGroove(bench, asked, groove);
 	const line = grownBy(fit.board, -inset);
 	if (!line) {
 		bench.log.check(
@@ -39,13 +42,13 @@ export function fixingFigure(
 		return null;
 	}
 	const reach = asked.hole / 2 + RIM;
-	const spacing = clearOfEachOther(bench);
+	const spacing = clearOfEachOther(bench, asked);
 	const free = (p: Point): boolean => forbidden.every((f) => clearOf(p, f.outline, reach));
 	const walk = new Walk(line);
 	const placed = spacedOn(line, spacing).map((p) => slid(walk, p, spacing / 2, free));
 	const kept = placed.filter((p) => p !== null).sort((a, b) => a.along - b.along);
 	const widest = widestGap(kept, walk.total);
-	reportGaps(bench, placed.length - kept.length, widest);
+	reportGaps(bench, asked, placed.length - kept.length, widest);
 	return {
 		kind: asked.kind,
 		at: kept.map((p) => p.at),
@@ -56,8 +59,7 @@ export function fixingFigure(
 }
 
 /** Nearer than a hole and its rim, the holes would run into one another. */
-function clearOfEachOther(bench: Bench): number {
-	const { hole, spacing } = bench.panel.fixings!;
+function clearOfEachOther(bench: Bench, { hole, spacing }: Asked): number {
 	const least = hole + RIM;
 	if (spacing >= least) return spacing;
 	bench.log.check(
@@ -69,8 +71,7 @@ function clearOfEachOther(bench: Bench): number {
 }
 
 /** Fixings stand inside the groove, or far enough outside it. */
-function clearOfGroove(bench: Bench, groove: GrooveSize | null): number {
-	const asked = bench.panel.fixings!;
+function clearOfGroove(bench: Bench, asked: Asked, groove: GrooveSize | null): number {
 	if (!groove) return asked.inset;
 	const reach = asked.hole / 2 + RIM;
 	const outside = groove.offset - reach;
@@ -112,8 +113,7 @@ function widestGap(kept: readonly OnLine[], total: number): number {
 	}, 0);
 }
 
-function reportGaps(bench: Bench, lost: number, widest: number): void {
-	const asked = bench.panel.fixings!;
+function reportGaps(bench: Bench, asked: Asked, lost: number, widest: number): void {
 	if (lost > 0)
 		bench.log.check(
 			['fixings'],
