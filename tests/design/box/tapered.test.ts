@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { mm } from '../../../src/lib/measure/length';
 import { figures, made, told, type Asked } from './make';
 
 /*
@@ -47,7 +48,7 @@ describe('what stands in a box that leans on four sides', () => {
 		expect(f.chambers[0]!.deductions).toEqual([]);
 		const [layer] = boards(asked, 'overlay');
 		expect(layer!.long.across).toBe(f.boards.find((b) => b.key === 'front')!.long.across);
-		expect(f.outside.depth - figures(wedge).outside.depth).toBe(18 * 1600);
+		expect(f.outside.depth - figures(wedge).outside.depth).toBe(mm(18));
 	});
 
 	it('a shelf across the depth is cut to all four walls, a frame keeps its rim all round', () => {

@@ -5,7 +5,7 @@ import type { Drawn, Undrawn } from '../../../src/lib/design/shape/drawn';
 import { curveThrough } from '../../../src/lib/design/import/dxf/fit-spline';
 import { nearestOnEdge, edgesOf } from '../../../src/lib/geometry/edge';
 import { outlineShape } from '../../../src/lib/job/panel/outline';
-import { toMm } from '../../../src/lib/measure/length';
+import { mm, toMm } from '../../../src/lib/measure/length';
 import { expectReadOrRefused, said, sizes } from './drawn-figures';
 import { dxfFile, entity, polyline, section, type Pair } from '../import/dxf-text';
 
@@ -210,9 +210,9 @@ describe('a spline given only by the points it passes through', () => {
 		expect(sizes(e).area / (Math.PI * 1e4)).toBeCloseTo(1, 4);
 		expect(said(e)).toMatch(/given only by points .* certain to 0\.0\d mm/);
 		// Nothing of it lies farther from the ring than it says, and what curves are followed to.
-		const middle = { x: 100 * 1600, y: 100 * 1600 };
+		const middle = { x: mm(100), y: mm(100) };
 		for (const edge of edgesOf(e.outline!))
-			expect(Math.abs(nearestOnEdge(middle, edge).distance - 160_000)).toBeLessThan(0.12 * 1600);
+			expect(Math.abs(nearestOnEdge(middle, edge).distance - mm(100))).toBeLessThan(mm(0.12));
 	});
 
 	test('is left out where they lie far apart, with the figure', () => {
