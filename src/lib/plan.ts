@@ -1,8 +1,30 @@
 import { cautionsFor, type Caution } from './cautions';
-import { type BoxPlan, planBox, planLoose, type Need, type PanelPlan, planPanel, type Part } from './design';
+import {
+	type BoxPlan,
+	planBox,
+	planLoose,
+	type Need,
+	type PanelPlan,
+	planPanel,
+	type Part,
+} from './design';
 import { items, makeOrder, makeQuote, type Order, type Quote } from './estimate';
 import { type Job, placesIn, type Places, type Problem, readJob } from './job';
-import { layBoards, complaints, type BoardLayouts, type ClothLayouts, SearchSession, type SearchRecord, type SearchOptions, type Watch, layCloth, boardSavings, type Saving, wrapAll, type Carpeting } from './layout';
+import {
+	layBoards,
+	complaints,
+	type BoardLayouts,
+	type ClothLayouts,
+	SearchSession,
+	type SearchRecord,
+	type SearchOptions,
+	type Watch,
+	layCloth,
+	boardSavings,
+	type Saving,
+	wrapAll,
+	type Carpeting,
+} from './layout';
 import type { SheetsAnswer } from './nest';
 import type { Blank } from './wrap';
 

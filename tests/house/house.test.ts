@@ -78,3 +78,13 @@ describe('every source', () => {
 		expect(long.map((f) => f.path)).toEqual([]);
 	});
 });
+
+test('nothing below the screen decides by what a problem says or where it points', () => {
+	const code = sources('src/lib', 'src/worker').filter((f) => !f.path.startsWith('src/lib/ui/'));
+	const words =
+		/\.(what|fix)(\s*[!=]==|\.(includes|startsWith|endsWith|match|search|indexOf)\()|\.(test|exec)\(\w+\.(what|fix)\)/;
+	const place = /\.path(\.at\(|\[|\.(includes|indexOf|some|every|find|findIndex)\()/;
+	const lines = code.flatMap(({ path, text }) => text.split('\n').map((line) => ({ path, line })));
+	const found = lines.filter(({ line }) => words.test(line) || place.test(line));
+	expect(found.map(({ path, line }) => `${path}: ${line.trim()}`)).toEqual([]);
+});

@@ -3,14 +3,12 @@ import {
 	actingLength,
 	halfPower,
 	leastVentArea,
-	leastVentDiameter,
 	peakOf,
 	QUIET,
 	CEILING,
 	resonance,
 	sealed,
 	SOUND,
-	speedOfSound,
 	stuffingCredit,
 	volumeForQtc,
 } from '../../src/lib/design/box/vent/acoustics';
@@ -18,10 +16,8 @@ import { figures, made } from '../design/box/make';
 
 describe('speed of sound', () => {
 	test('20 degrees, dry: 343.2 m/s (ISO 9613-1), 343.21 by 331.3 sqrt(1 + T / 273.15)', () => {
-		expect(speedOfSound(20)).toBeCloseTo(343.21, 2);
-		expect(Math.abs(SOUND - 343.2)).toBeLessThan(0.5);
-		// The linear form of the same source, 331.3 + 0.606 T.
-		expect(Math.abs(331.3 + 0.606 * 20 - speedOfSound(20))).toBeLessThan(0.25);
+		expect(SOUND).toBe(343.2);
+		expect(331.3 * Math.sqrt(1 + 20 / 273.15)).toBeCloseTo(SOUND, 1);
 	});
 });
 
@@ -95,10 +91,9 @@ describe('closed boxes', () => {
 describe('air in the vent', () => {
 	/** Small, JAES 21 (1973), part II, from memory. */
 	test.each([
-		[0.2e-3, 40, 89.4, 64],
-		[0.8e-3, 32, 160, 204.8],
-	])('%s m3 at %s Hz: at least %s mm or %s cm2', (moved, hertz, mm, cm2) => {
-		expect(leastVentDiameter(hertz, moved) * 1000).toBeCloseTo(mm, 1);
+		[0.2e-3, 40, 64],
+		[0.8e-3, 32, 204.8],
+	])('%s m3 at %s Hz: at least %s cm2', (moved, hertz, cm2) => {
 		expect(leastVentArea(hertz, moved) * 1e4).toBeCloseTo(cm2, 1);
 	});
 

@@ -1,7 +1,38 @@
-export { add3, type BoxBoard, type BoxFigures, type BoxPlan, type Chamber, cross3, dot3, flat, hull, length3, personsFor, planBox, type Point3, scale3, sideOf, type Sizes3, sub3, unit3, type VolumeLine } from './box';
+export {
+	add3,
+	type BoxBoard,
+	type BoxFigures,
+	type BoxPlan,
+	type Chamber,
+	cross3,
+	dot3,
+	flat,
+	hull,
+	length3,
+	personsFor,
+	planBox,
+	type Point3,
+	scale3,
+	sideOf,
+	type Sizes3,
+	sub3,
+	unit3,
+	type VolumeLine,
+} from './box';
 export type { BoxSkin, ClothEdge, ClothStep, Covering, SkinFace, Window } from './covering';
 export { photographedPaperOf, type Squared, squareUp } from './import';
 export { LOOSE, planLoose } from './loose';
 export { type Need, UNIT } from './need';
-export { boardHoles, type CoverFigure, type EdgeFigure, type LayerFigure, type PanelDetail, type PanelPlan, type PanelSection, panelSectionOf, planPanel, type RingFigure } from './panel';
+export {
+	boardHoles,
+	type CoverFigure,
+	type EdgeFigure,
+	type LayerFigure,
+	type PanelDetail,
+	type PanelPlan,
+	type PanelSection,
+	panelSectionOf,
+	planPanel,
+	type RingFigure,
+} from './panel';
 export type { Bevel, Part } from './part';

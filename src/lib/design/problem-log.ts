@@ -1,6 +1,6 @@
 import type { Problem, Path } from '../job';
 
-/** Collects every problem of one box, so that one visit to the bench shows them all. */
+/** Collects every problem of one box or panel, so that one visit to the bench shows them all. */
 export class ProblemLog {
 	readonly problems: Problem[] = [];
 	constructor(private readonly root: Path) {}

@@ -70,28 +70,25 @@ export const count = z.number().int().min(1).max(10_000);
 export const owned = z.number().int().min(0).max(100_000);
 export const degreesField = (low: number, high: number) => z.number().min(low).max(high);
 export const percent = z.number().min(0).max(1000);
-let perMajor = minorUnits('EUR');
 
-/** Runs `read`, in which amounts are taken for this currency. Reading a job never waits, so nothing else comes between. */
-export function inCurrency<T>(currency: string, read: () => T): T {
-	const before = perMajor;
-	perMajor = minorUnits(currency);
-	try {
-		return read();
-	} finally {
-		perMajor = before;
-	}
-}
+/** What a job is priced in that names no currency. */
+export const USUAL_CURRENCY = 'EUR';
 
-/** An amount in the job's currency; read, whole minor units of it (see {@link inCurrency}). */
-export const amount = noted(
-	z
+/** An amount as a file holds it, in the currency itself; read, whole minor units of it. */
+export function amountIn(currency: string) {
+	const perMajor = minorUnits(currency);
+	const amount = z
 		.number()
 		.min(0)
 		.max(1e7)
-		.transform((major) => money(major * perMajor)),
-	{ edit: 'money' },
-);
+		.transform((major) => money(major * perMajor));
+	return noted(amount, { edit: 'money' });
+}
+
+/** An amount in the usual currency. */
+export const amount = amountIn(USUAL_CURRENCY);
+
+export type AmountField = ReturnType<typeof amountIn>;
 
 /* What choices are called that are made in more than one place. */
 export const DECIMALS = { '.': 'point: 1.5', ',': 'comma: 1,5' };

@@ -1,14 +1,73 @@
-export { type BoardKey, type Box, box, type BoxShape, type BoxSpot, type Brace, type Carpet, type Cleats, type Dimension, type Divider, type Driver, type RoundVent, type ShapeOf, type SlotVent, type Vent } from './box';
+export {
+	type BoardKey,
+	type Box,
+	box,
+	type BoxShape,
+	type BoxSpot,
+	type Brace,
+	type Carpet,
+	type Cleats,
+	type Dimension,
+	type Divider,
+	type Driver,
+	type RoundVent,
+	type ShapeOf,
+	type SlotVent,
+	type Vent,
+} from './box';
 export { lengthBetween } from './fields';
 export { sawOf } from './in-use';
 export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
 export { type ListOfMarks, listOfMarks } from './marks';
-export { type Cover, type Device, type EdgeChoice, type EdgeChoices, type Layer, type OutlineDrawing, type OutlineShape, type Panel, panel, type PanelWindow, type PlacedShape, type Ring, type Zone } from './panel';
+export {
+	type Cover,
+	type Device,
+	type EdgeChoice,
+	type EdgeChoices,
+	type Layer,
+	type OutlineDrawing,
+	type OutlineShape,
+	type Panel,
+	panel,
+	type PanelWindow,
+	type PlacedShape,
+	type Ring,
+	type Zone,
+} from './panel';
 export type { PinnedLayout } from './pinned';
-export { type Path, pathText, type Places, placesIn, type Problem, textsIn, valueAt } from './problems';
-export { COLUMNS, type Delimiter, guard, LARGEST_FILE, parseJobText, problemsOf, readJob, readPartsCsv, showHidden, writeCsv, writePartsCsv } from './reading';
+export {
+	type Path,
+	pathText,
+	type Places,
+	placesIn,
+	type Problem,
+	textsIn,
+	valueAt,
+} from './problems';
+export {
+	COLUMNS,
+	type Delimiter,
+	guard,
+	LARGEST_FILE,
+	parseJobText,
+	problemsOf,
+	readJob,
+	readPartsCsv,
+	showHidden,
+	writeCsv,
+	writePartsCsv,
+} from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
-export { type Cloth, isPatterned, type Material, napOnRoll, type Roll, stock, type StockSheet, type Sundry } from './stock';
+export {
+	type Cloth,
+	isPatterned,
+	type Material,
+	napOnRoll,
+	type Roll,
+	stock,
+	type StockSheet,
+	type Sundry,
+} from './stock';
 export { type Note, notes, z } from './zod';

@@ -1,53 +1,61 @@
 import { field, z } from './zod';
 import { box } from './box';
-import { name, note } from './fields';
+import { amount, type AmountField, amountIn, name, note, USUAL_CURRENCY } from './fields';
 import { loosePart } from './loose-part';
 import { panel } from './panel';
 import { pinnedLayout } from './pinned';
-import { shop } from './shop';
-import { stock } from './stock';
+import { shopIn } from './shop';
+import { stockIn } from './stock';
 import { VERSION } from './upgrades';
 
 const cutNumber = field(z.number().int().min(1), { label: 'Cut' });
 
-/** Everything one job file holds. */
-export const job = z.strictObject({
-	format: field(z.literal('kerf-and-nap job').default('kerf-and-nap job'), { label: 'Format' }),
-	version: field(z.literal(VERSION).default(VERSION), { label: 'Version' }),
-	name: field(name.default('New job'), { label: 'Name' }),
-	number: field(z.string().max(40).default(''), { label: 'Job number' }),
-	revision: field(z.string().max(10).default('A'), { label: 'Revision' }),
-	date: field(z.string().max(30).default(''), { label: 'Date' }),
-	customer: field(z.string().max(200).default(''), { label: 'Customer' }),
-	vehicle: field(z.string().max(200).default(''), { label: 'Vehicle' }),
-	notes: field(note.default(''), { label: 'Notes' }),
-	shop: field(shop.prefault({}), { label: 'Shop' }),
-	stock: field(stock.prefault({}), { label: 'Rack' }),
-	boxes: field(z.array(box).max(60).default([]), { label: 'Boxes' }),
-	panels: field(z.array(panel).max(200).default([]), { label: 'Panels' }),
-	parts: field(z.array(loosePart).max(3000).default([]), { label: 'Parts' }),
-	/** Layouts printed or partly cut, which later edits leave alone. */
-	pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
-	/** Cut numbers ticked off at the bench, by layout key. */
-	ticked: field(z.record(z.string(), z.array(cutNumber)).default({}), {
-		label: 'Ticked',
-	}),
-	/** Search chosen by the person with 'keep looking'. */
-	seed: field(z.number().int().min(0).max(0xffffffff).default(1), { label: 'Seed' }),
-	/** How long that search went on, and the report at which it was ended; absent for the usual one. */
-	look: field(
-		z
-			.strictObject({
-				effort: field(z.number().int().min(1).max(1_000_000), { label: 'Effort' }),
-				stopped: field(z.number().int().min(1).max(1_000_000_000).nullable().default(null), {
-					label: 'Stopped',
-				}),
-			})
-			.nullable()
-			.default(null),
-		{ label: 'Look' },
-	),
-});
+const jobWith = (amount: AmountField) =>
+	z.strictObject({
+		format: field(z.literal('kerf-and-nap job').default('kerf-and-nap job'), { label: 'Format' }),
+		version: field(z.literal(VERSION).default(VERSION), { label: 'Version' }),
+		name: field(name.default('New job'), { label: 'Name' }),
+		number: field(z.string().max(40).default(''), { label: 'Job number' }),
+		revision: field(z.string().max(10).default('A'), { label: 'Revision' }),
+		date: field(z.string().max(30).default(''), { label: 'Date' }),
+		customer: field(z.string().max(200).default(''), { label: 'Customer' }),
+		vehicle: field(z.string().max(200).default(''), { label: 'Vehicle' }),
+		notes: field(note.default(''), { label: 'Notes' }),
+		shop: field(shopIn(amount).prefault({}), { label: 'Shop' }),
+		stock: field(stockIn(amount).prefault({}), { label: 'Rack' }),
+		boxes: field(z.array(box).max(60).default([]), { label: 'Boxes' }),
+		panels: field(z.array(panel).max(200).default([]), { label: 'Panels' }),
+		parts: field(z.array(loosePart).max(3000).default([]), { label: 'Parts' }),
+		/** Layouts printed or partly cut, which later edits leave alone. */
+		pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
+		/** Cut numbers ticked off at the bench, by layout key. */
+		ticked: field(z.record(z.string(), z.array(cutNumber)).default({}), {
+			label: 'Ticked',
+		}),
+		/** Search chosen by the person with 'keep looking'. */
+		seed: field(z.number().int().min(0).max(0xffffffff).default(1), { label: 'Seed' }),
+		/** How long that search went on, and the report at which it was ended; absent for the usual one. */
+		look: field(
+			z
+				.strictObject({
+					effort: field(z.number().int().min(1).max(1_000_000), { label: 'Effort' }),
+					stopped: field(z.number().int().min(1).max(1_000_000_000).nullable().default(null), {
+						label: 'Stopped',
+					}),
+				})
+				.nullable()
+				.default(null),
+			{ label: 'Look' },
+		),
+	});
+
+/** Everything one job file holds; its amounts are read in the usual currency. */
+export const job = jobWith(amount);
+
+/** As {@link job}, its amounts read in this currency. */
+export function jobIn(currency: string): typeof job {
+	return currency === USUAL_CURRENCY ? job : jobWith(amountIn(currency));
+}
 
 /** What a file may hold (lengths as numbers of millimetres or texts). */
 export type JobFile = z.input<typeof job>;

@@ -1,5 +1,12 @@
 import type { Length } from '../measure';
-import type { AuditFault, RollAnswer, RollProblem, RouterProblem, SawProblem, SheetsAnswer } from '../nest';
+import type {
+	AuditFault,
+	RollAnswer,
+	RollProblem,
+	RouterProblem,
+	SawProblem,
+	SheetsAnswer,
+} from '../nest';
 
 /** Where a laid-out sheet comes from, in the words of the rack. */
 export interface SheetSource {

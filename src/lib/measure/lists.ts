@@ -15,6 +15,13 @@ export function lastOf<T>(list: readonly T[]): T {
 	return nth(list, list.length - 1);
 }
 
+/** The first entry that is the one meant. Throws `bug:` where none is. */
+export function theOne<T>(list: readonly T[], isMeant: (entry: T) => boolean): T {
+	const found = list.find(isMeant);
+	if (found === undefined) throw new Error(`bug: not in a list of ${list.length}`);
+	return found;
+}
+
 /** Entry `i` counted round and round, as the corners of an outline are. Throws `bug:` for an empty list. */
 export function around<T>(list: readonly T[], i: number): T {
 	const n = list.length;

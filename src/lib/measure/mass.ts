@@ -5,15 +5,9 @@ export type MassUnit = 'kg' | 'lb';
 
 /** Exact: NIST SP 811 (2008) appendix B.8. */
 export const KG_PER_LB = 0.45359237;
-const CUBIC_METRES_PER_CUBIC_FOOT = 0.028316846592;
 
 export function massIn(kg: number, unit: MassUnit): number {
 	return unit === 'kg' ? kg : kg / KG_PER_LB;
-}
-
-/** A density of pounds to the cubic foot, as board tables give it, in kg/m3. */
-export function densityFromPounds(perCubicFoot: number): number {
-	return (perCubicFoot * KG_PER_LB) / CUBIC_METRES_PER_CUBIC_FOOT;
 }
 
 /** `12.4 kg`, `27.3 lb`; under a kilogram or pound to two places. */

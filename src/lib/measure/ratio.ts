@@ -20,8 +20,3 @@ export function nearestWhole({ n, d }: Ratio): bigint {
 	const magnitude = ((n < 0n ? -n : n) * 2n + d) / (d * 2n);
 	return n < 0n ? -magnitude : magnitude;
 }
-
-/** As a floating number, right to the last digit a double holds for any size a person writes. */
-export function toNumber({ n, d }: Ratio): number {
-	return Number(n) / Number(d);
-}

@@ -1,3 +1,4 @@
+import { nth } from './lists';
 import { whole, type Ratio } from './ratio';
 import type { Reading } from './reading';
 
@@ -59,20 +60,21 @@ export function takeNumber(scan: Scan): Ratio | null {
 	const mixed = take(scan, /(\d+)(?:\s+|-)(\d+)\s*\/\s*(\d+)/y);
 	if (mixed) return mixedNumber(mixed);
 	const fraction = take(scan, /(\d+)\s*\/\s*(\d+)/y);
-	if (fraction) return { n: BigInt(fraction[1]!), d: bottom(fraction[2]!, fraction[0]) };
+	if (fraction) return { n: BigInt(nth(fraction, 1)), d: bottom(nth(fraction, 2), fraction[0]) };
 	return takeDecimal(scan);
 }
 
-function mixedNumber([seen, units, top, under]: RegExpExecArray): Ratio {
-	const d = bottom(under!, seen!);
-	const n = BigInt(top!);
+function mixedNumber(found: RegExpExecArray): Ratio {
+	const seen = found[0];
+	const d = bottom(nth(found, 3), seen);
+	const n = BigInt(nth(found, 2));
 	if (n >= d) {
 		throw new Refusal(
 			`"${seen}" has a fraction of a whole or more after its whole number.`,
 			'Write the fraction below one, such as 23 5/8.',
 		);
 	}
-	return { n: BigInt(units!) * d + n, d };
+	return { n: BigInt(nth(found, 1)) * d + n, d };
 }
 
 function bottom(digits: string, seen: string): bigint {

@@ -8,4 +8,23 @@ export { panelDrawings } from './panel';
 export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { templateLength } from './templates';
-export { ADJUSTED, amountText, buyText, cautionsOfSheet, cutGives, cutSetting, type CutSetting, type Figures, figuresOn, packetText, pairTexts, partTitle, refusedText, type SheetAt, sheetNote, sheetTitle, unplacedTitle, volumeLines } from './wording';
+export {
+	ADJUSTED,
+	amountText,
+	buyText,
+	cautionsOfSheet,
+	cutGives,
+	cutSetting,
+	type CutSetting,
+	type Figures,
+	figuresOn,
+	packetText,
+	pairTexts,
+	partTitle,
+	refusedText,
+	type SheetAt,
+	sheetNote,
+	sheetTitle,
+	unplacedTitle,
+	volumeLines,
+} from './wording';

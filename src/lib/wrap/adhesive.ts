@@ -13,14 +13,3 @@ export function glueNeed(blanks: readonly Pick<Blank, 'bonded' | 'count'>[], wha
 		for: `both faces of ${what}`,
 	};
 }
-
-/**
- * Dry adhesive per square metre of face, grams: 2 g/ft2 sprayed (80 % coverage, nearly all of it at the edges), 3 g/ft2 brushed or
- * rolled. Trade article on contact adhesives; recomputed to metric.
- */
-export const DRY_GRAMS = { sprayed: 2 / 0.09290304, brushed: 3 / 0.09290304 } as const;
-
-/** Grams of dry adhesive for a bonded area in mm2, both faces coated. */
-export function dryGrams(bonded: number, how: keyof typeof DRY_GRAMS): number {
-	return (2 * bonded * DRY_GRAMS[how]) / 1e6;
-}

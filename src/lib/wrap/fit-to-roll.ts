@@ -73,7 +73,7 @@ export interface Split {
 }
 
 /** A piece cut along the roll into as few parts as its width needs; null when that is too many. */
-export function splitToWidth(
+function splitToWidth(
 	piece: ClothPiece,
 	fit: Pick<RollFit, 'usable' | 'overlap' | 'nap' | 'column'>,
 	anyWay: boolean,

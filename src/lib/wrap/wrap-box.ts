@@ -4,7 +4,20 @@ import { edgeLength, edgesOf } from '../geometry';
 import { napOnRoll, type Carpet, type Path, type Problem, type Cloth } from '../job';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import { bandsOf, type Band, bandBlank, faceBlank, type BoxCloth, boxFaces, type BoxFace, type BoxFaces, edgeEnd, seamed, type EdgeEnd, type SeamSizes } from './box';
+import {
+	bandsOf,
+	type Band,
+	bandBlank,
+	faceBlank,
+	type BoxCloth,
+	boxFaces,
+	type BoxFace,
+	type BoxFaces,
+	edgeEnd,
+	seamed,
+	type EdgeEnd,
+	type SeamSizes,
+} from './box';
 import { fitToRoll, type RollFit } from './fit-to-roll';
 import type { WrapShop } from './wrap-panel';
 
@@ -81,11 +94,15 @@ function inABand(faces: BoxFaces, across: number, sizes: SeamSizes, of: BoxCloth
 		if (band.ring) seams.push(closing(band, across));
 		const covers = bands.length > 1 ? `Band ${i + 1}` : 'Band';
 		const key = bands.length > 1 ? `band-${i + 1}` : 'band';
-		return bandBlank(band, faces, across, ends, { key, label: `C${i + 1}`, covers }, of);
+		return bandBlank({ band, faces, across }, ends, { key, label: `C${i + 1}`, covers }, of);
 	});
 	const caps = faces.ends.filter((f) => f.covered);
-	const made = caps.map((cap, i) => capBlank(cap, faces, sizes, of, seams, blanks.length + i + 1));
-	return { way: 'band', blanks: [...blanks, ...made], seams };
+	const made = caps.map((cap, i) => capBlank(cap, faces, sizes, of, blanks.length + i + 1));
+	return {
+		way: 'band',
+		blanks: [...blanks, ...made.map((m) => m.blank)],
+		seams: [...seams, ...made.flatMap((m) => m.seams)],
+	};
 }
 
 function closing(band: Band, across: number): Seam {
@@ -109,21 +126,23 @@ function capBlank(
 	faces: BoxFaces,
 	sizes: SeamSizes,
 	of: BoxCloth,
-	seams: Seam[],
 	n: number,
-): Blank {
+): { blank: Blank; seams: readonly Seam[] } {
 	const beyond = cap.beside.map((key) => faces.round.find((f) => f.face.key === key));
 	const ends = beyond.map((b) => edgeEnd(cap, b, false, sizes));
 	const lengths = edgesOf(cap.face.outline).map(edgeLength);
 	const joined = beyond.flatMap((b, e) => (b && seamed(nth(ends, e), b) ? [{ b, e }] : []));
 	const shown = joined.find(({ e }) => nth(ends, e).kind === 'butt');
-	if (joined.length > 0)
-		seams.push({
-			length: joined.reduce((sum, { e }) => sum + nth(lengths, e), 0),
-			between: [cap.face.name, (shown ?? nth(joined, 0)).b.face.name],
-			shown: shown !== undefined,
-		});
-	return faceBlank(cap, ends, { key: cap.face.key, label: `C${n}`, covers: cap.face.name }, of);
+	const called = { key: cap.face.key, label: `C${n}`, covers: cap.face.name };
+	const blank = faceBlank(cap, ends, called, of);
+	const first = shown ?? joined[0];
+	if (!first) return { blank, seams: [] };
+	const seam: Seam = {
+		length: joined.reduce((sum, { e }) => sum + nth(lengths, e), 0),
+		between: [cap.face.name, first.b.face.name],
+		shown: shown !== undefined,
+	};
+	return { blank, seams: [seam] };
 }
 
 function faceByFace(faces: BoxFaces, sizes: SeamSizes, of: BoxCloth): Made {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { figures, made, told, type Asked } from './make';
 import { mm } from '../../../src/lib/measure/length';
+import { figures, made, told, type Asked } from './make';
 
 /*
  * Inside 400 x 300 at the front, 300 x 200 at the back, 300 deep, every wall leaning by 50 in 300: a section at the depth y is

@@ -1,4 +1,4 @@
-import type { Box, BoxShape, Job, Problem, Path } from '../../job';
+import type { Box, BoxShape, Job, Path } from '../../job';
 import type { Need } from '../need';
 import type { Part } from '../part';
 import { type Board, letter, needs, seamNeeds, partOf, withTurnedEnd } from './board';
@@ -20,22 +20,22 @@ import { shown } from './shown';
  * what a person typed; `path` is where the box stands in the job, for the problems.
  */
 export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
-	const trouble = new ProblemLog(path);
-	const { shape, solved, known } = solvedShape(asked, job, path, trouble);
+	const log = new ProblemLog(path);
+	const { shape, solved, known } = solvedShape(asked, job, path, log);
 	const box = { ...asked, shape };
-	const built = known ? known.built : build(box, job, trouble);
-	if (known) trouble.add(known.trouble);
+	const built = known ? known.built : build(box, job, log);
+	if (known) log.add(known.log);
 	if (!built) {
 		const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
-		return { ...nothing, problems: trouble.problems };
+		return { ...nothing, problems: log.problems };
 	}
 	const { inside, section, tapered } = built;
 	const seams = letter(inside.boards, inside.seams);
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
-	const chambers = chambersOf(box, inside, trouble);
-	compare(box, chambers, trouble);
+	const chambers = chambersOf(box, inside, log);
+	compare(box, chambers, log);
 	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth) ?? null;
-	const fit = fitOf(box, outsidePoints(inside.boards), cloth, trouble);
+	const fit = fitOf(box, outsidePoints(inside.boards), cloth, log);
 	const innerCorners = tapered?.innerCorners ?? [];
 	const whole = {
 		box,
@@ -47,7 +47,7 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		chambers,
 		fit,
 		solved,
-		trouble,
+		log,
 		sundries: job.stock.sundries,
 	};
 	const figures = figuresOf(whole);
@@ -55,43 +55,42 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		id: box.id,
 		name: box.name,
 		parts,
-		problems: trouble.problems,
+		problems: log.problems,
 		needs: [...seamNeeds(seams, box), ...fittingNeeds(box, inside, figures.chambers)],
 		skin: section
 			? skinOf(section, inside.boards, box.id, box.name)
-			: taperedSkin(tapered!, inside.boards, box.id, box.name),
+			: taperedSkin(tapered, inside.boards, box.id, box.name),
 		mass: figures.mass,
 		figures,
 	};
 }
 
-interface Built {
-	readonly inside: Inside;
-	readonly section: SweptSection | null;
-	readonly tapered: TaperedShell | null;
-}
+type Built = { readonly inside: Inside } & (
+	| { readonly section: SweptSection; readonly tapered: null }
+	| { readonly section: null; readonly tapered: TaperedShell }
+);
 
 /** The boards and the air of a box of known size; null when its form cannot be made. */
-function build(box: Box, job: Job, trouble: ProblemLog): Built | null {
-	const rack = new BoardRack(box, job.stock.materials, trouble);
+function build(box: Box, job: Job, log: ProblemLog): Built | null {
+	const rack = new BoardRack(box, job.stock.materials, log);
 	const limit = tiltLimit(job);
 	if (box.shape.kind !== 'tapered') {
-		const shell = shellOf(box, box.shape, rack, limit, trouble);
+		const shell = shellOf(box, box.shape, rack, limit, log);
 		return (
 			shell && {
-				inside: fillSwept(box, shell, rack, trouble),
+				inside: fillSwept(box, shell, rack, log),
 				section: shell.section,
 				tapered: null,
 			}
 		);
 	}
-	const tapered = taperedShell(box, box.shape, rack, limit, trouble);
-	return tapered && { inside: fillTapered(box, tapered, rack, trouble), section: null, tapered };
+	const tapered = taperedShell(box, box.shape, rack, limit, log);
+	return tapered && { inside: fillTapered(box, tapered, rack, log), section: null, tapered };
 }
 
 interface Tried {
 	readonly built: Built | null;
-	readonly trouble: ProblemLog;
+	readonly log: ProblemLog;
 }
 
 /** The form with the dimension that was to be solved, what came of it, and that box when it was built on the way. */
@@ -99,14 +98,15 @@ function solvedShape(
 	box: Box,
 	job: Job,
 	path: Path,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Pick<ReturnType<typeof solveBox>, 'shape' | 'solved'> & { known: Tried | undefined } {
+	const { space } = box;
 	const room = box.target ? box.target.chamber - 1 : 0;
 	const tried = new Map<string, Tried>();
 	const tryOut = (shape: BoxShape): Built | null => {
 		const key = JSON.stringify(shape);
 		const own = new ProblemLog(path);
-		const known = tried.get(key) ?? { built: build({ ...box, shape }, job, own), trouble: own };
+		const known = tried.get(key) ?? { built: build({ ...box, shape }, job, own), log: own };
 		tried.set(key, known);
 		return known.built;
 	};
@@ -115,21 +115,17 @@ function solvedShape(
 		return built && built.inside.rooms.length > room ? netOf(built.inside, room) : null;
 	};
 	const over = (shape: BoxShape): Partial<Record<'width' | 'height' | 'depth', number>> | null => {
-		const built = box.space ? tryOut(shape) : null;
-		return built && box.space ? pastSpace(box, job, built) : null;
+		const built = space ? tryOut(shape) : null;
+		return built && space ? pastSpace(box, space, job, built) : null;
 	};
 	const gross = (shape: BoxShape): number | null => grossOf({ ...box, shape }, job);
 	const solution = solveBox(box, job, { net, gross }, over);
-	const first = tried.get(JSON.stringify(box.shape))?.trouble.problems ?? [];
 	// A form that cannot be made has said so; that no size of it gives the volume is the same fault once more.
-	const formless = solution.solved === null && first.some((p) => isForm(p, path.length));
-	if (solution.trouble && !formless)
-		trouble.check(['target'], solution.trouble.what, solution.trouble.fix);
+	const first = tried.get(JSON.stringify(box.shape));
+	const formless = solution.solved === null && first?.built === null;
+	if (solution.unmet && !formless) log.check(['target'], solution.unmet.what, solution.unmet.fix);
 	return { ...solution, known: tried.get(JSON.stringify(solution.shape)) };
 }
-
-const isForm = (problem: Problem, depth: number): boolean =>
-	problem.kind === 'stop' && problem.path[depth] === 'shape';
 
 /** Litres between the walls, worked out without building them; null where the form cannot be made. */
 function grossOf(box: Box, job: Job): number | null {
@@ -143,8 +139,12 @@ function grossOf(box: Box, job: Job): number | null {
 	return section && litres(volumeOfAir(bareAir(section)));
 }
 
-function pastSpace(box: Box, job: Job, built: Built): Record<'width' | 'height' | 'depth', number> {
-	const space = box.space!;
+function pastSpace(
+	box: Box,
+	space: NonNullable<Box['space']>,
+	job: Job,
+	built: Built,
+): Record<'width' | 'height' | 'depth', number> {
 	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth)?.loose ?? 0;
 	const size = sizesOf(outsidePoints(built.inside.boards));
 	return {
@@ -155,12 +155,12 @@ function pastSpace(box: Box, job: Job, built: Built): Record<'width' | 'height' 
 }
 
 /** Sizes kept as they are: says when the volume wanted is missed by more than a twentieth. */
-function compare(box: Box, chambers: readonly Chamber[], trouble: ProblemLog): void {
+function compare(box: Box, chambers: readonly Chamber[], log: ProblemLog): void {
 	const { target } = box;
 	if (!target) return;
 	const chamber = chambers[target.chamber - 1];
 	if (!chamber) {
-		trouble.check(
+		log.check(
 			['target', 'chamber'],
 			`There is no chamber ${target.chamber}; the box has ${chambers.length}.`,
 			`Give a number from 1 to ${chambers.length}.`,
@@ -169,7 +169,7 @@ function compare(box: Box, chambers: readonly Chamber[], trouble: ProblemLog): v
 	}
 	const off = chamber.net - target.litres;
 	if (target.solve === null && Math.abs(off) > target.litres / 20) {
-		trouble.check(
+		log.check(
 			['target', 'litres'],
 			`The chamber holds ${round(chamber.net)} L net; ${target.litres} L are wanted, ${round(Math.abs(off))} L ${off > 0 ? 'less' : 'more'}.`,
 			'Choose a dimension to solve for, or change the sizes.',

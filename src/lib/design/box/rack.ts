@@ -7,7 +7,7 @@ export class BoardRack {
 	constructor(
 		private readonly box: Pick<Box, 'material' | 'boards'>,
 		private readonly materials: readonly Material[],
-		private readonly trouble: ProblemLog,
+		private readonly log: ProblemLog,
 	) {}
 
 	/** The material of a wall: its own, or the one of the box. */
@@ -29,7 +29,7 @@ export class BoardRack {
 		this.told.add(name);
 		if (!found) {
 			const known = this.materials.map((m) => m.id).slice(0, 8);
-			this.trouble.stop(
+			this.log.stop(
 				path,
 				`There is no board '${name}' on the rack.`,
 				known.length > 0 ? `Choose one of ${known.join(', ')}, or add it.` : 'Add it to the rack.',

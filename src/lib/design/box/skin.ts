@@ -1,4 +1,4 @@
-import { nth, snap } from '../../measure';
+import { nth, snap, theOne } from '../../measure';
 import { type Outline, type Point, cornerAt } from '../../geometry';
 import type { BoxSkin, SkinFace } from '../covering';
 import { boardName, type Board, type Hole } from './board';
@@ -69,7 +69,7 @@ export function taperedSkin(
 		right: [1, 5, 6, 2],
 	};
 	const face = (key: Six): SkinFace => {
-		const board = boards.find((b) => b.key === key)!;
+		const board = theOne(boards, (b) => b.key === key);
 		const flatten = (p: Point3): Point => flat(p, board.frame);
 		const points = corners[key].map((i) => flatten(nth(c, i)));
 		const low = { x: Math.min(...points.map((p) => p.x)), y: Math.min(...points.map((p) => p.y)) };
@@ -107,7 +107,8 @@ function endFace(section: SweptSection, boards: readonly Board[], key: 'left' | 
 
 function holesOf(boards: readonly Board[], key: string, place: (p: Point3) => Point): Outline[] {
 	const board = boards.find((b) => b.key === key);
-	return (board?.holes ?? []).filter(opensOutside).map((h) => onFaceOf(board!, h, place));
+	if (!board) return [];
+	return board.holes.filter(opensOutside).map((h) => onFaceOf(board, h, place));
 }
 
 /** Recesses are covered by the frame that sits in them; only what is open is cut out of the cloth. */

@@ -1,4 +1,17 @@
-import { chain, area, bounds, edgeLength, edgesOf, type Corner, type Outline, tidy, type Tidied, corner, moved, scaled } from '../../geometry';
+import {
+	chain,
+	area,
+	bounds,
+	edgeLength,
+	edgesOf,
+	type Corner,
+	type Outline,
+	tidy,
+	type Tidied,
+	corner,
+	moved,
+	scaled,
+} from '../../geometry';
 import type { OutlineShape } from '../../job';
 import { TICKS_PER_MM } from '../../measure';
 import { drawn, type Complaint, type Drawn, type Undrawn, inMm } from '../shape';

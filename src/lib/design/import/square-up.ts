@@ -33,7 +33,7 @@ export type Squared =
 export const SLIP = 1.5;
 
 /** Below this the picture was taken more than about 55 degrees from straight above: the far end is guesswork. */
-export const FLATTEST = 0.57;
+const FLATTEST = 0.57;
 
 /** @param corners of the paper in the picture: top left, top right, bottom right, bottom left. */
 export function squareUp(corners: Four<Point>, paper: PhotographedPaper): Squared {
@@ -78,8 +78,9 @@ function viewOf(c: Four<Point>, paper: PhotographedPaper): View | null {
 	});
 	const h = solve(rows);
 	if (!h) return null;
-	const [a, b, e, d, f, g, k, l] = h as unknown as View;
-	return [a / scale, b / scale, e, d / scale, f / scale, g, k / scale, l / scale];
+	const entry = (i: number): number => nth(h, i);
+	const scaled = (i: number): number => entry(i) / scale;
+	return [scaled(0), scaled(1), entry(2), scaled(3), scaled(4), entry(5), scaled(6), scaled(7)];
 }
 
 /** Gauss with pivots; each row holds its right side last. Null when the rows do not fix the unknowns. */
@@ -96,7 +97,8 @@ function solve(rows: readonly (readonly number[])[]): number[] | null {
 		for (let r = 0; r < n; r++) {
 			if (r === col) continue;
 			const k = nth(nth(m, r), col) / nth(row, col);
-			for (let j = col; j <= n; j++) nth(m, r)[j]! -= k * nth(row, j);
+			const other = nth(m, r);
+			for (let j = col; j <= n; j++) other[j] = nth(other, j) - k * nth(row, j);
 		}
 	}
 	return m.map((r, i) => nth(r, n) / nth(r, i));
@@ -150,10 +152,9 @@ function errorAt(
 			[slip, 0],
 			[0, slip],
 		] as const) {
-			const off = c.map((q, k) =>
-				k === i ? { x: q.x + dx, y: q.y + dy } : q,
-			) as unknown as Four<Point>;
-			const other = viewOf(off, paper);
+			const marked = (k: 0 | 1 | 2 | 3): Point =>
+				k === i ? { x: c[k].x + dx, y: c[k].y + dy } : c[k];
+			const other = viewOf([marked(0), marked(1), marked(2), marked(3)], paper);
 			if (!other) return Infinity;
 			const q = through(other, p);
 			square += (q.x - home.x) ** 2 + (q.y - home.y) ** 2;

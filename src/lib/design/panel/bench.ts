@@ -3,18 +3,18 @@ import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape';
 
-/** What one panel is planned with: what was asked, the rack, and where trouble is written down. */
+/** What one panel is planned with: what was asked, the rack, and the log of what is wrong with it. */
 export interface Bench {
 	readonly panel: Panel;
 	readonly job: Job;
-	readonly trouble: ProblemLog;
+	readonly log: ProblemLog;
 	/** Position of the panel in the job, from 1: the start of its parts' marks. */
 	readonly number: number;
 }
 
 export function benchFor(panel: Panel, job: Job, path: Path): Bench {
 	const at = job.panels.findIndex((p) => p.id === panel.id);
-	return { panel, job, trouble: new ProblemLog(path), number: at + 1 || 1 };
+	return { panel, job, log: new ProblemLog(path), number: at + 1 || 1 };
 }
 
 /** Ticks on the job's own ruler. */
@@ -24,35 +24,33 @@ export function say(bench: Bench, n: number): string {
 
 /** The cloth with that mark; null for none. A mark the rack does not know is a problem. */
 export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | null {
-	if (id === null) return null;
-	const found = bench.job.stock.cloths.find((c) => c.id === id);
-	if (!found)
-		bench.trouble.stop(
-			path,
-			`There is no cloth '${id}' on the rack.`,
-			known(bench.job.stock.cloths, 'cloth'),
-		);
-	return found ?? null;
+	return id === null ? null : onRack(bench, bench.job.stock.cloths, 'cloth', { id, path });
 }
 
 export function materialOf(bench: Bench, id: string, path: Path): Material | null {
-	const found = bench.job.stock.materials.find((m) => m.id === id);
-	if (!found)
-		bench.trouble.stop(
-			path,
-			`There is no board '${id}' on the rack.`,
-			known(bench.job.stock.materials, 'board'),
-		);
-	return found ?? null;
+	return onRack(bench, bench.job.stock.materials, 'board', { id, path });
 }
 
-function known(list: readonly { readonly id: string }[], what: string): string {
-	if (list.length === 0) return `Add the ${what} to the rack first.`;
-	const marks = list.slice(0, 6).map((m) => `'${m.id}'`);
-	return `Choose one of ${marks.join(', ')}, or add it to the rack.`;
+function onRack<T extends { readonly id: string }>(
+	bench: Bench,
+	list: readonly T[],
+	word: 'cloth' | 'board',
+	asked: { readonly id: string; readonly path: Path },
+): T | null {
+	const found = list.find((thing) => thing.id === asked.id);
+	if (found) return found;
+	const marks = list.slice(0, 6).map((thing) => `'${thing.id}'`);
+	bench.log.stop(
+		asked.path,
+		`There is no ${word} '${asked.id}' on the rack.`,
+		list.length === 0
+			? `Add the ${word} to the rack first.`
+			: `Choose one of ${marks.join(', ')}, or add it to the rack.`,
+	);
+	return null;
 }
 
 /** What an outline has to complain of, at its place in the job. */
 export function complain(bench: Bench, path: Path, complaints: readonly Complaint[]): void {
-	for (const c of complaints) bench.trouble[c.kind](path, c.what, c.fix);
+	for (const c of complaints) bench.log[c.kind](path, c.what, c.fix);
 }

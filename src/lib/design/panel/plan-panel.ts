@@ -2,10 +2,30 @@ import type { Path, Job, Panel } from '../../job';
 import { ticks } from '../../measure';
 import { panelAssembly, needsOf, leftHand, rightCovering, rightPart } from './report';
 import { benchFor, materialOf, clothOf, complain, type Bench } from './bench';
-import { coverFigures, checkDevices, deviceFigures, drillsOf, fixingFigure, checkGroove, grooveFigure, grooveSize, type GrooveObstacle, hingeFigures, hingeLeaves } from './fittings';
+import {
+	coverFigures,
+	checkDevices,
+	deviceFigures,
+	drillsOf,
+	fixingFigure,
+	checkGroove,
+	grooveFigure,
+	grooveSize,
+	type GrooveObstacle,
+	hingeFigures,
+	hingeLeaves,
+} from './fittings';
 import { drawShape, fitPanel, windowFigures } from './fit';
 import type { Fit, GrooveFigure, PanelDetail } from './figures';
-import { layerFigures, panelParts, ringFigures, coveringsOf, checkLies, checkZones, zoneFigures } from './layers';
+import {
+	layerFigures,
+	panelParts,
+	ringFigures,
+	coveringsOf,
+	checkLies,
+	checkZones,
+	zoneFigures,
+} from './layers';
 import type { PanelPlan } from './panel-plan';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
@@ -17,10 +37,9 @@ type Figures = Omit<PanelDetail, 'assembly'>;
 export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
 	const bench = benchFor(panel, job, path);
 	const f = figuresOf(bench);
-	const { problems } = bench.trouble;
+	const { problems } = bench.log;
 	const nothing = { id: panel.id, name: panel.name, parts: [], coverings: [], needs: [] };
-	const banned = problems.some((p) => p.kind === 'stop' && p.path.includes('zones'));
-	if (!f || banned) return { ...nothing, problems };
+	if (!f) return { ...nothing, problems };
 	const parts = panelParts(bench, f);
 	const coverings = coveringsOf(bench, f);
 	const both = f.both;
@@ -35,6 +54,7 @@ export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
 	};
 }
 
+/** Null when the panel cannot be made, or must not be. */
 function figuresOf(bench: Bench): Figures | null {
 	const { panel } = bench;
 	const opening = drawShape(panel.opening);
@@ -46,13 +66,14 @@ function figuresOf(bench: Bench): Figures | null {
 	return withFit(bench, fit, board.measured);
 }
 
-function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figures {
+function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figures | null {
 	const { panel } = bench;
 	const cloth = clothOf(bench, panel.cloth, ['cloth']);
 	const windows = windowFigures(bench, thickness);
 	const layers = layerFigures(bench, thickness);
 	const covers = coverFigures(bench, layers);
-	const zones = zoneFigures(bench);
+	const drawnZones = zoneFigures(bench);
+	const zones = drawnZones.filter((z) => z !== null);
 	const hinges = hingeFigures(bench);
 	const devices = deviceFigures(bench);
 	const rings = ringFigures(bench);
@@ -74,8 +95,9 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 		hinges,
 		drills: drillsOf(bench, fit.board),
 	};
-	check(bench, figures);
-	return figures;
+	// Nobody knows what the panel would cover where a zone cannot be drawn.
+	const allowed = check(bench, figures) && !drawnZones.includes(null);
+	return allowed ? figures : null;
 }
 
 type Made = Pick<Figures, 'fit' | 'windows' | 'layers' | 'covers' | 'rings' | 'devices' | 'zones'>;
@@ -92,14 +114,17 @@ function routed(
 /** What is glued behind the board or cut through it: the groove stops there. */
 function behind(made: Made): GrooveObstacle[] {
 	const rim = 1600;
-	const floors = made.layers.filter((l) => l.place === 'recessed' && l.piece);
 	return [
 		...made.covers.map((c) => ({
 			name: `the ledge of ${c.name}`,
 			outline: c.ledge.outer,
 			keep: rim,
 		})),
-		...floors.map((l) => ({ name: `the floor of ${l.name}`, outline: l.piece!, keep: rim })),
+		...made.layers.flatMap((l) =>
+			l.place === 'recessed' && l.piece
+				? [{ name: `the floor of ${l.name}`, outline: l.piece, keep: rim }]
+				: [],
+		),
 	];
 }
 
@@ -116,9 +141,11 @@ function forbidden(made: Made): { name: string; outline: Figures['fit']['board']
 	];
 }
 
-function check(bench: Bench, f: Figures): void {
+/** All that is to be looked at; false where the panel must not be made. */
+function check(bench: Bench, f: Figures): boolean {
 	checkLies(bench, f);
-	checkZones(bench, f.fit.board, f.zones, f.covers, f.windows);
+	const allowed = checkZones(bench, f.fit.board, f.zones, f.covers, f.windows);
 	const cutOuts = [...f.windows, ...f.covers].map((w) => ({ name: w.name, outline: w.hole }));
 	checkDevices(bench, f.fit.board, f.devices, cutOuts);
+	return allowed;
 }

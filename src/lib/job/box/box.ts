@@ -188,4 +188,3 @@ export const box = z.strictObject({
 
 export type Box = z.output<typeof box>;
 export type BoxFile = z.input<typeof box>;
-export type BoxCorner = z.output<typeof corner>;

@@ -1,28 +1,33 @@
 import { field, noted, z } from '../zod';
 import { distanceField, name } from '../fields';
+import { toLitres } from '../../measure';
 
 /* Small fields only boxes use. */
 
-/** Litres in one unit a person may write: a cubic foot and inch from 25.4 mm exactly. */
-const LITRES_PER = { l: 1, litre: 1, litres: 1, ft3: 28.316846592, in3: 0.016387064 } as const;
+/** The words a person may write for a unit of volume. */
+const UNITS = new Map<string, 'L' | 'ft3' | 'in3'>([
+	...(['l', 'litre', 'litres'] as const).map((word) => [word, 'L'] as const),
+	['ft3', 'ft3'],
+	['in3', 'in3'],
+]);
 
-function toLitres(seen: string, ctx: z.RefinementCtx): number {
+function readLitres(seen: string, ctx: z.RefinementCtx): number {
 	const [, digits, unit] = /^\s*(\d+(?:\.\d+)?)\s*([a-z]+3?)\s*$/i.exec(seen) ?? [];
-	const factor = LITRES_PER[(unit ?? '').toLowerCase() as keyof typeof LITRES_PER];
-	if (digits === undefined || factor === undefined) {
+	const known = UNITS.get((unit ?? '').toLowerCase());
+	if (digits === undefined || known === undefined) {
 		ctx.addIssue({
 			code: 'custom',
 			message: `'${seen}' is no volume.|Write litres as a number, or a text such as '1.25 ft3' or '2160 in3'.`,
 		});
 		return z.NEVER;
 	}
-	return Number(digits) * factor;
+	return toLitres(Number(digits), known);
 }
 
 /** A volume between two limits given in litres; read, a number of litres. */
 export function litresBetween(low: number, high: number) {
 	const litres = z
-		.union([z.number(), z.string().max(40).transform(toLitres)])
+		.union([z.number(), z.string().max(40).transform(readLitres)])
 		.refine((l) => Number.isFinite(l) && l >= low && l <= high, {
 			error: (issue) =>
 				`${typeof issue.input === 'number' ? `${issue.input} L` : 'This'} is out of reach.|Give a volume from ${low} to ${high} L.`,

@@ -1,5 +1,6 @@
 import type { Job } from '../job';
-import type { Problem, Path } from '../problems';
+import type { Path } from '../problems';
+import { refusal, type Fault } from './fault';
 
 interface Marked {
 	readonly path: Path;
@@ -10,7 +11,7 @@ interface Marked {
  * Two things under one mark: the first keeps it, the later is left out, as nobody could tell which one is meant. Boxes,
  * panels and listed parts share their marks, since all of them end up on part labels; so do sheets and offcuts on the rack.
  */
-export function doubles(job: Job): Problem[] {
+export function doubles(job: Job): Fault[] {
 	const { stock, shop } = job;
 	const marked = (path: readonly string[], things: readonly { readonly id: string }[]): Marked[] =>
 		things.map(({ id }, i) => ({ path: [...path, i], id }));
@@ -29,21 +30,20 @@ export function doubles(job: Job): Problem[] {
 	].flatMap(later);
 }
 
-function later(things: readonly Marked[]): Problem[] {
+function later(things: readonly Marked[]): Fault[] {
 	const first = new Map<string, Marked>();
-	return things.flatMap((thing): Problem[] => {
+	return things.flatMap((thing): Fault[] => {
 		const before = first.get(thing.id);
 		if (!before) {
 			first.set(thing.id, thing);
 			return [];
 		}
 		return [
-			{
-				path: [...thing.path, 'id'],
-				what: `The mark "${thing.id}" is taken already; this one is left out.`,
-				fix: 'Give each of them a mark of its own.',
-				kind: 'stop',
-			},
+			refusal(
+				[...thing.path, 'id'],
+				`The mark "${thing.id}" is taken already; this one is left out.`,
+				'Give each of them a mark of its own.',
+			),
 		];
 	});
 }

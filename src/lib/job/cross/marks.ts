@@ -1,6 +1,7 @@
 import type { Job } from '../job';
 import { LABEL_SHEETS } from '../shop';
-import { type Problem, type Path, nearest } from '../problems';
+import { type Path, nearest } from '../problems';
+import { refusal, type Fault } from './fault';
 
 type Shelf = 'materials' | 'cloths';
 
@@ -13,7 +14,7 @@ const NAMES: Readonly<Record<string, Shelf>> = {
 const WORDS: Readonly<Record<Shelf, string>> = { materials: 'board', cloths: 'cloth' };
 
 /** Marks that name nothing: a part of a board the job does not have, a roll of an unknown cloth. */
-export function unknownMarks(job: Job): Problem[] {
+export function unknownMarks(job: Job): Fault[] {
 	const known = {
 		materials: job.stock.materials.map((m) => m.id),
 		cloths: job.stock.cloths.map((c) => c.id),
@@ -36,27 +37,26 @@ export function unknownMarks(job: Job): Problem[] {
 	return [...faults, ...unknownSaw(job), ...unknownLabels(job)];
 }
 
-function unknownSaw({ shop }: Job): Problem[] {
+function unknownSaw({ shop }: Job): Fault[] {
 	const saws = shop.saws.map((s) => s.id);
 	if (shop.saw === undefined || saws.includes(shop.saw)) return [];
 	return [unknown(['shop', 'saw'], 'saw', shop.saw, saws)];
 }
 
 /** Labels printed for another paper would miss their sheet: such a kind is as unknown as one that is not sold. */
-function unknownLabels({ shop }: Job): Problem[] {
+function unknownLabels({ shop }: Job): Fault[] {
 	const { labels, paper } = shop;
 	const known = LABEL_SHEETS.filter((s) => s.paper === paper).map((s) => s.id);
 	if (labels === undefined || known.includes(labels)) return [];
 	const like = nearest(labels, known);
 	return [
-		{
-			path: ['shop', 'labels'],
-			what: `No label sheet of this paper has the mark "${labels}".`,
-			fix: like
+		refusal(
+			['shop', 'labels'],
+			`No label sheet of this paper has the mark "${labels}".`,
+			like
 				? `Write "${like}", if that is the sheet meant.`
 				: `Use one of ${known.join(', ')}, or leave it empty.`,
-			kind: 'stop',
-		},
+		),
 	];
 }
 
@@ -77,7 +77,7 @@ function marksIn(value: unknown, path: Path): Mark[] {
 	});
 }
 
-function unknown(path: Path, word: string, id: string, known: readonly string[]): Problem {
+function unknown(path: Path, word: string, id: string, known: readonly string[]): Fault {
 	const like = nearest(id, known);
 	const right =
 		known.length === 0
@@ -85,5 +85,5 @@ function unknown(path: Path, word: string, id: string, known: readonly string[])
 			: like
 				? `Write "${like}", if that is the ${word} meant.`
 				: `Use one of ${known.slice(0, 8).join(', ')}, or add it.`;
-	return { path, what: `No ${word} has the mark "${id}".`, fix: right, kind: 'stop' };
+	return refusal(path, `No ${word} has the mark "${id}".`, right);
 }

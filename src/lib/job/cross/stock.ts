@@ -1,11 +1,12 @@
 import { mm, showMm, toMm } from '../../measure';
 import type { Job } from '../job';
-import type { Problem, Path } from '../problems';
+import type { Path } from '../problems';
+import { doubt, refusal, type Fault } from './fault';
 import type { Saw } from '../shop';
 import { type Cloth, type Material, type Roll, offNominal } from '../stock';
 
 /** Figures of the rack and the saws that contradict each other. */
-export function oddStock({ stock, shop }: Job): Problem[] {
+export function oddStock({ stock, shop }: Job): Fault[] {
 	return [
 		...stock.materials.flatMap((m, i) => thickness(m, ['stock', 'materials', i])),
 		...stock.cloths.flatMap((c, i) => pressed(c, ['stock', 'cloths', i])),
@@ -15,42 +16,39 @@ export function oddStock({ stock, shop }: Job): Problem[] {
 }
 
 /** A thickness far from its name is planned as measured, but it is more often a slip than a board. */
-function thickness(board: Material, path: Path): Problem[] {
+function thickness(board: Material, path: Path): Fault[] {
 	const band = offNominal(board);
 	if (!band) return [];
 	const limits = `${shown(band.low)} to ${shown(band.high)}`;
 	return [
-		{
-			path: [...path, 'measured'],
-			what: `"${board.name}" is measured at ${shown(board.measured)}, nominal ${shown(board.nominal)}.`,
-			fix: `Measure again: by ${band.source} it would be ${limits}.`,
-			kind: 'check',
-		},
+		doubt(
+			[...path, 'measured'],
+			`"${board.name}" is measured at ${shown(board.measured)}, nominal ${shown(board.nominal)}.`,
+			`Measure again: by ${band.source} it would be ${limits}.`,
+		),
 	];
 }
 
-function pressed(cloth: Cloth, path: Path): Problem[] {
+function pressed(cloth: Cloth, path: Path): Fault[] {
 	if (cloth.pressed <= cloth.loose) return [];
 	return [
-		{
-			path: [...path, 'pressed'],
-			what: `"${cloth.name}" is thicker pressed (${shown(cloth.pressed)}) than loose (${shown(cloth.loose)}).`,
-			fix: `Give a pressed thickness of ${shown(cloth.loose)} at most.`,
-			kind: 'check',
-		},
+		doubt(
+			[...path, 'pressed'],
+			`"${cloth.name}" is thicker pressed (${shown(cloth.pressed)}) than loose (${shown(cloth.loose)}).`,
+			`Give a pressed thickness of ${shown(cloth.loose)} at most.`,
+		),
 	];
 }
 
 /** A blank laid to a width the roll does not have would be cut short: such a roll is not used. */
-function selvedge(roll: Roll, path: Path): Problem[] {
+function selvedge(roll: Roll, path: Path): Fault[] {
 	if (roll.usable <= roll.width) return [];
 	return [
-		{
-			path: [...path, 'usable'],
-			what: `The usable width ${shown(roll.usable)} is more than the width of the roll, ${shown(roll.width)}.`,
-			fix: `Give the width less both selvedges, ${shown(roll.width)} at most.`,
-			kind: 'stop',
-		},
+		refusal(
+			[...path, 'usable'],
+			`The usable width ${shown(roll.usable)} is more than the width of the roll, ${shown(roll.width)}.`,
+			`Give the width less both selvedges, ${shown(roll.width)} at most.`,
+		),
 	];
 }
 
@@ -68,36 +66,36 @@ export function usableSaws(saws: readonly Saw[]): Saw[] {
 	return saws.map((saw) => (isNoKerf(saw) ? { ...saw, kerf: USUAL_KERF } : saw));
 }
 
-function kerf(saw: Saw, path: Path): Problem[] {
+function kerf(saw: Saw, path: Path): Fault[] {
 	if (toMm(saw.kerf) <= WIDEST_KERF) return [];
+	const at = [...path, 'kerf'];
+	const what = `"${saw.name}" has a kerf of ${shown(saw.kerf)}.`;
 	const fix = 'Measure the width of one cut: common blades take 1.6 to 4 mm.';
-	return [
-		{
-			path: [...path, 'kerf'],
-			what: `"${saw.name}" has a kerf of ${shown(saw.kerf)}.`,
-			fix: isNoKerf(saw) ? `${fix} Until then the plan goes by ${shown(USUAL_KERF)}.` : fix,
-			kind: isNoKerf(saw) ? 'stop' : 'check',
-		},
-	];
+	if (!isNoKerf(saw)) return [doubt(at, what, fix)];
+	const { problem } = refusal(at, what, `${fix} Until then the plan goes by ${shown(USUAL_KERF)}.`);
+	// The saw stays where it is, with the usual kerf.
+	return [{ problem, leavesOut: null }];
 }
 
-function blade(saw: Saw, path: Path): Problem[] {
+function blade(saw: Saw, path: Path): Fault[] {
 	const faults = kerf(saw, path);
 	if (saw.trim > 0 && saw.trim < saw.kerf) {
-		faults.push({
-			path: [...path, 'trim'],
-			what: `The first trim of ${shown(saw.trim)} is less than the kerf of ${shown(saw.kerf)} it includes.`,
-			fix: `Give ${shown(saw.kerf)} or more, or 0 for no trim.`,
-			kind: 'check',
-		});
+		faults.push(
+			doubt(
+				[...path, 'trim'],
+				`The first trim of ${shown(saw.trim)} is less than the kerf of ${shown(saw.kerf)} it includes.`,
+				`Give ${shown(saw.kerf)} or more, or 0 for no trim.`,
+			),
+		);
 	}
 	if (saw.fenceLimit !== null && saw.narrowestRip !== null && saw.fenceLimit < saw.narrowestRip) {
-		faults.push({
-			path: [...path, 'fenceLimit'],
-			what: `The fence reaches ${shown(saw.fenceLimit)}, less than the narrowest rip of ${shown(saw.narrowestRip)}.`,
-			fix: 'Give how far the fence can be set from the blade.',
-			kind: 'check',
-		});
+		faults.push(
+			doubt(
+				[...path, 'fenceLimit'],
+				`The fence reaches ${shown(saw.fenceLimit)}, less than the narrowest rip of ${shown(saw.narrowestRip)}.`,
+				'Give how far the fence can be set from the blade.',
+			),
+		);
 	}
 	return faults;
 }

@@ -265,4 +265,3 @@ export const placedShape = z.strictObject({
 export type OutlineShape = z.output<typeof outlineShape>;
 export type OutlineDrawing = z.output<typeof drawing>;
 export type PlacedShape = z.output<typeof placedShape>;
-export type CornerCut = z.output<typeof cornerCut>;

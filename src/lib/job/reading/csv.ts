@@ -46,7 +46,7 @@ interface Scan {
 
 function bare(scan: Scan, delimiter: Delimiter): string {
 	const from = scan.at;
-	while (scan.at < scan.text.length && !ends(scan.text[scan.at]!, delimiter)) scan.at++;
+	while (scan.at < scan.text.length && !ends(scan.text.charAt(scan.at), delimiter)) scan.at++;
 	return scan.text.slice(from, scan.at);
 }
 

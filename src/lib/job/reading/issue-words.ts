@@ -56,8 +56,9 @@ function unknownKeys(
 const OWN_WORDS = /^(.+\.)\|(.+)$/s;
 
 function words(issue: Issue, seen: unknown, path: Path): Words {
-	const own = OWN_WORDS.exec(issue.message);
-	if (own) return [own[1]!.replace(/^This /, `${show(seen)} `), own[2]!];
+	const [, what, fix] = OWN_WORDS.exec(issue.message) ?? [];
+	if (what !== undefined && fix !== undefined)
+		return [what.replace(/^This /, `${show(seen)} `), fix];
 	const inner = issue.code === 'invalid_union' ? telling(issue) : null;
 	if (inner) return words(inner, seen, path);
 	const field = named(path);

@@ -1,10 +1,20 @@
 import { crossCheck } from '../cross';
-import { inCurrency } from '../fields';
+import { USUAL_CURRENCY } from '../fields';
 import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';
 import { issuePath, problemsOf, type Issue } from './issue-words';
-import { job as schema, type Job } from '../job';
-import { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources, type Path, type Problem, valueAt } from '../problems';
+import { job, jobIn, type Job } from '../job';
+import {
+	entryOf,
+	leaveOut,
+	pathInFile,
+	removeField,
+	shorten,
+	type Sources,
+	type Path,
+	type Problem,
+	valueAt,
+} from '../problems';
 import { CURRENCY } from '../shop';
 import { upgrade } from '../upgrades';
 
@@ -33,7 +43,7 @@ export function readJob(file: unknown): ReadJob {
 	if ('problem' in lifted)
 		return nothing([{ ...lifted.problem, what: showHidden(lifted.problem.what) }]);
 	const { file: now } = lifted;
-	const read = inCurrency(currencyIn(now), () => parse(now));
+	const read = parse(now, jobIn(currencyIn(now)));
 	if (!read.job) return nothing(read.problems);
 	const crossed = crossCheck(read.job, read.sources);
 	return { ...crossed, problems: [...read.problems, ...crossed.problems].slice(0, MOST) };
@@ -42,12 +52,12 @@ export function readJob(file: unknown): ReadJob {
 /** The currency a file names; the usual one while it names none that could be read. */
 function currencyIn(file: Record<string, unknown>): string {
 	const code = valueAt(file, ['shop', 'currency']);
-	return typeof code === 'string' && CURRENCY.test(code) ? code : 'EUR';
+	return typeof code === 'string' && CURRENCY.test(code) ? code : USUAL_CURRENCY;
 }
 
 /** The empty job every field of which is its default. */
 export function emptyJob(): Job {
-	return schema.parse({});
+	return job.parse({});
 }
 
 function nothing(problems: readonly Problem[]): ReadJob {
@@ -60,7 +70,7 @@ interface Parsed {
 	readonly sources: Sources;
 }
 
-function parse(file: Record<string, unknown>): Parsed {
+function parse(file: Record<string, unknown>, schema: typeof job): Parsed {
 	const tree = structuredClone(file); // the rounds take things out of it
 	const problems: Problem[] = takeOutHidden(tree);
 	let sources: Sources = {};

@@ -64,8 +64,8 @@ function named(
 	const value = text.indexOf(':', end) + 1;
 	level.key = key;
 	level.wantsKey = false;
-	const before = level.keys!.get(key);
-	level.keys!.set(key, value);
+	const before = level.keys?.get(key);
+	level.keys?.set(key, value);
 	if (before === undefined) return;
 	problems.push({
 		path: levels.map((l) => (l.keys ? l.key : l.index)),

@@ -1,2 +1,2 @@
 export { LABEL_SHEETS, type LabelSheet } from './label-sheets';
-export { CURRENCY, type Saw, shop } from './shop';
+export { CURRENCY, type Saw, shop, shopIn } from './shop';

@@ -1,6 +1,18 @@
 import { field, z } from '../zod';
 import { LABEL_SHEETS } from './label-sheets';
-import { amount, DECIMALS, degreesField, distanceField, id, name, PAPERS, percent, size } from '../fields';
+import {
+	amount,
+	type AmountField,
+	DECIMALS,
+	degreesField,
+	distanceField,
+	id,
+	name,
+	PAPERS,
+	percent,
+	size,
+	USUAL_CURRENCY,
+} from '../fields';
 import { UNITS } from '../../measure';
 
 /** A currency code of ISO 4217. */
@@ -41,164 +53,173 @@ export const saw = z.strictObject({
 	}),
 });
 
-export const labour = z.strictObject({
-	hour: field(amount.prefault(45), { label: 'Price of an hour' }),
-	/** Minutes for each of the things the plan can count. */
-	minutes: field(
-		z
-			.strictObject({
-				sheet: field(z.number().min(0).default(6), { label: 'Sheet', unit: 'min' }),
-				cut: field(z.number().min(0).default(0.7), { label: 'Cut', unit: 'min' }),
-				cutMetre: field(z.number().min(0).default(0.4), { label: 'Metre sawn', unit: 'min' }),
-				setting: field(z.number().min(0).default(1.5), { label: 'Fence setting', unit: 'min' }),
-				routedMetre: field(z.number().min(0).default(4), { label: 'Metre routed', unit: 'min' }),
-				bondedSquareMetre: field(z.number().min(0).default(25), {
-					label: 'Square metre bonded',
-					unit: 'min',
-				}),
-				corner: field(z.number().min(0).default(4), { label: 'Corner wrapped', unit: 'min' }),
-				relief: field(z.number().min(0).default(0.5), { label: 'Relief cut', unit: 'min' }),
-				panel: field(z.number().min(0).default(30), { label: 'Panel', unit: 'min' }),
-				box: field(z.number().min(0).default(120), { label: 'Box', unit: 'min' }),
-				part: field(z.number().min(0).default(3), { label: 'Part', unit: 'min' }),
-			})
-			.prefault({}),
-		{ label: 'Minutes for each' },
-	),
-});
+const labourIn = (amount: AmountField) =>
+	z.strictObject({
+		hour: field(amount.prefault(45), { label: 'Price of an hour' }),
+		/** Minutes for each of the things the plan can count. */
+		minutes: field(
+			z
+				.strictObject({
+					sheet: field(z.number().min(0).default(6), { label: 'Sheet', unit: 'min' }),
+					cut: field(z.number().min(0).default(0.7), { label: 'Cut', unit: 'min' }),
+					cutMetre: field(z.number().min(0).default(0.4), { label: 'Metre sawn', unit: 'min' }),
+					setting: field(z.number().min(0).default(1.5), { label: 'Fence setting', unit: 'min' }),
+					routedMetre: field(z.number().min(0).default(4), { label: 'Metre routed', unit: 'min' }),
+					bondedSquareMetre: field(z.number().min(0).default(25), {
+						label: 'Square metre bonded',
+						unit: 'min',
+					}),
+					corner: field(z.number().min(0).default(4), { label: 'Corner wrapped', unit: 'min' }),
+					relief: field(z.number().min(0).default(0.5), { label: 'Relief cut', unit: 'min' }),
+					panel: field(z.number().min(0).default(30), { label: 'Panel', unit: 'min' }),
+					box: field(z.number().min(0).default(120), { label: 'Box', unit: 'min' }),
+					part: field(z.number().min(0).default(3), { label: 'Part', unit: 'min' }),
+				})
+				.prefault({}),
+			{ label: 'Minutes for each' },
+		),
+	});
 
-export const shop = z.strictObject({
-	name: field(z.string().max(120).default(''), { label: 'Name' }),
-	ruler: field(
-		z
-			.strictObject({
-				unit: field(z.enum(['mm', 'cm', 'in']).default('mm'), { label: 'Unit', options: UNITS }),
-				/** Inches are shown in fractions down to one over this. */
-				fraction: field(z.union([z.literal(16), z.literal(32), z.literal(64)]).default(32), {
-					label: 'Inches to one over',
-				}),
-				decimal: field(z.enum(['.', ',']).default('.'), {
-					label: 'Decimal sign',
-					options: DECIMALS,
-				}),
-			})
-			.prefault({}),
-		{ label: 'Ruler' },
-	),
-	paper: field(z.enum(['a4', 'letter']).default('a4'), { label: 'Paper', options: PAPERS }),
-	labels: field(id.optional(), {
-		label: 'Label sheets',
-		edit: 'text',
-		help: `one of ${LABEL_SHEETS.map((s) => s.id).join(', ')}; empty for the first of the paper`,
-	}),
-	currency: field(
-		z
-			.string()
-			.regex(CURRENCY, 'This is no currency code.|Use the three letters of ISO 4217, such as EUR.')
-			.default('EUR'),
-		{ label: 'Currency', help: 'Three letters, such as EUR or USD.' },
-	),
-	saws: field(
-		z
-			.array(saw)
-			.min(1)
-			.max(20)
-			.prefault([{ id: 'table-saw', name: 'Table saw', kerf: 3.2, trim: 5 }]),
-		{ label: 'Saws' },
-	),
-	/** The saw in use, by its id; the first one when absent. */
-	saw: field(id.optional(), { label: 'Saw in use', refersTo: 'saws' }),
-	/** How sheets are cut: edge to edge by saw, or free shapes by router. */
-	method: field(z.enum(['saw', 'router']).default('saw'), { label: 'Sheets are cut by' }),
-	router: field(
-		z
-			.strictObject({
-				bit: field(size.prefault(6), {
-					label: 'Bit diameter',
-					help: 'Parts cut by router lie this far apart.',
-				}),
-				useHoles: field(z.boolean().default(false), {
-					label: 'Use holes',
-					help: 'Let small parts lie inside the cut-outs of larger ones.',
-				}),
-			})
-			.prefault({}),
-		{ label: 'Router' },
-	),
-	/** The knife groove's cutter and where it runs. */
-	groove: field(
-		z
-			.strictObject({
-				width: field(size.prefault(4), { label: 'Width' }),
-				depth: field(size.prefault(5), { label: 'Depth' }),
-				offset: field(distanceField.prefault(12), { label: 'From the edge' }),
-			})
-			.prefault({}),
-		{ label: 'Knife groove' },
-	),
-	/** The smallest offcut worth racking. */
-	keep: field(
-		z
-			.strictObject({
-				length: field(size.prefault(300), { label: 'Length' }),
-				width: field(size.prefault(150), { label: 'Width' }),
-			})
-			.prefault({}),
-		{ label: 'Smallest offcut worth racking' },
-	),
-	labour: field(labour.prefault({}), { label: 'Labour' }),
-	/** How contact adhesive is put on, and how long it stays bondable: large panels are glued in stages. */
-	adhesive: field(
-		z
-			.strictObject({
-				way: field(z.enum(['brushed', 'sprayed']).default('brushed'), {
-					label: 'Adhesive',
-					help: 'brushed or rolled, or sprayed.',
-				}),
-				open: field(z.number().min(5).max(240).nullable().default(null), {
-					label: 'Open time',
-					help: 'minutes, from the tin. Empty: the usual for that way.',
-				}),
-			})
-			.prefault({}),
-		{ label: 'Adhesive' },
-	),
-	/** One of the two; both are shown. */
-	profit: field(
-		z
-			.discriminatedUnion('by', [
-				z.strictObject({
-					by: z.literal('markup'),
-					percent: field(percent, { label: 'Per cent', unit: '%' }),
-				}),
-				z.strictObject({
-					by: z.literal('margin'),
-					percent: field(z.number().min(0).max(95), { label: 'Per cent', unit: '%' }),
-				}),
-			])
-			.default({ by: 'markup', percent: 30 }),
-		{ label: 'Profit' },
-	),
-	tax: field(
-		z
-			.strictObject({
-				percent: field(percent.default(0), { label: 'Per cent', unit: '%' }),
-				labour: field(z.boolean().default(false), { label: 'Labour' }),
-			})
-			.prefault({}),
-		{ label: 'Tax' },
-	),
-	creditOffcuts: field(z.boolean().default(false), {
-		label: 'Credit offcuts to the job',
-		help: 'Take what goes back on the rack off the price.',
-	}),
-	/** Spare bought over what is needed, in per cent of the need, for sundries sold by measure. */
-	spare: field(percent.default(10), {
-		label: 'Spare on sundries',
-		help: 'Bought over what is needed, in per cent of the need.',
-		unit: '%',
-	}),
-});
+/** The shop, its prices read by this field. */
+export const shopIn = (amount: AmountField) =>
+	z.strictObject({
+		name: field(z.string().max(120).default(''), { label: 'Name' }),
+		ruler: field(
+			z
+				.strictObject({
+					unit: field(z.enum(['mm', 'cm', 'in']).default('mm'), { label: 'Unit', options: UNITS }),
+					/** Inches are shown in fractions down to one over this. */
+					fraction: field(z.union([z.literal(16), z.literal(32), z.literal(64)]).default(32), {
+						label: 'Inches to one over',
+					}),
+					decimal: field(z.enum(['.', ',']).default('.'), {
+						label: 'Decimal sign',
+						options: DECIMALS,
+					}),
+				})
+				.prefault({}),
+			{ label: 'Ruler' },
+		),
+		paper: field(z.enum(['a4', 'letter']).default('a4'), { label: 'Paper', options: PAPERS }),
+		labels: field(id.optional(), {
+			label: 'Label sheets',
+			edit: 'text',
+			help: `one of ${LABEL_SHEETS.map((s) => s.id).join(', ')}; empty for the first of the paper`,
+		}),
+		currency: field(
+			z
+				.string()
+				.regex(
+					CURRENCY,
+					'This is no currency code.|Use the three letters of ISO 4217, such as EUR.',
+				)
+				.default(USUAL_CURRENCY),
+			{ label: 'Currency', help: 'Three letters, such as EUR or USD.' },
+		),
+		saws: field(
+			z
+				.array(saw)
+				.min(1)
+				.max(20)
+				.prefault([{ id: 'table-saw', name: 'Table saw', kerf: 3.2, trim: 5 }]),
+			{ label: 'Saws' },
+		),
+		/** The saw in use, by its id; the first one when absent. */
+		saw: field(id.optional(), { label: 'Saw in use', refersTo: 'saws' }),
+		/** How sheets are cut: edge to edge by saw, or free shapes by router. */
+		method: field(z.enum(['saw', 'router']).default('saw'), { label: 'Sheets are cut by' }),
+		router: field(
+			z
+				.strictObject({
+					bit: field(size.prefault(6), {
+						label: 'Bit diameter',
+						help: 'Parts cut by router lie this far apart.',
+					}),
+					useHoles: field(z.boolean().default(false), {
+						label: 'Use holes',
+						help: 'Let small parts lie inside the cut-outs of larger ones.',
+					}),
+				})
+				.prefault({}),
+			{ label: 'Router' },
+		),
+		/** The knife groove's cutter and where it runs. */
+		groove: field(
+			z
+				.strictObject({
+					width: field(size.prefault(4), { label: 'Width' }),
+					depth: field(size.prefault(5), { label: 'Depth' }),
+					offset: field(distanceField.prefault(12), { label: 'From the edge' }),
+				})
+				.prefault({}),
+			{ label: 'Knife groove' },
+		),
+		/** The smallest offcut worth racking. */
+		keep: field(
+			z
+				.strictObject({
+					length: field(size.prefault(300), { label: 'Length' }),
+					width: field(size.prefault(150), { label: 'Width' }),
+				})
+				.prefault({}),
+			{ label: 'Smallest offcut worth racking' },
+		),
+		labour: field(labourIn(amount).prefault({}), { label: 'Labour' }),
+		/** How contact adhesive is put on, and how long it stays bondable: large panels are glued in stages. */
+		adhesive: field(
+			z
+				.strictObject({
+					way: field(z.enum(['brushed', 'sprayed']).default('brushed'), {
+						label: 'Adhesive',
+						help: 'brushed or rolled, or sprayed.',
+					}),
+					open: field(z.number().min(5).max(240).nullable().default(null), {
+						label: 'Open time',
+						help: 'minutes, from the tin. Empty: the usual for that way.',
+					}),
+				})
+				.prefault({}),
+			{ label: 'Adhesive' },
+		),
+		/** One of the two; both are shown. */
+		profit: field(
+			z
+				.discriminatedUnion('by', [
+					z.strictObject({
+						by: z.literal('markup'),
+						percent: field(percent, { label: 'Per cent', unit: '%' }),
+					}),
+					z.strictObject({
+						by: z.literal('margin'),
+						percent: field(z.number().min(0).max(95), { label: 'Per cent', unit: '%' }),
+					}),
+				])
+				.default({ by: 'markup', percent: 30 }),
+			{ label: 'Profit' },
+		),
+		tax: field(
+			z
+				.strictObject({
+					percent: field(percent.default(0), { label: 'Per cent', unit: '%' }),
+					labour: field(z.boolean().default(false), { label: 'Labour' }),
+				})
+				.prefault({}),
+			{ label: 'Tax' },
+		),
+		creditOffcuts: field(z.boolean().default(false), {
+			label: 'Credit offcuts to the job',
+			help: 'Take what goes back on the rack off the price.',
+		}),
+		/** Spare bought over what is needed, in per cent of the need, for sundries sold by measure. */
+		spare: field(percent.default(10), {
+			label: 'Spare on sundries',
+			help: 'Bought over what is needed, in per cent of the need.',
+			unit: '%',
+		}),
+	});
 
-export type Shop = z.output<typeof shop>;
+/** The shop, priced in the usual currency. */
+export const shop = shopIn(amount);
+
+export type Shop = z.output<ReturnType<typeof shopIn>>;
 export type Saw = z.output<typeof saw>;

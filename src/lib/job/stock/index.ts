@@ -1,3 +1,11 @@
 export { isPatterned, napOnRoll } from './cloth-nap';
-export { type Cloth, type Material, type Roll, stock, type StockSheet, type Sundry } from './stock';
+export {
+	type Cloth,
+	type Material,
+	type Roll,
+	stock,
+	stockIn,
+	type StockSheet,
+	type Sundry,
+} from './stock';
 export { offNominal } from './thickness';

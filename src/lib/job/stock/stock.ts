@@ -1,5 +1,5 @@
 import { field, z } from '../zod';
-import { amount, distanceField, id, name, owned, percent, size } from '../fields';
+import { amount, type AmountField, distanceField, id, name, owned, percent, size } from '../fields';
 
 /** A kind of board: what a part is made of. Its measured thickness is what every size is worked out from. */
 export const material = z.strictObject({
@@ -22,24 +22,25 @@ export const material = z.strictObject({
 	density: field(z.number().min(10).max(9000).default(680), { label: 'Density', unit: 'kg/m³' }),
 });
 
-export const sheet = z.strictObject({
-	id,
-	material: field(id, { label: 'Board', refersTo: 'materials' }),
-	length: field(size, { label: 'Length' }), // along the grain
-	width: field(size, { label: 'Width' }),
-	price: field(amount.prefault(0), { label: 'Price' }),
-	owned: field(owned.default(0), { label: 'On the rack', help: 'How many are on the rack.' }),
-	/** Null for as many as needed, 0 for none. */
-	buy: field(owned.nullable().default(null), {
-		label: 'Most to buy',
-		help: 'How many more can be bought; empty for as many as needed.',
-	}),
-	code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
-	factoryEdges: field(z.boolean().default(true), {
-		label: 'Factory edges',
-		help: 'Off for a sheet whose edges are cut square already.',
-	}),
-});
+const sheetIn = (amount: AmountField) =>
+	z.strictObject({
+		id,
+		material: field(id, { label: 'Board', refersTo: 'materials' }),
+		length: field(size, { label: 'Length' }), // along the grain
+		width: field(size, { label: 'Width' }),
+		price: field(amount.prefault(0), { label: 'Price' }),
+		owned: field(owned.default(0), { label: 'On the rack', help: 'How many are on the rack.' }),
+		/** Null for as many as needed, 0 for none. */
+		buy: field(owned.nullable().default(null), {
+			label: 'Most to buy',
+			help: 'How many more can be bought; empty for as many as needed.',
+		}),
+		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+		factoryEdges: field(z.boolean().default(true), {
+			label: 'Factory edges',
+			help: 'Off for a sheet whose edges are cut square already.',
+		}),
+	});
 
 export const offcut = z.strictObject({
 	/** The label it carries on the rack. */
@@ -105,85 +106,92 @@ export const cloth = z.strictObject({
 	}),
 });
 
-export const roll = z.strictObject({
-	id,
-	cloth: field(id, { label: 'Cloth', refersTo: 'cloths' }),
-	width: field(size, { label: 'Width' }),
-	usable: field(size, { label: 'Usable width', help: 'Width less the selvedges.' }),
-	/** Price of one metre along the roll. */
-	price: field(amount.prefault(0), { label: 'Price' }),
-	step: field(size.prefault(100), {
-		label: 'Sold in steps of',
-		help: 'The seller cuts in steps of this length.',
-	}),
-	left: field(size.nullable().default(null), {
-		label: 'Left',
-		help: 'What is left of a roll you own; empty for cloth bought by the length.',
-	}),
-	lot: field(z.string().max(60).default(''), { label: 'Dye lot' }),
-	code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
-});
+const rollIn = (amount: AmountField) =>
+	z.strictObject({
+		id,
+		cloth: field(id, { label: 'Cloth', refersTo: 'cloths' }),
+		width: field(size, { label: 'Width' }),
+		usable: field(size, { label: 'Usable width', help: 'Width less the selvedges.' }),
+		/** Price of one metre along the roll. */
+		price: field(amount.prefault(0), { label: 'Price' }),
+		step: field(size.prefault(100), {
+			label: 'Sold in steps of',
+			help: 'The seller cuts in steps of this length.',
+		}),
+		left: field(size.nullable().default(null), {
+			label: 'Left',
+			help: 'What is left of a roll you own; empty for cloth bought by the length.',
+		}),
+		lot: field(z.string().max(60).default(''), { label: 'Dye lot' }),
+		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+	});
 
-export const sundry = z.strictObject({
-	id,
-	name,
-	kind: field(
-		z.enum([
-			'contact-adhesive',
-			'wood-glue',
-			'screws',
-			'brads',
-			'sealant',
-			'gasket',
-			'dowel',
-			't-nuts',
-			'terminal',
-			'lining',
-			'stuffing',
-			'damping',
-			'foam',
-			'clips',
-			'magnets',
-			'other',
-		]),
-		{ label: 'Kind', options: { dowel: 'rod' } },
-	),
-	/** What one pack covers or holds, in the unit the kind is counted in: m2, m, litres or pieces. */
-	pack: field(z.number().positive().max(1e6), {
-		label: 'One pack holds',
-		help: 'In m2, m, litres or pieces, as the kind is counted.',
-	}),
-	price: field(amount.prefault(0), { label: 'Price' }),
-	/** In packs. */
-	owned: field(z.number().min(0).max(1e6).default(0), {
-		label: 'On the rack',
-		help: 'How many are on the rack.',
-	}),
-	code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
-	/** Of kind 'other': how many packs this job takes. */
-	use: field(z.number().min(0).max(1e6).default(0), { label: 'Packs for this job' }),
-	/** Sheets (damping, lining) lose this much to overlap. */
-	overlap: field(percent.default(0), { label: 'Overlap', unit: '%' }),
-	density: field(z.number().min(10).max(9000).optional(), {
-		label: 'Density',
-		help: 'of rods, for the mass of the box; empty for beech, 720.',
-		unit: 'kg/m³',
-	}),
-});
+const sundryIn = (amount: AmountField) =>
+	z.strictObject({
+		id,
+		name,
+		kind: field(
+			z.enum([
+				'contact-adhesive',
+				'wood-glue',
+				'screws',
+				'brads',
+				'sealant',
+				'gasket',
+				'dowel',
+				't-nuts',
+				'terminal',
+				'lining',
+				'stuffing',
+				'damping',
+				'foam',
+				'clips',
+				'magnets',
+				'other',
+			]),
+			{ label: 'Kind', options: { dowel: 'rod' } },
+		),
+		/** What one pack covers or holds, in the unit the kind is counted in: m2, m, litres or pieces. */
+		pack: field(z.number().positive().max(1e6), {
+			label: 'One pack holds',
+			help: 'In m2, m, litres or pieces, as the kind is counted.',
+		}),
+		price: field(amount.prefault(0), { label: 'Price' }),
+		/** In packs. */
+		owned: field(z.number().min(0).max(1e6).default(0), {
+			label: 'On the rack',
+			help: 'How many are on the rack.',
+		}),
+		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+		/** Of kind 'other': how many packs this job takes. */
+		use: field(z.number().min(0).max(1e6).default(0), { label: 'Packs for this job' }),
+		/** Sheets (damping, lining) lose this much to overlap. */
+		overlap: field(percent.default(0), { label: 'Overlap', unit: '%' }),
+		density: field(z.number().min(10).max(9000).optional(), {
+			label: 'Density',
+			help: 'of rods, for the mass of the box; empty for beech, 720.',
+			unit: 'kg/m³',
+		}),
+	});
 
-export const stock = z.strictObject({
-	materials: field(z.array(material).max(200).default([]), { label: 'Boards' }),
-	sheets: field(z.array(sheet).max(400).default([]), { label: 'Sheets' }),
-	offcuts: field(z.array(offcut).max(2000).default([]), { label: 'Offcuts' }),
-	cloths: field(z.array(cloth).max(200).default([]), { label: 'Cloths' }),
-	rolls: field(z.array(roll).max(400).default([]), { label: 'Rolls and remnants' }),
-	sundries: field(z.array(sundry).max(400).default([]), { label: 'Sundries' }),
-});
+/** The rack, its prices read by this field. */
+export const stockIn = (amount: AmountField) =>
+	z.strictObject({
+		materials: field(z.array(material).max(200).default([]), { label: 'Boards' }),
+		sheets: field(z.array(sheetIn(amount)).max(400).default([]), { label: 'Sheets' }),
+		offcuts: field(z.array(offcut).max(2000).default([]), { label: 'Offcuts' }),
+		cloths: field(z.array(cloth).max(200).default([]), { label: 'Cloths' }),
+		rolls: field(z.array(rollIn(amount)).max(400).default([]), { label: 'Rolls and remnants' }),
+		sundries: field(z.array(sundryIn(amount)).max(400).default([]), { label: 'Sundries' }),
+	});
 
-export type Stock = z.output<typeof stock>;
+/** The rack, priced in the usual currency. */
+export const stock = stockIn(amount);
+
+export type Stock = z.output<ReturnType<typeof stockIn>>;
 export type Material = z.output<typeof material>;
-export type StockSheet = z.output<typeof sheet>;
+export type StockSheet = Stock['sheets'][number];
 export type Offcut = z.output<typeof offcut>;
 export type Cloth = z.output<typeof cloth>;
-export type Roll = z.output<typeof roll>;
-export type Sundry = z.output<typeof sundry>;
+export type Roll = Stock['rolls'][number];
+export type Sundry = Stock['sundries'][number];

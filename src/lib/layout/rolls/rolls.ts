@@ -1,6 +1,13 @@
 import { isPatterned, napOnRoll, type Job, type Cloth, type Roll } from '../../job';
 import { ticks, type Length } from '../../measure';
-import { auditRoll, nestRoll, type Budget, type RollAnswer, type RollPiece, type RollProblem } from '../../nest';
+import {
+	auditRoll,
+	nestRoll,
+	type Budget,
+	type RollAnswer,
+	type RollPiece,
+	type RollProblem,
+} from '../../nest';
 import type { Blank } from '../../wrap';
 import type { ClothLayouts, RollLayout } from '../layouts';
 import { pursue, type Watch } from '../pace';

@@ -1,5 +1,16 @@
 import { nth } from '../../measure';
-import { grown, convexParts, area, flatten, type Outline, type Point, simplifiedOutward, rectangle, moved, turned } from '../../geometry';
+import {
+	grown,
+	convexParts,
+	area,
+	flatten,
+	type Outline,
+	type Point,
+	simplifiedOutward,
+	rectangle,
+	moved,
+	turned,
+} from '../../geometry';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
 export const SEARCH_FLAT = 400;

@@ -3,7 +3,16 @@ import { ticks, type Ruler } from '../../measure';
 import { boardLabels } from './board-labels';
 import { facing, type Facing } from './facing';
 import { type Drawing, type Mark, type TextMark, onPaper, wrapped } from '../drawing';
-import { running, outlineMark, scaleText, stageFor, TEXT, words, type Stage, LabelSlots } from '../marks';
+import {
+	running,
+	outlineMark,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+	type Stage,
+	LabelSlots,
+} from '../marks';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 30, right: 22, bottom: 30 };

@@ -1,8 +1,30 @@
 import { nth } from '../../measure';
-import { type BoxBoard, type BoxFigures, add3, cross3, dot3, length3, scale3, sub3, unit3, type Point3 } from '../../design';
+import {
+	type BoxBoard,
+	type BoxFigures,
+	add3,
+	cross3,
+	dot3,
+	length3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../../design';
 import { boundsOfPoints } from '../../geometry';
 import { callouts, type Named } from '../marks';
-import { type Drawing, type Ink, type LineKind, type Mark, polygon, type Spot, boxInRing, boxOffRing, inRing, round } from '../drawing';
+import {
+	type Drawing,
+	type Ink,
+	type LineKind,
+	type Mark,
+	polygon,
+	type Spot,
+	boxInRing,
+	boxOffRing,
+	inRing,
+	round,
+} from '../drawing';
 import { onBoard } from './views';
 
 /** From the right, the front and above. */

@@ -1,5 +1,16 @@
 import type { Blank, BlankMark } from '../../wrap';
-import { type Ink, type LineKind, type Mark, hatch, onPaper, polygon, polyline, rect, type View, textWidth } from '../drawing';
+import {
+	type Ink,
+	type LineKind,
+	type Mark,
+	hatch,
+	onPaper,
+	polygon,
+	polyline,
+	rect,
+	type View,
+	textWidth,
+} from '../drawing';
 
 /** How each kind of mark on the back of a cloth is drawn, and what the legend calls it. */
 interface Style {

@@ -4,9 +4,27 @@ import { toMm } from '../../measure';
 import type { Placed } from '../../nest';
 import type { Plan } from '../../plan';
 import type { Blank } from '../../wrap';
-import { type Drawing, type Mark, hatch, type Hatch, line, onPaper, outlineSteps, ringPath, type View } from '../drawing';
+import {
+	type Drawing,
+	type Mark,
+	hatch,
+	type Hatch,
+	line,
+	onPaper,
+	outlineSteps,
+	ringPath,
+	type View,
+} from '../drawing';
 import { figuresOn, type Figures } from '../wording';
-import { fitLabel, NAP_LENGTH, napArrow, roomOf, runningAxes, type RunningPlaces, words } from '../marks';
+import {
+	fitLabel,
+	NAP_LENGTH,
+	napArrow,
+	roomOf,
+	runningAxes,
+	type RunningPlaces,
+	words,
+} from '../marks';
 
 /**
  * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with their marks, running

@@ -2,7 +2,17 @@ import type { ClothLayouts, RollLayout } from '../../layout';
 import type { AuditFault } from '../../nest';
 import type { Plan } from '../../plan';
 import { blankDrawings } from './blank-drawings';
-import { drawnPages, type Block, type Leaf, leavesOf, widthOf, refusedBlocks, table, type Row, subheading } from '../page';
+import {
+	drawnPages,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	refusedBlocks,
+	table,
+	type Row,
+	subheading,
+} from '../page';
 import { figuresOn, type Figures } from '../wording';
 import { rollDrawing } from './roll-drawing';
 

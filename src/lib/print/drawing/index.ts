@@ -3,7 +3,18 @@ export { clipped } from './clip';
 export type { Drawing, Ink, LineKind, Mark, Page, PathMark, PathStep, TextMark } from './drawing';
 export { type Face, faceRuns, FAMILY, type Fonts, settable, type Weight } from './faces';
 export { hatch, type Hatch } from './hatch';
-export { circlePath, line, onPaper, outlineSteps, polygon, polyline, rect, ringPath, type Spot, type View } from './path';
+export {
+	circlePath,
+	line,
+	onPaper,
+	outlineSteps,
+	polygon,
+	polyline,
+	rect,
+	ringPath,
+	type Spot,
+	type View,
+} from './path';
 export { placed } from './place';
 export { qrCode, type QrCode, qrMark } from './qr';
 export { boxInRing, boxOffRing, inRing, overlap, round, startOf, textBox } from './text-box';

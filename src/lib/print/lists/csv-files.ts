@@ -2,7 +2,15 @@ import { writeCsv, type Delimiter } from '../../job';
 import { snap, plainMoney, printLength } from '../../measure';
 import type { Cut, SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
-import { amountText, buyText, cutKind, offcutName, partLabel, rackLabels, type SheetAt } from '../wording';
+import {
+	amountText,
+	buyText,
+	cutKind,
+	offcutName,
+	partLabel,
+	rackLabels,
+	type SheetAt,
+} from '../wording';
 
 /* Lists for a spreadsheet, on the ruler of the job. A decimal comma asks for the semicolon between cells. */
 

@@ -2,7 +2,18 @@ import { LABEL_SHEETS, type LabelSheet } from '../../job';
 import type { Part } from '../../design';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
-import { type Mark, type Page, line, rect, placed, qrCode, type QrCode, qrMark, shortened, textWidth } from '../drawing';
+import {
+	type Mark,
+	type Page,
+	line,
+	rect,
+	placed,
+	qrCode,
+	type QrCode,
+	qrMark,
+	shortened,
+	textWidth,
+} from '../drawing';
 import { figuresOn, type Figures, materialName, rackLabels } from '../wording';
 import { PAPER_SIZES } from '../page';
 import { ownerName } from './parts-pages';

@@ -2,7 +2,20 @@ import { plainMoney, printMoney, type Money, type Ruler } from '../../measure';
 import type { OrderLine } from '../../estimate';
 import type { Plan } from '../../plan';
 import { amountText, buyText } from '../wording';
-import { cautionBlocks, space, type Block, type Leaf, leavesOf, widthOf, table, type Row, heading, paragraph, subheading, wholePlan } from '../page';
+import {
+	cautionBlocks,
+	space,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	table,
+	type Row,
+	heading,
+	paragraph,
+	subheading,
+	wholePlan,
+} from '../page';
 
 const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
 	sheets: 'Sheets',

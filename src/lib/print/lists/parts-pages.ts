@@ -1,7 +1,18 @@
 import { nth, printAngle, showMass } from '../../measure';
 import type { Part } from '../../design';
 import type { Plan } from '../../plan';
-import { cautionBlocks, type Block, type Leaf, leavesOf, widthOf, table, widest, type Row, heading, subheading } from '../page';
+import {
+	cautionBlocks,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	table,
+	widest,
+	type Row,
+	heading,
+	subheading,
+} from '../page';
 import { figuresOn, type Figures, pairTexts } from '../wording';
 
 /** All parts by what they belong to: LONG and SHORT face, bevels, mass, notes. */

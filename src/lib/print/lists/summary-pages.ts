@@ -3,7 +3,22 @@ import { pathText } from '../../job';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
 import { amountText, figuresOn, type Figures, materialName } from '../wording';
-import { cautionBlocks, flow, space, type Block, pageArea, type Leaf, leavesOf, paperOf, widthOf, table, contents, heading, paragraph, wholePlan } from '../page';
+import {
+	cautionBlocks,
+	flow,
+	space,
+	type Block,
+	pageArea,
+	type Leaf,
+	leavesOf,
+	paperOf,
+	widthOf,
+	table,
+	contents,
+	heading,
+	paragraph,
+	wholePlan,
+} from '../page';
 import { type Mark, line, shortened, textWidth } from '../drawing';
 import { templateLength } from '../templates';
 

@@ -1,4 +1,13 @@
-import { type Mark, type TextMark, circlePath, line, type Spot, textBox, type Bounds, wrapped } from '../drawing';
+import {
+	type Mark,
+	type TextMark,
+	circlePath,
+	line,
+	type Spot,
+	textBox,
+	type Bounds,
+	wrapped,
+} from '../drawing';
 import { words } from './stage';
 import { LabelSlots } from './label-slots';
 

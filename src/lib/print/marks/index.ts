@@ -8,4 +8,17 @@ export { running } from './running';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';
 export { scaleBar } from './scale-bar';
 export { spread } from './spread';
-export { balloon, boxOf, centreMark, Labels, openLine, outlineMark, overall, scaleText, type Stage, stageFor, TEXT, words } from './stage';
+export {
+	balloon,
+	boxOf,
+	centreMark,
+	Labels,
+	openLine,
+	outlineMark,
+	overall,
+	scaleText,
+	type Stage,
+	stageFor,
+	TEXT,
+	words,
+} from './stage';

@@ -1,4 +1,15 @@
-import { type TextMark, type Spot, boxInRing, boxOffRing, round, type Bounds, CAP, DESCENT, shortened, textWidth } from '../drawing';
+import {
+	type TextMark,
+	type Spot,
+	boxInRing,
+	boxOffRing,
+	round,
+	type Bounds,
+	CAP,
+	DESCENT,
+	shortened,
+	textWidth,
+} from '../drawing';
 
 /** A name in bold and the lines under it. */
 export interface Label {

@@ -1,6 +1,19 @@
 import { nth, toMm } from '../../measure';
 import type { Outline, Point, Rect } from '../../geometry';
-import { type Ink, type LineKind, type Mark, type PathMark, type TextMark, onPaper, outlineSteps, circlePath, type View, overlap, textBox, type Bounds } from '../drawing';
+import {
+	type Ink,
+	type LineKind,
+	type Mark,
+	type PathMark,
+	type TextMark,
+	onPaper,
+	outlineSteps,
+	circlePath,
+	type View,
+	overlap,
+	textBox,
+	type Bounds,
+} from '../drawing';
 import { dimension } from './dimension';
 import type { Figures } from '../wording';
 

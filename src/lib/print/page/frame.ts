@@ -1,4 +1,13 @@
-import { type Drawing, type Mark, type Page, line, rect, placed, shortened, textWidth } from '../drawing';
+import {
+	type Drawing,
+	type Mark,
+	type Page,
+	line,
+	rect,
+	placed,
+	shortened,
+	textWidth,
+} from '../drawing';
 import { scaleBar } from '../marks';
 
 /** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11 in). */

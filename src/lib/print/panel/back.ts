@@ -3,7 +3,18 @@ import { boardHoles, type PanelDetail } from '../../design';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import type { Figures } from '../wording';
 import { toMm } from '../../measure';
-import { boxOf, centreMark, Labels, openLine, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks';
+import {
+	boxOf,
+	centreMark,
+	Labels,
+	openLine,
+	outlineMark,
+	overall,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+} from '../marks';
 
 const MARGINS = { left: 10, right: 20, top: 8, bottom: 20 };
 

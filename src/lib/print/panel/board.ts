@@ -3,7 +3,18 @@ import { type LayerFigure, type PanelDetail, boardHoles } from '../../design';
 import type { Material } from '../../job';
 import { ticks } from '../../measure';
 import { type Drawing, type Mark, hatch, type Hatch, onPaper, ringPath } from '../drawing';
-import { running, boxOf, Labels, openLine, outlineMark, scaleText, stageFor, TEXT, words, type Stage } from '../marks';
+import {
+	running,
+	boxOf,
+	Labels,
+	openLine,
+	outlineMark,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+	type Stage,
+} from '../marks';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 24, right: 12, top: 8, bottom: 26 };

@@ -1,7 +1,20 @@
 import { edgesOf, alongEdge, headingAt, bounds, type Outline, type Rect } from '../../geometry';
 import type { PanelDetail, EdgeFigure, PanelSection } from '../../design';
 import { type Drawing, type Mark, onPaper, polyline } from '../drawing';
-import { arrowhead, balloon, boxOf, Labels, openLine, outlineMark, overall, scaleText, stageFor, TEXT, words, type Stage } from '../marks';
+import {
+	arrowhead,
+	balloon,
+	boxOf,
+	Labels,
+	openLine,
+	outlineMark,
+	overall,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+	type Stage,
+} from '../marks';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };

@@ -2,7 +2,17 @@ import { lastOf, nth } from '../../measure';
 import type { PanelSection, PanelDetail } from '../../design';
 import type { Region, Point, Rect } from '../../geometry';
 import type { Job } from '../../job';
-import { type Drawing, type Mark, hatch, type Hatch, polygon, polyline, rect, type Spot, textWidth } from '../drawing';
+import {
+	type Drawing,
+	type Mark,
+	hatch,
+	type Hatch,
+	polygon,
+	polyline,
+	rect,
+	type Spot,
+	textWidth,
+} from '../drawing';
 import { dimension, words } from '../marks';
 import type { Figures } from '../wording';
 

@@ -2,7 +2,18 @@ import { bounds } from '../../geometry';
 import type { PanelDetail } from '../../design';
 import { ticks, toMm } from '../../measure';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
-import { running, boxOf, centreMark, Labels, outlineMark, scaleText, stageFor, TEXT, words, type Stage } from '../marks';
+import {
+	running,
+	boxOf,
+	centreMark,
+	Labels,
+	outlineMark,
+	scaleText,
+	stageFor,
+	TEXT,
+	words,
+	type Stage,
+} from '../marks';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 22, right: 12, top: 8, bottom: 26 };

@@ -1,6 +1,19 @@
 import { jsPDF } from 'jspdf';
 import { nth } from '../../measure';
-import { type Ink, type Mark, type Page, type PathMark, type PathStep, type TextMark, faceRuns, type Face, type Fonts, type Weight, startOf, textWidth } from '../drawing';
+import {
+	type Ink,
+	type Mark,
+	type Page,
+	type PathMark,
+	type PathStep,
+	type TextMark,
+	faceRuns,
+	type Face,
+	type Fonts,
+	type Weight,
+	startOf,
+	textWidth,
+} from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
 /** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */

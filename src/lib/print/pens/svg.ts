@@ -1,4 +1,13 @@
-import { type Drawing, type Ink, type Mark, type PathMark, type PathStep, type TextMark, FAMILY, settable } from '../drawing';
+import {
+	type Drawing,
+	type Ink,
+	type Mark,
+	type PathMark,
+	type PathStep,
+	type TextMark,
+	FAMILY,
+	settable,
+} from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
 interface SvgPen {

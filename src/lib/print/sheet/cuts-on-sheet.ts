@@ -1,7 +1,16 @@
 import { nth, toMm } from '../../measure';
 import type { Cut, SheetLayout } from '../../nest';
 import { spread } from '../marks';
-import { type Mark, circlePath, line, onPaper, type Spot, type View, overlap, type Bounds } from '../drawing';
+import {
+	type Mark,
+	circlePath,
+	line,
+	onPaper,
+	type Spot,
+	type View,
+	overlap,
+	type Bounds,
+} from '../drawing';
 
 const RADIUS = 2.1;
 const FIGURE = 2.7;

@@ -1,7 +1,17 @@
 import { nth } from '../../measure';
 import type { Plan } from '../../plan';
 import { offcutName, type SheetAt, sheetName, figuresOn, type Figures } from '../wording';
-import { type Block, type Leaf, leavesOf, widthOf, table, type Row, heading, space, subheading } from '../page';
+import {
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	table,
+	type Row,
+	heading,
+	space,
+	subheading,
+} from '../page';
 
 /** Which part comes from which sheet, to be ticked off as the pieces are stacked. */
 export function cuttingListPages(plan: Plan): Leaf[] {

@@ -1,6 +1,14 @@
 import { nth } from '../../measure';
 import { sameSetting, type Cut } from '../../nest';
-import { cutGives, cutKind, cutSetting, offcutName, partTitle, type SheetAt, type Figures } from '../wording';
+import {
+	cutGives,
+	cutKind,
+	cutSetting,
+	offcutName,
+	partTitle,
+	type SheetAt,
+	type Figures,
+} from '../wording';
 import { type Block, table, widest, type Row } from '../page';
 
 /** Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists where its parts lie. */

@@ -2,11 +2,27 @@ import { nth, toMm } from '../../measure';
 import type { BoardLayouts } from '../../layout';
 import type { SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
-import { partWithId, rackLabels, type SheetAt, sheetTitle, figuresOn, type Figures } from '../wording';
+import {
+	partWithId,
+	rackLabels,
+	type SheetAt,
+	sheetTitle,
+	figuresOn,
+	type Figures,
+} from '../wording';
 import { cutsOnSheet, FLAG_BAND } from './cuts-on-sheet';
 import { arrowhead, fitLabel, roomOf, type RunningPlaces } from '../marks';
 import { datumMark, dimensions, runningPlaces } from './dimensions';
-import { type Drawing, type Mark, hatch, line, onPaper, rect, type View, type Bounds } from '../drawing';
+import {
+	type Drawing,
+	type Mark,
+	hatch,
+	line,
+	onPaper,
+	rect,
+	type View,
+	type Bounds,
+} from '../drawing';
 import { partOnSheet } from './part-on-sheet';
 import type { Rect } from '../../geometry';
 

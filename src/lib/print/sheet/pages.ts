@@ -1,7 +1,31 @@
 import type { BoardLayouts } from '../../layout';
 import type { Plan } from '../../plan';
-import { cautionBlocks, space, type Block, type Leaf, leavesOf, widthOf, refusedBlocks, table, heading, paragraph, subheading } from '../page';
-import { figuresOn, type Figures, materialName, packetText, partTitle, type SheetAt, sheetName, sheetNote, sheetTitle, shownOnSheet, unplacedTitle } from '../wording';
+import {
+	cautionBlocks,
+	space,
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	refusedBlocks,
+	table,
+	heading,
+	paragraph,
+	subheading,
+} from '../page';
+import {
+	figuresOn,
+	type Figures,
+	materialName,
+	packetText,
+	partTitle,
+	type SheetAt,
+	sheetName,
+	sheetNote,
+	sheetTitle,
+	shownOnSheet,
+	unplacedTitle,
+} from '../wording';
 import { cuttingTable } from './cutting-table';
 import { sheetDrawing } from './drawing';
 

@@ -2,7 +2,22 @@ import { nth, printAngle, toMm } from '../../measure';
 import type { Bevel, Part } from '../../design';
 import { type Outline, moved, turned } from '../../geometry';
 import type { Placed } from '../../nest';
-import { type Mark, type TextMark, line, onPaper, outlineSteps, ringPath, type Spot, type View, boxInRing, boxOffRing, overlap, round, textBox, type Bounds } from '../drawing';
+import {
+	type Mark,
+	type TextMark,
+	line,
+	onPaper,
+	outlineSteps,
+	ringPath,
+	type Spot,
+	type View,
+	boxInRing,
+	boxOffRing,
+	overlap,
+	round,
+	textBox,
+	type Bounds,
+} from '../drawing';
 import type { Figures } from '../wording';
 import { fitLabel, shortName, type Label } from '../marks';
 

@@ -1,1 +1,8 @@
-export { blankTemplate, partTemplate, templateLeaves, templateLength, templateOf, templatesOf } from './pages';
+export {
+	blankTemplate,
+	partTemplate,
+	templateLeaves,
+	templateLength,
+	templateOf,
+	templatesOf,
+} from './pages';

@@ -1,4 +1,12 @@
-import { nth, fromLitres, showVolume, toLitres, volumeUnit, type Ruler, around } from '../../measure';
+import {
+	nth,
+	fromLitres,
+	showVolume,
+	toLitres,
+	volumeUnit,
+	type Ruler,
+	around,
+} from '../../measure';
 import type { Chamber, VolumeLine } from '../../design';
 
 /** The air of a chamber as it is printed, in words with their unit. */

@@ -78,7 +78,7 @@ const CLEAR = 16_000;
 /** Where up a face a seam across it meets no hole: as near its middle as can be, else at its lower edge. */
 function seamOn(face: BoxFace, overlap: number): number {
 	const height = heightOf(face);
-	const taken = face.face.holes.map((h) => {
+	const taken = face.face.holes.map((h): [number, number] => {
 		const ys = h.map((p) => p.y);
 		const reach = overlap / 2 + CLEAR;
 		const round = h.some((p) => p.bulge)
@@ -92,8 +92,8 @@ function seamOn(face: BoxFace, overlap: number): number {
 		];
 	});
 	const free = (y: number) =>
-		y > overlap && y < height - overlap && !taken.some(([lo, hi]) => y > lo! && y < hi!);
-	const tries = [height / 2, ...taken.flatMap(([lo, hi]) => [lo!, hi!])].filter(free);
+		y > overlap && y < height - overlap && !taken.some(([lo, hi]) => y > lo && y < hi);
+	const tries = [height / 2, ...taken.flatMap(([lo, hi]) => [lo, hi])].filter(free);
 	tries.sort((a, b) => Math.abs(a - height / 2) - Math.abs(b - height / 2));
 	return Math.round(tries[0] ?? 0);
 }
@@ -137,7 +137,7 @@ export function bandExtra(
 			closed: false,
 		});
 		for (const side of sides) {
-			const cut = sideCut(band, faces, side, k, ys, short);
+			const cut = sideCut({ band, faces, ys, short }, side, k);
 			if (!cut) continue;
 			count[cut.kind === 'notch' ? 'notches' : 'slits']++;
 			marks.push(cut);
@@ -158,12 +158,9 @@ function within(hole: readonly Point[], lo: number, hi: number): boolean {
 
 /** The notch or slit where the profile turns between stretch k and the next; null on a side that is not turned there. */
 function sideCut(
-	band: Band,
-	faces: BoxFaces,
+	{ band, faces, ys, short }: { band: Band; faces: BoxFaces; ys: readonly number[]; short: number },
 	side: BandSide,
 	k: number,
-	ys: readonly number[],
-	short: number,
 ): BlankMark | null {
 	const [below, above] = [side.reach[k] ?? null, side.reach[k + 1] ?? null];
 	if (below === null || above === null) return null;

@@ -32,14 +32,12 @@ export function faceBlank(
 	of: BoxCloth,
 ): Blank {
 	const extra = { ...NO_EXTRA, holes: face.face.holes };
-	return blankOf(face.face.outline, ends, face.nap, called, of, extra);
+	return blankOf({ outline: face.face.outline, ends, nap: face.nap, extra }, called, of);
 }
 
 /** The cloth of a band: its faces on top of each other, `ends` for each of its edges as {@link bandOutline} lists them. */
 export function bandBlank(
-	band: Band,
-	faces: BoxFaces,
-	across: number,
+	{ band, faces, across }: { band: Band; faces: BoxFaces; across: number },
 	ends: readonly EdgeEnd[],
 	called: BlankName,
 	of: BoxCloth,
@@ -51,11 +49,11 @@ export function bandBlank(
 		sidesOf(band, across, ends),
 		of.cloth.relief * of.cloth.pressed,
 	);
-	return blankOf(bandOutline(band, across), ends, -90, called, of, extra);
+	return blankOf({ outline: bandOutline(band, across), ends, nap: -90, extra }, called, of);
 }
 
 /** A band as an outline: its lower edge, up the right side stretch by stretch, its upper edge, down the left side. */
-export function bandOutline(band: Band, across: number): Outline {
+function bandOutline(band: Band, across: number): Outline {
 	const ys = levels(band);
 	const up = ys.map((y) => ({ x: across, y }));
 	const down = [...ys].reverse().map((y) => ({ x: 0, y }));
@@ -71,14 +69,15 @@ function sidesOf(band: Band, across: number, ends: readonly EdgeEnd[]): BandSide
 	];
 }
 
-function blankOf(
-	outline: Outline,
-	ends: readonly EdgeEnd[],
-	nap: number,
-	called: BlankName,
-	of: BoxCloth,
-	extra: Extra,
-): Blank {
+/** A surface to be covered, and how its cloth ends at each edge of the outline. */
+interface Surface {
+	readonly outline: Outline;
+	readonly ends: readonly EdgeEnd[];
+	readonly nap: number;
+	readonly extra: Extra;
+}
+
+function blankOf({ outline, ends, nap, extra }: Surface, called: BlankName, of: BoxCloth): Blank {
 	const set = setIn(
 		outline,
 		ends.map((e) => Math.max(0, -e.reach)),

@@ -1,5 +1,17 @@
 import { nth, around } from '../../measure';
-import { alongEdge, headingAt, lineLine, type Point, cross, distance, dot, minus, norm, plus, times } from '../../geometry';
+import {
+	alongEdge,
+	headingAt,
+	lineLine,
+	type Point,
+	cross,
+	distance,
+	dot,
+	minus,
+	norm,
+	plus,
+	times,
+} from '../../geometry';
 import type { Flap } from './flap';
 import { shift, smoothShift, type Climb } from './girth';
 import { breaks, outOf, turnTo, type Span } from './span';
@@ -55,7 +67,7 @@ function join(a: Stretch, b: Stretch): Point[] {
 	if (!meet) return distance(end, start) < 1 ? [end] : [end, start];
 	const on = dot(minus(meet, end), a.heading);
 	const back = dot(minus(start, meet), b.heading);
-	if (turnTo(a.heading, b.heading) > 0) return outside(end, start, meet, on, back, a, b);
+	if (turnTo(a.heading, b.heading) > 0) return outside({ end, start, meet, on, back }, a, b);
 	const trimmed = -on <= distance(a.from, a.to) / 2 && -back <= distance(b.from, b.to) / 2;
 	if (on <= 0 && back <= 0 && trimmed) return [meet];
 	// Back along both flaps to the corner: the union then closes whatever they lap.
@@ -66,15 +78,16 @@ function join(a: Stretch, b: Stretch): Point[] {
 /** Longest point an outside corner keeps beyond its flaps, as a multiple of their width; past it the corner is cut off. */
 const SPIKE = 2;
 
-function outside(
-	end: Point,
-	start: Point,
-	meet: Point,
-	on: number,
-	back: number,
-	a: Stretch,
-	b: Stretch,
-): Point[] {
+/** Where one flap ends and the next starts, where both run on to meet, and how far that is along each. */
+interface Meeting {
+	readonly end: Point;
+	readonly start: Point;
+	readonly meet: Point;
+	readonly on: number;
+	readonly back: number;
+}
+
+function outside({ end, start, meet, on, back }: Meeting, a: Stretch, b: Stretch): Point[] {
 	if (on < 0 || back < 0) return [end, ...beyondChord(end, start, a, b), start];
 	const climbed = Math.max(norm(minus(a.to, a.corner)), norm(minus(b.from, a.corner)));
 	const longest = SPIKE * Math.max(a.beyond, b.beyond, climbed);

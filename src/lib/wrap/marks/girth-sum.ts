@@ -16,8 +16,13 @@ export function girthSums(
 	const d = direction(nap);
 	const out = { x: d.y, y: -d.x };
 	return {
-		along: sum(face.x, face.length, all.x, all.length, reach(climb, d), reach(climb, minus(d))),
-		across: sum(face.y, face.width, all.y, all.width, reach(climb, out), reach(climb, minus(out))),
+		along: sum([face.x, face.length], [all.x, all.length], reach(climb, d), reach(climb, minus(d))),
+		across: sum(
+			[face.y, face.width],
+			[all.y, all.width],
+			reach(climb, out),
+			reach(climb, minus(out)),
+		),
 	};
 }
 
@@ -35,14 +40,10 @@ function reach(climb: Climb, to: { x: number; y: number }): number {
 	return dot({ x: Math.abs(to.x), y: Math.abs(to.y) }, by);
 }
 
-function sum(
-	face: number,
-	size: number,
-	cloth: number,
-	total: number,
-	far: number,
-	near: number,
-): Girth {
+/** Where something starts and how long it is. */
+type From = readonly [start: number, long: number];
+
+function sum([face, size]: From, [cloth, total]: From, far: number, near: number): Girth {
 	const start = face - near - cloth;
 	const end = cloth + total - (face + size + far);
 	return {

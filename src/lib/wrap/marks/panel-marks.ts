@@ -1,6 +1,18 @@
 import { nth } from '../../measure';
 import type { Covering } from '../../design';
-import { common, cropped, boundsOfPoints, area, flatten, type Outline, type Point, type Rect, minus, plus, snapPoint } from '../../geometry';
+import {
+	common,
+	cropped,
+	boundsOfPoints,
+	area,
+	flatten,
+	type Outline,
+	type Point,
+	type Rect,
+	minus,
+	plus,
+	snapPoint,
+} from '../../geometry';
 import type { Blank, BlankMark } from '../blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
 import { STILL, type ClothLay, CHORD_ERROR } from '../girth';

@@ -35,7 +35,8 @@ export function verdictsOf(
 ): Verdict[] {
 	const steps = covering.steps.flatMap((s, i) => {
 		const made = stepVerdicts(s, s.layer?.name ?? `Layer ${i + 1}`, cloth, ruler);
-		return s.layer ? made.map((v) => ({ ...v, layer: s.layer!.index })) : made;
+		const { layer } = s;
+		return layer ? made.map((v) => ({ ...v, layer: layer.index })) : made;
 	});
 	const folds = covering.edges.some((e) => e.kind === 'wrapped');
 	return folds && cloth.tightest > 0 ? [...steps, edgeVerdict(cloth, ruler)] : steps;
@@ -46,7 +47,7 @@ export function doubtsOf(name: string, verdicts: readonly Verdict[], path: Path)
 	return verdicts.flatMap(({ where, layer, doubt }): Problem[] => {
 		if (layer === undefined || !doubt) return [];
 		const what = `${name}: ${where}. ${doubt.figures}.`;
-		const fix = `${doubt.help[0]!.toUpperCase()}${doubt.help.slice(1)}.`;
+		const fix = `${doubt.help.charAt(0).toUpperCase()}${doubt.help.slice(1)}.`;
 		return [{ path: [...path, 'layers', layer], kind: 'check', what, fix }];
 	});
 }

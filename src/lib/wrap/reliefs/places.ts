@@ -1,6 +1,14 @@
 import { lastOf, nth, around } from '../../measure';
 import { sweepForRise, alongEdge, headingAt, type Point, plus } from '../../geometry';
-import { foldCorner, type Flap, type FlapWidth, smoothShift, type Climb, outOf, turnTo } from '../girth';
+import {
+	foldCorner,
+	type Flap,
+	type FlapWidth,
+	smoothShift,
+	type Climb,
+	outOf,
+	turnTo,
+} from '../girth';
 
 /*
  * Where a turned-under edge must be relieved. Sharp corners one by one; along a curve flat flaps side by side, each so narrow

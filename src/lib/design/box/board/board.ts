@@ -55,6 +55,12 @@ export function boardName(key: string): string {
 	return NAMES[key] ?? key.replace(/^side-/, 'Side ').replace(/^./, (c) => c.toUpperCase());
 }
 
+/** The wall a board belongs to or is glued to. Throws `bug:` for one that stands free. */
+export function wallOf({ wall, key }: Pick<Board, 'wall' | 'key'>): BoardKey {
+	if (wall === null) throw new Error(`bug: ${key} is on no wall`);
+	return wall;
+}
+
 type Made = Pick<
 	Board,
 	'key' | 'wall' | 'name' | 'role' | 'material' | 'frame' | 'solid' | 'grain'

@@ -1,4 +1,4 @@
-export { type Board, boardName, boardOf, type Hole, type Role } from './board';
+export { type Board, boardName, boardOf, type Hole, type Role, wallOf } from './board';
 export { letter } from './letters';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';

@@ -111,7 +111,8 @@ export function hull(points: readonly Point[]): Point[] {
 	const half = (run: readonly Point[]): Point[] => {
 		const chain: Point[] = [];
 		for (const p of run) {
-			while (chain.length > 1 && turnOf(chain.at(-2)!, lastOf(chain), p) <= 0.5) chain.pop();
+			while (chain.length > 1 && turnOf(nth(chain, chain.length - 2), lastOf(chain), p) <= 0.5)
+				chain.pop();
 			chain.push(p);
 		}
 		chain.pop();

@@ -22,6 +22,6 @@ const LETTERS = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
 
 /** A, B ... Z, AA, AB ... */
 export function seamLetter(n: number): string {
-	const last = LETTERS[n % LETTERS.length]!;
+	const last = LETTERS.charAt(n % LETTERS.length);
 	return n < LETTERS.length ? last : seamLetter(Math.floor(n / LETTERS.length) - 1) + last;
 }

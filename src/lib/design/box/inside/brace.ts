@@ -2,35 +2,48 @@ import { lastOf, nth, around } from '../../../measure';
 import type { Box, Brace } from '../../../job';
 import type { Line } from '../../../geometry';
 import { type SweptAir, frameOf, crossingsOf, stripAcross, p3, type Point3 } from '../solid';
-import { braceAll, braceName, type Braced, type Dowel, type Plate, type PlateBody, type Rod } from './braces';
+import {
+	braceAll,
+	braceName,
+	type Braced,
+	type Dowel,
+	type Plate,
+	type PlateBody,
+	type Rod,
+} from './braces';
 import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { originOf, plateMeets, stripMeets } from './rooms';
 import type { ProblemLog } from '../../problem-log';
 
+/** The clear air of a chamber, if there is enough to set anything in, and its walls that slots run along. */
+interface OpenRoom {
+	readonly air: SweptAir | null;
+	readonly slotted: readonly SlottedWall[];
+}
+
 /** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
 export function braceSwept(
 	box: Box,
-	clear: readonly (SweptAir | null)[],
-	slotted: readonly (readonly SlottedWall[])[],
+	rooms: readonly OpenRoom[],
 	bare: SweptAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Braced {
 	const maker = {
 		rod(brace: Dowel, b: number, r: number) {
-			const air = clear[r];
+			const { air } = nth(rooms, r);
 			return air ? rodIn(air, bare, brace, b) : null;
 		},
 		plate(brace: Plate, r: number, t: number) {
-			const air = clear[r];
+			const { air, slotted } = nth(rooms, r);
 			const body = air ? plateIn(air, bare, brace, t) : null;
-			return body && besideSlots(body, slotted[r] ?? []);
+			return body && besideSlots(body, slotted);
 		},
-		missed: (brace: Brace, b: number) => missed(brace, b, trouble),
+		missed: (brace: Brace, b: number) => missed(brace, b, log),
 	};
-	return braceAll(box, clear.length, maker, rack, trouble);
+	return braceAll(box, rooms.length, maker, rack, log);
 }
 
 /** A wall that a slot runs along, and how far braces stay off it. */
@@ -51,9 +64,9 @@ function besideSlots(body: PlateBody, slotted: readonly SlottedWall[]): PlateBod
 	return { ...body, meets, notes };
 }
 
-function missed(brace: Brace, b: number, trouble: ProblemLog): void {
+function missed(brace: Brace, b: number, log: ProblemLog): void {
 	const at = brace.kind === 'dowel' ? brace.a : brace.at;
-	trouble.stop(
+	log.stop(
 		['braces', b],
 		`Nothing can be braced at ${shown(at)} mm: the place lies outside the air, in a slot, or a corner of the form falls inside the brace.`,
 		'Move it inside, clear of the corners, or leave it out.',

@@ -1,3 +1,4 @@
+import { nth } from '../../../measure';
 import type { Box, Brace, Material, Sundry } from '../../../job';
 import { apart, type Frame, type Solid, type Point3 } from '../solid';
 import { boardOf, type Board, rodObstacle, type Obstacle, kg, woodOf, type Seam } from '../board';
@@ -70,7 +71,7 @@ export function braceAll(
 	rooms: number,
 	maker: BraceMaker,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Braced {
 	const boards: Board[] = [];
 	const rods: Rod[] = [];
@@ -79,7 +80,7 @@ export function braceAll(
 	const setRod = (brace: Dowel, b: number, r: number): boolean => {
 		const rod = maker.rod(brace, b, r);
 		if (rod) rods.push(rod);
-		taken[r]! += rod ? rodVolume(rod) : 0;
+		taken[r] = nth(taken, r) + (rod ? rodVolume(rod) : 0);
 		return rod !== null;
 	};
 	const setPlate = (brace: Plate, b: number, r: number, material: Material): boolean => {
@@ -88,17 +89,22 @@ export function braceAll(
 		const board = plateBoard(brace, body, material, braceName(brace, b), boards.length + 1);
 		boards.push(board);
 		seams.push(...edgeSeams(board, body.meets, false));
-		taken[r]! += woodOf(board);
+		taken[r] = nth(taken, r) + woodOf(board);
 		return true;
 	};
-	box.braces.forEach((brace, b) => {
-		const rod = brace.kind === 'dowel';
-		const material = rod ? null : rack.of(brace.material, ['braces', b, 'material']);
-		if (!rod && !material) return;
-		const met = taken.map((_, r) => (rod ? setRod(brace, b, r) : setPlate(brace, b, r, material!)));
+	const setIn = (brace: Brace, b: number, room: (r: number) => boolean): void => {
+		const met = taken.map((_, r) => room(r));
 		if (!met.includes(true)) maker.missed(brace, b);
+	};
+	box.braces.forEach((brace, b) => {
+		if (brace.kind === 'dowel') {
+			setIn(brace, b, (r) => setRod(brace, b, r));
+			return;
+		}
+		const material = rack.of(brace.material, ['braces', b, 'material']);
+		if (material) setIn(brace, b, (r) => setPlate(brace, b, r, material));
 	});
-	sayCrossing(boards, trouble);
+	sayCrossing(boards, log);
 	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
 	return { boards, rods, seams, obstacles, taken };
 }
@@ -126,11 +132,11 @@ function plateBoard(
 }
 
 /** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
-function sayCrossing(boards: readonly Board[], trouble: ProblemLog): void {
+function sayCrossing(boards: readonly Board[], log: ProblemLog): void {
 	boards.forEach((a, i) => {
 		for (const b of boards.slice(i + 1)) {
 			if (apart(a.solid, b.solid)) continue;
-			trouble.check(
+			log.check(
 				['braces'],
 				`${a.name} and ${b.name} cross each other.`,
 				'Cut each halfway through where they cross, so that they slide together, or move one of them.',

@@ -1,8 +1,18 @@
 import { nth, toMm } from '../../../measure';
 import type { Box, Cleats, Material } from '../../../job';
 import { type Point, whereIs, cornerAt } from '../../../geometry';
-import { type SweptAir, convex, crossed, insideAngle, sideLine, type Quad, faceArea, p3, type Point3 } from '../solid';
-import { boardName, boardOf, type Board, woodOf, type Seam } from '../board';
+import {
+	type SweptAir,
+	convex,
+	crossed,
+	insideAngle,
+	sideLine,
+	type Quad,
+	faceArea,
+	p3,
+	type Point3,
+} from '../solid';
+import { boardName, boardOf, type Board, woodOf, type Seam, wallOf } from '../board';
 import type { BoardRack } from '../rack';
 import type { ProblemLog } from '../../problem-log';
 import { sideFrame, sweptSolid } from '../shell';
@@ -60,7 +70,7 @@ export function cleatAll(
 	rooms: number,
 	cleat: (room: number, wish: Cleats, material: Material, first: number) => Cleated | null,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Pick<Cleated, 'boards' | 'seams'> & { readonly taken: readonly number[] } {
 	const wish = box.cleats;
 	const material = wish && rack.of(wish.material, ['cleats', 'material']);
@@ -77,15 +87,15 @@ export function cleatAll(
 		taken[r] = made.taken;
 		for (const corner of made.missed) missed.add(corner);
 	}
-	sayMissed(wish, missed, trouble);
+	sayMissed(wish, missed, log);
 	return { boards, seams, taken };
 }
 
 /** Says which corners have no room for their cleat. */
-function sayMissed(wish: Cleats, missed: ReadonlySet<string>, trouble: ProblemLog): void {
+function sayMissed(wish: Cleats, missed: ReadonlySet<string>, log: ProblemLog): void {
 	if (missed.size === 0) return;
 	const one = missed.size === 1;
-	trouble.check(
+	log.check(
 		['cleats', 'width'],
 		`A cleat ${toMm(wish.width)} mm wide has no room in ${one ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${one ? 'it is' : 'they are'} left without one.`,
 		'Take a narrower cleat, or close these corners with glue and screws alone.',
@@ -202,7 +212,7 @@ export function stripSeam(board: Board): Seam {
 	const area = Math.abs(faceArea(outside, board.frame)) + length * board.material.measured;
 	return {
 		letter: '',
-		between: [board.wall!, board.key],
+		between: [wallOf(board), board.key],
 		kind: 'strip',
 		length,
 		area,

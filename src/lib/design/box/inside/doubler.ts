@@ -1,7 +1,20 @@
 import { nth, ticks, type Length } from '../../../measure';
 import type { Box, BoardKey } from '../../../job';
 import { boardName, boardOf, type Board, type Seam } from '../board';
-import { type SweptAir, sidesSetIn, sideLine, crossed, faceArea, flat, slab, type Frame, type Solid, add3, p3, scale3 } from '../solid';
+import {
+	type SweptAir,
+	sidesSetIn,
+	sideLine,
+	crossed,
+	faceArea,
+	flat,
+	slab,
+	type Frame,
+	type Solid,
+	add3,
+	p3,
+	scale3,
+} from '../solid';
 import { cornerAt, type Point } from '../../../geometry';
 import { plate, endFrame, type SweptSection, sideFrame, sweptSolid } from '../shell';
 import type { BoardRack } from '../rack';
@@ -77,13 +90,13 @@ export function doubleInside(
 	box: Box,
 	start: SweptAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Doubled {
 	let air = start;
 	const lay = ({ wall, wish, t }: LayerAsk) => {
 		const made = layerOn(air, wall, t);
 		if (!made)
-			trouble.stop(
+			log.stop(
 				['doublers', wish, 'board'],
 				`There is no wall '${wall}' in this form, or no room for one more layer on it.`,
 				`Name one of ${[...section.keys, 'left', 'right'].join(', ')}, or fewer layers.`,
@@ -100,12 +113,12 @@ export function doubleOutside(
 	section: SweptSection,
 	box: Box,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Layers {
 	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
 		const frame = outsideFrame(section, wall);
 		if (!frame) {
-			trouble.stop(
+			log.stop(
 				['doublers', wish, 'board'],
 				`There is no wall '${wall}' in this form.`,
 				`Name one of ${[...section.keys, 'left', 'right'].join(', ')}.`,

@@ -2,7 +2,18 @@ import { nth, mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
 import { type Outline, type Point, distanceTo, whereIs, bounds } from '../../../geometry';
 import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
-import { type Board, type Hole, faceOf, placeOn, roomBehind, rowOf, through, type Place, boardName, boardOf } from '../board';
+import {
+	type Board,
+	type Hole,
+	faceOf,
+	placeOn,
+	roomBehind,
+	rowOf,
+	through,
+	type Place,
+	boardName,
+	boardOf,
+} from '../board';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
@@ -27,7 +38,7 @@ export function seatDrivers(
 	boards: readonly Board[],
 	rooms: readonly { air: Air }[],
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): { seated: Seated[]; rings: Board[] } {
 	const seated: Seated[] = [];
 	const rings: Board[] = [];
@@ -35,7 +46,7 @@ export function seatDrivers(
 		const pitch = driver.pitch ?? driver.frame + mm(20);
 		const shifts = rowOf(driver.count, pitch);
 		if (driver.count > 1 && pitch < driver.frame) {
-			trouble.check(
+			log.check(
 				['drivers', d, 'pitch'],
 				`The frames of ${driver.count} drivers ${shown(pitch)} mm apart run over each other: each is ${shown(driver.frame)} mm.`,
 				`Give at least ${shown(driver.frame)} mm.`,
@@ -45,7 +56,7 @@ export function seatDrivers(
 			const place = placeOn(boards, driver.board, driver.at, shift);
 			if (!place) {
 				if (i === 0)
-					trouble.stop(
+					log.stop(
 						['drivers', d, 'board'],
 						`This form has no board '${driver.board}'.`,
 						'Choose one of its own walls.',
@@ -68,7 +79,7 @@ export function seatDrivers(
 				proud,
 				cutRadius: cutRadius(driver),
 			};
-			if (!holesFor(one, trouble, i === 0)) return;
+			if (!holesFor(one, log, i === 0)) return;
 			seated.push(one);
 			if (ring && driver.seat.kind === 'ring')
 				rings.push(ringBoard(one, ring, driver.seat.width, rings.length + 1));
@@ -118,7 +129,7 @@ function oval(at: Point, length: number, width: number): Outline {
 }
 
 /** Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when it leaves the board. */
-function holesFor(one: Seated, trouble: ProblemLog, tell: boolean): boolean {
+function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
 	const face = faceOf(place.wall);
@@ -129,7 +140,7 @@ function holesFor(one: Seated, trouble: ProblemLog, tell: boolean): boolean {
 		const size = hole.size.map(shown).join(' x ');
 		const b = bounds(face.map(round));
 		if (tell)
-			trouble.stop(
+			log.stop(
 				['drivers', one.index, 'cutout'],
 				`The cut-out of ${name} (${size} mm) does not lie within its board, ${shown(b.length)} x ${shown(b.width)} mm.`,
 				'Move it, take a smaller driver or a larger board.',

@@ -11,13 +11,13 @@ export function cutTerminal(
 	box: Box,
 	boards: readonly Board[],
 	rooms: readonly { air: Air }[],
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Taken | null {
 	const { terminal } = box;
 	if (!terminal) return null;
 	const place = placeOn(boards, terminal.board, terminal.at);
 	if (!place) {
-		trouble.stop(
+		log.stop(
 			['terminal', 'board'],
 			`This form has no board '${terminal.board}'.`,
 			'Choose one of its own walls.',
@@ -37,7 +37,7 @@ export function cutTerminal(
 	const face = faceOf(place.wall);
 	const near = hole.kind === 'round' && distanceTo(place.at, face) < hole.diameter / 2;
 	if (near || cut.outline.some((c) => whereIs(c, face) !== 'inside')) {
-		trouble.stop(
+		log.stop(
 			['terminal', 'at'],
 			`The terminal hole (${cut.size.map(shown).join(' x ')} mm) does not lie within its board.`,
 			'Move it inwards or take another board.',
@@ -46,7 +46,7 @@ export function cutTerminal(
 	}
 	const room = roomBehind(rooms, place);
 	if (room < 0) {
-		trouble.stop(
+		log.stop(
 			['terminal', 'at'],
 			'Behind the terminal hole there is no air but a board.',
 			'Move it off the edge, the divider or the slot.',

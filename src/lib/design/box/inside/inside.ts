@@ -1,7 +1,7 @@
 import { nth, around } from '../../../measure';
 import type { Box } from '../../../job';
 import { volumeOfAir, type Air, type SweptAir, cubicTicks, type Taken } from '../solid';
-import type { Board, Obstacle, Seam } from '../board';
+import { type Board, type Obstacle, type Seam, wallOf } from '../board';
 import { braceSwept, type SlottedWall } from './brace';
 import type { Braced, Rod } from './braces';
 import { cleatAll, cleatsIn, type CleatRoom } from './cleat';
@@ -13,7 +13,15 @@ import type { BoardRack } from '../rack';
 import { divide } from './rooms';
 import { type Shell, type SweptSection, openFront } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { clearOf, slotSetups, roundSetups, type SlotSetup, type VentSetup, tuneRooms, type VentResult } from '../vent';
+import {
+	clearOf,
+	slotSetups,
+	roundSetups,
+	type SlotSetup,
+	type VentSetup,
+	tuneRooms,
+	type VentResult,
+} from '../vent';
 
 /** Everything in a box once all is in its place. */
 export interface Inside {
@@ -35,21 +43,24 @@ export function bareAir(section: SweptSection): SweptAir {
 }
 
 /** Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls. */
-export function fillSwept(box: Box, shell: Shell, rack: BoardRack, trouble: ProblemLog): Inside {
+export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemLog): Inside {
 	const { section } = shell;
 	const bare = bareAir(section);
-	const doubled = doubleInside(section, box, bare, rack, trouble);
-	const overlays = doubleOutside(section, box, rack, trouble);
-	const divided = divide(box, bare, doubled.air, rack, trouble);
+	const doubled = doubleInside(section, box, bare, rack, log);
+	const overlays = doubleOutside(section, box, rack, log);
+	const divided = divide(box, bare, doubled.air, rack, log);
 	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
-	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, trouble);
+	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, log);
 	const opened = slots.reduce(
 		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run).boards,
 		walls,
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
-	const slotted = divided.rooms.map((_, r) => slottedWalls(slots.filter((s) => s.room === r)));
-	const braced = braceSwept(box, clear, slotted, bare, rack, trouble);
+	const open = clear.map((air, r) => ({
+		air,
+		slotted: slottedWalls(slots.filter((s) => s.room === r)),
+	}));
+	const braced = braceSwept(box, open, bare, rack, log);
 	const cleated = cleatAll(
 		box,
 		clear.length,
@@ -60,10 +71,10 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, trouble: Prob
 			return cleatsIn(room, wish, material, first);
 		},
 		rack,
-		trouble,
+		log,
 	);
 	const made = { shell, doubled, overlays, divided, braced, cleated };
-	return mount(box, stageOf(opened, made), slots, section, rack, trouble);
+	return mount(box, stageOf(opened, made), { slots, section }, rack, log);
 }
 
 type Glued = Pick<Inside, 'boards' | 'seams'>;
@@ -101,28 +112,33 @@ export type InsideStage = Pick<
 	'boards' | 'seams' | 'rooms' | 'taken' | 'rods' | 'obstacles'
 >;
 
+/** What only a swept box has. */
+interface Swept {
+	readonly slots: readonly SlotSetup[];
+	readonly section: SweptSection | null;
+}
+
 /** What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are tuned. */
 export function mount(
 	box: Box,
 	stage: InsideStage,
-	slots: readonly SlotSetup[],
-	section: SweptSection | null,
+	{ slots, section }: Swept,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Inside {
 	const { rooms, boards } = stage;
-	const { seated, rings } = seatDrivers(box, boards, rooms, rack, trouble);
+	const { seated, rings } = seatDrivers(box, boards, rooms, rack, log);
 	const taken = [...stage.taken];
 	for (const one of seated) {
 		if (one.driver.displacement <= 0 || one.room < 0) continue;
 		taken.push({ room: one.room, what: one.name, volume: cubicTicks(one.driver.displacement) });
 	}
-	const terminal = cutTerminal(box, boards, rooms, trouble);
+	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
-	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, trouble)];
-	const tuned = tuneRooms(rooms, taken, setups, trouble);
+	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, log)];
+	const tuned = tuneRooms(rooms, taken, setups, log);
 	return {
 		...stage,
 		boards: [...boards, ...rings, ...tuned.boards],
@@ -147,7 +163,7 @@ function ringSeams(rings: readonly Board[]): Seam[] {
 		const area = side * side - (Math.PI / 4) * hole * hole;
 		return {
 			letter: '',
-			between: [ring.wall!, ring.key],
+			between: [wallOf(ring), ring.key],
 			kind: 'face',
 			length: 0,
 			area,
@@ -168,9 +184,12 @@ function cleatRoom(
 	const taken = new Set(own.flatMap((s) => slotSides(s)));
 	const plates = braces
 		.filter((b) => Math.abs(b.frame.n.x) > 0.99)
-		.map((b) => [nth(b.solid.outside, 0).x, nth(b.solid.inside, 0).x].sort((x, y) => x - y))
-		.filter(([from, to]) => from! > air.x0 && to! < air.x1)
-		.sort((a, b) => nth(a, 0) - nth(b, 0));
+		.map((b): [number, number] => {
+			const [x, y] = [nth(b.solid.outside, 0).x, nth(b.solid.inside, 0).x];
+			return [Math.min(x, y), Math.max(x, y)];
+		})
+		.filter(([from, to]) => from > air.x0 && to < air.x1)
+		.sort((a, b) => a[0] - b[0]);
 	const edges = [air.x0, ...plates.flat(), air.x1];
 	const free = Array.from(
 		{ length: edges.length / 2 },

@@ -1,7 +1,20 @@
 import { nth } from '../../../measure';
 import type { Box, Divider } from '../../../job';
 import { type Line, type Point, cornerAt } from '../../../geometry';
-import { volumeOfAir, type SweptAir, frameOf, type Frame, type Solid, stripAcross, type BoardStrip, length3, middle3, p3, sub3, type Point3 } from '../solid';
+import {
+	volumeOfAir,
+	type SweptAir,
+	frameOf,
+	type Frame,
+	type Solid,
+	stripAcross,
+	type BoardStrip,
+	length3,
+	middle3,
+	p3,
+	sub3,
+	type Point3,
+} from '../solid';
 import { boardOf, type Board, type Seam } from '../board';
 import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';
@@ -41,7 +54,7 @@ export function divide(
 	bare: SweptAir,
 	doubled: SweptAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Divided {
 	let rooms: { air: SweptAir; bare: SweptAir }[] = [{ air: doubled, bare }];
 	const boards: Board[] = [];
@@ -73,18 +86,18 @@ export function divide(
 				bare: bareCut?.parts[k] ?? nth(cut.parts, k),
 			}));
 		});
-		if (met === 0) missed(divider, d, doubled, trouble);
+		if (met === 0) missed(divider, d, doubled, log);
 	});
 	return { rooms: rooms.map((r) => ({ air: r.air, gross: volumeOfAir(r.bare) })), boards, seams };
 }
 
-function missed(divider: Divider, d: number, air: SweptAir, trouble: ProblemLog): void {
+function missed(divider: Divider, d: number, air: SweptAir, log: ProblemLog): void {
 	const limit = {
 		width: air.x1 - air.x0,
 		height: spread(air, 'y'),
 		depth: spread(air, 'x'),
 	}[divider.across];
-	trouble.stop(
+	log.stop(
 		['dividers', d, 'at'],
 		`No straight wall fits across the ${divider.across} at ${shown(divider.at)} mm: it lies outside the air, or a corner of the form falls inside it.`,
 		`Give a place within ${shown(limit)} mm, clear of the corners.`,

@@ -12,11 +12,11 @@ export function netOf(inside: Inside, room: number): number {
 }
 
 /** Gross, each deduction on its own line, and net, of every chamber; then what the air in it does. */
-export function chambersOf(box: Box, inside: Inside, trouble: ProblemLog): Chamber[] {
+export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[] {
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
 		if (net <= 0) {
-			trouble.stop(
+			log.stop(
 				['shape'],
 				`Nothing is left of chamber ${r + 1}: what stands in it takes more than its ${two(litres(room.gross))} L.`,
 				'Make the box larger or put less in it.',
@@ -33,9 +33,9 @@ export function chambersOf(box: Box, inside: Inside, trouble: ProblemLog): Chamb
 			net,
 			vented: vents.length > 0,
 			acting,
-			stuffing: stuffingWords(box, vents.length > 0, credit, trouble),
+			stuffing: stuffingWords(box, vents.length > 0, credit, log),
 			wanted,
-			sealed: vents.length > 0 || net <= 0 ? null : sealedOf(box, inside, r, acting, trouble),
+			sealed: vents.length > 0 || net <= 0 ? null : sealedOf(box, inside, r, acting, log),
 			tuning: vents[0]?.hertz ?? null,
 		};
 	});
@@ -57,17 +57,12 @@ function linesOf(inside: Inside, room: number): VolumeLine[] {
 		.map(([what, v]) => ({ what, litres: litres(v) }));
 }
 
-function stuffingWords(
-	box: Box,
-	vented: boolean,
-	credit: number,
-	trouble: ProblemLog,
-): string | null {
+function stuffingWords(box: Box, vented: boolean, credit: number, log: ProblemLog): string | null {
 	const { stuffing } = box;
 	if (!stuffing) return null;
 	if (vented) return 'Nothing is counted for stuffing in a vented chamber.';
 	if (stuffing.credit > credit) {
-		trouble.check(
+		log.check(
 			['stuffing', 'credit'],
 			`${stuffing.credit} % more volume is asked for stuffing; no more than ${credit} % is counted.`,
 			`Set ${credit} % or less.`,
@@ -82,7 +77,7 @@ function sealedOf(
 	inside: Inside,
 	room: number,
 	acting: number,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): SealedFigures | null {
 	const own = inside.seated.filter((s) => s.room === room);
 	const first = own[0];
@@ -94,7 +89,7 @@ function sealedOf(
 	const vas = data.vas * own.length;
 	const path = ['drivers', first.index, 'data'];
 	if (box.qtc !== null && box.qtc <= data.qts) {
-		trouble.check(
+		log.check(
 			['qtc'],
 			`A Qtc of ${box.qtc} lies at or below the driver's own Q of ${data.qts}; no box can lower it.`,
 			`Ask for more than ${data.qts}, or take another driver.`,
@@ -102,7 +97,7 @@ function sealedOf(
 	}
 	const found = sealed(data.fs, data.qts, vas, acting);
 	if (found.qtc > 1.5) {
-		trouble.check(
+		log.check(
 			path,
 			`In ${two(acting)} L this driver comes to a Qtc of ${two(found.qtc)}: it will boom.`,
 			'Give it more volume.',
@@ -111,18 +106,19 @@ function sealedOf(
 	const wantedVolume = box.qtc === null ? null : volumeForQtc(data.qts, vas, box.qtc);
 	if (wantedVolume !== null) {
 		const credit = acting / netOf(inside, room);
-		twoWishes(box, room, found.qtc, wantedVolume / credit, trouble);
+		twoWishes(box, room, found.qtc, wantedVolume / credit, log);
 	}
 	return { ...found, wantedVolume };
 }
 
 /** Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc loses by it. */
-function twoWishes(box: Box, room: number, qtc: number, net: number, trouble: ProblemLog): void {
-	const { target } = box;
-	if (!target || target.chamber !== room + 1 || Math.abs(qtc / box.qtc! - 1) < SAME_Q) return;
-	trouble.check(
+function twoWishes(box: Box, room: number, qtc: number, net: number, log: ProblemLog): void {
+	const { target, qtc: wished } = box;
+	if (!target || target.chamber !== room + 1) return;
+	if (wished === null || Math.abs(qtc / wished - 1) < SAME_Q) return;
+	log.check(
 		['qtc'],
-		`${two(target.litres)} L are wanted and a Qtc of ${box.qtc}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
+		`${two(target.litres)} L are wanted and a Qtc of ${wished}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
 		`Ask for ${two(net)} L for that Qtc, or leave one of the two wishes empty.`,
 	);
 }

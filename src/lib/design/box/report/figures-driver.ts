@@ -1,4 +1,4 @@
-import { snap } from '../../../measure';
+import { snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
@@ -11,21 +11,21 @@ import type { ProblemLog } from '../../problem-log';
 import { p3 } from '../solid';
 
 /** A driver as it sits, and whatever is in its way. */
-export function driverFigures(one: Seated, inside: Inside, trouble: ProblemLog): DriverFigures {
+export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): DriverFigures {
 	const { driver, index, name, place } = one;
 	const path = ['drivers', index];
 	const face = faceOf(place.wall);
-	const hole = place.wall.holes.find((h) => h.name === name && h.of === 'driver')!;
+	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver');
 	const edge = Math.min(...hole.outline.map((c) => distanceTo(c, face)), edgeOfRound(hole, face));
 	if (edge < LEAST_EDGE) {
-		trouble.check(
+		log.check(
 			[...path, 'at'],
 			`The cut-out of ${name} comes within ${shown(edge)} mm of the edge of its board.`,
 			`Keep ${shown(LEAST_EDGE)} mm or more, or the edge breaks out.`,
 		);
 	}
 	if (distanceTo(place.at, face) < driver.frame / 2) {
-		trouble.check(
+		log.check(
 			[...path, 'frame'],
 			`The frame of ${name} (${shown(driver.frame)} mm) stands over the edge of its board.`,
 			'Move it inwards or take a larger board.',
@@ -34,16 +34,16 @@ export function driverFigures(one: Seated, inside: Inside, trouble: ProblemLog):
 	const air = inside.rooms[one.room]?.air ?? null;
 	const room = air ? roomFor(one, air) : { axis: 0, rim: 0 };
 	const behind = room.rim - driver.depth;
-	if (air && behind < driver.behind) tooDeep(one, room, trouble);
+	if (air && behind < driver.behind) tooDeep(one, room, log);
 	if (!air)
-		trouble.check(
+		log.check(
 			[...path, 'at'],
 			`Behind ${name} there is no air but a board.`,
 			'Move it off the divider or the slot.',
 		);
 	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
 	if (meets.length > 0)
-		trouble.check(
+		log.check(
 			[...path, 'at'],
 			`${name} runs into ${meets.join(', ')}.`,
 			'Move one of them, or take a shallower driver.',
@@ -61,13 +61,13 @@ export function driverFigures(one: Seated, inside: Inside, trouble: ProblemLog):
 	};
 }
 
-function tooDeep(one: Seated, room: { axis: number; rim: number }, trouble: ProblemLog): void {
+function tooDeep(one: Seated, room: { axis: number; rim: number }, log: ProblemLog): void {
 	const { driver, name, index } = one;
 	const where =
 		room.rim < room.axis - 1
 			? `at the rim of its magnet (${shown(room.axis)} mm on its axis)`
 			: 'on its axis';
-	trouble.check(
+	log.check(
 		['drivers', index, 'depth'],
 		`${name} is ${shown(driver.depth)} mm deep; the box gives ${shown(room.rim)} mm ${where} and ${shown(driver.behind)} mm should stay free behind it.`,
 		`Make the box ${shown(driver.depth + driver.behind - room.rim)} mm deeper there, move the driver to where it is deeper, or raise it on a ring.`,

@@ -8,7 +8,7 @@ import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
 /** A vent as it is built, and whether its air is quiet. */
-export function ventFigures(result: VentResult, inside: Inside, trouble: ProblemLog): VentFigures {
+export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog): VentFigures {
 	const { setup, length, hertz, clear, bent } = result;
 	const { breath, room } = setup;
 	const area = breath.area / TICKS_PER_MM ** 2 / 100;
@@ -18,14 +18,14 @@ export function ventFigures(result: VentResult, inside: Inside, trouble: Problem
 		.reduce((sum, v) => sum + v.setup.breath.area, 0);
 	const speed = moved > 0 ? ventSpeed(hertz, moved, all / (TICKS_PER_MM * 1000) ** 2) : null;
 	if (speed !== null && speed > 34) {
-		trouble.check(
+		log.check(
 			['vents', setup.index],
 			`The air in ${setup.name} reaches ${Math.round(speed)} m/s at ${Math.round(hertz)} Hz when the driver moves all it can.`,
 			`Make the opening ${Math.ceil(speed / 17)} times as large for a quiet vent; 34 m/s is the ceiling.`,
 		);
 	}
 	if (clear < setup.clearWanted - 1) {
-		trouble.check(
+		log.check(
 			['vents', setup.index, 'goal'],
 			`Only ${shown(Math.max(0, clear))} mm stay free at the inner end of ${setup.name}; ${shown(setup.clearWanted)} mm are wanted.`,
 			'Shorten it, bend it, or move it.',

@@ -28,19 +28,19 @@ export interface Whole {
 	readonly chambers: readonly Chamber[];
 	readonly fit: FitFigures;
 	readonly solved: Solved | null;
-	readonly trouble: ProblemLog;
+	readonly log: ProblemLog;
 	readonly sundries: readonly Sundry[];
 }
 
 /** Everything of a box that is shown and printed, in whole lengths. */
 export function figuresOf(whole: Whole): BoxFigures {
-	const { box, inside, seams, parts, section, trouble } = whole;
+	const { box, inside, seams, parts, section, log } = whole;
 	const { boards } = inside;
 	const labels = new Map(boards.map((b, i) => [b.key, nth(parts, i).label]));
 	const names = new Map(boards.map((b) => [b.key, b.name]));
 	const rods = inside.rods.map((r) => rodFigures(r, whole.sundries));
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
-	const drivers = inside.seated.map((s) => driverFigures(s, inside, trouble));
+	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
 	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
 	return {
 		profile: section && {
@@ -56,7 +56,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		chambers: whole.chambers,
 		solved: whole.solved,
 		drivers,
-		vents: inside.vents.map((v) => ventFigures(v, inside, trouble)),
+		vents: inside.vents.map((v) => ventFigures(v, inside, log)),
 		rods,
 		fit: whole.fit,
 		assembly: boxAssembly(box, boards, seams, labels),

@@ -39,13 +39,13 @@ export function fitOf(
 	box: Box,
 	points: readonly Point3[],
 	cloth: Cloth | null,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): FitFigures {
 	const wrapped = wrap(sizesOf(points), box, cloth);
-	const inSpace = spaceWords(box, wrapped, points, cloth, trouble);
+	const inSpace = spaceWords(box, wrapped, points, cloth, log);
 	const turn = turnFor(box, points, cloth?.loose ?? 0);
 	if (box.opening && !turn) {
-		trouble.check(
+		log.check(
 			['opening'],
 			`The box with its cloth (${shown(wrapped.width)} x ${shown(wrapped.height)} x ${shown(wrapped.depth)} mm) does not go straight through an opening of ${shown(box.opening.width)} x ${shown(box.opening.height)} mm, whichever end goes first.`,
 			'Make it smaller, or in two boxes that are joined inside.',
@@ -67,7 +67,7 @@ function spaceWords(
 	wrapped: Sizes3,
 	points: readonly Point3[],
 	cloth: Cloth | null,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): string[] {
 	const { space } = box;
 	if (!space) return [];
@@ -81,7 +81,7 @@ function spaceWords(
 	const words: string[] = [];
 	const tell = (field: string, text: string, fix: string): void => {
 		words.push(text);
-		trouble.check(['space', field], text, fix);
+		log.check(['space', field], text, fix);
 	};
 	for (const axis of ['width', 'height', 'depth'] as const) {
 		const over = wrapped[axis] - room[axis];

@@ -12,12 +12,12 @@ type Free = ShapeOf<'free'>;
 const MOST = 24;
 
 /** Corners of a free profile, counter-clockwise, the lower left of the rectangle round it at 0, 0; null with the reason told. */
-export function freeCorners(shape: Free, trouble: ProblemLog): Point[] | null {
+export function freeCorners(shape: Free, log: ProblemLog): Point[] | null {
 	const path = ['shape', shape.drawing ? 'drawing' : 'corners'];
-	const given = shape.drawing ? drawnCorners(shape.drawing, path, trouble) : shape.corners;
+	const given = shape.drawing ? drawnCorners(shape.drawing, path, log) : shape.corners;
 	if (!given) return null;
 	if (given.length < 3) {
-		trouble.stop(
+		log.stop(
 			path,
 			`A profile needs three corners; ${given.length === 0 ? 'none is' : `${given.length} are`} given, and no drawing.`,
 			'Type in the corners, or give a drawing that stands in for them.',
@@ -26,7 +26,7 @@ export function freeCorners(shape: Free, trouble: ProblemLog): Point[] | null {
 	}
 	const crossing = crossings(given, 1)[0];
 	if (crossing) {
-		trouble.stop(
+		log.stop(
 			path,
 			`The profile crosses itself near ${shown(crossing.at.x)}, ${shown(crossing.at.y)} mm.`,
 			'Give the corners in the order they follow round the box.',
@@ -35,7 +35,7 @@ export function freeCorners(shape: Free, trouble: ProblemLog): Point[] | null {
 	}
 	const clean = tidy(given);
 	if (clean.outline.length < 3 || planeArea(clean.outline) <= 0) {
-		trouble.stop(
+		log.stop(
 			path,
 			'The profile encloses nothing.',
 			'Give at least three corners that are not in one line.',
@@ -43,7 +43,7 @@ export function freeCorners(shape: Free, trouble: ProblemLog): Point[] | null {
 		return null;
 	}
 	if (clean.straight + clean.doubled + clean.slivers > 0) {
-		trouble.check(
+		log.check(
 			path,
 			`Corners that lie on a straight line or on another corner were left out: ${given.length - clean.outline.length}.`,
 			'Take them out of the list, so that the numbers of the sides are plain.',
@@ -60,15 +60,15 @@ const read = new WeakMap<OutlineDrawing, Drawn | Undrawn>();
 function drawnCorners(
 	drawing: OutlineDrawing,
 	path: readonly string[],
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): readonly Point[] | null {
 	const found = read.get(drawing) ?? importShape(drawing);
 	read.set(drawing, found);
-	for (const { kind, what, fix } of found.complaints) trouble[kind](path, what, fix);
+	for (const { kind, what, fix } of found.complaints) log[kind](path, what, fix);
 	if (!found.outline) return null;
 	const curved = found.outline.filter((c) => c.bulge).length;
 	if (curved > 0) {
-		trouble.stop(
+		log.stop(
 			path,
 			`${curved === 1 ? 'One edge' : `${curved} edges`} of the drawing ${curved === 1 ? 'is' : 'are'} curved; every side of a box is a flat board.`,
 			'Draw each curve as one or more straight edges and read the drawing again.',
@@ -76,7 +76,7 @@ function drawnCorners(
 		return null;
 	}
 	if (found.outline.length > MOST) {
-		trouble.stop(
+		log.stop(
 			path,
 			`The drawing has ${found.outline.length} edges, and a box has one board on each; no more than ${MOST} are planned.`,
 			'Draw the profile with fewer straight edges.',

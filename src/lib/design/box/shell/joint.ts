@@ -1,3 +1,4 @@
+import { around } from '../../../measure';
 import type { Box, BoardKey } from '../../../job';
 import { type Point, cornerAt } from '../../../geometry';
 import { convex, insideAngle, type Past } from '../solid';
@@ -19,13 +20,13 @@ export function jointsOf(
 	corners: readonly Point[],
 	keys: readonly BoardKey[],
 	box: Pick<Box, 'joint' | 'corners'>,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Past[] {
 	const joints = keys.map((_, k) => usual(corners, k, box.joint));
 	box.corners.forEach((wish, i) => {
-		const k = keys.findIndex((key, c) => meets(wish.between, keys.at(c - 1)!, key));
+		const k = keys.findIndex((key, c) => meets(wish.between, around(keys, c - 1), key));
 		if (k < 0) {
-			trouble.check(
+			log.check(
 				['corners', i, 'between'],
 				`${wish.between.join(' and ')} do not meet in a corner of this form.`,
 				`Name two neighbours of ${keys.join(', ')}.`,
@@ -63,7 +64,7 @@ export function checkTilts(
 	keys: readonly BoardKey[],
 	joints: readonly Past[],
 	limit: number,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): void {
 	joints.forEach((joint, k) => {
 		const angle = insideAngle(inner, k);
@@ -73,7 +74,7 @@ export function checkTilts(
 		const other = kind === 'mitre' ? 'butt' : 'mitre';
 		const otherTilt = tiltOf(other, angle);
 		const where = `${keys.at(k - 1)} and ${keys[k]}`;
-		trouble.check(
+		log.check(
 			['corners'],
 			`The ${kind === 'butt' ? 'bevel' : 'mitre'} between ${where} needs the saw tilted ${deg(tilt)}; it stops at ${deg(limit)}.`,
 			otherTilt <= limit

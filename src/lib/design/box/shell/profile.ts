@@ -18,18 +18,18 @@ export interface Profile {
 export type Swept = Exclude<BoxShape, { kind: 'tapered' }>;
 
 /** The profile of every form but the tapered one, or null with the reason told. */
-export function profileOf(shape: Swept, trouble: ProblemLog): Profile | null {
+export function profileOf(shape: Swept, log: ProblemLog): Profile | null {
 	switch (shape.kind) {
 		case 'plain':
 			return four(shape.width, shape.height, [0, shape.depth], [0, shape.depth]);
 		case 'slanted':
-			return slanted(shape, trouble);
+			return slanted(shape, log);
 		case 'stepped':
-			return stepped(shape, trouble);
+			return stepped(shape, log);
 		case 'truncated':
-			return truncated(shape, trouble);
+			return truncated(shape, log);
 		case 'free':
-			return free(shape, trouble);
+			return free(shape, log);
 	}
 }
 
@@ -64,11 +64,11 @@ function depthsOf(shape: ShapeOf<'slanted'>): { bottom: number; top: number } {
 		: { bottom: lean.depth + run, top: lean.depth };
 }
 
-function slanted(shape: ShapeOf<'slanted'>, trouble: ProblemLog): Profile | null {
+function slanted(shape: ShapeOf<'slanted'>, log: ProblemLog): Profile | null {
 	const { bottom, top } = depthsOf(shape);
 	if (bottom <= 0 || top <= 0) {
 		const [less, at] = top <= 0 ? [top, 'top'] : [bottom, 'bottom'];
-		trouble.stop(
+		log.stop(
 			['shape', 'lean'],
 			`The leaning face meets the other one: the depth at the ${at} comes out at ${shown(less)} mm.`,
 			'Give a smaller lean, a lower box or more depth.',
@@ -107,10 +107,10 @@ function notched(
 	};
 }
 
-function stepped(shape: ShapeOf<'stepped'>, trouble: ProblemLog): Profile | null {
+function stepped(shape: ShapeOf<'stepped'>, log: ProblemLog): Profile | null {
 	const { depth: d, height: h, stepHeight, stepDepth } = shape;
-	if (!smaller(stepHeight, h, 'stepHeight', 'height', trouble)) return null;
-	if (!smaller(stepDepth, d, 'stepDepth', 'depth', trouble)) return null;
+	if (!smaller(stepHeight, h, 'stepHeight', 'height', log)) return null;
+	if (!smaller(stepDepth, d, 'stepDepth', 'depth', log)) return null;
 	return notched(shape, [
 		[0, 0, 'bottom'],
 		[d - stepDepth, 0, 'step-face'],
@@ -121,10 +121,10 @@ function stepped(shape: ShapeOf<'stepped'>, trouble: ProblemLog): Profile | null
 	]);
 }
 
-function truncated(shape: ShapeOf<'truncated'>, trouble: ProblemLog): Profile | null {
+function truncated(shape: ShapeOf<'truncated'>, log: ProblemLog): Profile | null {
 	const { depth: d, height: h, cutHeight, cutDepth } = shape;
-	if (!smaller(cutHeight, h, 'cutHeight', 'height', trouble)) return null;
-	if (!smaller(cutDepth, d, 'cutDepth', 'depth', trouble)) return null;
+	if (!smaller(cutHeight, h, 'cutHeight', 'height', log)) return null;
+	if (!smaller(cutDepth, d, 'cutDepth', 'depth', log)) return null;
 	return notched(shape, [
 		[0, 0, 'bottom'],
 		[d - cutDepth, 0, 'cut'],
@@ -134,9 +134,9 @@ function truncated(shape: ShapeOf<'truncated'>, trouble: ProblemLog): Profile | 
 	]);
 }
 
-function smaller(a: number, b: number, field: string, other: string, trouble: ProblemLog): boolean {
+function smaller(a: number, b: number, field: string, other: string, log: ProblemLog): boolean {
 	if (a < b) return true;
-	trouble.stop(
+	log.stop(
 		['shape', field],
 		`${shown(a)} mm takes the whole ${other} of ${shown(b)} mm.`,
 		`Give less than ${shown(b)} mm, or choose a form without it.`,
@@ -144,7 +144,7 @@ function smaller(a: number, b: number, field: string, other: string, trouble: Pr
 	return false;
 }
 
-function free(shape: ShapeOf<'free'>, trouble: ProblemLog): Profile | null {
-	const corners = freeCorners(shape, trouble);
+function free(shape: ShapeOf<'free'>, log: ProblemLog): Profile | null {
+	const corners = freeCorners(shape, log);
 	return corners && { width: shape.width, corners, keys: corners.map((_, i) => `side-${i + 1}`) };
 }

@@ -1,4 +1,4 @@
-import { nth, around } from '../../../measure';
+import { nth, around, theOne } from '../../../measure';
 import type { Box, BoardKey, Material } from '../../../job';
 import { type Point, cornerAt } from '../../../geometry';
 import type { Board, Seam } from '../board';
@@ -24,23 +24,23 @@ export function shellOf(
 	shape: Swept,
 	rack: BoardRack,
 	tiltLimit: number,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Shell | null {
-	const section = sweptSectionOf(box, shape, rack, trouble);
+	const section = sweptSectionOf(box, shape, rack, log);
 	if (!section) return null;
-	if (!buildable(section, trouble)) return null;
-	checkTilts(section.inner, section.keys, section.joints, tiltLimit, trouble);
+	if (!buildable(section, log)) return null;
+	checkTilts(section.inner, section.keys, section.joints, tiltLimit, log);
 	const boards = [...wallBoards(section, box), ...endBoards(section, box)];
 	return { section, boards, seams: seamsOf(section, boards) };
 }
 
 /** A side too short for the joints at both its ends is refused: its boards would stand in each other. */
-function buildable(section: SweptSection, trouble: ProblemLog): boolean {
+function buildable(section: SweptSection, log: ProblemLog): boolean {
 	const clash = clashingQuads(section.quads)[0];
 	if (!clash) return true;
 	const [i, j] = clash;
 	const names = i === j ? section.keys[i] : `${section.keys[i]} and ${section.keys[j]}`;
-	trouble.stop(
+	log.stop(
 		['shape'],
 		`${names}: at this thickness the joints leave no room for ${i === j ? 'this board' : 'both boards'}.`,
 		'Make the short side longer, mitre its corners, or let the board between run past its neighbours.',
@@ -53,29 +53,29 @@ export function sweptSectionOf(
 	box: Box,
 	shape: Swept,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): SweptSection | null {
-	const profile = profileOf(shape, trouble);
+	const profile = profileOf(shape, log);
 	const left = rack.ofWall('left');
 	const right = rack.ofWall('right');
 	const materials = profile?.keys.map((key) => rack.ofWall(key));
 	if (!profile || !left || !right || !materials?.every((m) => m !== null)) return null;
-	const placed = bothPolygons(profile, materials, box.sizes, trouble);
+	const placed = bothPolygons(profile, materials, box.sizes, log);
 	if (!placed) return null;
 	const width =
 		box.sizes === 'outer' ? profile.width : profile.width + left.measured + right.measured;
 	const x0 = left.measured;
 	const x1 = width - right.measured;
 	if (x1 <= x0) {
-		trouble.stop(
+		log.stop(
 			['shape', 'width'],
 			`The two ends take ${shown(x0 + width - x1)} mm of a width of ${shown(width)} mm.`,
 			`Give more than ${shown(x0 + width - x1)} mm, or thinner end boards.`,
 		);
 		return null;
 	}
-	const joints = jointsOf(placed.inner, profile.keys, box, trouble);
-	const rabbet = rabbetDepth(box, materials, trouble);
+	const joints = jointsOf(placed.inner, profile.keys, box, log);
+	const rabbet = rabbetDepth(box, materials, log);
 	return {
 		...placed,
 		keys: profile.keys,
@@ -96,7 +96,7 @@ function bothPolygons(
 	profile: Profile,
 	materials: readonly Material[],
 	sizes: Box['sizes'],
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): { outer: Point[]; inner: Point[] } | null {
 	const sign = sizes === 'outer' ? 1 : -1;
 	const given = [...profile.corners];
@@ -105,7 +105,7 @@ function bothPolygons(
 		materials.map((m) => sign * m.measured),
 	);
 	if (!other) {
-		tooThin(profile, materials, trouble);
+		tooThin(profile, materials, log);
 		return null;
 	}
 	const [outer, inner] = sizes === 'outer' ? [given, other] : [other, given];
@@ -116,7 +116,7 @@ function bothPolygons(
 }
 
 /** Names the side that vanishes once the boards are as thick as they are. */
-function tooThin(profile: Profile, materials: readonly Material[], trouble: ProblemLog): void {
+function tooThin(profile: Profile, materials: readonly Material[], log: ProblemLog): void {
 	let worst = 0;
 	let short = Infinity;
 	profile.corners.forEach((c, i) => {
@@ -125,26 +125,26 @@ function tooThin(profile: Profile, materials: readonly Material[], trouble: Prob
 			m.measured / Math.tan((insideAngle(profile.corners, k) * Math.PI) / 360);
 		const left =
 			Math.hypot(next.x - c.x, next.y - c.y) -
-			eats(i, materials.at(i - 1)!) -
+			eats(i, around(materials, i - 1)) -
 			eats(i + 1, around(materials, i + 1));
 		if (left < short) [short, worst] = [left, i];
 	});
 	const c = cornerAt(profile.corners, worst);
 	const next = cornerAt(profile.corners, worst + 1);
-	trouble.stop(
+	log.stop(
 		['shape'],
 		`The form is too thin for its boards: its ${profile.keys[worst]} side is ${shown(Math.hypot(next.x - c.x, next.y - c.y))} mm long and no air is left inside.`,
 		`Make it at least ${shown(Math.max(...materials.map((m) => m.measured)) * 2)} mm longer, or take thinner boards.`,
 	);
 }
 
-function rabbetDepth(box: Box, materials: readonly Material[], trouble: ProblemLog): number {
+function rabbetDepth(box: Box, materials: readonly Material[], log: ProblemLog): number {
 	if (box.ends.fit !== 'rabbet') return 0;
 	const thinnest = Math.min(...materials.map((m) => m.measured));
 	// Common practice, no source: leave at least a third of the board, or the lip breaks.
 	const most = Math.floor((thinnest * 2) / 3);
 	if (box.ends.rabbet <= most) return box.ends.rabbet;
-	trouble.check(
+	log.check(
 		['ends', 'rabbet'],
 		`A rabbet of ${shown(box.ends.rabbet)} mm leaves less than a third of a ${shown(thinnest)} mm board.`,
 		`Cut it ${shown(most)} mm deep at most; the plan goes by that.`,
@@ -157,7 +157,7 @@ function seamsOf(section: SweptSection, boards: readonly Board[]): Seam[] {
 	const seams: Seam[] = [];
 	const swept = section.fit === 'over' ? section.x1 - section.x0 : section.width;
 	section.keys.forEach((key, k) => {
-		const before = section.keys.at(k - 1)!;
+		const before = around(section.keys, k - 1);
 		seams.push({
 			letter: '',
 			between: [before, key],
@@ -196,7 +196,7 @@ function endSeam(
 	const b = cornerAt(section.inner, i + 1);
 	const length = Math.hypot(b.x - a.x, b.y - a.y);
 	const thick = section.ends[end].measured;
-	const wall = boards.find((board) => board.key === key)!;
+	const wall = theOne(boards, (board) => board.key === key);
 	const widths = { over: wall.material.measured, between: thick, rabbet: thick + section.rabbet };
 	return {
 		letter: '',

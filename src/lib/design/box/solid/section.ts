@@ -1,5 +1,17 @@
 import { nth } from '../../../measure';
-import { cornerAt, crossings, lineLine, type Line, type Point, dot, leftOf, minus, plus, times, unit } from '../../../geometry';
+import {
+	cornerAt,
+	crossings,
+	lineLine,
+	type Line,
+	type Point,
+	dot,
+	leftOf,
+	minus,
+	plus,
+	times,
+	unit,
+} from '../../../geometry';
 import { planeArea } from './solid';
 
 /*

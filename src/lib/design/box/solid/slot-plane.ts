@@ -86,7 +86,7 @@ function planView(air: SweptAir, along: 'left' | 'right'): SlotPlane | { readonl
 		],
 		keys: [along, around(air.keys, f + 2), other, 'front'],
 		front: 3,
-		beside: [around(air.keys, f + 1), air.keys.at(f - 1)!],
+		beside: [around(air.keys, f + 1), around(air.keys, f - 1)],
 		run: [low, low + high],
 		to3: (p, s) => p3(along === 'left' ? air.x0 + p.y : air.x1 - p.y, p.x, s),
 		bends: isRectangle(air),

@@ -46,17 +46,28 @@ export interface Holds {
 export interface Solution {
 	readonly shape: BoxShape;
 	readonly solved: Solved | null;
-	readonly trouble: { readonly what: string; readonly fix: string } | null;
+	/** Why the wish is not met as it was asked; null when it is. */
+	readonly unmet: { readonly what: string; readonly fix: string } | null;
+}
+
+/** One dimension asked to give so many litres. */
+interface Ask {
+	readonly shape: BoxShape;
+	readonly which: Dimension;
+	readonly wanted: number;
+	readonly holds: Holds;
+	readonly over: OverAt;
+	readonly job: Job;
 }
 
 /** Solves the box for its wanted volume; when the space does not allow it, says by how much and what else would do. */
 export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Solution {
 	const { target, shape } = box;
 	const which = target?.solve;
-	if (!target || !which) return { shape, solved: null, trouble: null };
+	if (!target || !which) return { shape, solved: null, unmet: null };
+	const ask: Ask = { shape, which, wanted: target.litres, holds, over, job };
 	const found = solveOne(shape, which, target.litres, holds, job);
-	if (found === null)
-		return { shape, solved: null, trouble: unreachable(box, which, holds, over, job) };
+	if (found === null) return { shape, solved: null, unmet: unreachable(ask) };
 	const rounded = toMark(found, job.shop.ruler);
 	const made = withDimension(shape, which, rounded);
 	const solved = {
@@ -67,7 +78,7 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 		gives: holds.net(made) ?? 0,
 	};
 	const past = over(made)?.[which] ?? 0;
-	if (past <= 0) return { shape: made, solved, trouble: null };
+	if (past <= 0) return { shape: made, solved, unmet: null };
 	const most = holds.net(withDimension(shape, which, ticks(rounded - past)));
 	const short =
 		most === null
@@ -76,9 +87,9 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 	return {
 		shape: made,
 		solved,
-		trouble: {
+		unmet: {
 			what: `For ${litreText(target.litres)} the ${which} has to be ${shown(rounded)} mm; the space takes ${shown(rounded - past)} mm${short}.`,
-			fix: others(box, which, holds, over, job),
+			fix: others(ask),
 		},
 	};
 }
@@ -99,28 +110,23 @@ function solveOne(
 	return solveQuickly(wanted, start, { net, gross, mark }) ?? solveFor(wanted, start, net);
 }
 
-function unreachable(
-	box: Box,
-	which: Dimension,
-	holds: Holds,
-	over: OverAt,
-	job: Job,
-): { what: string; fix: string } {
-	const wanted = litreText(box.target!.litres);
+function unreachable(ask: Ask): { what: string; fix: string } {
+	const { shape, which } = ask;
+	const wanted = litreText(ask.wanted);
 	const what =
-		dimensionOf(box.shape, which) === null
+		dimensionOf(shape, which) === null
 			? `Free corners have no one ${which} to work out.`
 			: `No ${which} up to ${shown(LARGEST)} mm gives ${wanted}.`;
-	return { what, fix: others(box, which, holds, over, job) };
+	return { what, fix: others(ask) };
 }
 
 /** Other dimensions that would reach the volume inside the space. */
-function others(box: Box, which: Dimension, holds: Holds, over: OverAt, job: Job): string {
+function others({ shape, which, wanted, holds, over, job }: Ask): string {
 	const words = (['width', 'height', 'depth'] as const).flatMap((other) => {
 		if (other === which) return [];
-		const found = solveOne(box.shape, other, box.target!.litres, holds, job);
+		const found = solveOne(shape, other, wanted, holds, job);
 		if (found === null) return [];
-		const past = over(withDimension(box.shape, other, found))?.[other] ?? 0;
+		const past = over(withDimension(shape, other, found))?.[other] ?? 0;
 		return past > 0 ? [] : [`a ${other} of ${shown(found)} mm`];
 	});
 	return words.length > 0

@@ -1,7 +1,33 @@
 import { nth } from '../../../measure';
 import type { Box, Brace } from '../../../job';
-import { type TaperedAir, type Plane, hexCorners, ENDS, leastOf, level, ON, opens, stretch, type Planes, add3, dot3, length3, p3, scale3, sub3, type Point3 } from '../solid';
-import { braceAll, braceName, type Braced, type Dowel, type Plate, type PlateBody, type Rod } from '../inside';
+import {
+	type TaperedAir,
+	type Plane,
+	hexCorners,
+	ENDS,
+	leastOf,
+	level,
+	ON,
+	opens,
+	stretch,
+	type Planes,
+	add3,
+	dot3,
+	length3,
+	p3,
+	scale3,
+	sub3,
+	type Point3,
+} from '../solid';
+import {
+	braceAll,
+	braceName,
+	type Braced,
+	type Dowel,
+	type Plate,
+	type PlateBody,
+	type Rod,
+} from '../inside';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
 import type { TaperedRoom } from './divide';
@@ -14,15 +40,15 @@ export function braceTapered(
 	rooms: readonly TaperedRoom[],
 	bare: Planes,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Braced {
 	const airOf = (r: number): TaperedAir => nth(rooms, r).air;
 	const maker = {
 		rod: (brace: Dowel, b: number, r: number) => rodIn(airOf(r), bare, brace, b),
 		plate: (brace: Plate, r: number, t: number) => plateIn(airOf(r).sides, bare, brace, t),
-		missed: (brace: Brace, b: number) => missed(brace, b, rooms, bare, trouble),
+		missed: (brace: Brace, b: number) => missed(brace, b, rooms, bare, log),
 	};
-	return braceAll(box, rooms.length, maker, rack, trouble);
+	return braceAll(box, rooms.length, maker, rack, log);
 }
 
 function missed(
@@ -30,10 +56,10 @@ function missed(
 	b: number,
 	rooms: readonly TaperedRoom[],
 	bare: Planes,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): void {
 	if (brace.kind === 'dowel') {
-		trouble.stop(
+		log.stop(
 			['braces', b],
 			`The place of ${braceName(brace, b)} (${shown(brace.a)} and ${shown(brace.b)} mm) lies outside the air.`,
 			'Move it inside, clear of the leaning sides.',
@@ -45,7 +71,7 @@ function missed(
 		stretch(air.sides, across).map((p) => shown(p - leastOf(bare, across))),
 	);
 	const free = room.map(([from, to]) => `from ${from} to ${to} mm`).join(' or ');
-	trouble.stop(
+	log.stop(
 		['braces', b],
 		`Nothing can be braced at ${shown(brace.at)} mm across the ${across}: a straight board stands clear of the leaning sides only ${free}, its thickness included.`,
 		brace.kind === 'shelf'

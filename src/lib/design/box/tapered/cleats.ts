@@ -1,6 +1,25 @@
 import { nth } from '../../../measure';
 import type { Cleats, Material } from '../../../job';
-import { airHolds, type Plane, apart, ENDS, level, meet3, ROUND, type Across, type Six, frameOf, type Solid, cross3, dot3, length3, scale3, sub3, unit3, type Point3 } from '../solid';
+import {
+	airHolds,
+	type Plane,
+	apart,
+	ENDS,
+	level,
+	meet3,
+	ROUND,
+	type Across,
+	type Six,
+	frameOf,
+	type Solid,
+	cross3,
+	dot3,
+	length3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import { boardOf, type Board, woodOf } from '../board';
 import { stripSeam, type Cleated } from '../inside';
 import { sideName } from './tapered';
@@ -163,8 +182,8 @@ function stands(
 ): boolean {
 	const { outside, inside } = solid;
 	const sound = outside.every((_, k) => {
-		const [along, below] = [outside, inside].map((f) => sub3(nth(f, (k + 1) % 4), nth(f, k)));
-		return dot3(along!, below!) > 0;
+		const side = (f: readonly Point3[]): Point3 => sub3(nth(f, (k + 1) % 4), nth(f, k));
+		return dot3(side(outside), side(inside)) > 0;
 	});
 	const runs = [0, 2].map((k) => length3(sub3(nth(inside, k + 1), nth(inside, k))));
 	if (!sound || Math.min(...runs) <= t || wish.width <= t / 2) return false;

@@ -21,7 +21,7 @@ export function divideTapered(
 	bare: TaperedAir,
 	doubled: TaperedAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): { rooms: TaperedRoom[]; boards: Board[]; seams: Seam[] } {
 	let rooms = [{ air: doubled, bare }];
 	const boards: Board[] = [];
@@ -48,7 +48,7 @@ export function divideTapered(
 			const bareHalves = halvesOf(room.bare, across, at, t, key) ?? halves;
 			return [0, 1].map((k) => ({ air: nth(halves, k), bare: nth(bareHalves, k) }));
 		});
-		if (met === 0) missedDivider(divider, d, doubled.sides, bare.sides, trouble);
+		if (met === 0) missedDivider(divider, d, doubled.sides, bare.sides, log);
 	});
 	const gross = rooms.map(({ air, bare: own }) => ({ air, gross: own.volume }));
 	return { rooms: gross, boards, seams };
@@ -72,13 +72,14 @@ function missedDivider(
 	d: number,
 	sides: Planes,
 	bare: Planes,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): void {
 	const { across, at } = divider;
-	const [from, to] = stretch(sides, across).map((p) => p - leastOf(bare, across));
-	trouble.stop(
+	const [from, to] = stretch(sides, across);
+	const start = leastOf(bare, across);
+	log.stop(
 		['dividers', d, 'at'],
-		`No straight wall fits across the ${across} at ${shown(at)} mm: between the leaning sides there is room from ${shown(from!)} to ${shown(to!)} mm.`,
+		`No straight wall fits across the ${across} at ${shown(at)} mm: between the leaning sides there is room from ${shown(from - start)} to ${shown(to - start)} mm.`,
 		`Give a place in that stretch, counted from where the inside reaches farthest ${REACH[across]}.`,
 	);
 }

@@ -15,24 +15,24 @@ export function fillTapered(
 	box: Box,
 	shell: TaperedShell,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Inside {
-	const doubled = layersInside(box, shell.air, rack, trouble);
-	const overlays = layersOutside(box, shell, rack, trouble);
-	const divided = divideTapered(box, shell.air, doubled.air, rack, trouble);
+	const doubled = layersInside(box, shell.air, rack, log);
+	const overlays = layersOutside(box, shell, rack, log);
+	const divided = divideTapered(box, shell.air, doubled.air, rack, log);
 	const { rooms } = divided;
 	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
 	// Slots are refused in words: their boards would have to twist with the leaning walls.
-	slotSetups(box, { boards: walls, rooms, section: null }, rack, trouble);
-	const braced = braceTapered(box, rooms, shell.inner, rack, trouble);
+	slotSetups(box, { boards: walls, rooms, section: null }, rack, log);
+	const braced = braceTapered(box, rooms, shell.inner, rack, log);
 	const cleated = cleatAll(
 		box,
 		rooms.length,
 		(r, wish, material, first) =>
 			taperedCleats(nth(rooms, r), wish, material, braced.boards, first),
 		rack,
-		trouble,
+		log,
 	);
 	const made = { shell, doubled, overlays, divided, braced, cleated };
-	return mount(box, stageOf(walls, made), [], null, rack, trouble);
+	return mount(box, stageOf(walls, made), { slots: [], section: null }, rack, log);
 }

@@ -1,6 +1,21 @@
 import { nth } from '../../../measure';
 import type { Box, ShapeOf, Material } from '../../../job';
-import { type TaperedAir, type Plane, hexCorners, hexVolume, mapPlanes, opens, SIX, type Planes, type Six, dot3, p3, sub3, unit3, type Point3 } from '../solid';
+import {
+	type TaperedAir,
+	type Plane,
+	hexCorners,
+	hexVolume,
+	mapPlanes,
+	opens,
+	SIX,
+	type Planes,
+	type Six,
+	dot3,
+	p3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
@@ -31,7 +46,7 @@ export function taperedForm(
 	box: Box,
 	shape: ShapeOf<'tapered'>,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Form | null {
 	const given = planesOf(shape);
 	const found = SIX.map((key) => [key, rack.ofWall(key)] as const);
@@ -49,17 +64,17 @@ export function taperedForm(
 	) as [Planes, Planes];
 	const air = airWithin(inner);
 	if (!air) {
-		tooThin(shape, trouble);
+		tooThin(shape, log);
 		return null;
 	}
 	const [outerCorners, innerCorners] = [hexCorners(outer), hexCorners(inner)];
 	return { air, outer, inner, outerCorners, innerCorners, materials };
 }
 
-function tooThin({ front, back }: ShapeOf<'tapered'>, trouble: ProblemLog): void {
+function tooThin({ front, back }: ShapeOf<'tapered'>, log: ProblemLog): void {
 	const width = shown(Math.min(back.width, front.width));
 	const height = shown(Math.min(back.height, front.height));
-	trouble.stop(
+	log.stop(
 		['shape'],
 		`The form is too thin for its boards: at ${width} x ${height} mm nothing is left inside its narrow end.`,
 		'Make the narrow end larger, or take thinner boards.',

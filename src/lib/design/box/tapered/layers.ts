@@ -1,7 +1,18 @@
 import type { Path, Box } from '../../../job';
 import { layUp, type LayerAsk, type Layers } from '../inside';
 import type { BoardRack } from '../rack';
-import { sidesAround, faceWithin, SIX, type Planes, type Six, flat, slab, type TaperedAir, add3, scale3 } from '../solid';
+import {
+	sidesAround,
+	faceWithin,
+	SIX,
+	type Planes,
+	type Six,
+	flat,
+	slab,
+	type TaperedAir,
+	add3,
+	scale3,
+} from '../solid';
 import { faceFrame, sideName, type TaperedShell } from './tapered';
 import { airWithin } from './form';
 import type { ProblemLog } from '../../problem-log';
@@ -11,18 +22,18 @@ export function layersInside(
 	box: Box,
 	start: TaperedAir,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Layers & { readonly air: TaperedAir } {
 	let air = start;
 	const lay = ({ wall, wish, t }: LayerAsk) => {
 		const path = ['doublers', wish, 'board'] as const;
-		const key = sideOf(wall, path, trouble);
+		const key = sideOf(wall, path, log);
 		if (!key) return null;
 		const plane = air.sides[key];
 		const moved = { ...plane, d: plane.d - t };
 		const next = airWithin({ ...air.sides, [key]: moved });
 		if (!next) {
-			trouble.stop(
+			log.stop(
 				path,
 				`There is no room for one more layer on '${wall}': nothing would be left inside.`,
 				'Take fewer layers, or a larger box.',
@@ -43,10 +54,10 @@ export function layersOutside(
 	box: Box,
 	shell: TaperedShell,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): Layers {
 	const lay = ({ wall, wish, t, nth }: LayerAsk) => {
-		const key = sideOf(wall, ['doublers', wish, 'board'], trouble);
+		const key = sideOf(wall, ['doublers', wish, 'board'], log);
 		if (!key) return null;
 		const face = outsideFace(shell.outer, key);
 		const flatFrame = faceFrame(shell.outer[key], { outside: face, inside: face });
@@ -65,13 +76,9 @@ function outsideFace(outer: Planes, key: Six) {
 	);
 }
 
-function sideOf(board: string, path: Path, trouble: ProblemLog): Six | null {
+function sideOf(board: string, path: Path, log: ProblemLog): Six | null {
 	const key = SIX.find((side) => side === board) ?? null;
 	if (!key)
-		trouble.stop(
-			path,
-			`There is no wall '${board}' in this form.`,
-			`Name one of ${SIX.join(', ')}.`,
-		);
+		log.stop(path, `There is no wall '${board}' in this form.`, `Name one of ${SIX.join(', ')}.`);
 	return key;
 }

@@ -1,6 +1,22 @@
 import { nth } from '../../../measure';
 import type { Box, BoardKey, ShapeOf, Material } from '../../../job';
-import { type Plane, faceWithin, meet3, ROUND, SIX, type Planes, type Six, frameOf, type Frame, type Solid, length3, middle3, p3, sub3, type Point3 } from '../solid';
+import {
+	type Plane,
+	faceWithin,
+	meet3,
+	ROUND,
+	SIX,
+	type Planes,
+	type Six,
+	frameOf,
+	type Frame,
+	type Solid,
+	length3,
+	middle3,
+	p3,
+	sub3,
+	type Point3,
+} from '../solid';
 import { boardName, boardOf, type Board, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import { taperedForm, type Form } from './form';
@@ -18,19 +34,19 @@ export function taperedShell(
 	shape: ShapeOf<'tapered'>,
 	rack: BoardRack,
 	tiltLimit: number,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): TaperedShell | null {
-	const form = taperedForm(box, shape, rack, trouble);
+	const form = taperedForm(box, shape, rack, log);
 	if (!form) return null;
 	if (box.ends.fit === 'rabbet') {
-		trouble.check(
+		log.check(
 			['ends', 'fit'],
 			'A rabbet into four leaning boards cannot be cut on the saw.',
 			"Set front and back over or between; the plan has them 'over'.",
 		);
 	}
 	const boards = boardsOf(box, form.outer, form.inner, form.materials);
-	checkTilts(boards, tiltLimit, trouble);
+	checkTilts(boards, tiltLimit, log);
 	return { ...form, boards, seams: seamsOf(form.innerCorners, form.materials) };
 }
 
@@ -119,11 +135,11 @@ function leaning(box: Box, key: Six, ends: Planes, outer: Planes, inner: Planes)
 	return { outside: face(outer[key], true), inside: face(inner[key], false) };
 }
 
-function checkTilts(boards: readonly Board[], limit: number, trouble: ProblemLog): void {
+function checkTilts(boards: readonly Board[], limit: number, log: ProblemLog): void {
 	for (const board of boards) {
 		const worst = Math.max(...board.edges.map((e) => e.tilt));
 		if (worst <= limit + 1e-9) continue;
-		trouble.check(
+		log.check(
 			['corners'],
 			`${board.name} needs an edge tilted ${Math.round(worst * 10) / 10}°; the saw stops at ${limit}°.`,
 			'Let one board run past the other instead of a mitre, or lean the boards less.',

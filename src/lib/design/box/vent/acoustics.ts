@@ -6,11 +6,6 @@
 /** Speed of sound in dry air at 20 degrees, m/s: ISO 9613-1. */
 export const SOUND = 343.2;
 
-/** 331.3 sqrt(1 + T / 273.15), m/s. */
-export function speedOfSound(celsius: number): number {
-	return 331.3 * Math.sqrt(1 + celsius / 273.15);
-}
-
 /** End of a tube standing free, in radii: Levine and Schwinger, Phys. Rev. 73 (1948) 383. */
 export const FREE_END = 0.6133;
 /** End of a tube in a wide wall, in radii, 8 / (3 pi): Rayleigh; Beranek 1954. */
@@ -41,11 +36,6 @@ export function actingLength(volume: number, area: number, hertz: number, sound 
 /** Least vent area (m2) for the volume a driver moves (m3, one way): Small, JAES 21 (1973), S >= 0.8 f V. From memory. */
 export function leastVentArea(hertz: number, moved: number): number {
 	return 0.8 * hertz * moved;
-}
-
-/** Least diameter (m) of one round vent, the same source: d >= sqrt(f V). */
-export function leastVentDiameter(hertz: number, moved: number): number {
-	return Math.sqrt(hertz * moved);
 }
 
 /** Peak speed of the air, m/s, if the vent has to move all the driver moves at the tuning. */

@@ -1,4 +1,12 @@
-export { CEILING, leastVentArea, QUIET, sealed, stuffingCredit, ventSpeed, volumeForQtc } from './acoustics';
+export {
+	CEILING,
+	leastVentArea,
+	QUIET,
+	sealed,
+	stuffingCredit,
+	ventSpeed,
+	volumeForQtc,
+} from './acoustics';
 export { clearOf, slotSetups } from './slot-setup';
 export { roundSetups } from './tube';
 export type { SlotSetup, VentSetup } from './vent';

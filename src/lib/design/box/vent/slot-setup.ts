@@ -5,7 +5,14 @@ import { type SweptAir, sidesSetIn, slotPlane, type SlotPlane, planeArea } from 
 import type { Board } from '../board';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
-import { longestSlot, shortestBend, slotAreas, slotBody, type SlotBody, type SlotSize } from './slot';
+import {
+	longestSlot,
+	shortestBend,
+	slotAreas,
+	slotBody,
+	type SlotBody,
+	type SlotSize,
+} from './slot';
 import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type SlotSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
@@ -15,7 +22,7 @@ export function slotSetups(
 	box: Box,
 	inside: VentRoom,
 	rack: BoardRack,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): SlotSetup[] {
 	return box.vents.flatMap((vent, v) => {
 		if (vent.kind !== 'slot') return [];
@@ -23,10 +30,10 @@ export function slotSetups(
 		if (!material) return [];
 		const found = planeFor(vent, inside);
 		if ('no' in found) {
-			trouble.stop(['vents', v, 'along'], found.no, found.fix);
+			log.stop(['vents', v, 'along'], found.no, found.fix);
 			return [];
 		}
-		return slotSetup(vent, v, found, material, inside, trouble) ?? [];
+		return slotSetup({ vent, index: v, material }, found, inside, log) ?? [];
 	});
 }
 
@@ -48,25 +55,25 @@ function planeFor(
 }
 
 function slotSetup(
-	vent: SlotVent,
-	index: number,
+	{ vent, index, material }: { vent: SlotVent; index: number; material: Material },
 	{ plane, room }: { plane: SlotPlane; room: number },
-	material: Material,
 	inside: VentRoom,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): SlotSetup | null {
 	const t = material.measured;
 	const wrong = misfit(vent, plane, t);
 	if (wrong) {
-		trouble.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
+		log.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
 		return null;
 	}
-	const cheek = vent.run !== null && vent.run !== plane.run[1] - plane.run[0];
-	const run = [plane.run[0], cheek ? plane.run[0] + vent.run! : plane.run[1]] as const;
+	const [from, wall] = plane.run;
+	const to = vent.run === null || vent.run === wall - from ? wall : from + vent.run;
+	const cheek = vent.run !== null && vent.run !== wall - from;
+	const run = [from, to] as const;
 	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
 	const name = ventName(vent, index);
 	const radii = radiiOf(vent);
-	const breath = slotBreath(vent, plane, size, run, cheek, radii);
+	const breath = slotBreath({ vent, plane, size, run, cheek, radii });
 	return {
 		kind: 'slot',
 		index,
@@ -123,14 +130,9 @@ function stackOf(boards: readonly Board[], wall: string): number {
 		.reduce((sum, b) => sum + b.material.measured, 0);
 }
 
-function slotBreath(
-	vent: SlotVent,
-	plane: SlotPlane,
-	size: SlotSize,
-	run: readonly [number, number],
-	cheek: boolean,
-	radii: number,
-): Breath {
+type Mouth = Pick<SlotSetup, 'vent' | 'plane' | 'size' | 'run' | 'cheek' | 'radii'>;
+
+function slotBreath({ vent, plane, size, run, cheek, radii }: Mouth): Breath {
 	const wide = run[1] - run[0];
 	const area = vent.gap * wide;
 	return {

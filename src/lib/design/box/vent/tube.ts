@@ -7,7 +7,7 @@ import { radiiOf, ventName, type RoundSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
 
 /** Tubes, once the front has its final size. */
-export function roundSetups(box: Box, inside: VentRoom, trouble: ProblemLog): RoundSetup[] {
+export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundSetup[] {
 	return box.vents.flatMap((vent, index) => {
 		if (vent.kind !== 'round') return [];
 		const path = ['vents', index];
@@ -17,7 +17,7 @@ export function roundSetups(box: Box, inside: VentRoom, trouble: ProblemLog): Ro
 		);
 		const found = places.filter((p) => p !== null);
 		if (found.length < places.length) {
-			trouble.stop(
+			log.stop(
 				[...path, 'board'],
 				`This form has no board '${vent.board}'.`,
 				'Choose one of its own walls.',
@@ -26,7 +26,7 @@ export function roundSetups(box: Box, inside: VentRoom, trouble: ProblemLog): Ro
 		}
 		const room = roomBehind(inside.rooms, nth(found, 0));
 		if (room < 0) {
-			trouble.stop(
+			log.stop(
 				[...path, 'at'],
 				`Behind ${ventName(vent, index)} there is no air but a board.`,
 				'Move it off the edge, the divider or the slot.',

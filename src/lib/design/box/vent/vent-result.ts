@@ -1,6 +1,30 @@
 import { nth, TICKS_PER_MM } from '../../../measure';
-import { type Air, reach, litres, type Taken, type Quad, type SlotPlane, frameOf, planeArea, type Frame, type Solid, add3, p3, scale3, sub3, unit3 } from '../solid';
-import { boardOf, type Board, boardObstacle, rodObstacle, type Obstacle, through, type Seam } from '../board';
+import {
+	type Air,
+	reach,
+	litres,
+	type Taken,
+	type Quad,
+	type SlotPlane,
+	frameOf,
+	planeArea,
+	type Frame,
+	type Solid,
+	add3,
+	p3,
+	scale3,
+	sub3,
+	unit3,
+} from '../solid';
+import {
+	boardOf,
+	type Board,
+	boardObstacle,
+	rodObstacle,
+	type Obstacle,
+	through,
+	type Seam,
+} from '../board';
 import { type SlotBody, slotAreas } from './slot';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -31,7 +55,7 @@ export function tuneRooms(
 	rooms: readonly { air: Air; gross: number }[],
 	taken: readonly Taken[],
 	setups: readonly VentSetup[],
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): TunedRooms {
 	const vents: VentResult[] = [];
 	const boards: Board[] = [];
@@ -45,10 +69,10 @@ export function tuneRooms(
 		const tuned = tune(
 			free,
 			own.map((s) => s.breath),
-			wantedTuning(own, trouble),
+			wantedTuning(own, log),
 		);
 		if (tuned.left <= 0) {
-			trouble.stop(
+			log.stop(
 				['vents', nth(own, 0).index],
 				`The vents and fittings take more than the ${Math.round(litres(gross) * 10) / 10} L of the chamber.`,
 				'Make the box larger or the vent smaller.',
@@ -57,7 +81,7 @@ export function tuneRooms(
 		}
 		own.forEach((setup, i) => {
 			const length = nth(tuned.lengths, i);
-			tooLong(setup, nth(tuned.wanted, i), length, tuned.hertz, trouble);
+			tooLong(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
 			const made =
 				setup.kind === 'slot'
 					? slotMade(setup, length, boards.length + 1)
@@ -73,11 +97,11 @@ export function tuneRooms(
 }
 
 /** The tuning asked for; the first when several vents of a chamber ask for different ones. */
-function wantedTuning(own: readonly VentSetup[], trouble: ProblemLog): number | null {
+function wantedTuning(own: readonly VentSetup[], log: ProblemLog): number | null {
 	const wishes = own.flatMap((s) => (s.vent.goal.by === 'tuning' ? [s.vent.goal.hertz] : []));
 	const first = wishes[0] ?? null;
 	if (wishes.some((w) => w !== first)) {
-		trouble.check(
+		log.check(
 			['vents'],
 			`The vents of one chamber ask for ${wishes.join(', ')} Hz; a chamber has one tuning.`,
 			`Ask for the same of all; the plan goes by ${first} Hz.`,

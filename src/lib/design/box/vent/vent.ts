@@ -55,7 +55,7 @@ export function tooLong(
 	wanted: number,
 	length: number,
 	hertz: number,
-	trouble: ProblemLog,
+	log: ProblemLog,
 ): void {
 	if (wanted <= length + 1) return;
 	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
@@ -69,7 +69,7 @@ export function tooLong(
 				: `${setup.name} would have to be ${shown(wanted)} mm long; the box takes ${shown(length)} mm ${free}. ${drawn}`;
 	const bend =
 		setup.kind === 'slot' && setup.vent.bend === 'straight' ? 'Bend it into an L, take' : 'Take';
-	trouble.check(
+	log.check(
 		['vents', setup.index, 'goal'],
 		what,
 		`${bend} a smaller opening, a higher tuning or a deeper box.`,

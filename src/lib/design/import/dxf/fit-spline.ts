@@ -67,14 +67,8 @@ function cubicThrough(given: ThroughPoints, power: number, runOut: 'straight' | 
 	return (t) => {
 		const k = Math.min(spans - 1, Math.floor(t * spans));
 		const i = first + k;
-		return onSpan(
-			nth(all, i),
-			nth(all, i + 1),
-			nth(bends, i),
-			nth(bends, i + 1),
-			nth(h, i),
-			t * spans - k,
-		);
+		const knot = (j: number): Knot => ({ at: nth(all, j), bend: nth(bends, j) });
+		return onSpan(knot(i), knot(i + 1), nth(h, i), t * spans - k);
 	};
 }
 
@@ -125,12 +119,18 @@ function solved(rows: readonly Row[]): Point[] {
 	return found;
 }
 
-function onSpan(a: Point, b: Point, bendA: Point, bendB: Point, h: number, t: number): Point {
+/** A point the curve runs through, and its second derivative there. */
+interface Knot {
+	readonly at: Point;
+	readonly bend: Point;
+}
+
+function onSpan(a: Knot, b: Knot, h: number, t: number): Point {
 	const s = 1 - t;
 	const [u, v] = [((s * s * s - s) * h * h) / 6, ((t * t * t - t) * h * h) / 6];
 	return {
-		x: s * a.x + t * b.x + u * bendA.x + v * bendB.x,
-		y: s * a.y + t * b.y + u * bendA.y + v * bendB.y,
+		x: s * a.at.x + t * b.at.x + u * a.bend.x + v * b.bend.x,
+		y: s * a.at.y + t * b.at.y + u * a.bend.y + v * b.bend.y,
 	};
 }
 

@@ -172,7 +172,7 @@ function saysOf(root: INode): DrawingFile['says'] {
 		.split(/[\s,]+/)
 		.map(Number);
 	const across = box.length === 4 ? nth(box, 2) : NaN;
-	const size = width ? Number(width[1]) * UNIT_MM[width[2]!]! : NaN;
+	const size = width ? Number(width[1]) * (UNIT_MM[width[2] ?? ''] ?? NaN) : NaN;
 	const mm = size / across;
 	return Number.isFinite(mm) && mm > 0 ? { mm, name: `${Math.round(mm * 1e4) / 1e4} mm` } : null;
 }

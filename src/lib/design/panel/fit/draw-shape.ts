@@ -1,7 +1,29 @@
 import { mm } from '../../../measure';
-import { area, bounds, crossings, edgeLength, edgesOf, tidy, mirrored, mirrorOrder, moved, turned } from '../../../geometry';
+import {
+	area,
+	bounds,
+	crossings,
+	edgeLength,
+	edgesOf,
+	tidy,
+	mirrored,
+	mirrorOrder,
+	moved,
+	turned,
+} from '../../../geometry';
 import type { PlacedShape, OutlineShape } from '../../../job';
-import { type Complaint, type Drawn, type Undrawn, inMm, circleShape, cornersShape, ovalShape, polylineShape, rectangleShape, trapezoidShape } from '../../shape';
+import {
+	type Complaint,
+	type Drawn,
+	type Undrawn,
+	inMm,
+	circleShape,
+	cornersShape,
+	ovalShape,
+	polylineShape,
+	rectangleShape,
+	trapezoidShape,
+} from '../../shape';
 import { importShape } from '../../import';
 
 /** The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is none. */

@@ -1,5 +1,12 @@
 import type { Path, EdgeChoice, EdgeChoices } from '../../../job';
-import { bounds, edgeLength, edgesOf, type Outline, setIn, type SetOutline } from '../../../geometry';
+import {
+	bounds,
+	edgeLength,
+	edgesOf,
+	type Outline,
+	setIn,
+	type SetOutline,
+} from '../../../geometry';
 import { type Length, snap } from '../../../measure';
 import { clothOf, say, type Bench } from '../bench';
 import type { Drawn } from '../../shape';
@@ -41,11 +48,7 @@ export function setBack(choice: EdgeChoice, pressed: number, neighbour: number):
 }
 
 /** What the person chose for each edge of a drawn outline; null for roundings, which follow. */
-export function choicesFor(
-	drawn: Drawn,
-	edges: EdgeChoices,
-	wrapped: boolean,
-): (EdgeChoice | null)[] {
+function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeChoice | null)[] {
 	return drawn.sides.map((n) => {
 		if (n === null) return null;
 		const choice = edges.own.find((o) => o.edge === n) ?? edges.all;
@@ -54,7 +57,7 @@ export function choicesFor(
 	});
 }
 
-/** Opening, board and finished outline of the panel. Null (with the trouble noted) when there is no board left. */
+/** Opening, board and finished outline of the panel. Null (and it is said why) when there is no board left. */
 export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 	const { panel } = bench;
 	checkEdgeNumbers(bench, opening);
@@ -143,7 +146,7 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 	const most = Math.max(...opening.sides.map((s) => s ?? 0));
 	bench.panel.edges.own.forEach((o, i) => {
 		if (o.edge > most)
-			bench.trouble.check(
+			bench.log.check(
 				['edges', 'own', i, 'edge'],
 				`There is no edge ${o.edge}; the opening has ${most}.`,
 				`Give a number from 1 to ${most}.`,
@@ -152,7 +155,7 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 }
 
 function nothingLeft(bench: Bench): null {
-	bench.trouble.stop(
+	bench.log.stop(
 		['opening'],
 		'Nothing is left of the board once cloth and clearance are taken off.',
 		'Check the size of the opening, the cloth and the clearances.',
@@ -167,7 +170,7 @@ function closedNeck(bench: Bench, opening: Drawn, board: SetOutline): null {
 		const n = opening.sides[board.from[k] ?? 0];
 		return n ? `edge ${n}` : 'a rounded corner';
 	});
-	bench.trouble.stop(
+	bench.log.stop(
 		['opening'],
 		`The board would close up between ${names.join(' and ')} at ${say(bench, cross.at.x)}, ${say(bench, cross.at.y)}.`,
 		'Widen the neck, take less clearance there, or make it two panels.',
@@ -183,7 +186,7 @@ function reportLost(bench: Bench, opening: Drawn, board: SetOutline): void {
 			g.why === 'radius'
 				? 'has a radius smaller than cloth and clearance; the board has a sharp corner there'
 				: 'is used up by cloth and clearance; its neighbours meet';
-		bench.trouble.check(
+		bench.log.check(
 			['opening'],
 			`${what} ${why}.`,
 			'Nothing to do when that is acceptable; otherwise give the opening a larger radius there.',

@@ -39,7 +39,7 @@ function windowFigure(
 	const finished = grownBy(drawn.outline, w.clearance + thing);
 	const hole = finished && grownBy(finished, wrapped ? pressed : 0);
 	if (!finished || !hole) {
-		bench.trouble.stop(
+		bench.log.stop(
 			[...path, 'outline'],
 			`${w.name} has a place so narrow that it closes up when cloth and clearance are added.`,
 			'Open that place up, or give it less clearance.',

@@ -1,5 +1,20 @@
 import { nth } from '../../../measure';
-import { bulgeOf, arcOfEdge, cornerAt, type Edge, lineCircle, type Circle, type Corner, type Outline, type Point, type SetOutline, corner, minus, snapPoint, unit } from '../../../geometry';
+import {
+	bulgeOf,
+	arcOfEdge,
+	cornerAt,
+	type Edge,
+	lineCircle,
+	type Circle,
+	type Corner,
+	type Outline,
+	type Point,
+	type SetOutline,
+	corner,
+	minus,
+	snapPoint,
+	unit,
+} from '../../../geometry';
 
 /** Cloth on the edges of the opening, ticks; `null` marks a rounding, which is wrapped where a neighbour is. */
 type Cloths = readonly (number | null)[];
@@ -10,14 +25,15 @@ type Cloths = readonly (number | null)[];
  * The tape laid across a panel measures that, not an arc that touches both finished edges.
  */
 export function wrapRoundings(board: SetOutline, finished: SetOutline, cloths: Cloths): Outline {
-	if (!board.outline || !finished.outline) throw new Error('bug: roundings of no outline');
+	const { outline } = board;
+	if (!outline || !finished.outline) throw new Error('bug: roundings of no outline');
 	const corners: Corner[] = [...finished.outline];
 	finished.from.forEach((k, i) => {
 		if (k === null || (cloths[k] ?? null) !== null) return;
 		const [before, after] = [besides(cloths, k, -1), besides(cloths, k, 1)];
 		const j = board.from.indexOf(k);
 		if (before === after || j < 0 || !sameNeighbours(board.from, j, finished.from, i)) return;
-		const round = arcOfEdge(edgeAt(board.outline!, j));
+		const round = arcOfEdge(edgeAt(outline, j));
 		if (!round || round.sweep < 0) return;
 		const circle = { centre: round.centre, radius: round.radius + Math.max(before, after) };
 		put(corners, i, circle);

@@ -37,7 +37,7 @@ function coverFigure(
 	const outer = hole && grownBy(hole, cover.ledge.outside);
 	const inner = board && grownBy(board, -cover.ledge.inside);
 	if (!finished || !board || !hole || !outer || !inner) {
-		bench.trouble.stop(
+		bench.log.stop(
 			[...path, 'outline'],
 			`${cover.name} is too small for its gap, cloth and ledge.`,
 			'Make it larger, or the ledge narrower.',
@@ -69,7 +69,7 @@ function fingerHole(bench: Bench, cover: Cover, board: Outline, path: Path): Out
 	const hole = circle(cover.lift.x, cover.lift.y, Math.round(cover.lift.diameter / 2));
 	const rim = grownBy(hole, FINGER_RIM);
 	if (!rim?.every((p) => whereIs(p, board) === 'inside'))
-		bench.trouble.check(
+		bench.log.check(
 			[...path, 'lift'],
 			`The finger hole of ${cover.name} lies less than ${say(bench, FINGER_RIM)} from its edge, or off it.`,
 			'Move it inwards; x and y are measured on the panel.',

@@ -1,5 +1,14 @@
 import { nth, ticks, TICKS_PER_MM, mm } from '../../../measure';
-import { commonArea, bounds, distanceTo, whereIs, type Outline, type Point, type Rect, rectangle } from '../../../geometry';
+import {
+	commonArea,
+	bounds,
+	distanceTo,
+	whereIs,
+	type Outline,
+	type Point,
+	type Rect,
+	rectangle,
+} from '../../../geometry';
 import type { Device } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { DeviceFigure, Drill } from '../figures';
@@ -98,7 +107,7 @@ export function checkDevices(
 		devices.forEach((other) => reachable(bench, d, i, other));
 		const tall = d.height + d.over;
 		if (bench.panel.room !== null && tall > bench.panel.room)
-			bench.trouble.check(
+			bench.log.check(
 				['devices', i, 'height'],
 				`${d.name} stands ${say(bench, tall)} off the board with its free space, and there are ${say(bench, bench.panel.room)}.`,
 				'Turn it, choose another place, or make more room.',
@@ -114,23 +123,19 @@ function onBoard(
 	cutOuts: readonly { readonly name: string; readonly outline: Outline }[],
 ): void {
 	if (!d.body.every((p) => whereIs(p, board) !== 'outside'))
-		bench.trouble.check(
+		bench.log.check(
 			['devices', i],
 			`${d.name} stands over the edge of the board.`,
 			'Move it inwards, or make the board larger.',
 		);
 	for (const c of cutOuts)
 		if (commonArea([d.body], [c.outline]) > NOTHING)
-			bench.trouble.check(
-				['devices', i],
-				`${d.name} stands over ${c.name}.`,
-				'Move one of the two.',
-			);
+			bench.log.check(['devices', i], `${d.name} stands over ${c.name}.`, 'Move one of the two.');
 	holesOf(d.at).forEach((h, k) => {
 		const near = distanceTo(h.at, board);
 		const inside = whereIs(h.at, board) === 'inside';
 		if (!inside || near < EDGE)
-			bench.trouble.check(
+			bench.log.check(
 				['devices', i, 'holes', k],
 				inside
 					? `Hole ${k + 1} of ${d.name} is ${say(bench, near)} from the edge of the board.`
@@ -142,7 +147,7 @@ function onBoard(
 
 function besideOthers(bench: Bench, d: DeviceFigure, i: number, other: DeviceFigure): void {
 	if (commonArea([d.body], [other.body]) > NOTHING)
-		bench.trouble.check(
+		bench.log.check(
 			['devices', i],
 			`${d.name} and ${other.name} stand in the same place.`,
 			'Move one of the two.',
@@ -152,7 +157,7 @@ function besideOthers(bench: Bench, d: DeviceFigure, i: number, other: DeviceFig
 }
 
 function inFreeSpace(bench: Bench, owner: DeviceFigure, i: number, intruder: DeviceFigure): void {
-	bench.trouble.check(
+	bench.log.check(
 		['devices', i, 'clear'],
 		`${intruder.name} stands in the free space ${owner.name} asks for.`,
 		'Move them apart; heat and plugs need that room.',
@@ -162,7 +167,7 @@ function inFreeSpace(bench: Bench, owner: DeviceFigure, i: number, intruder: Dev
 function reachable(bench: Bench, d: DeviceFigure, i: number, other: DeviceFigure): void {
 	if (other === d) return;
 	if (d.reach.some((r) => commonArea([r], [other.body]) > NOTHING))
-		bench.trouble.check(
+		bench.log.check(
 			['devices', i, 'reach'],
 			`${other.name} stands where a hand has to reach ${d.name}.`,
 			`Leave ${say(bench, d.at.reachDepth)} free on that side.`,

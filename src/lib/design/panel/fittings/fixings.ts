@@ -1,5 +1,6 @@
 import { nth, snap, mm } from '../../../measure';
 import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry';
+import type { Panel } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
 import type { GrooveSize } from './groove';
@@ -9,6 +10,8 @@ import { grownBy } from '../fit';
 /** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
 const RIM = mm(4);
 const STRIDE: number = mm(4);
+
+type Asked = NonNullable<Panel['fixings']>;
 
 /** Something a fixing must not come near: its outline, and how near the rim of the hole may come. */
 export interface KeepOut {
@@ -28,10 +31,10 @@ export function fixingFigure(
 ): FixingFigure | null {
 	const asked = bench.panel.fixings;
 	if (!asked) return null;
-	const inset = clearOfGroove(bench, groove);
+	const inset = clearOfGroove(bench, asked, groove);
 	const line = grownBy(fit.board, -inset);
 	if (!line) {
-		bench.trouble.check(
+		bench.log.check(
 			['fixings', 'inset'],
 			`Fixings ${say(bench, inset)} from the edge find no place on this board.`,
 			'Set them nearer to the edge.',
@@ -39,13 +42,13 @@ export function fixingFigure(
 		return null;
 	}
 	const reach = asked.hole / 2 + RIM;
-	const spacing = clearOfEachOther(bench);
+	const spacing = clearOfEachOther(bench, asked);
 	const free = (p: Point): boolean => forbidden.every((f) => clearOf(p, f.outline, reach));
 	const walk = new Walk(line);
 	const placed = spacedOn(line, spacing).map((p) => slid(walk, p, spacing / 2, free));
 	const kept = placed.filter((p) => p !== null).sort((a, b) => a.along - b.along);
 	const widest = widestGap(kept, walk.total);
-	reportGaps(bench, placed.length - kept.length, widest);
+	reportGaps(bench, asked, placed.length - kept.length, widest);
 	return {
 		kind: asked.kind,
 		at: kept.map((p) => p.at),
@@ -56,11 +59,10 @@ export function fixingFigure(
 }
 
 /** Nearer than a hole and its rim, the holes would run into one another. */
-function clearOfEachOther(bench: Bench): number {
-	const { hole, spacing } = bench.panel.fixings!;
+function clearOfEachOther(bench: Bench, { hole, spacing }: Asked): number {
 	const least = hole + RIM;
 	if (spacing >= least) return spacing;
-	bench.trouble.check(
+	bench.log.check(
 		['fixings', 'spacing'],
 		`Fixings ${say(bench, spacing)} apart would run into one another; they are planned ${say(bench, least)} apart.`,
 		`Give ${say(bench, least)} or more; 100 to 150 mm is common.`,
@@ -69,14 +71,13 @@ function clearOfEachOther(bench: Bench): number {
 }
 
 /** Fixings stand inside the groove, or far enough outside it. */
-function clearOfGroove(bench: Bench, groove: GrooveSize | null): number {
-	const asked = bench.panel.fixings!;
+function clearOfGroove(bench: Bench, asked: Asked, groove: GrooveSize | null): number {
 	if (!groove) return asked.inset;
 	const reach = asked.hole / 2 + RIM;
 	const outside = groove.offset - reach;
 	const inside = groove.offset + groove.width + reach;
 	if (asked.inset <= outside || asked.inset >= inside) return asked.inset;
-	bench.trouble.check(
+	bench.log.check(
 		['fixings', 'inset'],
 		`Fixings ${say(bench, asked.inset)} from the edge would meet the knife groove; they are planned at ${say(bench, inside)}.`,
 		`Give ${say(bench, inside)} or more.`,
@@ -112,16 +113,15 @@ function widestGap(kept: readonly OnLine[], total: number): number {
 	}, 0);
 }
 
-function reportGaps(bench: Bench, lost: number, widest: number): void {
-	const asked = bench.panel.fixings!;
+function reportGaps(bench: Bench, asked: Asked, lost: number, widest: number): void {
 	if (lost > 0)
-		bench.trouble.check(
+		bench.log.check(
 			['fixings'],
 			`${lost === 1 ? 'One fixing finds' : `${lost} fixings find`} no place free of zones, covers and cut-outs; the widest gap is ${say(bench, widest)}.`,
 			'Move what is in the way, or hold the panel there by other means.',
 		);
 	else if (widest > asked.spacing * 1.5)
-		bench.trouble.check(
+		bench.log.check(
 			['fixings'],
 			`Moved clear of what was in the way, two fixings are ${say(bench, widest)} apart.`,
 			'Look whether the panel needs one more between them.',

@@ -1,5 +1,14 @@
 import { lastOf, nth, type Length, snap, around, mm } from '../../../measure';
-import { flatten, grown, linesOutside, type Outline, type Point, setIn, setInAll, distance } from '../../../geometry';
+import {
+	flatten,
+	grown,
+	linesOutside,
+	type Outline,
+	type Point,
+	setIn,
+	setInAll,
+	distance,
+} from '../../../geometry';
 import { say, type Bench } from '../bench';
 import type { Fit, GrooveFigure } from '../figures';
 
@@ -27,7 +36,7 @@ export function grooveSize(bench: Bench): GrooveSize | null {
 export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): GrooveSize | null {
 	const left = thickness - size.depth;
 	if (left <= 0) {
-		bench.trouble.stop(
+		bench.log.stop(
 			['groove'],
 			`The knife groove is ${say(bench, size.depth)} deep and the board ${say(bench, thickness)} thick: it would cut through.`,
 			`Make it ${say(bench, thickness / 2)} deep or less, or do without one.`,
@@ -35,7 +44,7 @@ export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): 
 		return null;
 	}
 	if (left < Math.max(mm(3), thickness / 3))
-		bench.trouble.check(
+		bench.log.check(
 			['groove'],
 			`The knife groove leaves ${say(bench, left)} of a board ${say(bench, thickness)} thick; its edge may break out.`,
 			`Make it ${say(bench, thickness / 2)} deep or less.`,
@@ -86,7 +95,7 @@ function boardLines(bench: Bench, fit: Fit, centre: number): Point[][] {
 		fit.boardEdges.map((end) => (end === 'wrapped' ? centre : 0)),
 	);
 	if (!set.outline || set.closed.length > 0) {
-		bench.trouble.check(
+		bench.log.check(
 			['groove'],
 			'The knife groove does not fit on the back: the board is too narrow for it.',
 			'Set it nearer to the edge, or turn the cloth under without a groove.',

@@ -1,4 +1,15 @@
-import { without, area, type Outline, type Point, leftOf, minus, plus, snapPoint, times, unit } from '../../../geometry';
+import {
+	without,
+	area,
+	type Outline,
+	type Point,
+	leftOf,
+	minus,
+	plus,
+	snapPoint,
+	times,
+	unit,
+} from '../../../geometry';
 import { ticks, mm } from '../../../measure';
 import { clothOf, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';
@@ -9,7 +20,7 @@ export function hingeFigures(bench: Bench): HingeFigure[] {
 	return bench.panel.hinges.flatMap((h, i) => {
 		const path = ['hinges', i];
 		if (h.from.x === h.to.x && h.from.y === h.to.y) {
-			bench.trouble.stop(
+			bench.log.stop(
 				path,
 				'The fold line starts and ends at one point.',
 				'Give a point at each of two edges.',
@@ -17,7 +28,7 @@ export function hingeFigures(bench: Bench): HingeFigure[] {
 			return [];
 		}
 		if (!cloth)
-			bench.trouble.check(
+			bench.log.check(
 				path,
 				'The fold is to hinge on the cloth, and the panel has none.',
 				'Choose a cloth, or plan a hinge of metal and two panels.',
@@ -41,7 +52,7 @@ export function hingeLeaves(
 		.map((r) => r.outline)
 		.sort((a, b) => area(b) - area(a));
 	if (leaves.length < hinges.length + 1)
-		bench.trouble.check(
+		bench.log.check(
 			['hinges'],
 			'A fold line does not cross the board from edge to edge.',
 			'Give its points at, or beyond, two edges of the panel.',

@@ -16,7 +16,7 @@ interface Host {
 	readonly cloth: string | null;
 }
 
-/** Layers from the board upwards; one whose outline, board or host is missing is left out with its trouble noted. */
+/** Layers from the board upwards; one whose outline, board or host is missing is left out and said. */
 export function layerFigures(bench: Bench, thickness: Length): LayerFigure[] {
 	const cloth = clothOf(bench, bench.panel.cloth, ['cloth']);
 	const board: Host = {
@@ -47,7 +47,7 @@ function hostOf(f: LayerFigure): Host {
 
 function noHost(bench: Bench, layer: Layer, i: number): void {
 	const exists = bench.panel.layers.some((l) => l.id === layer.on);
-	bench.trouble.stop(
+	bench.log.stop(
 		['layers', i, 'on'],
 		exists
 			? `${layer.name} belongs to '${layer.on}', which comes after it, is a recess or could not be made.`
@@ -117,7 +117,7 @@ function ownCloth(
 	const id = layer.cloth ?? bench.panel.cloth;
 	const cloth = clothOf(bench, id, [...path, 'cloth']);
 	if (id === null)
-		bench.trouble.check(
+		bench.log.check(
 			[...path, 'cloth'],
 			`${layer.name} is to be wrapped by itself, but neither it nor the panel has a cloth.`,
 			'Choose a cloth, or leave it bare.',
@@ -169,7 +169,7 @@ function recessed(layer: Layer, base: Base, { outline, host }: Given): LayerFigu
 }
 
 function closesUp(bench: Bench, layer: Layer, path: Path): void {
-	bench.trouble.stop(
+	bench.log.stop(
 		[...path, 'outline'],
 		`${layer.name} has a place so narrow that it closes up when cloth and clearance are counted.`,
 		'Open that place up, or round its inside corners.',
@@ -177,7 +177,7 @@ function closesUp(bench: Bench, layer: Layer, path: Path): void {
 }
 
 function noCloth(bench: Bench, layer: Layer, path: Path): void {
-	bench.trouble.check(
+	bench.log.check(
 		[...path, 'covering'],
 		`${layer.name} is to be covered with what lies beneath it, and that is bare.`,
 		'Wrap it by itself, leave it bare, or give what lies beneath a cloth.',
@@ -187,13 +187,13 @@ function noCloth(bench: Bench, layer: Layer, path: Path): void {
 function checkSeat(bench: Bench, layer: Layer, host: Host, path: Path): void {
 	const deep = host.top - host.bottom;
 	if (layer.sink > deep)
-		bench.trouble.check(
+		bench.log.check(
 			[...path, 'sink'],
 			`The seat of ${layer.name} is ${say(bench, layer.sink)} deep and the board ${say(bench, deep)} thick; it goes right through.`,
 			'Give a shallower seat, or leave it as a through seat with something behind it to glue to.',
 		);
 	else if (layer.sink > 0 && layer.sink < deep && deep - layer.sink < mm(3))
-		bench.trouble.check(
+		bench.log.check(
 			[...path, 'sink'],
 			`The seat of ${layer.name} leaves ${say(bench, deep - layer.sink)} of board.`,
 			'Leave 3 mm or more, or make it a through seat.',

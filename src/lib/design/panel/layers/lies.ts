@@ -27,7 +27,7 @@ export function checkLies(bench: Bench, f: Figures): void {
 	cuts.forEach((a, i) =>
 		cuts.slice(i + 1).forEach((b) => {
 			if (commonArea([a.outline], [b.outline]) > NOTHING)
-				bench.trouble.check(
+				bench.log.check(
 					b.path,
 					`${b.name} and ${a.name} run into each other.`,
 					'Move one of them, or make them one.',
@@ -42,7 +42,7 @@ function at(bench: Bench, list: 'windows' | 'covers' | 'layers', id: string): Pa
 
 function onBoard(bench: Bench, outline: Outline, board: Outline, name: string, path: Path): void {
 	if (!liesIn(outline, board))
-		bench.trouble.check(
+		bench.log.check(
 			path,
 			`${name} runs over the edge of the board.`,
 			'Move it inwards, or make it smaller.',
@@ -58,7 +58,7 @@ function layerLies(bench: Bench, f: Figures, l: LayerFigure): void {
 	for (const w of [...f.windows, ...f.covers]) {
 		const shared = commonArea([l.piece], [w.hole]);
 		if (shared > NOTHING && !liesIn(w.hole, l.piece))
-			bench.trouble.check(
+			bench.log.check(
 				path,
 				`The edge of ${l.name} runs across ${w.name}.`,
 				'Let the layer end before it, or go all round it.',
@@ -68,7 +68,7 @@ function layerLies(bench: Bench, f: Figures, l: LayerFigure): void {
 		if (other === l) break;
 		if (other.place === 'raised' && other.on === l.on && other.piece)
 			if (commonArea([l.piece], [other.piece]) > NOTHING)
-				bench.trouble.check(
+				bench.log.check(
 					path,
 					`${l.name} and ${other.name} lie in the same place.`,
 					`Put one on the other, or move it.`,

@@ -1,5 +1,14 @@
-import { area, bounds, perimeter, moved, liesIn, type Outline, rectangle, same } from '../../../geometry';
-import { ticks, toMm, snap, TICKS_PER_MM } from '../../../measure';
+import {
+	area,
+	bounds,
+	perimeter,
+	moved,
+	liesIn,
+	type Outline,
+	rectangle,
+	same,
+} from '../../../geometry';
+import { ticks, toMm, snap, theOne, TICKS_PER_MM } from '../../../measure';
 import type { Part } from '../../part';
 import { say, type Bench } from '../bench';
 import type { PanelDetail } from '../figures';
@@ -49,32 +58,33 @@ function boardPieces(bench: Bench, f: Figures): Piece[] {
 
 /** Everything cut through the board itself. */
 export function boardHoles(f: Figures): Outline[] {
-	const layers = f.layers.filter(
-		(l) => l.on === null && l.hole && (l.place === 'recessed' || l.bottom <= 0),
+	const layers = f.layers.flatMap((l) =>
+		l.on === null && l.hole && (l.place === 'recessed' || l.bottom <= 0) ? [l.hole] : [],
 	);
 	return [
 		...f.windows.map((w) => w.hole),
 		...f.covers.map((c) => c.hole),
-		...layers.map((l) => l.hole!),
+		...layers,
 		...f.rings.map((r) => r.hole).filter((h) => liesIn(h, f.fit.board)),
 	];
 }
 
 function layerPieces(bench: Bench, f: Figures): Piece[] {
 	return f.layers.flatMap((l) => {
-		if (!l.piece) return [];
+		const { piece } = l;
+		if (!piece) return [];
 		const recess = l.place === 'recessed';
 		// What is cut through the board beneath is cut through a raised layer lying over it as well.
 		const over = recess ? [] : [...f.windows.map((w) => w.hole), ...f.covers.map((c) => c.hole)];
-		const let_in = f.layers.filter(
-			(o) => o.on === l.id && o.hole && (o.place === 'recessed' || o.bottom <= l.bottom),
+		const letIn = f.layers.flatMap((o) =>
+			o.on === l.id && o.hole && (o.place === 'recessed' || o.bottom <= l.bottom) ? [o.hole] : [],
 		);
-		const holes = [...over, ...let_in.map((o) => o.hole!)].filter((h) => liesIn(h, l.piece!));
+		const holes = [...over, ...letIn].filter((h) => liesIn(h, piece));
 		return [
 			{
 				key: l.id,
 				name: recess ? `${l.name}: floor` : l.name,
-				outline: l.piece,
+				outline: piece,
 				holes,
 				material: l.material,
 				show: l.covering === 'bare',
@@ -133,7 +143,7 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 
 function ringPieces(bench: Bench, f: Figures): Piece[] {
 	return f.rings.map((r) => {
-		const asked = bench.panel.rings.find((x) => x.id === r.id)!;
+		const asked = theOne(bench.panel.rings, (x) => x.id === r.id);
 		return {
 			key: `ring-${r.id}`,
 			name: r.name,

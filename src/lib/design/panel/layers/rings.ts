@@ -37,7 +37,7 @@ function ringFigure(bench: Bench, ring: Ring, path: Path): RingFigure | null {
 		!rebate ||
 		ring.lap + ring.lip <= 2 * cloth
 	) {
-		bench.trouble.stop(
+		bench.log.stop(
 			path,
 			`${ring.name} has no board left between its two lines.`,
 			'Give it more lap, or less lip.',

@@ -1,5 +1,18 @@
 import { mm } from '../../../measure';
-import { grown, linesInside, linesOutside, union, without, type Region, bounds, edgesOf, nearestOnEdge, type Outline, type Point, rectangle } from '../../../geometry';
+import {
+	grown,
+	linesInside,
+	linesOutside,
+	union,
+	without,
+	type Region,
+	bounds,
+	edgesOf,
+	nearestOnEdge,
+	type Outline,
+	type Point,
+	rectangle,
+} from '../../../geometry';
 import type { EdgeChoice } from '../../../job';
 import type { CoverFigure, LayerFigure, PanelDetail } from '../figures';
 import { boardHoles } from './pieces';
@@ -71,13 +84,13 @@ function stretches(outline: Outline, holes: readonly Outline[], y: number): [num
 }
 
 function mainBoard(d: PanelDetail, y: number): CutBoard[] {
-	const pockets = d.layers.filter(
-		(l) => l.on === null && l.place === 'raised' && l.hole && l.bottom > 0,
+	const pockets = d.layers.flatMap(({ on, place, hole, bottom }) =>
+		on === null && place === 'raised' && hole && bottom > 0 ? [{ hole, bottom }] : [],
 	);
 	const name = 'Board';
 	const base = { name, material: d.material, low: 0 };
 	return d.leaves.flatMap((leaf) => [
-		...stretches(leaf, [...boardHoles(d), ...pockets.map((p) => p.hole!)], y).map(([from, to]) => ({
+		...stretches(leaf, [...boardHoles(d), ...pockets.map((p) => p.hole)], y).map(([from, to]) => ({
 			...base,
 			from,
 			to,
@@ -85,7 +98,7 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 		})),
 		// Under a pocket the board is as high as its floor.
 		...pockets.flatMap((p) =>
-			stretches(p.hole!, [], y).map(([from, to]) => ({
+			stretches(p.hole, [], y).map(([from, to]) => ({
 				...base,
 				from,
 				to,
@@ -99,7 +112,7 @@ function layerBoards(d: PanelDetail, y: number): CutBoard[] {
 	return d.layers.flatMap((l) => {
 		if (!l.piece) return [];
 		const over = l.place === 'raised' ? [...d.windows, ...d.covers].map((w) => w.hole) : [];
-		const cut = d.layers.filter((o) => o.on === l.id && o.hole).map((o) => o.hole!);
+		const cut = d.layers.flatMap((o) => (o.on === l.id && o.hole ? [o.hole] : []));
 		return stretches(l.piece, [...over, ...cut], y).map(([from, to]) => ({
 			name: l.name,
 			material: l.material,
@@ -150,12 +163,11 @@ function clothsIn(d: PanelDetail, boards: readonly CutBoard[], y: number): Cloth
 	const skins: { cloth: string; regions: Region[] }[] = [];
 	if (d.cloth)
 		skins.push({ cloth: d.cloth.id, regions: skin(d, face, d.cloth.pressed, solids, y) });
-	for (const l of d.layers.filter(
-		(x) => x.covering === 'own' && x.cloth !== null && x.place === 'raised',
-	))
-		skins.push({ cloth: l.cloth!, regions: ownSkin(boards, l, solids) });
-	for (const c of d.covers.filter((x) => x.cloth !== null))
-		skins.push({ cloth: c.cloth!, regions: coverSkin(boards, c, solids) });
+	for (const l of d.layers)
+		if (l.covering === 'own' && l.cloth !== null && l.place === 'raised')
+			skins.push({ cloth: l.cloth, regions: ownSkin(boards, l, solids) });
+	for (const c of d.covers)
+		if (c.cloth !== null) skins.push({ cloth: c.cloth, regions: coverSkin(boards, c, solids) });
 	return skins;
 }
 

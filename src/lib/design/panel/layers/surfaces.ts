@@ -194,12 +194,11 @@ class Maker {
 
 	/** Seats and recesses not covered with the surface they are cut in: the cloth is turned down into them. */
 	private seats(surface: string | null): Window[] {
-		return this.f.layers
-			.filter((l) => l.covering !== 'with' && l.hole && this.hostSurface(l) === surface)
-			.map((l) => ({
-				outline: l.hole!,
-				edge: { ...this.turned(l.depth, ticks(0), null), margin: this.seatMargin(l) },
-			}));
+		return this.f.layers.flatMap((l) => {
+			if (l.covering === 'with' || !l.hole || this.hostSurface(l) !== surface) return [];
+			const edge = { ...this.turned(l.depth, ticks(0), null), margin: this.seatMargin(l) };
+			return [{ outline: l.hole, edge }];
+		});
 	}
 
 	/** Through the board the cloth is turned on to the back; in a pocket it ends at the bottom. */

@@ -5,11 +5,12 @@ import { complain, type Bench } from '../bench';
 import { placeShape } from '../fit';
 import type { CoverFigure, WindowFigure, ZoneFigure } from '../figures';
 
-export function zoneFigures(bench: Bench): ZoneFigure[] {
-	return bench.panel.zones.flatMap((z, i) => {
+/** The zones as they lie; null for one whose outline cannot be drawn. */
+export function zoneFigures(bench: Bench): (ZoneFigure | null)[] {
+	return bench.panel.zones.map((z, i) => {
 		const drawn = placeShape(z.outline);
 		complain(bench, ['zones', i, 'outline'], drawn.complaints);
-		return drawn.outline ? [{ id: z.id, name: z.name, kind: z.kind, outline: drawn.outline }] : [];
+		return drawn.outline && { id: z.id, name: z.name, kind: z.kind, outline: drawn.outline };
 	});
 }
 
@@ -18,7 +19,8 @@ const NOTHING = TICKS_PER_MM ** 2;
 
 /**
  * A battery and a spare wheel have to stay within reach: under a cover or a window. A seat belt has to run freely and an
- * airbag to open: the panel keeps off them. Common practice, no source; the vehicle maker's papers rule.
+ * airbag to open: the panel keeps off them. Common practice, no source; the vehicle maker's papers rule. False where the
+ * panel must not be made.
  */
 export function checkZones(
 	bench: Bench,
@@ -26,29 +28,32 @@ export function checkZones(
 	zones: readonly ZoneFigure[],
 	covers: readonly CoverFigure[],
 	windows: readonly WindowFigure[],
-): void {
-	zones.forEach((zone) => {
+): boolean {
+	const allowed = zones.map((zone) => {
 		const path = ['zones', bench.panel.zones.findIndex((z) => z.id === zone.id), 'outline'];
 		const over = commonArea([board], [zone.outline]);
-		if (over < NOTHING) return;
-		if (zone.kind === 'airbag' || zone.kind === 'belt') keepOff(bench, zone, path, windows, over);
-		else if (zone.kind !== 'other') keepInReach(bench, zone, path, covers, windows);
+		if (over < NOTHING) return true;
+		if (zone.kind === 'airbag' || zone.kind === 'belt')
+			return keptOff(bench, zone, path, windows, over) || zone.kind === 'belt';
+		if (zone.kind !== 'other') keepInReach(bench, zone, path, covers, windows);
+		return true;
 	});
+	return !allowed.includes(false);
 }
 
-function keepOff(
+function keptOff(
 	bench: Bench,
 	zone: ZoneFigure,
 	path: Path,
 	windows: readonly WindowFigure[],
 	over: number,
-): void {
+): boolean {
 	const open = commonArea(
 		windows.map((w) => w.hole),
 		[zone.outline],
 	);
-	if (over - open < NOTHING) return;
-	bench.trouble[zone.kind === 'airbag' ? 'stop' : 'check'](
+	if (over - open < NOTHING) return true;
+	bench.log[zone.kind === 'airbag' ? 'stop' : 'check'](
 		path,
 		zone.kind === 'airbag'
 			? `The panel covers ${zone.name}, where an airbag opens.`
@@ -57,6 +62,7 @@ function keepOff(
 			? 'Keep panel, cloth and fixings out of it, and leave work on airbags to a licensed workshop.'
 			: 'Keep it free with a window, and check that the belt runs and locks after fitting.',
 	);
+	return false;
 }
 
 function keepInReach(
@@ -69,7 +75,7 @@ function keepInReach(
 	const ways = [...covers.map((c) => c.ledge.inner), ...windows.map((w) => w.finished)];
 	const open = Math.max(0, ...ways.map((w) => commonArea([w], [zone.outline])));
 	if (open >= area(zone.outline) * 0.6) return;
-	bench.trouble.check(
+	bench.log.check(
 		path,
 		open < NOTHING
 			? `${zone.name} lies behind the panel with no cover or window over it.`

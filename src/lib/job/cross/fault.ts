@@ -1,0 +1,18 @@
+import type { Path, Problem } from '../problems';
+
+/** What a check across the job found. */
+export interface Fault {
+	readonly problem: Problem;
+	/** The field or the thing that cannot be planned with; null where the job stays as it is. */
+	readonly leavesOut: Path | null;
+}
+
+/** Cannot be planned with: whatever the path leads into is left out. */
+export function refusal(path: Path, what: string, fix: string): Fault {
+	return { problem: { path, what, fix, kind: 'stop' }, leavesOut: path };
+}
+
+/** Planned as asked; somebody has to look. */
+export function doubt(path: Path, what: string, fix: string): Fault {
+	return { problem: { path, what, fix, kind: 'check' }, leavesOut: null };
+}
