@@ -1,3 +1,4 @@
+import { materialName } from './job';
 import { cautionsFor, type Caution } from './cautions';
 import {
 	type BoxPlan,
@@ -152,7 +153,7 @@ async function everyBoard(
 	// A sheet is dearer than a strip of cloth, and fewer of them are possible: boards are looked at four times as long.
 	const budget = { ...search.budget, effort: 4 * search.budget.effort };
 	for (const [i, material] of materials.entries()) {
-		const name = job.stock.materials.find((m) => m.id === material)?.name ?? material;
+		const name = materialName(job, material);
 		const mine = parts.filter((p) => p.material === material);
 		const watch: Watch<SheetsAnswer> = (best, effort) =>
 			search.tell({

@@ -1,4 +1,12 @@
-import type { Path, Job, Panel, Cloth, Material } from '../../job';
+import {
+	clothOf,
+	materialOf,
+	type Path,
+	type Job,
+	type Panel,
+	type Cloth,
+	type Material,
+} from '../../job';
 import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape';
@@ -23,9 +31,9 @@ export function say(bench: Bench, n: number): string {
 }
 
 /** The cloth with that mark; null for none. A mark the rack does not know is a problem. */
-export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | null {
+export function clothAsked(bench: Bench, id: string | null, path: Path): Cloth | null {
 	if (id === null) return null;
-	const found = bench.job.stock.cloths.find((c) => c.id === id);
+	const found = clothOf(bench.job, id);
 	if (!found)
 		bench.trouble.stop(
 			path,
@@ -35,8 +43,8 @@ export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | nu
 	return found ?? null;
 }
 
-export function materialOf(bench: Bench, id: string, path: Path): Material | null {
-	const found = bench.job.stock.materials.find((m) => m.id === id);
+export function boardAsked(bench: Bench, id: string, path: Path): Material | null {
+	const found = materialOf(bench.job, id);
 	if (!found)
 		bench.trouble.stop(
 			path,

@@ -1,5 +1,5 @@
+import { sheetOf, type Job } from '../../job';
 import type { Part } from '../../design';
-import type { Job } from '../../job';
 import {
 	auditSheets,
 	nestRouter,
@@ -68,6 +68,6 @@ function source(job: Job, layout: SheetLayout, pinned: boolean, cut: boolean): S
 
 function sheetName(job: Job, kind: SheetSource['kind'], id: string): string {
 	if (kind === 'offcut') return `offcut ${id}`;
-	const sheet = job.stock.sheets.find((s) => s.id === id);
+	const sheet = sheetOf(job, id);
 	return sheet?.code ? `sheet ${sheet.code}` : `sheet ${id}`;
 }

@@ -1,5 +1,14 @@
+import {
+	clothOf,
+	rollOf,
+	type Box,
+	type Job,
+	type Places,
+	type Path,
+	type Problem,
+	type Cloth,
+} from '../../job';
 import type { BoxPlan, Covering, Need, PanelPlan } from '../../design';
-import type { Box, Job, Places, Path, Problem, Cloth } from '../../job';
 import { mm, ticks, toMm, type Length, money, type Money } from '../../measure';
 import type { Budget } from '../../nest';
 import { type Blank, paceOf, wrapBox, type BoxWay, wrapCovering, type WrapShop } from '../../wrap';
@@ -59,7 +68,7 @@ export async function wrapAll(
 const NOTHING: ClothWork = { blanks: [], carpets: [], problems: [], needs: [] };
 
 function wrapPanelCovering(job: Job, covering: Covering, path: Path): ClothWork {
-	const cloth = job.stock.cloths.find((c) => c.id === covering.cloth);
+	const cloth = clothOf(job, covering.cloth);
 	// An unknown cloth is the reader's problem and has been said there.
 	if (!cloth) return NOTHING;
 	const wrapped = wrapCovering(covering, cloth, wrapShop(job, cloth), path);
@@ -87,7 +96,7 @@ async function carpetBox(
 ): Promise<ClothWork> {
 	const n = job.boxes.findIndex((b) => b.id === plan.id);
 	const box = job.boxes[n];
-	const cloth = job.stock.cloths.find((c) => c.id === box?.carpet?.cloth);
+	const cloth = clothOf(job, box?.carpet?.cloth);
 	if (!box?.carpet || !plan.skin || !cloth) return NOTHING;
 	const path = [...places.of('boxes', plan.id, n), 'carpet'];
 	const made = wrapBox(plan.skin, box.carpet, cloth, wrapShop(job, cloth), path);
@@ -112,7 +121,7 @@ async function price(job: Job, cloth: Cloth, way: BoxWay, budget: Budget): Promi
 	const laid = await pullCloth(job, way.blanks, { cloth, budget, watch: () => true });
 	const pull = laid.rolls.reduce((sum, r) => sum + r.pull, 0);
 	const cost = laid.rolls.reduce((sum, r) => {
-		const roll = job.stock.rolls.find((known) => known.id === r.roll);
+		const roll = rollOf(job, r.roll);
 		return sum + ((roll?.price ?? 0) * toMm(r.pull)) / 1000;
 	}, 0);
 	return {

@@ -11,7 +11,7 @@ import {
 	heading,
 	subheading,
 } from '../page';
-import { materialName } from './drawing';
+import { materialName } from '../../job';
 
 /** Which part comes from which sheet, to be ticked off as the pieces are stacked. */
 export function cuttingListPages(plan: Plan): Leaf[] {
@@ -23,7 +23,7 @@ export function cuttingListPages(plan: Plan): Leaf[] {
 	for (const boards of sound)
 		boards.answer.layouts.forEach((layout, i) => {
 			const size = figures.size(layout.length, layout.width);
-			const name = `${materialName(plan, boards)}, sheet ${i + 1} of ${boards.answer.layouts.length}, ${size}`;
+			const name = `${materialName(plan.job, boards.material)}, sheet ${i + 1} of ${boards.answer.layouts.length}, ${size}`;
 			blocks.push(
 				subheading(name, width),
 				...sheetTable({ plan, boards, index: i }, width, figures),

@@ -1,3 +1,4 @@
+import { materialName, materialOf } from '../../job';
 import { nth, toMm } from '../../measure';
 import type { BoardLayouts } from '../../layout';
 import type { SheetLayout } from '../../nest';
@@ -44,7 +45,7 @@ export function sheetDrawing(
 	return {
 		width: Math.max(view.x + length + FLAG_BAND, view.x + LEGEND_WIDTH),
 		height,
-		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`,
+		title: `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan.job, boards.material)}`,
 		marks: [
 			...sheetMarks({ plan, boards, index }, layout, view, figures),
 			...dimensions(layout, places, view),
@@ -74,10 +75,6 @@ function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 	};
 	const one = withLegend(5);
 	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
-}
-
-export function materialName(plan: Plan, boards: BoardLayouts): string {
-	return plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
 }
 
 function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figures): Mark[] {
@@ -161,7 +158,7 @@ function offcutMarks(offcut: Rect, i: number, rack: string, view: View, figures:
 
 /** A double-headed arrow along the grain, which runs along the length of every sheet. */
 function grainMark(plan: Plan, boards: BoardLayouts, right: number, y: number): Mark[] {
-	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
+	const material = materialOf(plan.job, boards.material);
 	if (material?.grain !== true) return [];
 	const x = right - GRAIN_WIDTH;
 	return [

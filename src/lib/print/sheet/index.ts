@@ -1,3 +1,3 @@
 export { cuttingListPages } from './cutting-list-pages';
-export { materialName, sheetDrawing } from './drawing';
+export { sheetDrawing } from './drawing';
 export { sheetPages } from './pages';

@@ -1,3 +1,4 @@
+import { materialOf, materialName } from '../../job';
 import { type BoardLayouts, boundText } from '../../layout';
 import type { SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
@@ -17,7 +18,7 @@ import {
 } from '../page';
 import { partLabel, figuresOn, type Figures, packetText } from '../wording';
 import { cuttingTable } from './cutting-table';
-import { materialName, sheetDrawing } from './drawing';
+import { sheetDrawing } from './drawing';
 
 /** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
 export function sheetPages(plan: Plan): Leaf[] {
@@ -42,9 +43,9 @@ function sheetPage(
 ): Leaf[] {
 	const figures = figuresOn(plan.job.shop.ruler);
 	const titled = {
-		name: `${materialName(plan, boards)}, sheet ${i + 1} of ${boards.answer.layouts.length}`,
+		name: `${materialName(plan.job, boards.material)}, sheet ${i + 1} of ${boards.answer.layouts.length}`,
 		title: titleOf(plan, boards, i),
-		chapter: `Sheets of ${materialName(plan, boards)}`,
+		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
 	};
 	let best: Leaf[] = [];
 	// Cuts on the page of their drawing are worth more than easy reading: the first setting with the fewest pages.
@@ -87,7 +88,7 @@ function sheetBlocks(
 }
 
 function titleOf(plan: Plan, boards: BoardLayouts, i: number): string {
-	return `Sheet ${i + 1} of ${boards.answer.layouts.length}: ${materialName(plan, boards)}`;
+	return `Sheet ${i + 1} of ${boards.answer.layouts.length}: ${materialName(plan.job, boards.material)}`;
 }
 
 function noteOf(
@@ -97,12 +98,12 @@ function noteOf(
 	i: number,
 	figures: Figures,
 ): string {
-	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
+	const material = materialOf(plan.job, boards.material);
 	const source = boards.sources[i];
 	const from = { offcut: 'from the rack', owned: 'from the rack', buy: 'to buy' };
 	return [
 		figures.size(layout.length, layout.width),
-		material === undefined ? '' : `measured ${figures.length(material.measured)}`,
+		material === null ? '' : `measured ${figures.length(material.measured)}`,
 		boards.problem.method === 'saw'
 			? `kerf ${figures.length(boards.problem.kerf)}`
 			: `bit ${figures.length(boards.problem.bit)}`,
@@ -128,7 +129,11 @@ function shownOn(plan: Plan, boards: BoardLayouts, layout: SheetLayout, i: numbe
 }
 
 function refusedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
-	const blocks = refusedBlocks(materialName(plan, boards), boards.faults, widthOf(plan));
+	const blocks = refusedBlocks(
+		materialName(plan.job, boards.material),
+		boards.faults,
+		widthOf(plan),
+	);
 	return leavesOf(plan, { name: 'Not printed', title: 'Layout refused' }, blocks);
 }
 
@@ -136,7 +141,7 @@ function unplacedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
 	if (boards.answer.unplaced.length === 0) return [];
 	const width = widthOf(plan);
 	const blocks = [
-		subheading(`Not laid out: ${materialName(plan, boards)}`, width),
+		subheading(`Not laid out: ${materialName(plan.job, boards.material)}`, width),
 		...table(
 			{
 				columns: [
