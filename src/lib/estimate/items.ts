@@ -5,7 +5,8 @@ import type { Blank } from '../wrap';
 import { perArea } from './material';
 import type { Item } from './quote';
 
-interface Built {
+/** What was designed and wrapped: the things a customer pays for. */
+export interface Built {
 	readonly boxes: readonly BoxPlan[];
 	readonly panels: readonly PanelPlan[];
 	readonly parts: readonly Part[];

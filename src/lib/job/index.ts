@@ -52,6 +52,7 @@ export {
 	type Places,
 	placesIn,
 	type Problem,
+	saidOnce,
 	textsIn,
 	valueAt,
 } from './problems';

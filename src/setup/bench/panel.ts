@@ -1,8 +1,7 @@
 import { clothOf, type Job } from '../../lib/job';
 import { planPanel } from '../../lib/design';
-import { wrapShop } from '../../lib/layout';
 import { auditRoll, nestRoll, type RollProblem } from '../../lib/nest';
-import { wrapCovering } from '../../lib/wrap';
+import { wrapCovering, wrapShop } from '../../lib/wrap';
 import type { Note } from './families';
 import { now } from './measure';
 import { layeredPanel, thirtyBlanks } from './panel-instance';

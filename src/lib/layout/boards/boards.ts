@@ -16,7 +16,7 @@ import { afterPinned, type Remaining } from './pinned';
 import { sourceOf } from './sheet-stock';
 
 /** Lays all parts of one material on the sheets of the rack and the sheets that can be bought, round what is pinned. */
-export async function layBoards(
+export async function layMaterial(
 	job: Job,
 	material: string,
 	parts: readonly Part[],

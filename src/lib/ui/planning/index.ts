@@ -2,7 +2,7 @@ export { isBetter } from './best-plan';
 export type {
 	Ask,
 	FaceUrls,
-	LookAsk,
+	SearchAsk,
 	Planner,
 	PlanningWorker,
 	Printer,
