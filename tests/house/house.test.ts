@@ -69,6 +69,13 @@ describe('every source', () => {
 		expect(tests.filter((f) => pattern.test(f.text)).map((f) => f.path)).toEqual([]);
 	});
 
+	test('looks up what a job uses in one place', () => {
+		const byHand =
+			/\b(materials|cloths|saws|rolls|offcuts)\s*\)?\s*[?!]?\.\s*find(Last)?\(|\bstock[?!]?\.sheets\s*[?!]?\.\s*find/;
+		const found = files.filter(({ path, text }) => path.startsWith('src') && byHand.test(text));
+		expect(found.map((f) => f.path)).toEqual(['src/lib/job/in-use.ts']);
+	});
+
 	test('is small enough to read: past 400 lines it is split, a table made by a script apart', () => {
 		const made = ['src/lib/print/drawing/widths.ts'];
 		const long = files.filter(

@@ -61,7 +61,7 @@ describe('what was looked for before', () => {
 		const memory = remember();
 		await plan(FILE, { ...OPTIONS, memory });
 		expect(await plan(file, { memory })).toEqual(cold);
-		expect(cold.looked.stopped).toBe(reports - 1);
+		expect(cold.search.stopped).toBe(reports - 1);
 	});
 
 	it('is forgotten when it was ended before its time', async () => {
@@ -85,5 +85,5 @@ it('told to stop once, it stops every search after that', async () => {
 	const told = [];
 	for (const done of [0.1, 0.6, 0.2]) told.push(await looking.tell({ stage: '', done }));
 	expect(told).toEqual([true, false, false]);
-	expect(looking.looked.stopped).toBe(2);
+	expect(looking.record.stopped).toBe(2);
 });

@@ -392,7 +392,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 				about: ['material:ply-18'],
 			},
 		],
-		looked: { seed: 1, effort: 1000, stopped: null },
+		search: { seed: 1, effort: 1000, stopped: null },
 	};
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runToEnd } from '../../src/lib/layout/pace';
+import { pursue } from '../../src/lib/layout/pace';
 import { inches, mm, ticks, type Length } from '../../src/lib/measure/length';
 import { auditSheets } from '../../src/lib/nest/audit/audit';
 import { nestSaw } from '../../src/lib/nest/saw/saw';
@@ -8,7 +8,7 @@ import type { SawProblem } from '../../src/lib/nest/types';
 const none = { left: ticks(0), right: ticks(0), bottom: ticks(0), top: ticks(0) };
 
 /** Strips as long as the sheet, as many as one sheet gives. */
-function strips(width: Length, strip: Length, kerf: Length): number {
+async function strips(width: Length, strip: Length, kerf: Length): Promise<number> {
 	const length = mm(2000);
 	const problem: SawProblem = {
 		kerf,
@@ -20,7 +20,7 @@ function strips(width: Length, strip: Length, kerf: Length): number {
 		keep: { length: mm(1), width: mm(1) },
 		first: 'any',
 	};
-	const answer = runToEnd(nestSaw(problem, { seed: 1, effort: 100 }));
+	const answer = await pursue(nestSaw(problem, { seed: 1, effort: 100 }), () => true);
 	expect(auditSheets(problem, answer)).toEqual([]);
 	return answer.layouts.flatMap((l) => l.placed).length;
 }
@@ -33,14 +33,14 @@ describe('strips across a sheet with the kerf counted', () => {
 		[49, 12, 1 / 8, 4],
 		[96, 24, 1 / 8, 3],
 		[97, 24, 1 / 8, 4],
-	])('%d in wide, strips of %d in, kerf %d in: %d', (width, strip, kerf, n) => {
-		expect(strips(inches(width), inches(strip), inches(kerf))).toBe(n);
+	])('%d in wide, strips of %d in, kerf %d in: %d', async (width, strip, kerf, n) => {
+		expect(await strips(inches(width), inches(strip), inches(kerf))).toBe(n);
 	});
 
 	it.each([
 		[1220, 300, 3.2, 4],
 		[1220, 305, 3.2, 3],
-	])('%d mm wide, strips of %d mm, kerf %d mm: %d', (width, strip, kerf, n) => {
-		expect(strips(mm(width), mm(strip), mm(kerf))).toBe(n);
+	])('%d mm wide, strips of %d mm, kerf %d mm: %d', async (width, strip, kerf, n) => {
+		expect(await strips(mm(width), mm(strip), mm(kerf))).toBe(n);
 	});
 });

@@ -3,7 +3,7 @@ import type { Outline } from '../../src/lib/geometry/outline';
 import { cloth as clothField, type Cloth } from '../../src/lib/job/stock/stock';
 import { mm, toMm } from '../../src/lib/measure/length';
 import type { Blank } from '../../src/lib/wrap/blank';
-import type { WrapShop } from '../../src/lib/wrap/wrap-panel';
+import type { WrapShop } from '../../src/lib/wrap/shop';
 
 /** An edge 18 mm high with a knife groove: turn-under 18 + 12 + 5 + 15 = 50 mm. */
 export const GROOVED: ClothEdge = {

@@ -10,7 +10,7 @@ import {
 import { rollJson, sheetsJson } from './answer';
 import type { NestProblem } from './problem';
 
-/** How long to look: so many units of work, or until so many seconds are over, whichever is asked for. */
+/** How long to search: so many units of work, or until so many seconds are over, whichever is asked for. */
 export interface EffortLimit {
 	readonly seed: number;
 	readonly effort: number | null;

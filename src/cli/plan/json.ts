@@ -40,7 +40,7 @@ export function planJson(plan: Plan): object {
 		},
 		quote: quoteJson(plan.quote, inMajor),
 		cautions: plan.cautions,
-		looked: plan.looked,
+		looked: plan.search,
 	};
 }
 

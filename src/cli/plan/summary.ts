@@ -1,3 +1,4 @@
+import { clothName, materialName } from '../../lib/job';
 import { ticks, printMoney, showLength } from '../../lib/measure';
 import { proofText } from '../../lib/layout';
 import type { Plan } from '../../lib/plan';
@@ -23,7 +24,7 @@ export function summary(plan: Plan, folder: string, files: readonly string[]): s
 
 function boardLine(plan: Plan, boards: Plan['boards'][number]): string {
 	const { material, answer, sources } = boards;
-	const name = plan.job.stock.materials.find((m) => m.id === material)?.name ?? material;
+	const name = materialName(plan.job, material);
 	const of = (kind: 'buy' | 'owned' | 'offcut') => sources.filter((s) => s.kind === kind).length;
 	const counts = [
 		[of('buy'), 'to buy'],
@@ -38,7 +39,7 @@ function boardLine(plan: Plan, boards: Plan['boards'][number]): string {
 
 function clothLine(plan: Plan, { cloth, rolls, unplaced }: Plan['cloths'][number]): string {
 	const { ruler } = plan.job.shop;
-	const name = plan.job.stock.cloths.find((c) => c.id === cloth)?.name ?? cloth;
+	const name = clothName(plan.job, cloth);
 	const pulls = rolls.map(
 		(r) => `${showLength(ticks(r.pull), ruler)} off ${r.roll}${r.owned ? ' (owned)' : ''}`,
 	);

@@ -10,7 +10,6 @@ export {
 	hull,
 	length3,
 	personsFor,
-	planBox,
 	type Point3,
 	scale3,
 	sideOf,
@@ -20,8 +19,9 @@ export {
 	type VolumeLine,
 } from './box';
 export type { BoxSkin, ClothEdge, ClothStep, Covering, SkinFace, Window } from './covering';
+export { designAll } from './design-all';
 export { photographedPaperOf, type Squared, squareUp } from './import';
-export { LOOSE, planLoose } from './loose';
+export { LOOSE } from './loose';
 export { type Need, UNIT } from './need';
 export {
 	boardHoles,

@@ -1,5 +1,5 @@
+import { materialOf, type Job, type LoosePart, type Problem } from '../job';
 import { bounds, perimeter } from '../geometry';
-import type { Job, LoosePart, Problem } from '../job';
 import { ticks, TICKS_PER_MM, toMm } from '../measure';
 import type { Part } from './part';
 
@@ -33,7 +33,7 @@ function misfit(p: LoosePart, i: number): Problem | null {
 }
 
 function toPart(p: LoosePart, job: Job): Part {
-	const material = job.stock.materials.find((m) => m.id === p.material);
+	const material = materialOf(job, p.material);
 	// Grain across the part: the same part, named the other way round. An outline is not turned behind the person's back.
 	const across = p.grain === 'width' && !p.outline;
 	const volume = p.length * p.width * (material?.measured ?? 0);

@@ -1,4 +1,4 @@
-import type { Job } from '../job';
+import { clothName, rollOf, type Job } from '../job';
 import type { ClothLayouts, RollLayout } from '../layout';
 import { toMm, money } from '../measure';
 import type { Amount, OrderLine } from './types';
@@ -7,14 +7,14 @@ const metres = (ticks: number): Amount => ({ number: toMm(ticks) / 1000, unit: '
 
 /** Cloth to pull off each roll: remnants from the rack, the rest in the steps it is sold in. */
 export function clothLines(job: Job, cloths: ClothLayouts): OrderLine[] {
-	const name = job.stock.cloths.find((c) => c.id === cloths.cloth)?.name ?? cloths.cloth;
+	const name = clothName(job, cloths.cloth);
 	return cloths.rolls
 		.filter((layout) => layout.pull > 0)
 		.map((layout) => rollLine(job, name, layout));
 }
 
 function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
-	const roll = job.stock.rolls.find((r) => r.id === layout.roll);
+	const roll = rollOf(job, layout.roll);
 	if (!roll)
 		throw new Error(`bug: a layout on roll '${layout.roll}', which the stock does not hold`);
 	const buy = layout.owned ? 0 : Math.round(layout.pull / roll.step);

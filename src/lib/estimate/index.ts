@@ -1,4 +1,2 @@
-export { items } from './items';
-export { makeOrder } from './order';
-export { makeQuote } from './quote';
+export { estimate } from './estimate';
 export type { Amount, Order, OrderLine, Quote } from './types';

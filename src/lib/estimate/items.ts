@@ -1,11 +1,12 @@
 import { type BoxPlan, LOOSE, type PanelPlan, type Part } from '../design';
-import type { Job } from '../job';
+import { type Job, rollsOf } from '../job';
 import { TICKS_PER_MM } from '../measure';
 import type { Blank } from '../wrap';
 import { perArea } from './material';
 import type { Item } from './quote';
 
-interface Built {
+/** What was designed and wrapped: the things a customer pays for. */
+export interface Built {
 	readonly boxes: readonly BoxPlan[];
 	readonly panels: readonly PanelPlan[];
 	readonly parts: readonly Part[];
@@ -52,7 +53,7 @@ function material(job: Job, built: Built, owner: string): number {
 }
 
 function worthOfBlank(job: Job, blank: Blank): number {
-	const roll = job.stock.rolls.find((r) => r.cloth === blank.cloth);
+	const roll = rollsOf(job, blank.cloth)[0];
 	if (!roll) return 0;
 	return ((blank.length * blank.width) / roll.usable / (1000 * TICKS_PER_MM)) * roll.price;
 }

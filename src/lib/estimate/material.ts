@@ -1,4 +1,4 @@
-import type { Job } from '../job';
+import { rollOf, type Job } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
 import { toMm } from '../measure';
 import type { Order } from './types';
@@ -26,7 +26,7 @@ export function worthFromRack(job: Job, order: Order): number {
 function worthOf(job: Job, line: Order['lines'][number]): number {
 	if (line.group === 'sheets') return line.each * line.fromRack.number;
 	if (line.group === 'cloth') {
-		const price = job.stock.rolls.find((r) => r.id === line.id)?.price ?? 0;
+		const price = rollOf(job, line.id)?.price ?? 0;
 		return price * line.fromRack.number;
 	}
 	return (line.each * line.fromRack.number) / line.pack;
@@ -43,7 +43,7 @@ export function worthUsed(
 	const cloth = cloths
 		.flatMap((c) => c.rolls)
 		.reduce((sum, layout) => {
-			const roll = job.stock.rolls.find((r) => r.id === layout.roll);
+			const roll = rollOf(job, layout.roll);
 			const area = layout.answer.placed.reduce((a, p) => a + p.length * p.width, 0);
 			// Area over the roll's width is a length; the price is by the metre.
 			return sum + (roll ? (toMm(area / roll.usable) / 1000) * roll.price : 0);

@@ -1,4 +1,4 @@
-import type { Job, StockSheet } from '../job';
+import { materialName, type Job, type StockSheet } from '../job';
 import type { BoardLayouts } from '../layout';
 import { money } from '../measure';
 import type { Amount, OrderLine } from './types';
@@ -6,8 +6,7 @@ import type { Amount, OrderLine } from './types';
 /** Sheets and offcuts of one material that its layouts take. A sheet already cut was paid for and booked: it is not ordered. */
 export function sheetLines(job: Job, boards: BoardLayouts): OrderLine[] {
 	const taken = boards.sources.filter((s) => !s.cut);
-	const material = job.stock.materials.find((m) => m.id === boards.material);
-	const name = material?.name ?? boards.material;
+	const name = materialName(job, boards.material);
 	const sheets = job.stock.sheets
 		.filter((s) => s.material === boards.material)
 		.map((s) => sheetLine(s, name, countOf(taken, 'owned', s.id), countOf(taken, 'buy', s.id)))

@@ -16,7 +16,16 @@ export {
 	type Vent,
 } from './box';
 export { lengthBetween } from './fields';
-export { sawOf } from './in-use';
+export {
+	clothName,
+	clothOf,
+	materialName,
+	materialOf,
+	rollOf,
+	rollsOf,
+	sawOf,
+	sheetOf,
+} from './in-use';
 export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
@@ -43,6 +52,7 @@ export {
 	type Places,
 	placesIn,
 	type Problem,
+	saidOnce,
 	textsIn,
 	valueAt,
 } from './problems';

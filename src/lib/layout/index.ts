@@ -1,5 +1,5 @@
 export {
-	boardSavings,
+	allSavings,
 	bookCut,
 	boundText,
 	layBoards,
@@ -14,8 +14,8 @@ export {
 } from './boards';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
-export { EFFORT, type Watch } from './pace';
-export { type Carpeting, layCloth, wrapAll, wrapShop } from './rolls';
+export { EFFORT } from './pace';
+export { type Carpeting, chooseWays, layCloths } from './rolls';
 export {
 	type Progress,
 	remember,

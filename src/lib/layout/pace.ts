@@ -20,11 +20,3 @@ export async function pursue<Answer>(
 		if (!(await watch(step.value.best, step.value.effort))) return step.value.best;
 	}
 }
-
-/** Drives a search to its end without a pause. */
-export function runToEnd<Answer>(search: Search<Answer>): Answer {
-	for (;;) {
-		const step = search.next();
-		if (step.done) return step.value;
-	}
-}

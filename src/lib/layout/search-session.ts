@@ -56,7 +56,7 @@ export class SearchSession {
 		this.#last = own ? (job.look?.stopped ?? null) : null;
 	}
 
-	get looked(): SearchRecord {
+	get record(): SearchRecord {
 		return { ...this.budget, stopped: this.#stopped };
 	}
 

@@ -1,4 +1,5 @@
 export type { Blank, BlankMark, Girth } from './blank';
-export { paceOf } from './stages';
-export { type BoxWay, wrapBox } from './wrap-box';
-export { wrapCovering, type WrapShop } from './wrap-panel';
+export { wrapShop } from './shop';
+export { type CarpetOffer, type ClothOffer, wrapAll } from './wrap-all';
+export type { BoxWay } from './wrap-box';
+export { wrapCovering } from './wrap-panel';

@@ -19,7 +19,7 @@ import {
 	type SeamSizes,
 } from './box';
 import { fitToRoll, type RollFit } from './fit-to-roll';
-import type { WrapShop } from './wrap-panel';
+import type { WrapShop } from './shop';
 
 /** One way to carpet a box. */
 export interface BoxWay {

@@ -1,23 +1,12 @@
 import type { Covering, Need } from '../design';
 import { napOnRoll, type Path, type Problem, type Cloth } from '../job';
-import { type Length, snap, showLength, type Ruler } from '../measure';
+import { snap, showLength, type Ruler } from '../measure';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import { type ClothShape, coveringBlank, doubtsOf } from './marks';
 import { fitToRoll } from './fit-to-roll';
-import type { Pace } from './stages';
+import type { WrapShop } from './shop';
 import type { Flap } from './girth';
-
-/** What the shop and the rack decide about a wrap. */
-export interface WrapShop {
-	readonly ruler: Ruler;
-	/** Width less the selvedges of the widest roll of this cloth; null when the stock lists none. */
-	readonly usable: number | null;
-	/** Cloth over cloth where a seam is cut through both layers. */
-	readonly overlap: Length;
-	/** How fast the shop glues; the usual pace when absent. */
-	readonly pace?: Pace;
-}
 
 export interface Wrapped {
 	readonly blanks: readonly Blank[];

@@ -1,8 +1,7 @@
+import { clothOf, type Job } from '../../lib/job';
 import { planPanel } from '../../lib/design';
-import type { Job } from '../../lib/job';
-import { wrapShop } from '../../lib/layout';
 import { auditRoll, nestRoll, type RollProblem } from '../../lib/nest';
-import { wrapCovering } from '../../lib/wrap';
+import { wrapCovering, wrapShop } from '../../lib/wrap';
 import type { Note } from './families';
 import { now } from './measure';
 import { layeredPanel, thirtyBlanks } from './panel-instance';
@@ -52,7 +51,7 @@ function through(job: Job): void {
 	if (!panel) throw new Error('bug: a job without a panel');
 	const made = planPanel(panel, job, ['panels', 0]);
 	const blanks = made.coverings.flatMap((covering) => {
-		const cloth = job.stock.cloths.find((c) => c.id === covering.cloth);
+		const cloth = clothOf(job, covering.cloth);
 		return cloth ? wrapCovering(covering, cloth, wrapShop(job, cloth), ['panels', 0]).blanks : [];
 	});
 	if (made.parts.length < 6 || blanks.every((b) => b.reliefs.notches === 0))

@@ -59,7 +59,7 @@ afterEach(() => {
 describe('the planner and its workers', () => {
 	it('looks with one worker for each core, four at most, each with a seed of its own', async () => {
 		const planner = startPlanner(crew.start, 12);
-		const found = await planner.look(JOB, { n: 1, effort: 60, seed: 0xfffffffe }, silent);
+		const found = await planner.search(JOB, { n: 1, effort: 60, seed: 0xfffffffe }, silent);
 		expect(crew.started).toHaveLength(4);
 		expect(crew.seeds).toEqual([0xfffffffe, 0xffffffff, 0, 1]);
 		expect(found?.boards[0]?.answer.unplaced).toEqual([]);
@@ -68,30 +68,30 @@ describe('the planner and its workers', () => {
 
 	it('finds the same however often it is asked', async () => {
 		const ask = { effort: 100, seed: 1 };
-		const first = await startPlanner(crew.start, 2).look(JOB, { n: 1, ...ask }, silent);
-		const second = await startPlanner(crew.start, 2).look(JOB, { n: 1, ...ask }, silent);
+		const first = await startPlanner(crew.start, 2).search(JOB, { n: 1, ...ask }, silent);
+		const second = await startPlanner(crew.start, 2).search(JOB, { n: 1, ...ask }, silent);
 		expect(second).toEqual(first);
 	});
 
 	it('ends all of them when told to stop, each with the best it has', async () => {
 		const planner = startPlanner(crew.start, 2);
 		let stopping: Promise<void> | void = undefined;
-		const found = await planner.look(JOB, { n: 1, effort: 20_000, seed: 1 }, () => {
+		const found = await planner.search(JOB, { n: 1, effort: 20_000, seed: 1 }, () => {
 			stopping ??= planner.stop();
 		});
 		await stopping;
 		expect(found?.boards[0]?.faults).toEqual([]);
-		expect(found?.looked.stopped).toBeGreaterThan(0);
+		expect(found?.search.stopped).toBeGreaterThan(0);
 		expect(crew.working).toBe(1);
 	}, 30_000);
 
 	it('sends the others home when an edit comes in, and answers the edit', async () => {
 		const planner = startPlanner(crew.start, 2);
-		const looking = planner.look(JOB, { n: 1, effort: 20_000, seed: 1 }, silent);
+		const searching = planner.search(JOB, { n: 1, effort: 20_000, seed: 1 }, silent);
 		await vi.waitFor(() => expect(crew.seeds).toHaveLength(2));
 		const made = await planner.plan({ ...JOB, name: 'Edited' }, { n: 2, effort: 100 }, silent);
 		expect(made?.job.name).toBe('Edited');
-		expect(await looking).toBeNull();
+		expect(await searching).toBeNull();
 		expect(crew.working).toBe(1);
 	}, 30_000);
 });

@@ -32,7 +32,7 @@ function handPlanner(): Planner & { asked: unknown[]; asks: Ask[] } {
 			asks.push(ask);
 			return plan(file, { effort: 50 });
 		},
-		look: async () => null,
+		search: async () => null,
 		savings: async () => [],
 		stop: () => undefined,
 	};
@@ -141,16 +141,16 @@ describe('keep looking', () => {
 		planner.asks.length = 0;
 		return desk.plan!;
 	}
-	async function look(): Promise<void> {
-		desk.lookFurther();
+	async function searchOn(): Promise<void> {
+		desk.searchFurther();
 		await vi.waitFor(() => expect(desk.watch.busy).toBe(false));
 	}
 
 	it('writes the search that won into the job, and plans nothing anew for it', async () => {
 		const before = await ready();
 		const better = await found(3, 10 * EFFORT, before.order.total - 1);
-		planner.look = async () => better;
-		await look();
+		planner.search = async () => better;
+		await searchOn();
 		expect(desk.plan).toBe(better);
 		expect(desk.file.seed).toBe(3);
 		expect(desk.file.look).toEqual({ effort: 10 * EFFORT, stopped: null });
@@ -164,11 +164,11 @@ describe('keep looking', () => {
 	it('keeps the plan in view when nothing better is found, and looks longer the next time', async () => {
 		const before = await ready();
 		const asked: unknown[] = [];
-		planner.look = async (_, { effort, seed }) => {
+		planner.search = async (_, { effort, seed }) => {
 			asked.push([effort, seed]);
 			return found(2, effort, before.order.total);
 		};
-		for (let i = 0; i < 4; i++) await look();
+		for (let i = 0; i < 4; i++) await searchOn();
 		expect(desk.plan).toBe(before);
 		expect(desk.file).toEqual(FILE);
 		expect(desk.watch.search?.better).toBe(false);
@@ -184,9 +184,9 @@ describe('keep looking', () => {
 		await ready();
 		desk.set(['look'], { effort: 10 * EFFORT }, 'look');
 		desk.set(['seed'], 7, 'seed');
-		await vi.waitFor(() => expect(desk.plan?.looked.effort).toBe(10 * EFFORT));
+		await vi.waitFor(() => expect(desk.plan?.search.effort).toBe(10 * EFFORT));
 		expect(planner.asks.map((a) => a.effort)).toEqual([EFFORT, undefined]);
-		expect(desk.plan?.looked).toEqual({ seed: 7, effort: 10 * EFFORT, stopped: null });
+		expect(desk.plan?.search).toEqual({ seed: 7, effort: 10 * EFFORT, stopped: null });
 	});
 
 	it('remembers where it was ended, so that the same plan is made again', async () => {
@@ -202,10 +202,10 @@ describe('keep looking', () => {
 	it('goes back to the usual search when told to', async () => {
 		await ready();
 		desk.set(['look'], { effort: 10 * EFFORT }, 'look');
-		expect(desk.looked).toBe(true);
-		desk.lookAsUsual();
+		expect(desk.hasOwnSearch).toBe(true);
+		desk.searchAsUsual();
 		expect(desk.file).toEqual(FILE);
-		expect(desk.looked).toBe(false);
+		expect(desk.hasOwnSearch).toBe(false);
 	});
 });
 

@@ -1,4 +1,4 @@
-import type { Box, BoxShape, Job, Path } from '../../job';
+import { clothOf, sawOf, type Box, type BoxShape, type Job, type Path } from '../../job';
 import type { Need } from '../need';
 import type { Part } from '../part';
 import { type Board, letter, needs, seamNeeds, partOf, withTurnedEnd } from './board';
@@ -34,7 +34,7 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
 	const chambers = chambersOf(box, inside, log);
 	compare(box, chambers, log);
-	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth) ?? null;
+	const cloth = clothOf(job, box.carpet?.cloth);
 	const fit = fitOf(box, outsidePoints(inside.boards), cloth, log);
 	const innerCorners = tapered?.innerCorners ?? [];
 	const whole = {
@@ -72,7 +72,7 @@ type Built = { readonly inside: Inside } & (
 
 /** The boards and the air of a box of known size; null when its form cannot be made. */
 function build(box: Box, job: Job, log: ProblemLog): Built | null {
-	const rack = new BoardRack(box, job.stock.materials, log);
+	const rack = new BoardRack(box, job, log);
 	const limit = tiltLimit(job);
 	if (box.shape.kind !== 'tapered') {
 		const shell = shellOf(box, box.shape, rack, limit, log);
@@ -130,7 +130,7 @@ function solvedShape(
 /** Litres between the walls, worked out without building them; null where the form cannot be made. */
 function grossOf(box: Box, job: Job): number | null {
 	const quiet = new ProblemLog([]);
-	const rack = new BoardRack(box, job.stock.materials, quiet);
+	const rack = new BoardRack(box, job, quiet);
 	if (box.shape.kind === 'tapered') {
 		const form = taperedForm(box, box.shape, rack, quiet);
 		return form && litres(form.air.volume);
@@ -145,7 +145,7 @@ function pastSpace(
 	job: Job,
 	built: Built,
 ): Record<'width' | 'height' | 'depth', number> {
-	const cloth = job.stock.cloths.find((c) => c.id === box.carpet?.cloth)?.loose ?? 0;
+	const cloth = clothOf(job, box.carpet?.cloth)?.loose ?? 0;
 	const size = sizesOf(outsidePoints(built.inside.boards));
 	return {
 		width: size.width + 2 * cloth - (space.width - 2 * space.clearance),
@@ -180,8 +180,7 @@ function compare(box: Box, chambers: readonly Chamber[], log: ProblemLog): void 
 const round = (n: number): number => Math.round(n * 100) / 100;
 
 export function tiltLimit(job: Job): number {
-	const saw = job.shop.saws.find((s) => s.id === job.shop.saw) ?? job.shop.saws[0];
-	return saw?.tiltLimit ?? 45;
+	return sawOf(job).tiltLimit;
 }
 
 /** B1, B2 ... when there is one box in the job; B2-1, B2-2 ... for the second of several. */

@@ -1,4 +1,4 @@
-import type { Path, Box, BoardKey, Material } from '../../job';
+import { type Path, type Box, type BoardKey, type Job, type Material, materialOf } from '../../job';
 import type { ProblemLog } from '../problem-log';
 
 /** Looks up the boards a box asks for and tells once what is not on the rack. */
@@ -6,7 +6,7 @@ export class BoardRack {
 	private readonly told = new Set<string>();
 	constructor(
 		private readonly box: Pick<Box, 'material' | 'boards'>,
-		private readonly materials: readonly Material[],
+		private readonly job: Pick<Job, 'stock'>,
 		private readonly log: ProblemLog,
 	) {}
 
@@ -24,11 +24,11 @@ export class BoardRack {
 	}
 
 	private find(name: string, path: Path): Material | null {
-		const found = this.materials.find((m) => m.id === name) ?? null;
+		const found = materialOf(this.job, name);
 		if (this.told.has(name)) return found;
 		this.told.add(name);
 		if (!found) {
-			const known = this.materials.map((m) => m.id).slice(0, 8);
+			const known = this.job.stock.materials.map((m) => m.id).slice(0, 8);
 			this.log.stop(
 				path,
 				`There is no board '${name}' on the rack.`,

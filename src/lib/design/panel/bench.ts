@@ -1,4 +1,12 @@
-import type { Path, Job, Panel, Cloth, Material } from '../../job';
+import {
+	clothOf,
+	materialOf,
+	type Path,
+	type Job,
+	type Panel,
+	type Cloth,
+	type Material,
+} from '../../job';
 import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape';
@@ -23,22 +31,24 @@ export function say(bench: Bench, n: number): string {
 }
 
 /** The cloth with that mark; null for none. A mark the rack does not know is a problem. */
-export function clothOf(bench: Bench, id: string | null, path: Path): Cloth | null {
-	return id === null ? null : onRack(bench, bench.job.stock.cloths, 'cloth', { id, path });
+export function clothAsked(bench: Bench, id: string | null, path: Path): Cloth | null {
+	if (id === null) return null;
+	const { cloths } = bench.job.stock;
+	return clothOf(bench.job, id) ?? missing(bench, cloths, 'cloth', { id, path });
 }
 
-export function materialOf(bench: Bench, id: string, path: Path): Material | null {
-	return onRack(bench, bench.job.stock.materials, 'board', { id, path });
+export function boardAsked(bench: Bench, id: string, path: Path): Material | null {
+	const { materials } = bench.job.stock;
+	return materialOf(bench.job, id) ?? missing(bench, materials, 'board', { id, path });
 }
 
-function onRack<T extends { readonly id: string }>(
+/** Says that the rack has it not, and what it has. */
+function missing(
 	bench: Bench,
-	list: readonly T[],
+	list: readonly { readonly id: string }[],
 	word: 'cloth' | 'board',
 	asked: { readonly id: string; readonly path: Path },
-): T | null {
-	const found = list.find((thing) => thing.id === asked.id);
-	if (found) return found;
+): null {
 	const marks = list.slice(0, 6).map((thing) => `'${thing.id}'`);
 	bench.log.stop(
 		asked.path,

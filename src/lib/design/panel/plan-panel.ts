@@ -1,7 +1,7 @@
 import type { Path, Job, Panel } from '../../job';
 import { ticks } from '../../measure';
 import { panelAssembly, needsOf, leftHand, rightCovering, rightPart } from './report';
-import { benchFor, materialOf, clothOf, complain, type Bench } from './bench';
+import { benchFor, boardAsked, clothAsked, complain, type Bench } from './bench';
 import {
 	coverFigures,
 	checkDevices,
@@ -59,7 +59,7 @@ function figuresOf(bench: Bench): Figures | null {
 	const { panel } = bench;
 	const opening = drawShape(panel.opening);
 	complain(bench, ['opening'], opening.complaints);
-	const board = materialOf(bench, panel.material, ['material']);
+	const board = boardAsked(bench, panel.material, ['material']);
 	if (opening.outline === null || !board) return null;
 	const fit = fitPanel(bench, opening);
 	if (!fit) return null;
@@ -68,7 +68,7 @@ function figuresOf(bench: Bench): Figures | null {
 
 function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figures | null {
 	const { panel } = bench;
-	const cloth = clothOf(bench, panel.cloth, ['cloth']);
+	const cloth = clothAsked(bench, panel.cloth, ['cloth']);
 	const windows = windowFigures(bench, thickness);
 	const layers = layerFigures(bench, thickness);
 	const covers = coverFigures(bench, layers);

@@ -16,6 +16,11 @@ export interface Problem {
 	readonly kind: 'stop' | 'check';
 }
 
+/** All problems, each said once: the two hands of a pair have the same to say. */
+export function saidOnce(problems: readonly Problem[]): Problem[] {
+	return [...new Map(problems.map((p) => [`${p.path.join('/')} ${p.what}`, p])).values()];
+}
+
 /** `boxes[0].width`, for the command line and the printed page. */
 export function pathText(path: Path): string {
 	return path

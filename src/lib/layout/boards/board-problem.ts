@@ -1,11 +1,11 @@
+import { materialOf, type Job, type Material, sawOf } from '../../job';
 import type { Part } from '../../design';
-import { type Job, type Material, sawOf } from '../../job';
 import type { Piece } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { sheetStock } from './sheet-stock';
 
 /** Parts of one material as the nest sees them: sizes, counts and the turns that the grain leaves. */
-export function pieces(parts: readonly Part[], material: Material | undefined): Piece[] {
+export function pieces(parts: readonly Part[], material: Material | null): Piece[] {
 	return parts.map((part) => ({
 		id: part.id,
 		length: part.length,
@@ -25,10 +25,7 @@ export function boardProblem(
 	parts: readonly Part[],
 ): BoardLayouts['problem'] {
 	const sheets = sheetStock(job, material);
-	const asked = pieces(
-		parts,
-		job.stock.materials.find((m) => m.id === material),
-	);
+	const asked = pieces(parts, materialOf(job, material));
 	if (job.shop.method === 'router') {
 		const { bit, useHoles } = job.shop.router;
 		return { method: 'router', bit, useHoles, sheets, pieces: asked, keep: job.shop.keep };

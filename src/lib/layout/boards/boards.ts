@@ -1,5 +1,5 @@
+import { sheetOf, type Job } from '../../job';
 import type { Part } from '../../design';
-import type { Job } from '../../job';
 import {
 	auditSheets,
 	nestRouter,
@@ -16,7 +16,7 @@ import { afterPinned, type Remaining } from './pinned';
 import { sourceOf } from './sheet-stock';
 
 /** Lays all parts of one material on the sheets of the rack and the sheets that can be bought, round what is pinned. */
-export async function layBoards(
+export async function layMaterial(
 	job: Job,
 	material: string,
 	parts: readonly Part[],
@@ -68,6 +68,6 @@ function source(job: Job, layout: SheetLayout, pinned: boolean, cut: boolean): S
 
 function sheetName(job: Job, kind: SheetSource['kind'], id: string): string {
 	if (kind === 'offcut') return `offcut ${id}`;
-	const sheet = job.stock.sheets.find((s) => s.id === id);
+	const sheet = sheetOf(job, id);
 	return sheet?.code ? `sheet ${sheet.code}` : `sheet ${id}`;
 }

@@ -33,9 +33,10 @@ export function unpinSheet(
 	all: readonly BoardLayouts[],
 	which: Which,
 ): JobFile {
+	const pinned = file.pinned ?? [];
 	const at = pinnedPlace(file, find(job, all, which).boards, which.index);
-	if (at < 0 || file.pinned?.[at]?.cut) return file;
-	return { ...file, pinned: file.pinned!.filter((_, i) => i !== at) };
+	if (at < 0 || pinned[at]?.cut) return file;
+	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
 }
 
 /**

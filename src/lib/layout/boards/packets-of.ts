@@ -1,5 +1,5 @@
+import { materialOf, type Job, sawOf } from '../../job';
 import { nth } from '../../measure';
-import { type Job, sawOf } from '../../job';
 import { packets } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 
@@ -12,8 +12,8 @@ export type Stack = readonly number[];
  */
 export function packetsOf(job: Job, boards: BoardLayouts): readonly (readonly Stack[])[] {
 	const highest = sawOf(job).packet;
-	const board = job.stock.materials.find((m) => m.id === boards.material);
-	if (boards.problem.method !== 'saw' || highest === null || board === undefined) return [];
+	const board = materialOf(job, boards.material);
+	if (boards.problem.method !== 'saw' || highest === null || board === null) return [];
 	if (boards.faults.length > 0) return [];
 	const open = boards.answer.layouts.flatMap((_, i) => (boards.sources[i]?.cut ? [] : [i]));
 	const layouts = open.map((i) => nth(boards.answer.layouts, i));

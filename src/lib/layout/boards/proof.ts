@@ -4,7 +4,7 @@ import type { BoardLayouts } from '../layouts';
  * What is proven of the layouts of one material, and no more: that no layout needs fewer sheets, or only that none costs
  * less (with several sizes of sheet one large sheet may do the work of two cheap ones), or nothing.
  */
-export function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
+function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
 	const { proven, bound, layouts } = boards.answer;
 	if (!proven) return null;
 	return layouts.length <= bound.sheets ? 'sheets' : 'cost';

@@ -16,7 +16,7 @@ export function sheetStock(job: Job, material: string): Sheet[] {
 	const none = edges(ticks(0));
 	const offcuts = job.stock.offcuts
 		.filter((o) => o.material === material)
-		.map((o) => kind('offcut', o.id, o.length, o.width, 0, o.count, none));
+		.map((o) => sheet('offcut', o, 0, o.count, none));
 	const sheets = job.stock.sheets
 		.filter((s) => s.material === material)
 		.flatMap((s) => ownedAndBought(s, s.factoryEdges ? edges(trim) : none));
@@ -24,20 +24,18 @@ export function sheetStock(job: Job, material: string): Sheet[] {
 }
 
 function ownedAndBought(s: StockSheet, trim: Sheet['trim']): Sheet[] {
-	const owned = s.owned > 0 ? [kind('owned', s.id, s.length, s.width, 0, s.owned, trim)] : [];
+	const owned = s.owned > 0 ? [sheet('owned', s, 0, s.owned, trim)] : [];
 	// A sheet without a price still counts: at nothing at all, one sheet more would look as good as one less.
 	const price = Math.max(1, s.price);
-	const bought = s.buy === 0 ? [] : [kind('buy', s.id, s.length, s.width, price, s.buy, trim)];
+	const bought = s.buy === 0 ? [] : [sheet('buy', s, price, s.buy, trim)];
 	return [...owned, ...bought];
 }
 
 const RANK: Readonly<Record<SheetSource['kind'], number>> = { offcut: 0, owned: 1, buy: 2 };
 
-function kind(
+function sheet(
 	of: SheetSource['kind'],
-	id: string,
-	length: Sheet['length'],
-	width: Sheet['width'],
+	{ id, length, width }: Pick<StockSheet, 'id' | 'length' | 'width'>,
 	price: number,
 	count: number | null,
 	trim: Sheet['trim'],

@@ -1,2 +1,2 @@
-export { type Carpeting, wrapAll, wrapShop } from './cloth-blanks';
-export { layCloth } from './rolls';
+export { layCloths } from './all-cloths';
+export { type Carpeting, chooseWays } from './choose-ways';

@@ -1,3 +1,4 @@
+import { clothOf } from '../../job';
 import { boundsOfPoints } from '../../geometry';
 import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
@@ -38,7 +39,7 @@ export function blankDrawings(
 	const legend = blankLegend(blank, 0, foot + 4, ROOM.width);
 	const text = sentences(blank, figures).flatMap((s) => wrapped(s, ROOM.width, 2.9));
 	const start = foot + 4 + legend.height + LINE;
-	const cloth = plan.job.stock.cloths.find((c) => c.id === blank.cloth);
+	const cloth = clothOf(plan.job, blank.cloth);
 	return [
 		{
 			width: ROOM.width,

@@ -1,3 +1,4 @@
+import { clothOf, rollOf } from '../../job';
 import { type Outline, moved, turned } from '../../geometry';
 import type { RollLayout } from '../../layout';
 import { toMm } from '../../measure';
@@ -36,8 +37,8 @@ export function rollDrawing(
 	room: { readonly width: number; readonly height: number } = { width: 180, height: 130 },
 	figures: Figures = figuresOn(plan.job.shop.ruler),
 ): Drawing {
-	const roll = plan.job.stock.rolls.find((r) => r.id === layout.roll);
-	const cloth = plan.job.stock.cloths.find((c) => c.id === roll?.cloth);
+	const roll = rollOf(plan.job, layout.roll);
+	const cloth = clothOf(plan.job, roll?.cloth);
 	const pull = Math.max(layout.pull, layout.answer.length, 1);
 	const width = layout.problem.width;
 	const places = placesOn(layout, pull, figures);

@@ -1,3 +1,4 @@
+import { clothName } from '../../job';
 import type { ClothLayouts, RollLayout } from '../../layout';
 import type { AuditFault } from '../../nest';
 import type { Plan } from '../../plan';
@@ -32,7 +33,7 @@ export function rollPages(plan: Plan): Leaf[] {
 }
 
 function nameOf(plan: Plan, cloth: ClothLayouts): string {
-	return plan.job.stock.cloths.find((c) => c.id === cloth.cloth)?.name ?? cloth.cloth;
+	return clothName(plan.job, cloth.cloth);
 }
 
 function oneRoll(

@@ -1,4 +1,4 @@
-import { writeCsv, type Delimiter } from '../../job';
+import { materialName, writeCsv, type Delimiter } from '../../job';
 import { snap, plainMoney, printLength } from '../../measure';
 import type { Cut, SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
@@ -78,8 +78,7 @@ export function cuttingListCsv(plan: Plan): string {
 function sheetRows(at: SheetAt, layout: SheetLayout, n: number): (string | number)[][] {
 	const { plan, boards } = at;
 	const labels = rackLabels(at);
-	const board =
-		plan.job.stock.materials.find((m) => m.id === boards.material)?.name ?? boards.material;
+	const board = materialName(plan.job, boards.material);
 	const on = (l: number) => printLength(snap(l), plan.job.shop.ruler).text;
 	const cuts = layout.cuts.map((cut) => [
 		n,

@@ -1,4 +1,4 @@
-import { LABEL_SHEETS, type LabelSheet } from '../../job';
+import { materialOf, LABEL_SHEETS, type LabelSheet, materialName } from '../../job';
 import type { Part } from '../../design';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
@@ -14,7 +14,7 @@ import {
 	shortened,
 	textWidth,
 } from '../drawing';
-import { figuresOn, type Figures, materialName, rackLabels } from '../wording';
+import { figuresOn, type Figures, rackLabels } from '../wording';
 import { PAPER_SIZES } from '../page';
 import { ownerName } from './parts-pages';
 import { scaleBar } from '../marks';
@@ -97,7 +97,7 @@ function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 					const lines = [
 						'Offcut: rack it',
 						figures.size(offcut.length, offcut.width),
-						materialName(plan, boards),
+						materialName(plan.job, boards.material),
 						[plan.job.number, `off sheet ${index + 1}`].filter((t) => t !== '').join('  '),
 					];
 					return [{ mark, nth: '', lines, code: qrCode(mark) }];
@@ -138,7 +138,7 @@ function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
 }
 
 function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
-	const material = plan.job.stock.materials.find((m) => m.id === part.material)?.name;
+	const material = materialOf(plan.job, part.material)?.name;
 	const bevels = part.bevels.map((b) => `${b.edge} ${b.side} ${printAngle(b.tilt)}`);
 	return [
 		part.name,

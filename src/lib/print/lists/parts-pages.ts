@@ -1,3 +1,4 @@
+import { materialName } from '../../job';
 import { nth, printAngle, showMass } from '../../measure';
 import type { Part } from '../../design';
 import type { Plan } from '../../plan';
@@ -109,6 +110,6 @@ function bevelLines(part: Part): string[] {
 }
 
 function materialText(plan: Plan, part: Part, figures: Figures): string {
-	const name = plan.job.stock.materials.find((m) => m.id === part.material)?.name ?? part.material;
+	const name = materialName(plan.job, part.material);
 	return `${name}, ${figures.length(part.thickness)}`;
 }

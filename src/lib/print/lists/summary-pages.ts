@@ -1,8 +1,8 @@
+import { clothOf, materialOf, pathText, materialName } from '../../job';
 import { nth, toMm, showMass, printMoney } from '../../measure';
-import { pathText } from '../../job';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
-import { amountText, figuresOn, type Figures, materialName } from '../wording';
+import { amountText, figuresOn, type Figures } from '../wording';
 import {
 	cautionBlocks,
 	flow,
@@ -174,10 +174,10 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 			waiting > 0 ? `${waiting} pieces not laid out` : '',
 			b.faults.length > 0 ? 'layout refused by its check' : '',
 		];
-		const measured = plan.job.stock.materials.find((m) => m.id === b.material)?.measured ?? 0;
+		const measured = materialOf(plan.job, b.material)?.measured ?? 0;
 		return {
 			cells: [
-				materialName(plan, b),
+				materialName(plan.job, b.material),
 				figures.length(measured),
 				String(b.answer.layouts.reduce((sum, l) => sum + l.placed.length, 0)),
 				String(b.sources.filter((s) => s.kind !== 'buy').length),
@@ -209,11 +209,11 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 	const rows = plan.cloths.flatMap((c) =>
 		c.rolls.map((r) => {
-			const cloth = plan.job.stock.cloths.find((k) => k.id === c.cloth);
+			const cloth = clothOf(plan.job, c.cloth);
 			return {
 				cells: [
 					cloth?.name ?? c.cloth,
-					cloth === undefined || cloth.nap === 'none' ? 'no nap' : `${cloth.nap} nap`,
+					cloth === null || cloth.nap === 'none' ? 'no nap' : `${cloth.nap} nap`,
 					String(r.answer.placed.length),
 					figures.bench(r.pull),
 					figures.bench(r.napless),

@@ -1,3 +1,4 @@
+import { materialOf } from '../../job';
 import { type PanelDetail, type PanelPlan, panelSectionOf } from '../../design';
 import type { Plan } from '../../plan';
 import type { Drawing } from '../drawing';
@@ -36,7 +37,7 @@ function views(
 	figures: Figures,
 	mirror: boolean,
 ): Drawing[] {
-	const material = plan.job.stock.materials.find((m) => m.id === d.material);
+	const material = materialOf(plan.job, d.material);
 	if (!material) throw new Error(`bug: no board '${d.material}'`);
 	const section = panelSectionOf(d);
 	const carries =

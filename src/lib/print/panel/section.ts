@@ -1,7 +1,7 @@
+import { clothOf, materialOf, type Job } from '../../job';
 import { lastOf, nth } from '../../measure';
 import type { PanelSection, PanelDetail } from '../../design';
 import type { Region, Point, Rect } from '../../geometry';
-import type { Job } from '../../job';
 import {
 	type Drawing,
 	type Mark,
@@ -81,11 +81,11 @@ function spot(p: Point, s: Scales): Spot {
 }
 
 function kindOf(job: Job, material: string): Hatch {
-	return job.stock.materials.find((m) => m.id === material)?.kind ?? 'other';
+	return materialOf(job, material)?.kind ?? 'other';
 }
 
 function clothHatch(job: Job, cloth: string): Hatch {
-	return job.stock.cloths.find((c) => c.id === cloth)?.kind === 'vinyl' ? 'vinyl' : 'pile';
+	return clothOf(job, cloth)?.kind === 'vinyl' ? 'vinyl' : 'pile';
 }
 
 function board(b: PanelSection['boards'][number], kind: Hatch, i: number, s: Scales): Mark[] {

@@ -1,3 +1,4 @@
+import { materialOf } from '../../job';
 import { nth, toMm } from '../../measure';
 import type { BoardLayouts } from '../../layout';
 import type { SheetLayout } from '../../nest';
@@ -164,7 +165,7 @@ function offcutMarks(offcut: Rect, i: number, rack: string, view: View, figures:
 
 /** A double-headed arrow along the grain, which runs along the length of every sheet. */
 function grainMark(plan: Plan, boards: BoardLayouts, right: number, y: number): Mark[] {
-	const material = plan.job.stock.materials.find((m) => m.id === boards.material);
+	const material = materialOf(plan.job, boards.material);
 	if (material?.grain !== true) return [];
 	const x = right - GRAIN_WIDTH;
 	return [

@@ -16,7 +16,6 @@ import {
 import {
 	figuresOn,
 	type Figures,
-	materialName,
 	packetText,
 	partTitle,
 	type SheetAt,
@@ -26,6 +25,7 @@ import {
 	shownOnSheet,
 	unplacedTitle,
 } from '../wording';
+import { materialName } from '../../job';
 import { cuttingTable } from './cutting-table';
 import { sheetDrawing } from './drawing';
 
@@ -62,7 +62,7 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 	const titled = {
 		name: sheetName(at),
 		title: sheetTitle(at),
-		chapter: `Sheets of ${materialName(plan, boards)}`,
+		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
 	};
 	let best: Leaf[] = [];
 	// Cuts on the page of their drawing are worth more than easy reading: the first setting with the fewest pages.
@@ -91,7 +91,11 @@ function sheetBlocks(at: SheetAt, first: boolean, figures: Figures, setting: Set
 }
 
 function refusedPages(plan: Plan, boards: BoardLayouts): Leaf[] {
-	const blocks = refusedBlocks(materialName(plan, boards), boards.faults, widthOf(plan));
+	const blocks = refusedBlocks(
+		materialName(plan.job, boards.material),
+		boards.faults,
+		widthOf(plan),
+	);
 	return leavesOf(plan, { name: 'Not printed', title: 'Layout refused' }, blocks);
 }
 

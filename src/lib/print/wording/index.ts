@@ -6,12 +6,5 @@ export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { REFUSED_PAGE, refusedText } from './refused-text';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
-export {
-	materialName,
-	partTitle,
-	sheetName,
-	sheetNote,
-	sheetTitle,
-	unplacedTitle,
-} from './sheet-text';
+export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
 export { ADJUSTED, volumeLines } from './volume-lines';

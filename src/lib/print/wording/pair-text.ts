@@ -1,7 +1,7 @@
+import { materialOf, sawOf } from '../../job';
 import { nth } from '../../measure';
 import type { Part } from '../../design';
 import type { Rect } from '../../geometry';
-import { sawOf } from '../../job';
 import { pieces } from '../../layout';
 import { taperOf, type Pair, type Cut, type Placed } from '../../nest';
 import type { Plan } from '../../plan';
@@ -38,7 +38,7 @@ export function pairTexts(plan: Plan, figures: Figures): ReadonlyMap<string, str
 
 function offerOf(plan: Plan, part: Part): { key: string; pair: Pair } | null {
 	const { kerf } = sawOf(plan.job);
-	const material = plan.job.stock.materials.find((m) => m.id === part.material);
+	const material = materialOf(plan.job, part.material);
 	const piece = nth(pieces([part], material), 0);
 	const taper = part.bevels.length > 0 ? null : taperOf(piece);
 	const pair = taper?.pair(piece, kerf);

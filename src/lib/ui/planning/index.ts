@@ -2,10 +2,10 @@ export { isBetter } from './best-plan';
 export type {
 	Ask,
 	FaceUrls,
-	LookAsk,
 	Planner,
 	PlanningWorker,
 	Printer,
 	ReadyFile,
+	SearchAsk,
 } from './planner';
 export { startPlanner, startPrinter } from './worker-client';

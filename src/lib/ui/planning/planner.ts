@@ -15,7 +15,7 @@ export interface PlanningWorker {
 /** What it asks of all of them. */
 export interface Planner extends PlanningWorker {
 	/** The best plan of several searches side by side, each with its own seed from the asked one on; null when overtaken. */
-	look(file: unknown, ask: LookAsk, tell: (progress: Progress) => void): Promise<Plan | null>;
+	search(file: unknown, ask: SearchAsk, tell: (progress: Progress) => void): Promise<Plan | null>;
 }
 
 /** What it asks of the one that prints. */
@@ -33,7 +33,7 @@ export interface Ask {
 	readonly seed?: number;
 }
 
-export interface LookAsk extends Ask {
+export interface SearchAsk extends Ask {
 	readonly effort: number;
 	readonly seed: number;
 }

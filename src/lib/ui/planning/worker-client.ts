@@ -1,5 +1,5 @@
 import { proxy, wrap, type Remote } from 'comlink';
-import { lookTogether } from './look-together';
+import { searchTogether } from './search-together';
 import type { PlanningWorker, Planner, Printer } from './planner';
 
 /** How long a worker may stay silent after 'stop' before it is given up and another one started. */
@@ -28,12 +28,12 @@ export function startPlanner(
 			return first.plan(file, ask, tell);
 		},
 		savings: (plan, n) => first.savings(plan, n),
-		async look(file, ask, tell) {
+		async search(file, ask, tell) {
 			sendHome();
 			const count = Math.max(1, Math.min(MOST_HANDS, cores || 1));
 			const mine = Array.from({ length: count - 1 }, () => startHand(start));
 			others = mine;
-			const found = await lookTogether([first, ...mine], file, ask, tell);
+			const found = await searchTogether([first, ...mine], file, ask, tell);
 			for (const hand of mine) hand.end();
 			return found;
 		},

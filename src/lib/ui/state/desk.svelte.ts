@@ -42,7 +42,7 @@ export class Desk {
 		this.#store = store;
 		this.#printer = printer;
 		this.watch = new PlanWatch(planner);
-		this.watch.onLooked = (looked, by) => this.#keepLook(looked, by);
+		this.watch.onSearched = (record, by) => this.#keepSearch(record, by);
 		this.saver = new Saver(store);
 	}
 
@@ -154,15 +154,15 @@ export class Desk {
 	}
 
 	/** Search on for better layouts; what is found is kept with the job. */
-	lookFurther(): void {
-		this.watch.lookFurther(this.file);
+	searchFurther(): void {
+		this.watch.searchFurther(this.file);
 	}
 	/** Does the job carry a search of its own? */
-	get looked(): boolean {
+	get hasOwnSearch(): boolean {
 		return hasSearchRecord(this.file);
 	}
 	/** Back to the usual search. */
-	lookAsUsual(): void {
+	searchAsUsual(): void {
 		this.alter(withoutSearchRecord, 'back to the usual search');
 	}
 
@@ -174,8 +174,8 @@ export class Desk {
 	 * The plan in view was found by this search: written down with the job, so that it is found again. It is in view
 	 * already, so nothing is planned anew. A search that was merely ended is no step of its own.
 	 */
-	#keepLook(looked: SearchRecord, by: 'keep looking' | 'stop'): void {
-		const file = withSearchRecord(this.file, looked);
+	#keepSearch(record: SearchRecord, by: 'keep looking' | 'stop'): void {
+		const file = withSearchRecord(this.file, record);
 		if (file === this.file) return;
 		this.#history =
 			by === 'stop' ? amend(this.#history, file) : change(this.#history, file, by, null);

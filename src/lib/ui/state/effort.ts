@@ -2,11 +2,11 @@ import { type JobFile, valueAt } from '../../job';
 import { type SearchRecord, EFFORT } from '../../layout';
 
 /** The job with the search behind its plan; the file itself when it says so already. */
-export function withSearchRecord(file: JobFile, looked: SearchRecord): JobFile {
-	const now = lookOf(file);
-	const same = now.effort === looked.effort && now.stopped === looked.stopped;
-	if (same && now.seed === looked.seed) return file;
-	const { seed, effort, stopped } = looked;
+export function withSearchRecord(file: JobFile, record: SearchRecord): JobFile {
+	const now = recordOf(file);
+	const same = now.effort === record.effort && now.stopped === record.stopped;
+	if (same && now.seed === record.seed) return file;
+	const { seed, effort, stopped } = record;
 	return { ...file, seed, look: { effort, stopped } };
 }
 
@@ -23,7 +23,7 @@ export function hasSearchRecord(file: JobFile): boolean {
 	return (file.look ?? null) !== null;
 }
 
-function lookOf(file: JobFile): Omit<SearchRecord, 'seed'> & { readonly seed: unknown } {
+function recordOf(file: JobFile): Omit<SearchRecord, 'seed'> & { readonly seed: unknown } {
 	const [effort, stopped] = [valueAt(file, ['look', 'effort']), valueAt(file, ['look', 'stopped'])];
 	return {
 		seed: file.seed ?? 1,

@@ -1,7 +1,7 @@
 import { type Problem, valueAt } from '../../job';
 import { type SearchRecord, type Progress, EFFORT, type Saving } from '../../layout';
 import type { Plan } from '../../plan';
-import { isBetter, type LookAsk, type Planner } from '../planning';
+import { isBetter, type SearchAsk, type Planner } from '../planning';
 import { byPlace } from './by-place';
 
 /** Typing goes on while the plan follows: it is asked for when the keys have been still this long. */
@@ -39,7 +39,7 @@ export class PlanWatch {
 	/** The last search of the job as it stands; null after an edit. */
 	search = $state.raw<RunningSearch | null>(null);
 	/** Told the search behind each new plan in view. */
-	onLooked: (looked: SearchRecord, by: 'keep looking' | 'stop') => void = () => undefined;
+	onSearched: (record: SearchRecord, by: 'keep looking' | 'stop') => void = () => undefined;
 
 	/** Problems that no plan knows of, said with those of each plan. */
 	noted: readonly Problem[] = [];
@@ -63,12 +63,12 @@ export class PlanWatch {
 	}
 
 	/** Look longer, or as long with other seeds. The plan in view stays until a better one is there. */
-	lookFurther(file: unknown): void {
+	searchFurther(file: unknown): void {
 		if (this.busy || !this.plan) return;
 		const n = ++this.#n;
-		const { effort, seed } = this.#next(this.plan.looked);
+		const { effort, seed } = this.#next(this.plan.search);
 		this.busy = true;
-		void this.#make(n, () => this.#looking(file, { n, effort, seed }));
+		void this.#make(n, () => this.#searching(file, { n, effort, seed }));
 	}
 
 	/** What would save a sheet of the plan in view. Null without a plan, or when the job moved on meanwhile. */
@@ -96,31 +96,31 @@ export class PlanWatch {
 		this.busy = false;
 	}
 
-	/** A job that was looked at longer gets a usual plan first: its figures follow the edit at once. */
+	/** A job that was searched longer gets a usual plan first: its figures follow the edit at once. */
 	async #following(file: unknown, n: number): Promise<void> {
 		let timer: ReturnType<typeof setTimeout> | undefined;
-		if (looksLong(file)) {
+		if (searchesLong(file)) {
 			const first = await this.#planner.plan(file, { n, effort: EFFORT }, this.#teller(n));
 			timer = setTimeout(() => this.#show(n, first), HOLD);
 		}
 		const plan = await this.#planner.plan(file, { n }, this.#teller(n));
 		clearTimeout(timer);
-		if (this.#show(n, plan) && this.#stopped === n) this.onLooked(plan!.looked, 'stop');
+		if (this.#show(n, plan) && this.#stopped === n) this.onSearched(plan!.search, 'stop');
 	}
 
-	async #looking(file: unknown, ask: LookAsk): Promise<void> {
+	async #searching(file: unknown, ask: SearchAsk): Promise<void> {
 		const { n, effort, seed } = ask;
 		const before = this.plan;
-		const found = await this.#planner.look(file, ask, this.#teller(n));
+		const found = await this.#planner.search(file, ask, this.#teller(n));
 		if (n !== this.#n) return;
 		const better = found !== null && (!before || isBetter(found, before));
 		this.search = { effort, seed, ended: this.#stopped === n || found === null, better };
-		if (better && this.#show(n, found)) this.onLooked(found.looked, 'keep looking');
+		if (better && this.#show(n, found)) this.onSearched(found.search, 'keep looking');
 	}
 
 	/** What to try after the last search: the same to its end, ten times as long, or as long with other seeds. */
-	#next(looked: SearchRecord): { effort: number; seed: number } {
-		const last = this.search ?? { ...looked, ended: looked.stopped !== null };
+	#next(record: SearchRecord): { effort: number; seed: number } {
+		const last = this.search ?? { ...record, ended: record.stopped !== null };
 		if (last.ended && last.effort > EFFORT) return { effort: last.effort, seed: last.seed };
 		const effort = Math.min(MOST, last.effort * FURTHER);
 		return { effort, seed: last.effort < effort ? last.seed : (last.seed + SEEDS) >>> 0 };
@@ -153,7 +153,7 @@ export class PlanWatch {
 	}
 }
 
-function looksLong(file: unknown): boolean {
+function searchesLong(file: unknown): boolean {
 	const effort = valueAt(file, ['look', 'effort']);
 	return typeof effort === 'number' && effort > EFFORT;
 }

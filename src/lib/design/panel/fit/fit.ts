@@ -8,7 +8,7 @@ import {
 	type SetOutline,
 } from '../../../geometry';
 import { type Length, snap } from '../../../measure';
-import { clothOf, say, type Bench } from '../bench';
+import { clothAsked, say, type Bench } from '../bench';
 import type { Drawn } from '../../shape';
 import type { EdgeFigure, Fit } from '../figures';
 import { wrapRoundings } from './wrapped-roundings';
@@ -61,11 +61,11 @@ function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeCh
 export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 	const { panel } = bench;
 	checkEdgeNumbers(bench, opening);
-	const pressed = clothOf(bench, panel.cloth, ['cloth'])?.pressed ?? 0;
+	const pressed = clothAsked(bench, panel.cloth, ['cloth'])?.pressed ?? 0;
 	const backs = choicesFor(opening, panel.edges, panel.cloth !== null).map((c) => {
 		if (!c) return null;
 		const path: Path = ['edges'];
-		const neighbour = clothOf(bench, c.neighbourCloth, path)?.pressed ?? 0;
+		const neighbour = clothAsked(bench, c.neighbourCloth, path)?.pressed ?? 0;
 		return setBack(c, pressed, neighbour);
 	});
 	const board = set(opening.outline, backs, (b) => b.board);

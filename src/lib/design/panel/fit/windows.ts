@@ -1,7 +1,7 @@
 import { type Outline, setInAll } from '../../../geometry';
 import type { PanelWindow } from '../../../job';
 import type { Length } from '../../../measure';
-import { clothOf, complain, type Bench } from '../bench';
+import { clothAsked, complain, type Bench } from '../bench';
 import { placeShape } from './draw-shape';
 import type { WindowFigure } from '../figures';
 
@@ -16,7 +16,7 @@ export function grownBy(outline: Outline, by: number): Outline | null {
  * panel turned in at the edge.
  */
 export function windowFigures(bench: Bench, thickness: Length): WindowFigure[] {
-	const pressed = clothOf(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;
+	const pressed = clothAsked(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;
 	return bench.panel.windows.flatMap((w, i) => {
 		const figure = windowFigure(bench, w, i, pressed, thickness);
 		return figure ? [figure] : [];
@@ -35,7 +35,7 @@ function windowFigure(
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	if (drawn.outline === null) return null;
 	const wrapped = w.end === 'wrapped' && bench.panel.cloth !== null;
-	const thing = clothOf(bench, w.thingCloth, [...path, 'thingCloth'])?.pressed ?? 0;
+	const thing = clothAsked(bench, w.thingCloth, [...path, 'thingCloth'])?.pressed ?? 0;
 	const finished = grownBy(drawn.outline, w.clearance + thing);
 	const hole = finished && grownBy(finished, wrapped ? pressed : 0);
 	if (!finished || !hole) {

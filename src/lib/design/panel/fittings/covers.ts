@@ -1,7 +1,7 @@
 import type { Path, Cover } from '../../../job';
 import { liesIn, type Outline, type Point, circle, whereIs } from '../../../geometry';
 import { ticks, snap, mm } from '../../../measure';
-import { materialOf, clothOf, complain, say, type Bench } from '../bench';
+import { boardAsked, clothAsked, complain, say, type Bench } from '../bench';
 import { placeShape, grownBy } from '../fit';
 import type { CoverFigure, LayerFigure } from '../figures';
 import { spaced } from './spaced';
@@ -26,9 +26,9 @@ function coverFigure(
 ): CoverFigure | null {
 	const drawn = placeShape(cover.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
-	const ledge = materialOf(bench, cover.ledge.material, [...path, 'ledge', 'material']);
-	const panelCloth = clothOf(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;
-	const cloth = clothOf(bench, cover.cloth ?? bench.panel.cloth, [...path, 'cloth']);
+	const ledge = boardAsked(bench, cover.ledge.material, [...path, 'ledge', 'material']);
+	const panelCloth = clothAsked(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;
+	const cloth = clothAsked(bench, cover.cloth ?? bench.panel.cloth, [...path, 'cloth']);
 	if (drawn.outline === null || !ledge) return null;
 	const own = cloth?.pressed ?? 0;
 	const finished = grownBy(drawn.outline, -cover.gap / 2);

@@ -11,12 +11,12 @@ import {
 	unit,
 } from '../../../geometry';
 import { ticks, mm } from '../../../measure';
-import { clothOf, type Bench } from '../bench';
+import { clothAsked, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';
 
 /** Fold lines; the cloth lies double in a closed fold, so the boards stand two loose thicknesses apart. Common practice, no source. */
 export function hingeFigures(bench: Bench): HingeFigure[] {
-	const cloth = clothOf(bench, bench.panel.cloth, ['cloth']);
+	const cloth = clothAsked(bench, bench.panel.cloth, ['cloth']);
 	return bench.panel.hinges.flatMap((h, i) => {
 		const path = ['hinges', i];
 		if (h.from.x === h.to.x && h.from.y === h.to.y) {

@@ -1,7 +1,7 @@
 import type { Path, Layer } from '../../../job';
 import type { Outline } from '../../../geometry';
 import { ticks, type Length, mm } from '../../../measure';
-import { materialOf, clothOf, complain, say, type Bench } from '../bench';
+import { boardAsked, clothAsked, complain, say, type Bench } from '../bench';
 import { placeShape, grownBy } from '../fit';
 import type { LayerFigure } from '../figures';
 
@@ -18,7 +18,7 @@ interface Host {
 
 /** Layers from the board upwards; one whose outline, board or host is missing is left out and said. */
 export function layerFigures(bench: Bench, thickness: Length): LayerFigure[] {
-	const cloth = clothOf(bench, bench.panel.cloth, ['cloth']);
+	const cloth = clothAsked(bench, bench.panel.cloth, ['cloth']);
 	const board: Host = {
 		id: null,
 		bottom: 0,
@@ -60,7 +60,7 @@ function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFi
 	const path = ['layers', i];
 	const drawn = placeShape(layer.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
-	const board = materialOf(bench, layer.material, [...path, 'material']);
+	const board = boardAsked(bench, layer.material, [...path, 'material']);
 	if (drawn.outline === null || !board) return null;
 	const own = ownCloth(bench, layer, path);
 	const covered = layer.covering === 'with' ? host.pressed : own.pressed;
@@ -115,7 +115,7 @@ function ownCloth(
 ): { readonly id: string | null; readonly pressed: number } {
 	if (layer.covering !== 'own') return { id: null, pressed: 0 };
 	const id = layer.cloth ?? bench.panel.cloth;
-	const cloth = clothOf(bench, id, [...path, 'cloth']);
+	const cloth = clothAsked(bench, id, [...path, 'cloth']);
 	if (id === null)
 		bench.log.check(
 			[...path, 'cloth'],

@@ -1,3 +1,4 @@
+import { materialOf } from '../../../job';
 import {
 	area,
 	bounds,
@@ -159,7 +160,7 @@ function ringPieces(bench: Bench, f: Figures): Piece[] {
 }
 
 function partOf(bench: Bench, f: Figures, p: Piece, i: number): Part {
-	const material = bench.job.stock.materials.find((m) => m.id === p.material);
+	const material = materialOf(bench.job, p.material);
 	if (!material) throw new Error(`bug: no board '${p.material}'`);
 	const box = bounds(p.outline);
 	const home = (o: Outline): Outline => moved(o, -box.x, -box.y);

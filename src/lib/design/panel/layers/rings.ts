@@ -1,6 +1,6 @@
 import type { Path, Ring } from '../../../job';
 import { ticks } from '../../../measure';
-import { materialOf, clothOf, complain, type Bench } from '../bench';
+import { boardAsked, clothAsked, complain, type Bench } from '../bench';
 import { placeShape, grownBy } from '../fit';
 import type { RingFigure } from '../figures';
 
@@ -19,9 +19,9 @@ export function ringFigures(bench: Bench): RingFigure[] {
 function ringFigure(bench: Bench, ring: Ring, path: Path): RingFigure | null {
 	const drawn = placeShape(ring.outline);
 	complain(bench, [...path, 'outline'], drawn.complaints);
-	const board = materialOf(bench, ring.material, [...path, 'material']);
-	const cloth = clothOf(bench, ring.cloth, [...path, 'cloth'])?.pressed ?? 0;
-	const wall = clothOf(bench, ring.wallCloth, [...path, 'wallCloth'])?.pressed ?? 0;
+	const board = boardAsked(bench, ring.material, [...path, 'material']);
+	const cloth = clothAsked(bench, ring.cloth, [...path, 'cloth'])?.pressed ?? 0;
+	const wall = clothAsked(bench, ring.wallCloth, [...path, 'wallCloth'])?.pressed ?? 0;
 	if (drawn.outline === null || !board) return null;
 	const hole = drawn.outline;
 	const outer = grownBy(hole, ring.lap);

@@ -3,7 +3,7 @@ import { EFFORT } from '../../../src/lib/layout/pace';
 import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
 import { isBetter } from '../../../src/lib/ui/planning/best-plan';
-import { lookTogether } from '../../../src/lib/ui/planning/look-together';
+import { searchTogether } from '../../../src/lib/ui/planning/search-together';
 import type { Ask, PlanningWorker } from '../../../src/lib/ui/planning/planner';
 import { samplePlan } from '../../print/fixture';
 
@@ -16,7 +16,7 @@ function at(price: number, seed: number): Plan {
 	return {
 		...SAMPLE,
 		order: { ...SAMPLE.order, total: money(price) },
-		looked: { seed, effort: ASK.effort, stopped: null },
+		search: { seed, effort: ASK.effort, stopped: null },
 	};
 }
 
@@ -36,8 +36,8 @@ describe('several searches side by side', () => {
 		const prices = { 5: 900, 6: 700, 7: 700, 8: 800 };
 		const hands = [hand(prices), hand(prices), hand(prices), hand(prices)];
 		for (let i = 0; i < 3; i++) {
-			const found = await lookTogether(hands, {}, ASK, silent);
-			expect(found?.looked.seed).toBe(6);
+			const found = await searchTogether(hands, {}, ASK, silent);
+			expect(found?.search.seed).toBe(6);
 		}
 	});
 
@@ -46,9 +46,9 @@ describe('several searches side by side', () => {
 			plan: () => Promise.reject(new Error('no room')),
 		};
 		const hands = [broken, hand({}), hand({ 7: 700 })];
-		expect((await lookTogether(hands, {}, ASK, silent))?.looked.seed).toBe(7);
-		expect(await lookTogether([hand({})], {}, ASK, silent)).toBeNull();
-		await expect(lookTogether([broken, broken], {}, ASK, silent)).rejects.toThrow('no room');
+		expect((await searchTogether(hands, {}, ASK, silent))?.search.seed).toBe(7);
+		expect(await searchTogether([hand({})], {}, ASK, silent)).toBeNull();
+		await expect(searchTogether([broken, broken], {}, ASK, silent)).rejects.toThrow('no room');
 	});
 
 	it('tell how far they are together', async () => {
@@ -59,7 +59,7 @@ describe('several searches side by side', () => {
 			},
 		};
 		const tell = vi.fn();
-		await lookTogether([half, half], {}, ASK, tell);
+		await searchTogether([half, half], {}, ASK, tell);
 		expect(tell.mock.calls.map(([p]) => (p as { done: number }).done)).toEqual([0.25, 0.5]);
 	});
 });
@@ -102,28 +102,28 @@ describe('a search kept with the job', () => {
 		const found = await plan(JOB, { seed: 4, effort: 3000 });
 		const again = await plan({ ...JOB, seed: 4, look: { effort: 3000 } });
 		expect(again.boards).toEqual(found.boards);
-		expect(again.looked).toEqual({ seed: 4, effort: 3000, stopped: null });
+		expect(again.search).toEqual({ seed: 4, effort: 3000, stopped: null });
 	});
 
 	it('finds the same plan again when it was ended before its time', async () => {
 		let reports = 0;
 		const found = await plan(JOB, { seed: 4, effort: 3000, watch: () => ++reports < 2 });
-		expect(found.looked.stopped).toBe(2);
-		const { effort, stopped } = found.looked;
+		expect(found.search.stopped).toBe(2);
+		const { effort, stopped } = found.search;
 		const again = await plan({ ...JOB, seed: 4, look: { effort, stopped } });
 		expect(again.boards).toEqual(found.boards);
-		expect(again.looked).toEqual(found.looked);
+		expect(again.search).toEqual(found.search);
 		const whole = await plan({ ...JOB, seed: 4, look: { effort } });
 		expect(whole.boards[0]!.answer.effort).toBeGreaterThan(found.boards[0]!.answer.effort);
 	});
 
 	it('is no part of a plan asked for with another seed or effort', async () => {
 		const file = { ...JOB, look: { effort: 3000, stopped: 1 } };
-		expect((await plan(file, { effort: 500 })).looked).toEqual({
+		expect((await plan(file, { effort: 500 })).search).toEqual({
 			seed: 1,
 			effort: 500,
 			stopped: null,
 		});
-		expect((await plan(file, { seed: 9 })).looked.stopped).toBeNull();
+		expect((await plan(file, { seed: 9 })).search.stopped).toBeNull();
 	});
 });

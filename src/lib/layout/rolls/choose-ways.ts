@@ -1,0 +1,98 @@
+import type { Need } from '../../design';
+import { clothOf, type Job, type Problem, rollOf } from '../../job';
+import { ticks, toMm, type Length, money, type Money } from '../../measure';
+import type { Budget } from '../../nest';
+import type { Blank, BoxWay, CarpetOffer, ClothOffer } from '../../wrap';
+import { pullCloth } from './rolls';
+
+/** One way to carpet a box, with what it takes if the box were the only thing on the roll. */
+export interface PricedWay {
+	readonly way: BoxWay['way'];
+	readonly blanks: number;
+	readonly seams: number;
+	readonly seamLength: Length;
+	readonly pull: Length;
+	readonly cost: Money;
+	readonly fits: boolean;
+}
+
+/** The ways a box could be carpeted, and the one taken. */
+export interface Carpeting {
+	readonly owner: string;
+	readonly cloth: string;
+	readonly ways: readonly PricedWay[];
+	readonly chosen: BoxWay['way'];
+}
+
+/** The blanks a job is made with, each box in the way chosen for it. */
+export interface ClothWork {
+	readonly blanks: readonly Blank[];
+	readonly carpets: readonly Carpeting[];
+	readonly problems: readonly Problem[];
+	readonly needs: readonly Need[];
+}
+
+/** Work units for each way: enough to compare two ways of carpeting a box. */
+const QUICK = 200;
+
+/** Chooses a way to carpet each box by laying every offered way out: the one asked for, else the cheaper. */
+export async function chooseWays(job: Job, offer: ClothOffer, budget: Budget): Promise<ClothWork> {
+	const quick = { ...budget, effort: QUICK };
+	const panels = offer.panels.map((wrapped) => ({ ...wrapped, carpets: [] }));
+	const boxes: ClothWork[] = [];
+	for (const box of offer.boxes) boxes.push(await chooseWay(job, box, quick));
+	const all = [...panels, ...boxes];
+	return {
+		blanks: all.flatMap((w) => w.blanks),
+		carpets: all.flatMap((w) => w.carpets),
+		problems: all.flatMap((w) => w.problems),
+		needs: all.flatMap((w) => w.needs),
+	};
+}
+
+async function chooseWay(job: Job, box: CarpetOffer, budget: Budget): Promise<ClothWork> {
+	const { owner, cloth, ways, problems } = box;
+	const priced = await Promise.all(ways.map((w) => price(job, cloth, w, budget)));
+	// Both ways stay priced side by side; the person's own choice goes before the cheaper one.
+	const taken = ways.find((w) => w.way === box.asked) ?? cheaper(ways, priced);
+	if (!taken) return { blanks: [], carpets: [], problems, needs: [] };
+	return {
+		blanks: taken.blanks,
+		carpets: [{ owner, cloth, ways: priced, chosen: taken.way }],
+		problems: [...problems, ...taken.problems],
+		needs: taken.needs,
+	};
+}
+
+async function price(job: Job, id: string, way: BoxWay, budget: Budget): Promise<PricedWay> {
+	const cloth = clothOf(job, id);
+	if (!cloth) throw new Error(`bug: a carpet of cloth '${id}', which the stock does not hold`);
+	const laid = await pullCloth(job, way.blanks, { cloth, budget, watch: () => true });
+	const pull = laid.rolls.reduce((sum, r) => sum + r.pull, 0);
+	const cost = laid.rolls.reduce(
+		(sum, r) => sum + ((rollOf(job, r.roll)?.price ?? 0) * toMm(r.pull)) / 1000,
+		0,
+	);
+	return {
+		way: way.way,
+		blanks: way.blanks.reduce((sum, b) => sum + b.count, 0),
+		seams: way.seams,
+		seamLength: way.seamLength,
+		pull: ticks(pull),
+		cost: money(cost),
+		fits: laid.unplaced.length === 0,
+	};
+}
+
+/** The way that fits, then the cheaper, then the one with less seam to cut. */
+function cheaper(ways: readonly BoxWay[], priced: readonly PricedWay[]): BoxWay | undefined {
+	const order = priced
+		.map((p, i) => ({ p, way: ways[i] }))
+		.sort(
+			(a, b) =>
+				Number(b.p.fits) - Number(a.p.fits) ||
+				a.p.cost - b.p.cost ||
+				a.p.seamLength - b.p.seamLength,
+		);
+	return order[0]?.way;
+}

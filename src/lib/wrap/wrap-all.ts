@@ -1,0 +1,59 @@
+import type { BoxPlan, Covering, PanelPlan } from '../design';
+import { type Carpet, clothOf, type Job, type Path, type Places, type Problem } from '../job';
+import type { Blank } from './blank';
+import { wrapShop } from './shop';
+import { type BoxWay, wrapBox } from './wrap-box';
+import { type Wrapped, wrapCovering } from './wrap-panel';
+
+/** A box with every way its carpet can be cut; the blanks are counted for all boxes of its kind. */
+export interface CarpetOffer {
+	readonly owner: string;
+	readonly cloth: string;
+	readonly asked: Carpet['way'];
+	readonly ways: readonly BoxWay[];
+	/** What is wrong whichever way is taken. */
+	readonly problems: readonly Problem[];
+}
+
+/** Every blank a job could take: those of its panels, and those of its boxes in each way there is. */
+export interface ClothOffer {
+	readonly panels: readonly Wrapped[];
+	readonly boxes: readonly CarpetOffer[];
+}
+
+/** Wraps all panels and boxes of a job. Which way a box is carpeted is left to whoever can lay the blanks out. */
+export function wrapAll(
+	job: Job,
+	designed: { readonly boxes: readonly BoxPlan[]; readonly panels: readonly PanelPlan[] },
+	places: Places,
+): ClothOffer {
+	return {
+		panels: designed.panels.flatMap((panel, i) => {
+			const path = places.of('panels', panel.id, i);
+			return panel.coverings.flatMap((c) => wrapPanelCovering(job, c, path));
+		}),
+		boxes: designed.boxes.flatMap((box) => carpetOf(job, box, places)),
+	};
+}
+
+/** Nothing for a cloth the rack does not hold: that has been said where it was read. */
+function wrapPanelCovering(job: Job, covering: Covering, path: Path): Wrapped[] {
+	const cloth = clothOf(job, covering.cloth);
+	return cloth ? [wrapCovering(covering, cloth, wrapShop(job, cloth), path)] : [];
+}
+
+function carpetOf(job: Job, plan: BoxPlan, places: Places): CarpetOffer[] {
+	const n = job.boxes.findIndex((b) => b.id === plan.id);
+	const box = job.boxes[n];
+	const cloth = clothOf(job, box?.carpet?.cloth);
+	if (!box?.carpet || !plan.skin || !cloth) return [];
+	const path = [...places.of('boxes', plan.id, n), 'carpet'];
+	const { ways, problems } = wrapBox(plan.skin, box.carpet, cloth, wrapShop(job, cloth), path);
+	const { way: asked } = box.carpet;
+	const counted = ways.map((w) => ({ ...w, blanks: copies(w.blanks, box.count) }));
+	return [{ owner: plan.id, cloth: cloth.id, asked, ways: counted, problems }];
+}
+
+function copies(blanks: readonly Blank[], count: number): Blank[] {
+	return blanks.map((b) => ({ ...b, count: b.count * count }));
+}
