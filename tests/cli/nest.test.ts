@@ -2,14 +2,14 @@ import { writeFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildCommand, FROM_SOURCE, runNode } from './process';
+import { buildCommand, FROM_SOURCE, PATIENCE, runNode } from './process';
 
 let folder: string;
 let command: string;
 beforeAll(async () => {
 	folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
 	command = await buildCommand(folder);
-});
+}, PATIENCE);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const nest = (input: unknown, ...args: string[]) =>

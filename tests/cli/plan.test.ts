@@ -10,17 +10,31 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildCommand, FROM_SOURCE, runNode } from './process';
+import { FROM_SOURCE, packProject, PATIENCE, runNode } from './process';
+
+/*
+ * The commands as whoever gets the package has them: packed, unpacked, no other package near.
+ */
 
 let folder: string;
+let unpacked: string;
 let command: string;
 beforeAll(async () => {
 	folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
-	command = await buildCommand(join(folder, 'command'));
-});
+	unpacked = await packProject(join(folder, 'packed'));
+	command = join(unpacked, bin(unpacked));
+}, PATIENCE);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const run = (...args: string[]) => runNode(command, args, { cwd: folder });
+
+/** Where the package says its command lies. */
+function bin(at: string): string {
+	const said = JSON.parse(readFileSync(join(at, 'package.json'), 'utf8')) as {
+		bin: Record<string, string>;
+	};
+	return said.bin['kerf-and-nap'] ?? 'no command named';
+}
 
 function write(name: string, content: unknown): string {
 	const text = typeof content === 'string' ? content : JSON.stringify(content);
@@ -36,6 +50,69 @@ const job = {
 	},
 	parts: [{ id: 'a', material: 'ply', length: 900, width: '12 in', count: 2 }],
 };
+
+/** A plain nest: two shelves on one sheet. */
+const SHEETS = {
+	nest: 'sheets',
+	method: 'saw',
+	kerf: 3,
+	trim: 0,
+	stages: null,
+	sheets: [{ id: 'S', length: 2440, width: 1220, price: 40, count: null }],
+	pieces: [{ id: 'A', length: 900, width: 300, count: 2, turns: 'any' }],
+};
+
+/** Names and contents of all files below a folder. */
+function everyFile(name: string): { name: string; text: string }[] {
+	const at = join(folder, name);
+	return readdirSync(at, { recursive: true, withFileTypes: true })
+		.filter((entry) => entry.isFile())
+		.map((entry) => join(entry.parentPath, entry.name))
+		.map((path) => ({ name: path.slice(at.length + 1), text: readFileSync(path, 'latin1') }))
+		.sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+describe('the package', () => {
+	test('holds the command with its typefaces, the shared data, and nothing else', () => {
+		expect(readdirSync(unpacked).sort()).toEqual([
+			'LICENSE',
+			'README.md',
+			'dist',
+			'package.json',
+			'shared',
+		]);
+		expect(readdirSync(join(unpacked, 'dist', 'cli')).sort()).toEqual(['fonts', 'kerf-and-nap.js']);
+		expect(readdirSync(join(unpacked, 'dist', 'cli', 'fonts')).sort()).toEqual([
+			'fallback.ttf',
+			'regular.ttf',
+			'semibold.ttf',
+		]);
+	});
+
+	test('has a command that a shell can start', () => {
+		expect(readFileSync(command, 'utf8')).toMatch(/^#!\/usr\/bin\/env node\n/);
+		const keepsRights = process.platform !== 'win32';
+		expect(statSync(command).mode & 0o111).toBe(keepsRights ? 0o111 : 0);
+	});
+
+	test(
+		'plans, checks and nests a job it carries, and writes the plan the source writes',
+		async () => {
+			const file = join(unpacked, 'shared', 'jobs', 'panel-traced-pocket.json');
+			const [packed, source, checked, nested] = await Promise.all([
+				run('plan', file, '--out', 'packed-plan'),
+				runNode(FROM_SOURCE, ['plan', file, '--out', 'source-plan'], { cwd: folder }),
+				run('check', file),
+				run('nest', write('nest.json', SHEETS)),
+			]);
+			expect([packed.code, source.code, checked.code, nested.code]).toEqual([0, 0, 0, 0]);
+			expect(everyFile('packed-plan')).toEqual(everyFile('source-plan'));
+			expect(everyFile('packed-plan').map(({ name }) => name)).toContain('plan.json');
+			expect(nested.out).toContain('"layouts"');
+		},
+		PATIENCE,
+	);
+});
 
 describe('plan', () => {
 	test('the built-in sample, from any folder: every file, a summary, no problem', async () => {

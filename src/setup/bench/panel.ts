@@ -2,6 +2,7 @@ import { planPanel } from '../../lib/design';
 import type { Job } from '../../lib/job';
 import { wrapShop } from '../../lib/layout';
 import { auditRoll, nestRoll, type RollProblem } from '../../lib/nest';
+import { nth } from '../../lib/measure';
 import { wrapCovering } from '../../lib/wrap';
 import type { Note } from './families';
 import { now } from './measure';
@@ -44,7 +45,7 @@ function timed(what: string, work: () => void): PaceRow {
 	const first = once();
 	for (let i = 0; i < WARM_UP; i++) work();
 	const times = Array.from({ length: TIMED }, once).sort((a, b) => a - b);
-	return { what, first, warm: times[TIMED >> 1]! };
+	return { what, first, warm: nth(times, TIMED >> 1) };
 }
 
 function through(job: Job): void {

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { ticks } from '../../lib/measure';
+import { nth, ticks } from '../../lib/measure';
 import {
 	auditRoll,
 	packSheets,
@@ -68,7 +68,7 @@ function rowOf(
 		runs.reduce((sum, run) => sum + of(run), 0) / runs.length;
 	const packed = runs.filter((run) => run.packer !== null);
 	return {
-		family: instances[0]!.family,
+		family: nth(instances, 0).family,
 		turns: turned ? 'quarter turns' : 'fixed',
 		instances: runs.length,
 		first: mean((run) => run.first / run.best),
@@ -106,7 +106,7 @@ function runOne(instance: StripInstance, turned: boolean, allowance: Allowance):
 	}
 	const seconds = used();
 	const faults = auditRoll(problem, answer);
-	if (faults.length > 0) throw new Error(`bug: ${instance.name}: ${faults[0]!.what}`);
+	if (faults.length > 0) throw new Error(`bug: ${instance.name}: ${nth(faults, 0).what}`);
 	const best = (turned ? instance.bestTurned : instance.bestFixed) * scaleOf(instance);
 	const pieces = problem.pieces.reduce((n, piece) => n + piece.count, 0);
 	const packer = pieces > MOST_PACKED ? null : packedLength(problem, turned, best);
