@@ -13,10 +13,12 @@ export async function paper(kind: OutputKind, plan: Plan, faces: FaceUrls): Prom
 }
 
 async function fonts(faces: FaceUrls): Promise<Fonts> {
-	const [regular, semibold, fallback] = await Promise.all(
-		[faces.regular, faces.semibold, faces.fallback].map(bytesOf),
-	);
-	return { regular: regular!, semibold: semibold!, fallback: fallback! };
+	const [regular, semibold, fallback] = await Promise.all([
+		bytesOf(faces.regular),
+		bytesOf(faces.semibold),
+		bytesOf(faces.fallback),
+	]);
+	return { regular, semibold, fallback };
 }
 
 async function bytesOf(url: string): Promise<Uint8Array> {

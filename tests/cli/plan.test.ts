@@ -98,10 +98,12 @@ describe('the package', () => {
 	test(
 		'plans, checks and nests a job it carries, and writes the plan the source writes',
 		async () => {
-			const file = join(unpacked, 'shared', 'jobs', 'panel-traced-pocket.json');
+			const file = join(unpacked, 'shared', 'jobs', 'hatchback-pair.json');
 			const [packed, source, checked, nested] = await Promise.all([
-				run('plan', file, '--out', 'packed-plan'),
-				runNode(FROM_SOURCE, ['plan', file, '--out', 'source-plan'], { cwd: folder }),
+				run('plan', file, '--effort', '500', '--out', 'packed-plan'),
+				runNode(FROM_SOURCE, ['plan', file, '--effort', '500', '--out', 'source-plan'], {
+					cwd: folder,
+				}),
 				run('check', file),
 				run('nest', write('nest.json', SHEETS)),
 			]);

@@ -64,7 +64,7 @@ export function takeNumber(scan: Scan): Ratio | null {
 }
 
 function mixedNumber([seen, units, top, under]: RegExpExecArray): Ratio {
-	const d = bottom(under!, seen!);
+	const d = bottom(under!, seen);
 	const n = BigInt(top!);
 	if (n >= d) {
 		throw new Refusal(

@@ -134,7 +134,9 @@ export function sizesTable(root: string, allowance: Allowance, note: Note): UseR
 		note(`Several sizes: ${instance.name} done`);
 	}
 	const row = (group: string): UseRow => {
-		const { instances: n, first, ours, proven, most } = sums.get(group)!;
+		const sum = sums.get(group);
+		if (!sum) throw new Error(`bug: nothing was counted of ${group}`);
+		const { instances: n, first, ours, proven, most } = sum;
 		const best = data.utilisation[group] ?? null;
 		const means = { first: first / n, ours: ours / n, most: most / n };
 		return { group, instances: n, proven, ...means, published: best };

@@ -66,15 +66,20 @@ function rowOf(
 	const runs = instances.map((instance) => runOne(instance, turned, allowance));
 	const mean = (of: (run: Run) => number): number =>
 		runs.reduce((sum, run) => sum + of(run), 0) / runs.length;
-	const packed = runs.filter((run) => run.packer !== null);
+	const packed = runs.flatMap(({ packer, ours, best }) =>
+		packer === null ? [] : [{ packer, ours, best }],
+	);
 	return {
 		family: nth(instances, 0).family,
 		turns: turned ? 'quarter turns' : 'fixed',
 		instances: runs.length,
 		first: mean((run) => run.first / run.best),
 		ours: mean((run) => run.ours / run.best),
-		packer: packed.length === runs.length ? mean((run) => run.packer! / run.best) : null,
-		worse: packed.filter((run) => run.ours > run.packer!).length,
+		packer:
+			packed.length === runs.length
+				? packed.reduce((sum, run) => sum + run.packer / run.best, 0) / packed.length
+				: null,
+		worse: packed.filter((run) => run.ours > run.packer).length,
 		proven: runs.filter((run) => run.proven).length,
 		seconds: mean((run) => run.seconds),
 	};

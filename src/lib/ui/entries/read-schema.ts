@@ -73,9 +73,9 @@ function deepEntry(schema: Schema, said: Said, words: Words): Entry {
 		return { ...said, kind: 'boards', item: itemOf(said, schema.valueType) };
 	}
 	if (schema instanceof z.ZodDiscriminatedUnion) {
-		return kinds(said, schema.options as Schema[], words, schema.def.discriminator);
+		return kinds(said, schema.options, words, schema.def.discriminator);
 	}
-	if (schema instanceof z.ZodUnion) return kinds(said, schema.options as Schema[], words, null);
+	if (schema instanceof z.ZodUnion) return kinds(said, schema.options, words, null);
 	throw new Error(
 		`bug: no form for ${said.label || 'a schema'} of type ${(schema as z.ZodType).type}`,
 	);

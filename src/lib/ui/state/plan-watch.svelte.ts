@@ -105,7 +105,7 @@ export class PlanWatch {
 		}
 		const plan = await this.#planner.plan(file, { n }, this.#teller(n));
 		clearTimeout(timer);
-		if (this.#show(n, plan) && this.#stopped === n) this.onLooked(plan!.looked, 'stop');
+		if (this.#show(n, plan) && plan && this.#stopped === n) this.onLooked(plan.looked, 'stop');
 	}
 
 	async #looking(file: unknown, ask: LookAsk): Promise<void> {

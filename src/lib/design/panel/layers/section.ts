@@ -93,7 +93,7 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 			...base,
 			from,
 			to,
-			high: d.thickness as number,
+			high: d.thickness,
 		})),
 		// Under a pocket the board is as high as its floor.
 		...pockets.flatMap((p) =>
@@ -101,7 +101,7 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 				...base,
 				from,
 				to,
-				high: p.bottom as number,
+				high: p.bottom,
 			})),
 		),
 	]);

@@ -1,4 +1,4 @@
-import { nth, type Length } from '../../../measure';
+import { nth } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
 import { SawBench, type Content, type Slant } from './cuts';
@@ -124,8 +124,8 @@ function layoutOf(
 	return {
 		sheet: kind.sheet.id,
 		copy,
-		length: kind.sheet.length as Length,
-		width: kind.sheet.width as Length,
+		length: kind.sheet.length,
+		width: kind.sheet.width,
 		placed: maker.placed,
 		cuts: bench.cuts,
 		offcuts: maker.offcuts,

@@ -71,11 +71,11 @@ export class OpenSheet {
 		const h = model.h[type]!;
 		if (job.allowed) {
 			this.lossOf[type] = this.bestAllowed(type, job);
-			return this.lossOf[type]!;
+			return this.lossOf[type];
 		}
 		this.look(type, 0, w, h, job);
 		if (model.turns[type]) this.look(type, 1, h, w, job);
-		return this.lossOf[type]!;
+		return this.lossOf[type];
 	}
 
 	private look(type: number, turned: number, w: number, h: number, job: SearchState): void {
