@@ -57,8 +57,9 @@ const entries = Object.entries(FACES).map(([face, path]) => {
 writeFileSync(
 	'src/lib/print/drawing/widths.ts',
 	`/**
- * Advance widths of the printed faces, taken from the fonts by src/setup/faces/widths.ts; never edit
- * by hand. Each token is [gap to the last code point '-'] [run length '*'] width, all in base 36.
+ * Advance widths of the printed faces, taken from the fonts by src/setup/faces/widths.ts; never
+ * edit by hand. Each token is [gap to the last code point '-'] [run length '*'] width, all in base
+ * 36.
  */
 export const WIDTHS = {
 ${entries.join('')}} as const;
