@@ -92,7 +92,7 @@ describe('cautions', () => {
 		const needs = [{ kind: 'contact-adhesive' as const, amount: 1, for: 'box' }];
 		const all = cautionsFor(job, {
 			...none,
-			boxes: boxes as never,
+			boxes: boxes,
 			needs,
 			boards: [layout({ length: 90, width: 90 })],
 		});

@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Readable, Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
@@ -6,7 +7,9 @@ import { run } from '../../src/cli/run';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 export const FROM_SOURCE = fileURLToPath(new URL('../../src/setup/run-cli.js', import.meta.url));
-const VITE = fileURLToPath(new URL('../../node_modules/vite/bin/vite.js', import.meta.url));
+
+/** Milliseconds that building may take on a busy machine; on an idle one it takes three seconds. */
+export const PATIENCE = 120_000;
 
 export interface Ended {
 	readonly code: number | null;
@@ -66,12 +69,22 @@ class Kept extends Writable {
 export function runNode(
 	script: string,
 	args: readonly string[],
+	given: Given = {},
+): Promise<Ended> {
+	return start(process.execPath, [script, ...args], given);
+}
+
+function start(
+	program: string,
+	args: readonly string[],
 	{ input = '', cwd = ROOT }: Given = {},
 ): Promise<Ended> {
 	return new Promise((resolve, reject) => {
 		const env = { ...process.env };
 		delete env['INIT_CWD']; // as if not started through npm
-		const child = spawn(process.execPath, [script, ...args], { cwd, env });
+		// npm is a batch file on Windows, and only a shell starts those.
+		const shell = program === 'npm' && process.platform === 'win32';
+		const child = spawn(program, [...args], { cwd, env, shell });
 		const out: Buffer[] = [];
 		const err: Buffer[] = [];
 		child.stdout.on('data', (chunk: Buffer) => out.push(chunk));
@@ -85,10 +98,17 @@ export function runNode(
 	});
 }
 
-/** `npm run build:cli`, into a folder of its own where no package lies; returns the command's path. */
-export async function buildCommand(folder: string): Promise<string> {
-	const build = ['build', '--ssr', 'src/cli/kerf-and-nap.ts', '--config', 'src/cli/vite.config.ts'];
-	const built = await runNode(VITE, [...build, '--outDir', folder]);
-	if (built.code !== 0) throw new Error(built.err);
-	return join(folder, 'kerf-and-nap.js');
+/**
+ * `npm pack`, which builds the command line first, then unpacked into a folder where no other
+ * package lies. Returns the package's own folder.
+ */
+export async function packProject(folder: string): Promise<string> {
+	mkdirSync(folder, { recursive: true });
+	const packed = await start('npm', ['pack', '--pack-destination', folder, '--no-update-notifier']);
+	if (packed.code !== 0) throw new Error(packed.err);
+	const [file, ...more] = readdirSync(folder);
+	if (file === undefined || more.length > 0) throw new Error(`not one package: ${packed.out}`);
+	const unpacked = await start('tar', ['-xzf', file], { cwd: folder });
+	if (unpacked.code !== 0) throw new Error(unpacked.err);
+	return join(folder, 'package');
 }

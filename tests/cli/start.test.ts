@@ -1,23 +1,33 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { buildCommand, FROM_SOURCE, runHere, runNode } from './process';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { FROM_SOURCE, packProject, PATIENCE, runHere, runNode } from './process';
 
 /*
- * The command as a person starts it: a program of its own, with its exit code and its streams. The built one lies where there
- * are no packages. What it answers in every case is looked at in plan.test.ts and nest.test.ts, without a start for each.
+ * The command as a person starts it: a program of its own, with its exit code and its streams. It is the packed one, unpacked
+ * where no other package lies. What it answers in every case is looked at in plan.test.ts and nest.test.ts, without a start for each.
  */
 
 let folder: string;
+let unpacked: string;
 let command: string;
 beforeAll(async () => {
 	folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
-	command = await buildCommand(join(folder, 'command'));
-});
+	unpacked = await packProject(join(folder, 'packed'));
+	command = join(unpacked, bin(unpacked));
+}, PATIENCE);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Where the package says its command lies. */
+function bin(at: string): string {
+	const said = JSON.parse(readFileSync(join(at, 'package.json'), 'utf8')) as {
+		bin: Record<string, string>;
+	};
+	return said.bin['kerf-and-nap'] ?? 'no command named';
+}
 
 const built = (...args: string[]) => runNode(command, args, { cwd: folder });
 
@@ -34,6 +44,73 @@ const roll = {
 	gap: 0,
 	pieces: [{ id: 'B', length: 500, width: 300, count: 4, turns: [0, 90] }],
 };
+
+/** A plain nest: two shelves on one sheet. */
+const SHEETS = {
+	nest: 'sheets',
+	method: 'saw',
+	kerf: 3,
+	trim: 0,
+	stages: null,
+	sheets: [{ id: 'S', length: 2440, width: 1220, price: 40, count: null }],
+	pieces: [{ id: 'A', length: 900, width: 300, count: 2, turns: 'any' }],
+};
+
+/** Names and contents of all files below a folder. */
+function everyFile(name: string): { name: string; text: string }[] {
+	const at = join(folder, name);
+	return readdirSync(at, { recursive: true, withFileTypes: true })
+		.filter((entry) => entry.isFile())
+		.map((entry) => join(entry.parentPath, entry.name))
+		.map((path) => ({ name: path.slice(at.length + 1), text: readFileSync(path, 'latin1') }))
+		.sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+describe('the package', () => {
+	test('holds the command with its typefaces, the shared data, and nothing else', () => {
+		expect(readdirSync(unpacked).sort()).toEqual([
+			'LICENSE',
+			'README.md',
+			'dist',
+			'package.json',
+			'shared',
+		]);
+		expect(readdirSync(join(unpacked, 'dist', 'cli')).sort()).toEqual(['fonts', 'kerf-and-nap.js']);
+		expect(readdirSync(join(unpacked, 'dist', 'cli', 'fonts')).sort()).toEqual([
+			'fallback.ttf',
+			'regular.ttf',
+			'semibold.ttf',
+		]);
+	});
+
+	test('has a command that a shell can start', () => {
+		expect(readFileSync(command, 'utf8')).toMatch(/^#!\/usr\/bin\/env node\n/);
+		const keepsRights = process.platform !== 'win32';
+		expect(statSync(command).mode & 0o111).toBe(keepsRights ? 0o111 : 0);
+	});
+
+	test(
+		'plans, checks and nests a job it carries, and writes the plan the source writes',
+		async () => {
+			const nest = join(folder, 'nest.json');
+			writeFileSync(nest, JSON.stringify(SHEETS));
+			const file = join(unpacked, 'shared', 'jobs', 'hatchback-pair.json');
+			const [packed, source, checked, nested] = await Promise.all([
+				built('plan', file, '--effort', '500', '--out', 'packed-plan'),
+				runNode(FROM_SOURCE, ['plan', file, '--effort', '500', '--out', 'source-plan'], {
+					cwd: folder,
+				}),
+				built('check', file),
+				built('nest', nest),
+			]);
+			expect([packed.code, source.code, checked.code, nested.code]).toEqual([0, 0, 0, 0]);
+			expect(everyFile('packed-plan')).toEqual(everyFile('source-plan'));
+			expect(everyFile('packed-plan').map(({ name }) => name)).toContain('plan.json');
+			expect(nested.out).toContain('"layouts"');
+		},
+		PATIENCE,
+	);
+});
 
 test('the built command leaves every paper of the sample where it is started, and ends with 0', async () => {
 	const ended = await built('plan');

@@ -45,6 +45,28 @@ test('the lock names no host packages come from', () => {
 	expect(lock).not.toContain('"resolved"');
 });
 
+/** Numbers of the lines too wide to read that are comments, wholly or at their end. */
+function wideComments(text: string): number[] {
+	const comment = /^\s*(\/\/|\/\*|\*|<!--)|[\s;,{}()[\]](\/\/|\/\*) /;
+	return text.split('\n').flatMap((line, i) => {
+		const wide = [...line.replaceAll('\t', '    ')].length > 100;
+		return wide && comment.test(line) ? [i + 1] : [];
+	});
+}
+
+test('the reader of comments sees wide ones', () => {
+	const wide = 'x'.repeat(95);
+	const lines = [
+		`\t// ${wide}`,
+		` * ${wide}xxx`,
+		`a(); // ${wide}`,
+		`<!-- ${wide} -->`,
+		`'${wide}${wide}'`,
+	];
+	expect(wideComments(lines.join('\n'))).toEqual([1, 2, 3, 4]);
+	expect(wideComments(`\t// ${'x'.repeat(93)}`)).toEqual([]);
+});
+
 describe('every source', () => {
 	const files = sources('src', 'tests').filter((f) => f.path !== 'tests/house/house.test.ts');
 
@@ -74,6 +96,13 @@ describe('every source', () => {
 			/\b(materials|cloths|saws|rolls|offcuts)\s*\)?\s*[?!]?\.\s*find(Last)?\(|\bstock[?!]?\.sheets\s*[?!]?\.\s*find/;
 		const found = files.filter(({ path, text }) => path.startsWith('src') && byHand.test(text));
 		expect(found.map((f) => f.path)).toEqual(['src/lib/job/in-use.ts']);
+	});
+
+	test('keeps its comments within 100 columns, a tab being four', () => {
+		const wide = files.flatMap(({ path, text }) =>
+			wideComments(text).map((line) => `${path}:${line}`),
+		);
+		expect(wide).toEqual([]);
 	});
 
 	test('is small enough to read: past 400 lines it is split, a table made by a script apart', () => {

@@ -7,7 +7,7 @@
 export function nth<T>(list: readonly T[], i: number): T {
 	const entry = list[i];
 	if (entry === undefined) beside(list.length, i);
-	return entry as T;
+	return entry;
 }
 
 /** The last entry. Throws `bug:` for an empty list. */

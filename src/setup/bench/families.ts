@@ -1,3 +1,4 @@
+import { nth } from '../../lib/measure';
 import { boards, madeByClass, problemOf, published, type Instance } from './instances';
 import { measure, PACKER_WAYS, packed, type Allowance } from './measure';
 
@@ -53,7 +54,7 @@ function add(tally: Tally, instance: Instance, turns: 'any' | 'half', allowance:
 	tally.ours += answer.layouts.length;
 	tally.proven += Number(answer.proven);
 	tally.seconds += ms / 1000;
-	packed(problem).forEach((n, i) => (tally.packer[i]! += n));
+	tally.packer = packed(problem).map((n, i) => nth(tally.packer, i) + n);
 }
 
 function sheetsTable(
@@ -72,12 +73,12 @@ function sheetsTable(
 		add(tally, instance, turns, allowance);
 		for (const key of ['instances', 'bound', 'first', 'ours', 'proven', 'seconds'] as const)
 			total[key] += tally[key] - before[key];
-		total.packer.forEach((_, i) => (total.packer[i]! += tally.packer[i]! - before.packer[i]!));
+		total.packer = total.packer.map((n, i) => n + nth(tally.packer, i) - nth(before.packer, i));
 		note(`${title}, ${turns}: ${instance.name} done, ${total.ours} sheets so far`);
 	}
 	const best = total.packer.indexOf(Math.min(...total.packer));
-	const row = (group: string, t: Tally): ClassRow => ({ group, ...t, packer: t.packer[best]! });
-	const { logic, order } = PACKER_WAYS[best]!;
+	const row = (group: string, t: Tally): ClassRow => ({ group, ...t, packer: nth(t.packer, best) });
+	const { logic, order } = nth(PACKER_WAYS, best);
 	return {
 		title,
 		turns,
@@ -133,7 +134,9 @@ export function sizesTable(root: string, allowance: Allowance, note: Note): UseR
 		note(`Several sizes: ${instance.name} done`);
 	}
 	const row = (group: string): UseRow => {
-		const { instances: n, first, ours, proven, most } = sums.get(group)!;
+		const sum = sums.get(group);
+		if (!sum) throw new Error(`bug: nothing was counted of ${group}`);
+		const { instances: n, first, ours, proven, most } = sum;
 		const best = data.utilisation[group] ?? null;
 		const means = { first: first / n, ours: ours / n, most: most / n };
 		return { group, instances: n, proven, ...means, published: best };

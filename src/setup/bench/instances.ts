@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { mm, ticks } from '../../lib/measure';
+import { mm, nth, ticks } from '../../lib/measure';
 import { random, type Random, type SawProblem, type Sheet } from '../../lib/nest';
 
 /*
@@ -52,7 +52,12 @@ function made(cls: number, count: number, dice: Random): Pick<Instance, 'sheets'
 	const main = cls - 7;
 	const shape = (): number => {
 		const draw = dice.int(10); // seven in ten of the main shape, one in ten of each other
-		return draw < 7 ? main : [0, 1, 2, 3].filter((s) => s !== main)[draw - 7]!;
+		return draw < 7
+			? main
+			: nth(
+					[0, 1, 2, 3].filter((s) => s !== main),
+					draw - 7,
+				);
 	};
 	const items = Array.from({ length: count }, () => shaped(dice, shape()));
 	return { sheets: [{ w: 100, h: 100 }], items };
@@ -135,7 +140,7 @@ export function published(
 	const data = JSON.parse(readFileSync(file, 'utf8')) as Published;
 	const instances = data.instances.map((i) => ({
 		name: i.name,
-		group: i.group.split('-')[0]!,
+		group: nth(i.group.split('-'), 0),
 		sheets: i.bins ?? (i.bin ? [i.bin] : []),
 		items: i.items,
 	}));

@@ -42,8 +42,8 @@ export function measure(problem: SawProblem, allowance: Allowance): Measured {
 		if (step.done) answer = step.value;
 	}
 	const ms = now() - start;
-	const faults = auditSheets(problem, answer);
-	if (faults.length > 0) throw new Error(`bug: ${faults[0]!.where}: ${faults[0]!.what}`);
+	const [fault] = auditSheets(problem, answer);
+	if (fault) throw new Error(`bug: ${fault.where}: ${fault.what}`);
 	return { first, firstMs, answer, ms };
 }
 

@@ -1,6 +1,7 @@
 import { clothOf, type Job } from '../../lib/job';
 import { planPanel } from '../../lib/design';
 import { auditRoll, nestRoll, type RollProblem } from '../../lib/nest';
+import { nth } from '../../lib/measure';
 import { wrapCovering, wrapShop } from '../../lib/wrap';
 import type { Note } from './families';
 import { now } from './measure';
@@ -43,7 +44,7 @@ function timed(what: string, work: () => void): PaceRow {
 	const first = once();
 	for (let i = 0; i < WARM_UP; i++) work();
 	const times = Array.from({ length: TIMED }, once).sort((a, b) => a - b);
-	return { what, first, warm: times[TIMED >> 1]! };
+	return { what, first, warm: nth(times, TIMED >> 1) };
 }
 
 function through(job: Job): void {

@@ -1,10 +1,11 @@
+import { nth } from '../../lib/measure';
 import { type GrowthRow, type BenchTable, type UseRow, growthPower } from './families';
 
 /** A table in plain text that is also a table where text is set. */
 function grid(head: readonly string[], rows: readonly (readonly string[])[]): string {
-	const width = head.map((h, i) => Math.max(h.length, ...rows.map((r) => r[i]!.length)));
+	const width = head.map((h, i) => Math.max(h.length, ...rows.map((r) => nth(r, i).length)));
 	const line = (cells: readonly string[]): string =>
-		`| ${cells.map((c, i) => c.padStart(width[i]!)).join(' | ')} |`;
+		`| ${cells.map((c, i) => c.padStart(nth(width, i))).join(' | ')} |`;
 	const rule = `|${width.map((w) => `${'-'.repeat(w + 1)}:`).join('|')}|`;
 	return [line(head), rule, ...rows.map(line)].join('\n');
 }

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { ticks, snap } from '../../lib/measure';
+import { nth, ticks, snap } from '../../lib/measure';
 import { random, type RollProblem } from '../../lib/nest';
 
 /** One strip to fill: rectangles as `across` x `along`, and the shortest length known. */
@@ -79,8 +79,9 @@ function dissected(
 	for (let tries = 0; parts.length < pieces && tries < 100 * pieces; tries++) {
 		// The largest of two drawn by lot, so that sizes neither even out nor run away.
 		const [a, b] = [int(parts.length), int(parts.length)];
-		const pick = parts[a]!.across * parts[a]!.along >= parts[b]!.across * parts[b]!.along ? a : b;
-		const part = parts[pick]!;
+		const area = (i: number): number => nth(parts, i).across * nth(parts, i).along;
+		const pick = area(a) >= area(b) ? a : b;
+		const part = nth(parts, pick);
 		const side = int(2) === 0 ? 'across' : 'along';
 		if (part[side] < 2) continue;
 		const at = 1 + int(part[side] - 1);

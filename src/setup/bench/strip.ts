@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { ticks } from '../../lib/measure';
+import { nth, ticks } from '../../lib/measure';
 import {
 	auditRoll,
 	packSheets,
@@ -66,15 +66,20 @@ function rowOf(
 	const runs = instances.map((instance) => runOne(instance, turned, allowance));
 	const mean = (of: (run: Run) => number): number =>
 		runs.reduce((sum, run) => sum + of(run), 0) / runs.length;
-	const packed = runs.filter((run) => run.packer !== null);
+	const packed = runs.flatMap(({ packer, ours, best }) =>
+		packer === null ? [] : [{ packer, ours, best }],
+	);
 	return {
-		family: instances[0]!.family,
+		family: nth(instances, 0).family,
 		turns: turned ? 'quarter turns' : 'fixed',
 		instances: runs.length,
 		first: mean((run) => run.first / run.best),
 		ours: mean((run) => run.ours / run.best),
-		packer: packed.length === runs.length ? mean((run) => run.packer! / run.best) : null,
-		worse: packed.filter((run) => run.ours > run.packer!).length,
+		packer:
+			packed.length === runs.length
+				? packed.reduce((sum, run) => sum + run.packer / run.best, 0) / packed.length
+				: null,
+		worse: packed.filter((run) => run.ours > run.packer).length,
 		proven: runs.filter((run) => run.proven).length,
 		seconds: mean((run) => run.seconds),
 	};
@@ -106,7 +111,7 @@ function runOne(instance: StripInstance, turned: boolean, allowance: Allowance):
 	}
 	const seconds = used();
 	const faults = auditRoll(problem, answer);
-	if (faults.length > 0) throw new Error(`bug: ${instance.name}: ${faults[0]!.what}`);
+	if (faults.length > 0) throw new Error(`bug: ${instance.name}: ${nth(faults, 0).what}`);
 	const best = (turned ? instance.bestTurned : instance.bestFixed) * scaleOf(instance);
 	const pieces = problem.pieces.reduce((n, piece) => n + piece.count, 0);
 	const packer = pieces > MOST_PACKED ? null : packedLength(problem, turned, best);

@@ -3,6 +3,7 @@
  * font package changes; a test holds the table against the font files.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
+import { nth } from '../../lib/measure';
 import { readAdvances } from './ttf';
 
 const FACES = {
@@ -16,17 +17,19 @@ const FACES = {
 /** `41-3*600 7*512 ...`: gap since the last run in base 36, then run lengths and widths. */
 function encode(width: ReadonlyMap<number, number>): string {
 	const codes = [...width.keys()].sort((a, b) => a - b);
+	const widthOf = (code: number | undefined): number | undefined =>
+		code === undefined ? undefined : width.get(code);
 	const tokens: string[] = [];
 	let next = 0;
 	for (let i = 0; i < codes.length;) {
-		const first = codes[i]!;
+		const first = nth(codes, i);
 		let run = 1;
-		while (codes[i + run] === first + run && width.get(codes[i + run]!) === width.get(first)) run++;
+		while (codes[i + run] === first + run && widthOf(codes[i + run]) === widthOf(first)) run++;
 		const gap = first - next;
 		tokens.push(
 			(gap > 0 ? `${gap.toString(36)}-` : '') +
 				(run > 1 ? `${run.toString(36)}*` : '') +
-				width.get(first)!.toString(36),
+				String(widthOf(first)?.toString(36)),
 		);
 		next = first + run;
 		i += run;
@@ -54,8 +57,9 @@ const entries = Object.entries(FACES).map(([face, path]) => {
 writeFileSync(
 	'src/lib/print/drawing/widths.ts',
 	`/**
- * Advance widths of the printed faces, taken from the fonts by src/setup/faces/widths.ts; never edit by hand. Each token is
- * [gap to the last code point '-'] [run length '*'] width, all in base 36.
+ * Advance widths of the printed faces, taken from the fonts by src/setup/faces/widths.ts; never
+ * edit by hand. Each token is [gap to the last code point '-'] [run length '*'] width, all in base
+ * 36.
  */
 export const WIDTHS = {
 ${entries.join('')}} as const;

@@ -155,7 +155,7 @@ describe('tapered ends head to tail', () => {
 		expect(boards.answer.layouts).toHaveLength(1);
 		const slants = boards.answer.layouts[0]!.cuts.filter((c) => c.kind === 'slant');
 		expect(slants).toHaveLength(1);
-		expect(slants[0]!.gives.map((g) => g.id).sort()).toEqual(['box.left', 'box.right']);
+		expect(slants[0]!.gives.map((g) => String(g.id)).sort()).toEqual(['box.left', 'box.right']);
 		// One mm too short for the pair: a sheet for each.
 		expect((await laid(803)).boards.answer.layouts).toHaveLength(2);
 	});

@@ -133,7 +133,7 @@ describe('fit', () => {
 	});
 
 	test('finished edge plus clearance is the opening, for any outline and any mix of edges', () => {
-		const ends = fc.constantFrom('wrapped', 'bare') as fc.Arbitrary<'wrapped' | 'bare'>;
+		const ends = fc.constantFrom<'wrapped' | 'bare'>('wrapped', 'bare');
 		const edge = fc.record({ end: ends, clearance: fc.integer({ min: 0, max: 3 }) });
 		const step = fc.record({
 			gap: fc.integer({ min: 30, max: 100 }),

@@ -22,7 +22,7 @@ export function planned(
 ): PanelPlan {
 	const file: JobFile = {
 		stock: STOCK,
-		panels: [{ id: 'p', name: 'Panel', material: 'ply-12', ...panel } as PanelFile],
+		panels: [{ id: 'p', name: 'Panel', material: 'ply-12', ...panel }],
 	};
 	const job = jobSchema.parse(file);
 	return planPanel(job.panels[0]!, job, ['panels', 0]);

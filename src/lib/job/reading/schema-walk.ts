@@ -26,8 +26,8 @@ function child(schema: Schema, step: PropertyKey): Schema | null {
 	if (schema instanceof z.ZodObject) {
 		return (schema.shape as Record<PropertyKey, Schema>)[step] ?? null;
 	}
-	if (schema instanceof z.ZodArray) return schema.element as Schema;
-	if (schema instanceof z.ZodRecord) return schema.valueType as Schema;
+	if (schema instanceof z.ZodArray) return schema.element;
+	if (schema instanceof z.ZodRecord) return schema.valueType;
 	if (schema instanceof z.ZodTuple) return (schema.def.items[Number(step)] as Schema) ?? null;
 	return null;
 }
@@ -44,7 +44,7 @@ function unwrap(schema: Schema, value: unknown): Schema {
 	}
 	if (schema instanceof z.ZodPipe) return unwrap(schema.def.in, value);
 	if (schema instanceof z.ZodLazy) return unwrap(schema.def.getter(), value);
-	if (schema instanceof z.ZodUnion) return unwrap(branch(schema.options as Schema[], value), value);
+	if (schema instanceof z.ZodUnion) return unwrap(branch(schema.options, value), value);
 	return schema;
 }
 
@@ -53,7 +53,7 @@ function branch(options: readonly Schema[], value: unknown): Schema {
 	const meant = options.find((option) => {
 		const shape = unwrap(option, value);
 		if (!(shape instanceof z.ZodObject)) return false;
-		return Object.entries(shape.shape as Record<string, Schema>).some(
+		return Object.entries(shape.shape).some(
 			([key, field]) =>
 				field instanceof z.ZodLiteral && field.values.has(inside(value, key) as string),
 		);

@@ -148,5 +148,5 @@ function cutInMm(c: Cut): NonNullable<Pinned['cuts']>[number] {
 		gives: [give(c.gives[0]), give(c.gives[1])],
 		...(c.from ? { from: { x: toMm(c.from.x), y: toMm(c.from.y) } } : {}),
 		...(c.to ? { to: { x: toMm(c.to.x), y: toMm(c.to.y) } } : {}),
-	} as NonNullable<Pinned['cuts']>[number];
+	};
 }

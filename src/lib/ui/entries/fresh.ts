@@ -153,5 +153,5 @@ export function freeMark({ stem, taken }: Pick<About, 'stem' | 'taken'>): string
 
 function freshName({ stem, taken }: About): string {
 	const n = freeMark({ stem, taken }).slice(stem.length + 1);
-	return `${stem[0]!.toUpperCase()}${stem.slice(1).replaceAll('-', ' ')} ${n}`;
+	return `${stem.charAt(0).toUpperCase()}${stem.slice(1).replaceAll('-', ' ')} ${n}`;
 }

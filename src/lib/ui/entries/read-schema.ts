@@ -73,9 +73,9 @@ function deepEntry(schema: Schema, said: Said, words: Words): Entry {
 		return { ...said, kind: 'boards', item: itemOf(said, schema.valueType) };
 	}
 	if (schema instanceof z.ZodDiscriminatedUnion) {
-		return kinds(said, schema.options as Schema[], words, schema.def.discriminator);
+		return kinds(said, schema.options, words, schema.def.discriminator);
 	}
-	if (schema instanceof z.ZodUnion) return kinds(said, schema.options as Schema[], words, null);
+	if (schema instanceof z.ZodUnion) return kinds(said, schema.options, words, null);
 	throw new Error(
 		`bug: no form for ${said.label || 'a schema'} of type ${(schema as z.ZodType).type}`,
 	);
@@ -141,7 +141,8 @@ function plainWay(value: string, words: Words): Way {
 function objectWay(option: z.ZodObject, words: Words, tag: string | null, alone: boolean): Way {
 	const entry = readSchema(option) as Group;
 	const first = Object.keys(option.shape)[0] ?? '';
-	const name = tag === null ? first : String(valuesOf(option.shape[tag]!)?.[0] ?? '');
+	const mark = tag === null ? undefined : option.shape[tag];
+	const name = mark === undefined ? first : String(valuesOf(mark)?.[0] ?? '');
 	const is = (seen: unknown): boolean => {
 		if (typeof seen !== 'object' || seen === null) return false;
 		if (tag !== null) return (seen as Readonly<Record<string, unknown>>)[tag] === name;
@@ -171,5 +172,5 @@ function wordOf(value: string | number, words: Words): string {
 function sentence(help = ''): string {
 	if (help === '') return '';
 	const full = help.endsWith('.') ? help : `${help}.`;
-	return full[0]!.toUpperCase() + full.slice(1);
+	return full.charAt(0).toUpperCase() + full.slice(1);
 }

@@ -1,4 +1,4 @@
-import { parseJobText, type JobFile } from '../../job';
+import { parseJobText } from '../../job';
 import { type DeskOpening, newId } from '../state';
 
 /**
@@ -19,5 +19,5 @@ export function fromText(
 			refused: [`${name} is no job file: it holds no job. Open a file saved with 'Save file'.`],
 		};
 	}
-	return { opening: { id: newId(), file: file as JobFile, sharesRack: false, noted: twice } };
+	return { opening: { id: newId(), file: file, sharesRack: false, noted: twice } };
 }

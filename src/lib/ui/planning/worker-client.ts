@@ -38,7 +38,7 @@ export function startPlanner(
 			return found;
 		},
 		async stop() {
-			await Promise.all([first, ...others].map((hand) => hand.stop()));
+			await Promise.all([first, ...others].map(async (hand) => hand.stop()));
 		},
 	};
 }

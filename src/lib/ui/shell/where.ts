@@ -20,7 +20,7 @@ export function placeOf(file: unknown, path: Path): string {
 		} else words.push(step.replace(/([A-Z])/g, ' $1').toLowerCase());
 	}
 	const text = words.join(', ');
-	return text === '' ? 'The file' : text[0]!.toUpperCase() + text.slice(1);
+	return text === '' ? 'The file' : text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** Problems that stop something first, then those to check. */

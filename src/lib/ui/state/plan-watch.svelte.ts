@@ -105,7 +105,7 @@ export class PlanWatch {
 		}
 		const plan = await this.#planner.plan(file, { n }, this.#teller(n));
 		clearTimeout(timer);
-		if (this.#show(n, plan) && this.#stopped === n) this.onSearched(plan!.search, 'stop');
+		if (this.#show(n, plan) && plan && this.#stopped === n) this.onSearched(plan.search, 'stop');
 	}
 
 	async #searching(file: unknown, ask: SearchAsk): Promise<void> {

@@ -34,9 +34,7 @@ export function runsOfPath(data: string, transform: string, fine: number): Made 
 		.transform(transform)
 		.abs()
 		.unshort()
-		.iterate((segment, _index, x, y) =>
-			pen.draw(segment as readonly (string | number)[], { x, y }),
-		);
+		.iterate((segment, _index, x, y) => pen.draw(segment, { x, y }));
 	return { runs: pen.finish(), fault };
 }
 

@@ -94,7 +94,7 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 			...base,
 			from,
 			to,
-			high: d.thickness as number,
+			high: d.thickness,
 		})),
 		// Under a pocket the board is as high as its floor.
 		...pockets.flatMap((p) =>
@@ -102,7 +102,7 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 				...base,
 				from,
 				to,
-				high: p.bottom as number,
+				high: p.bottom,
 			})),
 		),
 	]);

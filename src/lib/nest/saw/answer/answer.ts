@@ -1,4 +1,4 @@
-import { nth, ticks, type Length } from '../../../measure';
+import { nth, ticks } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
 import { SawBench, type Content, type OpenGives, type Slant } from './cuts';
@@ -126,8 +126,8 @@ function layoutOf(
 	return {
 		sheet: kind.sheet.id,
 		copy,
-		length: kind.sheet.length as Length,
-		width: kind.sheet.width as Length,
+		length: kind.sheet.length,
+		width: kind.sheet.width,
 		placed: maker.placed,
 		cuts: bench.cuts,
 		offcuts: maker.offcuts,

@@ -76,11 +76,11 @@ export class OpenSheet {
 		const h = model.h[type]!;
 		if (search.allowed) {
 			this.lossOf[type] = this.bestAllowed(type, search);
-			return this.lossOf[type]!;
+			return this.lossOf[type];
 		}
 		this.look(type, 0, w, h, search);
 		if (model.turns[type]) this.look(type, 1, h, w, search);
-		return this.lossOf[type]!;
+		return this.lossOf[type];
 	}
 
 	private look(type: number, turned: number, w: number, h: number, search: SearchState): void {
