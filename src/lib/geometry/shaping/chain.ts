@@ -132,9 +132,13 @@ class Ends {
 		if (cell.length <= HEAP) return cell.filter((end) => !this.taken[end.run]);
 		const found: End[] = [];
 		for (let i = cell.length - 1; i >= 0 && found.length < HEAP; i--) {
-			if (!this.taken[nth(cell, i).run]) found.push(nth(cell, i));
-			else if (i === cell.length - 1) cell.pop();
-			else cell[i] = cell.pop()!;
+			const end = nth(cell, i);
+			if (!this.taken[end.run]) found.push(end);
+			else {
+				// The last of the heap takes the place of the one cleared away.
+				cell[i] = lastOf(cell);
+				cell.length--;
+			}
 		}
 		return found.filter((end) => !this.taken[end.run]);
 	}

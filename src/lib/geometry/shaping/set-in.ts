@@ -148,13 +148,19 @@ class MovedRing {
 /** Original length and the length now, negative when the edge would have to run backwards. */
 function lengths(c: SetCurve, start: Point, end: Point): readonly [number, number] {
 	if (c.line) return [distance(c.from, c.to), dot(minus(end, start), c.line.heading)];
-	const radius = c.circle!.radius;
+	const { radius } = circleOf(c);
 	return [radius * Math.abs(c.sweep), radius * newSweep(c, start, end) * Math.sign(c.sweep)];
+}
+
+/** The circle of a curve that is no line. */
+function circleOf({ circle }: SetCurve): NonNullable<SetCurve['circle']> {
+	if (!circle) throw new Error('bug: a line has no circle');
+	return circle;
 }
 
 /** The sweep between two points on the circle, taken as the one nearest to what it was. */
 function newSweep(c: SetCurve, start: Point, end: Point): number {
-	const { centre } = c.circle!;
+	const { centre } = circleOf(c);
 	const raw =
 		Math.atan2(end.y - centre.y, end.x - centre.x) -
 		Math.atan2(start.y - centre.y, start.x - centre.x);
