@@ -5,8 +5,9 @@ const chromium = process.env['CHROMIUM'];
 // Chromium's sandbox refuses to run under root.
 const root = process.getuid?.() === 0;
 /**
- * Parts of the browser's own window, which nobody sees here, are left out: two pages of its address line alone take as long
- * as our own page in every test. This list stands in place of the test runner's, so what of that matters here is in it too.
+ * Parts of the browser's own window, which nobody sees here, are left out: two pages of its address
+ * line alone take as long as our own page in every test. This list stands in place of the test
+ * runner's, so what of that matters here is in it too.
  */
 const UNSEEN = [
 	...['WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'WebUIOmniboxFullPopup', 'AimEnabled'],
@@ -20,7 +21,8 @@ export default defineConfig({
 	testDir: 'tests/browser',
 	testMatch: '**/*.test.ts',
 	outputDir: 'test-results',
-	// Two browsers on two busy cores: a plan of a second may take ten. A test that hangs still ends.
+	// Two browsers on two busy cores: a plan of a second may take ten. A test that hangs still
+	// ends.
 	timeout: 120_000,
 	expect: { timeout: 30_000 },
 	workers: 2,
@@ -28,7 +30,8 @@ export default defineConfig({
 	forbidOnly: true,
 	use: {
 		baseURL: `http://localhost:${port}/`,
-		// Every test comes as a new visitor; keeping the whole app for later is work only one of them looks at.
+		// Every test comes as a new visitor; keeping the whole app for later is work only one of
+		// them looks at.
 		serviceWorkers: 'block',
 		launchOptions: {
 			...(chromium ? { executablePath: chromium } : {}),

@@ -7,7 +7,8 @@ const { version } = JSON.parse(readFileSync(new URL('./package.json', import.met
 export default {
 	kit: {
 		adapter: adapter({ fallback: '404.html' }),
-		// The default version is the build's clock; a fixed one makes two builds of one commit equal.
+		// The default version is the build's clock; a fixed one makes two builds of one commit
+		// equal.
 		version: { name: version },
 		files: { serviceWorker: 'src/service-worker.ts' },
 		paths: { relative: true },

@@ -18,7 +18,8 @@ export default defineConfig({
 		exclude: ['tests/browser/**'],
 		setupFiles: ['tests/depth.ts'],
 		testTimeout: deep ? 3_600_000 : 60_000,
-		// One process runs all files, one after the other: loading everything anew for each took longer than the tests.
+		// One process runs all files, one after the other: loading everything anew for each took
+		// longer than the tests.
 		isolate: false,
 	},
 });

@@ -2,8 +2,9 @@
 import { base, build, files, prerendered, version } from '$service-worker';
 
 /*
- * After the first visit the planner works without a network: every chunk (the worker's and the PDF library's too), the
- * faces and the pages are kept. A new version is fetched whole before it takes over, so that no page meets half of it.
+ * After the first visit the planner works without a network: every chunk (the worker's and the PDF
+ * library's too), the faces and the pages are kept. A new version is fetched whole before it takes
+ * over, so that no page meets half of it.
  */
 const here = globalThis as unknown as ServiceWorkerGlobalScope;
 const SHELF = `kerf-and-nap ${version}`;

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { TestRunner } from 'vitest';
 
 /*
- * How many cases a law, a test over made-up cases, is tried on: few in the tests of every day, many before a release. Loaded
- * before every file of tests, so that laws that name no number of their own are of the same depth.
+ * How many cases a law, a test over made-up cases, is tried on: few in the tests of every day, many
+ * before a release. Loaded before every file of tests, so that laws that name no number of their
+ * own are of the same depth.
  */
 
 declare module 'vitest' {
@@ -35,7 +36,10 @@ export function runs(full: number, least = LEAST): number {
 
 fc.configureGlobal({ ...fc.readConfigureGlobal(), numRuns: runs(USUAL), reporter: noted });
 
-/** Notes beside the test how many cases its law held for; a law that does not hold fails as it always does. */
+/**
+ * Notes beside the test how many cases its law held for; a law that does not hold fails as it
+ * always does.
+ */
 function noted(law: fc.RunDetails<unknown>): void {
 	const { meta } = TestRunner.getCurrentTest() ?? {};
 	if (meta) meta.cases = (meta.cases ?? 0) + law.numRuns;

@@ -1,6 +1,7 @@
 /*
- * Work counted instead of timed: a clock says how busy the machine is, these say how much was asked of it. Counted are the steps
- * through lists and texts that nearly all of our work is made of, whoever takes them.
+ * Work counted instead of timed: a clock says how busy the machine is, these say how much was asked
+ * of it. Counted are the steps through lists and texts that nearly all of our work is made of,
+ * whoever takes them.
  */
 
 type Method = (this: unknown, ...args: unknown[]) => unknown;

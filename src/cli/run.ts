@@ -8,7 +8,9 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<num
 	check: checkCommand,
 };
 
-/** Runs one command and returns its exit code: 0 done, 1 problems, 2 wrong usage or unreadable file. */
+/**
+ * Runs one command and returns its exit code: 0 done, 1 problems, 2 wrong usage or unreadable file.
+ */
 export async function run([name, ...args]: readonly string[]): Promise<number> {
 	if (name === '--help' || name === '-h' || name === 'help') {
 		process.stdout.write(HELP);

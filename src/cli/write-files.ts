@@ -9,8 +9,9 @@ export interface OutFile {
 }
 
 /**
- * Writes all files or none: each under a passing name first, then all are given their own. Drawings of an earlier plan that
- * this one does not have are cleared away, so that no old layout is cut by mistake.
+ * Writes all files or none: each under a passing name first, then all are given their own. Drawings
+ * of an earlier plan that this one does not have are cleared away, so that no old layout is cut by
+ * mistake.
  */
 export function writeFiles(folder: string, files: readonly OutFile[]): void {
 	const passing = (file: OutFile) => join(folder, `${file.name}.${process.pid}.part`);

@@ -18,7 +18,10 @@ import {
 } from './layout';
 import { type Blank, wrapAll } from './wrap';
 
-/** Everything that can be shown or printed of a job. Plain data: it crosses to and from the worker as it is. */
+/**
+ * Everything that can be shown or printed of a job. Plain data: it crosses to and from the worker
+ * as it is.
+ */
 export interface Plan {
 	readonly job: Job;
 	readonly problems: readonly Problem[];
@@ -38,12 +41,16 @@ export interface Plan {
 	readonly search: SearchRecord;
 }
 
-/** Seed and work units of each search, and who is told how far it is: see {@link SearchSession}. The job's own when absent. */
+/**
+ * Seed and work units of each search, and who is told how far it is: see {@link SearchSession}. The
+ * job's own when absent.
+ */
 export type PlanOptions = SearchOptions;
 
 /**
- * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is wrong comes back as
- * problems, and what can still be planned is planned. Same file, seed and effort: same plan.
+ * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is
+ * wrong comes back as problems, and what can still be planned is planned. Same file, seed and
+ * effort: same plan.
  */
 export async function plan(file: unknown, options: PlanOptions = {}): Promise<Plan> {
 	const read = readJob(file);
@@ -73,7 +80,9 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	};
 }
 
-/** What would save a sheet: small changes to the job, tried in earnest and ranked by what they save. */
+/**
+ * What would save a sheet: small changes to the job, tried in earnest and ranked by what they save.
+ */
 export function savings(of: Plan, options: PlanOptions = {}): Promise<Saving[]> {
 	return allSavings(of.job, of.parts, of.boards, new SearchSession(of.job, options));
 }

@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
-/** Opens a printed file with a reader that is not ours: it must open, have pages, and carry text on the first one. */
+/**
+ * Opens a printed file with a reader that is not ours: it must open, have pages, and carry text on
+ * the first one.
+ */
 const file = process.argv[2];
 if (file === undefined) {
 	process.stderr.write('Give the PDF file to look into.\n');

@@ -3,8 +3,9 @@ import { delimiter, join } from 'node:path';
 import { node, run, tool } from './tool.js';
 
 /**
- * A Chromium for the browser tests: one on the machine, else Debian's package when we may install it, else the test runner's
- * own download. Null, with a message that says what to do, when none of them can be had.
+ * A Chromium for the browser tests: one on the machine, else Debian's package when we may install
+ * it, else the test runner's own download. Null, with a message that says what to do, when none of
+ * them can be had.
  * @returns {Promise<string | null>}
  */
 export async function chromiumPath() {

@@ -3,11 +3,15 @@ import { join } from 'node:path';
 import { ROOT, run } from './tool.js';
 
 /*
- * Makes a fresh clone ready: installs the packages of the lock when some are missing or of another version. Needs no package
- * itself. Everything it says goes to standard error, since standard output belongs to the answer.
+ * Makes a fresh clone ready: installs the packages of the lock when some are missing or of another
+ * version. Needs no package itself. Everything it says goes to standard error, since standard
+ * output belongs to the answer.
  */
 
-/** Installs what the lock asks for, if that is not there already. Ends the process when it cannot be done. */
+/**
+ * Installs what the lock asks for, if that is not there already. Ends the process when it cannot be
+ * done.
+ */
 export async function ensure() {
 	if (isInstalled()) return;
 	process.stderr.write('Installing packages, once …\n');
@@ -48,7 +52,8 @@ function npmCi() {
 	const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
 	/** @type {import('node:child_process').StdioOptions} */
 	const stdio = ['ignore', process.stderr, process.stderr];
-	// Under npm its own script is known; elsewhere the shell finds the command (on Windows it is a batch file).
+	// Under npm its own script is known; elsewhere the shell finds the command (on Windows it is a
+	// batch file).
 	const script = process.env['npm_execpath'];
 	if (script?.endsWith('.js') || script?.endsWith('.cjs')) {
 		return run(process.execPath, [script, ...args], { stdio });

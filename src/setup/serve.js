@@ -3,7 +3,8 @@ import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 
 /*
- * Serves the built app on this machine only. The app is plain files; this is all the server it needs.
+ * Serves the built app on this machine only. The app is plain files; this is all the server it
+ * needs.
  */
 
 /** @type {Readonly<Record<string, string>>} */

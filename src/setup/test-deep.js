@@ -6,8 +6,9 @@ import { ensure } from './ensure.js';
 import { ROOT } from './tool.js';
 
 /*
- * The tests that need no browser, with every law tried on many times the cases (tests/depth.ts): what runs before a release.
- * Tells of each law how many cases it held for. Arguments name the tests to run, all of them without any.
+ * The tests that need no browser, with every law tried on many times the cases (tests/depth.ts):
+ * what runs before a release. Tells of each law how many cases it held for. Arguments name the
+ * tests to run, all of them without any.
  */
 
 await ensure();

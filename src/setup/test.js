@@ -7,8 +7,9 @@ import { ensure } from './ensure.js';
 import { sideBySide } from './checks/side-by-side.js';
 
 /*
- * All checks of the project, whatever the others say, two at a time: more would only wait for each other on a small machine.
- * What a check says is shown whole when it is over. Ends with one line that sums them up.
+ * All checks of the project, whatever the others say, two at a time: more would only wait for each
+ * other on a small machine. What a check says is shown whole when it is over. Ends with one line
+ * that sums them up.
  */
 
 await ensure();

@@ -7,7 +7,8 @@ import { fileURLToPath } from 'node:url';
 export const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
 /**
- * The script behind a package's command, so that it runs under this very Node on any system, without a shell.
+ * The script behind a package's command, so that it runs under this very Node on any system,
+ * without a shell.
  * @param {string} packageName
  * @param {string} command
  */
@@ -18,10 +19,13 @@ export function tool(packageName, command = packageName) {
 }
 
 /**
- * Runs a program and waits for it; resolves to its exit code, 1 when it could not be started or was ended by a signal.
+ * Runs a program and waits for it; resolves to its exit code, 1 when it could not be started or was
+ * ended by a signal.
  * @param {string} program
  * @param {readonly string[]} args
- * @param {{ env?: Record<string, string | undefined>, stdio?: import('node:child_process').StdioOptions, shell?: boolean }} [options]
+ * @param
+ * {{ env?: Record<string, string | undefined>, stdio?: import('node:child_process').StdioOptions,
+ * shell?: boolean }} [options]
  * @returns {Promise<number>}
  */
 export function run(program, args, { env = {}, stdio = 'inherit', shell = false } = {}) {

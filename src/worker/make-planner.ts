@@ -16,7 +16,10 @@ const TELL_EVERY = 60;
 /** For all the changes tried together: some seconds on a desk computer. */
 const SAVINGS_EFFORT = 6000;
 
-/** One planner: the newest request wins, the older one is stopped at its next breath and answers null. */
+/**
+ * One planner: the newest request wins, the older one is stopped at its next breath and answers
+ * null.
+ */
 export function makePlanner(means: Means): PlanningWorker {
 	const memory = remember();
 	let newest = -1;

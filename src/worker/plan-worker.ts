@@ -3,7 +3,10 @@ import { plan, savings } from '../lib/plan';
 import { forPaper } from '../lib/print';
 import { makePlanner } from './make-planner';
 
-/** A message of our own behind those already waiting: timers of zero are held back by browsers, ports are not. */
+/**
+ * A message of our own behind those already waiting: timers of zero are held back by browsers,
+ * ports are not.
+ */
 const { port1, port2 } = new MessageChannel();
 const waiting: (() => void)[] = [];
 port1.onmessage = () => waiting.shift()?.();

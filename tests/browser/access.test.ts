@@ -17,7 +17,9 @@ async function unfold(page: Page, place: string): Promise<void> {
 	});
 }
 
-/** Makes the window as tall as the page: what the title block hides for a moment scrolls free of it. */
+/**
+ * Makes the window as tall as the page: what the title block hides for a moment scrolls free of it.
+ */
 async function unroll(page: Page): Promise<void> {
 	const { width } = page.viewportSize()!;
 	const height = await page.evaluate(() => document.documentElement.scrollHeight);
@@ -28,9 +30,11 @@ async function unroll(page: Page): Promise<void> {
 async function faults(page: Page): Promise<string[]> {
 	const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 	const { violations } = await new AxeBuilder({ page })
-		// Only faults are told in full: naming each of the thousands of sound spots took longer than looking at them.
+		// Only faults are told in full: naming each of the thousands of sound spots took longer
+		// than looking at them.
 		.options({ runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] })
-		// Judged in the page itself, not sent to another one first: there is no frame from elsewhere in it.
+		// Judged in the page itself, not sent to another one first: there is no frame from
+		// elsewhere in it.
 		.setLegacyMode(true)
 		.analyze();
 	return violations.flatMap((v) =>

@@ -80,7 +80,8 @@ async function openHard(page: Page, more: object = {}): Promise<void> {
 test('keep looking can be ended, and keeps a whole plan', async ({ page }) => {
 	await openHard(page);
 	await page.getByRole('button', { name: 'Keep looking' }).click();
-	// The search may be over before a slow machine gets to the button: then there is nothing to end.
+	// The search may be over before a slow machine gets to the button: then there is nothing to
+	// end.
 	const end = page.getByRole('main').getByRole('button', { name: 'Take the best so far' });
 	await end.click({ timeout: 2000 }).catch(() => undefined);
 	await planned(page);

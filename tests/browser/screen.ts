@@ -1,9 +1,10 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 
 /*
- * How a test knows that what it looks at has arrived. The card, its chapter, the forms in it and the plan come one after
- * the other, and after a change of page the old one stays in view until the new one is there: a test that counts or reads
- * at once reads the page before. Going anywhere goes through here, and waits for that page's own marks.
+ * How a test knows that what it looks at has arrived. The card, its chapter, the forms in it and
+ * the plan come one after the other, and after a change of page the old one stays in view until the
+ * new one is there: a test that counts or reads at once reads the page before. Going anywhere goes
+ * through here, and waits for that page's own marks.
  */
 
 export const CHAPTERS = ['build', 'boards', 'cloth', 'order', 'quote', 'print'] as const;
@@ -33,7 +34,10 @@ export function field(page: Page, place: string): Locator {
 	return page.locator(`[data-at="${place}"]`).locator('input, select, textarea').first();
 }
 
-/** Resolves once the plan on the screen is the one of the job as it stands: no newer one is being made. */
+/**
+ * Resolves once the plan on the screen is the one of the job as it stands: no newer one is being
+ * made.
+ */
 export async function planned(page: Page): Promise<void> {
 	await expect(page.locator('[data-plan]')).toHaveAttribute('data-plan', 'ready', {
 		timeout: 60_000,
@@ -48,7 +52,10 @@ export async function arrived(page: Page, place: string): Promise<void> {
 	if (place === 'build') await forms(page);
 }
 
-/** The forms of the boxes and panels are fetched after their drawings: each ends with the buttons that move it. */
+/**
+ * The forms of the boxes and panels are fetched after their drawings: each ends with the buttons
+ * that move it.
+ */
 async function forms(page: Page): Promise<void> {
 	const items = page.locator(
 		':is(section[aria-labelledby^="box-"], section[aria-labelledby^="panel-"])',

@@ -55,7 +55,10 @@ async function startTracing(page: Page): Promise<void> {
 
 const board = (page: Page) => page.getByRole('group', { name: /^Picture with/ });
 
-/** Sets one mark, and waits until it is on the picture: the next click looks for its place on what is there then. */
+/**
+ * Sets one mark, and waits until it is on the picture: the next click looks for its place on what
+ * is there then.
+ */
 async function click(page: Page, [x, y]: readonly [number, number]): Promise<void> {
 	const marks = board(page).locator('[data-mark]');
 	const before = await marks.count();

@@ -123,12 +123,14 @@ describe('cautions', () => {
 			...job,
 			shop: { ...job.shop, ruler: { ...job.shop.ruler, unit: 'in' as const } },
 		};
-		// 23 kg is the load constant (NIOSH 94-110): an empty box below it may be a loaded one above.
+		// 23 kg is the load constant (NIOSH 94-110): an empty box below it may be a loaded one
+		// above.
 		expect(of(job, 14, 22.9).heavy).toBe('');
 		expect(of(job, 14, 23.1).heavy).toContain('about 23 kg with its drivers');
 		expect(of(inch, 14, 40).heavy).toContain('about 88 lb with its drivers');
 		expect(of(job, 30, 40).pull).toContain('about 7.8 kN'); // 40 kg x 20 x 9.80665 m/s2
-		expect(of(inch, 30, 40).pull).toContain('about 1764 lbf'); // 40 kg are 88.18 lb, 20 times over
+		// 40 kg are 88.18 lb, 20 times over
+		expect(of(inch, 30, 40).pull).toContain('about 1764 lbf');
 		expect(of(job, 1, 1).sheet).toContain('about 42 kg'); // 96 x 48 in, 3/4 in of 750 kg/m3
 		expect(of(inch, 1, 1).sheet).toContain('about 94 lb');
 	});

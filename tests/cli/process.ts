@@ -24,8 +24,9 @@ interface Given {
 }
 
 /**
- * Runs the command line in this very process, with streams of its own: what it answers is the same, and nothing is started.
- * That it is the same when started as a program is seen to in start.test.ts.
+ * Runs the command line in this very process, with streams of its own: what it answers is the same,
+ * and nothing is started. That it is the same when started as a program is seen to in
+ * start.test.ts.
  */
 export async function runHere(
 	args: readonly string[],

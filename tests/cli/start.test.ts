@@ -7,8 +7,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { FROM_SOURCE, packProject, PATIENCE, runHere, runNode } from './process';
 
 /*
- * The command as a person starts it: a program of its own, with its exit code and its streams. It is the packed one, unpacked
- * where no other package lies. What it answers in every case is looked at in plan.test.ts and nest.test.ts, without a start for each.
+ * The command as a person starts it: a program of its own, with its exit code and its streams. It
+ * is the packed one, unpacked where no other package lies. What it answers in every case is looked
+ * at in plan.test.ts and nest.test.ts, without a start for each.
  */
 
 let folder: string;

@@ -71,7 +71,8 @@ describe('where one part may not lie beside another', () => {
 					),
 				);
 				const shared = commonArea([a], [moved]);
-				if (shared > 4000) expect(deep).toBeGreaterThan(0); // thinner overlaps are lost in the library's rounding
+				// thinner overlaps are lost in the library's rounding
+				if (shared > 4000) expect(deep).toBeGreaterThan(0);
 				if (deep > 4) expect(shared).toBeGreaterThan(0);
 			}),
 			{ numRuns: runs(200) },

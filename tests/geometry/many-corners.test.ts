@@ -97,7 +97,8 @@ describe('one outline in another', () => {
 			{ x: 1000, y: 600 },
 			{ x: 0, y: 600 },
 		];
-		// Corners and middles of the piece all lie on the board; the notch is at a quarter of its lower edge.
+		// Corners and middles of the piece all lie on the board; the notch is at a quarter of its
+		// lower edge.
 		const piece = rectangle(10, 100, 980, 400);
 		expect([...piece, { x: 500, y: 100 }].every((p) => whereIs(p, notched) === 'inside')).toBe(
 			true,

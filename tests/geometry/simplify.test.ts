@@ -29,7 +29,8 @@ describe('an outline simplified outward', () => {
 				);
 				expect(crossings(simple)).toEqual([]);
 				const lost = without([outline], [simple]).reduce((sum, r) => sum + regionArea(r), 0);
-				expect(lost).toBeLessThanOrEqual(0.1 * perimeter(outline)); // the library's own rounding
+				// the library's own rounding
+				expect(lost).toBeLessThanOrEqual(0.1 * perimeter(outline));
 			}),
 			{ numRuns: runs(200) },
 		);

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { importsOf, sources, target } from './sources';
 
-/** The rooms in the order work flows through them: a room may use those before it, never one after it. */
+/**
+ * The rooms in the order work flows through them: a room may use those before it, never one after
+ * it.
+ */
 const ROOMS = [
 	'measure',
 	'geometry',

@@ -3,15 +3,18 @@ import { describe, expect, test } from 'vitest';
 import { importsOf, sources, target } from './sources';
 
 /*
- * Rooms within rooms: every folder of the library is a room, small enough to see at a glance. Others enter it by its
- * contents page; inside, nobody goes through that page, and no arrow leads back.
+ * Rooms within rooms: every folder of the library is a room, small enough to see at a glance.
+ * Others enter it by its contents page; inside, nobody goes through that page, and no arrow leads
+ * back.
  */
 
 /** Folders that hold rooms and are none themselves: nobody enters them as a whole. */
 const FLOORS = ['src/lib', 'src/lib/ui', 'src/lib/ui/chapters', 'src/cli'];
 /** Files beside the contents page. */
 const MOST = 14;
-/** A form holds fields, lists and kinds, and each of these may hold a form: that is what a form is. */
+/**
+ * A form holds fields, lists and kinds, and each of these may hold a form: that is what a form is.
+ */
 const FORMS_IN_FORMS = 'src/lib/ui/forms';
 
 const files = sources('src').filter(({ path }) => !path.endsWith('.d.ts'));
@@ -88,7 +91,8 @@ describe('rooms within rooms', () => {
 
 	test('others enter by the contents page; nobody inside goes through it', () => {
 		const wrong = edges.filter(({ from, to, onDemand, handsOn }) => {
-			if (onDemand || handsOn) return false; // what is fetched when it is needed is fetched by itself
+			// what is fetched when it is needed is fetched by itself
+			if (onDemand || handsOn) return false;
 			const room = entered(from, to);
 			return room === null ? isPage(to) : to !== `${room}/index.ts`;
 		});

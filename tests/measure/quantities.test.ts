@@ -41,7 +41,8 @@ describe('money', () => {
 		expect(plainMoney(money(123_450), 'EUR', ',')).toBe('1234,50');
 	});
 
-	// Minor units: ISO 4217, list one (the yen has none, the dinars of Kuwait and Bahrain have three decimals).
+	// Minor units: ISO 4217, list one (the yen has none, the dinars of Kuwait and Bahrain have
+	// three decimals).
 	test('has the decimals of its currency', () => {
 		expect(printMoney(money(1500), 'JPY')).toBe('JPY 1,500');
 		expect(printMoney(money(1500), 'JPY', ',')).toBe('1.500 JPY');

@@ -89,7 +89,8 @@ describe('a seam on plain cloth, figure by figure', () => {
 		const made = await plan(job(1500, {}, panel(1500, 400)), { effort: 200 });
 		const [a, b] = made.blanks;
 		if (!a || !b) throw new Error('it has to be cut in two');
-		// Opening 1500, pressed cloth 3 and clearance at both ends, and the turn-under of both: 801 with half of the lap of 20.
+		// Opening 1500, pressed cloth 3 and clearance at both ends, and the turn-under of both: 801
+		// with half of the lap of 20.
 		expect([a, b].map(({ width }) => Math.round(toMm(width)))).toEqual([801, 801]);
 		expect(made.cloths.flatMap((c) => c.unplaced)).toEqual([]);
 		// Two parts of 801 do not lie side by side on 1500: one after the other, in steps of 10 mm.

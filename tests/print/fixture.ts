@@ -20,7 +20,9 @@ export const FONTS: Fonts = {
 	fallback: font('dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'),
 };
 
-/** A half-made region of a sheet: a part, something left over, or two regions with a cut between. */
+/**
+ * A half-made region of a sheet: a part, something left over, or two regions with a cut between.
+ */
 type Tree =
 	| { readonly part: string; readonly turn?: 0 | 90 }
 	| { readonly left: 'offcut' | 'waste' }

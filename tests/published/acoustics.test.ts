@@ -21,7 +21,10 @@ describe('speed of sound', () => {
 	});
 });
 
-/** J. D. Cook, 'Pitch of a big wine bottle', 8 February 2021: necks of 0.75 in, no end correction, c = 343 m/s. */
+/**
+ * J. D. Cook, 'Pitch of a big wine bottle', 8 February 2021: necks of 0.75 in, no end correction, c
+ * = 343 m/s.
+ */
 describe('bottles', () => {
 	const neck = Math.PI * ((0.75 * 0.0254) / 2) ** 2;
 	test.each([
@@ -39,7 +42,10 @@ describe('bottles', () => {
 	});
 });
 
-/** Small, JAES 20 (1972) and 21 (1973): a closed box as a second-order high-pass; formula from memory, recomputed. */
+/**
+ * Small, JAES 20 (1972) and 21 (1973): a closed box as a second-order high-pass; formula from
+ * memory, recomputed.
+ */
 describe('closed boxes', () => {
 	test.each([
 		[0.5, 1.5538, 0],

@@ -8,7 +8,8 @@ import { carpet, covering, SHOP } from '../wrap/make';
 
 describe('contact adhesive', () => {
 	it('is counted on both faces', () => {
-		// Trade article on contact adhesives: both faces are coated, so the area is twice what is bonded.
+		// Trade article on contact adhesives: both faces are coated, so the area is twice what is
+		// bonded.
 		expect(glueNeed([{ bonded: 1e6, count: 3 }], 'three squares').amount).toBe(6);
 	});
 });

@@ -95,7 +95,8 @@ describe('areas against an independent polygon library (the cross-sections of a 
 				});
 				fc.pre(crossings(o).length === 0);
 				const ours = area(o) / 1600 ** 2;
-				// Chords 0.00625 mm off at most: that much along the whole line is the most the two can differ.
+				// Chords 0.00625 mm off at most: that much along the whole line is the most the two
+				// can differ.
 				const most = (perimeter(o) / 1600) * 0.00625 + 0.01;
 				expect(Math.abs(areaByKernel(flatten(o, 10)) - ours)).toBeLessThan(most);
 			}),

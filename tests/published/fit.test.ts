@@ -5,7 +5,10 @@ import { edge } from '../../src/lib/job/panel/edge';
 import { mm, toMm } from '../../src/lib/measure/length';
 import { planned } from '../design/panel/stock';
 
-/* Fit rules of wrapped panels: common practice, no source; the arithmetic is checked by hand beside each. */
+/*
+ * Fit rules of wrapped panels: common practice, no source; the arithmetic is checked by hand beside
+ * each.
+ */
 
 const wrapped = (more: object) => edge.parse({ end: 'wrapped', ...more });
 
@@ -43,7 +46,8 @@ describe('common practice, no source', () => {
 		});
 		const ring = plan.detail!.rings[0]!;
 		expect(toMm(ring.rebate!.depth)).toBe(6 + 1 + 3);
-		// Finished 100 + 2 x 20 across, its board less by its cloth, the rebate more by the cloth turned down into it.
+		// Finished 100 + 2 x 20 across, its board less by its cloth, the rebate more by the cloth
+		// turned down into it.
 		const across = (o: typeof ring.hole): number => toMm(bounds(o).length);
 		expect([
 			across(ring.finished.outer),

@@ -14,7 +14,10 @@ import { figures, made } from '../design/box/make';
 
 const rad = (degrees: number): number => (degrees * Math.PI) / 180;
 
-/** The slant-front box of the examples: 8 in deep at the top, 14 in at the bottom, 15 in high, 34 in wide, all inside. */
+/**
+ * The slant-front box of the examples: 8 in deep at the top, 14 in at the bottom, 15 in high, 34 in
+ * wide, all inside.
+ */
 const slantFront = {
 	shape: {
 		kind: 'slanted' as const,
@@ -117,7 +120,10 @@ describe('leaning boards', () => {
 		expect(180 - angleBetween(front, side)).toBeCloseTo(93.4049, 3);
 	});
 
-	/** Two neighbours of an n-sided box whose sides stand `pitch` from level, mitred; the cut of one of them. */
+	/**
+	 * Two neighbours of an n-sided box whose sides stand `pitch` from level, mitred; the cut of one
+	 * of them.
+	 */
 	function compound(n: number, pitch: number): { mitre: number; tilt: number } {
 		const side = (turn: number) => {
 			const n3 = p3(

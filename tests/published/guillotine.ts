@@ -2,8 +2,9 @@ import { nth } from '../../src/lib/measure/lists';
 import type { Rect } from '../../src/lib/geometry/outline';
 
 /*
- * Can these rectangles be parted by cuts that each run through the whole of what is on the saw? A cut that touches no
- * rectangle never spoils one that could follow, so the first one found may be made at once.
+ * Can these rectangles be parted by cuts that each run through the whole of what is on the saw? A
+ * cut that touches no rectangle never spoils one that could follow, so the first one found may be
+ * made at once.
  */
 
 /** Starts and ends along one axis, sorted; a cut fits where all that started has ended. */
@@ -19,7 +20,10 @@ function split(rects: readonly Rect[], axis: 'x' | 'y'): [Rect[], Rect[]] | null
 	return null;
 }
 
-/** True when the saw can free every rectangle. Rectangles that overlap or leave the stock can never be freed. */
+/**
+ * True when the saw can free every rectangle. Rectangles that overlap or leave the stock can never
+ * be freed.
+ */
 export function isGuillotine(rects: readonly Rect[], stock: Rect): boolean {
 	const inside = rects.every(
 		(r) =>

@@ -24,9 +24,10 @@ interface Case {
 }
 
 /*
- * S. P. Fekete, J. Schepers, "A general framework for bounds for higher-dimensional orthogonal packing problems",
- * Math. Methods of Oper. Res. 60 (2004), abstract seen; S. Martello, D. Vigo, Management Science 44 (1998), bounds L0, L1,
- * L2. The instances are small enough to be worked out by hand, and were.
+ * S. P. Fekete, J. Schepers, "A general framework for bounds for higher-dimensional orthogonal
+ * packing problems", Math. Methods of Oper. Res. 60 (2004), abstract seen; S. Martello, D. Vigo,
+ * Management Science 44 (1998), bounds L0, L1, L2. The instances are small enough to be worked out
+ * by hand, and were.
  */
 const cases: readonly Case[] = [
 	{
@@ -101,8 +102,9 @@ describe('published bounds', () => {
 });
 
 describe('the guillotine problem of Christofides and Whitlock', () => {
-	// N. Christofides, C. Whitlock, Oper. Res. 25 (1977) 30-44, problem 1. Data from memory; the optimum 244 is listed in
-	// published benchmark tables, and was recomputed with an exhaustive guillotine search.
+	// N. Christofides, C. Whitlock, Oper. Res. 25 (1977) 30-44, problem 1. Data from memory; the
+	// optimum 244 is listed in published benchmark tables, and was recomputed with an exhaustive
+	// guillotine search.
 	const kinds = [
 		[8, 4, 66],
 		[3, 7, 35],
@@ -158,7 +160,8 @@ const squared = [
 		code: [[18, 15], [7, 8], [14, 4], [10, 1], [9]],
 	},
 	{
-		// A. J. W. Duijvestijn, "Simple perfect squared square of lowest order", J. Comb. Theory B 25 (1978) 240-243
+		// A. J. W. Duijvestijn, "Simple perfect squared square of lowest order", J. Comb. Theory B
+		// 25 (1978) 240-243
 		name: 'order 21, 112 x 112',
 		size: [112, 112],
 		code: [

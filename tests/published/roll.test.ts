@@ -5,10 +5,11 @@ import { job as jobSchema } from '../../src/lib/job/job';
 import { layCloth } from '../../src/lib/layout/rolls/rolls';
 
 /*
- * Nap makes you buy more. Roll 40 in wide (a width box carpet is sold in: common practice, no source); three panels
- * 34 x 15 in with 2 in turned under on every edge: blanks 38 x 19 in. Worked by hand: turned freely they lie across,
- * 38 of 40 in, one to a row, three rows of 19 in. With the nap along the 38 in, two lie side by side (38 in), and
- * three take two rows of 38 in. One-way layout for napped cloth: a rule of dressmaking glossaries.
+ * Nap makes you buy more. Roll 40 in wide (a width box carpet is sold in: common practice, no
+ * source); three panels 34 x 15 in with 2 in turned under on every edge: blanks 38 x 19 in. Worked
+ * by hand: turned freely they lie across, 38 of 40 in, one to a row, three rows of 19 in. With the
+ * nap along the 38 in, two lie side by side (38 in), and three take two rows of 38 in. One-way
+ * layout for napped cloth: a rule of dressmaking glossaries.
  */
 describe('three 38 x 19 in blanks on a 40 in roll', () => {
 	const blanks = (turns: typeof FREE) =>
@@ -24,15 +25,17 @@ describe('three 38 x 19 in blanks on a 40 in roll', () => {
 	it('take 76 in with a one-way nap: 2.111 yd', () => {
 		const answer = lay(blanks(ONE_WAY));
 		expect(answer.length).toBe(inches(76));
-		expect(answer.proven).toBe(true); // all three are longer than half of anything less: they would cross its middle
+		// all three are longer than half of anything less: they would cross its middle
+		expect(answer.proven).toBe(true);
 		expect(answer.length / inches(36)).toBeCloseTo(2.111, 3);
 	});
 });
 
 /*
- * Cut lengths rounded up to whole repeats: the worked examples of a curtain maker's guide (96 in on a repeat of 27 in take four
- * repeats, 108 in, of which 12 are waste; 116 in on 25 in take 125, 9 are waste), and its rule to buy one repeat more, because the
- * cloth is cut off anywhere in its pattern.
+ * Cut lengths rounded up to whole repeats: the worked examples of a curtain maker's guide (96 in on
+ * a repeat of 27 in take four repeats, 108 in, of which 12 are waste; 116 in on 25 in take 125, 9
+ * are waste), and its rule to buy one repeat more, because the cloth is cut off anywhere in its
+ * pattern.
  */
 describe('lengths of a patterned cloth', () => {
 	const width = inches(54);

@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { END_CORRECTION, equalRadius, halfPower } from '../../src/lib/design/box/vent/acoustics';
 import { figures } from '../design/box/make';
 
-/* Figures that look published but are wrong or ambiguous: each form is shown not to be the one used. */
+/*
+ * Figures that look published but are wrong or ambiguous: each form is shown not to be the one
+ * used.
+ */
 
 test('an end correction of 0.732 times the root of the area for each end is not used', () => {
 	const area = 0.0079;

@@ -28,7 +28,10 @@ function length(diameter: number, litres: number, hertz: number, k: number): num
 	return actingLength(litres / 1000, area, hertz) * 1000 - (k * diameter) / 2;
 }
 
-/** Margolis and Small 1981: 2350 D2 / (V f2) - 0.73 D, mm and litres; the common inch and cm forms from memory. */
+/**
+ * Margolis and Small 1981: 2350 D2 / (V f2) - 0.73 D, mm and litres; the common inch and cm forms
+ * from memory.
+ */
 const FORMS: readonly ((d: number, v: number, f: number) => number)[] = [
 	(d, v, f) => (2350 * d * d) / (v * f * f) - 0.73 * d,
 	(d, v, f) => {

@@ -129,7 +129,8 @@ describe('a blunt inside corner between a bare and a wrapped edge', () => {
 		];
 		const edges = [BARE, SMALL, PLAIN, GROOVED, BARE, BARE, PLAIN, PLAIN, GROOVED];
 		const shape = clothShape(covering({ outline: board, steps, edges }));
-		// Inside the arc, near its end: what the steps push outwards there must not fall into the gap.
+		// Inside the arc, near its end: what the steps push outwards there must not fall into the
+		// gap.
 		const corner = { x: mm(619.88625), y: mm(732.031875) };
 		const { left, right, down, up } = shape.lay.climb;
 		for (const x of [-left, right])

@@ -73,7 +73,10 @@ describe('a blank covers its panel', () => {
 	});
 });
 
-/** What a tape climbs along a line, found by walking it: every change from on a layer to off it, well within the board. */
+/**
+ * What a tape climbs along a line, found by walking it: every change from on a layer to off it,
+ * well within the board.
+ */
 function tape(c: Covering, point: (t: number) => Point, from: number, length: number): number {
 	const n = 160;
 	let climbed = 0;
@@ -165,7 +168,8 @@ describe('a left and a right panel', () => {
 				expect(Math.abs(a.width - b.width)).toBeLessThanOrEqual(2);
 				const [places, others] = [left, right].map(relievedAt) as [Relieved, Relieved];
 				expect(others.places).toBe(places.places);
-				// A cut that grazes another fold to the tick may find room on one hand and none on the other.
+				// A cut that grazes another fold to the tick may find room on one hand and none on
+				// the other.
 				if (places.blocked === 0 && others.blocked === 0) expect(b.reliefs).toEqual(a.reliefs);
 				const flipped = b.outline.map((p) => ({ x: p.x, y: b.width - p.y }));
 				expect(farthest(flipped, a.outline)).toBeLessThan(mm(0.2));
@@ -190,7 +194,8 @@ describe('a left and a right panel', () => {
 					const symmetry = Math.max(
 						...own.map((p) => distanceTo({ x: p.x - ownBox.x, y: p.y - ownBox.y }, a)),
 					);
-					// Only a shape that is its own mirror image may match; then the pair is one and the same blank.
+					// Only a shape that is its own mirror image may match; then the pair is one and
+					// the same blank.
 					if (symmetry > mm(3)) expect(apart).toBeGreaterThan(mm(1));
 				}
 				expect(area(a)).toBeGreaterThan(0);

@@ -26,7 +26,9 @@ export function carpet(changes: Partial<Record<keyof Cloth, unknown>> = {}): Clo
 	return clothField.parse({ id: 'carpet', name: 'Grey carpet', loose: 4, pressed: 3, ...changes });
 }
 
-/** A covering of a board, 600 x 300 mm unless told otherwise, nap along x so that nothing is turned. */
+/**
+ * A covering of a board, 600 x 300 mm unless told otherwise, nap along x so that nothing is turned.
+ */
 export function covering(changes: Partial<Covering> & { outline: Outline }): Covering {
 	return {
 		id: 'tray.face',

@@ -7,7 +7,10 @@ import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { mm } from '../../src/lib/measure/length';
 import { BARE, covering, GROOVED, PLAIN } from './make';
 
-/** Outlines round a middle, with inside corners and some edges curved in or out; none crosses itself. */
+/**
+ * Outlines round a middle, with inside corners and some edges curved in or out; none crosses
+ * itself.
+ */
 export const anyOutline: fc.Arbitrary<Outline> = fc
 	.array(
 		fc.record({

@@ -31,7 +31,8 @@ describe('the size of a blank', () => {
 		};
 		const bar = { outline: rectangle(mm(480), 0, mm(40), mm(300)), height: mm(4), raised: false };
 		expect(sizeOf(one({ outline: board, steps: [island] }))).toEqual([712, 412]);
-		// The bar runs over the whole height: across it the cloth goes in and out again, along it not at all.
+		// The bar runs over the whole height: across it the cloth goes in and out again, along it
+		// not at all.
 		expect(sizeOf(one({ outline: board, steps: [island, bar] }))).toEqual([720, 412]);
 	});
 
@@ -74,7 +75,8 @@ describe('the corners of a blank', () => {
 		expect(blank.reliefs).toEqual({ notches: 0, slits: 0, corners: 4 });
 		const notches = blank.marks.filter((m) => m.kind === 'notch');
 		expect(notches).toHaveLength(4);
-		// Corner of the board at 50, 50 on the blank; the cloth is 3 mm pressed, so the point lies 3 mm outside both folds.
+		// Corner of the board at 50, 50 on the blank; the cloth is 3 mm pressed, so the point lies
+		// 3 mm outside both folds.
 		const tips = notches.map((m) => m.line.map((p) => `${toMm(p.x)},${toMm(p.y)}`));
 		expect(tips.some((line) => line.includes('47,47'))).toBe(true);
 	});
@@ -83,7 +85,8 @@ describe('the corners of a blank', () => {
 		const corner = blank.marks
 			.filter((m) => m.kind === 'notch')
 			.find((m) => m.line.some((p) => toMm(p.x) === 47 && toMm(p.y) === 47))!;
-		// Down the edge, 18 mm, the flap reaches 3 mm round the corner; from there the cut runs at 45 degrees to the cloth's edge.
+		// Down the edge, 18 mm, the flap reaches 3 mm round the corner; from there the cut runs at
+		// 45 degrees to the cloth's edge.
 		const points = corner.line.map((p) => [toMm(p.x), toMm(p.y)]);
 		expect(points).toContainEqual([47, 32]);
 		expect(points).toContainEqual([47 + 32, 0]);
@@ -97,7 +100,8 @@ describe('the corners of a blank', () => {
 		const { reliefs, marks } = one({ outline: ell });
 		expect(reliefs).toEqual({ notches: 0, slits: 1, corners: 5 });
 		const slit = marks.find((m) => m.kind === 'slit')!;
-		// Seen from the back the inside corner of the board lies at 350, 500 - 250 of the blank (up is down).
+		// Seen from the back the inside corner of the board lies at 350, 500 - 250 of the blank (up
+		// is down).
 		const points = slit.line.map((p) => [toMm(p.x), toMm(p.y)]);
 		expect(points[0]).toEqual([353, 247]);
 		expect(points[1]).toEqual([400, 200]);

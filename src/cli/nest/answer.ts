@@ -2,7 +2,10 @@ import { toMm } from '../../lib/measure';
 import type { Rect } from '../../lib/geometry';
 import type { Cut, Placed, RollAnswer, SheetLayout, SheetsAnswer } from '../../lib/nest';
 
-/* Answers of the nest as they are printed: lengths in millimetres, money in the unit the prices were given in. */
+/*
+ * Answers of the nest as they are printed: lengths in millimetres, money in the unit the prices
+ * were given in.
+ */
 
 export function sheetsJson(answer: SheetsAnswer): object {
 	return {

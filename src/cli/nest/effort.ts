@@ -10,16 +10,25 @@ import {
 import { rollJson, sheetsJson } from './answer';
 import type { NestProblem } from './problem';
 
-/** How long to search: so many units of work, or until so many seconds are over, whichever is asked for. */
+/**
+ * How long to search: so many units of work, or until so many seconds are over, whichever is asked
+ * for.
+ */
 export interface EffortLimit {
 	readonly seed: number;
 	readonly effort: number | null;
 	readonly seconds: number | null;
 }
 
-/** Units of work when nothing is asked for: about a second on a hard problem; a proven answer stops at once. */
+/**
+ * Units of work when nothing is asked for: about a second on a hard problem; a proven answer stops
+ * at once.
+ */
 const EFFORT = 100_000;
-/** Budget a second under the clock: about what a machine of today does, so that the last share of a search, for offcuts and settings, is reached. */
+/**
+ * Budget a second under the clock: about what a machine of today does, so that the last share of a
+ * search, for offcuts and settings, is reached.
+ */
 const ROUND = 90_000;
 
 /** Searches and gives the answer as it is printed. `clock`: milliseconds from any moment on. */
@@ -44,7 +53,10 @@ function rounded(seconds: number): number {
 	return Math.round(seconds * 1000) / 1000;
 }
 
-/** Rounds with seed after seed until the time is over, the effort spent or the answer proven; the best one is kept. */
+/**
+ * Rounds with seed after seed until the time is over, the effort spent or the answer proven; the
+ * best one is kept.
+ */
 function within<A extends { readonly proven: boolean; readonly effort: number }>(
 	search: (budget: Budget) => Search<A>,
 	better: (a: A, b: A) => boolean,

@@ -15,12 +15,15 @@ export interface PieceShape {
 	readonly outline?: Outline;
 }
 
-/** A hundredth of a millimetre, in ticks: what a figure written in millimetres may be off its outline. */
+/**
+ * A hundredth of a millimetre, in ticks: what a figure written in millimetres may be off its
+ * outline.
+ */
 const NEAR = 16;
 
 /**
- * The piece as the nest takes it: its outline counter-clockwise with its lower left corner at 0,0, its sides those of the
- * outline. Null, with problems, when that cannot be.
+ * The piece as the nest takes it: its outline counter-clockwise with its lower left corner at 0,0,
+ * its sides those of the outline. Null, with problems, when that cannot be.
  */
 export function shapeOf(piece: Given, path: Path, problems: Problem[]): PieceShape | null {
 	if (!piece.outline) return plainShape(piece, path, problems);

@@ -11,7 +11,10 @@ export type NestProblem =
 
 export type ReadNest = { readonly nest: NestProblem } | { readonly problems: readonly Problem[] };
 
-/** Reads a plain nest problem. Any fault refuses it whole: a layout of half the pieces would be no answer. */
+/**
+ * Reads a plain nest problem. Any fault refuses it whole: a layout of half the pieces would be no
+ * answer.
+ */
 export function readNest(file: unknown): ReadNest {
 	const refused = guard(file);
 	if (refused)

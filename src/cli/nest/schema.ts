@@ -1,6 +1,9 @@
 import { lengthBetween, z } from '../../lib/job';
 
-/* The plain nest problem as it stands in a file: lengths are numbers of millimetres or texts with a unit. */
+/*
+ * The plain nest problem as it stands in a file: lengths are numbers of millimetres or texts with a
+ * unit.
+ */
 
 const size = lengthBetween(0.01, 100_000);
 const distance = lengthBetween(0, 100_000);

@@ -11,7 +11,10 @@ import { problemJson } from '../print-problems';
 /** Minor units as an amount in the currency itself. */
 type InMajor = (amount: number) => number;
 
-/** The plan as plain data for other programs: lengths in millimetres, money in the job's currency, masses in kilograms. */
+/**
+ * The plan as plain data for other programs: lengths in millimetres, money in the job's currency,
+ * masses in kilograms.
+ */
 export function planJson(plan: Plan): object {
 	const { job } = plan;
 	const inMajor: InMajor = (amount) => majorMoney(amount, job.shop.currency);

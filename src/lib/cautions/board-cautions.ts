@@ -17,7 +17,9 @@ import {
 /** Cubic metres in a cubic tick: density is in kg/m3. */
 const M3_PER_TICK3 = 1 / (1000 * TICKS_PER_MM) ** 3;
 
-/** Cautions of cutting boards: saw, small parts, dust, board resin, sheets too heavy for one person. */
+/**
+ * Cautions of cutting boards: saw, small parts, dust, board resin, sheets too heavy for one person.
+ */
 export function boardCautions(
 	job: Job,
 	parts: readonly Part[],

@@ -9,6 +9,9 @@ export interface Caution {
 	readonly source: string;
 	/** The pages it is printed on. */
 	readonly where: readonly CautionPage[];
-	/** Parts, cuts or things it is about, for the page that shows them: 'part:B1', 'sheet:ply-18/0', 'box:bench'. */
+	/**
+	 * Parts, cuts or things it is about, for the page that shows them: 'part:B1', 'sheet:ply-18/0',
+	 * 'box:bench'.
+	 */
 	readonly about: readonly string[];
 }

@@ -1,14 +1,21 @@
 /*
- * The published figures behind the cautions, each with its source. Where none is known the rule says so. Cautions defer to
- * the tool's manual, local codes and licensed practice; they are reminders, not approvals.
+ * The published figures behind the cautions, each with its source. Where none is known the rule
+ * says so. Cautions defer to the tool's manual, local codes and licensed practice; they are
+ * reminders, not approvals.
  */
 
 export const COMMON = 'Common practice, no source.';
 
-/** Load constant of the revised lifting equation (see design/box/lifting): the most one person should lift. */
+/**
+ * Load constant of the revised lifting equation (see design/box/lifting): the most one person
+ * should lift.
+ */
 export const LIFT_SOURCE = 'Waters et al., NIOSH 94-110 (1994): load constant 23 kg (51 lb).';
 
-/** A saw part narrower or shorter than this is a small part: push stick, sled, or cut oversize and trim. */
+/**
+ * A saw part narrower or shorter than this is a small part: push stick, sled, or cut oversize and
+ * trim.
+ */
 export const SMALL_WIDTH_MM = 152.4;
 export const SMALL_LENGTH_MM = 304.8;
 export const SMALL_SOURCE =

@@ -79,7 +79,10 @@ function heavyBox(box: BoxPlan, ruler: Ruler): Caution {
 const STOP_G = 20;
 const STANDARD_GRAVITY = 9.80665; // m/s2
 
-/** What a box of this mass pulls with when the vehicle stops at 20 g: screws into carpet do not hold that. */
+/**
+ * What a box of this mass pulls with when the vehicle stops at 20 g: screws into carpet do not hold
+ * that.
+ */
 function restraint(box: BoxPlan, ruler: Ruler): Caution {
 	const mass = loadedMass(box);
 	const pull =

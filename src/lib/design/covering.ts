@@ -2,8 +2,9 @@ import type { Outline } from '../geometry';
 import type { Length } from '../measure';
 
 /*
- * What design hands to wrap: surfaces to be covered, with all that decides the size of the cloth. Outlines are seen from
- * the FRONT, x right, y up as the work stands in the vehicle, in one frame per covering.
+ * What design hands to wrap: surfaces to be covered, with all that decides the size of the cloth.
+ * Outlines are seen from the FRONT, x right, y up as the work stands in the vehicle, in one frame
+ * per covering.
  */
 
 /** How the cloth ends at one edge of an outline. */
@@ -11,7 +12,10 @@ export interface ClothEdge {
 	readonly kind: 'wrapped' | 'bare' | 'tucked';
 	/** Height of the edge the cloth climbs down: board plus what is glued on to it there. */
 	readonly build: Length;
-	/** The knife groove the cloth is trimmed in, measured on the back from the edge; null without one. */
+	/**
+	 * The knife groove the cloth is trimmed in, measured on the back from the edge; null without
+	 * one.
+	 */
 	readonly groove: { readonly offset: Length; readonly depth: Length } | null;
 	/** Cloth on the back when there is no groove. */
 	readonly margin: Length;
@@ -19,7 +23,10 @@ export interface ClothEdge {
 	readonly grip: Length;
 }
 
-/** A layer covered together with what lies beneath: the cloth climbs `height` at each of its edges (up or down alike). */
+/**
+ * A layer covered together with what lies beneath: the cloth climbs `height` at each of its edges
+ * (up or down alike).
+ */
 export interface ClothStep {
 	readonly outline: Outline;
 	readonly height: Length;
@@ -46,7 +53,10 @@ export interface Covering {
 	readonly edges: readonly ClothEdge[]; // one per corner of the outline: the edge that leaves it
 	readonly steps: readonly ClothStep[];
 	readonly windows: readonly Window[];
-	/** Where the nap points, degrees counter-clockwise from +x; -90 is down, the rule for upright panels. */
+	/**
+	 * Where the nap points, degrees counter-clockwise from +x; -90 is down, the rule for upright
+	 * panels.
+	 */
 	readonly nap: number;
 	readonly anyWay: boolean;
 	readonly count: number;
@@ -66,12 +76,18 @@ export interface SkinFace {
 	readonly holes: readonly Outline[];
 }
 
-/** The outside of a box. `round`: the faces the profile sweeps, in order round it, each `across` wide when the box is a prism. */
+/**
+ * The outside of a box. `round`: the faces the profile sweeps, in order round it, each `across`
+ * wide when the box is a prism.
+ */
 export interface BoxSkin {
 	readonly owner: string;
 	readonly name: string;
 	readonly round: readonly SkinFace[];
 	readonly ends: readonly SkinFace[];
-	/** Width of the swept faces; null when the box leans in both directions and no band can run round it. */
+	/**
+	 * Width of the swept faces; null when the box leans in both directions and no band can run
+	 * round it.
+	 */
 	readonly across: Length | null;
 }

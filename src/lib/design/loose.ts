@@ -5,7 +5,10 @@ import type { Part } from './part';
 
 export const LOOSE = 'loose parts';
 
-/** Parts listed by hand, as they are; one whose outline is larger than its rectangle is left out and said. */
+/**
+ * Parts listed by hand, as they are; one whose outline is larger than its rectangle is left out and
+ * said.
+ */
 export function planLoose(job: Job): { parts: Part[]; problems: Problem[] } {
 	const problems: Problem[] = [];
 	const parts = job.parts.flatMap((p, i) => {
@@ -34,7 +37,8 @@ function misfit(p: LoosePart, i: number): Problem | null {
 
 function toPart(p: LoosePart, job: Job): Part {
 	const material = materialOf(job, p.material);
-	// Grain across the part: the same part, named the other way round. An outline is not turned behind the person's back.
+	// Grain across the part: the same part, named the other way round. An outline is not turned
+	// behind the person's back.
 	const across = p.grain === 'width' && !p.outline;
 	const volume = p.length * p.width * (material?.measured ?? 0);
 	return {

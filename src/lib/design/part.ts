@@ -16,8 +16,9 @@ export interface Bevel {
 }
 
 /**
- * A piece of board at its true size. `length` runs along the grain. Sizes are those of the LONG face, which is what has to be
- * cut from the sheet; `short` gives the other face where an edge is bevelled.
+ * A piece of board at its true size. `length` runs along the grain. Sizes are those of the LONG
+ * face, which is what has to be cut from the sheet; `short` gives the other face where an edge is
+ * bevelled.
  */
 export interface Part {
 	/** Unique in the job, stable while the design is: 'bench-box.front'. */
@@ -41,7 +42,10 @@ export interface Part {
 	/** The face the drawing looks at. */
 	readonly face: 'outside' | 'inside' | 'front' | 'back';
 	readonly show: boolean; // is that face seen in the finished work?
-	/** Metres of edge cut with a router rather than on the saw, for labour (cut-outs, curves, grooves). */
+	/**
+	 * Metres of edge cut with a router rather than on the saw, for labour (cut-outs, curves,
+	 * grooves).
+	 */
 	readonly routed: Length;
 	readonly mass: number; // kg, one piece
 	readonly notes: readonly string[];

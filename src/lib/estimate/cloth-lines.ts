@@ -18,7 +18,8 @@ function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
 	if (!roll)
 		throw new Error(`bug: a layout on roll '${layout.roll}', which the stock does not hold`);
 	const buy = layout.owned ? 0 : Math.round(layout.pull / roll.step);
-	// The roll is priced by the metre; a step costs its share, and only the line's total is rounded.
+	// The roll is priced by the metre; a step costs its share, and only the line's total is
+	// rounded.
 	const perStep = (roll.price * toMm(roll.step)) / 1000;
 	return {
 		group: 'cloth',

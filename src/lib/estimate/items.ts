@@ -14,8 +14,9 @@ export interface Built {
 }
 
 /**
- * What the customer gets, one line a box, panel or list of parts. Each is weighed by the worth of its boards and cloth and by
- * the time it takes, so that the price is shared out as the cost arises.
+ * What the customer gets, one line a box, panel or list of parts. Each is weighed by the worth of
+ * its boards and cloth and by the time it takes, so that the price is shared out as the cost
+ * arises.
  */
 export function items(job: Job, built: Built): Item[] {
 	const minute = job.shop.labour.hour / 60;
@@ -37,7 +38,10 @@ export function items(job: Job, built: Built): Item[] {
 	return [...boxes, ...panels, ...loose];
 }
 
-/** Boards and cloth of one owner, and the minutes for marking parts and bonding cloth, in hundredths. */
+/**
+ * Boards and cloth of one owner, and the minutes for marking parts and bonding cloth, in
+ * hundredths.
+ */
 function material(job: Job, built: Built, owner: string): number {
 	const { minutes, hour } = job.shop.labour;
 	const parts = built.parts.filter((p) => p.owner === owner);

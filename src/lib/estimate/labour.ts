@@ -17,7 +17,9 @@ export interface Work {
 
 const MM2_PER_M2 = 1e6;
 
-/** Labour by kind of work, at the shop's minutes for each. Lines with nothing to do are left out. */
+/**
+ * Labour by kind of work, at the shop's minutes for each. Lines with nothing to do are left out.
+ */
 export function labourLines(job: Job, work: Work): LabourLine[] {
 	const { minutes, hour } = job.shop.labour;
 	const layouts = work.boards.flatMap((b) => b.answer.layouts.filter((_, i) => !b.sources[i]?.cut));

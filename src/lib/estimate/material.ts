@@ -4,11 +4,15 @@ import { toMm } from '../measure';
 import type { Order } from './types';
 
 /*
- * What the material is worth, in hundredths as fractions (rounded once, in the quote): taken from the rack, in the work,
- * and left over as offcuts. A sheet's worth is its list price; an offcut's is its share of the material's sheet by area.
+ * What the material is worth, in hundredths as fractions (rounded once, in the quote): taken from
+ * the rack, in the work, and left over as offcuts. A sheet's worth is its list price; an offcut's
+ * is its share of the material's sheet by area.
  */
 
-/** Price of one square tick of a material: its cheapest listed sheet by area, 0 when none has a price. */
+/**
+ * Price of one square tick of a material: its cheapest listed sheet by area, 0 when none has a
+ * price.
+ */
 export function perArea(job: Job, material: string): number {
 	const prices = job.stock.sheets
 		.filter((s) => s.material === material && s.price > 0)
@@ -16,7 +20,9 @@ export function perArea(job: Job, material: string): number {
 	return prices.length > 0 ? Math.min(...prices) : 0;
 }
 
-/** Owned sheets and cloth at list price. Offcuts were paid for by the job they fell off: nothing. */
+/**
+ * Owned sheets and cloth at list price. Offcuts were paid for by the job they fell off: nothing.
+ */
 export function worthFromRack(job: Job, order: Order): number {
 	return order.lines
 		.filter((l) => l.fromRack.number > 0 && l.fromRack.unit !== 'offcuts')
@@ -32,7 +38,10 @@ function worthOf(job: Job, line: Order['lines'][number]): number {
 	return (line.each * line.fromRack.number) / line.pack;
 }
 
-/** Worth of what is really in the work: placed areas, the length of cloth used by area, sundries without spare. */
+/**
+ * Worth of what is really in the work: placed areas, the length of cloth used by area, sundries
+ * without spare.
+ */
 export function worthUsed(
 	job: Job,
 	boards: readonly BoardLayouts[],

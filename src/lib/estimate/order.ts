@@ -24,7 +24,10 @@ export function makeOrder(
 	return { order: { lines, total }, problems: [...unpriced(job, lines), ...sundries.problems] };
 }
 
-/** Sheets and cloth that have to be bought but have no price: the order and the quote would be short of them in silence. */
+/**
+ * Sheets and cloth that have to be bought but have no price: the order and the quote would be short
+ * of them in silence.
+ */
 function unpriced(job: Job, lines: Order['lines']): Problem[] {
 	return lines
 		.filter((l) => l.buy > 0 && l.each === 0 && l.group !== 'sundries')

@@ -6,7 +6,10 @@ import { worthFromRack, worthOfOffcuts, worthUsed } from './material';
 import { shareOut } from './share';
 import type { Order, Quote } from './types';
 
-/** A thing the customer gets: a box, a panel, the list of loose parts, with how much of the work it is. */
+/**
+ * A thing the customer gets: a box, a panel, the list of loose parts, with how much of the work it
+ * is.
+ */
 export interface Item {
 	readonly what: string;
 	readonly weight: number;
@@ -19,7 +22,10 @@ interface QuoteInput extends Work {
 	readonly items: readonly Item[];
 }
 
-/** Costs, profit, tax and what the customer pays. Each figure is rounded once; the sums are sums of rounded figures. */
+/**
+ * Costs, profit, tax and what the customer pays. Each figure is rounded once; the sums are sums of
+ * rounded figures.
+ */
 export function makeQuote(job: Job, input: QuoteInput): Quote {
 	const labour = labourLines(job, input);
 	const labourCost = money(labour.reduce((sum, l) => sum + l.cost, 0));
@@ -61,7 +67,10 @@ function profitOn(cost: Money, job: Job): Money {
 	return money((cost * percent) / (100 - percent));
 }
 
-/** Tax on everything, or on the material's share of the price only: labour is never taxed without asking. */
+/**
+ * Tax on everything, or on the material's share of the price only: labour is never taxed without
+ * asking.
+ */
 function taxedPart(net: Money, cost: Money, labourCost: Money, job: Job): Money {
 	if (job.shop.tax.labour || cost === 0) return net;
 	return money((net * (cost - labourCost)) / cost);

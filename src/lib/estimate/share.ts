@@ -1,8 +1,9 @@
 import { nth, money, type Money } from '../measure';
 
 /**
- * Shares `whole` out by weight so that the shares add up to it to the last hundredth: each gets its floor, and the hundredths
- * left over go to the largest remainders (earlier lines first on a tie). No weight at all: everything to the first line.
+ * Shares `whole` out by weight so that the shares add up to it to the last hundredth: each gets its
+ * floor, and the hundredths left over go to the largest remainders (earlier lines first on a tie).
+ * No weight at all: everything to the first line.
  */
 export function shareOut(whole: Money, weights: readonly number[]): Money[] {
 	if (weights.length === 0) return [];

@@ -3,7 +3,10 @@ import type { BoardLayouts } from '../layout';
 import { money } from '../measure';
 import type { Amount, OrderLine } from './types';
 
-/** Sheets and offcuts of one material that its layouts take. A sheet already cut was paid for and booked: it is not ordered. */
+/**
+ * Sheets and offcuts of one material that its layouts take. A sheet already cut was paid for and
+ * booked: it is not ordered.
+ */
 export function sheetLines(job: Job, boards: BoardLayouts): OrderLine[] {
 	const taken = boards.sources.filter((s) => !s.cut);
 	const name = materialName(job, boards.material);

@@ -3,7 +3,10 @@ import type { Job, Problem, Sundry } from '../job';
 import { money } from '../measure';
 import type { Amount, OrderLine } from './types';
 
-/** Kinds sold by measure, where some runs down the side of the pot: the shop's spare is added to these. */
+/**
+ * Kinds sold by measure, where some runs down the side of the pot: the shop's spare is added to
+ * these.
+ */
 const MEASURED: ReadonlySet<Amount['unit']> = new Set(['m2', 'm', 'L']);
 /** A pack that is short by less than this share is not opened for a rounding error. */
 const CRUMB = 1e-9;

@@ -22,11 +22,17 @@ export interface OrderLine {
 	/** How many of `unit` to buy: sheets, steps off a roll, packs. */
 	readonly buy: number;
 	readonly unit: string;
-	/** Length of one step off a roll, ticks; what one pack holds, in the unit of `need`; 1 for sheets. */
+	/**
+	 * Length of one step off a roll, ticks; what one pack holds, in the unit of `need`; 1 for
+	 * sheets.
+	 */
 	readonly pack: number;
 	readonly each: Money;
 	readonly total: Money;
-	/** Bought and not used, in the unit of `need`; waste on sheets is not counted here but in the layouts. */
+	/**
+	 * Bought and not used, in the unit of `need`; waste on sheets is not counted here but in the
+	 * layouts.
+	 */
 	readonly spare: Amount;
 	/** Per cent asked for on top of the need. */
 	readonly sparePercent: number;

@@ -1,7 +1,10 @@
 import type { Point } from './outline';
 import { between, cross, distance, dot, leftOf, minus, plus, times } from './vector';
 
-/** A circular arc: it starts at angle `start` (radians from +x) and runs through `sweep`, positive to the left. */
+/**
+ * A circular arc: it starts at angle `start` (radians from +x) and runs through `sweep`, positive
+ * to the left.
+ */
 export interface Arc {
 	readonly centre: Point;
 	readonly radius: number;
@@ -9,7 +12,10 @@ export interface Arc {
 	readonly sweep: number;
 }
 
-/** The arc from `a` to `b` whose bulge is tan(sweep / 4). Throws `bug:` for a bulge of 0 or a chord of no length. */
+/**
+ * The arc from `a` to `b` whose bulge is tan(sweep / 4). Throws `bug:` for a bulge of 0 or a chord
+ * of no length.
+ */
 export function arcOf(a: Point, b: Point, bulge: number): Arc {
 	const chord = distance(a, b);
 	if (bulge === 0 || chord === 0) throw new Error('bug: no arc without a bulge and a chord');
@@ -44,8 +50,8 @@ export function bulgeThrough(a: Point, via: Point, b: Point): number {
 }
 
 /**
- * Radius of the circle whose chord is `chord` long and rises `rise` in its middle: (c2 + 4 h2) / 8 h.
- * Machinery's Handbook, 31st edition, p. 83, segments of a circle.
+ * Radius of the circle whose chord is `chord` long and rises `rise` in its middle: (c2 + 4 h2) / 8
+ * h. Machinery's Handbook, 31st edition, p. 83, segments of a circle.
  */
 export function radiusFromRise(chord: number, rise: number): number {
 	return (chord * chord + 4 * rise * rise) / (8 * rise);
@@ -56,7 +62,10 @@ export function riseOf(radius: number, sweep: number): number {
 	return radius * (1 - Math.cos(sweep / 2));
 }
 
-/** The widest sweep whose chord departs from its arc by no more than `rise`; a whole turn when the rise allows it. */
+/**
+ * The widest sweep whose chord departs from its arc by no more than `rise`; a whole turn when the
+ * rise allows it.
+ */
 export function sweepForRise(radius: number, rise: number): number {
 	if (radius <= 0 || rise >= 2 * radius) return 2 * Math.PI;
 	return 2 * Math.acos(1 - rise / radius);

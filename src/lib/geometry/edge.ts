@@ -67,7 +67,10 @@ export function nearestOnEdge(
 	return a < b ? { t: 0, distance: a } : { t: 1, distance: b };
 }
 
-/** How far round the arc the direction of `p` lies, as a fraction of its sweep; past 1 when it is beside the arc. */
+/**
+ * How far round the arc the direction of `p` lies, as a fraction of its sweep; past 1 when it is
+ * beside the arc.
+ */
 export function fractionOnArc(arc: Arc, p: Point): number {
 	const turn = 2 * Math.PI;
 	const angle = Math.atan2(p.y - arc.centre.y, p.x - arc.centre.x) - arc.start;

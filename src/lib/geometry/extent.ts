@@ -1,7 +1,10 @@
 import { arcOfEdge, boundsOfPoints, edgeBounds, edgeLength, edgesOf } from './edge';
 import type { Outline, Point, Rect } from './outline';
 
-/** Area in square ticks, arcs counted as arcs; negative for a clockwise outline. Exact for straight edges on the grid. */
+/**
+ * Area in square ticks, arcs counted as arcs; negative for a clockwise outline. Exact for straight
+ * edges on the grid.
+ */
 export function area(outline: Outline): number {
 	const o = outline[0];
 	if (o === undefined) return 0;

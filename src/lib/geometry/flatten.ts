@@ -3,13 +3,16 @@ import { arcOfEdge, edgesOf } from './edge';
 import type { Outline, Point } from './outline';
 import { same, snapPoint } from './vector';
 
-/** Which way a flattened outline may depart from the true one: a part outward, stock inward, a drawing either way. */
+/**
+ * Which way a flattened outline may depart from the true one: a part outward, stock inward, a
+ * drawing either way.
+ */
 export type FlattenSide = 'outward' | 'inward' | 'nearest';
 
 /**
- * The outline with straight edges only, on the grid, nowhere farther than `tolerance` (ticks) from the true one; outward
- * it contains the true outline, inward it lies inside it (the outline being counter-clockwise). One tick of the tolerance
- * goes to the grid.
+ * The outline with straight edges only, on the grid, nowhere farther than `tolerance` (ticks) from
+ * the true one; outward it contains the true outline, inward it lies inside it (the outline being
+ * counter-clockwise). One tick of the tolerance goes to the grid.
  */
 export function flatten(
 	outline: Outline,

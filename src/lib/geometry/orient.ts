@@ -1,8 +1,9 @@
 import type { Point } from './outline';
 
 /**
- * 1 when `c` lies left of the line from `a` to `b`, -1 right of it, 0 on it. Exact for points of the grid: where the
- * floating product might have lost its last digits, whole numbers of any size decide.
+ * 1 when `c` lies left of the line from `a` to `b`, -1 right of it, 0 on it. Exact for points of
+ * the grid: where the floating product might have lost its last digits, whole numbers of any size
+ * decide.
  */
 export function orient(a: Point, b: Point, c: Point): -1 | 0 | 1 {
 	const left = (b.x - a.x) * (c.y - a.y);

@@ -32,8 +32,8 @@ export function reversed(outline: Outline): Outline {
 }
 
 /**
- * Mirrored left to right about the line x = `axis`, counter-clockwise again. Edge i of the result is the image of edge
- * n - 1 - i (see {@link mirrorOrder}).
+ * Mirrored left to right about the line x = `axis`, counter-clockwise again. Edge i of the result
+ * is the image of edge n - 1 - i (see {@link mirrorOrder}).
  */
 export function mirrored(outline: Outline, axis = 0): Outline {
 	return reversed(outline.map((c) => corner({ x: 2 * axis - c.x, y: c.y }, -(c.bulge ?? 0))));

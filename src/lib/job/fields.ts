@@ -2,11 +2,15 @@ import { field, noted, z } from './zod';
 import { mm, toMm, type Length, minorUnits, money, readLength } from '../measure';
 
 /*
- * The fields every part of a job is made of. In a file a length is a number of millimetres or a text with its unit
- * ('23 5/8 in'); read, it is a Length on the grid. Each refusal says what was seen and what would be right.
+ * The fields every part of a job is made of. In a file a length is a number of millimetres or a
+ * text with its unit ('23 5/8 in'); read, it is a Length on the grid. Each refusal says what was
+ * seen and what would be right.
  */
 
-/** The longest length the planner takes for anything: 100 m, far past any sheet, short of a slipped unit. */
+/**
+ * The longest length the planner takes for anything: 100 m, far past any sheet, short of a slipped
+ * unit.
+ */
 const LONGEST = mm(100_000);
 
 /** Past this a number of millimetres is no whole number of ticks any more. */
@@ -52,7 +56,10 @@ export const distanceField = lengthBetween(0, toMm(LONGEST));
 /** Any place along an axis. */
 export const position = lengthBetween(-toMm(LONGEST), toMm(LONGEST));
 
-/** A mark: the thing's own as it is; one that names another thing says by `refersTo` in which list that one stands. */
+/**
+ * A mark: the thing's own as it is; one that names another thing says by `refersTo` in which list
+ * that one stands.
+ */
 export const id = field(
 	z
 		.string()

@@ -2,8 +2,8 @@ import type { Job } from './job';
 import type { Cloth, Material, Roll, StockSheet } from './stock';
 
 /*
- * What a job uses, by its mark. A mark the rack does not hold is answered with null: the reader and the design have told
- * the person where it stands, and whoever comes later leaves the thing out.
+ * What a job uses, by its mark. A mark the rack does not hold is answered with null: the reader and
+ * the design have told the person where it stands, and whoever comes later leaves the thing out.
  */
 
 type Rack<List extends keyof Job['stock']> = { readonly stock: Pick<Job['stock'], List> };

@@ -34,7 +34,10 @@ const jobWith = (amount: AmountField) =>
 		}),
 		/** Search chosen by the person with 'keep looking'. */
 		seed: field(z.number().int().min(0).max(0xffffffff).default(1), { label: 'Seed' }),
-		/** How long that search went on, and the report at which it was ended; absent for the usual one. */
+		/**
+		 * How long that search went on, and the report at which it was ended; absent for the usual
+		 * one.
+		 */
 		look: field(
 			z
 				.strictObject({

@@ -1,7 +1,10 @@
 import { field, z } from './zod';
 import { count, id, name, note, position, size } from './fields';
 
-/** A corner of an outline as a file holds it: x, y and the bulge of the edge that leaves it (tan of a quarter of the arc's angle). */
+/**
+ * A corner of an outline as a file holds it: x, y and the bulge of the edge that leaves it (tan of
+ * a quarter of the arc's angle).
+ */
 export const outlineCorner = z.strictObject({
 	x: field(position, { label: 'From the left' }),
 	y: field(position, { label: 'From the bottom' }),

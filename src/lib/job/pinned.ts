@@ -54,7 +54,9 @@ const cut = z.strictObject({
 /** A laid-out sheet that stays as it is: it has been printed, or the saw is in it. */
 export const pinnedLayout = z.strictObject({
 	material: field(id, { label: 'Board', refersTo: 'materials' }),
-	/** Where the sheet came from and its id in the stock: 'buy/ply-18', 'owned/ply-18', 'offcut/R7'. */
+	/**
+	 * Where the sheet came from and its id in the stock: 'buy/ply-18', 'owned/ply-18', 'offcut/R7'.
+	 */
 	sheet: field(
 		z
 			.string()
@@ -80,7 +82,9 @@ export const pinnedLayout = z.strictObject({
 			.default([]),
 		{ label: 'Offcuts' },
 	),
-	/** True once it is cut: its sheet is off the rack, its offcuts are on it, its parts are made. */
+	/**
+	 * True once it is cut: its sheet is off the rack, its offcuts are on it, its parts are made.
+	 */
 	cut: field(z.boolean().default(false), { label: 'Cut' }),
 });
 

@@ -1,8 +1,12 @@
-/** The door through which the schema library enters, and what each part of the schema says of itself. */
+/**
+ * The door through which the schema library enters, and what each part of the schema says of
+ * itself.
+ */
 import { config, z } from 'zod';
 import type { ListOfMarks } from './marks';
 
-// A job is read once a plan: compiling a parser for each part of the schema takes longer than it saves.
+// A job is read once a plan: compiling a parser for each part of the schema takes longer than it
+// saves.
 config({ jitless: true });
 
 export { z };
@@ -11,15 +15,24 @@ export { z };
 export interface Note<Word extends string = string> {
 	/** In trade words: 'Width'. */
 	readonly label?: string;
-	/** Begins small where it goes on from the label ('from the left end …'), large where it is a sentence of its own. */
+	/**
+	 * Begins small where it goes on from the label ('from the left end …'), large where it is a
+	 * sentence of its own.
+	 */
 	readonly help?: string;
-	/** Of a number: its unit. A length, an amount and a volume have theirs from the ruler and the shop. */
+	/**
+	 * Of a number: its unit. A length, an amount and a volume have theirs from the ruler and the
+	 * shop.
+	 */
 	readonly unit?: string;
 	/** How it is edited, where its type leaves that open. */
 	readonly edit?: 'length' | 'money' | 'volume' | 'text' | 'note' | 'mark';
 	/** Of a mark that is not the thing's own: the list the thing stands in that it names. */
 	readonly refersTo?: ListOfMarks;
-	/** What choices and forms are called whose own word says too little. Of a text: all there is to choose from. */
+	/**
+	 * What choices and forms are called whose own word says too little. Of a text: all there is to
+	 * choose from.
+	 */
 	readonly options?: Readonly<Partial<Record<Word, string>>>;
 }
 
@@ -52,7 +65,10 @@ export function field<S extends z.ZodType>(
 	return noted(schema, note);
 }
 
-/** A copy, since one schema serves many fields. It takes over the note of what it is a copy of, if there is one. */
+/**
+ * A copy, since one schema serves many fields. It takes over the note of what it is a copy of, if
+ * there is one.
+ */
 function copyOf<S extends z.ZodType>(schema: S, { label, help }: Note): S {
 	if (help) return schema.describe(describing(help, label));
 	return notes.get(schema) ? schema.clone() : schema.clone(schema.def);

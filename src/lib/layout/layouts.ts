@@ -33,9 +33,14 @@ export interface RollLayout {
 	readonly roll: string; // id in the stock
 	readonly problem: RollProblem;
 	readonly answer: RollAnswer;
-	/** Length to pull, in the steps the roll is sold in (the used length itself on an owned remnant). */
+	/**
+	 * Length to pull, in the steps the roll is sold in (the used length itself on an owned
+	 * remnant).
+	 */
 	readonly pull: Length;
-	/** How much of the pull may go by before the pattern starts: a repeat. Absent on a plain cloth. */
+	/**
+	 * How much of the pull may go by before the pattern starts: a repeat. Absent on a plain cloth.
+	 */
 	readonly lead?: Length;
 	/** What it would take if the nap were ignored. */
 	readonly napless: Length;

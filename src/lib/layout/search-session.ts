@@ -37,9 +37,10 @@ export interface SearchOptions {
 }
 
 /**
- * All searches of one plan: their budget, who is told how far they are, and when they end. Told to stop once, every later
- * search takes its first good answer and stops as well. Reports come at the same places in the same job, so that the
- * number of the one at which it was stopped is enough to stop there again.
+ * All searches of one plan: their budget, who is told how far they are, and when they end. Told to
+ * stop once, every later search takes its first good answer and stops as well. Reports come at the
+ * same places in the same job, so that the number of the one at which it was stopped is enough to
+ * stop there again.
  */
 export class SearchSession {
 	readonly budget: Budget;
@@ -69,7 +70,10 @@ export class SearchSession {
 		return this.#stopped === null;
 	}
 
-	/** The answer of a search that depends on nothing but `on` and the budget: remembered, or found now. */
+	/**
+	 * The answer of a search that depends on nothing but `on` and the budget: remembered, or found
+	 * now.
+	 */
 	async once<Answer>(on: readonly unknown[], find: () => Promise<Answer>): Promise<Answer> {
 		const { memory } = this.#options;
 		if (!memory || this.#stopped !== null) return find();

@@ -1,10 +1,13 @@
 /**
- * Lengths live on one grid of 1600 ticks to the millimetre, so that 0.01 mm (16 ticks) and 1/64 in (635 ticks)
- * are both whole numbers and every sum, difference and comparison of lengths is exact.
+ * Lengths live on one grid of 1600 ticks to the millimetre, so that 0.01 mm (16 ticks) and 1/64 in
+ * (635 ticks) are both whole numbers and every sum, difference and comparison of lengths is exact.
  */
 declare const onGrid: unique symbol;
 
-/** A length as a whole number of ticks. Plain arithmetic gives a `number`; wrap it with {@link ticks} to name it a length again. */
+/**
+ * A length as a whole number of ticks. Plain arithmetic gives a `number`; wrap it with
+ * {@link ticks} to name it a length again.
+ */
 export type Length = number & { readonly [onGrid]: true };
 
 export const TICKS_PER_MM = 1600;

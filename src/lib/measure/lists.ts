@@ -1,6 +1,6 @@
 /*
- * Places of a list that are known to hold something. Reading beside the list is a bug of ours and says so at once, where
- * a plain index would hand `undefined` on to a figure.
+ * Places of a list that are known to hold something. Reading beside the list is a bug of ours and
+ * says so at once, where a plain index would hand `undefined` on to a figure.
  */
 
 /** Entry `i` of a list, from 0. Throws `bug:` where there is none. */
@@ -22,7 +22,10 @@ export function theOne<T>(list: readonly T[], isMeant: (entry: T) => boolean): T
 	return found;
 }
 
-/** Entry `i` counted round and round, as the corners of an outline are. Throws `bug:` for an empty list. */
+/**
+ * Entry `i` counted round and round, as the corners of an outline are. Throws `bug:` for an empty
+ * list.
+ */
 export function around<T>(list: readonly T[], i: number): T {
 	const n = list.length;
 	return nth(list, ((i % n) + n) % n);

@@ -1,9 +1,14 @@
 declare const minor: unique symbol;
 
-/** Money in whole minor units of the job's currency: cents, yen, fils. Rounding happens once, at the end of a sum. */
+/**
+ * Money in whole minor units of the job's currency: cents, yen, fils. Rounding happens once, at the
+ * end of a sum.
+ */
 export type Money = number & { readonly [minor]: true };
 
-/** Whole minor units; rounds half up (away from zero for a credit). Throws `bug:` when not finite. */
+/**
+ * Whole minor units; rounds half up (away from zero for a credit). Throws `bug:` when not finite.
+ */
 export function money(units: number): Money {
 	if (!Number.isFinite(units)) throw new Error(`bug: ${units} is not an amount`);
 	return (Math.sign(units) * Math.round(Math.abs(units)) + 0) as Money;
@@ -18,7 +23,10 @@ export function sumMoney(amounts: readonly Money[]): Money {
 /** Built once a currency and sign: making a formatter costs more than using it a hundred times. */
 const formats = new Map<string, Intl.NumberFormat>();
 
-/** Decimals follow the currency: two for most, none for the yen, three for the Kuwaiti dinar (ISO 4217). */
+/**
+ * Decimals follow the currency: two for most, none for the yen, three for the Kuwaiti dinar (ISO
+ * 4217).
+ */
 function format(currency: string, decimal: '.' | ','): Intl.NumberFormat {
 	const key = currency + decimal;
 	const known = formats.get(key);
@@ -48,8 +56,8 @@ export function majorMoney(amount: Money | number, currency: string): number {
 }
 
 /**
- * `EUR 1,234.50` with a decimal point, `1.234,50 EUR` with a comma. The ISO 4217 code rather than a sign: it is in every
- * typeface and never mistaken for another country's dollar.
+ * `EUR 1,234.50` with a decimal point, `1.234,50 EUR` with a comma. The ISO 4217 code rather than a
+ * sign: it is in every typeface and never mistaken for another country's dollar.
  */
 export function printMoney(amount: Money, currency: string, decimal: '.' | ',' = '.'): string {
 	return format(currency, decimal).format(majorMoney(amount, currency)).replace(/\s/g, ' ');

@@ -1,4 +1,7 @@
-/** A fraction of whole numbers, so that 1/3 in or 0.1 mm stays what was written until it is rounded once, at the end. */
+/**
+ * A fraction of whole numbers, so that 1/3 in or 0.1 mm stays what was written until it is rounded
+ * once, at the end.
+ */
 export interface Ratio {
 	readonly n: bigint;
 	readonly d: bigint;

@@ -31,8 +31,9 @@ const EXAMPLES: Readonly<Record<Unit, string>> = {
 const FARTHEST = whole(10_000_000 * TICKS_PER_MM);
 
 /**
- * Reads a length as a person writes it: `600`, `60 cm`, `23 5/8`, `23-5/8"`, `2' 3 1/2"`, `360+2*17.6`. The answer is
- * exact and rounded once to the nearest tick. A refusal says what was seen and gives an example of what is right.
+ * Reads a length as a person writes it: `600`, `60 cm`, `23 5/8`, `23-5/8"`, `2' 3 1/2"`,
+ * `360+2*17.6`. The answer is exact and rounded once to the nearest tick. A refusal says what was
+ * seen and gives an example of what is right.
  */
 export function readLength(text: string, as: Hand): Reading<Length> {
 	const units: Units = {

@@ -4,7 +4,10 @@ import type { Hand } from './reading';
 /** The units that a ruler may have, in words. */
 export const UNITS = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as const;
 
-/** How lengths are shown: the unit, the finest fraction of an inch (one over this), and the decimal sign. */
+/**
+ * How lengths are shown: the unit, the finest fraction of an inch (one over this), and the decimal
+ * sign.
+ */
 export interface Ruler {
 	readonly unit: 'mm' | 'cm' | 'in';
 	readonly fraction: 16 | 32 | 64;
@@ -13,7 +16,9 @@ export interface Ruler {
 
 export interface Printed {
 	readonly text: string;
-	/** True when the length lies between two marks of the ruler and the text names the nearer one. */
+	/**
+	 * True when the length lies between two marks of the ruler and the text names the nearer one.
+	 */
 	readonly rounded: boolean;
 }
 
@@ -22,7 +27,10 @@ const FINEST = TICKS_PER_MM / 100;
 /** What a tape and a fence can be set to. */
 const BENCH = TICKS_PER_MM / 10;
 
-/** The length on this ruler, without its unit: `600`, `60,5`, `23 5/8`. Metric to 0.01 mm, inches to the chosen fraction. */
+/**
+ * The length on this ruler, without its unit: `600`, `60,5`, `23 5/8`. Metric to 0.01 mm, inches to
+ * the chosen fraction.
+ */
 export function printLength(l: Length, ruler: Ruler): Printed {
 	return on(l, ruler, FINEST);
 }
@@ -32,7 +40,10 @@ export function printForBench(l: Length, ruler: Ruler): Printed {
 	return on(l, ruler, BENCH);
 }
 
-/** With its unit, and with ≈ before a figure that was rounded to the ruler: `23 5/8 in`, `≈ 600.08 mm`. */
+/**
+ * With its unit, and with ≈ before a figure that was rounded to the ruler: `23 5/8 in`,
+ * `≈ 600.08 mm`.
+ */
 export function showLength(l: Length, ruler: Ruler): string {
 	const { text, rounded } = printLength(l, ruler);
 	return `${rounded ? '≈ ' : ''}${text} ${ruler.unit}`;

@@ -1,7 +1,10 @@
 import { subtractRatios, addRatios, multiplyRatios, type Ratio } from './ratio';
 import { ended, plain, Refusal, skipSpace, take, takeNumber, type Scan } from './scan';
 
-/** The units one kind of quantity may carry, and what one of each is in the unit the reading answers in. */
+/**
+ * The units one kind of quantity may carry, and what one of each is in the unit the reading answers
+ * in.
+ */
 export interface Units {
 	/** Spellings in lower case, exactly as written after the number. */
 	readonly named: ReadonlyMap<string, Ratio>;
@@ -23,7 +26,9 @@ interface Factor {
 
 const LONGEST_TEXT = 120;
 
-/** A small sum of products, each term with its own unit: `360 + 2*17.6`. Throws a {@link Refusal}. */
+/**
+ * A small sum of products, each term with its own unit: `360 + 2*17.6`. Throws a {@link Refusal}.
+ */
 export function readSum(text: string, decimal: '.' | ',', units: Units): Ratio {
 	const scan: Scan = { text: plain(text.slice(0, LONGEST_TEXT + 1)), decimal, at: 0 };
 	const example = `Write a ${units.kind} such as ${units.example}.`;

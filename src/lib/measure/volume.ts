@@ -3,7 +3,10 @@ import type { Ruler } from './ruler';
 /** Volumes are plain numbers of litres. */
 export type VolumeUnit = 'L' | 'ft3' | 'in3';
 
-/** A cubic inch is 2.54 cm cubed, exact since the inch is (NIST SP 811 (2008) appendix B.8); a cubic foot is 1728 of them. */
+/**
+ * A cubic inch is 2.54 cm cubed, exact since the inch is (NIST SP 811 (2008) appendix B.8); a cubic
+ * foot is 1728 of them.
+ */
 const LITRES: Readonly<Record<VolumeUnit, number>> = { L: 1, ft3: 28.316846592, in3: 0.016387064 };
 
 /** Litres as a number of this unit. */

@@ -1,9 +1,10 @@
 import type { Length } from '../measure';
 
 /*
- * True sizes and grown ones. A search adds one blade (or bit, or gap) to every piece and every sheet, and from there on
- * knows no blade: sums and differences of grown sizes are grown sizes again. To take one for the other is an error of one
- * kerf, which no picture shows, so the two are types of their own. Arrays of numbers hold grown sizes only.
+ * True sizes and grown ones. A search adds one blade (or bit, or gap) to every piece and every
+ * sheet, and from there on knows no blade: sums and differences of grown sizes are grown sizes
+ * again. To take one for the other is an error of one kerf, which no picture shows, so the two are
+ * types of their own. Arrays of numbers hold grown sizes only.
  */
 
 declare const grown: unique symbol;

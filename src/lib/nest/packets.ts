@@ -25,8 +25,9 @@ function sawMark(layout: SheetLayout): string {
 }
 
 /**
- * Groups layouts that are cut alike, so that their sheets may be cut together in a packet no higher than the saw takes.
- * Left out, `highest` means one sheet at a time: cutting packets is for those who ask for it.
+ * Groups layouts that are cut alike, so that their sheets may be cut together in a packet no higher
+ * than the saw takes. Left out, `highest` means one sheet at a time: cutting packets is for those
+ * who ask for it.
  */
 export function packets(
 	layouts: readonly SheetLayout[],

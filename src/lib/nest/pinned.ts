@@ -12,7 +12,10 @@ export type NameOffcut = (layout: SheetLayout, i: number) => string;
 
 const byPlace: NameOffcut = (layout, i) => `${layout.sheet}, copy ${layout.copy}, offcut ${i + 1}`;
 
-/** What a cut sheet still gives: its offcuts as stock of their own, owned, cut on all sides, first to be used up. */
+/**
+ * What a cut sheet still gives: its offcuts as stock of their own, owned, cut on all sides, first
+ * to be used up.
+ */
 export function offcutSheets(layout: SheetLayout, name: NameOffcut = byPlace): Sheet[] {
 	return layout.offcuts.map((o, i) => ({
 		id: name(layout, i),
@@ -43,8 +46,9 @@ interface Demand {
 }
 
 /**
- * The problem that is left once the pinned layouts are taken out: their pieces and sheets are off the lists, and their
- * offcuts are stock. Its answer belongs beside the pinned layouts, which it never changes.
+ * The problem that is left once the pinned layouts are taken out: their pieces and sheets are off
+ * the lists, and their offcuts are stock. Its answer belongs beside the pinned layouts, which it
+ * never changes.
  */
 export function withPinned<P extends Demand>(
 	problem: P,

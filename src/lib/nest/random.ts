@@ -1,4 +1,7 @@
-/** A stream of numbers that depends on the seed alone, so that a search gives the same answer on any machine. */
+/**
+ * A stream of numbers that depends on the seed alone, so that a search gives the same answer on any
+ * machine.
+ */
 export interface Random {
 	/** A whole number from 0 to n - 1; n from 1 to 2^21. */
 	int(n: number): number;
@@ -7,8 +10,9 @@ export interface Random {
 }
 
 /**
- * Four 32-bit words of state, shift-register steps (G. Marsaglia, "Xorshift RNGs", J. Stat. Software 8, 2003,
- * the 128-bit generator). Any finite number is a seed; the state is filled by a multiplicative walk from it.
+ * Four 32-bit words of state, shift-register steps (G. Marsaglia, "Xorshift RNGs", J. Stat.
+ * Software 8, 2003, the 128-bit generator). Any finite number is a seed; the state is filled by a
+ * multiplicative walk from it.
  */
 export function random(seed: number): Random {
 	let word = Math.trunc(seed) | 0;

@@ -3,8 +3,8 @@ import { boundOf, nestSaw, sawModel } from './saw';
 import type { Budget, Piece, SawProblem, Search, Sheet, SheetsAnswer } from './types';
 
 /*
- * What would save a sheet: small changes to what was asked, each tried in earnest. A change whose bound already costs as
- * much as the plan is not worth a search.
+ * What would save a sheet: small changes to what was asked, each tried in earnest. A change whose
+ * bound already costs as much as the plan is not worth a search.
  */
 
 export interface NearMiss {
@@ -27,7 +27,8 @@ interface Change {
 
 const MOST_PIECES = 8; // the largest are the ones that decide
 const NARROWER = [1, 2, 5, 10] as const; // mm
-const KERFS = [0.75, 0.5] as const; // share of the kerf; a thin blade takes about two thirds of a full one
+// share of the kerf; a thin blade takes about two thirds of a full one
+const KERFS = [0.75, 0.5] as const;
 
 function withPiece(problem: SawProblem, id: string, change: Partial<Piece>): SawProblem {
 	const pieces = problem.pieces.map((p) => (p.id === id ? { ...p, ...change } : p));
@@ -53,7 +54,10 @@ function grainChanges(problem: SawProblem, ids: readonly Piece[]): Change[] {
 	return [...one, all];
 }
 
-/** Each large piece a little narrower or shorter. Shaped pieces are left alone: their outline would have to change too. */
+/**
+ * Each large piece a little narrower or shorter. Shaped pieces are left alone: their outline would
+ * have to change too.
+ */
 function sizeChanges(problem: SawProblem, ids: readonly Piece[]): Change[] {
 	return ids
 		.filter((p) => !p.outline)
@@ -112,8 +116,8 @@ function ranked(found: readonly NearMiss[]): NearMiss[] {
 }
 
 /**
- * Tries small changes, each with an equal share of the budget, and returns those that save, the best first. `others`:
- * sizes of sheet that could be bought but are not in the stock.
+ * Tries small changes, each with an equal share of the budget, and returns those that save, the
+ * best first. `others`: sizes of sheet that could be bought but are not in the stock.
  */
 export function* nearMisses(
 	problem: SawProblem,

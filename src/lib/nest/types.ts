@@ -9,7 +9,9 @@ export interface Piece {
 	readonly count: number;
 	/** any: quarter turns; half: 0 and 180; none: as given. */
 	readonly turns: 'any' | 'half' | 'none';
-	/** True shape inside the length x width rectangle, corner at 0,0. Absent: the rectangle itself. */
+	/**
+	 * True shape inside the length x width rectangle, corner at 0,0. Absent: the rectangle itself.
+	 */
 	readonly outline?: Outline;
 	readonly holes?: readonly Outline[];
 }
@@ -19,9 +21,13 @@ export interface Sheet {
 	readonly id: string;
 	readonly length: Length;
 	readonly width: Length;
-	readonly price: number; // whole minor units of money that using one costs now; 0 for what is owned
+	// whole minor units of money that using one costs now; 0 for what is owned
+	readonly price: number;
 	readonly count: number | null;
-	/** Taken first in this order when the price is equal: offcuts 0, owned sheets 1, sheets to buy 2. */
+	/**
+	 * Taken first in this order when the price is equal: offcuts 0, owned sheets 1, sheets to
+	 * buy 2.
+	 */
 	readonly rank: number;
 	/** First trim per factory edge; an offcut usually has none. */
 	readonly trim: {
@@ -57,7 +63,10 @@ export interface RouterProblem {
 	readonly keep: { readonly length: Length; readonly width: Length };
 }
 
-/** A piece laid down. x,y: lower left of its bounding rectangle after turning; length, width as placed. */
+/**
+ * A piece laid down. x,y: lower left of its bounding rectangle after turning; length, width as
+ * placed.
+ */
 export interface Placed extends Rect {
 	readonly id: string;
 	readonly copy: number; // 0-based, which of the count
@@ -65,9 +74,10 @@ export interface Placed extends Rect {
 }
 
 /**
- * One straight cut through the whole of one region. The saw runs along x ('rip') or along y ('cross'); kerf is lost
- * from `at` to `at + kerf`, measured along the other axis. 'trim' squares a factory edge. 'slant' parts a pair of
- * tapered pieces laid head to tail in one rectangle, from `from` to `to`.
+ * One straight cut through the whole of one region. The saw runs along x ('rip') or along y
+ * ('cross'); kerf is lost from `at` to `at + kerf`, measured along the other axis. 'trim' squares a
+ * factory edge. 'slant' parts a pair of tapered pieces laid head to tail in one rectangle, from
+ * `from` to `to`.
  */
 export interface Cut {
 	readonly n: number; // order at the saw, from 1
@@ -77,7 +87,10 @@ export interface Cut {
 	readonly at: Length;
 	readonly fence: Length; // the setting: kept side, from fenceEdge to the blade
 	readonly fenceEdge: 'left' | 'right' | 'bottom' | 'top';
-	/** What falls on either side: lower or left first. Piece ids, 'offcut', 'waste', or 'strip' for a region cut again. */
+	/**
+	 * What falls on either side: lower or left first. Piece ids, 'offcut', 'waste', or 'strip' for
+	 * a region cut again.
+	 */
 	readonly gives: readonly [Gives, Gives];
 	readonly from?: { readonly x: number; readonly y: number };
 	readonly to?: { readonly x: number; readonly y: number };
@@ -123,8 +136,8 @@ export interface RollPiece {
 	readonly turns: readonly (0 | 90 | 180 | 270)[];
 	readonly outline?: Outline;
 	/**
-	 * Where in the pattern its lower left corner belongs, along and across: parts of one cloth that are seamed side by side go
-	 * on with each other's pattern. Absent: where the pattern starts.
+	 * Where in the pattern its lower left corner belongs, along and across: parts of one cloth that
+	 * are seamed side by side go on with each other's pattern. Absent: where the pattern starts.
 	 */
 	readonly phase?: { readonly along: Length; readonly across: Length };
 }
@@ -137,11 +150,15 @@ export interface RollProblem {
 	readonly limit: Length | null;
 	/** Starts of pieces along the roll fall on whole repeats of the pattern; 0 for none. */
 	readonly repeat: Length;
-	/** Lower sides of pieces fall on whole widths of the pattern, so that the motif matches across; absent or 0 for none. */
+	/**
+	 * Lower sides of pieces fall on whole widths of the pattern, so that the motif matches across;
+	 * absent or 0 for none.
+	 */
 	readonly across?: Length;
 	/**
-	 * A half-drop pattern: it repeats across in columns, each `across` wide, and in every second column it starts half a repeat
-	 * later, and so does a blank that lies there. Its lower side falls on the start of a column. Absent: a straight pattern.
+	 * A half-drop pattern: it repeats across in columns, each `across` wide, and in every second
+	 * column it starts half a repeat later, and so does a blank that lies there. Its lower side
+	 * falls on the start of a column. Absent: a straight pattern.
 	 */
 	readonly drop?: { readonly across: Length };
 	/** Lay outlines as they are, or their rectangles. */
@@ -162,9 +179,9 @@ export interface RollAnswer {
 }
 
 /**
- * Every search of the nest is a generator: it yields its best answer so far with the work done, and returns the best
- * one. Whoever drives it may stop between yields. Budgets count work, never seconds, so the same seed and effort give
- * the same answer on any machine.
+ * Every search of the nest is a generator: it yields its best answer so far with the work done, and
+ * returns the best one. Whoever drives it may stop between yields. Budgets count work, never
+ * seconds, so the same seed and effort give the same answer on any machine.
  */
 export type Search<Answer> = Generator<
 	{ readonly best: Answer; readonly effort: number },

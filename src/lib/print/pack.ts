@@ -10,8 +10,8 @@ import { panelPages } from './panel';
 import { blankTemplate, partTemplate, templateLeaves, templateOf, templatesOf } from './templates';
 
 /**
- * The print pack in the order of the work: what it is, what is made, what is cut, what is bought, what it costs. Layouts
- * that failed their audit are refused in words.
+ * The print pack in the order of the work: what it is, what is made, what is cut, what is bought,
+ * what it costs. Layouts that failed their audit are refused in words.
  */
 export function printPack(plan: Plan): Page[] {
 	const rest: Leaf[] = [
@@ -30,7 +30,10 @@ export function printPack(plan: Plan): Page[] {
 	return framed([...summaryPages(plan, rest), ...rest], titleBlock(plan));
 }
 
-/** Full-size templates of the parts and blanks named, else of all that are cut by a pattern, however many pages they take. */
+/**
+ * Full-size templates of the parts and blanks named, else of all that are cut by a pattern, however
+ * many pages they take.
+ */
 export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 	if (ids === undefined)
 		return framed(

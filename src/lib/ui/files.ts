@@ -7,7 +7,8 @@ export function download(name: string, type: string, content: BlobPart): void {
 	link.href = url;
 	link.download = name;
 	link.click();
-	// The browser reads the file after this turn; taking the address away at once would leave it with nothing.
+	// The browser reads the file after this turn; taking the address away at once would leave it
+	// with nothing.
 	setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
@@ -18,7 +19,10 @@ export function saveJob(file: unknown): void {
 	download(fileName(title, 'json'), 'application/json', JSON.stringify(file, null, '\t'));
 }
 
-/** A name any disk takes: 'Camper van, rear bench' -> 'camper-van-rear-bench'; 'job' when nothing of it is left. */
+/**
+ * A name any disk takes: 'Camper van, rear bench' -> 'camper-van-rear-bench'; 'job' when nothing of
+ * it is left.
+ */
 export function plainName(title: string): string {
 	const plain = title
 		.normalize('NFKD')

@@ -26,7 +26,10 @@ export interface Store {
 	setThing(key: string, value: unknown): Promise<void>;
 }
 
-/** The browser's database. Every call may reject: private windows and full disks are the caller's to tell. */
+/**
+ * The browser's database. Every call may reject: private windows and full disks are the caller's to
+ * tell.
+ */
 export function openStore(name = 'kerf-and-nap'): Store {
 	const db = new Dexie(name) as Dexie & {
 		jobs: EntityTable<StoredJob, 'id'>;

@@ -2,8 +2,8 @@ import type { Outline, Point } from '../geometry';
 import type { Length } from '../measure';
 
 /**
- * A cut or a line marked on the back of a blank. 'fold' lies over the front edge of the board, 'trim' over the knife groove;
- * 'step' is where the cloth bends over the edge of a layer.
+ * A cut or a line marked on the back of a blank. 'fold' lies over the front edge of the board,
+ * 'trim' over the knife groove; 'step' is where the cloth bends over the edge of a layer.
  */
 export interface BlankMark {
 	readonly kind:
@@ -39,8 +39,9 @@ export interface Girth {
 }
 
 /**
- * A piece of cloth with its marks. Everything is drawn as the BACK of the cloth is seen, because that is where it is marked
- * and cut. x runs along the roll; the nap points along +x. The outline's corner lies at 0,0.
+ * A piece of cloth with its marks. Everything is drawn as the BACK of the cloth is seen, because
+ * that is where it is marked and cut. x runs along the roll; the nap points along +x. The outline's
+ * corner lies at 0,0.
  */
 export interface Blank {
 	readonly id: string;
@@ -60,7 +61,10 @@ export interface Blank {
 	readonly anyWay: boolean;
 	/** Blanks of one group come off one roll, so that their colour matches. */
 	readonly lot: string;
-	/** A part of a seamed cloth: where its corner lies on the whole of it, so that a pattern goes on across the seam. */
+	/**
+	 * A part of a seamed cloth: where its corner lies on the whole of it, so that a pattern goes on
+	 * across the seam.
+	 */
 	readonly partAt?: { readonly x: Length; readonly y: Length };
 	/** Area of board or cloth it is glued to, one face, mm2. */
 	readonly bonded: number;

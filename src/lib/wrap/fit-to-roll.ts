@@ -13,7 +13,10 @@ export interface RollFit {
 	/** How fast the shop glues; the usual pace when absent. */
 	readonly pace?: Pace;
 	readonly nap: Cloth['nap'];
-	/** Width of the pattern, 0 or absent for a plain cloth: a part that starts where the pattern does fits the roll best. */
+	/**
+	 * Width of the pattern, 0 or absent for a plain cloth: a part that starts where the pattern
+	 * does fits the roll best.
+	 */
 	readonly column?: Length;
 	/** Seams the person placed, in the frame of the blank: always made. */
 	readonly seams: readonly SeamLine[];
@@ -29,7 +32,10 @@ export interface Fitted {
 /** More parts than this would be patchwork: the cloth is refused. */
 const MOST_PARTS = 6;
 
-/** A blank made to fit the roll: as it is, cut at the seams the person placed, or at seams offered where they are seen least. */
+/**
+ * A blank made to fit the roll: as it is, cut at the seams the person placed, or at seams offered
+ * where they are seen least.
+ */
 export function fitToRoll(blank: Blank, fit: RollFit, path: Path): Fitted {
 	let pieces: readonly ClothPiece[] = [wholePiece(blank)];
 	for (const seam of fit.seams) pieces = pieces.flatMap((p) => cutAlong(p, seam, fit.overlap));
@@ -110,8 +116,8 @@ interface Widths {
 }
 
 /**
- * Where across the blank the seams lie: evenly, but moved off windows, holes and steps as far as the roll allows; on a pattern,
- * where a column of it starts.
+ * Where across the blank the seams lie: evenly, but moved off windows, holes and steps as far as
+ * the roll allows; on a pattern, where a column of it starts.
  */
 function seamPlaces(
 	piece: ClothPiece,

@@ -5,7 +5,9 @@ import { type Pace, paceOf } from './stages';
 /** What the shop and the rack decide about a wrap. */
 export interface WrapShop {
 	readonly ruler: Ruler;
-	/** Width less the selvedges of the widest roll of this cloth; null when the stock lists none. */
+	/**
+	 * Width less the selvedges of the widest roll of this cloth; null when the stock lists none.
+	 */
 	readonly usable: number | null;
 	/** Cloth over cloth where a seam is cut through both layers. */
 	readonly overlap: Length;
@@ -13,7 +15,10 @@ export interface WrapShop {
 	readonly pace?: Pace;
 }
 
-/** Seams are laid over each other by this much before both layers are cut through in one stroke. Common practice, no source. */
+/**
+ * Seams are laid over each other by this much before both layers are cut through in one stroke.
+ * Common practice, no source.
+ */
 const OVERLAP_MM = 20;
 
 /** The shop of a job for one of its cloths. */

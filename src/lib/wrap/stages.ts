@@ -1,11 +1,14 @@
 import type { Blank } from './blank';
 
 /*
- * Contact adhesive has to dry to the touch and then be closed within its open time. What cannot be coated, left to dry and laid
- * in that time is glued in stages, from the middle outwards, so that no air is shut in.
+ * Contact adhesive has to dry to the touch and then be closed within its open time. What cannot be
+ * coated, left to dry and laid in that time is glued in stages, from the middle outwards, so that
+ * no air is shut in.
  */
 
-/** How fast a person works with the adhesive at hand. Minutes, and square metres of FACE a minute. */
+/**
+ * How fast a person works with the adhesive at hand. Minutes, and square metres of FACE a minute.
+ */
 export interface Pace {
 	/** From the first stroke until the film no longer bonds. */
 	readonly open: number;
@@ -22,7 +25,9 @@ export const PACE: Readonly<Record<'sprayed' | 'brushed', Pace>> = {
 	brushed: { open: 45, dry: 15, coat: 0.15, lay: 0.08 },
 };
 
-/** The pace of a shop: the usual one for its way, with the open time off the tin where it is known. */
+/**
+ * The pace of a shop: the usual one for its way, with the open time off the tin where it is known.
+ */
 export function paceOf(adhesive: {
 	readonly way: keyof typeof PACE;
 	readonly open: number | null;
@@ -34,7 +39,10 @@ export function paceOf(adhesive: {
 		: { ...usual, open: adhesive.open, dry: (usual.dry * adhesive.open) / usual.open };
 }
 
-/** Bonded square metres one stage can take: both faces are coated, dry together, and are laid while the first film is still open. */
+/**
+ * Bonded square metres one stage can take: both faces are coated, dry together, and are laid while
+ * the first film is still open.
+ */
 export function stageArea(pace: Pace): number {
 	return Math.max(0, pace.open - pace.dry) / (2 / pace.coat + 1 / pace.lay);
 }

@@ -15,13 +15,18 @@ export interface CarpetOffer {
 	readonly problems: readonly Problem[];
 }
 
-/** Every blank a job could take: those of its panels, and those of its boxes in each way there is. */
+/**
+ * Every blank a job could take: those of its panels, and those of its boxes in each way there is.
+ */
 export interface ClothOffer {
 	readonly panels: readonly Wrapped[];
 	readonly boxes: readonly CarpetOffer[];
 }
 
-/** Wraps all panels and boxes of a job. Which way a box is carpeted is left to whoever can lay the blanks out. */
+/**
+ * Wraps all panels and boxes of a job. Which way a box is carpeted is left to whoever can lay the
+ * blanks out.
+ */
 export function wrapAll(
 	job: Job,
 	designed: { readonly boxes: readonly BoxPlan[]; readonly panels: readonly PanelPlan[] },

@@ -38,8 +38,8 @@ export interface WrappedBox {
 }
 
 /**
- * The carpet of a box, both ways: a band that runs round the profile with end caps, and face by face. A box that leans both
- * ways has no band. `path`: where in the job the carpet is asked for.
+ * The carpet of a box, both ways: a band that runs round the profile with end caps, and face by
+ * face. A box that leans both ways has no band. `path`: where in the job the carpet is asked for.
  */
 export function wrapBox(
 	skin: BoxSkin,

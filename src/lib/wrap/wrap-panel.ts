@@ -14,7 +14,10 @@ export interface Wrapped {
 	readonly needs: readonly Need[];
 }
 
-/** The cloth of one covering: its blank with every mark on it. `path`: where in the job the covering is asked for. */
+/**
+ * The cloth of one covering: its blank with every mark on it. `path`: where in the job the covering
+ * is asked for.
+ */
 export function wrapCovering(
 	covering: Covering,
 	cloth: Cloth,
@@ -36,7 +39,9 @@ export function wrapCovering(
 	return { blanks: fitted.blanks, problems, needs: [glueNeed(fitted.blanks, covering.name)] };
 }
 
-/** Edges that face each other nearer than both turn-unders: their flaps come out shorter than asked. */
+/**
+ * Edges that face each other nearer than both turn-unders: their flaps come out shorter than asked.
+ */
 function crowded(name: string, shape: ClothShape, ruler: Ruler, path: Path): Problem[] {
 	const inWindows = shape.windows.flatMap((w) => w.flaps);
 	return [

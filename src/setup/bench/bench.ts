@@ -25,7 +25,9 @@ Our saw nest beside the free rectangle packer and the bounds. A table goes to st
 `;
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
-const EFFORT_PER_SECOND = 50_000; // measured on two busy cores; the search divides its budget into shares, so it has to know roughly how much it has
+// measured on two busy cores; the search divides its budget into shares, so it has to know roughly
+// how much it has
+const EFFORT_PER_SECOND = 50_000;
 
 const { values } = parseArgs({
 	options: {

@@ -1,6 +1,9 @@
 import type { GrowthRow, BenchTable } from './families';
 
-/* Bars per class for sheets above the bound, and time against pieces; plain SVG, readable without colour. */
+/*
+ * Bars per class for sheets above the bound, and time against pieces; plain SVG, readable without
+ * colour.
+ */
 
 const WIDE = 760;
 const BAR_HIGH = 170;

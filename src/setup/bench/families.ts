@@ -88,7 +88,10 @@ function sheetsTable(
 	};
 }
 
-/** Sheets used on instances of the ten published classes: those beside the checkout if `shared`, else made here. */
+/**
+ * Sheets used on instances of the ten published classes: those beside the checkout if `shared`,
+ * else made here.
+ */
 export function classTables(
 	root: string,
 	each: number | null,
@@ -113,7 +116,10 @@ export interface UseRow {
 	readonly published: number | null;
 }
 
-/** Several sizes of sheet, priced by area: mean utilisation per class. Null without the published instances. */
+/**
+ * Several sizes of sheet, priced by area: mean utilisation per class. Null without the published
+ * instances.
+ */
 export function sizesTable(root: string, allowance: Allowance, note: Note): UseRow[] | null {
 	const data = published(root, 'varsize-pisinger-sigurd');
 	if (!data) return null;

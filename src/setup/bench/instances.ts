@@ -4,9 +4,10 @@ import { mm, nth, ticks } from '../../lib/measure';
 import { random, type Random, type SawProblem, type Sheet } from '../../lib/nest';
 
 /*
- * Problems to measure on. Ten classes by their published definitions: 1 to 6 of J. O. Berkey, P. Y. Wang, "Two-dimensional
- * finite bin-packing algorithms", J. Oper. Res. Soc. 38 (1987); 7 to 10 of S. Martello, D. Vigo, "Exact solution of the
- * two-dimensional finite bin packing problem", Management Science 44 (1998). One unit of theirs is one tick here.
+ * Problems to measure on. Ten classes by their published definitions: 1 to 6 of J. O. Berkey, P. Y.
+ * Wang, "Two-dimensional finite bin-packing algorithms", J. Oper. Res. Soc. 38 (1987); 7 to 10 of
+ * S. Martello, D. Vigo, "Exact solution of the two-dimensional finite bin packing problem",
+ * Management Science 44 (1998). One unit of theirs is one tick here.
  */
 
 export interface Instance {
@@ -130,7 +131,9 @@ interface Published {
 	}[];
 }
 
-/** A family of published instances from the folder beside the checkout; null when it is not there. */
+/**
+ * A family of published instances from the folder beside the checkout; null when it is not there.
+ */
 export function published(
 	root: string,
 	family: string,

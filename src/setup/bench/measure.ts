@@ -21,13 +21,18 @@ export interface Measured {
 	readonly ms: number;
 }
 
-/** Milliseconds of this process's own work: a machine that is busy with something else does not change the figures. */
+/**
+ * Milliseconds of this process's own work: a machine that is busy with something else does not
+ * change the figures.
+ */
 export function now(): number {
 	const { user, system } = process.cpuUsage();
 	return (user + system) / 1000;
 }
 
-/** One run of the saw nest. Every answer goes through the auditor; one that fails it ends the bench. */
+/**
+ * One run of the saw nest. Every answer goes through the auditor; one that fails it ends the bench.
+ */
 export function measure(problem: SawProblem, allowance: Allowance): Measured {
 	const start = now();
 	const search = nestSaw(problem, allowance);
@@ -52,7 +57,10 @@ const ORDERS = ['area', 'edge', 'width', 'length'] as const;
 
 export const PACKER_WAYS = LOGICS.flatMap((logic) => ORDERS.map((order) => ({ logic, order })));
 
-/** Sheets that the free rectangle packer takes, in each of its modes and orders. Most of its layouts no saw could cut. */
+/**
+ * Sheets that the free rectangle packer takes, in each of its modes and orders. Most of its layouts
+ * no saw could cut.
+ */
 export function packed(problem: SawProblem): number[] {
 	const model = readyRouter({ ...problem, bit: problem.kerf, useHoles: false });
 	const counts = model.types.map((t) => t.piece.count);

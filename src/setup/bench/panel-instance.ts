@@ -6,7 +6,10 @@ import { random, type RollPiece, type RollProblem } from '../../lib/nest';
 type PanelFile = NonNullable<JobFile['panels']>[number];
 type LayerFile = NonNullable<PanelFile['layers']>[number];
 
-/** A wavy outline of straight edges, as a drawing or a tracing gives it: `corners` of them about a centre. */
+/**
+ * A wavy outline of straight edges, as a drawing or a tracing gives it: `corners` of them about a
+ * centre.
+ */
 function wavy(
 	corners: number,
 	x: number,
@@ -22,7 +25,10 @@ function wavy(
 	return { kind: 'polyline', points };
 }
 
-/** Five layers, each with as many corners as the panel: two glued on, one on top of them, one set in, one recessed. */
+/**
+ * Five layers, each with as many corners as the panel: two glued on, one on top of them, one set
+ * in, one recessed.
+ */
 function layers(corners: number): LayerFile[] {
 	const shape = (x: number, y: number, across: number, high: number) => ({
 		shape: wavy(corners, x, y, across, high),
@@ -50,7 +56,10 @@ function layers(corners: number): LayerFile[] {
 	];
 }
 
-/** A panel of 1200 by 600 mm, wrapped, grooved and clipped, whose opening and layers have `corners` corners each. */
+/**
+ * A panel of 1200 by 600 mm, wrapped, grooved and clipped, whose opening and layers have `corners`
+ * corners each.
+ */
 export function layeredPanel(corners: number): Job {
 	const file: JobFile = {
 		stock: {
@@ -82,7 +91,10 @@ export function layeredPanel(corners: number): Job {
 	return jobSchema.parse(file);
 }
 
-/** Thirty blanks with 48 corners each for a roll with a one-way nap: six kinds five times over, or all different. */
+/**
+ * Thirty blanks with 48 corners each for a roll with a one-way nap: six kinds five times over, or
+ * all different.
+ */
 export function thirtyBlanks(by: RollProblem['by'], alike: boolean): RollProblem {
 	const dice = random(7);
 	const pieces = Array.from({ length: alike ? 6 : 30 }, (_, i): RollPiece => {

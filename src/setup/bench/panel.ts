@@ -7,7 +7,10 @@ import type { Note } from './families';
 import { now } from './measure';
 import { layeredPanel, thirtyBlanks } from './panel-instance';
 
-/** Processor milliseconds of one kind of work: the first call of the run, and the middle of many once it is warm. */
+/**
+ * Processor milliseconds of one kind of work: the first call of the run, and the middle of many
+ * once it is warm.
+ */
 export interface PaceRow {
 	readonly what: string;
 	readonly first: number;
@@ -17,7 +20,10 @@ export interface PaceRow {
 const WARM_UP = 60;
 const TIMED = 41;
 
-/** Panels with five layers from the opening to blanks and relief cuts, and the first answer for thirty blanks on a roll. */
+/**
+ * Panels with five layers from the opening to blanks and relief cuts, and the first answer for
+ * thirty blanks on a roll.
+ */
 export function paceTable(note: Note): PaceRow[] {
 	const panels = [200, 50, 800].map((corners) => {
 		note(`panel of ${corners} corners`);

@@ -30,7 +30,10 @@ interface PublishedFile {
 	}[];
 }
 
-/** The published strips of a folder; none when there is no such folder. Where no best length is known, the bound stands for it. */
+/**
+ * The published strips of a folder; none when there is no such folder. Where no best length is
+ * known, the bound stands for it.
+ */
 export function publishedStrips(folder: string): StripInstance[] {
 	if (!existsSync(folder)) return [];
 	const files = readdirSync(folder).filter((name) => /^strip-.*\.json$/.test(name));
@@ -47,7 +50,10 @@ export function publishedStrips(folder: string): StripInstance[] {
 	});
 }
 
-/** Sizes of the made strips: width, length, pieces; those of the classes of Hopper and Turton (2001). */
+/**
+ * Sizes of the made strips: width, length, pieces; those of the classes of Hopper and Turton
+ * (2001).
+ */
 const MADE_SIZES = [
 	[20, 20, 16],
 	[40, 15, 25],
@@ -57,7 +63,10 @@ const MADE_SIZES = [
 	[80, 120, 97],
 ] as const;
 
-/** Rectangles cut without waste from one, by edge to edge cuts: the shortest length is known by construction. */
+/**
+ * Rectangles cut without waste from one, by edge to edge cuts: the shortest length is known by
+ * construction.
+ */
 export function madeStrips(each: number, seed: number): StripInstance[] {
 	const stream = random(seed);
 	return MADE_SIZES.flatMap(([width, length, pieces], c) =>

@@ -37,8 +37,9 @@ export interface StripRow {
 const MOST_PACKED = 300;
 
 /**
- * Lengths of our roll layouts beside the free rectangle packer and the best known, on strips made without waste and, when
- * the folder of shared benchmarks lies beside the checkout, on the published ones.
+ * Lengths of our roll layouts beside the free rectangle packer and the best known, on strips made
+ * without waste and, when the folder of shared benchmarks lies beside the checkout, on the
+ * published ones.
  */
 export function runStrip(root: string, allowance: Allowance, note: Note): StripRow[] {
 	const published = publishedStrips(join(root, '..', 'shared', 'benchmarks'));
@@ -118,7 +119,10 @@ function runOne(instance: StripInstance, turned: boolean, allowance: Allowance):
 	return { best, first, ours: answer.length, packer, proven: answer.proven, seconds };
 }
 
-/** The shortest sheet on which the packer lays everything, the best of its modes and orders; found by halving. */
+/**
+ * The shortest sheet on which the packer lays everything, the best of its modes and orders; found
+ * by halving.
+ */
 function packedLength(problem: RollProblem, turned: boolean, least: number): number {
 	let best = problem.pieces.reduce((sum, p) => sum + p.count * Math.max(p.length, p.width), 0);
 	for (const way of PACKER_WAYS) {

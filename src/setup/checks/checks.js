@@ -4,12 +4,16 @@ import { build } from '../build.js';
 import { node, tool } from '../tool.js';
 
 /*
- * The checks of the project, each a function that runs it and counts. A test that was skipped counts as failed: what is not
- * looked at is not known to be good. Whatever a check has to say goes to the file it is given.
+ * The checks of the project, each a function that runs it and counts. A test that was skipped
+ * counts as failed: what is not looked at is not known to be good. Whatever a check has to say goes
+ * to the file it is given.
  */
 
 /** @typedef {{ passed: number, failed: number }} Count */
-/** @typedef {{ folder: string, stdio: ['ignore', number, number] }} Place a folder for its papers, and where it speaks */
+/**
+ * @typedef {{ folder: string, stdio: ['ignore', number, number] }} Place a folder for its papers,
+ * and where it speaks
+ */
 /** @typedef {(place: Place) => Promise<Count>} Check */
 
 /** @type {Check} */
@@ -21,7 +25,8 @@ export const form = ({ stdio }) =>
 	one(node(tool('prettier'), ['--check', '--log-level', 'warn', '.'], { stdio }));
 
 /**
- * Types of everything. The types of the routes are written by whoever built the app last, or by `svelte-kit sync`.
+ * Types of everything. The types of the routes are written by whoever built the app last, or by
+ * `svelte-kit sync`.
  * @type {Check}
  */
 export const types = ({ stdio }) =>

@@ -1,5 +1,6 @@
 /**
- * Does tasks in their order, so many at a time. One that needs another stands after it in the list and waits for its end.
+ * Does tasks in their order, so many at a time. One that needs another stands after it in the list
+ * and waits for its end.
  * @template {{ readonly name: string, readonly after?: string }} T
  * @param {readonly T[]} tasks
  * @param {number} width how many at a time

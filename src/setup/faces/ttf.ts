@@ -1,6 +1,7 @@
 /**
- * Reads from a TrueType file what text measuring needs: the advance width of every character up to U+FFFF.
- * Tables `head`, `hhea`, `hmtx` and a format 4 `cmap`, by the open font format (ISO/IEC 14496-22).
+ * Reads from a TrueType file what text measuring needs: the advance width of every character up to
+ * U+FFFF. Tables `head`, `hhea`, `hmtx` and a format 4 `cmap`, by the open font format (ISO/IEC
+ * 14496-22).
  */
 export interface Advances {
 	readonly unitsPerEm: number;

@@ -1,6 +1,7 @@
 /**
- * Writes src/lib/print/drawing/widths.ts from the fonts themselves: `npx tsx src/setup/faces/widths.ts`. To be run again whenever a
- * font package changes; a test holds the table against the font files.
+ * Writes src/lib/print/drawing/widths.ts from the fonts themselves:
+ * `npx tsx src/setup/faces/widths.ts`. To be run again whenever a font package changes; a test
+ * holds the table against the font files.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { nth } from '../../lib/measure';

@@ -9,7 +9,8 @@ import { serve } from '../serve.js';
 import { ROOT } from '../tool.js';
 
 /*
- * The pictures of the README, made from what the app really shows and prints, so that they cannot flatter.
+ * The pictures of the README, made from what the app really shows and prints, so that they cannot
+ * flatter.
  */
 
 const OUT = join(ROOT, 'static', 'pictures');

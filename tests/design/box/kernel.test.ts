@@ -9,7 +9,9 @@ import { emptyBox, fullBox, fullTapered } from './random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
-/** Outside of the box as one body: the hull of a tapered one, the swept profile of any other. mm3. */
+/**
+ * Outside of the box as one body: the hull of a tapered one, the swept profile of any other. mm3.
+ */
 function outerBody(plan: BoxPlan) {
 	const f = plan.figures!;
 	const walls = f.boards.filter((b) => b.role === 'wall' || b.role === 'end');
@@ -39,7 +41,8 @@ function check(asked: Asked): void {
 	const leans = f.leans.some((l) => l.board === 'front');
 	fc.pre(f.vents.length === 0 || !leans);
 
-	// Boards do not overlap, and none stands out of the box. Each takes what its part says it weighs.
+	// Boards do not overlap, and none stands out of the box. Each takes what its part says it
+	// weighs.
 	equal(union.volume(), sum);
 	expect(union.subtract(outer).volume() / whole).toBeLessThan(1e-6);
 	each.forEach((volume, i) => {
@@ -69,7 +72,10 @@ function openFront(plan: BoxPlan, vent: NonNullable<BoxPlan['figures']>['vents']
 	return (gap! * run! * stack) / 1e6;
 }
 
-/** Are the cavities shut? Boards grown a hair: then the air falls into one piece outside and one per chamber. */
+/**
+ * Are the cavities shut? Boards grown a hair: then the air falls into one piece outside and one per
+ * chamber.
+ */
 function chambersClosed(asked: Asked): void {
 	const plan = made(asked);
 	const f = plan.figures;

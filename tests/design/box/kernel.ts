@@ -4,7 +4,10 @@ import type { Solid } from '../../../src/lib/design/box/solid/solid';
 import type { Point3 } from '../../../src/lib/design/box/solid/vec';
 import { TICKS_PER_MM } from '../../../src/lib/measure/length';
 
-/* A solid-modelling kernel as the referee: bodies in millimetres, made from the corners of the boards and nothing else. */
+/*
+ * A solid-modelling kernel as the referee: bodies in millimetres, made from the corners of the
+ * boards and nothing else.
+ */
 
 const wasm = await Module();
 wasm.setup();
@@ -19,8 +22,8 @@ export function hullOf(points: readonly Point3[]): Body {
 }
 
 /**
- * A body whose sides are flat between corresponding corners. One with an inward corner is cut into convex pieces along the
- * diagonals of its outline first.
+ * A body whose sides are flat between corresponding corners. One with an inward corner is cut into
+ * convex pieces along the diagonals of its outline first.
  */
 export function bodyOf(solid: Solid): Body {
 	const pieces = triangles(solid);
@@ -69,7 +72,10 @@ function newell(points: readonly Point3[]): Point3 {
 	}, zero);
 }
 
-/** All bodies as one, one after the other: the kernel's union of many at once loses slivers between touching faces. */
+/**
+ * All bodies as one, one after the other: the kernel's union of many at once loses slivers between
+ * touching faces.
+ */
 export function joined(bodies: readonly Body[]): Body {
 	return bodies.reduce((whole, b) => whole.add(b));
 }
@@ -101,7 +107,10 @@ function holeSolid(board: BoxBoard, outline: readonly { x: number; y: number }[]
 	};
 }
 
-/** Where the figures of a board start: the corner of the rectangle round both its faces, on its outside plane. */
+/**
+ * Where the figures of a board start: the corner of the rectangle round both its faces, on its
+ * outside plane.
+ */
 function lowest(board: BoxBoard): Point3 {
 	const { u, v } = board.frame;
 	const first = board.solid.outside[0]!;

@@ -44,7 +44,8 @@ describe('laws of boxes', () => {
 		fc.assert(
 			fc.property(side, kinds, fc.integer({ min: 20, max: 90 }), (start, kind, wanted) => {
 				let built = 0;
-				// Litres over ticks; what stands inside takes a share that grows evenly, and a vent's that does not.
+				// Litres over ticks; what stands inside takes a share that grows evenly, and a
+				// vent's that does not.
 				const gross = (x: number): number => (x / 1600 / 600) ** kind * 60;
 				const lost = (x: number): number => 2 + x / 4e5 + Math.sqrt(x) / 4000;
 				const net = (x: number): number => {

@@ -11,7 +11,9 @@ import { pairTexts } from '../../../src/lib/print/wording/pair-text';
 import { partTemplate } from '../../../src/lib/print/templates/pages';
 import { figures, made, MATERIALS, type Asked } from './make';
 
-/** Ends of 500 and 300 by 400: a taper on one side only, so that left and right are mirror images. */
+/**
+ * Ends of 500 and 300 by 400: a taper on one side only, so that left and right are mirror images.
+ */
 const box: Asked = {
 	material: 'mdf-12',
 	shape: {
@@ -43,7 +45,8 @@ describe('the two ends of a box', () => {
 	});
 
 	it('keep a hole where it is on the end, whichever face is looked at', () => {
-		// 120 from the front edge of the right end, which lies on the left as that end is seen from outside.
+		// 120 from the front edge of the right end, which lies on the left as that end is seen from
+		// outside.
 		const [left, right] = ends({ ...box, terminal: terminal('right') });
 		const x = right.holes[0]!.map((c) => c.x);
 		expect((Math.min(...x) + Math.max(...x)) / 2).toBe(mm(500 - 120));
@@ -102,7 +105,8 @@ describe('the two ends of a box', () => {
 		expect(f.seen).toBe('inside');
 		expect(corners(f.near)).toEqual(corners(part.outline!));
 		expect(f.holes[0]!.centre).toEqual({ x: mm(380), y: mm(90) });
-		// Seen from outside an edge lies at x; from inside the same edge lies as far from the other side.
+		// Seen from outside an edge lies at x; from inside the same edge lies as far from the other
+		// side.
 		const letters = (outline: Outline, edges: typeof board.edges, flip: boolean) =>
 			outline.map((p, k) => {
 				const q = outline[(k + 1) % outline.length]!;

@@ -220,7 +220,8 @@ describe('true clearances', () => {
 		}).figures!.drivers[0]!;
 
 	it('measures along the axis and at the rim of the magnet', () => {
-		// At half height the outside is 250 deep; the back is 18 thick, 18.55 along the axis (lean 14.04 degrees).
+		// At half height the outside is 250 deep; the back is 18 thick, 18.55 along the axis (lean
+		// 14.04 degrees).
 		const axis = 250 - (18 * Math.hypot(100, 400)) / 400;
 		expect(against(160).room / 1600).toBeCloseTo(axis, 2);
 		expect(against(160).roomAtRim / 1600).toBeCloseTo(axis - 80 / 4, 2);

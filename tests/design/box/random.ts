@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import type { Asked } from './make';
 
-/* Random boxes that can be built: forms, joints, ends and what stands inside, within what a fabricator would try. */
+/*
+ * Random boxes that can be built: forms, joints, ends and what stands inside, within what a
+ * fabricator would try.
+ */
 
 const boards = fc.constantFrom('ply-18', 'ply-17', 'mdf-12', 'mdf-25');
 const corner = fc.constantFrom(

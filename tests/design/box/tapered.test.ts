@@ -3,8 +3,8 @@ import { mm } from '../../../src/lib/measure/length';
 import { figures, made, told, type Asked } from './make';
 
 /*
- * Inside 400 x 300 at the front, 300 x 200 at the back, 300 deep, every wall leaning by 50 in 300: a section at the depth y is
- * (400 - y / 3) x (300 - y / 3).
+ * Inside 400 x 300 at the front, 300 x 200 at the back, 300 deep, every wall leaning by 50 in 300:
+ * a section at the depth y is (400 - y / 3) x (300 - y / 3).
  */
 const wedge: Asked = {
 	sizes: 'inner',
@@ -83,7 +83,8 @@ describe('what stands in a box that leans on four sides', () => {
 			expect.closeTo(between(0, 100), 6),
 			expect.closeTo(between(118, 300), 6),
 		]);
-		// Down the middle: both halves alike, the divider between them 18 x 300 deep and 250 high on average.
+		// Down the middle: both halves alike, the divider between them 18 x 300 deep and 250 high
+		// on average.
 		const [left, right] = net('width', 191);
 		expect(left).toBeCloseTo(right!, 6);
 		expect(left! + right!).toBeCloseTo(between(0, 300) - (18 * 300 * 250) / 1e6, 6);
@@ -98,7 +99,8 @@ describe('what stands in a box that leans on four sides', () => {
 		expect([cleats('corners'), cleats('ends'), cleats('both')].map((c) => c.length)).toEqual([
 			4, 8, 12,
 		]);
-		// Two walls that both lean by 1 in 6 meet at an angle whose cosine is 1/37: not quite square.
+		// Two walls that both lean by 1 in 6 meet at an angle whose cosine is 1/37: not quite
+		// square.
 		const tilt = (Math.asin(1 / 37) * 180) / Math.PI;
 		for (const b of cleats('corners'))
 			expect(b.edges.filter((e) => Math.abs(e.tilt - tilt) < 1e-6)).toHaveLength(1);
@@ -128,7 +130,8 @@ describe('what stands in a box that leans on four sides', () => {
 		const length = (along: 'width' | 'depth'): number =>
 			figures({ ...wedge, braces: [rod(along)] }).rods[0]!.length / 1600;
 		expect(length('depth')).toBeCloseTo(300, 2);
-		// 350 wide in the middle, both ends cut to walls that lean 1 in 6: ten millimetres off its axis, 10/6 more at each.
+		// 350 wide in the middle, both ends cut to walls that lean 1 in 6: ten millimetres off its
+		// axis, 10/6 more at each.
 		expect(length('width')).toBeCloseTo(350 + 20 / 6, 2);
 	});
 

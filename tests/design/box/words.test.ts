@@ -116,7 +116,8 @@ describe('what is said on paper', () => {
 			depth: 300,
 		};
 		const asked: Asked = { sizes: 'inner', shape: wedge, lining: { thickness: 10, solid: 100 } };
-		// Trapezoids 400 and 300, 300 and 200 wide, as deep as the lean of 50 in 300 makes them; front and back besides.
+		// Trapezoids 400 and 300, 300 and 200 wide, as deep as the lean of 50 in 300 makes them;
+		// front and back besides.
 		const deep = Math.hypot(300, 50);
 		const area = 2 * deep * (350 + 250) + 400 * 300 + 300 * 200;
 		expect(figures(asked).chambers[0]!.deductions[0]!.litres).toBeCloseTo((area * 10) / 1e6, 6);
@@ -185,7 +186,8 @@ describe('the column of volumes', () => {
 	});
 
 	it('says so when a line had to give way', () => {
-		// 40.000 - 3.004 - 2.993 = 34.003; each alone prints 40.00, 3.00, 2.99 and 34.00, which do not add up.
+		// 40.000 - 3.004 - 2.993 = 34.003; each alone prints 40.00, 3.00, 2.99 and 34.00, which do
+		// not add up.
 		const odd = volumeLines(chamber(40, [3.004, 2.993]), MM);
 		expect(odd.deductions.map((d) => d.volume)).toEqual(['3.01 L', '2.99 L']);
 		expect(odd.net).toBe('34.00 L');

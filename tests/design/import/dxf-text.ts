@@ -1,4 +1,7 @@
-/* Files of the open drawing exchange format, as text: a line with a code, then a line with its value. */
+/*
+ * Files of the open drawing exchange format, as text: a line with a code, then a line with its
+ * value.
+ */
 
 export type Pair = string | number;
 

@@ -25,7 +25,8 @@ describe('squaring up a picture', () => {
 		if (!squared.ok) throw new Error(squared.why);
 		for (const p of TRUE_OUTLINE)
 			expect(far(squared.toMm(seen(p)), { x: p.x - 150, y: p.y - 35 })).toBeLessThan(1e-6);
-		// Leaning by 24 degrees a circle looks cos 24 as high as wide, a little more or less off the middle.
+		// Leaning by 24 degrees a circle looks cos 24 as high as wide, a little more or less off
+		// the middle.
 		expect(squared.squash).toBeGreaterThan(0.8);
 		expect(squared.squash).toBeLessThan(0.95);
 	});

@@ -36,7 +36,8 @@ describe('blocks of a drawing', () => {
 		const d = drawn([block('plate', [50, 20], PLATE)], [insert('PLATE', 500, 300)]);
 		expect(sizes(d)).toEqual({ length: 120, width: 40, area: expect.closeTo(PLATE_AREA, 3) });
 		expect(d.complaints).toEqual([]);
-		// Beside a line that meets it the place counts: base 50, 20 at 500, 300 puts its corner at 450, 280.
+		// Beside a line that meets it the place counts: base 50, 20 at 500, 300 puts its corner at
+		// 450, 280.
 		const pieces = entity('LINE', 10, 0, 20, 0, 11, 100, 21, 0);
 		const joined = drawn(
 			[block('edge', [50, 20], pieces)],

@@ -14,7 +14,10 @@ export function sizes(d: Drawn | Undrawn): { length: number; width: number; area
 	return { length: toMm(box.length), width: toMm(box.width), area: area(d.outline) / 1600 ** 2 };
 }
 
-/** Whatever the file held: an outline on the grid, or a complaint that stops; all of them whole sentences. */
+/**
+ * Whatever the file held: an outline on the grid, or a complaint that stops; all of them whole
+ * sentences.
+ */
 export function expectReadOrRefused(d: Drawn | Undrawn): void {
 	if (d.outline === null) expect(d.complaints.some((c) => c.kind === 'stop')).toBe(true);
 	else {

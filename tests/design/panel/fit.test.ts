@@ -119,7 +119,8 @@ describe('fit', () => {
 			edges: { all: { clearance: 0.5 }, own: [{ edge: 1, end: 'tucked', tuck: 12 }] },
 		}).detail!.fit;
 		const { board, finished } = fit.sizes;
-		// Both sides are wrapped in 3 mm, the roundings below with them; at the bottom the board ends bare behind its neighbour.
+		// Both sides are wrapped in 3 mm, the roundings below with them; at the bottom the board
+		// ends bare behind its neighbour.
 		expect(toMm(finished.length) - toMm(board.length)).toBeCloseTo(6, 1);
 		expect([toMm(board.y), toMm(finished.y)]).toEqual([-12, -12]);
 		expect(toMm(finished.width) - toMm(board.width)).toBe(3);
@@ -160,7 +161,8 @@ describe('fit', () => {
 					const fit = plan.detail?.fit;
 					if (!fit || plan.problems.length > 0) return;
 					const opening = edgesOf(fit.opening);
-					// Every finished edge lies its own clearance from its edge of the opening, the board a cloth farther in.
+					// Every finished edge lies its own clearance from its edge of the opening, the
+					// board a cloth farther in.
 					for (const [outline, cloth] of [
 						[fit.finished, 0],
 						[fit.board, mm(3)],

@@ -82,7 +82,8 @@ test('the groove stops at what is glued behind the board', () => {
 	const groove = plan.detail!.groove!;
 	expect(groove.stops).toEqual(['the floor of Pit']);
 	expect(groove.runs).toHaveLength(2);
-	// The floor is 60 long; the groove ends 1 mm and half its width before it, a little less off the rounded corners.
+	// The floor is 60 long; the groove ends 1 mm and half its width before it, a little less off
+	// the rounded corners.
 	expect(2 * (565 + 365) - toMm(groove.length)).toBeCloseTo(66, 0);
 });
 

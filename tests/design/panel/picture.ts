@@ -1,8 +1,9 @@
 import type { Point } from '../../../src/lib/geometry/outline';
 
 /*
- * A picture of a cardboard template with a sheet of A4 paper on it, as a camera leaning by 24 degrees would see it. Made, not
- * taken: so the true outline is known and what the planner reads out of it can be held against it.
+ * A picture of a cardboard template with a sheet of A4 paper on it, as a camera leaning by 24
+ * degrees would see it. Made, not taken: so the true outline is known and what the planner reads
+ * out of it can be held against it.
  */
 
 /** The template as it truly is, millimetres. */
@@ -35,7 +36,10 @@ export function seen(p: Point): Point {
 
 const pixel = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });
 
-/** Corners of the paper in the order they are marked: top left, top right, bottom right, bottom left. */
+/**
+ * Corners of the paper in the order they are marked: top left, top right, bottom right, bottom
+ * left.
+ */
 export const PAPER_SEEN: readonly Point[] = [
 	[0, 297],
 	[210, 297],

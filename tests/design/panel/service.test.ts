@@ -5,8 +5,9 @@ import { mm, TICKS_PER_MM, toMm } from '../../../src/lib/measure/length';
 import { planned, type PanelFile } from './stock';
 
 /*
- * Floors that fold, covers that come off, rings and places to keep clear. Opening 600 x 400, carpet pressed to 3 mm (4.5 loose)
- * and a gap of 0.5 mm all round: board 593 x 393. The rules are common practice, no source.
+ * Floors that fold, covers that come off, rings and places to keep clear. Opening 600 x 400, carpet
+ * pressed to 3 mm (4.5 loose) and a gap of 0.5 mm all round: board 593 x 393. The rules are common
+ * practice, no source.
  */
 
 const rect = (length: number, width: number) => ({ kind: 'rectangle', length, width }) as const;
@@ -31,7 +32,8 @@ describe('a floor that folds on its own cloth', () => {
 	it('is cut in two boards, two loose cloths apart, under one cloth', () => {
 		const plan = panel({ hinges: [fold()] });
 		expect(plan.problems).toEqual([]);
-		// The board lies 3.5 mm inside the opening; the gap is 9 mm, half of it on either side of the fold.
+		// The board lies 3.5 mm inside the opening; the gap is 9 mm, half of it on either side of
+		// the fold.
 		const sizes = plan.parts.map((p) => [toMm(p.length), toMm(p.width)]);
 		expect(sizes).toEqual([
 			[596.5 - 254.5, 393],

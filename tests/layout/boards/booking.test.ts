@@ -68,7 +68,8 @@ describe('pinned sheets', () => {
 		const after = await plan(file, QUICK);
 		expect(offcutLabels(after.job, after.boards).get('ply')).toEqual([['R2'], []]);
 		expect(after.boards[0]!.answer.layouts.map((l) => l.sheet)).toEqual(['buy/s', 'offcut/R2']);
-		// The offcut is cut first and its sheet booked afterwards: it must not turn up on the rack again.
+		// The offcut is cut first and its sheet booked afterwards: it must not turn up on the rack
+		// again.
 		const first = bookCut(file, after.job, after.boards, { material: 'ply', index: 1 });
 		const then = await plan(first, QUICK);
 		const both = bookCut(first, then.job, then.boards, { material: 'ply', index: 0 });

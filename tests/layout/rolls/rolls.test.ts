@@ -109,7 +109,8 @@ describe('cloth on its rolls', () => {
 		});
 		const starts = laid.rolls[0]!.answer.placed.map((p) => p.x % mm(300));
 		expect(starts).toEqual([0, 0, 0]);
-		expect(laid.rolls[0]!.answer.length).toBe(mm(1700)); // 500 takes two repeats of 300, twice, and 500
+		// 500 takes two repeats of 300, twice, and 500
+		expect(laid.rolls[0]!.answer.length).toBe(mm(1700));
 	});
 
 	it('keeps a repeat of a remnant free, because the pattern may start anywhere in it', async () => {
@@ -136,7 +137,8 @@ describe('cloth on its rolls', () => {
 		const shop = { ...SHOP, usable: mm(1400) };
 		const { blanks } = wrapCovering(wide, carpet(cloth), shop, ['panels', 0]);
 		expect(blanks).toHaveLength(2);
-		// The seam lies where the second part starts a column of the pattern, half of the overlap counted.
+		// The seam lies where the second part starts a column of the pattern, half of the overlap
+		// counted.
 		expect(blanks.map((b) => toMm(b.partAt!.y) % 350)).toEqual([0, 0]);
 		const laid = await lay(blanks, [roll('r')], cloth);
 		expect(laid.unplaced).toEqual([]);

@@ -32,7 +32,8 @@ describe('the auditor of outlines', () => {
 	});
 
 	it('turns an outline with its rectangle', () => {
-		expect(faults([at('L', 0, 0, 180), at('box', 0, 0)])).toEqual([]); // its arms now lie right and above
+		// its arms now lie right and above
+		expect(faults([at('L', 0, 0, 180), at('box', 0, 0)])).toEqual([]);
 		expect(faults([at('L', 0, 0, 90), at('box', 300, 300)])).toHaveLength(1);
 		expect(faults([at('L', 0, 0, 90), at('box', 100, 300)])).toEqual([]);
 	});

@@ -44,7 +44,10 @@ const outlineRoll: fc.Arbitrary<RollProblem> = fc
 		),
 	);
 
-/** The corners of a laid blank, worked out here: turned about 0,0, then its bounding corner moved to x, y. */
+/**
+ * The corners of a laid blank, worked out here: turned about 0,0, then its bounding corner moved to
+ * x, y.
+ */
 function corners(piece: RollPiece, placed: Placed): Point[] {
 	const turn = (p: Point): Point =>
 		({
@@ -83,7 +86,8 @@ describe('outlines laid on a roll', () => {
 				const answer = lay(problem, 1200, seed);
 				expect(auditRoll(problem, answer)).toEqual([]);
 				expect(deepestOverlap(problem, answer)).toBe(0);
-				const plain = lay({ ...problem, by: 'rectangle' }, 180, seed); // the share rectangles get
+				// the share rectangles get
+				const plain = lay({ ...problem, by: 'rectangle' }, 180, seed);
 				const left = (a: RollAnswer) => a.unplaced.reduce((n, u) => n + u.count, 0);
 				expect(left(answer)).toBeLessThanOrEqual(left(plain));
 				if (left(answer) === left(plain)) expect(answer.length).toBeLessThanOrEqual(plain.length);

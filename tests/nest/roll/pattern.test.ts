@@ -108,7 +108,8 @@ describe('parts of one cloth seamed side by side', () => {
 					expect(auditRoll(problem, answer)).toEqual([]);
 					expect(answer.unplaced).toEqual([]);
 					const [a, b] = ['a', 'b'].map((id) => answer.placed.find((p) => p.id === id)!);
-					// Moved back to its place beside the other, the second part carries on its lattice of motifs.
+					// Moved back to its place beside the other, the second part carries on its
+					// lattice of motifs.
 					const dx = b!.x - a!.x - along;
 					const columns = (b!.y - a!.y - across) / wide;
 					expect(Number.isInteger(columns)).toBe(true);

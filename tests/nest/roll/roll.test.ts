@@ -38,7 +38,8 @@ describe('a roll layout', () => {
 				const free = lay(withTurns(roll(40, pieces), FREE), 600);
 				expect(free.length).toBeLessThanOrEqual(oneWay.length);
 			}),
-			// A search may miss: these problems are always the same ones. The shop is shown the lesser of both answers.
+			// A search may miss: these problems are always the same ones. The shop is shown the
+			// lesser of both answers.
 			{ numRuns: runs(60), seed: 1 },
 		);
 	});
@@ -84,7 +85,8 @@ describe('what a roll layout must respect', () => {
 
 	it('counts the gap between blanks and not at the ends', () => {
 		const row = lay(roll(32, [blank('strip', 10, 10, 6, ONE_WAY)], { gap: ticks(1) }));
-		expect(row.length).toBe(21); // three across: 10 + 1 + 10 + 1 + 10 = 32; two rows: 10 + 1 + 10
+		// three across: 10 + 1 + 10 + 1 + 10 = 32; two rows: 10 + 1 + 10
+		expect(row.length).toBe(21);
 		expect(row.proven).toBe(true);
 		expect(lay(roll(31, [blank('strip', 10, 10, 6, ONE_WAY)], { gap: ticks(1) })).length).toBe(32);
 	});

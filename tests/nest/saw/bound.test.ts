@@ -57,7 +57,8 @@ describe('the cheapest cover', () => {
 	it('of a sum that no sheets come to is the next one that they do', () => {
 		const dear = { gives: 1, price: 65_00, count: Infinity };
 		const cheap = { gives: 1, price: 36_50, count: Infinity };
-		// four cheap ones make 146.00; then come two cheap ones and a dear one, 138.00, and one and two, 166.50
+		// four cheap ones make 146.00; then come two cheap ones and a dear one, 138.00, and one and
+		// two, 166.50
 		expect(nextFrom([dear, cheap], 138_50)).toBe(146_00);
 		expect(nextFrom([dear, cheap], 146_50)).toBe(166_50);
 		expect(nextFrom([dear, { ...cheap, count: 3 }], 138_50)).toBe(166_50);

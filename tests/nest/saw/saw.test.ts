@@ -43,7 +43,8 @@ describe('the saw nest on any problem', () => {
 						.map(({ item }) => item);
 				const other = { ...problem, pieces: mixed(problem.pieces), sheets: mixed(problem.sheets) };
 				const [a, b] = [solve(problem), solve(other)];
-				// the very same plan, not only the same cost: the search never sees the order of the list
+				// the very same plan, not only the same cost: the search never sees the order of
+				// the list
 				expect(b.layouts).toEqual(a.layouts);
 				expect(b.cost).toBe(a.cost);
 			}),
@@ -122,7 +123,8 @@ describe('the saw nest on plain cases', () => {
 		expect(count(1)).toEqual(['off']);
 		expect(count(4)).toEqual(['own']);
 		expect(count(5)).toEqual(['off', 'own']);
-		expect(count(6)).toEqual(['own', 'buy']); // once a sheet is bought, the offcut saves nothing
+		// once a sheet is bought, the offcut saves nothing
+		expect(count(6)).toEqual(['own', 'buy']);
 	});
 
 	it('gives the same plan for the same seed and effort', () => {
@@ -170,7 +172,8 @@ describe('the saw nest when the question changes', () => {
 				fc.integer({ min: 1, max: 200 }),
 				fc.boolean(),
 				(problem, effort, first) => {
-					const scrap = sheet('scrap', 1, 300, { price: 0, rank: 0 }); // no piece is that narrow
+					// no piece is that narrow
+					const scrap = sheet('scrap', 1, 300, { price: 0, rank: 0 });
 					const endless = problem.sheets.filter((s) => s.count === null);
 					// as large as one to be had without end, or smaller, and dearer
 					const dear = endless.map((s, i) => ({
@@ -199,7 +202,8 @@ describe('the saw nest when the question changes', () => {
 			{ x: 30, y: 40 },
 			{ x: 0, y: 40 },
 		];
-		// two rectangles need 2 x 60 + 2; a pair needs 60 + 30 and the kerf measured along the slant, 2 x 50 / 40, rounded up
+		// two rectangles need 2 x 60 + 2; a pair needs 60 + 30 and the kerf measured along the
+		// slant, 2 x 50 / 40, rounded up
 		const problem = sawProblem([sheet('S', 93, 40)], [piece('end', 60, 40, 4, { outline })], {
 			kerf: ticks(2),
 		});
@@ -224,7 +228,8 @@ describe('the saw nest when the question changes', () => {
 		);
 		const answer = solve(problem, 4000);
 		const areas = answer.layouts[0]!.offcuts.map((o) => o.length * o.width);
-		// the pieces cover 2900 of 6000; a full strip of 100 x 25 can be left when the rest lies in 35
+		// the pieces cover 2900 of 6000; a full strip of 100 x 25 can be left when the rest lies in
+		// 35
 		expect(Math.max(...areas)).toBeGreaterThanOrEqual(2500);
 		expect(auditSheets(problem, answer)).toEqual([]);
 	});

@@ -64,7 +64,8 @@ describe('a tapered piece alone in its rectangle', () => {
 	it('has each slanted side cut, the waste named on the side where it falls', () => {
 		fc.assert(
 			fc.property(tapers, fc.boolean(), (asked, across) => {
-				// Longer than the piece, and too narrow for it the other way about half of the time.
+				// Longer than the piece, and too narrow for it the other way about half of the
+				// time.
 				const board = across ? sheet('S', asked.width + 3, 120) : sheet('S', 120, asked.width + 3);
 				const problem = sawProblem([board], [asked], { kerf: ticks(1) });
 				const answer = finish(nestSaw(problem, { seed: 1, effort: 20 }));
@@ -92,7 +93,8 @@ describe('two tapered pieces head to tail', () => {
 	it('are parted by one slanted cut, and their other slanted sides are cut afterwards', () => {
 		fc.assert(
 			fc.property(tapers, fc.boolean(), (asked, across) => {
-				// The rectangle of the pair is the only one that fits this sheet, whichever way its long side runs.
+				// The rectangle of the pair is the only one that fits this sheet, whichever way its
+				// long side runs.
 				const pair = taperOf(asked)!.pair(asked, 1)!;
 				fc.pre(pair.length * pair.width < 2 * asked.length * asked.width);
 				const [long, wide] = across ? [pair.width, pair.length] : [pair.length, pair.width];
@@ -107,7 +109,8 @@ describe('two tapered pieces head to tail', () => {
 				const { placed, cuts } = answer.layouts[0]!;
 				const edges = placed.map((p) => slantsOf(shapeOf(asked, p)));
 				const slants = cuts.filter((c) => c.kind === 'slant').map((c) => key(c.from!, c.to!));
-				// The parting cut runs along the first piece; the second piece's side lies one kerf beside it.
+				// The parting cut runs along the first piece; the second piece's side lies one kerf
+				// beside it.
 				expect(slants).toHaveLength(edges.flat().length - 1);
 				expect(new Set(slants).size).toBe(slants.length);
 				for (const slant of slants) expect(edges.flat()).toContain(slant);

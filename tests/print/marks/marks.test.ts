@@ -279,7 +279,8 @@ describe('the QR code', () => {
 	it('leaves its quiet zone free and draws its three finders', () => {
 		const mark = qrMark(qrCode('bench-box.B1'), 10, 20, 29);
 		const spots = ends(mark.steps);
-		// 12 letters at level M take version 1: 21 modules, 29 with the quiet zone, so a module is 1 mm here.
+		// 12 letters at level M take version 1: 21 modules, 29 with the quiet zone, so a module is
+		// 1 mm here.
 		expect(Math.min(...spots.map((s) => s.x))).toBeCloseTo(14, 9);
 		expect(Math.max(...spots.map((s) => s.x))).toBeCloseTo(35, 9);
 		expect(Math.min(...spots.map((s) => s.y))).toBeCloseTo(24, 9);

@@ -123,7 +123,8 @@ describe('sheet drawings', () => {
 			);
 			return strokes.at(-1)!.map((s) => ({ x: s[1] as number, y: s[2] as number }));
 		};
-		// The cut is too short for its flag, so the flag stands beside it: first on the side without the words.
+		// The cut is too short for its flag, so the flag stands beside it: first on the side
+		// without the words.
 		const free = leader([]);
 		const side = Math.sign(free[1]!.x - free[0]!.x);
 		const word = { x: side > 0 ? 52.5 : 50.1, y: 140, width: 1.4, height: 20 };
@@ -217,7 +218,8 @@ describe('tiles', () => {
 	it('draws every stretch of the outline on some page, at full size', () => {
 		const plan = samplePlan();
 		const pages = templatePages(plan, ['cover.C1']).filter((p) => !p.name.endsWith('map'));
-		// Every page repeats its overlap, so the strokes are at least as long as the outline and not half as long again.
+		// Every page repeats its overlap, so the strokes are at least as long as the outline and
+		// not half as long again.
 		const long = pages
 			.flatMap((p) => p.marks)
 			.filter((m) => m.kind === 'path' && m.line === 'wide' && m.steps.at(-1)![0] !== 'Z')

@@ -88,7 +88,8 @@ test('a pair is drawn twice, the right one mirrored: same figures, marked R', ()
 test('the drilling template numbers every hole with its place from the lower left corner', () => {
 	const drawings = draw(sample('panel-stepped-cover.json'), 'rack');
 	const template = drawings.find((d) => d.title.includes('drilling'))!;
-	// Board starts 4 inside the opening; the amplifier stands at 40, 70 and its first hole at 12, 14 of it.
+	// Board starts 4 inside the opening; the amplifier stands at 40, 70 and its first hole at 12,
+	// 14 of it.
 	expect(texts(template)).toContain('1: 48, 80  ⌀ 3.5  Four-channel amplifier');
 	expect(texts(template).filter((t) => /^\d+: /.test(t))).toHaveLength(6);
 });
@@ -106,6 +107,7 @@ test('section A-A: the cloth in the cut has the thickness of the cloth', () => {
 		[mm(100), mm(6)],
 	]);
 	const cut = section.cloths.flatMap((c) => c.regions).reduce((sum, r) => sum + regionArea(r), 0);
-	// Face 306 and both steps 2 x 6, both edges 2 x 12, both turn-unders of 16 and the cloth on the edge, all 3 thick.
+	// Face 306 and both steps 2 x 6, both edges 2 x 12, both turn-unders of 16 and the cloth on the
+	// edge, all 3 thick.
 	expect(cut / 1600 ** 2).toBeCloseTo(3 * (306 + 12 + 24 + 2 * 19), 3);
 });

@@ -95,7 +95,8 @@ describe('letters of any name', () => {
 			.map((t) => t.text)
 			.join('')
 			.replace(/\u200c/g, '');
-		// The reader undoes the turning: it gives back the reading order only if the page holds the seen order.
+		// The reader undoes the turning: it gives back the reading order only if the page holds the
+		// seen order.
 		expect(letters).toBe('שלום עולם');
 	});
 

@@ -32,7 +32,10 @@ function* entries(
 }
 
 const everything = [...entries(JOB)];
-/** What stands under a key of its own, or as one of several; a form of a union is called by its word instead. */
+/**
+ * What stands under a key of its own, or as one of several; a form of a union is called by its word
+ * instead.
+ */
 const fields = everything.filter(([keys]) => keys.length > 0 && !keys.at(-1)!.startsWith('<'));
 
 describe('the forms', () => {

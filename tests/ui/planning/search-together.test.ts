@@ -20,7 +20,10 @@ function at(price: number, seed: number): Plan {
 	};
 }
 
-/** A hand that finds plans of these prices by seed, later ones sooner: who answers first must not matter. */
+/**
+ * A hand that finds plans of these prices by seed, later ones sooner: who answers first must not
+ * matter.
+ */
 function hand(prices: Readonly<Record<number, number>>): Pick<PlanningWorker, 'plan'> {
 	return {
 		plan: async (_, { seed = 0 }: Ask) => {

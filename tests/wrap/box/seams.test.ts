@@ -57,7 +57,8 @@ describe('a blank wider than the roll', () => {
 	it('moves an offered seam off a window', () => {
 		const windows = [{ outline: rectangle(mm(250), mm(100), mm(100), mm(90)), edge: GROOVED }];
 		const { blanks, problems } = wrap({ outline: board, windows }, roll(320));
-		// On the blank the window spans 50 + 110 to 50 + 200 across; the seam keeps 15 clear of it beyond the half overlap.
+		// On the blank the window spans 50 + 110 to 50 + 200 across; the seam keeps 15 clear of it
+		// beyond the half overlap.
 		expect(blanks.map((b) => sizeOf(b)[1]).sort((a, b) => a - b)).toEqual([
 			135 + 10,
 			400 - 135 + 10,
@@ -149,7 +150,8 @@ describe('the parts of any cloth', () => {
 				if (blanks.length === 0) return;
 				const sum = blanks.reduce((total, b) => total + area(b.outline), 0);
 				const seams = blanks.flatMap(seamsOf).reduce((l, m) => l + lengthOf(m.line), 0) / 2;
-				// The laps: seam length times overlap, but for the slant of the cloth's edge at their ends.
+				// The laps: seam length times overlap, but for the slant of the cloth's edge at
+				// their ends.
 				expect(sum).toBeGreaterThan(area(whole.outline) - mm(1) ** 2);
 				expect(Math.abs(sum - area(whole.outline) - seams * mm(20))).toBeLessThan(
 					0.02 * area(whole.outline),

@@ -3,7 +3,10 @@ import { circle, rectangle } from '../../../src/lib/geometry/shaping/tidy';
 import { mm } from '../../../src/lib/measure/length';
 import { outline } from '../make';
 
-/** A box 600 wide, 350 high, 400 deep at the bottom and 300 at the top, its back leaning; a driver in the front. */
+/**
+ * A box 600 wide, 350 high, 400 deep at the bottom and 300 at the top, its back leaning; a driver
+ * in the front.
+ */
 export function skin(changes: Partial<BoxSkin> = {}): BoxSkin {
 	const lean = Math.hypot(100, 350);
 	return {

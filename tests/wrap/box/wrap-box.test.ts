@@ -31,7 +31,8 @@ describe('a band round the box', () => {
 		// 350 high and 400 deep at the foot; 40 - 20 inside every edge.
 		const [length, width] = sizeOf(byKey(band, 'left'));
 		expect(length).toBe(350 - 2 * 20);
-		// At the foot 20 are lost to the upright front; 20 above the floor the leaning back stands 20 x 100 / 350 further in.
+		// At the foot 20 are lost to the upright front; 20 above the floor the leaning back stands
+		// 20 x 100 / 350 further in.
 		const lean = Math.hypot(100, 350) / 350;
 		expect(width).toBeCloseTo(400 - 20 - 20 * lean - (20 * 100) / 350, 1);
 	});
@@ -45,8 +46,8 @@ describe('a band round the box', () => {
 		const folds = byKey(band, 'band').marks.filter((m) => m.kind === 'fold' && m.line.length === 2);
 		const across = folds.filter((m) => Math.abs(m.line[0]!.x - m.line[1]!.x) < 1);
 		const xs = across.map((m) => toMm(m.line[0]!.x)).sort((a, b) => a - b);
-		// The band starts in the middle of the bottom with half of the overlap before it. Nap runs down the front, so the blank
-		// begins with what comes last round the box.
+		// The band starts in the middle of the bottom with half of the overlap before it. Nap runs
+		// down the front, so the blank begins with what comes last round the box.
 		expect(xs).toHaveLength(4);
 		expect(xs[0]! - 10).toBeCloseTo(200, 1);
 		expect(xs[1]! - xs[0]!).toBeCloseTo(Math.hypot(100, 350), 1);
@@ -151,7 +152,8 @@ describe('what cannot be', () => {
 	});
 
 	it('knows the neighbours of its upright faces: at every seam one cloth laps the other', () => {
-		// Front 600 x 350, back 500 x 300, 400 deep: each face a trapezoid from its lower left corner on.
+		// Front 600 x 350, back 500 x 300, 400 deep: each face a trapezoid from its lower left
+		// corner on.
 		const face = (key: string, foot: number, head: number, high: number) => {
 			const inset = (foot - head) / 2;
 			const shape = outline([0, 0], [foot, 0], [foot - inset, high], [inset, high]);
@@ -165,7 +167,8 @@ describe('what cannot be', () => {
 		];
 		const ends = [face('left', 403, 403, 330), face('right', 403, 403, 330)];
 		const [made] = wrapped({ cover: ['front', 'top'] }, skin({ across: null, round, ends })).ways;
-		// The top starts 20 inside its front edge, where the front goes round on to it, and turns over the other three.
+		// The top starts 20 inside its front edge, where the front goes round on to it, and turns
+		// over the other three.
 		expect(made!.seams).toBe(1);
 		expect(toMm(made!.seamLength)).toBeCloseTo(600, 6);
 		expect(sizeOf(made!.blanks[0]!)).toEqual([350 + 80, 600 + 80]);

@@ -34,7 +34,10 @@ export interface BoxFigures {
 	} | null;
 	readonly outside: Sizes3;
 	readonly inside: Sizes3;
-	/** Walls that are not square: 'back' 21.8 degrees from upright, 'top' 19.3 from level, 'left' 9.5 from square to the width. */
+	/**
+	 * Walls that are not square: 'back' 21.8 degrees from upright, 'top' 19.3 from level, 'left'
+	 * 9.5 from square to the width.
+	 */
 	readonly leans: readonly {
 		readonly board: string;
 		readonly angle: number;
@@ -70,9 +73,15 @@ export interface BoxBoard {
 	readonly role: string;
 	readonly solid: Solid;
 	readonly frame: Frame;
-	/** The face its part is listed and cut from: an end may be turned over to match the other one. Outlines here are seen from outside. */
+	/**
+	 * The face its part is listed and cut from: an end may be turned over to match the other one.
+	 * Outlines here are seen from outside.
+	 */
 	readonly view?: 'inside';
-	/** Seen from outside, from the lower left corner of the rectangle round both faces; grain is not turned here. */
+	/**
+	 * Seen from outside, from the lower left corner of the rectangle round both faces; grain is not
+	 * turned here.
+	 */
 	readonly outside: Outline;
 	readonly inside: Outline;
 	readonly edges: readonly BoardEdge[];
@@ -163,7 +172,10 @@ export interface DriverFigures {
 	readonly chamber: number | null;
 	/** Least distance from the cut-out to an edge of its board. */
 	readonly edge: Length;
-	/** Room along the axis and at the rim of the magnet, from the seat of the flange; null when nothing faces it. */
+	/**
+	 * Room along the axis and at the rim of the magnet, from the seat of the flange; null when
+	 * nothing faces it.
+	 */
 	readonly room: Length;
 	readonly roomAtRim: Length;
 	readonly depth: Length;

@@ -16,8 +16,9 @@ import { ticks, toMm } from '../../measure';
 import { shown } from './shown';
 
 /**
- * Everything worked out of one box: its boards, their bevels, the air inside, and what has to be looked at. Never throws for
- * what a person typed; `path` is where the box stands in the job, for the problems.
+ * Everything worked out of one box: its boards, their bevels, the air inside, and what has to be
+ * looked at. Never throws for what a person typed; `path` is where the box stands in the job, for
+ * the problems.
  */
 export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 	const log = new ProblemLog(path);
@@ -93,7 +94,10 @@ interface Tried {
 	readonly log: ProblemLog;
 }
 
-/** The form with the dimension that was to be solved, what came of it, and that box when it was built on the way. */
+/**
+ * The form with the dimension that was to be solved, what came of it, and that box when it was
+ * built on the way.
+ */
 function solvedShape(
 	box: Box,
 	job: Job,
@@ -120,14 +124,17 @@ function solvedShape(
 	};
 	const gross = (shape: BoxShape): number | null => grossOf({ ...box, shape }, job);
 	const solution = solveBox(box, job, { net, gross }, over);
-	// A form that cannot be made has said so; that no size of it gives the volume is the same fault once more.
+	// A form that cannot be made has said so; that no size of it gives the volume is the same fault
+	// once more.
 	const first = tried.get(JSON.stringify(box.shape));
 	const formless = solution.solved === null && first?.built === null;
 	if (solution.unmet && !formless) log.check(['target'], solution.unmet.what, solution.unmet.fix);
 	return { ...solution, known: tried.get(JSON.stringify(solution.shape)) };
 }
 
-/** Litres between the walls, worked out without building them; null where the form cannot be made. */
+/**
+ * Litres between the walls, worked out without building them; null where the form cannot be made.
+ */
 function grossOf(box: Box, job: Job): number | null {
 	const quiet = new ProblemLog([]);
 	const rack = new BoardRack(box, job, quiet);

@@ -7,9 +7,10 @@ import type { SweptSection } from './shell';
 import type { TaperedShell } from './tapered';
 
 /**
- * The outside of a swept box, ready to be covered. The faces that go round follow each other from the first one up the front,
- * over the top, down the back and along the bottom; x is the width of the box from left to right, y runs the way round, so
- * that one outline stands on the next as in a band of cloth seen from outside.
+ * The outside of a swept box, ready to be covered. The faces that go round follow each other from
+ * the first one up the front, over the top, down the back and along the bottom; x is the width of
+ * the box from left to right, y runs the way round, so that one outline stands on the next as in a
+ * band of cloth seen from outside.
  */
 export function skinOf(
 	section: SweptSection,
@@ -52,7 +53,10 @@ function roundFace(section: SweptSection, boards: readonly Board[], i: number): 
 	};
 }
 
-/** The six faces of a double-tapered box, each upright as seen from outside; no band runs round them. */
+/**
+ * The six faces of a double-tapered box, each upright as seen from outside; no band runs round
+ * them.
+ */
 export function taperedSkin(
 	shell: TaperedShell,
 	boards: readonly Board[],
@@ -111,7 +115,9 @@ function holesOf(boards: readonly Board[], key: string, place: (p: Point3) => Po
 	return board.holes.filter(opensOutside).map((h) => onFaceOf(board, h, place));
 }
 
-/** Recesses are covered by the frame that sits in them; only what is open is cut out of the cloth. */
+/**
+ * Recesses are covered by the frame that sits in them; only what is open is cut out of the cloth.
+ */
 const opensOutside = (h: Hole): boolean => h.recess === null;
 
 function onFaceOf(board: Board, hole: Hole, place: (p: Point3) => Point): Outline {

@@ -30,8 +30,8 @@ export interface Stated {
 const FARTHEST = 100_000 * TICKS_PER_MM;
 
 /**
- * The outline of a drawing: loose ends joined, the largest closed outline taken, at its true size on the grid, cleaned, its
- * lower left corner at 0,0. What was left out, joined or cleaned is said.
+ * The outline of a drawing: loose ends joined, the largest closed outline taken, at its true size
+ * on the grid, cleaned, its lower left corner at 0,0. What was left out, joined or cleaned is said.
  */
 export function finishShape(file: DrawingFile, stated: Stated): Drawn | Undrawn {
 	if (file.complaints.some((c) => c.kind === 'stop'))

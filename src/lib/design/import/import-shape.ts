@@ -11,7 +11,10 @@ export type Imported = Extract<OutlineShape, { kind: 'svg' | 'dxf' | 'pasted' | 
 /** CSS Values and Units: 96 px, 72 pt to the inch. */
 const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: 25.4, pt: 25.4 / 72, px: 25.4 / 96 } as const;
 
-/** The outline in a drawing, a list or a picture. Never throws on what a person gives; nothing in it is run or fetched. */
+/**
+ * The outline in a drawing, a list or a picture. Never throws on what a person gives; nothing in it
+ * is run or fetched.
+ */
 export function importShape(shape: Imported): Drawn | Undrawn {
 	switch (shape.kind) {
 		case 'svg': {

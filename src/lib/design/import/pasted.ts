@@ -3,8 +3,8 @@ import { corner } from '../../geometry';
 import { nothingRead, type DrawingFile } from './drawing-file';
 
 /**
- * Corners pasted from a list: one a line, x and y (and, third, a bulge), parted by spaces, a tab, a semicolon, or a comma
- * where the comma is not the decimal sign.
+ * Corners pasted from a list: one a line, x and y (and, third, a bulge), parted by spaces, a tab, a
+ * semicolon, or a comma where the comma is not the decimal sign.
  */
 export function readPasted(text: string, decimal: '.' | ','): DrawingFile {
 	const lines = text.split(/\r\n|\r|\n/);

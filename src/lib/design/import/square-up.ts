@@ -2,10 +2,10 @@ import { nth } from '../../measure';
 import type { Point } from '../../geometry';
 
 /*
- * A sheet of paper of known size lies in a photograph; its four corners fix how the plane of the template was seen, and
- * every other point of that plane can be taken back to its true place. Four points fix the view exactly, so nothing is left
- * over that would show an error; what the picture is worth is told by how far the result moves when each corner is marked a
- * little wrong.
+ * A sheet of paper of known size lies in a photograph; its four corners fix how the plane of the
+ * template was seen, and every other point of that plane can be taken back to its true place. Four
+ * points fix the view exactly, so nothing is left over that would show an error; what the picture
+ * is worth is told by how far the result moves when each corner is marked a little wrong.
  */
 
 type Four<T> = readonly [T, T, T, T];
@@ -20,19 +20,32 @@ export interface PhotographedPaper {
 export type Squared =
 	| {
 			readonly ok: true;
-			/** Picture (pixels, y down) to millimetres, y up, the paper's lower left corner at 0,0. */
+			/**
+			 * Picture (pixels, y down) to millimetres, y up, the paper's lower left corner at 0,0.
+			 */
 			readonly toMm: (p: Point) => Point;
-			/** Expected error there, mm: every corner of the paper, and the point itself, marked `slip` pixels off. */
+			/**
+			 * Expected error there, mm: every corner of the paper, and the point itself, marked
+			 * `slip` pixels off.
+			 */
 			readonly errorAt: (p: Point, slip?: number) => number;
-			/** How much shorter the paper looks one way than the other way, 1 for a picture from straight above. */
+			/**
+			 * How much shorter the paper looks one way than the other way, 1 for a picture from
+			 * straight above.
+			 */
 			readonly squash: number;
 	  }
 	| { readonly ok: false; readonly why: 'corners' | 'oblique'; readonly squash: number };
 
-/** A steady hand on a screen marks a corner to about this many pixels. Common practice, no source. */
+/**
+ * A steady hand on a screen marks a corner to about this many pixels. Common practice, no source.
+ */
 export const SLIP = 1.5;
 
-/** Below this the picture was taken more than about 55 degrees from straight above: the far end is guesswork. */
+/**
+ * Below this the picture was taken more than about 55 degrees from straight above: the far end is
+ * guesswork.
+ */
 const FLATTEST = 0.57;
 
 /** @param corners of the paper in the picture: top left, top right, bottom right, bottom left. */
@@ -59,7 +72,9 @@ function convex(c: Four<Point>): boolean {
 	});
 }
 
-/** The view that takes the four corners to those of the paper; null when the corners do not fix one. */
+/**
+ * The view that takes the four corners to those of the paper; null when the corners do not fix one.
+ */
 function viewOf(c: Four<Point>, paper: PhotographedPaper): View | null {
 	const to: Four<Point> = [
 		{ x: 0, y: paper.height },
@@ -83,7 +98,10 @@ function viewOf(c: Four<Point>, paper: PhotographedPaper): View | null {
 	return [scaled(0), scaled(1), entry(2), scaled(3), scaled(4), entry(5), scaled(6), scaled(7)];
 }
 
-/** Gauss with pivots; each row holds its right side last. Null when the rows do not fix the unknowns. */
+/**
+ * Gauss with pivots; each row holds its right side last. Null when the rows do not fix the
+ * unknowns.
+ */
 function solve(rows: readonly (readonly number[])[]): number[] | null {
 	const m = rows.map((r) => [...r]);
 	const n = m.length;
@@ -110,8 +128,8 @@ function through(v: View, p: Point): Point {
 }
 
 /**
- * How flat the paper was seen, worst of its four corners: the ratio of the two directions in which a small circle of the
- * plane is longest and shortest in the picture.
+ * How flat the paper was seen, worst of its four corners: the ratio of the two directions in which
+ * a small circle of the plane is longest and shortest in the picture.
  */
 function flatness(v: View, corners: Four<Point>): number {
 	return Math.min(...corners.map((p) => axisRatio(slopeAt(v, p))));
@@ -137,7 +155,10 @@ function axisRatio([a, b, c, d]: Four<number>): number {
 	return long === 0 ? 0 : det / (long * long);
 }
 
-/** Root of the summed squares of what each mark, off by `slip` pixels in x and in y, does to the point. */
+/**
+ * Root of the summed squares of what each mark, off by `slip` pixels in x and in y, does to the
+ * point.
+ */
 function errorAt(
 	c: Four<Point>,
 	paper: PhotographedPaper,

@@ -11,7 +11,9 @@ import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape';
 
-/** What one panel is planned with: what was asked, the rack, and the log of what is wrong with it. */
+/**
+ * What one panel is planned with: what was asked, the rack, and the log of what is wrong with it.
+ */
 export interface Bench {
 	readonly panel: Panel;
 	readonly job: Job;

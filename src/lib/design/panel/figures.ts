@@ -3,8 +3,8 @@ import type { EdgeChoice, Device, Zone, Layer } from '../../job';
 import type { Length } from '../../measure';
 
 /*
- * The figures of a panel, all in one frame: seen from the front, x right, y up, the frame its opening was given in. Heights
- * are counted from the back of the board, which is 0.
+ * The figures of a panel, all in one frame: seen from the front, x right, y up, the frame its
+ * opening was given in. Heights are counted from the back of the board, which is 0.
  */
 
 /** What one edge of the opening comes to. */
@@ -16,7 +16,9 @@ export interface EdgeFigure {
 	readonly cloth: Length;
 	/** Gap that will be seen. */
 	readonly gap: Length;
-	/** From the opening's line to the board, and to the finished edge; negative: beyond the line. */
+	/**
+	 * From the opening's line to the board, and to the finished edge; negative: beyond the line.
+	 */
 	readonly setIn: Length;
 	readonly finishedIn: Length;
 	/** From board to board where another panel meets it on the same line. */
@@ -39,7 +41,10 @@ export interface Fit {
 export interface WindowFigure {
 	readonly id: string;
 	readonly name: string;
-	/** The clear opening asked for, the hole in the board, and what stays open once the cloth is turned in. */
+	/**
+	 * The clear opening asked for, the hole in the board, and what stays open once the cloth is
+	 * turned in.
+	 */
 	readonly wanted: Outline;
 	readonly hole: Outline;
 	readonly finished: Outline;
@@ -55,11 +60,17 @@ export interface LayerFigure {
 	readonly place: Layer['place'];
 	readonly covering: Layer['covering'];
 	readonly on: string | null;
-	/** The cloth that covers it, pressed thickness, and whose cloth it is: a layer's id, or null for the panel's. */
+	/**
+	 * The cloth that covers it, pressed thickness, and whose cloth it is: a layer's id, or null for
+	 * the panel's.
+	 */
 	readonly cloth: string | null;
 	readonly pressed: Length;
 	readonly surface: string | null;
-	/** Board to be cut: the raised piece, or the floor of a recess; null where the board beneath is the floor. */
+	/**
+	 * Board to be cut: the raised piece, or the floor of a recess; null where the board beneath is
+	 * the floor.
+	 */
 	readonly piece: Outline | null;
 	/** Hole or seat in what it belongs to; depth is that of a seat, or the whole thickness. */
 	readonly hole: Outline | null;

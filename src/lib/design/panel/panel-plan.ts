@@ -12,6 +12,8 @@ export interface PanelPlan {
 	readonly coverings: readonly Covering[];
 	readonly problems: readonly Problem[];
 	readonly needs: readonly Need[];
-	/** Every figure of the panel for screen and paper; absent when there is no board to speak of. */
+	/**
+	 * Every figure of the panel for screen and paper; absent when there is no board to speak of.
+	 */
 	readonly detail?: PanelDetail;
 }

@@ -31,8 +31,8 @@ import type { PanelPlan } from './panel-plan';
 type Figures = Omit<PanelDetail, 'assembly'>;
 
 /**
- * One panel from its opening to its boards and the surfaces cloth has to cover. `path` is where the panel stands in the job
- * file. What cannot be made is left out and said; what can be, is planned.
+ * One panel from its opening to its boards and the surfaces cloth has to cover. `path` is where the
+ * panel stands in the job file. What cannot be made is left out and said; what can be, is planned.
  */
 export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
 	const bench = benchFor(panel, job, path);

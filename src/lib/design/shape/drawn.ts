@@ -8,8 +8,8 @@ export interface Complaint {
 }
 
 /**
- * An outline as it came from what the person gave. `sides` has an entry for each edge: the number the person knows it by,
- * or null for a rounding or chamfer, which follows its neighbours.
+ * An outline as it came from what the person gave. `sides` has an entry for each edge: the number
+ * the person knows it by, or null for a rounding or chamfer, which follows its neighbours.
  */
 export interface Drawn {
 	readonly outline: Outline;

@@ -101,7 +101,10 @@ export function onGrid(corners: readonly Corner[]): Outline {
 	return corners.map((c) => corner({ x: Math.round(c.x), y: Math.round(c.y) }, c.bulge));
 }
 
-/** A polygon with its corners rounded or cut off; refused when two cuts want the same stretch of an edge. */
+/**
+ * A polygon with its corners rounded or cut off; refused when two cuts want the same stretch of an
+ * edge.
+ */
 export function cutCorners(
 	points: readonly Point[],
 	cuts: readonly CornerShape[],

@@ -1,6 +1,8 @@
 import { toMm } from '../../measure';
 
-/** Ticks as millimetres to a tenth, for outlines, which are checked before anybody's ruler is known. */
+/**
+ * Ticks as millimetres to a tenth, for outlines, which are checked before anybody's ruler is known.
+ */
 export function inMm(n: number): string {
 	return `${Math.round(toMm(n) * 10) / 10} mm`;
 }

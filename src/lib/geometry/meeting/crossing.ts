@@ -12,8 +12,9 @@ export interface Crossing {
 }
 
 /**
- * Where an outline crosses or touches itself, at most `most` places. Exact between straight edges on the grid; with arcs
- * to a tick. A sweep from left to right: edges that are apart in x are never compared.
+ * Where an outline crosses or touches itself, at most `most` places. Exact between straight edges
+ * on the grid; with arcs to a tick. A sweep from left to right: edges that are apart in x are never
+ * compared.
  */
 export function crossings(outline: Outline, most = 20): Crossing[] {
 	const edges = edgesOf(outline);
@@ -81,7 +82,8 @@ function straightMeeting(a: Edge, b: Edge, shared: Shared): Point | null {
 /** Neighbours run over each other only when the second turns straight back. */
 function foldedBack(a: Edge, b: Edge, shared: Shared): Point | null {
 	const [first, second] = shared.next ? [a, b] : [b, a];
-	if (shared.next && shared.previous) return null; // two edges only: a digon has no inside to cross
+	// two edges only: a digon has no inside to cross
+	if (shared.next && shared.previous) return null;
 	if (orient(first.from, first.to, second.to) !== 0) return null;
 	return dot(minus(first.to, first.from), minus(second.to, second.from)) < 0 ? first.to : null;
 }
@@ -123,8 +125,8 @@ function onEdge(p: Point, e: Edge): boolean {
 }
 
 /**
- * Where a rounding runs into its neighbour on the grid, the two graze each other for a stretch: no deeper than a few
- * ticks, which no bench can see, but long when the radius is large.
+ * Where a rounding runs into its neighbour on the grid, the two graze each other for a stretch: no
+ * deeper than a few ticks, which no bench can see, but long when the radius is large.
  */
 function grazes(p: Point, corner: Point, a: Edge, b: Edge): boolean {
 	const radii = [arcOfEdge(a)?.radius, arcOfEdge(b)?.radius].filter((r) => r !== undefined);

@@ -20,7 +20,9 @@ export function whereIs(p: Point, outline: Outline): Where {
 	return inside ? 'inside' : 'outside';
 }
 
-/** Does the point lie on the edge that leaves `from`, or does the edge part it from the far right? */
+/**
+ * Does the point lie on the edge that leaves `from`, or does the edge part it from the far right?
+ */
 export function meets(p: Point, from: Corner, to: Corner): 'on' | 'crossed' | null {
 	const bulge = from.bulge ?? 0;
 	if (bulge === 0) return meetsStraight(p, from, to);
@@ -46,7 +48,10 @@ function meetsStraight(p: Point, a: Corner, b: Corner): 'on' | 'crossed' | null 
 	return beside || leftOfChord(p, e) === up ? 'crossed' : null;
 }
 
-/** A point on the chord of an arc counts as the ray test takes it: as if it lay a hair higher, then a hair to the left. */
+/**
+ * A point on the chord of an arc counts as the ray test takes it: as if it lay a hair higher, then
+ * a hair to the left.
+ */
 function leftOfChord(p: Point, e: Edge): boolean {
 	const side = orient(e.from, e.to, p);
 	if (side !== 0) return side > 0;

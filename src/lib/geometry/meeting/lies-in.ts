@@ -7,7 +7,10 @@ import type { Corner, Outline, Point } from '../outline';
 /** Shorter outlines are looked through faster than they are sorted. */
 const FEW = 12;
 
-/** The edges of an outline by the height they lie at, so that a point is held against the few edges at its own height. */
+/**
+ * The edges of an outline by the height they lie at, so that a point is held against the few edges
+ * at its own height.
+ */
 class Rows {
 	private readonly rows: number[][] = [];
 	private readonly low: number;
@@ -51,8 +54,9 @@ export function finder(outline: Outline): (p: Point) => Where {
 }
 
 /**
- * Is the outline wholly inside the other, sharing no more than its edge? Corners and middles of edges are looked at both ways:
- * where edges cross between them, a corner of one lies on the wrong side of the other.
+ * Is the outline wholly inside the other, sharing no more than its edge? Corners and middles of
+ * edges are looked at both ways: where edges cross between them, a corner of one lies on the wrong
+ * side of the other.
  */
 export function liesIn(inner: Outline, outer: Outline): boolean {
 	const [a, b] = [bounds(inner), bounds(outer)];
@@ -66,7 +70,9 @@ export function liesIn(inner: Outline, outer: Outline): boolean {
 	);
 }
 
-/** Does it hold for every corner and the middle of every edge? Corners first: they tell most often. */
+/**
+ * Does it hold for every corner and the middle of every edge? Corners first: they tell most often.
+ */
 function everyStation(outline: Outline, holds: (p: Point) => boolean): boolean {
 	const middle = (c: Corner, i: number): Point => {
 		const to = outline[i + 1] ?? nth(outline, 0);

@@ -19,7 +19,9 @@ export function lineLine(a: Line, b: Line): Point | null {
 	return plus(a.at, times(a.heading, cross(minus(b.at, a.at), b.heading) / sine));
 }
 
-/** Where a line meets a circle; one point when it only touches (to `slack`), none when it passes by. */
+/**
+ * Where a line meets a circle; one point when it only touches (to `slack`), none when it passes by.
+ */
 export function lineCircle(line: Line, circle: Circle, slack = 1): Point[] {
 	const along = dot(minus(circle.centre, line.at), line.heading);
 	const foot = plus(line.at, times(line.heading, along));

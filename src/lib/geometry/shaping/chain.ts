@@ -18,8 +18,8 @@ export interface Chained {
 }
 
 /**
- * Joins loose runs end to end where their ends lie within `near` of each other. Ends are looked up in a grid of cells, so
- * that a drawing of many thousand lines takes a blink.
+ * Joins loose runs end to end where their ends lie within `near` of each other. Ends are looked up
+ * in a grid of cells, so that a drawing of many thousand lines takes a blink.
  */
 export function chain(runs: readonly EdgeRun[], near: number): Chained {
 	const closed = runs.filter((r) => r.closed).map((r) => r.corners);
@@ -58,7 +58,8 @@ function grow(start: readonly Corner[], ends: Ends, near: number): Grown {
 			if (next.gap > 0) joined++;
 			corners.pop();
 			const run = next.atStart ? next.run : turnedRound(next.run);
-			// The joined corner keeps the place of the run already there, with the bulge of the one that goes on.
+			// The joined corner keeps the place of the run already there, with the bulge of the one
+			// that goes on.
 			corners.push(corner(last, nth(run, 0).bulge));
 			for (const c of run.slice(1)) corners.push(c);
 		}
@@ -68,7 +69,8 @@ function grow(start: readonly Corner[], ends: Ends, near: number): Grown {
 
 /** An open run the other way round. */
 function turnedRound(run: readonly Corner[]): Corner[] {
-	// As a closed outline its last edge is straight; turned round that edge comes first, and is moved to the end again.
+	// As a closed outline its last edge is straight; turned round that edge comes first, and is
+	// moved to the end again.
 	const back = reversed([...run.slice(0, -1), corner(lastOf(run))]);
 	return [...back.slice(1), nth(back, 0)];
 }
@@ -124,7 +126,10 @@ class Ends {
 		return { run: nth(this.runs, best.run), atStart: best.atStart, gap: best.gap };
 	}
 
-	/** Free ends of a cell. Taken ones are cleared away, and of a heap of ends only some are looked at: no drawing has more. */
+	/**
+	 * Free ends of a cell. Taken ones are cleared away, and of a heap of ends only some are looked
+	 * at: no drawing has more.
+	 */
 	private free(key: string): readonly End[] {
 		const cell = this.cells.get(key);
 		if (!cell) return [];

@@ -13,8 +13,8 @@ import { flatten } from '../flatten';
 import type { Outline, Point } from '../outline';
 
 /*
- * The one file the polygon clipping library enters through. It works on straight edges on the grid; outlines with arcs are
- * flattened first, to the tolerance given (ticks).
+ * The one file the polygon clipping library enters through. It works on straight edges on the grid;
+ * outlines with arcs are flattened first, to the tolerance given (ticks).
  */
 
 /** A flat area: its outline and the holes in it, all counter-clockwise. */
@@ -77,7 +77,10 @@ export function regionArea(r: Region): number {
 	return Math.abs(Clipper.area([...r.outline])) - holes;
 }
 
-/** The outlines grown by `by` ticks all round (negative: shrunk), corners rounded or run out to a point. */
+/**
+ * The outlines grown by `by` ticks all round (negative: shrunk), corners rounded or run out to a
+ * point.
+ */
 export function grown(
 	of: readonly Outline[],
 	by: number,

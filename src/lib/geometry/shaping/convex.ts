@@ -4,13 +4,14 @@ import { orient } from '../orient';
 import type { Outline, Point } from '../outline';
 
 /*
- * A flat area cut into convex parts. Overlap of two convex parts is a handful of multiplications, so whatever must be
- * asked a million times is asked of parts.
+ * A flat area cut into convex parts. Overlap of two convex parts is a handful of multiplications,
+ * so whatever must be asked a million times is asked of parts.
  */
 
 /**
- * Convex parts, counter-clockwise, that together cover the straight-edged outline less its holes exactly: ears are cut
- * off, then parts are joined over their longest common edges while they stay convex. Corners must be whole ticks.
+ * Convex parts, counter-clockwise, that together cover the straight-edged outline less its holes
+ * exactly: ears are cut off, then parts are joined over their longest common edges while they stay
+ * convex. Corners must be whole ticks.
  */
 export function convexParts(outline: Outline, holes: readonly Outline[] = []): Point[][] {
 	const { points, loop } = bridged(outline, holes);
@@ -22,7 +23,10 @@ interface Loop {
 	readonly loop: number[];
 }
 
-/** One closed walk round the outline and, over bridges there and back, round each hole the other way. */
+/**
+ * One closed walk round the outline and, over bridges there and back, round each hole the other
+ * way.
+ */
 function bridged(outline: Outline, holes: readonly Outline[]): Loop {
 	const points: Point[] = outline.map(({ x, y }) => ({ x, y }));
 	let loop = points.map((_, i) => i);
@@ -54,14 +58,18 @@ function withHole(
 			sees(points, loop, k, from) &&
 			unbridged.every((other) => clear(from, nth(points, nth(loop, k)), other)),
 	);
-	if (at === undefined) return [...loop]; // a hole that touches the outline: nothing is lost by filling it
+	// a hole that touches the outline: nothing is lost by filling it
+	if (at === undefined) return [...loop];
 	const base = points.length;
 	points.push(...hole);
 	const round = hole.map((_, i) => base + ((start + i) % hole.length));
 	return [...loop.slice(0, at + 1), ...round, base + start, nth(loop, at), ...loop.slice(at + 1)];
 }
 
-/** Does the walk lie clear of the straight line from its corner `k` to `p`, and does the line leave to the inside? */
+/**
+ * Does the walk lie clear of the straight line from its corner `k` to `p`, and does the line leave
+ * to the inside?
+ */
 function sees(points: readonly Point[], loop: readonly number[], k: number, p: Point): boolean {
 	const n = loop.length;
 	const at = nth(points, nth(loop, k));
@@ -93,7 +101,10 @@ function clear(p: Point, q: Point, walk: readonly Point[]): boolean {
 
 const alike = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;
 
-/** Ear by ear. Where no clean ear is left (the walk touches itself), the least bad convex corner goes. */
+/**
+ * Ear by ear. Where no clean ear is left (the walk touches itself), the least bad convex corner
+ * goes.
+ */
 function ears(points: readonly Point[], loop: readonly number[]): number[][] {
 	const rest = [...loop];
 	const parts: number[][] = [];
@@ -207,7 +218,9 @@ function edgeAt(part: readonly number[], i: number, j: number): number {
 	return part.findIndex((v, k) => v === i && part[(k + 1) % part.length] === j);
 }
 
-/** `a` holds the edge i to j, `b` the edge j to i: round a from j to i, then round b from i to j. */
+/**
+ * `a` holds the edge i to j, `b` the edge j to i: round a from j to i, then round b from i to j.
+ */
 function merge(a: readonly number[], b: readonly number[], i: number, j: number): number[] {
 	const fromJ = rotated(a, a.indexOf(j));
 	const fromI = rotated(b, b.indexOf(i));

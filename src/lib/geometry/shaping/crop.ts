@@ -2,8 +2,9 @@ import { lastOf } from '../../measure';
 import type { Outline, Point, Rect } from '../outline';
 
 /**
- * The same area as far as a box shows it, with fewer corners: a run of corners all on one outer side of the box is shortened
- * to its ends. Inside the box nothing changes by a hair. For outlines without arcs.
+ * The same area as far as a box shows it, with fewer corners: a run of corners all on one outer
+ * side of the box is shortened to its ends. Inside the box nothing changes by a hair. For outlines
+ * without arcs.
  */
 export function cropped(outline: Outline, box: Rect): Outline {
 	const kept: Point[] = [];
@@ -13,7 +14,8 @@ export function cropped(outline: Outline, box: Rect): Outline {
 	let side = beyond(first, box);
 	outline.forEach((p, i) => {
 		const next = beyond(outline[i + 1] ?? first, box);
-		// The edges on both sides of this corner and the straight way past it lie beyond one side of the box.
+		// The edges on both sides of this corner and the straight way past it lie beyond one side
+		// of the box.
 		if (kept.length === 0 || (lastOf(sides) & side & next) === 0) {
 			kept.push(p);
 			sides.push(side);

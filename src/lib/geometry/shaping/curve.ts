@@ -8,8 +8,9 @@ import { distance } from '../vector';
 export type Curve = (t: number) => Point;
 
 /**
- * The curve as a chain of arcs and lines that stays within `tolerance` (ticks) of it: the corners from its start up to, but
- * not with, its end. Arcs, not chords: a wrapped edge needs its radius, and a router its tangent.
+ * The curve as a chain of arcs and lines that stays within `tolerance` (ticks) of it: the corners
+ * from its start up to, but not with, its end. Arcs, not chords: a wrapped edge needs its radius,
+ * and a router its tangent.
  */
 export function arcsAlong(curve: Curve, tolerance: number, pieces = 1): Corner[] {
 	const corners: Corner[] = [];
@@ -49,7 +50,10 @@ function straightened(bulge: number, chord: number, tolerance: number): number {
 	return Math.abs(bulge) * (chord / 2) < tolerance / 10 ? 0 : bulge;
 }
 
-/** An ellipse: centre, half axis as a vector, the other half axis as a part of it, from angle a0 through sweep. */
+/**
+ * An ellipse: centre, half axis as a vector, the other half axis as a part of it, from angle a0
+ * through sweep.
+ */
 export function ellipse(
 	centre: Point,
 	axis: Point,

@@ -1,9 +1,10 @@
 import type { Point } from '../outline';
 
 /**
- * Where a convex part B may not lie beside a convex part A: with B moved by t against A they overlap exactly when t lies
- * strictly inside this convex polygon, the sum of A and B turned about the origin. Kept as half planes n . t < c, flat:
- * nx, ny, c for each edge, then the box for a quick no.
+ * Where a convex part B may not lie beside a convex part A: with B moved by t against A they
+ * overlap exactly when t lies strictly inside this convex polygon, the sum of A and B turned about
+ * the origin. Kept as half planes n . t < c, flat: nx, ny, c for each edge, then the box for a
+ * quick no.
  */
 export interface Forbidden {
 	readonly edges: Float64Array;
@@ -62,7 +63,10 @@ function sum(a: readonly Point[], b: readonly Point[]): Point[] {
 	return corners;
 }
 
-/** How deep t lies inside, the way out through the nearest edge; 0 or less when it lies outside or on the border. */
+/**
+ * How deep t lies inside, the way out through the nearest edge; 0 or less when it lies outside or
+ * on the border.
+ */
 export function depthIn(f: Forbidden, x: number, y: number): number {
 	if (x <= f.left || x >= f.right || y <= f.bottom || y >= f.top) return 0;
 	const { edges } = f;

@@ -20,7 +20,10 @@ function turnAt(before: Point, at: Point, after: Point): number {
 	return Math.atan2(cross(into, out), dot(into, out));
 }
 
-/** The corner, or the two corners of its rounding (the first with the bulge) or chamfer, on the grid. */
+/**
+ * The corner, or the two corners of its rounding (the first with the bulge) or chamfer, on the
+ * grid.
+ */
 export function cutCorner(
 	cut: CornerShape,
 	before: Point,

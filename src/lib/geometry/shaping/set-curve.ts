@@ -13,7 +13,9 @@ export interface SetCurve {
 	readonly circle: Circle | null;
 	readonly sweep: number; // of the original arc; 0 for a line
 	readonly bulge: number; // likewise
-	/** A rounding between edges that move by different distances: it touches both, wherever that is. */
+	/**
+	 * A rounding between edges that move by different distances: it touches both, wherever that is.
+	 */
 	readonly blend: boolean;
 }
 
@@ -33,8 +35,8 @@ export function setCurve(e: Edge, edge: number, inward: number): SetCurve | null
 }
 
 /**
- * A rounding between two straight edges that move by different distances: its radius follows their mean, its centre
- * keeps it touching both. Null when the radius vanishes or the edges run parallel.
+ * A rounding between two straight edges that move by different distances: its radius follows their
+ * mean, its centre keeps it touching both. Null when the radius vanishes or the edges run parallel.
  */
 export function blendCurve(
 	e: Edge,
@@ -60,12 +62,15 @@ function aside(line: Line, by: number): Line {
 }
 
 const SMOOTH = Math.sin((0.5 * Math.PI) / 180);
-/** Below this turn two edges with different distances are joined by a short jog: their lines would meet far off. */
+/**
+ * Below this turn two edges with different distances are joined by a short jog: their lines would
+ * meet far off.
+ */
 const SHALLOW = Math.sin((8 * Math.PI) / 180);
 
 /**
- * Where the moved edges `a` and `b` join, `a` having led to `b` at `corner`: one point, or two with a jog between
- * them. Null when edges between them are gone and what is left does not meet.
+ * Where the moved edges `a` and `b` join, `a` having led to `b` at `corner`: one point, or two with
+ * a jog between them. Null when edges between them are gone and what is left does not meet.
  */
 export function joint(
 	a: SetCurve,

@@ -17,7 +17,9 @@ export interface GoneEdge {
 export interface SetOutline {
 	/** Null when nothing is left. */
 	readonly outline: Outline | null;
-	/** For each edge of the result the edge it comes from, or null for a jog between two distances. */
+	/**
+	 * For each edge of the result the edge it comes from, or null for a jog between two distances.
+	 */
 	readonly from: readonly (number | null)[];
 	readonly gone: readonly GoneEdge[];
 	/** Necks that closed: places where the moved edges cross. */
@@ -25,9 +27,10 @@ export interface SetOutline {
 }
 
 /**
- * Move every edge of a counter-clockwise outline to its left by its own distance in ticks (negative: outwards). Arcs stay
- * arcs, their radii follow; edges that vanish are dropped and their neighbours run on until they meet. A distance of null
- * follows the neighbours: a rounding between edges that differ goes smoothly from one to the other.
+ * Move every edge of a counter-clockwise outline to its left by its own distance in ticks
+ * (negative: outwards). Arcs stay arcs, their radii follow; edges that vanish are dropped and their
+ * neighbours run on until they meet. A distance of null follows the neighbours: a rounding between
+ * edges that differ goes smoothly from one to the other.
  */
 export function setIn(outline: Outline, inward: readonly (number | null)[]): SetOutline {
 	const edges = edgesOf(outline);
@@ -88,8 +91,9 @@ function following(
 type Joint = readonly [Point, Point];
 
 /**
- * The moved edges in order, each with the joint after it and the moment it vanishes if all distances grew in step. Where one
- * is dropped only its neighbours are looked at again: of a long outline whole stretches may go.
+ * The moved edges in order, each with the joint after it and the moment it vanishes if all
+ * distances grew in step. Where one is dropped only its neighbours are looked at again: of a long
+ * outline whole stretches may go.
  */
 class MovedRing {
 	readonly joints: Joint[] = [];

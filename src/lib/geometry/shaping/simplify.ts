@@ -11,9 +11,10 @@ interface Change {
 }
 
 /**
- * A straight-edged, counter-clockwise outline with fewer corners that contains the given one, the area grown by no more
- * than `share`: inward corners are bridged, and an edge between two outward corners gives way to the point where its
- * neighbours meet; always what adds least. Exact: new corners lie on the grid, on the outer side.
+ * A straight-edged, counter-clockwise outline with fewer corners that contains the given one, the
+ * area grown by no more than `share`: inward corners are bridged, and an edge between two outward
+ * corners gives way to the point where its neighbours meet; always what adds least. Exact: new
+ * corners lie on the grid, on the outer side.
  */
 export function simplifiedOutward(outline: Outline, share: number): Point[] {
 	let points: Point[] = outline.map(({ x, y }) => ({ x, y }));
@@ -75,7 +76,10 @@ function meeting(points: readonly Point[], k: number): Change | null {
 	return { at: k, corners: [at], of: 2, adds: twice(b, at, c) };
 }
 
-/** The point on the grid so that the old corners b and c lie on the inner side of the new edges; null when none is near. */
+/**
+ * The point on the grid so that the old corners b and c lie on the inner side of the new edges;
+ * null when none is near.
+ */
 function snappedOut(
 	[a, b, c, d]: readonly [Point, Point, Point, Point],
 	exact: Point,
@@ -103,7 +107,8 @@ function isClear(points: readonly Point[], change: Change): boolean {
 function applied(points: readonly Point[], change: Change): Point[] {
 	const n = points.length;
 	const kept = points.filter((_, k) => (k - change.at + n) % n >= change.of);
-	// The kept corners start after the change when it wraps round the end of the list; the loop is the same.
+	// The kept corners start after the change when it wraps round the end of the list; the loop is
+	// the same.
 	const before = change.at + change.of > n ? 0 : change.at;
 	const wrapped = change.at + change.of > n;
 	return wrapped

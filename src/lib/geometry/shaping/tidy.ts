@@ -16,8 +16,9 @@ export interface Tidied {
 }
 
 /**
- * An outline cleaned of doubled corners (nearer than `nearest` ticks), of slivers (spikes thinner than that) and of
- * corners on a straight run, wound counter-clockwise. Never adds or moves a corner.
+ * An outline cleaned of doubled corners (nearer than `nearest` ticks), of slivers (spikes thinner
+ * than that) and of corners on a straight run, wound counter-clockwise. Never adds or moves a
+ * corner.
  */
 export function tidy(outline: Outline, nearest = 16): Tidied {
 	const single = withoutDoubled(outline, nearest);
@@ -89,7 +90,8 @@ class Ring {
 function withoutDoubled(outline: Outline, nearest: number): Outline {
 	const kept = outline.filter((c, i) => {
 		const next = cornerAt(outline, i + 1);
-		// An arc of nearly a whole turn starts and ends at neighbouring points and is no doubled corner.
+		// An arc of nearly a whole turn starts and ends at neighbouring points and is no doubled
+		// corner.
 		return Math.abs(c.bulge ?? 0) > 1 || distance(c, next) > nearest;
 	});
 	return kept.length >= 2 ? kept : outline;

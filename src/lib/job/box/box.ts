@@ -81,7 +81,10 @@ const fasteners = z.strictObject({
 	}),
 });
 
-/** A box as the person describes it. Only id, name, material and shape are needed; all else has a default. */
+/**
+ * A box as the person describes it. Only id, name, material and shape are needed; all else has a
+ * default.
+ */
 export const box = z.strictObject({
 	id,
 	name: field(name, { label: 'Name', help: 'what the box is called on the drawings.' }),

@@ -25,7 +25,10 @@ const cutout = z.discriminatedUnion('kind', [
 	}),
 ]);
 
-/** How the frame of a driver sits: on the face, in a routed seat, or flush behind a ring glued on the face. */
+/**
+ * How the frame of a driver sits: on the face, in a routed seat, or flush behind a ring glued on
+ * the face.
+ */
 const seat = z.discriminatedUnion('kind', [
 	z.strictObject({ kind: z.literal('on') }),
 	z.strictObject({
@@ -46,7 +49,10 @@ const seat = z.discriminatedUnion('kind', [
 	}),
 ]);
 
-/** Figures of the maker's data sheet, each optional; the checks that need them are made when they are there. */
+/**
+ * Figures of the maker's data sheet, each optional; the checks that need them are made when they
+ * are there.
+ */
 const data = z.strictObject({
 	fs: field(z.number().min(5).max(500).optional(), {
 		label: 'Resonance',

@@ -35,15 +35,18 @@ export function litresBetween(low: number, high: number) {
 	return noted(litres, { edit: 'volume' });
 }
 
-/** The boards a person chooses from: those of every form, and as many sides as a profile commonly has. */
+/**
+ * The boards a person chooses from: those of every form, and as many sides as a profile commonly
+ * has.
+ */
 const BOARDS = [
 	...['front', 'back', 'top', 'bottom', 'left', 'right', 'step-face', 'step-top', 'cut'],
 	...Array.from({ length: 12 }, (_, i) => `side-${i + 1}`),
 ];
 
 /**
- * A board of a box by its place. A free profile numbers its sides from the first corner on: 'side-1' leaves corner 1.
- * Ends, dividers and braces have names of their own.
+ * A board of a box by its place. A free profile numbers its sides from the first corner on:
+ * 'side-1' leaves corner 1. Ends, dividers and braces have names of their own.
  */
 export const boardKey = noted(
 	z
@@ -55,7 +58,9 @@ export const boardKey = noted(
 	{ options: Object.fromEntries(BOARDS.map((board) => [board, board.replaceAll('-', ' ')])) },
 );
 
-/** A place on the outside face of a board, measured from its lower left corner as seen from outside. */
+/**
+ * A place on the outside face of a board, measured from its lower left corner as seen from outside.
+ */
 export const spot = z
 	.strictObject({
 		across: field(distanceField.nullable().default(null), {

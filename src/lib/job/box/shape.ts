@@ -3,8 +3,8 @@ import { degreesField, position, size } from '../fields';
 import { drawing } from '../panel';
 
 /*
- * The forms a box takes. All but 'tapered' are a side profile swept along the width; the profile is seen from the right
- * end, front on the left, back on the right.
+ * The forms a box takes. All but 'tapered' are a side profile swept along the width; the profile is
+ * seen from the right end, front on the left, back on the right.
  */
 
 const width = field(size, { label: 'Width', help: 'from the left end to the right end.' });
@@ -173,7 +173,10 @@ export const boxShape = z.discriminatedUnion('kind', [
 	tapered,
 ]);
 
-/** The dimension a target volume may change. 'depth' of a slanted box moves both depths alike, so the slant keeps its angle. */
+/**
+ * The dimension a target volume may change. 'depth' of a slanted box moves both depths alike, so
+ * the slant keeps its angle.
+ */
 export const solvedDimension = z.enum(['width', 'height', 'depth']);
 
 export type BoxShape = z.output<typeof boxShape>;

@@ -8,7 +8,10 @@ import type { Fault } from './fault';
 /** In this order, since what one leaves out the next must not count on. */
 const CHECKS: readonly ((job: Job) => Fault[])[] = [doubles, oddStock, unknownMarks];
 
-/** What each schema alone cannot see: double marks, marks of nothing, figures that contradict each other. */
+/**
+ * What each schema alone cannot see: double marks, marks of nothing, figures that contradict each
+ * other.
+ */
 export function crossCheck(
 	read: Job,
 	from: Sources,

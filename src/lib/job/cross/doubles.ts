@@ -8,8 +8,9 @@ interface Marked {
 }
 
 /**
- * Two things under one mark: the first keeps it, the later is left out, as nobody could tell which one is meant. Boxes,
- * panels and listed parts share their marks, since all of them end up on part labels; so do sheets and offcuts on the rack.
+ * Two things under one mark: the first keeps it, the later is left out, as nobody could tell which
+ * one is meant. Boxes, panels and listed parts share their marks, since all of them end up on part
+ * labels; so do sheets and offcuts on the rack.
  */
 export function doubles(job: Job): Fault[] {
 	const { stock, shop } = job;

@@ -43,7 +43,10 @@ function unknownSaw({ shop }: Job): Fault[] {
 	return [unknown(['shop', 'saw'], 'saw', shop.saw, saws)];
 }
 
-/** Labels printed for another paper would miss their sheet: such a kind is as unknown as one that is not sold. */
+/**
+ * Labels printed for another paper would miss their sheet: such a kind is as unknown as one that is
+ * not sold.
+ */
 function unknownLabels({ shop }: Job): Fault[] {
 	const { labels, paper } = shop;
 	const known = LABEL_SHEETS.filter((s) => s.paper === paper).map((s) => s.id);

@@ -15,7 +15,9 @@ export function oddStock({ stock, shop }: Job): Fault[] {
 	];
 }
 
-/** A thickness far from its name is planned as measured, but it is more often a slip than a board. */
+/**
+ * A thickness far from its name is planned as measured, but it is more often a slip than a board.
+ */
 function thickness(board: Material, path: Path): Fault[] {
 	const band = offNominal(board);
 	if (!band) return [];

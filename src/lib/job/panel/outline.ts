@@ -4,8 +4,8 @@ import { UNITS } from '../../measure';
 import { outlineCorner } from '../loose-part';
 
 /*
- * The ways a person gives an outline. Whatever the kind, the outline is seen from the FRONT, x to the right and y up, as
- * the panel stands in the vehicle.
+ * The ways a person gives an outline. Whatever the kind, the outline is seen from the FRONT, x to
+ * the right and y up, as the panel stands in the vehicle.
  */
 
 /** What happens at one corner of a shape given by numbers. */
@@ -244,8 +244,8 @@ export const outlineShape = noted(
 );
 
 /**
- * Where a shape lies on the panel. Its own origin (the lower left corner of a rectangle, trapezoid or imported drawing,
- * the centre of a circle or oval) is put at x, y after turning.
+ * Where a shape lies on the panel. Its own origin (the lower left corner of a rectangle, trapezoid
+ * or imported drawing, the centre of a circle or oval) is put at x, y after turning.
  */
 export const placedShape = z.strictObject({
 	shape: field(outlineShape, { label: 'Form', help: 'The shape' }),

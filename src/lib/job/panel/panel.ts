@@ -46,7 +46,10 @@ const point = z.strictObject({
 	y: field(position, { label: 'From the bottom', help: 'From the bottom' }),
 });
 
-/** A trim panel that fills an opening. Seen from the front, x to the right, y up, as it stands in the vehicle. */
+/**
+ * A trim panel that fills an opening. Seen from the front, x to the right, y up, as it stands in
+ * the vehicle.
+ */
 export const panel = z.strictObject({
 	id,
 	name,

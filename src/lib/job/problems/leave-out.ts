@@ -2,12 +2,15 @@ import { lastOf } from '../../measure';
 import { valueAt } from './value-at';
 import type { Path } from './problem';
 /*
- * What a fault takes with it. The smallest thing that can be left out whole goes: a part, a box, a sheet. A wrong
- * corner takes its part along, since a part with one corner fewer is another part. A wrong setting of the shop goes alone, and
- * its default stands in.
+ * What a fault takes with it. The smallest thing that can be left out whole goes: a part, a box, a
+ * sheet. A wrong corner takes its part along, since a part with one corner fewer is another part. A
+ * wrong setting of the shop goes alone, and its default stands in.
  */
 
-/** Where each entry that is left stood in the file: 'stock.sheets' -> [0, 2, 3]. Lists nothing was left out of are absent. */
+/**
+ * Where each entry that is left stood in the file: 'stock.sheets' -> [0, 2, 3]. Lists nothing was
+ * left out of are absent.
+ */
 export type Sources = Readonly<Record<string, readonly number[]>>;
 
 /** The lists whose entries stand for themselves. */
@@ -40,7 +43,10 @@ export function pathInFile(sources: Sources, path: Path): Path {
 	return [...entry.list, source, ...path.slice(entry.list.length + 1)];
 }
 
-/** Takes these entries and fields out of `tree`, which is changed, and returns the sources that follow from it. */
+/**
+ * Takes these entries and fields out of `tree`, which is changed, and returns the sources that
+ * follow from it.
+ */
 export function leaveOut(tree: object, paths: readonly Path[], sources: Sources): Sources {
 	const gone = new Map<readonly string[], Set<number>>();
 	for (const path of paths) {
@@ -74,8 +80,8 @@ export function shorten(tree: object, path: Path, most: number): void {
 }
 
 /**
- * A setting inside a list takes the whole list with it: no default could stand in for one entry. A setting that is
- * missing where one is needed takes what it belongs to.
+ * A setting inside a list takes the whole list with it: no default could stand in for one entry. A
+ * setting that is missing where one is needed takes what it belongs to.
  */
 function removeSetting(tree: object, path: Path): void {
 	const index = path.findIndex((step) => typeof step === 'number');

@@ -1,5 +1,7 @@
 import { nth } from '../../measure';
-/** The word most like the one seen, when it is near enough to be a slip of the finger; else null. */
+/**
+ * The word most like the one seen, when it is near enough to be a slip of the finger; else null.
+ */
 export function nearest(seen: string, known: readonly string[]): string | null {
 	const word = seen.slice(0, 40).toLowerCase();
 	let best: string | null = null;
@@ -11,7 +13,10 @@ export function nearest(seen: string, known: readonly string[]): string | null {
 	return best;
 }
 
-/** Fewest letters put in, taken out, changed or swapped with their neighbour (optimal string alignment). */
+/**
+ * Fewest letters put in, taken out, changed or swapped with their neighbour (optimal string
+ * alignment).
+ */
 function distance(a: string, b: string): number {
 	let before: number[] = [];
 	let row = Array.from({ length: b.length + 1 }, (_, j) => j);

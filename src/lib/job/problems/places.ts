@@ -1,7 +1,8 @@
 import type { Path } from './problem';
 /**
- * Where things stand in the file a person gave, by their mark. A faulty box is left out of the job that was read, so the
- * places in the job and in the file are not the same; a problem has to point into the file.
+ * Where things stand in the file a person gave, by their mark. A faulty box is left out of the job
+ * that was read, so the places in the job and in the file are not the same; a problem has to point
+ * into the file.
  */
 export interface Places {
 	/** ['boxes', 2] for the box with this id; ['boxes', n] when the file shows no such id. */

@@ -2,8 +2,8 @@
 export type Path = readonly (string | number)[];
 
 /**
- * Something the person has to look at. A value, never thrown: all problems of a job are returned at once, and what
- * can still be planned is planned.
+ * Something the person has to look at. A value, never thrown: all problems of a job are returned at
+ * once, and what can still be planned is planned.
  */
 export interface Problem {
 	/** Where in the job file. */
@@ -12,7 +12,10 @@ export interface Problem {
 	readonly what: string;
 	/** What would be right, in a full sentence. */
 	readonly fix: string;
-	/** 'stop': this thing is left out of the plan. 'check': it is planned as asked, look before cutting. */
+	/**
+	 * 'stop': this thing is left out of the plan. 'check': it is planned as asked, look before
+	 * cutting.
+	 */
 	readonly kind: 'stop' | 'check';
 }
 

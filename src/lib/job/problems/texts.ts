@@ -8,12 +8,17 @@ export interface TextAt {
 	readonly path: Path;
 }
 
-/** A drawing carried along in a file has lines and letters of its own, and is never shown as text. */
+/**
+ * A drawing carried along in a file has lines and letters of its own, and is never shown as text.
+ */
 const DRAWING = 'text';
 /** Deeper than any job; the reader refuses what is nested farther. */
 const DEEPEST = 64;
 
-/** Every text of a file that may be shown, in the order of the file. No recursion: a hostile file is nested deeply. */
+/**
+ * Every text of a file that may be shown, in the order of the file. No recursion: a hostile file is
+ * nested deeply.
+ */
 export function* textsIn(tree: unknown): Generator<TextAt, void, void> {
 	const stack: { readonly value: unknown; readonly path: Path }[] = [{ value: tree, path: [] }];
 	for (let visit = stack.pop(); visit; visit = stack.pop()) {

@@ -8,7 +8,10 @@ import type { z } from '../zod';
 /** A listed part as a job file holds it. */
 export type PartFile = z.input<typeof loosePart>;
 
-/** The columns of a parts list, in the order we write them. Id and count may be missing, the others are needed or optional. */
+/**
+ * The columns of a parts list, in the order we write them. Id and count may be missing, the others
+ * are needed or optional.
+ */
 export const COLUMNS = [
 	'id',
 	'name',
@@ -27,9 +30,9 @@ const MOST_ROWS = 3000;
 const LARGEST = 5_000_000;
 
 /**
- * Reads a list of parts: a header row of our own names ({@link COLUMNS}) in any order, then a part a row; comma, semicolon or
- * tab. Lengths are read by `hand`. Every bad row is a problem with the path ['row', line]; the good ones are returned, ready to
- * be put into a job file.
+ * Reads a list of parts: a header row of our own names ({@link COLUMNS}) in any order, then a part
+ * a row; comma, semicolon or tab. Lengths are read by `hand`. Every bad row is a problem with the
+ * path ['row', line]; the good ones are returned, ready to be put into a job file.
  */
 export function readPartsCsv(
 	text: string,
@@ -153,7 +156,10 @@ function readRow(
 
 type Cells = (column: Column) => string;
 
-/** What a row says, still to be held against the schema; an empty cell leaves its field to the default. */
+/**
+ * What a row says, still to be held against the schema; an empty cell leaves its field to the
+ * default.
+ */
 function partOf(cell: Cells, length: number, width: number, line: number): object {
 	return {
 		id: cell('id') || `row-${line}`,

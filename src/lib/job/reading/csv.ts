@@ -13,8 +13,9 @@ export interface CsvFault {
 export type Delimiter = ',' | ';' | '\t';
 
 /**
- * Takes a CSV text apart by RFC 4180: quoted cells, doubled quotes, line ends inside quotes; any line end, and the delimiter
- * given. Empty rows are passed over. Stops at the first fault, since after a stray quote nothing can be told for certain.
+ * Takes a CSV text apart by RFC 4180: quoted cells, doubled quotes, line ends inside quotes; any
+ * line end, and the delimiter given. Empty rows are passed over. Stops at the first fault, since
+ * after a stray quote nothing can be told for certain.
  */
 export function readCsv(
 	text: string,
@@ -88,11 +89,16 @@ function endLine(scan: Scan): void {
 	scan.line++;
 }
 
-/** What a spreadsheet would take for a formula and run (a known way to harm whoever opens the file). */
+/**
+ * What a spreadsheet would take for a formula and run (a known way to harm whoever opens the file).
+ */
 const FORMULA = /^'*[=+\-@\t\r]/;
 const NUMBER = /^-?\d+([.,]\d+)?$/;
 
-/** A CSV text by RFC 4180. A text that a spreadsheet would run as a formula gets an apostrophe in front of it. */
+/**
+ * A CSV text by RFC 4180. A text that a spreadsheet would run as a formula gets an apostrophe in
+ * front of it.
+ */
 export function writeCsv(
 	rows: readonly (readonly (string | number)[])[],
 	delimiter: Delimiter = ',',

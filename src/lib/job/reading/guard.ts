@@ -5,15 +5,19 @@ const DEEPEST = 40;
 const MOST_VALUES = 400_000;
 const MOST_ENTRIES = 10_000;
 const LONGEST_TEXT = 20_000;
-/** A drawing is carried whole in the `text` of its outline: 100,000 lines of it take some millions of characters. */
+/**
+ * A drawing is carried whole in the `text` of its outline: 100,000 lines of it take some millions
+ * of characters.
+ */
 const LONGEST_DRAWING = 40_000_000;
 
 /** Keys that would reach into the workings of the language instead of the job. */
 const HARMFUL = new Set(['__proto__', 'constructor', 'prototype']);
 
 /**
- * Refuses a value that is no plain tree of a bearable size, before anything else looks at it: too deep, too many values,
- * loops, harmful keys, things JSON cannot hold. Walks with its own stack, so depth cannot crash it. Null when it may be read.
+ * Refuses a value that is no plain tree of a bearable size, before anything else looks at it: too
+ * deep, too many values, loops, harmful keys, things JSON cannot hold. Walks with its own stack, so
+ * depth cannot crash it. Null when it may be read.
  */
 export function guard(file: unknown): Problem | null {
 	if (!isRecord(file)) {

@@ -1,10 +1,11 @@
 import { type Path, type Problem, textsIn } from '../problems';
 
 /*
- * Letters nobody sees: control characters, which move a terminal's cursor or colour it; line and paragraph separators; and
- * the marks that turn the direction of reading around, by which a name reads as another one (Unicode Technical Report 36,
- * "Unicode Security Considerations", on bidirectional text spoofing). Joiners and the plain direction marks are left: real
- * names hold them.
+ * Letters nobody sees: control characters, which move a terminal's cursor or colour it; line and
+ * paragraph separators; and the marks that turn the direction of reading around, by which a name
+ * reads as another one (Unicode Technical Report 36, "Unicode Security Considerations", on
+ * bidirectional text spoofing). Joiners and the plain direction marks are left: real names hold
+ * them.
  */
 const HIDDEN = /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069\ufff9-\ufffb\ufeff]/u;
 const EVERY = new RegExp(HIDDEN, 'gu');
@@ -13,8 +14,9 @@ const LINES: readonly PropertyKey[] = ['notes', 'note'];
 const NAMED = 50;
 
 /**
- * Takes hidden letters out of every text in `tree`, which is changed: none gets to the screen, the paper or a terminal. A
- * line break or tab inside a name becomes a space. Says where there were some.
+ * Takes hidden letters out of every text in `tree`, which is changed: none gets to the screen, the
+ * paper or a terminal. A line break or tab inside a name becomes a space. Says where there were
+ * some.
  */
 export function takeOutHidden(tree: object): Problem[] {
 	const problems: Problem[] = [];
@@ -45,7 +47,10 @@ function said(path: Path, text: string): Problem {
 	};
 }
 
-/** The text with its hidden letters written out, `\u{202e}`: safe in any line of a terminal or a page. */
+/**
+ * The text with its hidden letters written out, `\u{202e}`: safe in any line of a terminal or a
+ * page.
+ */
 export function showHidden(text: string): string {
 	return text.replace(EVERY, (letter) => `\\u{${letter.charCodeAt(0).toString(16)}}`);
 }

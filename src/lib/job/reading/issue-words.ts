@@ -6,7 +6,10 @@ import { knownKeys, schemaAt } from './schema-walk';
 export type Issue = z.core.$ZodIssue;
 type Words = readonly [what: string, fix: string];
 
-/** Every issue of a refused file as full sentences: what was seen, what would be right. Paths are those of `file`. */
+/**
+ * Every issue of a refused file as full sentences: what was seen, what would be right. Paths are
+ * those of `file`.
+ */
 export function problemsOf(issues: readonly Issue[], schema: z.ZodType, file: unknown): Problem[] {
 	return issues.flatMap((issue) =>
 		issue.code === 'unrecognized_keys' ? unknownKeys(issue, schema, file) : [problem(issue, file)],
@@ -27,7 +30,10 @@ function problem(issue: Issue, file: unknown): Problem {
 /** Enough to see what kind of file it is. */
 const MOST_UNKNOWN = 20;
 
-/** A field nobody knows is passed over: the plan goes on as if it were not there, so the person should look. */
+/**
+ * A field nobody knows is passed over: the plan goes on as if it were not there, so the person
+ * should look.
+ */
 function unknownKeys(
 	issue: z.core.$ZodIssueUnrecognizedKeys,
 	schema: z.ZodType,
@@ -52,7 +58,10 @@ function unknownKeys(
 	});
 }
 
-/** Our own messages are 'what was wrong.|What is right.'; a leading 'This' stands for the value seen. */
+/**
+ * Our own messages are 'what was wrong.|What is right.'; a leading 'This' stands for the value
+ * seen.
+ */
 const OWN_WORDS = /^(.+\.)\|(.+)$/s;
 
 function words(issue: Issue, seen: unknown, path: Path): Words {
@@ -66,7 +75,10 @@ function words(issue: Issue, seen: unknown, path: Path): Words {
 	return [`${field} is ${show(seen)}.`, `${right(issue)}.`];
 }
 
-/** Of a value that fits no branch of a union: the complaint of the branch that came closest, if one did. */
+/**
+ * Of a value that fits no branch of a union: the complaint of the branch that came closest, if one
+ * did.
+ */
 function telling(issue: z.core.$ZodIssueInvalidUnion): Issue | null {
 	const closer = issue.errors.filter(
 		([first]) => first && first.code !== 'invalid_type' && first.code !== 'invalid_value',

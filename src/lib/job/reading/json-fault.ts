@@ -1,4 +1,6 @@
-/** Where a text stops being JSON, for the person who has to mend it. Lines and columns count from 1. */
+/**
+ * Where a text stops being JSON, for the person who has to mend it. Lines and columns count from 1.
+ */
 export interface JsonFault {
 	readonly line: number;
 	readonly column: number;
@@ -9,8 +11,8 @@ export interface JsonFault {
 }
 
 /**
- * The first fault of a text that `JSON.parse` refused. Engines word the place differently or not at all, so it is found
- * here. Null when the text is JSON after all.
+ * The first fault of a text that `JSON.parse` refused. Engines word the place differently or not at
+ * all, so it is found here. Null when the text is JSON after all.
  */
 export function jsonFault(text: string): JsonFault | null {
 	const scan: Scan = { text, at: 0, closers: [] };
@@ -88,7 +90,10 @@ function closes(scan: Scan): boolean {
 	return true;
 }
 
-/** A quoted text; stays at its opening quote when it is torn, holds a raw line end or an escape JSON does not know. */
+/**
+ * A quoted text; stays at its opening quote when it is torn, holds a raw line end or an escape JSON
+ * does not know.
+ */
 function text(scan: Scan): boolean {
 	const from = scan.at;
 	for (scan.at++; scan.at < scan.text.length; scan.at++) {

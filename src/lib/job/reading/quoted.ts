@@ -2,7 +2,9 @@
 export const QUOTE = 0x22;
 const BACKSLASH = 0x5c;
 
-/** Where the quoted text that opens at `from` closes; the length of the whole where it never does. */
+/**
+ * Where the quoted text that opens at `from` closes; the length of the whole where it never does.
+ */
 export function endOfQuoted(text: string, from: number): number {
 	let i = from + 1;
 	while (i < text.length && text.charCodeAt(i) !== QUOTE)

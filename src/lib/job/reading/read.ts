@@ -23,18 +23,24 @@ export interface ReadJob {
 	readonly job: Job;
 	/** Paths are those of the file. */
 	readonly problems: readonly Problem[];
-	/** Maps an entry of `job` back to its place in the file, see {@link pathInFile}; empty when nothing was left out. */
+	/**
+	 * Maps an entry of `job` back to its place in the file, see {@link pathInFile}; empty when
+	 * nothing was left out.
+	 */
 	readonly sources: Sources;
 }
 
-/** Each round leaves out what the one before found; a file that is not clean by then is given up. */
+/**
+ * Each round leaves out what the one before found; a file that is not clean by then is given up.
+ */
 const ROUNDS = 12;
 /** Nobody mends more at once, and a hostile file could name millions. */
 const MOST = 500;
 
 /**
- * Reads a job from what a file holds. Never throws: what is wrong comes back as problems, all at once, and what can still
- * be planned is in the job. Older versions are lifted to the present one first.
+ * Reads a job from what a file holds. Never throws: what is wrong comes back as problems, all at
+ * once, and what can still be planned is in the job. Older versions are lifted to the present one
+ * first.
  */
 export function readJob(file: unknown): ReadJob {
 	const refused = guard(file);
@@ -87,7 +93,10 @@ function parse(file: Record<string, unknown>, schema: typeof job): Parsed {
 	return { job: null, problems, sources };
 }
 
-/** Nothing where something is needed; when the file had it, a round before took it out and has said so. */
+/**
+ * Nothing where something is needed; when the file had it, a round before took it out and has said
+ * so.
+ */
 function isEmpty(tree: object, path: Path): boolean {
 	const value = valueAt(tree, path);
 	return value === undefined || (Array.isArray(value) && value.length === 0);

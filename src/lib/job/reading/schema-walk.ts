@@ -4,7 +4,10 @@ import { z } from '../zod';
 
 type Schema = z.core.$ZodType;
 
-/** The part of a schema that answers for this place in a file; null where the schema has none. `value` is the file. */
+/**
+ * The part of a schema that answers for this place in a file; null where the schema has none.
+ * `value` is the file.
+ */
 export function schemaAt(
 	schema: Schema,
 	path: readonly PropertyKey[],

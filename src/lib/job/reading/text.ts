@@ -18,7 +18,10 @@ export type ReadText =
 	  }
 	| { readonly problems: readonly Problem[] };
 
-/** Takes the text of a job file apart. A torn or foreign file is refused with the line and column of its first fault. */
+/**
+ * Takes the text of a job file apart. A torn or foreign file is refused with the line and column of
+ * its first fault.
+ */
 export function parseJobText(text: string): ReadText {
 	if (text.length > LARGEST_FILE) {
 		return refused(

@@ -9,8 +9,9 @@ const MOST = 50;
 const SHOWN = 40;
 
 /**
- * Fields that an object of the text holds twice. Reading JSON takes the last one without a word, and the person who wrote
- * the first is left wondering. The text must be JSON already; one pass, no recursion, a few tens of milliseconds for 5 MB.
+ * Fields that an object of the text holds twice. Reading JSON takes the last one without a word,
+ * and the person who wrote the first is left wondering. The text must be JSON already; one pass, no
+ * recursion, a few tens of milliseconds for 5 MB.
  */
 export function heldTwice(text: string): Problem[] {
 	const levels: Level[] = [];

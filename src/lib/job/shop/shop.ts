@@ -165,7 +165,10 @@ export const shopIn = (amount: AmountField) =>
 			{ label: 'Smallest offcut worth racking' },
 		),
 		labour: field(labourIn(amount).prefault({}), { label: 'Labour' }),
-		/** How contact adhesive is put on, and how long it stays bondable: large panels are glued in stages. */
+		/**
+		 * How contact adhesive is put on, and how long it stays bondable: large panels are glued in
+		 * stages.
+		 */
 		adhesive: field(
 			z
 				.strictObject({
@@ -210,7 +213,9 @@ export const shopIn = (amount: AmountField) =>
 			label: 'Credit offcuts to the job',
 			help: 'Take what goes back on the rack off the price.',
 		}),
-		/** Spare bought over what is needed, in per cent of the need, for sundries sold by measure. */
+		/**
+		 * Spare bought over what is needed, in per cent of the need, for sundries sold by measure.
+		 */
 		spare: field(percent.default(10), {
 			label: 'Spare on sundries',
 			help: 'Bought over what is needed, in per cent of the need.',

@@ -1,7 +1,10 @@
 import { field, z } from '../zod';
 import { amount, type AmountField, distanceField, id, name, owned, percent, size } from '../fields';
 
-/** A kind of board: what a part is made of. Its measured thickness is what every size is worked out from. */
+/**
+ * A kind of board: what a part is made of. Its measured thickness is what every size is worked out
+ * from.
+ */
 export const material = z.strictObject({
 	id,
 	name,
@@ -151,7 +154,10 @@ const sundryIn = (amount: AmountField) =>
 			]),
 			{ label: 'Kind', options: { dowel: 'rod' } },
 		),
-		/** What one pack covers or holds, in the unit the kind is counted in: m2, m, litres or pieces. */
+		/**
+		 * What one pack covers or holds, in the unit the kind is counted in: m2, m, litres or
+		 * pieces.
+		 */
 		pack: field(z.number().positive().max(1e6), {
 			label: 'One pack holds',
 			help: 'In m2, m, litres or pieces, as the kind is counted.',

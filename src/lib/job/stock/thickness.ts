@@ -8,8 +8,8 @@ interface Band {
 }
 
 /**
- * How far a board of this nominal thickness may be off and still be sold as such; null where the trade has no common
- * figure. A measured thickness beyond it is more likely a slip than a board.
+ * How far a board of this nominal thickness may be off and still be sold as such; null where the
+ * trade has no common figure. A measured thickness beyond it is more likely a slip than a board.
  */
 function bandOf(kind: Material['kind'], nominal: number): Band {
 	if (kind === 'plywood') return wider(plywoodEn315(nominal), plywoodPs1(nominal));

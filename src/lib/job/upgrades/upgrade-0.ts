@@ -1,6 +1,9 @@
 type Fields = Record<string, unknown>;
 
-/** Version 0 gave a board one `thickness`; since version 1 the nominal and the measured one are told apart. */
+/**
+ * Version 0 gave a board one `thickness`; since version 1 the nominal and the measured one are told
+ * apart.
+ */
 export function from0(old: Fields): Fields {
 	const lifted: Fields = { ...old, format: 'kerf-and-nap job', version: 1 };
 	const stock = old['stock'];

@@ -1,16 +1,24 @@
 import { from0 } from './upgrade-0';
 import type { Problem } from '../problems';
 
-/** One step up: takes the file as the version before wrote it. Never throws, whatever stands in the file. */
+/**
+ * One step up: takes the file as the version before wrote it. Never throws, whatever stands in the
+ * file.
+ */
 type Upgrade = (old: Record<string, unknown>) => Record<string, unknown>;
 
-/** `UPGRADES[n]` lifts version n to n + 1. Never changed once released; shared/jobs/old/ holds a file of each version. */
+/**
+ * `UPGRADES[n]` lifts version n to n + 1. Never changed once released; shared/jobs/old/ holds a
+ * file of each version.
+ */
 const UPGRADES: readonly Upgrade[] = [from0];
 
 /** The version of the job file that this planner writes. */
 export const VERSION = UPGRADES.length;
 
-/** The file in the present form, or why its version cannot be read. The file given is left as it is. */
+/**
+ * The file in the present form, or why its version cannot be read. The file given is left as it is.
+ */
 export function upgrade(
 	file: Record<string, unknown>,
 ): { readonly file: Record<string, unknown> } | { readonly problem: Problem } {

@@ -6,7 +6,10 @@ import type { Watch } from '../pace';
 import type { SearchSession } from '../search-session';
 import { layMaterial } from './boards';
 
-/** A sheet is dearer than a strip of cloth, and fewer of them are possible: boards are searched this many times as long. */
+/**
+ * A sheet is dearer than a strip of cloth, and fewer of them are possible: boards are searched this
+ * many times as long.
+ */
 const LONGER = 4;
 
 /** Lays all parts of a job, material by material in the order they are first used. */

@@ -4,7 +4,9 @@ import type { Piece } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { sheetStock } from './sheet-stock';
 
-/** Parts of one material as the nest sees them: sizes, counts and the turns that the grain leaves. */
+/**
+ * Parts of one material as the nest sees them: sizes, counts and the turns that the grain leaves.
+ */
 export function pieces(parts: readonly Part[], material: Material | null): Piece[] {
 	return parts.map((part) => ({
 		id: part.id,

@@ -15,7 +15,10 @@ import { pursue, type Watch } from '../pace';
 import { afterPinned, type Remaining } from './pinned';
 import { sourceOf } from './sheet-stock';
 
-/** Lays all parts of one material on the sheets of the rack and the sheets that can be bought, round what is pinned. */
+/**
+ * Lays all parts of one material on the sheets of the rack and the sheets that can be bought, round
+ * what is pinned.
+ */
 export async function layMaterial(
 	job: Job,
 	material: string,
@@ -31,7 +34,8 @@ export async function layMaterial(
 	const answer = {
 		...found,
 		layouts: [...rest.kept.map((k) => k.layout), ...fresh],
-		// The bound speaks of the rest alone; a freer plan without the pinned sheets might do with fewer.
+		// The bound speaks of the rest alone; a freer plan without the pinned sheets might do with
+		// fewer.
 		proven: found.proven && rest.kept.length === 0,
 	};
 	return {

@@ -8,13 +8,18 @@ import { sourceOf } from './sheet-stock';
 type Pinned = NonNullable<JobFile['pinned']>[number];
 type StockFile = NonNullable<JobFile['stock']>;
 
-/** Which laid-out sheet of a plan is meant: its material and its place among that material's layouts. */
+/**
+ * Which laid-out sheet of a plan is meant: its material and its place among that material's
+ * layouts.
+ */
 export interface Which {
 	readonly material: string;
 	readonly index: number;
 }
 
-/** Keeps a layout as it is: it has been printed. Returns a new file; the one given is left alone. */
+/**
+ * Keeps a layout as it is: it has been printed. Returns a new file; the one given is left alone.
+ */
 export function pinSheet(
 	file: JobFile,
 	job: Job,
@@ -40,8 +45,8 @@ export function unpinSheet(
 }
 
 /**
- * Books a sheet as cut: it leaves the rack, its offcuts join the rack under their printed labels, and its layout is kept as the
- * record of what was made. Returns a new file.
+ * Books a sheet as cut: it leaves the rack, its offcuts join the rack under their printed labels,
+ * and its layout is kept as the record of what was made. Returns a new file.
  */
 export function bookCut(
 	file: JobFile,
@@ -77,7 +82,9 @@ function find(job: Job, all: readonly BoardLayouts[], { material, index }: Which
 	return { boards, layout, labels: offcutLabels(job, all).get(material)?.[index] ?? [] };
 }
 
-/** Offcuts that were cut up before the sheet they fall off was booked: they never reach the rack. */
+/**
+ * Offcuts that were cut up before the sheet they fall off was booked: they never reach the rack.
+ */
 function takenOffcuts(file: JobFile): ReadonlySet<string> {
 	const cut = (file.pinned ?? []).filter((p) => p.cut).map((p) => sourceOf(p.sheet));
 	return new Set(cut.filter((s) => s.kind === 'offcut').map((s) => s.id));

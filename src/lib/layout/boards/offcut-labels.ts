@@ -2,9 +2,10 @@ import type { Job } from '../../job';
 import type { BoardLayouts } from '../layouts';
 
 /**
- * The labels that the offcuts of a plan carry on the rack, by material, layout and offcut. A pinned layout keeps the labels
- * it was printed with; the others take R1, R2 ... past every label that the rack or a pinned layout knows. They are
- * printed on the layouts before a sheet is cut, so they must not depend on what is cut first.
+ * The labels that the offcuts of a plan carry on the rack, by material, layout and offcut. A pinned
+ * layout keeps the labels it was printed with; the others take R1, R2 ... past every label that the
+ * rack or a pinned layout knows. They are printed on the layouts before a sheet is cut, so they
+ * must not depend on what is cut first.
  */
 export function offcutLabels(
 	job: Job,

@@ -7,8 +7,9 @@ import type { BoardLayouts } from '../layouts';
 export type Stack = readonly number[];
 
 /**
- * Groups of sheets that are cut alike, each in the stacks it is cut in. Empty when the saw cuts one sheet at a time, when
- * no stack would hold two, and for sheets by router. Sheets that are cut already are left out.
+ * Groups of sheets that are cut alike, each in the stacks it is cut in. Empty when the saw cuts one
+ * sheet at a time, when no stack would hold two, and for sheets by router. Sheets that are cut
+ * already are left out.
  */
 export function packetsOf(job: Job, boards: BoardLayouts): readonly (readonly Stack[])[] {
 	const highest = sawOf(job).packet;

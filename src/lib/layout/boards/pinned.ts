@@ -2,8 +2,9 @@ import type { Job, PinnedLayout } from '../../job';
 import { withPinned, type Piece, type Placed, type Sheet, type SheetLayout } from '../../nest';
 
 /*
- * Pinned layouts were printed or cut: they stay as they are, and only the rest is planned. Their parts are taken off the
- * demand and their sheets off the stock; what they leave over is stock for the rest, under the labels printed on it.
+ * Pinned layouts were printed or cut: they stay as they are, and only the rest is planned. Their
+ * parts are taken off the demand and their sheets off the stock; what they leave over is stock for
+ * the rest, under the labels printed on it.
  */
 
 /** A pinned layout of the job as the nest sees it. */
@@ -31,7 +32,8 @@ export function afterPinned(
 	const made = kept.filter((k) => k.pinned.cut).map((k) => bare(k.layout));
 	const name = (l: SheetLayout, i: number) => `offcut/${labelOf.get(l)?.[i]?.label}`;
 	const open = withPinned({ pieces, sheets }, printed, name);
-	// Cut sheets have left the rack and their offcuts are on it already: only their parts still count.
+	// Cut sheets have left the rack and their offcuts are on it already: only their parts still
+	// count.
 	const rest = withPinned(open, made);
 	const used = new Set(kept.map((k) => k.layout.sheet).filter((id) => id.startsWith('offcut/')));
 	return {

@@ -1,8 +1,9 @@
 import type { BoardLayouts } from '../layouts';
 
 /**
- * What is proven of the layouts of one material, and no more: that no layout needs fewer sheets, or only that none costs
- * less (with several sizes of sheet one large sheet may do the work of two cheap ones), or nothing.
+ * What is proven of the layouts of one material, and no more: that no layout needs fewer sheets, or
+ * only that none costs less (with several sizes of sheet one large sheet may do the work of two
+ * cheap ones), or nothing.
  */
 function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
 	const { proven, bound, layouts } = boards.answer;
@@ -10,7 +11,10 @@ function proofOf(boards: BoardLayouts): 'sheets' | 'cost' | null {
 	return layouts.length <= bound.sheets ? 'sheets' : 'cost';
 }
 
-/** The proof in words; '' when there is none. What no saw can cut may still lie closer, so a saw's proof names the saw. */
+/**
+ * The proof in words; '' when there is none. What no saw can cut may still lie closer, so a saw's
+ * proof names the saw.
+ */
 export function proofText(boards: BoardLayouts): string {
 	const proof = proofOf(boards);
 	if (proof === null) return '';
@@ -19,7 +23,10 @@ export function proofText(boards: BoardLayouts): string {
 		: `${noLayout(boards)} costs less`;
 }
 
-/** What is known of the sheets needed, and no more: the proof, else how many there must be where that is two or more. */
+/**
+ * What is known of the sheets needed, and no more: the proof, else how many there must be where
+ * that is two or more.
+ */
 export function boundText(boards: BoardLayouts): string {
 	const { proven, bound, layouts } = boards.answer;
 	if (proven) return proofText(boards);

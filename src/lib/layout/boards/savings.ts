@@ -26,8 +26,9 @@ const COMMON_SIZES = [
 ] as const;
 
 /**
- * What would save a sheet of one material: turning a part, a thinner kerf, a part a little smaller, another sheet size. Only
- * for the saw, and only while nothing is pinned, because a pinned layout is not up for change.
+ * What would save a sheet of one material: turning a part, a thinner kerf, a part a little smaller,
+ * another sheet size. Only for the saw, and only while nothing is pinned, because a pinned layout
+ * is not up for change.
  */
 export async function boardSavings(
 	job: Job,
@@ -61,7 +62,10 @@ function named(miss: NearMiss, parts: readonly Part[]): string {
 	}, miss.what);
 }
 
-/** Common sizes that the stock does not sell, at the lowest price by area it does sell this material for. */
+/**
+ * Common sizes that the stock does not sell, at the lowest price by area it does sell this material
+ * for.
+ */
 function otherSizes(job: Job, boards: BoardLayouts): Sheet[] {
 	const sold = boards.problem.sheets.filter((s) => s.id.startsWith('buy/'));
 	const priced = job.stock.sheets.filter((s) => s.material === boards.material && s.price > 0);

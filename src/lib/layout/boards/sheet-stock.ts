@@ -4,13 +4,16 @@ import type { Sheet } from '../../nest';
 import type { SheetSource } from '../layouts';
 
 /*
- * The rack as the nest sees it. One stock line may become two kinds of sheet: those owned, which cost nothing now, and those
- * that would have to be bought. The kind is kept in the nest's sheet id, so that a layout can be traced back.
+ * The rack as the nest sees it. One stock line may become two kinds of sheet: those owned, which
+ * cost nothing now, and those that would have to be bought. The kind is kept in the nest's sheet
+ * id, so that a layout can be traced back.
  */
 
 const SEPARATOR = '/';
 
-/** Sheets of one material in the order they should be used up: offcuts, owned sheets, sheets to buy. */
+/**
+ * Sheets of one material in the order they should be used up: offcuts, owned sheets, sheets to buy.
+ */
 export function sheetStock(job: Job, material: string): Sheet[] {
 	const { trim } = sawOf(job);
 	const none = edges(ticks(0));
@@ -25,7 +28,8 @@ export function sheetStock(job: Job, material: string): Sheet[] {
 
 function ownedAndBought(s: StockSheet, trim: Sheet['trim']): Sheet[] {
 	const owned = s.owned > 0 ? [sheet('owned', s, 0, s.owned, trim)] : [];
-	// A sheet without a price still counts: at nothing at all, one sheet more would look as good as one less.
+	// A sheet without a price still counts: at nothing at all, one sheet more would look as good as
+	// one less.
 	const price = Math.max(1, s.price);
 	const bought = s.buy === 0 ? [] : [sheet('buy', s, price, s.buy, trim)];
 	return [...owned, ...bought];

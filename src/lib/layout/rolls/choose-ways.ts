@@ -35,7 +35,10 @@ export interface ClothWork {
 /** Work units for each way: enough to compare two ways of carpeting a box. */
 const QUICK = 200;
 
-/** Chooses a way to carpet each box by laying every offered way out: the one asked for, else the cheaper. */
+/**
+ * Chooses a way to carpet each box by laying every offered way out: the one asked for, else the
+ * cheaper.
+ */
 export async function chooseWays(job: Job, offer: ClothOffer, budget: Budget): Promise<ClothWork> {
 	const quick = { ...budget, effort: QUICK };
 	const panels = offer.panels.map((wrapped) => ({ ...wrapped, carpets: [] }));

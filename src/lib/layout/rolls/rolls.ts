@@ -13,8 +13,9 @@ import type { ClothLayouts, RollLayout } from '../layouts';
 import { pursue, type Watch } from '../pace';
 
 /*
- * Blanks of one cloth on its rolls. What is on the rack goes first; blanks of one lot stay together on one roll, because two
- * dye lots never match; the rest comes off the roll that makes the pull cheapest.
+ * Blanks of one cloth on its rolls. What is on the rack goes first; blanks of one lot stay together
+ * on one roll, because two dye lots never match; the rest comes off the roll that makes the pull
+ * cheapest.
  */
 
 const TURNS: Readonly<Record<Cloth['nap'], RollPiece['turns']>> = {
@@ -77,7 +78,8 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promi
 		blanks.map((b) => piece(b, ask.cloth)),
 	);
 	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
-	// The cloth was cut off last anywhere in its pattern: up to a repeat goes by before the pattern starts.
+	// The cloth was cut off last anywhere in its pattern: up to a repeat goes by before the pattern
+	// starts.
 	const used = answer.length === 0 ? 0 : answer.length + ask.cloth.repeat;
 	const pull = ticks(roll.left === null ? Math.ceil(used / roll.step) * roll.step : used);
 	return {
@@ -98,7 +100,8 @@ async function withoutNap({ problem, answer }: Pull, ask: RollDemand): Promise<L
 	const turns = isPatterned(ask.cloth) ? TURNS['two-way'] : ANY_WAY;
 	const free = { ...problem, pieces: problem.pieces.map((p) => ({ ...p, turns })) };
 	const found = await pursue(nestRoll(free, ask.budget), ask.watch);
-	// A layout that keeps the nap is also one that ignores it, so the free answer is never the longer one.
+	// A layout that keeps the nap is also one that ignores it, so the free answer is never the
+	// longer one.
 	const missed = found.unplaced.length > answer.unplaced.length;
 	return missed || found.length > answer.length ? answer.length : found.length;
 }
@@ -114,7 +117,10 @@ function groups(blanks: readonly Blank[]): Blank[][] {
 	return [...lots.values()].sort((a, b) => area(b) - area(a));
 }
 
-/** Fills one owned roll with whole groups, largest first; returns what it took and what is left over. */
+/**
+ * Fills one owned roll with whole groups, largest first; returns what it took and what is left
+ * over.
+ */
 async function fillOwned(
 	roll: Roll,
 	waiting: readonly Blank[][],
@@ -143,7 +149,10 @@ async function takes(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Pro
 	return answer.unplaced.length === 0;
 }
 
-/** Lays all blanks of one cloth: remnants and owned rolls first, then the cheapest roll sold by the length. */
+/**
+ * Lays all blanks of one cloth: remnants and owned rolls first, then the cheapest roll sold by the
+ * length.
+ */
 export async function layCloth(
 	job: Job,
 	cloth: Cloth,

@@ -3,8 +3,8 @@ import type { Rect } from '../../geometry';
 import type { AuditFault, Piece, Placed } from '../types';
 
 /*
- * Are pieces apart by the kerf? Rectangles by plain comparison; two tapered pieces that share a slanted cut by a line that
- * separates them, in whole numbers beyond 2^53.
+ * Are pieces apart by the kerf? Rectangles by plain comparison; two tapered pieces that share a
+ * slanted cut by a line that separates them, in whole numbers beyond 2^53.
  */
 
 interface Spot {
@@ -57,7 +57,10 @@ function sideParts(a: readonly Spot[], b: readonly Spot[], gap: number): boolean
 	});
 }
 
-/** Faults of each two pieces on one sheet that are too close. `skip`: pieces whose outlines are checked elsewhere. */
+/**
+ * Faults of each two pieces on one sheet that are too close. `skip`: pieces whose outlines are
+ * checked elsewhere.
+ */
 export function auditApart(
 	placed: readonly Placed[],
 	pieces: ReadonlyMap<string, Piece>,

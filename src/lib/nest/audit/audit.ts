@@ -13,8 +13,8 @@ import type {
 } from '../types';
 
 /*
- * Checks an answer on its own terms, in whole ticks, with nothing taken from the search that made it. An empty list means
- * that it may be cut.
+ * Checks an answer on its own terms, in whole ticks, with nothing taken from the search that made
+ * it. An empty list means that it may be cut.
  */
 
 export function auditSheets(
@@ -114,7 +114,8 @@ function auditLayout(
 		];
 	const plain = layout.placed.filter((p) => {
 		const piece = pieces.get(p.id);
-		return !piece?.outline && !piece?.holes?.length; // shapes may nestle; they are audited as outlines
+		// shapes may nestle; they are audited as outlines
+		return !piece?.outline && !piece?.holes?.length;
 	});
 	if (plain.length === layout.placed.length)
 		return [...lying, ...auditApart(plain, pieces, problem.bit, where)];

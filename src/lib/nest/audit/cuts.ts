@@ -3,8 +3,9 @@ import type { Rect } from '../../geometry';
 import type { AuditFault, Cut, Gives, SawProblem, Sheet, SheetLayout } from '../types';
 
 /*
- * Makes every cut again on a sheet of its own: each must go through the whole of a region that is really there, what it
- * gives must add up with the kerf to that region, and at the end every piece and offcut must have come out of the saw.
+ * Makes every cut again on a sheet of its own: each must go through the whole of a region that is
+ * really there, what it gives must add up with the kerf to that region, and at the end every piece
+ * and offcut must have come out of the saw.
  */
 
 interface Board {
@@ -79,7 +80,10 @@ export class CutAudit {
 		this.reach(cut);
 	}
 
-	/** Where the kerf starts and ends. A trim may be thinner than the blade, which then hangs over the edge. */
+	/**
+	 * Where the kerf starts and ends. A trim may be thinner than the blade, which then hangs over
+	 * the edge.
+	 */
 	private kerfOf(cut: Cut, start: number, end: number): [number, number] {
 		const { kerf } = this.problem;
 		if (cut.kind !== 'trim') return [cut.at, Math.min(end, cut.at + kerf)];

@@ -14,7 +14,9 @@ import {
 } from '../../geometry';
 import type { AuditFault, Placed } from '../types';
 
-/** Arcs are judged by chords that lie inside the true outline by no more than this, ticks: 0.005 mm. */
+/**
+ * Arcs are judged by chords that lie inside the true outline by no more than this, ticks: 0.005 mm.
+ */
 const AUDIT_FLAT = 8;
 
 interface Shaped {
@@ -33,8 +35,9 @@ interface Lying {
 }
 
 /**
- * Are the true outlines of laid pieces apart by `gap`? Straight edges on the grid are judged exactly, arcs within twice
- * {@link AUDIT_FLAT}. A piece may lie in a hole of another, with the same gap. Shares nothing with the search.
+ * Are the true outlines of laid pieces apart by `gap`? Straight edges on the grid are judged
+ * exactly, arcs within twice {@link AUDIT_FLAT}. A piece may lie in a hole of another, with the
+ * same gap. Shares nothing with the search.
  */
 export function auditOutlines(
 	placed: readonly Placed[],
@@ -61,7 +64,9 @@ export function auditOutlines(
 	return faults;
 }
 
-/** The outline of a laid piece where it lies: the outline turns with its length x width rectangle. */
+/**
+ * The outline of a laid piece where it lies: the outline turns with its length x width rectangle.
+ */
 function outlineAt(placed: Placed, piece: Shaped, outline: Outline): Outline {
 	const { length, width } = piece;
 	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[placed.turn];

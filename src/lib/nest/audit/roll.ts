@@ -3,9 +3,10 @@ import { auditOutlines } from './outline';
 import type { AuditFault, Placed, RollAnswer, RollPiece, RollProblem } from '../types';
 
 /**
- * Re-check a roll layout on its own terms, knowing nothing of how it was found: whole ticks, inside the width and the
- * limit, only allowed turns, nothing flipped or stretched, every blank laid once or reported, starts on the pattern,
- * blanks apart by the gap, and no more claimed than is true. Empty when the layout may be cut.
+ * Re-check a roll layout on its own terms, knowing nothing of how it was found: whole ticks, inside
+ * the width and the limit, only allowed turns, nothing flipped or stretched, every blank laid once
+ * or reported, starts on the pattern, blanks apart by the gap, and no more claimed than is true.
+ * Empty when the layout may be cut.
  */
 export function auditRoll(problem: RollProblem, answer: RollAnswer): AuditFault[] {
 	return [
@@ -41,7 +42,10 @@ function keepsSize(piece: RollPiece, placed: Placed): boolean {
 	return placed.length === length && placed.width === width;
 }
 
-/** Every blank must see the pattern as its own place in it wants: whole columns across, whole repeats along each column. */
+/**
+ * Every blank must see the pattern as its own place in it wants: whole columns across, whole
+ * repeats along each column.
+ */
 function startsOnPattern(problem: RollProblem, piece: RollPiece, placed: Placed): boolean {
 	const { repeat, drop } = problem;
 	const wide = drop?.across ?? problem.across ?? 0;
@@ -77,7 +81,10 @@ function auditCounts(problem: RollProblem, answer: RollAnswer): AuditFault[] {
 	return faults;
 }
 
-/** Rectangles must be apart by the gap along the roll or across it. Sorted by start, so that few pairs are compared. */
+/**
+ * Rectangles must be apart by the gap along the roll or across it. Sorted by start, so that few
+ * pairs are compared.
+ */
 function auditApart(problem: RollProblem, answer: RollAnswer): AuditFault[] {
 	const faults: AuditFault[] = [];
 	const sorted = [...answer.placed].sort((a, b) => a.x - b.x);

@@ -6,11 +6,12 @@ const THRESHOLDS = 40;
 const ROUNDINGS = 6;
 
 /**
- * A length no layout can beat, gap included, for the blanks of `counts` (per kind of the deck). The best of: the area;
- * the longest blank; and widths seen through dual feasible functions (S.P. Fekete, J. Schepers, "New classes of fast
- * lower bounds for bin packing problems", Math. Programming 91, 2001): functions u with u(a) + u(b) + ... <= u(width)
- * whenever a + b + ... <= width, so that the sum of u(width of blank) x length over u(width of roll) is a bound too.
- * A blank that may turn counts at its cheapest lay.
+ * A length no layout can beat, gap included, for the blanks of `counts` (per kind of the deck). The
+ * best of: the area; the longest blank; and widths seen through dual feasible functions (S.P.
+ * Fekete, J. Schepers, "New classes of fast lower bounds for bin packing problems", Math.
+ * Programming 91, 2001): functions u with u(a) + u(b) + ... <= u(width) whenever a + b + ... <=
+ * width, so that the sum of u(width of blank) x length over u(width of roll) is a bound too. A
+ * blank that may turn counts at its cheapest lay.
  */
 export function rollBound(deck: RollDeck, counts: readonly number[]): number {
 	const dual = wholeRepeats(deck, dualBound(deck, counts));
@@ -22,7 +23,10 @@ export function rollBound(deck: RollDeck, counts: readonly number[]): number {
 	return Math.max(dual, longest);
 }
 
-/** The dual bound counts blanks lengthened to whole repeats; the last ones may stick out by what was added. */
+/**
+ * The dual bound counts blanks lengthened to whole repeats; the last ones may stick out by what was
+ * added.
+ */
 function wholeRepeats(deck: RollDeck, bound: number): number {
 	const step = stepOf(deck.pattern);
 	if (step === 0) return bound;
@@ -38,10 +42,11 @@ const LENGTHS = 12;
 const ROUNDING = 1e-9;
 
 /**
- * The bound raised by looking along the roll too: a length L is impossible when the blanks, each counted as a function of
- * its width times a threshold function of its length within L, come to more than the whole. (Blanks longer than half of L,
- * say, all cross the middle, and so must fit side by side.) Halves between `low`, the bound so far, and `high`, a length
- * that was laid. A pattern shifts the starts, so nothing is raised there. Lengths fall on multiples of `unit`.
+ * The bound raised by looking along the roll too: a length L is impossible when the blanks, each
+ * counted as a function of its width times a threshold function of its length within L, come to
+ * more than the whole. (Blanks longer than half of L, say, all cross the middle, and so must fit
+ * side by side.) Halves between `low`, the bound so far, and `high`, a length that was laid. A
+ * pattern shifts the starts, so nothing is raised there. Lengths fall on multiples of `unit`.
  */
 export function raisedBound(deck: RollDeck, low: number, high: number, unit: number): number {
 	if (deck.pattern.repeat > 0 || deck.kinds.length > MOST_KINDS) return low;
@@ -121,7 +126,10 @@ function* duals(deck: RollDeck): Generator<{ readonly dual: Dual; readonly whole
 	}
 }
 
-/** Widths, and what they leave of the roll, up to half the roll: where the threshold function can change. */
+/**
+ * Widths, and what they leave of the roll, up to half the roll: where the threshold function can
+ * change.
+ */
 function thresholds(deck: RollDeck): number[] {
 	const half = deck.width / 2;
 	const all = new Set<number>();

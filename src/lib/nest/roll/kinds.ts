@@ -5,9 +5,10 @@ import type { RollPiece, RollProblem } from '../types';
 type Turn = 0 | 90 | 180 | 270;
 
 /**
- * One way a kind of blank may lie. The gap is taken into the sizes: m blanks in a row need the sum of their lengths
- * and m - 1 gaps, which is the same as m blanks each longer by one gap on a roll longer by one gap. Likewise the
- * pattern: when every start falls on whole repeats, lengthening each blank to whole repeats loses nothing.
+ * One way a kind of blank may lie. The gap is taken into the sizes: m blanks in a row need the sum
+ * of their lengths and m - 1 gaps, which is the same as m blanks each longer by one gap on a roll
+ * longer by one gap. Likewise the pattern: when every start falls on whole repeats, lengthening
+ * each blank to whole repeats loses nothing.
  */
 export interface Orientation {
 	readonly turn: Turn;
@@ -39,7 +40,9 @@ export interface ClothPattern {
 	readonly phased?: boolean;
 }
 
-/** A roll problem made ready: gaps and repeats taken into the sizes, impossible blanks set aside. */
+/**
+ * A roll problem made ready: gaps and repeats taken into the sizes, impossible blanks set aside.
+ */
 export interface RollDeck {
 	readonly width: Inflated; // usable width
 	readonly gap: Length;
@@ -135,7 +138,10 @@ function laysOf(piece: RollPiece, gap: Length, pattern: ClothPattern): Orientati
 	return lays;
 }
 
-/** The place of a blank's corner within one column and one repeat; a column on is half a repeat on where the pattern drops. */
+/**
+ * The place of a blank's corner within one column and one repeat; a column on is half a repeat on
+ * where the pattern drops.
+ */
 function placeIn(piece: RollPiece, pattern: ClothPattern): Pick<Orientation, 'along' | 'aside'> {
 	const { along, across } = piece.phase ?? { along: 0, across: 0 };
 	const { repeat } = pattern;
@@ -161,8 +167,8 @@ function wholeSteps(length: Inflated, pattern: ClothPattern): Inflated {
 }
 
 /**
- * The smallest distance between two possible starts: half a repeat when the pattern drops, a tick when that is not whole; 0
- * when starts fall anywhere.
+ * The smallest distance between two possible starts: half a repeat when the pattern drops, a tick
+ * when that is not whole; 0 when starts fall anywhere.
  */
 export function stepOf(pattern: ClothPattern): number {
 	if (pattern.repeat === 0 || pattern.phased) return 0;
@@ -170,7 +176,10 @@ export function stepOf(pattern: ClothPattern): number {
 	return pattern.repeat % 2 === 0 ? pattern.repeat / 2 : 1;
 }
 
-/** The first start at or after `from` where the pattern is right for a blank whose lower side lies at `side`. */
+/**
+ * The first start at or after `from` where the pattern is right for a blank whose lower side lies
+ * at `side`.
+ */
 export function startAt(
 	from: number,
 	side: number,

@@ -9,8 +9,9 @@ interface Answered {
 }
 
 /**
- * Lay the outlines of blanks as they are, starting from an answer for their rectangles, which stays the answer until a
- * shorter one is found. The last layout is checked again on the true outlines before it is given.
+ * Lay the outlines of blanks as they are, starting from an answer for their rectangles, which stays
+ * the answer until a shorter one is found. The last layout is checked again on the true outlines
+ * before it is given.
  */
 export function* layOutlines(
 	problem: RollProblem,

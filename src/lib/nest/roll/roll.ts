@@ -5,14 +5,17 @@ import { readyRoll, type RollDeck } from './kinds';
 import { searchRoll, type DeckLayout, type RollState } from './search';
 import type { Budget, Placed, RollAnswer, RollProblem, Search } from '../types';
 
-/** Share of the budget for rectangles when outlines are laid: a good start, and an answer at once. */
+/**
+ * Share of the budget for rectangles when outlines are laid: a good start, and an answer at once.
+ */
 const RECTANGLE_SHARE = 0.15;
 
 /**
- * Lay blanks on a roll so that the shortest length is pulled. Blanks are turned only as listed and never flipped.
- * Yields the best layout so far, the first one after some milliseconds; returns the best one when the budget is spent
- * or the bound is met. What cannot be laid is in `unplaced`, with the reason. On a cloth with a pattern outlines are laid
- * by their rectangles: their starts must match it anyway.
+ * Lay blanks on a roll so that the shortest length is pulled. Blanks are turned only as listed and
+ * never flipped. Yields the best layout so far, the first one after some milliseconds; returns the
+ * best one when the budget is spent or the bound is met. What cannot be laid is in `unplaced`, with
+ * the reason. On a cloth with a pattern outlines are laid by their rectangles: their starts must
+ * match it anyway.
  */
 export function* nestRoll(problem: RollProblem, budget: Budget): Search<RollAnswer> {
 	const shaped = problem.pieces.some((piece) => piece.outline !== undefined && piece.count > 0);
@@ -56,7 +59,10 @@ function laidCounts(deck: RollDeck, layout: DeckLayout): number[] {
 	return counts;
 }
 
-/** When something is left over the bound speaks of what was laid, so that it never exceeds the length. */
+/**
+ * When something is left over the bound speaks of what was laid, so that it never exceeds the
+ * length.
+ */
 function boundOfLaid(deck: RollDeck, layout: DeckLayout): number {
 	return rollBound(deck, laidCounts(deck, layout));
 }

@@ -6,7 +6,10 @@ import type { Budget } from '../types';
 
 /** Blanks looked at for one unit of work: measured, about 10 microseconds on a desk computer. */
 const LOOKS_PER_UNIT = 400;
-/** The least step between two goals, as a share of the bound, when the lengths of the blanks allow finer ones. */
+/**
+ * The least step between two goals, as a share of the bound, when the lengths of the blanks allow
+ * finer ones.
+ */
 const FINEST = 1e-4;
 /** Share of the budget for each goal while the range of goals is halved. */
 const HALVING_SHARE = 0.03;
@@ -56,9 +59,9 @@ interface RollSearch {
 }
 
 /**
- * Shortest layout of the deck's rectangles: a first one from plain orders, then goals. A goal is a length a little
- * under the best; the order is changed two blanks at a time, keeping what lays no less area within the goal, until
- * everything lies within it.
+ * Shortest layout of the deck's rectangles: a first one from plain orders, then goals. A goal is a
+ * length a little under the best; the order is changed two blanks at a time, keeping what lays no
+ * less area within the goal, until everything lies within it.
  */
 export function* searchRoll(deck: RollDeck, budget: Budget): Generator<RollState, RollState, void> {
 	const search = openSearch(deck, budget);
@@ -118,7 +121,10 @@ function mostFor(blanks: number): number {
 	return 1 + Math.ceil((EACH_ORDER * orders * blanks * blanks) / LOOKS_PER_UNIT);
 }
 
-/** The greatest length of which all lengths along the roll are multiples: no goal in between need be tried. */
+/**
+ * The greatest length of which all lengths along the roll are multiples: no goal in between need be
+ * tried.
+ */
 function commonMeasure(deck: RollDeck): number {
 	const lays = deck.kinds.flatMap((kind) => kind.lays);
 	return lays.reduce((g, lay) => common(common(g, lay.tall), lay.reach), 0);
@@ -128,7 +134,9 @@ function common(a: number, b: number): number {
 	return b === 0 ? a : common(b, a % b);
 }
 
-/** Orders that make good first layouts: by area, width, length, their sum, the longer side; falling. */
+/**
+ * Orders that make good first layouts: by area, width, length, their sum, the longer side; falling.
+ */
 function plainOrders(deck: RollDeck): Int32Array[] {
 	const keys = deck.kinds.map(({ lays }) => {
 		const { wide, reach } = lays[0] ?? { wide: 0, reach: 0 };
@@ -222,7 +230,9 @@ interface Start {
 	area: number;
 }
 
-/** Some blanks change places for better or worse, so that a start that has come to rest moves again. */
+/**
+ * Some blanks change places for better or worse, so that a start that has come to rest moves again.
+ */
 function kick(search: RollSearch, start: Start, goal: number): void {
 	const n = start.order.length;
 	const times = 2 + search.stream.int(Math.max(1, Math.ceil(n * KICK)));

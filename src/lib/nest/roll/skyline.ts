@@ -1,12 +1,18 @@
 import { sideAt, startAt, type Orientation, type RollDeck } from './kinds';
 
-/** Two ways to judge how well a blank fits the lowest ledge; neither is best on all jobs, so both are tried. */
+/**
+ * Two ways to judge how well a blank fits the lowest ledge; neither is best on all jobs, so both
+ * are tried.
+ */
 export type Mode = 1 | 2;
 
 /** The mark of a blank that fills the ledge and meets both walls: no need to look further. */
 const PERFECT = 4;
 
-/** What one order of blanks came to. `area` counts the laid blanks with gaps; `length` is where the last one ends. */
+/**
+ * What one order of blanks came to. `area` counts the laid blanks with gaps; `length` is where the
+ * last one ends.
+ */
 export interface Laid {
 	area: number;
 	length: number;
@@ -14,9 +20,9 @@ export interface Laid {
 }
 
 /**
- * Lays blanks on a roll in a given order: always on the lowest ledge of the skyline, the blank that fits the ledge and
- * its two walls best, the order breaking ties. The lays of all kinds are flat arrays, because this is run some ten
- * thousand times a second.
+ * Lays blanks on a roll in a given order: always on the lowest ledge of the skyline, the blank that
+ * fits the ledge and its two walls best, the order breaking ties. The lays of all kinds are flat
+ * arrays, because this is run some ten thousand times a second.
  */
 export class Skyline {
 	/** Work done so far: blanks looked at for a ledge. */
@@ -43,7 +49,10 @@ export class Skyline {
 	private readonly seen: Int32Array;
 	private scan = 0;
 	private head = -1;
-	/** Ledges from one side of the roll to the other: where each starts, how wide it is, how far along it lies. */
+	/**
+	 * Ledges from one side of the roll to the other: where each starts, how wide it is, how far
+	 * along it lies.
+	 */
 	private readonly ledgeY: Float64Array;
 	private readonly ledgeWide: Float64Array;
 	private readonly level: Float64Array;
@@ -83,8 +92,8 @@ export class Skyline {
 	}
 
 	/**
-	 * Lay `order` (a kind per blank) no farther than `goal`. Gives up early, with area -1, once so much is wasted that
-	 * less than `atLeast` could be laid.
+	 * Lay `order` (a kind per blank) no farther than `goal`. Gives up early, with area -1, once so
+	 * much is wasted that less than `atLeast` could be laid.
 	 */
 	lay(order: Int32Array, goal: number, mode: Mode, atLeast: number): Laid {
 		this.goal = goal;
@@ -96,7 +105,8 @@ export class Skyline {
 		this.level[0] = 0;
 		this.laidCount = 0;
 		const laid: Laid = { area: 0, length: 0, left: order.length };
-		const step = this.deck.pattern.repeat; // a blank may end within the goal and its whole repeats beyond it
+		// a blank may end within the goal and its whole repeats beyond it
+		const step = this.deck.pattern.repeat;
 		let spare = this.deck.width * (goal + step) - atLeast;
 		while (this.head >= 0) {
 			const ledge = this.lowest();
@@ -135,7 +145,10 @@ export class Skyline {
 		return best;
 	}
 
-	/** How far the wall on one side of a ledge rises; the side of the roll counts as a wall up to the goal. */
+	/**
+	 * How far the wall on one side of a ledge rises; the side of the roll counts as a wall up to
+	 * the goal.
+	 */
 	private wall(ledge: number, beside: number): number {
 		const top = beside < 0 || beside >= this.ledges ? this.goal : this.level[beside]!;
 		return top - this.level[ledge]!;
@@ -190,7 +203,10 @@ export class Skyline {
 		return (full ? 2 : 0) + level - sliver;
 	}
 
-	/** Lay the chosen blank against the wall of its own height, else the higher wall. Returns the area lost before it. */
+	/**
+	 * Lay the chosen blank against the wall of its own height, else the higher wall. Returns the
+	 * area lost before it.
+	 */
 	private place(ledge: number, laid: Laid): number {
 		const lay = this.pickLay;
 		const wide = this.wide[lay]!;

@@ -3,7 +3,10 @@ import { offcutsOf } from './free-rects';
 import { planCost, type RouterModel, type RouterPlan, type RouterSheet } from './model';
 import type { Placed, SheetLayout, SheetsAnswer } from '../types';
 
-/** A plan told as an answer: copies numbered from the first sheet on, positions from the corner of the whole sheet. */
+/**
+ * A plan told as an answer: copies numbered from the first sheet on, positions from the corner of
+ * the whole sheet.
+ */
 export function routerAnswer(
 	model: RouterModel,
 	plan: RouterPlan,

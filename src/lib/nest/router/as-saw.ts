@@ -4,8 +4,8 @@ import { isCheaper, type RouterModel, type RouterPlan, type RouterSheet } from '
 import type { Budget, Piece, Placed, SawProblem, SheetLayout, SheetsAnswer } from '../types';
 
 /*
- * What a saw can cut, a router can too, with the bit for the kerf: so the saw search, which is strong, gives the router its
- * plan to beat, and the bound that holds for free placement.
+ * What a saw can cut, a router can too, with the bit for the kerf: so the saw search, which is
+ * strong, gives the router its plan to beat, and the bound that holds for free placement.
  */
 
 export function sawBound(model: RouterModel): SheetsAnswer['bound'] {

@@ -4,9 +4,10 @@ import type { Piece } from '../types';
 import type { RouterModel } from './model';
 
 /**
- * What no layout of true outlines can beat: sheets and money by area, the bit not counted. Sheets: the largest sheets in
- * stock that hold the area together. Money: what is owned is filled for nothing, the rest at the best price for its area,
- * or as whole sheets when one kind alone is to be bought.
+ * What no layout of true outlines can beat: sheets and money by area, the bit not counted. Sheets:
+ * the largest sheets in stock that hold the area together. Money: what is owned is filled for
+ * nothing, the rest at the best price for its area, or as whole sheets when one kind alone is to be
+ * bought.
  */
 export function outlineBound(model: RouterModel): {
 	readonly sheets: number;
@@ -48,5 +49,6 @@ function leastCost(model: RouterModel, total: number): number {
 		return Math.min(only.count, Math.ceil(rest / size(only))) * only.sheet.price;
 	const perArea = Math.min(...bought.map((kind) => kind.sheet.price / size(kind)));
 	const cheapest = Math.min(...bought.map((kind) => kind.sheet.price));
-	return Math.max(cheapest, Math.floor(rest * perArea)); // rounded down: a share of a price must not claim too much
+	// rounded down: a share of a price must not claim too much
+	return Math.max(cheapest, Math.floor(rest * perArea));
 }

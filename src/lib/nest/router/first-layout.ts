@@ -10,13 +10,16 @@ import {
 	type RouterSheet,
 } from './model';
 
-/** Past this many pieces only the first modes are tried at the start: the packer's time grows with the square. */
+/**
+ * Past this many pieces only the first modes are tried at the start: the packer's time grows with
+ * the square.
+ */
 const MANY = 400;
 
 /**
- * First layouts by the free rectangle packer: what is owned is filled first, the rest is bought as one kind of sheet,
- * each kind tried; then every sheet is exchanged for a cheaper one that takes the same pieces. Yields each plan that is
- * better than those before it.
+ * First layouts by the free rectangle packer: what is owned is filled first, the rest is bought as
+ * one kind of sheet, each kind tried; then every sheet is exchanged for a cheaper one that takes
+ * the same pieces. Yields each plan that is better than those before it.
  */
 export function* firstPlans(model: RouterModel): Generator<RouterPlan, void, void> {
 	let best: RouterPlan | null = null;
@@ -32,7 +35,10 @@ export function* firstPlans(model: RouterModel): Generator<RouterPlan, void, voi
 	}
 }
 
-/** Which kinds may be used, in order: all that is owned, then the kinds to buy with each of them first once. */
+/**
+ * Which kinds may be used, in order: all that is owned, then the kinds to buy with each of them
+ * first once.
+ */
 function supplies(model: RouterModel): number[][] {
 	const all = model.kinds.map((_, k) => k);
 	const owned = all.filter((k) => nth(model.kinds, k).sheet.price === 0);

@@ -4,8 +4,8 @@ import type { Rect } from '../../geometry';
 const MOST = 4;
 
 /**
- * The free rectangles of a sheet worth racking, largest first and apart by the bit: the largest free rectangle is taken,
- * then the largest of what is left.
+ * The free rectangles of a sheet worth racking, largest first and apart by the bit: the largest
+ * free rectangle is taken, then the largest of what is left.
  */
 export function offcutsOf(
 	sheet: Rect,

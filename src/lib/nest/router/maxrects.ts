@@ -3,9 +3,10 @@ import { MaxRectsPacker } from 'maxrects-packer/dist/maxrects-packer.mjs';
 import { fits, type RouterModel, type RouterSheet, type RouterSpot } from './model';
 
 /*
- * The one file the free rectangle packer enters through. It is given sizes that already hold the bit, so its own padding
- * is not used. It knows one size of bin, so it is asked for one kind of sheet at a time. Its main file calls itself a module
- * and is none, so that Node finds nothing in it; the file beside it is one.
+ * The one file the free rectangle packer enters through. It is given sizes that already hold the
+ * bit, so its own padding is not used. It knows one size of bin, so it is asked for one kind of
+ * sheet at a time. Its main file calls itself a module and is none, so that Node finds nothing in
+ * it; the file beside it is one.
  */
 
 /** Which free place a piece takes, and which side of the pieces their order goes by. */
@@ -26,7 +27,10 @@ export const PACKER_MODES: readonly PackerMode[] = [
 // The packer's names for these are missing from its module build; only the class can be imported.
 const LOGIC = { area: 0, edge: 1, fill: 2 } as const;
 
-/** Lay the types counted on as many sheets of one kind as that takes. Types that do not fit the kind are left out. */
+/**
+ * Lay the types counted on as many sheets of one kind as that takes. Types that do not fit the kind
+ * are left out.
+ */
 export function packSheets(
 	model: RouterModel,
 	kind: number,

@@ -3,9 +3,10 @@ import { inflate, type Actual, type Inflated } from '../inflated';
 import type { Piece, RouterProblem, Sheet } from '../types';
 
 /*
- * The router problem as its searches see it. The bit takes its width between two pieces and nowhere else: a piece that
- * lies at the edge of the usable sheet keeps that edge (with no trim it is the factory edge; with a trim the bit runs
- * in the trim). So every piece and every sheet is made one bit longer and wider, and from here on there is no bit.
+ * The router problem as its searches see it. The bit takes its width between two pieces and nowhere
+ * else: a piece that lies at the edge of the usable sheet keeps that edge (with no trim it is the
+ * factory edge; with a trim the bit runs in the trim). So every piece and every sheet is made one
+ * bit longer and wider, and from here on there is no bit.
  */
 
 export interface RouterLay {
@@ -116,14 +117,19 @@ function refusal(piece: Piece, kinds: readonly RouterKind[], bit: Length): strin
 	return 'It is larger than every sheet less its trim.';
 }
 
-/** Is a sheet of kind `a` better spent than one of kind `b`: cheaper, or owned rather than bought, or smaller? */
+/**
+ * Is a sheet of kind `a` better spent than one of kind `b`: cheaper, or owned rather than bought,
+ * or smaller?
+ */
 export function isLesser(a: RouterKind, b: RouterKind): boolean {
 	const price = a.sheet.price - b.sheet.price;
 	const rank = a.sheet.rank - b.sheet.rank;
 	return (price || rank || a.length * a.width - b.length * b.width) < 0;
 }
 
-/** Money first; then as little owned board as can be, offcuts not counted; then the fewest sheets. */
+/**
+ * Money first; then as little owned board as can be, offcuts not counted; then the fewest sheets.
+ */
 export function isCheaper(model: RouterModel, a: RouterPlan, b: RouterPlan): boolean {
 	const other = figures(model, b);
 	const more = figures(model, a).map((n, i) => n - nth(other, i));

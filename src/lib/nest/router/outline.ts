@@ -43,9 +43,9 @@ function holesOf(model: RouterModel, piece: Piece): Piece['holes'] & {} {
 }
 
 /**
- * Fill sheets one after another with true outlines, one bit apart, small pieces in the holes of large ones where that is
- * allowed; in several orders, then in orders changed at random, sheets of each kind to buy first. Every plan that becomes
- * the best was checked on the true outlines.
+ * Fill sheets one after another with true outlines, one bit apart, small pieces in the holes of
+ * large ones where that is allowed; in several orders, then in orders changed at random, sheets of
+ * each kind to buy first. Every plan that becomes the best was checked on the true outlines.
  */
 export function* fillOutlines(
 	model: RouterModel,
@@ -76,7 +76,10 @@ export function* fillOutlines(
 	return { best, effort: spent };
 }
 
-/** What every filling of sheets needs: the shapes, what is known of them, and the last look at what was laid. */
+/**
+ * What every filling of sheets needs: the shapes, what is known of them, and the last look at what
+ * was laid.
+ */
 interface Filling {
 	readonly model: RouterModel;
 	readonly kinds: readonly FreeKind[];

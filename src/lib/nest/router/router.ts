@@ -11,9 +11,9 @@ import type { Budget, RouterProblem, Search, SheetsAnswer } from '../types';
 const FIRST_UNITS = 5;
 
 /**
- * Lay pieces freely on sheets, for a router: apart by one bit, no cuts edge to edge. A piece at the edge of the usable
- * sheet keeps that edge. Aims: everything laid, least money, least owned board, fewest sheets. Yields the best plan so
- * far; what cannot be laid is in `unplaced` with the reason.
+ * Lay pieces freely on sheets, for a router: apart by one bit, no cuts edge to edge. A piece at the
+ * edge of the usable sheet keeps that edge. Aims: everything laid, least money, least owned board,
+ * fewest sheets. Yields the best plan so far; what cannot be laid is in `unplaced` with the reason.
  */
 export function* nestRouter(problem: RouterProblem, budget: Budget): Search<SheetsAnswer> {
 	const model = readyRouter(problem);

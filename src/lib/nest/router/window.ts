@@ -15,9 +15,15 @@ import type { Budget } from '../types';
 
 /** Blanks looked at for one unit of work, as in the roll search. */
 const LOOKS_PER_UNIT = 400;
-/** Steps without gain before the goal is started again from the best plan with another sheet left out. */
+/**
+ * Steps without gain before the goal is started again from the best plan with another sheet left
+ * out.
+ */
 const PATIENCE = 4000;
-/** Late acceptance: a step is judged against the cost this many steps ago (E.K. Burke, Y. Bykov, 2017). */
+/**
+ * Late acceptance: a step is judged against the cost this many steps ago (E.K. Burke, Y. Bykov,
+ * 2017).
+ */
 const HISTORY = 100;
 /** What ordering and noting one piece costs beside the looks: measured. */
 const LOOKS_A_PIECE = 30;
@@ -30,7 +36,8 @@ interface Improved {
 
 interface RouterSearch {
 	readonly model: RouterModel;
-	readonly tables: readonly { readonly deck: RollDeck; readonly skyline: Skyline }[]; // one per kind of sheet
+	// one per kind of sheet
+	readonly tables: readonly { readonly deck: RollDeck; readonly skyline: Skyline }[];
 	readonly keys: readonly Float64Array[]; // sizes of the types by which they may be ordered
 	readonly stream: Random;
 	readonly effort: number;
@@ -39,8 +46,9 @@ interface RouterSearch {
 }
 
 /**
- * Improve a plan: leave out one sheet, then lay the pieces of one or two sheets and what is left over again in another
- * order, keeping what leaves less over, until nothing is left over. Yields the work done and the best plan so far.
+ * Improve a plan: leave out one sheet, then lay the pieces of one or two sheets and what is left
+ * over again in another order, keeping what leaves less over, until nothing is left over. Yields
+ * the work done and the best plan so far.
  */
 export function* improvePlan(
 	model: RouterModel,
@@ -115,7 +123,10 @@ function deckOf(model: RouterModel, kind: number): RollDeck {
 	};
 }
 
-/** The goal: one sheet left out or made a cheaper one; or, when stock is short, the same sheets with less left over. */
+/**
+ * The goal: one sheet left out or made a cheaper one; or, when stock is short, the same sheets with
+ * less left over.
+ */
 function nextGoal(
 	search: RouterSearch,
 	from: RouterPlan,
@@ -160,7 +171,10 @@ function* refill(search: RouterSearch, from: RouterPlan): Generator<void, Router
 	return null;
 }
 
-/** A kind that costs less than the sheet left out and is still in stock, by chance; null for none at all. */
+/**
+ * A kind that costs less than the sheet left out and is still in stock, by chance; null for none at
+ * all.
+ */
 function cheaperKind(search: RouterSearch, from: RouterPlan, out: number): number | null {
 	const { kinds } = search.model;
 	const was = from.sheets[out]!.kind;

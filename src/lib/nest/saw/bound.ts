@@ -2,7 +2,10 @@ import { leastMoney, leastSheets, leastWhole, nextFrom, type Offer } from './cov
 import { functionsFor, type DualFeasible } from './dual-feasible';
 import type { SawModel } from './model';
 
-/** Sheets and money that no layout of all pieces can do without. What is worked out here holds for any way of cutting. */
+/**
+ * Sheets and money that no layout of all pieces can do without. What is worked out here holds for
+ * any way of cutting.
+ */
 export interface Bound {
 	readonly sheets: number;
 	readonly cost: number;
@@ -67,7 +70,10 @@ function weigh(f: DualFeasible, whole: number, model: SawModel): Weights {
 	};
 }
 
-/** Weighed amount of all pieces under one pair of functions. A side too long for the sheet forbids that turn. */
+/**
+ * Weighed amount of all pieces under one pair of functions. A side too long for the sheet forbids
+ * that turn.
+ */
 function amount(model: SawModel, fits: Fits, a: Weights, b: Weights): number {
 	const { types } = model;
 	let sum = 0;
@@ -104,7 +110,10 @@ function weightsAlong(model: SawModel, side: 'w' | 'h', most: number): Weights[]
 	return functionsFor(whole, sizes, most).map((f) => weigh(f, whole, model));
 }
 
-/** The area bound and every pair of dual feasible functions; the best of all, for sheets and for money. */
+/**
+ * The area bound and every pair of dual feasible functions; the best of all, for sheets and for
+ * money.
+ */
 export function boundOf(model: SawModel): Bound {
 	const area = areaBound(model);
 	if (model.types.length === 0 || model.kinds.length === 0) return area;

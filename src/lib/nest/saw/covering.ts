@@ -1,6 +1,6 @@
 /*
- * The least money that buys a given amount, when each kind of sheet gives so much for so much: the last step of every
- * bound on cost.
+ * The least money that buys a given amount, when each kind of sheet gives so much for so much: the
+ * last step of every bound on cost.
  */
 
 export interface Offer {
@@ -46,8 +46,8 @@ export function leastSheets(offers: readonly Offer[], amount: number): number {
 }
 
 /**
- * Cheapest whole sheets that give the amount, by trying kinds in turn from the best rate down; null when it would take
- * more than `most` tries.
+ * Cheapest whole sheets that give the amount, by trying kinds in turn from the best rate down; null
+ * when it would take more than `most` tries.
  */
 export function leastWhole(offers: readonly Offer[], amount: number, most: number): number | null {
 	const able = offers
@@ -63,7 +63,8 @@ export function leastWhole(offers: readonly Offer[], amount: number, most: numbe
 		}
 		const offer = able[kind];
 		if (!offer || ++tries > most) return;
-		if (money + (left * offer.price) / offer.gives >= best - SLIP) return; // no later kind has a better rate
+		// no later kind has a better rate
+		if (money + (left * offer.price) / offer.gives >= best - SLIP) return;
 		const full = Math.min(offer.count, Math.ceil(left / offer.gives));
 		for (let n = full; n >= 0 && tries <= most; n--)
 			visit(kind + 1, left - n * offer.gives, money + n * offer.price);
@@ -75,8 +76,8 @@ export function leastWhole(offers: readonly Offer[], amount: number, most: numbe
 const MOST_SUMS = 2_000_000; // looked through in some hundredths of a second
 
 /**
- * Which sums below `end` whole sheets of these whole costs can come to, 1 or 0 for each from 0 on; null when they are too
- * many to look through.
+ * Which sums below `end` whole sheets of these whole costs can come to, 1 or 0 for each from 0 on;
+ * null when they are too many to look through.
  */
 export function sumsBelow(
 	costs: readonly number[],
@@ -99,7 +100,10 @@ export function sumsBelow(
 	return reached;
 }
 
-/** The least money from `money` on that whole sheets come to; `money` itself when that is not to be found out. */
+/**
+ * The least money from `money` on that whole sheets come to; `money` itself when that is not to be
+ * found out.
+ */
 export function nextFrom(offers: readonly Offer[], money: number): number {
 	const unit = offers.reduce((u, o) => gcd(u, o.price), 0);
 	if (unit === 0 || !Number.isFinite(money)) return money;

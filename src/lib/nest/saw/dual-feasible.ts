@@ -1,11 +1,12 @@
 import { nth } from '../../measure';
 /*
- * Dual feasible functions: weights f of a size x out of a whole W, nondecreasing, f(W) = 1, and never more for parts than
- * for their sum (f(a) + f(b) <= f(a + b)). Weighing lengths by one and widths by another turns a layout on a sheet into a
- * layout on a smaller or equal one, so the weighed areas of all pieces need no more than the weighed areas of the sheets.
- * S. P. Fekete, J. Schepers, "New classes of fast lower bounds for bin packing problems", Math. Programming 91 (2001);
- * J. Carlier, F. Clautiaux, A. Moukrim, "New reduction procedures and lower bounds for the two-dimensional bin packing
- * problem with fixed orientation", Computers & Oper. Res. 34 (2007).
+ * Dual feasible functions: weights f of a size x out of a whole W, nondecreasing, f(W) = 1, and
+ * never more for parts than for their sum (f(a) + f(b) <= f(a + b)). Weighing lengths by one and
+ * widths by another turns a layout on a sheet into a layout on a smaller or equal one, so the
+ * weighed areas of all pieces need no more than the weighed areas of the sheets. S. P. Fekete, J.
+ * Schepers, "New classes of fast lower bounds for bin packing problems", Math. Programming 91
+ * (2001); J. Carlier, F. Clautiaux, A. Moukrim, "New reduction procedures and lower bounds for the
+ * two-dimensional bin packing problem with fixed orientation", Computers & Oper. Res. 34 (2007).
  */
 
 export type DualFeasible = (x: number) => number;
@@ -22,7 +23,10 @@ export function rounding(whole: number, k: number): DualFeasible {
 	};
 }
 
-/** Sizes below eps weigh nothing, sizes that leave less than eps weigh all. eps up to half of the whole. */
+/**
+ * Sizes below eps weigh nothing, sizes that leave less than eps weigh all. eps up to half of the
+ * whole.
+ */
 export function threshold(whole: number, eps: number): DualFeasible {
 	return (x) => (x > whole - eps ? 1 : x < eps ? 0 : x / whole);
 }

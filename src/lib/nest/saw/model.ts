@@ -4,10 +4,11 @@ import { taperOf, type Taper } from './pairs';
 import type { Piece, SawProblem, Sheet } from '../types';
 
 /*
- * The saw problem as its search sees it. Every piece and every sheet is made one kerf longer and wider, which turns
- * sum(w) + (m - 1) kerf <= W into sum(w + kerf) <= W + kerf: from here on there is no kerf, and the fit stays exact.
- * Equal pieces are one type whatever they are called, in an order that depends on sizes alone, so that the order of the
- * list asked for cannot change the layout.
+ * The saw problem as its search sees it. Every piece and every sheet is made one kerf longer and
+ * wider, which turns sum(w) + (m - 1) kerf <= W into sum(w + kerf) <= W + kerf: from here on there
+ * is no kerf, and the fit stays exact. Equal pieces are one type whatever they are called, in an
+ * order that depends on sizes alone, so that the order of the list asked for cannot change the
+ * layout.
  */
 
 /** A kind of sheet the search may open. Sizes are the usable area, one kerf added. */
@@ -16,7 +17,10 @@ export interface Kind {
 	readonly w: Inflated;
 	readonly h: Inflated;
 	readonly count: number; // Infinity: as many as needed
-	/** What opening one costs in the search: money first, then the rank of its material; a whole number. */
+	/**
+	 * What opening one costs in the search: money first, then the rank of its material; a whole
+	 * number.
+	 */
 	readonly cost: number;
 }
 
@@ -48,7 +52,9 @@ export interface SawModel {
 	readonly demand: Int32Array;
 	/** Does any type make pairs? */
 	readonly paired: boolean;
-	/** Smallest width and height of anything to be placed, as it may lie: a smaller room is no slot. */
+	/**
+	 * Smallest width and height of anything to be placed, as it may lie: a smaller room is no slot.
+	 */
 	readonly leastW: number;
 	readonly leastH: number;
 	/** Pieces that no sheet takes, each with the reason. */
@@ -56,7 +62,10 @@ export interface SawModel {
 }
 
 const SHARE_STEPS = 1000;
-/** Owned sheets are saved at the expense of offcuts, bought ones at the expense of both; money stands above all three. */
+/**
+ * Owned sheets are saved at the expense of offcuts, bought ones at the expense of both; money
+ * stands above all three.
+ */
 const RANK_WEIGHT = [1, 8, 16];
 
 export function usable(sheet: Sheet): { length: Actual; width: Actual } {
@@ -87,8 +96,9 @@ function fits(piece: Piece, { w, h }: Open, kerf: Length): boolean {
 }
 
 /**
- * Sheets worth opening, cheapest first. Left out are those that hold no piece and those that another kind, to be had
- * without end, replaces for no more: so such sheets on the rack can never change the plan.
+ * Sheets worth opening, cheapest first. Left out are those that hold no piece and those that
+ * another kind, to be had without end, replaces for no more: so such sheets on the rack can never
+ * change the plan.
  */
 function kindsOf(problem: SawProblem, open: readonly Open[]): Kind[] {
 	const pieces = problem.pieces.filter((p) => p.count > 0);
@@ -96,7 +106,8 @@ function kindsOf(problem: SawProblem, open: readonly Open[]): Kind[] {
 	const areaOf = ({ sheet }: Open): number => usable(sheet).length * usable(sheet).width;
 	const largest = Math.max(1, ...useful.map(areaOf));
 	const count = pieces.reduce((sum, p) => sum + p.count, 0);
-	const moneyUnit = SHARE_STEPS * 16 * (count + 1) + 1; // no sum of the lesser aims outweighs one unit of money
+	// no sum of the lesser aims outweighs one unit of money
+	const moneyUnit = SHARE_STEPS * 16 * (count + 1) + 1;
 	const cost = (s: Open): number =>
 		s.sheet.price * moneyUnit +
 		Math.max(1, Math.ceil((areaOf(s) / largest) * SHARE_STEPS)) * (RANK_WEIGHT[s.sheet.rank] ?? 16);
@@ -169,7 +180,10 @@ function draftTypes(pieces: readonly Piece[]): Draft[] {
 	);
 }
 
-/** Types of the pieces, then one type for each pair that some sheet takes and that is smaller than two rectangles. */
+/**
+ * Types of the pieces, then one type for each pair that some sheet takes and that is smaller than
+ * two rectangles.
+ */
 function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: Length): PieceType[] {
 	const singles = drafts.map((d) => ({
 		pieces: [...d.pieces].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)),
@@ -196,7 +210,9 @@ function typesOf(drafts: readonly Draft[], kinds: readonly Kind[], kerf: Length)
 	return [...singles, ...pairs];
 }
 
-/** The problem in the search's own numbers. Lengths are whole; a fraction is a bug of the caller. */
+/**
+ * The problem in the search's own numbers. Lengths are whole; a fraction is a bug of the caller.
+ */
 export function sawModel(problem: SawProblem): SawModel {
 	const open = openSheets(problem);
 	const kinds = kindsOf(problem, open);

@@ -1,8 +1,9 @@
 import type { Piece } from '../types';
 
 /*
- * Tapered pieces, such as the end boards of a slanted box. Two alike, one turned by half, lie head to tail in one
- * rectangle: one slanted cut parts them, and the rectangle is shorter than two of their own.
+ * Tapered pieces, such as the end boards of a slanted box. Two alike, one turned by half, lie head
+ * to tail in one rectangle: one slanted cut parts them, and the rectangle is shorter than two of
+ * their own.
  */
 
 /** A point of the pair's rectangle, which starts at 0,0. */
@@ -21,7 +22,10 @@ export interface Pair {
 	readonly second: PairPoint;
 }
 
-/** A trapezoid (or triangle) in its rectangle. `key` tells equal shapes, whatever corner their outline starts at. */
+/**
+ * A trapezoid (or triangle) in its rectangle. `key` tells equal shapes, whatever corner their
+ * outline starts at.
+ */
 export interface Taper {
 	readonly key: string;
 	/** Null when a half turn is not allowed or nothing is gained. */
@@ -64,14 +68,15 @@ function sidesOf(piece: Piece): Sides | null {
 }
 
 /**
- * The pair in coordinates of `sides`. The first piece's end side runs from near[1] to far[1]; the second's, after its half
- * turn, is parallel to it, one kerf away square to the slant.
+ * The pair in coordinates of `sides`. The first piece's end side runs from near[1] to far[1]; the
+ * second's, after its half turn, is parallel to it, one kerf away square to the slant.
  */
 function pairUp(sides: Sides, kerf: number): Pair {
 	const { near, far, length, depth } = sides;
 	const lean = far[1] - near[1];
 	const gap = Math.ceil((kerf * Math.hypot(depth, lean)) / depth);
-	// Turned by half, the second piece's near side ends where the first one's far side ends: its slanted side starts at length - far[1].
+	// Turned by half, the second piece's near side ends where the first one's far side ends: its
+	// slanted side starts at length - far[1].
 	const shift = near[1] + gap - (length - far[1]);
 	const spot = (a: number, b: number): PairPoint =>
 		sides.along === 'x' ? { x: a, y: b } : { x: b, y: a };
@@ -85,7 +90,10 @@ function pairUp(sides: Sides, kerf: number): Pair {
 	};
 }
 
-/** A slanted side of a piece that lies alone in its rectangle; the triangle out to `corner` falls off. */
+/**
+ * A slanted side of a piece that lies alone in its rectangle; the triangle out to `corner` falls
+ * off.
+ */
 export interface SlantedSide {
 	/** At the left or lower end of the piece, or at its other end. */
 	readonly end: 0 | 1;
@@ -94,7 +102,9 @@ export interface SlantedSide {
 	readonly corner: PairPoint;
 }
 
-/** The slanted sides of a tapered piece in its own rectangle, one or two; none for any other piece. */
+/**
+ * The slanted sides of a tapered piece in its own rectangle, one or two; none for any other piece.
+ */
 export function slantedSides(piece: Piece): SlantedSide[] {
 	const sides = sidesOf(piece);
 	if (!sides) return [];
@@ -119,7 +129,10 @@ function reversed(sides: Sides): Sides {
 	return { ...sides, near: flip(sides.far), far: flip(sides.near) };
 }
 
-/** Which of the two ends should meet: the one that leans more. Returned with whether the first piece is turned by half. */
+/**
+ * Which of the two ends should meet: the one that leans more. Returned with whether the first piece
+ * is turned by half.
+ */
 export function meeting(piece: Piece): { sides: Sides; turned: boolean } | null {
 	const sides = sidesOf(piece);
 	if (!sides) return null;

@@ -20,18 +20,20 @@ import type { Budget, SawProblem, Search, SheetsAnswer } from '../types';
 const WORK_PER_EFFORT = 300;
 const SHOW_EVERY = 500; // units of effort between two reports
 const FIRST_SHARE = 0.05; // of the budget for layouts from nothing
-const FIRST_MOST = 4_000; // units of effort: hundreds of layouts, and more of them hardly find a better one
+// units of effort: hundreds of layouts, and more of them hardly find a better one
+const FIRST_MOST = 4_000;
 const PROOF_AFTER = 0.25; // of the budget: what is soon found is found by then
 const PROOF_SHARE = 0.25;
 const LAST_SHARE = 0.1; // of the budget for offcuts, fence settings and cuts
 const LAST_MOST = 10_000; // units of effort kept back for that
-const SAVED_SHARE = 0.2; // of the budget for the same where the search for a cheaper layout ended before its time
+// of the budget for the same where the search for a cheaper layout ended before its time
+const SAVED_SHARE = 0.2;
 
 /**
- * Lays pieces on sheets so that a saw can cut them, every cut from edge to edge. Money first, then the rank of the material
- * used (offcuts before owned sheets before bought ones), then the largest offcut, fewer fence settings and fewer cuts. Yields
- * a full layout at once, then the best so far; the same problem, seed and effort give the same answer, whatever order the
- * pieces are listed in.
+ * Lays pieces on sheets so that a saw can cut them, every cut from edge to edge. Money first, then
+ * the rank of the material used (offcuts before owned sheets before bought ones), then the largest
+ * offcut, fewer fence settings and fewer cuts. Yields a full layout at once, then the best so far;
+ * the same problem, seed and effort give the same answer, whatever order the pieces are listed in.
  */
 export function* nestSaw(problem: SawProblem, budget: Budget): Search<SheetsAnswer> {
 	const search = new SawSearch(problem, budget.seed);
@@ -68,7 +70,8 @@ class SawSearch {
 	best: LayoutSnapshot;
 	private readonly model: SawModel;
 	private bound: SheetsAnswer['bound'];
-	// Put in the shop's terms only when it is shown: a search betters its layout far more often than that.
+	// Put in the shop's terms only when it is shown: a search betters its layout far more often
+	// than that.
 	private shown: { readonly kept: LayoutSnapshot; readonly answer: SheetsAnswer } | null = null;
 	private reported = 0;
 
@@ -128,7 +131,10 @@ class SawSearch {
 		}
 	}
 
-	/** Tries to show that nothing is cheaper; a cheaper layout met on the way is taken, and tried in its turn. */
+	/**
+	 * Tries to show that nothing is cheaper; a cheaper layout met on the way is taken, and tried in
+	 * its turn.
+	 */
 	*prove(until: number): Reports {
 		let tried: LayoutSnapshot | null = null;
 		while (tried !== this.best && !this.settled && this.state.work < until) {

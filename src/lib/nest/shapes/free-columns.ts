@@ -22,10 +22,16 @@ export interface Filled {
 	readonly work: number; // pairs of stretches compared
 }
 
-/** The stretches across the strip that a shape touches, column by column: lo, hi, lo, hi ... from the true corner. */
+/**
+ * The stretches across the strip that a shape touches, column by column: lo, hi, lo, hi ... from
+ * the true corner.
+ */
 type Spans = readonly (readonly number[])[];
 
-/** The stretches of shapes, worked out once for each width of column, whatever a shape is laid on. A search keeps its own. */
+/**
+ * The stretches of shapes, worked out once for each width of column, whatever a shape is laid on. A
+ * search keeps its own.
+ */
 export class SpanTables {
 	private readonly byColumn = new Map<number, Map<FreeShape, Spans>>();
 
@@ -37,9 +43,10 @@ export class SpanTables {
 }
 
 /**
- * Lay pieces one by one where their right end comes farthest left, lowest across. The strip is cut into narrow columns,
- * and a piece claims the stretch it touches anywhere in a column: so two pieces never overlap, positions across are exact,
- * and along the strip less than one column is lost per piece. Holes stay free by themselves.
+ * Lay pieces one by one where their right end comes farthest left, lowest across. The strip is cut
+ * into narrow columns, and a piece claims the stretch it touches anywhere in a column: so two
+ * pieces never overlap, positions across are exact, and along the strip less than one column is
+ * lost per piece. Holes stay free by themselves.
  */
 export function fillColumns(
 	kinds: readonly FreeKind[],
@@ -112,8 +119,8 @@ class ColumnFiller {
 	}
 
 	/**
-	 * The lowest position across at which the shape touches nothing taken: whatever is in the way lifts it to where that
-	 * ends, until nothing is.
+	 * The lowest position across at which the shape touches nothing taken: whatever is in the way
+	 * lifts it to where that ends, until nothing is.
 	 */
 	private lowest(spans: Spans, shape: FreeShape, at: number): number | null {
 		const most = this.strip.width - shape.width;

@@ -33,7 +33,10 @@ export class PairTables {
 		return deepest;
 	}
 
-	/** How far b, lying at x, y from a, may slide to the left before it meets a; Infinity when it never does. */
+	/**
+	 * How far b, lying at x, y from a, may slide to the left before it meets a; Infinity when it
+	 * never does.
+	 */
 	slideLeft(a: FreeShape, b: FreeShape, x: number, y: number): number {
 		let free = Infinity;
 		for (const sum of this.table(a, b).sums) {

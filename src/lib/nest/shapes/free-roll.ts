@@ -17,7 +17,10 @@ const FIRST_STEP = 0.01;
 const LAST_STEP = 0.001;
 const FAILURES = 6;
 const POOL = 10;
-/** More pieces than this are not separated: the tables of their pairs would not pay within any budget a person waits for. */
+/**
+ * More pieces than this are not separated: the tables of their pairs would not pay within any
+ * budget a person waits for.
+ */
 const MOST_SEPARATED = 250;
 
 export interface FreeState {
@@ -39,8 +42,8 @@ interface StripSearch {
 }
 
 /**
- * Shortest layout of outlines on a strip: first layouts by columns in several orders, then the strip is shortened a little
- * at a time and what sticks out or overlaps is pushed apart again.
+ * Shortest layout of outlines on a strip: first layouts by columns in several orders, then the
+ * strip is shortened a little at a time and what sticks out or overlaps is pushed apart again.
  */
 export function* searchFree(
 	kinds: readonly FreeKind[],
@@ -121,8 +124,9 @@ export function firstOrders(kinds: readonly FreeKind[]): number[][] {
 }
 
 /**
- * Slide every piece to the left, those farthest left first: the columns leave up to one column between neighbours. All
- * others are in its way, also those not moved yet: one may lie in the mouth of an outline that starts farther left.
+ * Slide every piece to the left, those farthest left first: the columns leave up to one column
+ * between neighbours. All others are in its way, also those not moved yet: one may lie in the mouth
+ * of an outline that starts farther left.
  */
 function settled(search: StripSearch, filled: Filled): StripSearch['best'] {
 	const spots = [...filled.spots].sort((a, b) => a.x - b.x || a.y - b.y);
@@ -147,7 +151,10 @@ interface Stuck {
 	readonly failed: number;
 }
 
-/** Shorten by a step; when the pieces will not lie apart, change two large ones over and try again; then shorter steps. */
+/**
+ * Shorten by a step; when the pieces will not lie apart, change two large ones over and try again;
+ * then shorter steps.
+ */
 function* explore(search: StripSearch): Generator<FreeState, void, void> {
 	const kindOf = search.best.spots.map((spot) => spot.kind);
 	const separation = openSeparation(search, kindOf);
@@ -218,7 +225,10 @@ function swapLarge(separation: Separation, search: StripSearch): void {
 	[y[a], y[b]] = [y[b]!, y[a]!];
 }
 
-/** Press the best layout together: all right of a random line moves left a little, and is pushed apart again. */
+/**
+ * Press the best layout together: all right of a random line moves left a little, and is pushed
+ * apart again.
+ */
 function* press(search: StripSearch): Generator<FreeState, void, void> {
 	const kindOf = search.best.spots.map((spot) => spot.kind);
 	const separation = openSeparation(search, kindOf);

@@ -14,9 +14,15 @@ import {
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
 export const SEARCH_FLAT = 400;
-/** Added to half the gap all round: what the grid and the search's own rounding may lose. Eight ticks are 5 micrometres. */
+/**
+ * Added to half the gap all round: what the grid and the search's own rounding may lose. Eight
+ * ticks are 5 micrometres.
+ */
 const SPARE = 8;
-/** Outlines of more corners than this are simplified outward: the tables of their pairs grow with the square of the parts. */
+/**
+ * Outlines of more corners than this are simplified outward: the tables of their pairs grow with
+ * the square of the parts.
+ */
 const MANY_CORNERS = 12;
 /** Area that simplifying may add, as a share. */
 const SIMPLER = 0.005;
@@ -36,8 +42,9 @@ export interface FreePiece {
 }
 
 /**
- * A piece as turned, grown by half the gap and cut into convex parts, so that two pieces are far enough apart exactly when
- * no part of one overlaps a part of the other. Positions are those of the corner of the true piece's bounding rectangle.
+ * A piece as turned, grown by half the gap and cut into convex parts, so that two pieces are far
+ * enough apart exactly when no part of one overlaps a part of the other. Positions are those of the
+ * corner of the true piece's bounding rectangle.
  */
 export interface FreeShape {
 	readonly n: number; // number of the shape, for tables
@@ -77,8 +84,8 @@ export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind
 }
 
 /**
- * An outline of a piece turned, corner of the turned bounding rectangle at 0,0: the outline lies in the length x width
- * rectangle, which turns with it.
+ * An outline of a piece turned, corner of the turned bounding rectangle at 0,0: the outline lies in
+ * the length x width rectangle, which turns with it.
  */
 export function turnedInBox(outline: Outline, length: number, width: number, turn: Turn): Outline {
 	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[turn];

@@ -2,7 +2,10 @@ import { around, nth } from '../../measure';
 import { convexParts, flatten, orient, type Point, rectangle } from '../../geometry';
 import { SEARCH_FLAT, turnedInBox, type FreePiece } from './free-shape';
 
-/** A piece laid down, by its place in the list: the corner of its bounding rectangle as turned, whole ticks. */
+/**
+ * A piece laid down, by its place in the list: the corner of its bounding rectangle as turned,
+ * whole ticks.
+ */
 export interface LaidPiece {
 	readonly piece: number;
 	readonly turn: 0 | 90 | 180 | 270;
@@ -28,9 +31,10 @@ interface Extent {
 }
 
 /**
- * The free search's own last look at a layout. It moves pieces by fractions of a tick and lets them overlap by a hair, so
- * what it found counts only when the pieces as they are, not grown and not simplified, keep the whole gap. On the grid this
- * is decided in whole numbers; arcs by straight edges that hold them, so that a doubt never ends in too small a gap.
+ * The free search's own last look at a layout. It moves pieces by fractions of a tick and lets them
+ * overlap by a hair, so what it found counts only when the pieces as they are, not grown and not
+ * simplified, keep the whole gap. On the grid this is decided in whole numbers; arcs by straight
+ * edges that hold them, so that a doubt never ends in too small a gap.
  */
 export class GapCheck {
 	private readonly bodies = new Map<string, Body>();
@@ -103,7 +107,9 @@ function isClear(a: Extent, b: Extent, gap: number): boolean {
 	return Math.max(along, a.bottom - b.top, b.bottom - a.top) >= gap;
 }
 
-/** Convex parts that share no area, and no edge of one nearer than the gap to an edge of the other. */
+/**
+ * Convex parts that share no area, and no edge of one nearer than the gap to an edge of the other.
+ */
 function partsApart(a: readonly Point[], b: readonly Point[], gap: number): boolean {
 	if (!isBeside(a, b) && !isBeside(b, a)) return false;
 	return gap === 0 || a.every((p, i) => !isNear(p, around(a, i + 1), b, gap));
@@ -114,7 +120,10 @@ function isBeside(a: readonly Point[], b: readonly Point[]): boolean {
 	return a.some((p, i) => b.every((q) => orient(p, around(a, i + 1), q) <= 0));
 }
 
-/** Is any edge of a part nearer to the edge p, q than the gap? Edges that do not cross are nearest at an end of one. */
+/**
+ * Is any edge of a part nearer to the edge p, q than the gap? Edges that do not cross are nearest
+ * at an end of one.
+ */
 function isNear(p: Point, q: Point, part: readonly Point[], gap: number): boolean {
 	return part.some((r, i) => {
 		const s = around(part, i + 1);
@@ -123,7 +132,10 @@ function isNear(p: Point, q: Point, part: readonly Point[], gap: number): boolea
 	});
 }
 
-/** Is a point nearer to the edge a, b than the gap? Rounded numbers first, whole ones where those leave a doubt. */
+/**
+ * Is a point nearer to the edge a, b than the gap? Rounded numbers first, whole ones where those
+ * leave a doubt.
+ */
 function nearer(p: Point, a: Point, b: Point, gap: number): boolean {
 	const [dx, dy, px, py] = [b.x - a.x, b.y - a.y, p.x - a.x, p.y - a.y];
 	const square = dx * dx + dy * dy;

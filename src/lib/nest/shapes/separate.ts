@@ -3,7 +3,10 @@ import type { FreeSpot } from './free-columns';
 import type { PairTables } from './free-pairs';
 import type { Random } from '../random';
 
-/** Less overlap than this, ticks, counts as touching: the shapes were grown by more than it, see free-shape. */
+/**
+ * Less overlap than this, ticks, counts as touching: the shapes were grown by more than it, see
+ * free-shape.
+ */
 const TOUCH = 1;
 /** Places tried for a piece that overlaps: near its own, and anywhere. */
 const NEAR = 12;
@@ -12,7 +15,10 @@ const ANYWHERE = 24;
 const NEAR_SHARE = 0.15;
 /** The best places that are refined. */
 const REFINED = 3;
-/** Sweeps without 2 % less overlap before giving up, and how often it starts again from the best state. */
+/**
+ * Sweeps without 2 % less overlap before giving up, and how often it starts again from the best
+ * state.
+ */
 const PATIENCE = 30;
 const STRIKES = 2;
 
@@ -39,10 +45,11 @@ interface Candidate {
 }
 
 /**
- * Pushes overlapping pieces apart within a strip of given length: each piece that overlaps moves to where its weighted
- * overlap is least, and the weight of a pair grows as long as it overlaps, so that no pair can stay stuck for ever (the
- * guided local search of J. Egeblad, B.K. Nielsen, A. Odgaard, "Fast neighborhood search for two- and three-dimensional
- * nesting problems", European J. Operational Research 183, 2007, with penetration depth as the measure).
+ * Pushes overlapping pieces apart within a strip of given length: each piece that overlaps moves to
+ * where its weighted overlap is least, and the weight of a pair grows as long as it overlaps, so
+ * that no pair can stay stuck for ever (the guided local search of J. Egeblad, B.K. Nielsen, A.
+ * Odgaard, "Fast neighborhood search for two- and three-dimensional nesting problems", European J.
+ * Operational Research 183, 2007, with penetration depth as the measure).
  */
 export class Separation {
 	readonly count: number;

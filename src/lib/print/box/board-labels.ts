@@ -5,7 +5,10 @@ import { type TextMark, onPaper, type Spot } from '../drawing';
 import type { Figures } from '../wording';
 import { words, type Stage } from '../marks';
 
-/** Words on the drawing of a board: where they may stand, and what is said under the drawing when all those places are taken. */
+/**
+ * Words on the drawing of a board: where they may stand, and what is said under the drawing when
+ * all those places are taken.
+ */
 interface BoardLabel {
 	readonly places: readonly TextMark[];
 	readonly else: string;

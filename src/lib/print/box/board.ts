@@ -21,9 +21,10 @@ const LEADING = 4.6;
 const SMALL = 2.5;
 
 /**
- * One board as its part is cut, from outside or, where an end is turned over, from inside: the face that is seen in wide
- * lines, the one behind it dashed where a bevel parts them, the letter and tilt at each edge, rabbets dashed, holes measured
- * from the lower left corner of what is cut from the sheet.
+ * One board as its part is cut, from outside or, where an end is turned over, from inside: the face
+ * that is seen in wide lines, the one behind it dashed where a bevel parts them, the letter and
+ * tilt at each edge, rabbets dashed, holes measured from the lower left corner of what is cut from
+ * the sheet.
  */
 export function boardDrawing(b: BoxBoard, print: Figures, ruler: Ruler): Drawing {
 	const f = facing(b);
@@ -92,7 +93,10 @@ function holeMarks(hole: Facing['holes'][number], stage: Stage): Mark[] {
 	return [outlineMark([hole.outline], stage.view, line), cross(4, 0), cross(0, 4)];
 }
 
-/** Running dimensions from the lower left corner: corners of the face, rabbets, centres of holes, the whole. */
+/**
+ * Running dimensions from the lower left corner: corners of the face, rabbets, centres of holes,
+ * the whole.
+ */
 function sizes(f: Facing, stage: Stage, print: Figures): Mark[] {
 	const { box, view } = stage;
 	const places = (axis: 'x' | 'y'): { at: number; text: string }[] => {

@@ -6,7 +6,10 @@ import { threeViews } from './views';
 import type { Drawing } from '../drawing';
 import { figuresOn, type Figures } from '../wording';
 
-/** All drawings of one box: three views, the exploded view, then every board. Empty when the form cannot be made. */
+/**
+ * All drawings of one box: three views, the exploded view, then every board. Empty when the form
+ * cannot be made.
+ */
 export function boxDrawings(
 	plan: Plan,
 	box: BoxPlan,

@@ -37,7 +37,10 @@ const MARGIN = 12;
 /** Spots tried along each side of a board, for the one its name points at. */
 const GRID = 15;
 
-/** The boards drawn apart, each moved straight off its place; what lies nearer is drawn over what lies behind. */
+/**
+ * The boards drawn apart, each moved straight off its place; what lies nearer is drawn over what
+ * lies behind.
+ */
 export function exploded(name: string, figures: BoxFigures): Drawing {
 	const { outside } = figures;
 	const reach = Math.max(outside.width, outside.height, outside.depth) * 0.38;
@@ -119,7 +122,10 @@ function bodyMarks({ b, sides, face, holes }: Body): Mark[] {
 	];
 }
 
-/** Its name, and the spot it points at: where the board shows, clear of its holes and of what is drawn over it. */
+/**
+ * Its name, and the spot it points at: where the board shows, clear of its holes and of what is
+ * drawn over it.
+ */
 function named({ b, sides, face, holes }: Body, i: number, all: readonly Body[]): Named {
 	const over = all.slice(i + 1).flatMap((o) => [...o.sides, o.face]);
 	const own = round(face);

@@ -10,7 +10,10 @@ export interface Rabbet {
 	readonly deep: number;
 }
 
-/** A board as its drawing shows it: from the face its part is cut from. Ticks, from the lower left corner. */
+/**
+ * A board as its drawing shows it: from the face its part is cut from. Ticks, from the lower left
+ * corner.
+ */
 export interface Facing extends Pick<
 	BoxBoard,
 	'label' | 'name' | 'edges' | 'thickness' | 'long' | 'short' | 'grain' | 'notes'
@@ -23,7 +26,10 @@ export interface Facing extends Pick<
 	readonly rabbets: readonly Rabbet[];
 }
 
-/** Looks at a board from outside, or from inside where its part is turned over to match the other end. */
+/**
+ * Looks at a board from outside, or from inside where its part is turned over to match the other
+ * end.
+ */
 export function facing(b: BoxBoard): Facing {
 	const { label, name, edges, thickness, long, short, grain, notes } = b;
 	const common = { label, name, thickness, long, short, grain, notes };
@@ -48,7 +54,10 @@ export function facing(b: BoxBoard): Facing {
 	};
 }
 
-/** The rabbets of a wall in the frame of its drawing; a rabbet is cut into the inside face and never turned over. */
+/**
+ * The rabbets of a wall in the frame of its drawing; a rabbet is cut into the inside face and never
+ * turned over.
+ */
 function rabbetsOf(b: BoxBoard): Rabbet[] {
 	const first = flat(nth(b.solid.outside, 0), b.frame);
 	const home = { x: first.x - nth(b.outside, 0).x, y: first.y - nth(b.outside, 0).y };

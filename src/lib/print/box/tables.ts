@@ -5,7 +5,10 @@ import { space, type Block, table, type Row, subheading } from '../page';
 import { sentence } from './sentence';
 import { volumeTable } from './volume-table';
 
-/** All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit, seams, assembly. */
+/**
+ * All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit,
+ * seams, assembly.
+ */
 export function boxTables(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
 	return [
 		...sizesTable(box, width, figures, ruler),

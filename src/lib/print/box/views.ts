@@ -34,7 +34,10 @@ const GAP = 26;
 const STEP = 6;
 const EDGE = { left: 16, top: 18, right: 14, bottom: 8 };
 
-/** Front, side and top of a box, in first place to each other, dimensioned; the side is cut open to show the joints. */
+/**
+ * Front, side and top of a box, in first place to each other, dimensioned; the side is cut open to
+ * show the joints.
+ */
 export function threeViews(name: string, figures: BoxFigures, print: Figures): Drawing {
 	const { outside } = figures;
 	const across = (outside.width + outside.depth) / 1600;
@@ -69,7 +72,8 @@ function faces(figures: BoxFigures, look: Look, view: View): Mark[] {
 	const low = lowOf(figures, look);
 	const flat = (p: Point3): Point => ({ x: look.flat(p).x - low.x, y: look.flat(p).y - low.y });
 	const outer = figures.boards.filter((b) => OUTER.includes(b.role));
-	// Ends and edges seen end on have no face of their own in this view; the outline closes over them.
+	// Ends and edges seen end on have no face of their own in this view; the outline closes over
+	// them.
 	const round = hull(outer.flatMap((b) => b.solid.outside.map(flat)));
 	return [
 		outlineMark([round], view, 'wide'),
@@ -143,7 +147,10 @@ function overall(
 	];
 }
 
-/** The depth at the top where it is not the depth at the bottom, and the height of every inner corner of the profile. */
+/**
+ * The depth at the top where it is not the depth at the bottom, and the height of every inner
+ * corner of the profile.
+ */
 function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[] {
 	const outer = figures.profile?.outer;
 	if (!outer) return [];

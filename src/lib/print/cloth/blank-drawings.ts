@@ -13,8 +13,8 @@ const ROOM = { width: 180, height: 84, tall: 125 };
 const LINE = 3.6;
 
 /**
- * A blank made small, as the BACK of the cloth is seen: running dimensions from its lower left corner, folds, trim lines and
- * relief cuts, the nap, and under it the sums and verdicts in words.
+ * A blank made small, as the BACK of the cloth is seen: running dimensions from its lower left
+ * corner, folds, trim lines and relief cuts, the nap, and under it the sums and verdicts in words.
  */
 export function blankDrawings(
 	blank: Blank,
@@ -110,7 +110,9 @@ function placesOn(blank: Blank, figures: Figures): RunningPlaces {
 	};
 }
 
-/** The tape as a sum, the reliefs counted, what the cloth takes and what it does not, and the notes. */
+/**
+ * The tape as a sum, the reliefs counted, what the cloth takes and what it does not, and the notes.
+ */
 function sentences(blank: Blank, figures: Figures): string[] {
 	const { notches, slits, corners } = blank.reliefs;
 	const counted = [

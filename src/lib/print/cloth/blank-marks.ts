@@ -59,7 +59,9 @@ const TEXT = 2.7;
 const SAMPLE = 9;
 const LEGEND_ROW = 4.2;
 
-/** What the lines mean, in words, for those on this blank: rows of samples within the width given. */
+/**
+ * What the lines mean, in words, for those on this blank: rows of samples within the width given.
+ */
 export function blankLegend(
 	blank: Blank,
 	x: number,

@@ -28,8 +28,9 @@ import {
 } from '../marks';
 
 /**
- * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with their marks, running
- * dimensions from the lower left corner, the nap, and the line at which the roll is cut off.
+ * The cloth as it is pulled off the roll and cut, BACK up, its length to the right: blanks with
+ * their marks, running dimensions from the lower left corner, the nap, and the line at which the
+ * roll is cut off.
  */
 export function rollDrawing(
 	layout: RollLayout,

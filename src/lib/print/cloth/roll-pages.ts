@@ -73,7 +73,10 @@ function noteOf(roll: RollLayout, figures: Figures): string {
 		.join('  ·  ');
 }
 
-/** On a pattern even outlines are laid by their rectangles: every blank starts where the pattern does. */
+/**
+ * On a pattern even outlines are laid by their rectangles: every blank starts where the pattern
+ * does.
+ */
 export function byRectangles({ problem }: RollLayout): boolean {
 	const wide = problem.drop?.across ?? problem.across ?? 0;
 	return problem.by === 'outline' && (problem.repeat > 0 || wide > 0);

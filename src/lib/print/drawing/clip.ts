@@ -2,7 +2,10 @@ import type { PathStep } from './drawing';
 import type { Spot } from './path';
 import type { Bounds } from './bounds';
 
-/** Strokes cut off at the edges of a box; curves become chords that depart from them by less than 0.02 mm. */
+/**
+ * Strokes cut off at the edges of a box; curves become chords that depart from them by less than
+ * 0.02 mm.
+ */
 export function clipped(steps: readonly PathStep[], box: Bounds): PathStep[] {
 	const out: PathStep[] = [];
 	let pen: Spot | null = null;
@@ -46,7 +49,8 @@ function chords(from: Spot, step: Extract<PathStep, readonly ['C', ...number[]]>
 		Math.hypot(x1 - from.x, y1 - from.y) +
 		Math.hypot(x2 - x1, y2 - y1) +
 		Math.hypot(x - x2, y - y2);
-	// A quarter turn of radius r in n chords departs by r (pi / 4n)^2 / 2; its control polygon is about 1.7 r long.
+	// A quarter turn of radius r in n chords departs by r (pi / 4n)^2 / 2; its control polygon is
+	// about 1.7 r long.
 	const n = Math.max(4, Math.ceil(Math.sqrt((long * 0.37) / (2 * 0.02)) * 1.4));
 	return [...Array(n).keys()].map((i) => {
 		const t = (i + 1) / n;

@@ -1,6 +1,7 @@
 /**
- * A drawing is plain data in millimetres on paper, y down, origin top left. Two pens turn it into marks: print/svg and
- * print/pdf. Whatever the screen shows is one of these, so screen and paper cannot disagree.
+ * A drawing is plain data in millimetres on paper, y down, origin top left. Two pens turn it into
+ * marks: print/svg and print/pdf. Whatever the screen shows is one of these, so screen and paper
+ * cannot disagree.
  */
 export type Ink =
 	| 'ink'
@@ -15,7 +16,10 @@ export type Ink =
 	| 'chalk-wash'
 	| 'warn-wash';
 
-/** Line kinds of ISO 128-2: wide for visible outlines, narrow for dimensions and hatching, dashed for hidden edges, chain for centre lines, phantom for neighbours. */
+/**
+ * Line kinds of ISO 128-2: wide for visible outlines, narrow for dimensions and hatching, dashed
+ * for hidden edges, chain for centre lines, phantom for neighbours.
+ */
 export type LineKind = 'wide' | 'narrow' | 'dashed' | 'chain' | 'phantom' | 'cut' | 'hair';
 
 export type PathStep =

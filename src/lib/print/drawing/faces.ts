@@ -1,8 +1,9 @@
 import { WIDTHS } from './widths';
 
 /**
- * Which printed face carries which letter. The condensed sans has Latin with all its marks, fractions and arrows; what
- * it lacks (Greek, Cyrillic, Hebrew, signs) is set in the fallback face, run by run, so that any name prints.
+ * Which printed face carries which letter. The condensed sans has Latin with all its marks,
+ * fractions and arrows; what it lacks (Greek, Cyrillic, Hebrew, signs) is set in the fallback face,
+ * run by run, so that any name prints.
  */
 export type Face = keyof typeof WIDTHS;
 export type Weight = 'regular' | 'semibold';
@@ -13,7 +14,10 @@ export type Fonts = Readonly<Record<Face, Uint8Array>>;
 /** The names the screen's style sheet gives the same faces. */
 export const FAMILY = "'IBM Plex Sans Condensed','DejaVu Sans Condensed','Arial Narrow',sans-serif";
 
-/** The widths are constants; each face's are unpacked when first asked for, and few plans need the fallback's. */
+/**
+ * The widths are constants; each face's are unpacked when first asked for, and few plans need the
+ * fallback's.
+ */
 const read = new Map<Face, ReadonlyMap<number, number>>();
 
 /** Code point -> advance width in thousandths of the text size. */
@@ -44,8 +48,9 @@ interface FaceRun {
 }
 
 /**
- * The text as it is set: composed letters in runs of one face each. Spaces between two fallback words stay in their run,
- * so that a line written from right to left keeps its order. A letter that no face has becomes an empty box.
+ * The text as it is set: composed letters in runs of one face each. Spaces between two fallback
+ * words stay in their run, so that a line written from right to left keeps its order. A letter that
+ * no face has becomes an empty box.
  */
 export function faceRuns(text: string, weight: Weight): FaceRun[] {
 	if (PLAIN.test(text)) return [{ face: weight, text }];

@@ -3,8 +3,8 @@ import type { Ink, PathMark, PathStep } from './drawing';
 import type { Spot } from './path';
 
 /**
- * Line hatches that tell materials apart without colour: boards by their make, cloth by its pile, offcuts at 45 degrees
- * (ISO 128-3), waste crossed. Each is always accompanied by a word.
+ * Line hatches that tell materials apart without colour: boards by their make, cloth by its pile,
+ * offcuts at 45 degrees (ISO 128-3), waste crossed. Each is always accompanied by a word.
  */
 export type Hatch =
 	| 'plywood'
@@ -19,7 +19,10 @@ export type Hatch =
 	| 'offcut'
 	| 'waste';
 
-/** One family of parallel strokes: `dash` and `gap` along it, each row shifted by `shift` from the one before. */
+/**
+ * One family of parallel strokes: `dash` and `gap` along it, each row shifted by `shift` from the
+ * one before.
+ */
 interface Family {
 	readonly angle: number; // degrees, counter-clockwise as seen
 	readonly pitch: number; // mm between rows
@@ -58,8 +61,8 @@ const FAMILIES: Readonly<Record<Hatch, readonly Family[]>> = {
 const INKS: Partial<Record<Hatch, Ink>> = { pile: 'cloth', vinyl: 'cloth', waste: 'pencil' };
 
 /**
- * The hatch clipped to rings on paper (even-odd: the first is the outline, the rest its holes). `coarse` widens the pitch
- * for large faces, so that a sheet of labels stays light.
+ * The hatch clipped to rings on paper (even-odd: the first is the outline, the rest its holes).
+ * `coarse` widens the pitch for large faces, so that a sheet of labels stays light.
  */
 export function hatch(kind: Hatch, rings: readonly (readonly Spot[])[], coarse = 1): PathMark {
 	return {

@@ -9,8 +9,9 @@ export interface Spot {
 }
 
 /**
- * How the work (ticks, y up) lies on paper (millimetres, y down). `x`, `y`: where the work's origin comes to lie.
- * `scale`: paper millimetres for one real millimetre. `mirror`: left and right changed, as the back is seen.
+ * How the work (ticks, y up) lies on paper (millimetres, y down). `x`, `y`: where the work's origin
+ * comes to lie. `scale`: paper millimetres for one real millimetre. `mirror`: left and right
+ * changed, as the back is seen.
  */
 export interface View {
 	readonly x: number;
@@ -57,7 +58,10 @@ export function circlePath(cx: number, cy: number, r: number): PathStep[] {
 	return [['M', right.x, right.y], ...arc(right, left, 1), ...arc(left, right, 1), ['Z']];
 }
 
-/** Outlines with their arcs as curves, closed; several (a part and its holes) in one path for an even-odd fill. */
+/**
+ * Outlines with their arcs as curves, closed; several (a part and its holes) in one path for an
+ * even-odd fill.
+ */
 export function outlineSteps(outlines: readonly Outline[], view: View): PathStep[] {
 	return outlines.flatMap((outline) => oneOutline(outline, view));
 }
@@ -69,7 +73,8 @@ function oneOutline(outline: Outline, view: View): PathStep[] {
 	const steps: PathStep[] = [['M', start.x, start.y]];
 	outline.forEach((corner, i) => {
 		const to = onPaper(around(outline, i + 1), view);
-		// On paper y points down, which turns a left-hand arc to the right; a mirrored view turns it back.
+		// On paper y points down, which turns a left-hand arc to the right; a mirrored view turns
+		// it back.
 		const bulge = (corner.bulge ?? 0) * (view.mirror === true ? 1 : -1);
 		if (bulge !== 0) steps.push(...arc(onPaper(corner, view), to, bulge));
 		else if (i < outline.length - 1) steps.push(['L', to.x, to.y]);
@@ -77,7 +82,10 @@ function oneOutline(outline: Outline, view: View): PathStep[] {
 	return [...steps, ['Z']];
 }
 
-/** An arc by its bulge (positive turns from +x towards +y of the paper), as cubics of at most a quarter turn. */
+/**
+ * An arc by its bulge (positive turns from +x towards +y of the paper), as cubics of at most a
+ * quarter turn.
+ */
 export function arc(from: Spot, to: Spot, bulge: number): PathStep[] {
 	const { centre, radius, start, sweep } = arcOf(from, to, bulge);
 	const pieces = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 2) - 1e-9));
@@ -105,7 +113,8 @@ export function arc(from: Spot, to: Spot, bulge: number): PathStep[] {
 function arcOf(from: Spot, to: Spot, bulge: number) {
 	const dx = to.x - from.x;
 	const dy = to.y - from.y;
-	const h = (1 - bulge * bulge) / (4 * bulge); // centre's offset to the left of the chord, in chords
+	// centre's offset to the left of the chord, in chords
+	const h = (1 - bulge * bulge) / (4 * bulge);
 	const centre = { x: (from.x + to.x) / 2 - dy * h, y: (from.y + to.y) / 2 + dx * h };
 	return {
 		centre,
@@ -119,7 +128,10 @@ function at(centre: Spot, radius: number, angle: number): Spot {
 	return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
 }
 
-/** The outline on paper as a ring of straight edges, arcs stepped finely enough for hatching (0.1 mm). */
+/**
+ * The outline on paper as a ring of straight edges, arcs stepped finely enough for hatching (0.1
+ * mm).
+ */
 export function ringPath(outline: Outline, view: View): Spot[] {
 	return outline.flatMap((corner, i) => {
 		const from = onPaper(corner, view);

@@ -1,6 +1,9 @@
 import type { Mark, PathMark, PathStep, TextMark } from './drawing';
 
-/** Where a drawing's top left corner goes on another, how much larger or smaller, and turned how far (degrees, counter-clockwise as seen). */
+/**
+ * Where a drawing's top left corner goes on another, how much larger or smaller, and turned how far
+ * (degrees, counter-clockwise as seen).
+ */
 interface Placing {
 	readonly x: number;
 	readonly y: number;
@@ -8,7 +11,10 @@ interface Placing {
 	readonly turn?: number;
 }
 
-/** The marks moved, scaled and turned about their drawing's top left corner. Letters scale along; line widths do not. */
+/**
+ * The marks moved, scaled and turned about their drawing's top left corner. Letters scale along;
+ * line widths do not.
+ */
 export function placed(marks: readonly Mark[], placing: Placing): Mark[] {
 	const scale = placing.scale ?? 1;
 	const turn = placing.turn ?? 0;

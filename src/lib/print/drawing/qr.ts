@@ -16,8 +16,8 @@ export function qrCode(text: string): QrCode {
 }
 
 /**
- * A QR code as one filled path with its quiet zone, `size` mm square, from `x`, `y`. Runs of dark modules are joined so
- * that no hairline of paper shows between them.
+ * A QR code as one filled path with its quiet zone, `size` mm square, from `x`, `y`. Runs of dark
+ * modules are joined so that no hairline of paper shows between them.
  */
 export function qrMark(code: QrCode, x: number, y: number, size: number): PathMark {
 	const count = code.getModuleCount();

@@ -4,7 +4,10 @@ import { advances, codeAt, faceRuns, type Weight } from './faces';
 export const CAP = 0.7;
 export const DESCENT = 0.22;
 
-/** Width of a text in the unit of `size`, from the fonts' own advance widths; both pens set it without kerning. */
+/**
+ * Width of a text in the unit of `size`, from the fonts' own advance widths; both pens set it
+ * without kerning.
+ */
 export function textWidth(text: string, size: number, weight: Weight = 'regular'): number {
 	let width = 0;
 	for (const run of faceRuns(text, weight)) {
@@ -35,7 +38,10 @@ export function shortened(
 	return '';
 }
 
-/** Lines no wider than `width`, broken at spaces; a word too long for a line is broken where it must be. */
+/**
+ * Lines no wider than `width`, broken at spaces; a word too long for a line is broken where it must
+ * be.
+ */
 export function wrapped(
 	text: string,
 	width: number,

@@ -4,13 +4,19 @@ import { EMPTY_BOX, faceRuns } from './faces';
 
 const NAMED = 20;
 
-/** The plan of a file, with what the printed page cannot show of the file's texts among its problems. */
+/**
+ * The plan of a file, with what the printed page cannot show of the file's texts among its
+ * problems.
+ */
 export function forPaper(plan: Plan, file: unknown): Plan {
 	const problems = unprintable(file);
 	return problems.length === 0 ? plan : { ...plan, problems: [...plan.problems, ...problems] };
 }
 
-/** Texts with letters that no printed face has (Chinese, Japanese, Korean, pictures): a box stands for each on paper. */
+/**
+ * Texts with letters that no printed face has (Chinese, Japanese, Korean, pictures): a box stands
+ * for each on paper.
+ */
 export function unprintable(file: unknown): Problem[] {
 	const problems: Problem[] = [];
 	for (const { text, path } of textsIn(file)) {

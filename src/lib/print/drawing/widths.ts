@@ -1,6 +1,6 @@
 /**
- * Advance widths of the printed faces, taken from the fonts by src/setup/widths.ts; never edit by hand. Each token is
- * [gap to the last code point '-'] [run length '*'] width, all in base 36.
+ * Advance widths of the printed faces, taken from the fonts by src/setup/widths.ts; never edit by
+ * hand. Each token is [gap to the last code point '-'] [run length '*'] width, all in base 36.
  */
 export const WIDTHS = {
 	regular: {

@@ -12,7 +12,10 @@ import {
 	type SheetAt,
 } from '../wording';
 
-/* Lists for a spreadsheet, on the ruler of the job. A decimal comma asks for the semicolon between cells. */
+/*
+ * Lists for a spreadsheet, on the ruler of the job. A decimal comma asks for the semicolon between
+ * cells.
+ */
 
 export function orderCsv(plan: Plan): string {
 	const { ruler, currency } = plan.job.shop;

@@ -28,9 +28,9 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 }
 
 /**
- * A label for each piece and each offcut, on label sheets: mark, name, size, edges, and a QR code of the part's id or the
- * offcut's mark on the rack. First a test page to hold
- * against a label sheet before the labels themselves are printed on one.
+ * A label for each piece and each offcut, on label sheets: mark, name, size, edges, and a QR code
+ * of the part's id or the offcut's mark on the rack. First a test page to hold against a label
+ * sheet before the labels themselves are printed on one.
  */
 export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
 	const sheet = labelSheetOf(plan, sheetId);
@@ -83,7 +83,9 @@ function partLabels(plan: Plan, figures: Figures): LabelText[] {
 	});
 }
 
-/** Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs. */
+/**
+ * Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs.
+ */
 function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 	return plan.boards
 		.filter((boards) => boards.faults.length === 0)

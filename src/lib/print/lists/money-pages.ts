@@ -23,7 +23,9 @@ const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
 	sundries: 'Sundries',
 };
 
-/** What to buy, in the seller's units, with what the rack already holds and what will be left over. */
+/**
+ * What to buy, in the seller's units, with what the rack already holds and what will be left over.
+ */
 export function orderPages(plan: Plan): Leaf[] {
 	if (plan.order.lines.length === 0) return [];
 	const width = widthOf(plan);

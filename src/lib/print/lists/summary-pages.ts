@@ -25,7 +25,8 @@ import { templateLength } from '../templates';
 /** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
 export function summaryPages(plan: Plan, rest: readonly Leaf[]): Leaf[] {
 	const figures = figuresOn(plan.job.shop.ruler);
-	// The list of pages is as long whatever the numbers in it are: set it once to learn how many pages come before.
+	// The list of pages is as long whatever the numbers in it are: set it once to learn how many
+	// pages come before.
 	const count = flow(blocksOf(plan, rest, 0, figures), pageArea(paperOf(plan)).height).length;
 	const titled = { name: 'Summary', title: 'Summary' };
 	return leavesOf(plan, titled, blocksOf(plan, rest, count, figures), figures);
@@ -109,7 +110,10 @@ function liveFigures(plan: Plan): Live[] {
 	];
 }
 
-/** Figures side by side, each as wide as it needs, the rest shared out: the title block's manner, larger. */
+/**
+ * Figures side by side, each as wide as it needs, the rest shared out: the title block's manner,
+ * larger.
+ */
 function strip(cells: readonly Live[], width: number): Block[] {
 	const needs = cells.map(
 		(c) => Math.max(textWidth(c.label, 2.8), textWidth(c.value, 5, 'semibold')) + 5,

@@ -11,12 +11,17 @@ import {
 import { words } from './stage';
 import { LabelSlots } from './label-slots';
 
-/** A thing on a drawing and what it is called: in full, or by its mark alone where it is crowded. */
+/**
+ * A thing on a drawing and what it is called: in full, or by its mark alone where it is crowded.
+ */
 export interface Named {
 	readonly text: string;
 	readonly short: string;
 	readonly at: Spot;
-	/** Does this stretch of paper show the thing and nothing else? Then the words may stand there without a leader. */
+	/**
+	 * Does this stretch of paper show the thing and nothing else? Then the words may stand there
+	 * without a leader.
+	 */
 	holds(box: Bounds): boolean;
 }
 
@@ -26,8 +31,9 @@ const TURNS = 16;
 const LEADING = 4.4;
 
 /**
- * Names beside their things, clear of each other: on the thing itself where there is room, else near it with a leader line
- * (ISO 128-2: narrow, ending in a dot on the thing). Those that find no place are listed below; `below` is the height of that list.
+ * Names beside their things, clear of each other: on the thing itself where there is room, else
+ * near it with a leader line (ISO 128-2: narrow, ending in a dot on the thing). Those that find no
+ * place are listed below; `below` is the height of that list.
  */
 export function callouts(
 	names: readonly Named[],

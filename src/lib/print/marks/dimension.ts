@@ -2,8 +2,8 @@ import { type Mark, type PathMark, line, type Spot, textWidth } from '../drawing
 import { ARROW, arrowhead } from './arrowhead';
 
 /*
- * Dimensions by ISO 129-1: narrow lines, filled arrowheads of 15 degrees, the figure above its line, read from the bottom
- * or the right. One character height on a drawing.
+ * Dimensions by ISO 129-1: narrow lines, filled arrowheads of 15 degrees, the figure above its
+ * line, read from the bottom or the right. One character height on a drawing.
  */
 
 export const FIGURE = 3; // size of figures, mm: 2.1 mm capitals
@@ -11,8 +11,9 @@ export const GAP = 0.8; // paper between outline and extension line
 const OVERRUN = 1.6;
 
 /**
- * The distance between two spots, its line `offset` to the right of the way from one to the other as seen on paper
- * (negative: to the left). Arrows go outside, and the figure beside them, where there is no room between.
+ * The distance between two spots, its line `offset` to the right of the way from one to the other
+ * as seen on paper (negative: to the left). Arrows go outside, and the figure beside them, where
+ * there is no room between.
  */
 export function dimension(
 	from: Spot,

@@ -28,9 +28,9 @@ const LEADING = 1.25;
 const INSET = 1.5;
 
 /**
- * The richest of some labels that finds room inside an outline on paper (first ring) and clear of its holes (the rest):
- * upright before turned, large before small. Nothing at all when not even the last one fits; the table beside the drawing
- * names every part anyway.
+ * The richest of some labels that finds room inside an outline on paper (first ring) and clear of
+ * its holes (the rest): upright before turned, large before small. Nothing at all when not even the
+ * last one fits; the table beside the drawing names every part anyway.
  */
 export function fitLabel(
 	labels: readonly Label[],
@@ -66,7 +66,10 @@ function blockSize(label: Label, scale: number): { width: number; height: number
 	};
 }
 
-/** The first place where the block fits: the upper left corner as on a plan, the middle, then a grid. */
+/**
+ * The first place where the block fits: the upper left corner as on a plan, the middle, then a
+ * grid.
+ */
 function slotFor(
 	box: { width: number; height: number },
 	space: Bounds,

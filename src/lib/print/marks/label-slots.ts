@@ -3,7 +3,9 @@ import { type TextMark, overlap, textBox, type Bounds } from '../drawing';
 /** Room between two labels, mm: less and they read as one. */
 const APART = 0.4;
 
-/** Labels of one drawing that keep off each other: each takes the first of its places that is free. */
+/**
+ * Labels of one drawing that keep off each other: each takes the first of its places that is free.
+ */
 export class LabelSlots {
 	private readonly taken: Bounds[] = [];
 

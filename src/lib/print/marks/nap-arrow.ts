@@ -5,8 +5,8 @@ import { type Mark, line, textWidth } from '../drawing';
 export const NAP_LENGTH = 40;
 
 /**
- * Which way the pile lies: one head for a one-way nap, two where the cloth may be turned by half. `right`, `y`: where its
- * right end lies. Nothing for a cloth without a nap.
+ * Which way the pile lies: one head for a one-way nap, two where the cloth may be turned by half.
+ * `right`, `y`: where its right end lies. Nothing for a cloth without a nap.
  */
 export function napArrow(nap: 'one-way' | 'two-way' | 'none', right: number, y: number): Mark[] {
 	if (nap === 'none') return [];

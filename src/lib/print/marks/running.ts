@@ -11,7 +11,10 @@ interface RunningPlace {
 }
 
 export interface Running {
-	/** x: measured to the right, figures below turned to read from the right. y: measured up, figures to the left. */
+	/**
+	 * x: measured to the right, figures below turned to read from the right. y: measured up,
+	 * figures to the left.
+	 */
 	readonly axis: 'x' | 'y';
 	/** The datum's place along the axis. */
 	readonly datum: number;
@@ -25,9 +28,9 @@ export interface Running {
 }
 
 /**
- * Superimposed running dimensions (ISO 129-1): all from one datum on one line, each figure at the end of its own
- * extension line. For saw work that is how a fence and a tape are set, and no tolerances add up. Figures that would touch
- * are spread apart and joined by a kink.
+ * Superimposed running dimensions (ISO 129-1): all from one datum on one line, each figure at the
+ * end of its own extension line. For saw work that is how a fence and a tape are set, and no
+ * tolerances add up. Figures that would touch are spread apart and joined by a kink.
  */
 export function running(spec: Running): Mark[] {
 	const sorted = [...spec.places].sort((a, b) => a.at - b.at);

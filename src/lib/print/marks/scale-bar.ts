@@ -3,8 +3,8 @@ import { type Drawing, type Mark, line } from '../drawing';
 const INCH = 25.4;
 
 /**
- * One bar with 100 mm above the line and 4 in below it. Measured before anything is cut from a print: a page fitted to
- * other paper is small by 3 % and looks right.
+ * One bar with 100 mm above the line and 4 in below it. Measured before anything is cut from a
+ * print: a page fitted to other paper is small by 3 % and looks right.
  */
 export function scaleBar(): Drawing {
 	const marks: Mark[] = [];

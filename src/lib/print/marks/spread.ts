@@ -1,6 +1,9 @@
 import { lastOf } from '../../measure';
 
-/** Slots at least `gap` apart, in order, as near to the wanted places as that allows, inside the room. */
+/**
+ * Slots at least `gap` apart, in order, as near to the wanted places as that allows, inside the
+ * room.
+ */
 export function spread(
 	wanted: readonly number[],
 	gap: number,

@@ -38,7 +38,10 @@ export interface Stage {
 const ROOM = { width: 180, height: 170 };
 const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
 
-/** A rectangle of the work at the largest scale that fits, left and right changed when it is seen from behind. */
+/**
+ * A rectangle of the work at the largest scale that fits, left and right changed when it is seen
+ * from behind.
+ */
 export function stageFor(work: Rect, margins: Margins, mirror = false): Stage {
 	const across = toMm(work.length);
 	const up = toMm(work.width);
@@ -126,7 +129,10 @@ export class Labels {
 		this.taken.push(box);
 	}
 
-	/** Words in a rectangle of paper: in its middle or at one of its corners (those first when `corner`). */
+	/**
+	 * Words in a rectangle of paper: in its middle or at one of its corners (those first when
+	 * `corner`).
+	 */
 	put(text: string, box: Bounds, more: Partial<TextMark> = {}, corner = false): void {
 		const pad = 1.2;
 		const [l, r] = [box.x + pad, box.x + box.width - pad];
@@ -165,7 +171,10 @@ export function boxOf(work: Rect, view: View): Bounds {
 	};
 }
 
-/** Overall width below and height to the right, one line further out for each; `step` counts the lines. */
+/**
+ * Overall width below and height to the right, one line further out for each; `step` counts the
+ * lines.
+ */
 export function overall(
 	work: Rect,
 	stage: Stage,

@@ -1,7 +1,9 @@
 import { nth } from '../../measure';
 import { type Mark, placed } from '../drawing';
 
-/** Something that takes its height of a page: a heading, a row, a drawing. Its marks start at 0,0. */
+/**
+ * Something that takes its height of a page: a heading, a row, a drawing. Its marks start at 0,0.
+ */
 export interface Block {
 	readonly height: number;
 	readonly marks: readonly Mark[];
@@ -17,8 +19,9 @@ export function space(height: number): Block {
 }
 
 /**
- * Blocks set one under the other on as many pages as they take. Returns the marks of each page, from 0,0. A block taller
- * than a page stands alone on one; whoever makes such blocks makes them smaller.
+ * Blocks set one under the other on as many pages as they take. Returns the marks of each page,
+ * from 0,0. A block taller than a page stands alone on one; whoever makes such blocks makes them
+ * smaller.
  */
 export function flow(blocks: readonly Block[], height: number): Mark[][] {
 	const pages: Mark[][] = [];

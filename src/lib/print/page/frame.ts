@@ -57,7 +57,9 @@ export interface Leaf {
 	readonly title: string;
 	readonly paper: Paper;
 	readonly marks: readonly Mark[];
-	/** Pages of one chapter stand on one line of the list of pages; the page's own name when absent. */
+	/**
+	 * Pages of one chapter stand on one line of the list of pages; the page's own name when absent.
+	 */
 	readonly chapter?: string;
 	/** Figures on it were rounded to the ruler. */
 	readonly rounded?: boolean;
@@ -74,7 +76,10 @@ export interface TitleBlock {
 	readonly vehicle: string;
 	/** 'millimetres', 'inches to 1/32'. */
 	readonly ruler: string;
-	/** What a rounded figure was rounded to: 'Figures rounded to 1/32 in; the plan keeps them exact.' */
+	/**
+	 * What a rounded figure was rounded to: 'Figures rounded to 1/32 in; the plan keeps them
+	 * exact.'
+	 */
 	readonly roundedNote: string;
 }
 
@@ -100,7 +105,9 @@ function framedLeaf(leaf: Leaf, title: TitleBlock, n: number, of: number): Page 
 	};
 }
 
-/** A cell: what it holds in small above, the value below; the fields are those ISO 7200 asks for. */
+/**
+ * A cell: what it holds in small above, the value below; the fields are those ISO 7200 asks for.
+ */
 interface Field {
 	readonly label: string;
 	readonly value: string;

@@ -28,7 +28,10 @@ function hasText(mark: Mark): boolean {
 	return mark.kind !== 'text' || mark.text !== '';
 }
 
-/** A chapter's heading under a wide rule, with a quiet note at the right end of its line when there is room. */
+/**
+ * A chapter's heading under a wide rule, with a quiet note at the right end of its line when there
+ * is room.
+ */
 export function heading(text: string, width: number, note = ''): Block {
 	const size = 5;
 	const lines = wrapped(text, width, size, 'semibold');
@@ -62,7 +65,10 @@ export function subheading(text: string, width: number): Block {
 	return { ...block, height: block.height + 0.6, keep: true };
 }
 
-/** A caution: the warning triangle, a bold title, its text, its source in small. Boxed, so that it stands out without colour. */
+/**
+ * A caution: the warning triangle, a bold title, its text, its source in small. Boxed, so that it
+ * stands out without colour.
+ */
 export function cautionBlock(
 	caution: { readonly title: string; readonly text: string; readonly source: string },
 	width: number,
@@ -83,7 +89,10 @@ export function cautionBlock(
 	return { height: height + 2.2, marks: [...warningFrame(width, height), ...marks] };
 }
 
-/** The same for a page with little room: its words only, in small; the source stands on the page of all cautions. */
+/**
+ * The same for a page with little room: its words only, in small; the source stands on the page of
+ * all cautions.
+ */
 export function shortCaution(
 	caution: { readonly title: string; readonly text: string },
 	width: number,

@@ -35,8 +35,8 @@ const GUTTER = 2.4; // paper between columns
 const BOX = 1; // side of a box to tick, as a share of the size
 
 /**
- * A table as blocks that may flow over pages, its head repeated on each. Rules are hairlines under each row, as on a job
- * card; long texts wrap inside their column and nothing is cut off.
+ * A table as blocks that may flow over pages, its head repeated on each. Rules are hairlines under
+ * each row, as on a job card; long texts wrap inside their column and nothing is cut off.
  */
 export function table(spec: Table, width: number): Block[] {
 	const size = spec.size ?? SIZE;

@@ -19,8 +19,8 @@ import {
 const MARGINS = { left: 10, right: 20, top: 8, bottom: 20 };
 
 /**
- * The board from behind: knife groove, fixings, and what is glued on there. Everything lies mirrored, as it is seen with the
- * face down on the bench.
+ * The board from behind: knife groove, fixings, and what is glued on there. Everything lies
+ * mirrored, as it is seen with the face down on the bench.
  */
 export function backView(
 	d: PanelDetail,
@@ -68,7 +68,10 @@ function gluedBehind(d: PanelDetail): { name: string; outline: Outline; inner: O
 	];
 }
 
-/** Both walls of the groove would run into one line; its centre line stands for it, its size in words. */
+/**
+ * Both walls of the groove would run into one line; its centre line stands for it, its size in
+ * words.
+ */
 function grooveMarks(d: PanelDetail, view: Parameters<typeof openLine>[1]): Mark[] {
 	return (d.groove?.runs ?? []).map((run) => openLine(run, view, 'chain', 'chalk'));
 }

@@ -20,8 +20,8 @@ import type { Figures } from '../wording';
 const MARGINS = { left: 24, right: 12, top: 8, bottom: 26 };
 
 /**
- * The board from the front with its holes, seats (dashed) and where each layer is glued, measured from the lower left corner of
- * the board's own rectangle.
+ * The board from the front with its holes, seats (dashed) and where each layer is glued, measured
+ * from the lower left corner of the board's own rectangle.
  */
 export function boardView(
 	d: PanelDetail,
@@ -75,7 +75,10 @@ function nameOf(d: PanelDetail, l: LayerFigure, figures: Figures): string {
 	return `${l.name}: ${through ? 'through' : `seat ${figures.length(l.depth)} deep`}${where}`;
 }
 
-/** Left and lower sides of all that lies on the board, and its right and upper sides, from the corner. */
+/**
+ * Left and lower sides of all that lies on the board, and its right and upper sides, from the
+ * corner.
+ */
 function places(d: PanelDetail, stage: Stage, mirror: boolean, figures: Figures): Mark[] {
 	const board = d.fit.sizes.board;
 	const things = [

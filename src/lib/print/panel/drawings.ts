@@ -11,8 +11,9 @@ import { sectionView } from './section';
 import { drillView } from './template';
 
 /**
- * All drawings of one panel: front, section through the steps, board, back with the groove, drilling template, covers and
- * rings; for a pair the mirrored one after the one drawn. Empty when there is no board.
+ * All drawings of one panel: front, section through the steps, board, back with the groove,
+ * drilling template, covers and rings; for a pair the mirrored one after the one drawn. Empty when
+ * there is no board.
  */
 export function panelDrawings(
 	plan: Plan,

@@ -20,8 +20,8 @@ import type { Figures } from '../wording';
 const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };
 
 /**
- * The finished panel from the front: its opening (double-dotted, what is there already), the board under the cloth (dashed)
- * and what will be seen (wide). `mirror` draws the other one of a pair.
+ * The finished panel from the front: its opening (double-dotted, what is there already), the board
+ * under the cloth (dashed) and what will be seen (wide). `mirror` draws the other one of a pair.
  */
 export function frontView(
 	d: PanelDetail,
@@ -52,7 +52,10 @@ export function frontView(
 	return { width: stage.width, height: stage.height, title, marks };
 }
 
-/** What is seen on the face: layers, windows, covers, rings, folds, devices and zones, each with its name. */
+/**
+ * What is seen on the face: layers, windows, covers, rings, folds, devices and zones, each with its
+ * name.
+ */
 function shown(d: PanelDetail, stage: Stage, labels: Labels, figures: Figures): Mark[] {
 	const { view } = stage;
 	const marks: Mark[] = [];
@@ -128,7 +131,8 @@ function edgeNumbers(
 		const middle = alongEdge(e, t ?? 0.5);
 		const heading = headingAt(e, t ?? 0.5);
 		const at = onPaper(middle, stage.view);
-		// Outside lies to the right of a counter-clockwise edge; on paper y runs down, and a mirrored view changes sides.
+		// Outside lies to the right of a counter-clockwise edge; on paper y runs down, and a
+		// mirrored view changes sides.
 		const side = stage.view.mirror === true ? -1 : 1;
 		const spot = { x: at.x + side * heading.y * 4.4, y: at.y + heading.x * 4.4 };
 		labels.keepOff({ x: spot.x - 2.2, y: spot.y - 2.2, width: 4.4, height: 4.4 });
@@ -176,7 +180,10 @@ function sectionLine(section: PanelSection | null, stage: Stage, labels: Labels)
 	return [line, ...end(l), ...end(r)];
 }
 
-/** Edges that come out alike share a line: 'Edges 2, 3: wrapped, gap 0.5, board 3.5 inside the opening'. */
+/**
+ * Edges that come out alike share a line: 'Edges 2, 3: wrapped, gap 0.5, board 3.5 inside the
+ * opening'.
+ */
 function edgeLegend(edges: readonly EdgeFigure[], figures: Figures): string[] {
 	const groups = new Map<string, number[]>();
 	for (const e of edges) {

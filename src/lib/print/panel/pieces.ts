@@ -13,7 +13,10 @@ interface NamedLine {
 	readonly name?: string;
 }
 
-/** A service cover: hole in the panel, its own board, what is seen, the ledge behind and the magnets on it. */
+/**
+ * A service cover: hole in the panel, its own board, what is seen, the ledge behind and the magnets
+ * on it.
+ */
 export function coverView(
 	c: CoverFigure,
 	title: string,

@@ -21,7 +21,10 @@ const LEFT = 10;
 const RIGHT = 22;
 const TOP = 16;
 
-/** The work's x and height on paper; heights are drawn larger than widths, or steps and cloth could not be seen. */
+/**
+ * The work's x and height on paper; heights are drawn larger than widths, or steps and cloth could
+ * not be seen.
+ */
 interface Scales {
 	readonly x0: number;
 	readonly z0: number;
@@ -96,7 +99,8 @@ function board(b: PanelSection['boards'][number], kind: Hatch, i: number, s: Sca
 		spot({ x: b.from, y: b.high }, s),
 	];
 	return [
-		// Neighbours differ in pitch (ISO 128-3): boards of one make glued on each other must not run into one.
+		// Neighbours differ in pitch (ISO 128-3): boards of one make glued on each other must not
+		// run into one.
 		hatch(kind, [ring], i % 2 === 0 ? 0.6 : 0.9),
 		{ kind: 'path', steps: polygon(ring), line: 'wide' },
 	];
@@ -133,7 +137,9 @@ interface Names {
 	readonly height: number;
 }
 
-/** The name of each stretch of board under the section, led to it, spread so that they do not touch. */
+/**
+ * The name of each stretch of board under the section, led to it, spread so that they do not touch.
+ */
 function nameLines(section: PanelSection, s: Scales, bottom: number): Names {
 	const named = new Map<string, PanelSection['boards'][number]>();
 	for (const b of section.boards) {

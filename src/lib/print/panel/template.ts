@@ -21,7 +21,10 @@ const ROW = 4.2;
 /** Of the list of holes under the drawing. */
 const COLUMNS = 3;
 
-/** The drilling template of an equipment board: devices, their free space, and every hole with running dimensions. */
+/**
+ * The drilling template of an equipment board: devices, their free space, and every hole with
+ * running dimensions.
+ */
 export function drillView(
 	d: PanelDetail,
 	title: string,

@@ -16,7 +16,10 @@ import {
 } from '../drawing';
 import { HALO, PAPER, STROKES } from './pens';
 
-/** What the file says of itself. Nothing in it depends on the clock: the same pages give the same bytes. */
+/**
+ * What the file says of itself. Nothing in it depends on the clock: the same pages give the same
+ * bytes.
+ */
 interface PdfMeta {
 	readonly title: string;
 	readonly author: string;
@@ -51,7 +54,9 @@ function turned(page: Page): 'portrait' | 'landscape' {
 	return page.width > page.height ? 'landscape' : 'portrait';
 }
 
-/** Only the faces that some letter needs: reading the fallback costs more than a page of drawing. */
+/**
+ * Only the faces that some letter needs: reading the fallback costs more than a page of drawing.
+ */
 function addFaces(doc: jsPDF, pages: readonly Page[], fonts: Fonts): void {
 	const needed = new Set<Face>(['regular']);
 	for (const page of pages)
@@ -100,7 +105,10 @@ function hex(bytes: string): string {
 	return [...bytes].map((b) => b.charCodeAt(0).toString(16).padStart(2, '0')).join('');
 }
 
-/** 32 hex digits of four FNV-1a sums: enough to tell two files apart, and the same for the same pages. */
+/**
+ * 32 hex digits of four FNV-1a sums: enough to tell two files apart, and the same for the same
+ * pages.
+ */
 function fileId(texts: readonly string[]): string {
 	const sums = [0x811c9dc5, 0x01000193, 0x9e3779b9, 0x7f4a7c15];
 	for (const text of texts)
@@ -128,7 +136,10 @@ function drawPath(doc: jsPDF, mark: PathMark, height: number): void {
 	finishPath(doc, mark);
 }
 
-/** Path construction operators (ISO 32000-1 8.5.2), written at once: a call of the library for each step takes far longer. */
+/**
+ * Path construction operators (ISO 32000-1 8.5.2), written at once: a call of the library for each
+ * step takes far longer.
+ */
 function pathOperators(steps: readonly PathStep[], height: number): string {
 	const spot = (x: number, y: number): string => `${points(x)} ${points(height - y)}`;
 	return steps
@@ -142,7 +153,10 @@ function pathOperators(steps: readonly PathStep[], height: number): string {
 		.join('\n');
 }
 
-/** The same for a path of upright rectangles, such as a QR code: a fifth of the writing. Null for any other path. */
+/**
+ * The same for a path of upright rectangles, such as a QR code: a fifth of the writing. Null for
+ * any other path.
+ */
 function rectangles(steps: readonly PathStep[], height: number): string | null {
 	const found: string[] = [];
 	for (let i = 0; i < steps.length; i += 5) {
@@ -186,7 +200,10 @@ function drawText(doc: jsPDF, mark: TextMark): void {
 	setRuns(doc, mark, 'fill');
 }
 
-/** The fallback face comes in one weight; a thin outline makes it as strong as the semibold letters beside it. */
+/**
+ * The fallback face comes in one weight; a thin outline makes it as strong as the semibold letters
+ * beside it.
+ */
 const FALLBACK_BOLD = 0.03;
 
 /** Hebrew and Arabic words with the spaces between them. */
@@ -194,16 +211,20 @@ const LEFTWARD =
 	/[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]+(?: +[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]+)*/g;
 
 /**
- * Letters in the order they stand on the page. The library joins Arabic letters but its turning of lines comes after
- * the letters have become glyph numbers, too late for an embedded face. A non-joiner between turned letters keeps the
- * library from joining them a second time, the wrong way round.
+ * Letters in the order they stand on the page. The library joins Arabic letters but its turning of
+ * lines comes after the letters have become glyph numbers, too late for an embedded face. A
+ * non-joiner between turned letters keeps the library from joining them a second time, the wrong
+ * way round.
  */
 function visual(doc: jsPDF, text: string): string {
 	const { processArabic } = doc as unknown as { processArabic(text: string): string };
 	return text.replace(LEFTWARD, (words) => [...processArabic(words)].reverse().join('\u200c'));
 }
 
-/** Runs are set one after the other along the baseline: the library's own anchoring is wrong for turned text. */
+/**
+ * Runs are set one after the other along the baseline: the library's own anchoring is wrong for
+ * turned text.
+ */
 function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 	const weight: Weight = mark.weight ?? 'regular';
 	const turn = ((mark.turn ?? 0) * Math.PI) / 180;

@@ -1,14 +1,17 @@
 import type { Ink, LineKind } from '../drawing';
 
-/** What both pens agree on: how wide each line is drawn, its dashes, and the colours of a printed page. */
+/**
+ * What both pens agree on: how wide each line is drawn, its dashes, and the colours of a printed
+ * page.
+ */
 interface Stroke {
 	readonly width: number; // mm
 	readonly dash: readonly number[]; // mm, empty for a continuous line
 }
 
 /**
- * Two widths in the ratio 2:1 (ISO 128-2: 0.5 and 0.25 mm of the series), and a hairline for table rules. Cut lines
- * carry the wide stroke: at the saw they are what counts.
+ * Two widths in the ratio 2:1 (ISO 128-2: 0.5 and 0.25 mm of the series), and a hairline for table
+ * rules. Cut lines carry the wide stroke: at the saw they are what counts.
  */
 export const STROKES: Readonly<Record<LineKind, Stroke>> = {
 	wide: { width: 0.5, dash: [] },
@@ -21,8 +24,8 @@ export const STROKES: Readonly<Record<LineKind, Stroke>> = {
 };
 
 /**
- * Colours on white paper. Ink is full black and pencil near it, so that a laser printer draws lines, not dots; nothing
- * is told by colour alone.
+ * Colours on white paper. Ink is full black and pencil near it, so that a laser printer draws
+ * lines, not dots; nothing is told by colour alone.
  */
 export const PAPER: Readonly<Record<Ink, string>> = {
 	ink: '#000000',

@@ -11,11 +11,17 @@ import {
 import { HALO, PAPER, STROKES } from './pens';
 
 interface SvgPen {
-	/** inline: fixed colours, for files. css: custom properties (`--ink`), so that a screen follows light and dark. */
+	/**
+	 * inline: fixed colours, for files. css: custom properties (`--ink`), so that a screen follows
+	 * light and dark.
+	 */
 	readonly colours: 'inline' | 'css';
 }
 
-/** The drawing as one SVG element, its unit the millimetre: a file measures true, a screen scales it as it likes. */
+/**
+ * The drawing as one SVG element, its unit the millimetre: a file measures true, a screen scales it
+ * as it likes.
+ */
 export function drawingSvg(drawing: Drawing, pen: SvgPen): string {
 	const { width, height } = drawing;
 	const size = pen.colours === 'inline' ? ` width="${num(width)}mm" height="${num(height)}mm"` : '';

@@ -19,7 +19,10 @@ export const FLAG_BAND = 8;
 
 interface CutLine {
 	readonly cut: Cut;
-	/** Where the saw enters: the right end of a rip, the upper end of a crosscut; figures keep the other two sides. */
+	/**
+	 * Where the saw enters: the right end of a rip, the upper end of a crosscut; figures keep the
+	 * other two sides.
+	 */
 	readonly entry: Spot;
 	readonly exit: Spot;
 	/** The entry lies at the edge of the sheet, so that the flag can stand outside. */
@@ -101,7 +104,9 @@ function outsideFlags(lines: readonly CutLine[]): Mark[] {
 	});
 }
 
-/** Flags on their lines inside the sheet, as near to the entry as words and other flags leave room. */
+/**
+ * Flags on their lines inside the sheet, as near to the entry as words and other flags leave room.
+ */
 function insideFlags(
 	lines: readonly CutLine[],
 	words: readonly Bounds[],
@@ -119,8 +124,9 @@ function insideFlags(
 }
 
 /**
- * The first slot that is clear. Where none is, a leader over a word is better than a flag over it, and that better than a
- * flag over another one. Slots are made one by one: most flags take one of the first, of hundreds.
+ * The first slot that is clear. Where none is, a leader over a word is better than a flag over it,
+ * and that better than a flag over another one. Slots are made one by one: most flags take one of
+ * the first, of hundreds.
  */
 function slotFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[]): Slot {
 	let overLeader: Slot | null = null;
@@ -145,7 +151,10 @@ interface Slot {
 	readonly foot: Spot | null;
 }
 
-/** Radius and distance from the line, by liking: on it, smaller on it, beside it, and farther off where all is crowded. */
+/**
+ * Radius and distance from the line, by liking: on it, smaller on it, beside it, and farther off
+ * where all is crowded.
+ */
 const SLOTS: readonly (readonly [number, number])[] = [
 	[RADIUS, 0],
 	[RADIUS * 0.8, 0],
@@ -155,7 +164,10 @@ const SLOTS: readonly (readonly [number, number])[] = [
 	),
 ];
 
-/** Slots in the order of liking: on the line from the entry on, smaller, then beside the line with a leader. */
+/**
+ * Slots in the order of liking: on the line from the entry on, smaller, then beside the line with a
+ * leader.
+ */
 function* slots(l: CutLine): Generator<Slot, void, void> {
 	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
 	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };

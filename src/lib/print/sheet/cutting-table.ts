@@ -11,7 +11,10 @@ import {
 } from '../wording';
 import { type Block, table, widest, type Row } from '../page';
 
-/** Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists where its parts lie. */
+/**
+ * Cuts of one sheet in their order, with fence settings and boxes to tick; a routed sheet lists
+ * where its parts lie.
+ */
 export function cuttingTable(at: SheetAt, width: number, figures: Figures, size?: number): Block[] {
 	const { boards, index } = at;
 	const layout = nth(boards.answer.layouts, index);

@@ -18,7 +18,9 @@ export function runningPlaces(layout: SheetLayout, figures: Figures): RunningPla
 	};
 }
 
-/** As many figures as stand side by side along the edge; the table under the drawing has the rest. */
+/**
+ * As many figures as stand side by side along the edge; the table under the drawing has the rest.
+ */
 function thinned<T>(places: readonly T[], room: number): T[] {
 	const most = Math.max(1, Math.floor(room / 3.3));
 	if (places.length <= most) return [...places];

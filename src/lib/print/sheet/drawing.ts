@@ -34,8 +34,9 @@ interface PaperRoom {
 }
 
 /**
- * One laid-out sheet to scale: parts with their words, cuts in the order of the saw, running dimensions from the datum
- * corner at the lower left, offcuts hatched and named, waste crossed. `figures` gathers whether anything was rounded.
+ * One laid-out sheet to scale: parts with their words, cuts in the order of the saw, running
+ * dimensions from the datum corner at the lower left, offcuts hatched and named, waste crossed.
+ * `figures` gathers whether anything was rounded.
  */
 export function sheetDrawing(
 	plan: Plan,
@@ -66,7 +67,10 @@ export function sheetDrawing(
 const LEGEND_WIDTH = 62;
 const GRAIN_WIDTH = 36;
 
-/** Where the sheet lies in its room, and how high the whole drawing is; a narrow sheet's legend takes two rows. */
+/**
+ * Where the sheet lies in its room, and how high the whole drawing is; a narrow sheet's legend
+ * takes two rows.
+ */
 function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 	const { left, below } = roomOf(places);
 	const withLegend = (legend: number) => {

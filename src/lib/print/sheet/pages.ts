@@ -29,7 +29,9 @@ import { materialName } from '../../job';
 import { cuttingTable } from './cutting-table';
 import { sheetDrawing } from './drawing';
 
-/** A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick. */
+/**
+ * A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick.
+ */
 export function sheetPages(plan: Plan): Leaf[] {
 	let first = true;
 	return plan.boards.flatMap((boards) => {
@@ -65,7 +67,8 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
 	};
 	let best: Leaf[] = [];
-	// Cuts on the page of their drawing are worth more than easy reading: the first setting with the fewest pages.
+	// Cuts on the page of their drawing are worth more than easy reading: the first setting with
+	// the fewest pages.
 	for (const setting of SETTINGS) {
 		const leaves = leavesOf(plan, titled, sheetBlocks(at, first, figures, setting), figures);
 		if (best.length === 0 || leaves.length < best.length) best = leaves;

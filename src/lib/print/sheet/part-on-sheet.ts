@@ -21,7 +21,10 @@ import {
 import type { Figures } from '../wording';
 import { fitLabel, shortName, type Label } from '../marks';
 
-/** A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever must keep clear. */
+/**
+ * A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever
+ * must keep clear.
+ */
 interface PartOnSheet {
 	readonly marks: readonly Mark[];
 	readonly words: readonly Bounds[];
@@ -111,7 +114,10 @@ export function sideOnSheet(side: Bevel['side'], turn: Placed['turn']): Bevel['s
 
 const TAG = 2.3;
 
-/** At each bevelled edge its letter and the saw's tilt, where the edge has room clear of other words and holes. */
+/**
+ * At each bevelled edge its letter and the saw's tilt, where the edge has room clear of other words
+ * and holes.
+ */
 function bevelTags(
 	part: Part,
 	at: Placed,
@@ -138,7 +144,9 @@ function bevelTags(
 	return { marks, boxes: boxes.slice(words.length) };
 }
 
-/** Slots along one edge of the placed rectangle, the far end first: names keep to the upper left. */
+/**
+ * Slots along one edge of the placed rectangle, the far end first: names keep to the upper left.
+ */
 function tagSlots(text: string, side: Bevel['side'], space: Bounds): TextMark[] {
 	const inset = 1.5;
 	return [0.98, 0.75, 0.5, 0.25, 0.02].map((t) => {

@@ -15,10 +15,14 @@ const MARGIN = 6;
 /** Templates of more pages than this are printed only when asked for by name. */
 const MOST_PAGES = 12;
 
-/** Parts whose shape cannot be set out with a rule and a square: curves, more than four corners, odd holes. */
+/**
+ * Parts whose shape cannot be set out with a rule and a square: curves, more than four corners, odd
+ * holes.
+ */
 function needsTemplate(part: Part): boolean {
 	const curved = (o: Outline) => o.some((c) => (c.bulge ?? 0) !== 0);
-	// Corners that only bevels make, one face reaching past the other, are set out from the drawing of the board.
+	// Corners that only bevels make, one face reaching past the other, are set out from the drawing
+	// of the board.
 	const many = part.bevels.length === 0 && (part.outline?.length ?? 0) > 4;
 	const shaped = part.outline !== undefined && (curved(part.outline) || many);
 	return shaped || part.holes.some((h) => !isCircle(h) && (curved(h) || h.length > 4));
@@ -38,7 +42,10 @@ export function templateLeaves(plan: Plan): Leaf[] {
 		.flatMap((t) => templateOf(plan, t));
 }
 
-/** Parts and blanks that are cut by a pattern: every shaped part, every cloth blank, in the order of the plan. */
+/**
+ * Parts and blanks that are cut by a pattern: every shaped part, every cloth blank, in the order of
+ * the plan.
+ */
 export function templatesOf(plan: Plan): Template[] {
 	return [
 		...plan.parts.filter(needsTemplate).map(partTemplate),
@@ -46,7 +53,10 @@ export function templatesOf(plan: Plan): Template[] {
 	];
 }
 
-/** Sheets of paper that templates.pdf takes, maps and all; 0 when there is nothing to cut by a pattern. */
+/**
+ * Sheets of paper that templates.pdf takes, maps and all; 0 when there is nothing to cut by a
+ * pattern.
+ */
 export function templateLength(plan: Plan): number {
 	return templatesOf(plan).reduce((sum, t) => {
 		const pages = pagesOf(plan, t);
@@ -127,7 +137,10 @@ const BLANK_LINES: Partial<Record<Blank['marks'][number]['kind'], PathMark['line
 	step: 'dashed',
 };
 
-/** A blank as a pattern for the back of the cloth: it is drawn as the back is seen, so it prints as it is laid. */
+/**
+ * A blank as a pattern for the back of the cloth: it is drawn as the back is seen, so it prints as
+ * it is laid.
+ */
 export function blankTemplate(blank: Blank): Template {
 	const height = toMm(blank.width);
 	const view: View = { x: 0, y: height, scale: 1 };

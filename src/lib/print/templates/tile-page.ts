@@ -8,8 +8,9 @@ interface TileAt {
 }
 
 /**
- * One page of a full-size template. Neighbouring pages overlap; in the middle of the overlap runs the seam, which both
- * show with the same numbered match marks: cut one page along its seam and lay it on the other, mark on mark.
+ * One page of a full-size template. Neighbouring pages overlap; in the middle of the overlap runs
+ * the seam, which both show with the same numbered match marks: cut one page along its seam and lay
+ * it on the other, mark on mark.
  */
 export function tileLeaf(
 	template: Template,
@@ -38,7 +39,10 @@ export function tileLeaf(
 	};
 }
 
-/** Little corners that frame what the page shows: none missing means that nothing was cut off in printing. */
+/**
+ * Little corners that frame what the page shows: none missing means that nothing was cut off in
+ * printing.
+ */
 function cropCorners(tiles: Tiling, margin: number): Mark[] {
 	const right = margin + tiles.width;
 	const bottom = margin + tiles.height;

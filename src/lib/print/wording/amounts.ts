@@ -4,7 +4,9 @@ import type { Amount, OrderLine } from '../../estimate';
 const M_PER_FOOT = 0.3048;
 const L_PER_CUBIC_FOOT = 28.316846592;
 
-/** What the ruler's country counts each unit in: metres and square metres, or feet and square feet. */
+/**
+ * What the ruler's country counts each unit in: metres and square metres, or feet and square feet.
+ */
 const FEET: Partial<Record<Amount['unit'], { readonly unit: string; readonly each: number }>> = {
 	m: { unit: 'ft', each: M_PER_FOOT },
 	m2: { unit: 'ft²', each: M_PER_FOOT ** 2 },
@@ -38,7 +40,10 @@ export function buyText(line: OrderLine, ruler: Ruler): string {
 	return `${line.buy} ${unit} of ${amountText({ number: line.pack, unit: line.need.unit }, ruler)}`;
 }
 
-/** A step is what the seller sells by: on its own ruler if it is whole there, whatever the shop measures in. */
+/**
+ * A step is what the seller sells by: on its own ruler if it is whole there, whatever the shop
+ * measures in.
+ */
 function stepText(pack: number, ruler: Ruler): string {
 	const whole = pack % (ruler.unit === 'in' ? TICKS_PER_INCH : TICKS_PER_MM) === 0;
 	if (whole || ruler.unit !== 'in') return showLength(ticks(pack), ruler);

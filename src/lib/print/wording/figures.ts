@@ -1,7 +1,8 @@
 import { snap, printForBench, printLength, type Ruler } from '../../measure';
 
 /**
- * Figures of one page on the job's ruler. It remembers whether any of them was rounded, so that the page can say so.
+ * Figures of one page on the job's ruler. It remembers whether any of them was rounded, so that the
+ * page can say so.
  */
 export interface Figures {
 	/** As fine as the ruler goes. */

@@ -1,7 +1,10 @@
 import { packetsOf, type Stack } from '../../layout';
 import type { SheetAt } from './cut-text';
 
-/** With which other sheets this one is cut, and how the stacks of its kind are made up; '' for a sheet cut alone. */
+/**
+ * With which other sheets this one is cut, and how the stacks of its kind are made up; '' for a
+ * sheet cut alone.
+ */
 export function packetText({ plan, boards, index }: SheetAt): string {
 	const stacks = packetsOf(plan.job, boards).find((group) =>
 		group.some((stack) => stack.includes(index)),

@@ -14,8 +14,9 @@ interface Alike {
 }
 
 /**
- * What the parts list says of tapered parts, by the id of the part: two of one shape lie head to tail in one rectangle and
- * one slanted cut parts them. Nothing where a router cuts, or where the rectangle is no smaller than two.
+ * What the parts list says of tapered parts, by the id of the part: two of one shape lie head to
+ * tail in one rectangle and one slanted cut parts them. Nothing where a router cuts, or where the
+ * rectangle is no smaller than two.
  */
 export function pairTexts(plan: Plan, figures: Figures): ReadonlyMap<string, string> {
 	if (plan.job.shop.method === 'router') return new Map();
@@ -63,7 +64,10 @@ function pairsLaid(plan: Plan): ReadonlySet<string> {
 	return new Set(layouts.flatMap(({ cuts, placed }) => cuts.flatMap((c) => partedBy(c, placed))));
 }
 
-/** A slanted cut that loses nothing parts two pieces, whether or not corners come off them afterwards. */
+/**
+ * A slanted cut that loses nothing parts two pieces, whether or not corners come off them
+ * afterwards.
+ */
 function partedBy({ kind, gives }: Cut, placed: readonly Placed[]): string[] {
 	if (kind !== 'slant' || gives.some((g) => g.kind === 'waste')) return [];
 	const isAt = (a: Rect, b: Rect) =>

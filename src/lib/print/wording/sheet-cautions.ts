@@ -23,7 +23,9 @@ export function shownOnSheet(at: SheetAt): string[] {
 	];
 }
 
-/** Cautions about this very sheet or its cuts; those about every saw or dust are said once for all. */
+/**
+ * Cautions about this very sheet or its cuts; those about every saw or dust are said once for all.
+ */
 export function cautionsOfSheet(at: SheetAt): Caution[] {
 	const mine = sheetAndCuts(at);
 	return at.plan.cautions.filter((c) => c.about.some((a) => mine.includes(a)));

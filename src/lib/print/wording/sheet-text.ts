@@ -20,7 +20,9 @@ export function sheetName({ plan, boards, index }: SheetAt): string {
 /** Where a sheet comes from; an offcut's own name says what it is. */
 const FROM = { offcut: 'from the rack', owned: 'from the rack', buy: 'to buy' } as const;
 
-/** Its size, what it is sawn with, where it comes from, and what is known of how well it is used. */
+/**
+ * Its size, what it is sawn with, where it comes from, and what is known of how well it is used.
+ */
 export function sheetNote({ plan, boards, index }: SheetAt, figures: Figures): string {
 	const { length, width } = nth(boards.answer.layouts, index);
 	const material = materialOf(plan.job, boards.material);

@@ -24,8 +24,9 @@ export const ADJUSTED = 'Deductions are rounded so that the column adds up as pr
 const MARKS = { L: 100, ft3: 1000 } as const;
 
 /**
- * Gross and net are rounded as they are; the deductions share what is between the two printed figures, those with the
- * largest fraction rounded up first. Nobody who adds up the column on the bench is left with a hundredth.
+ * Gross and net are rounded as they are; the deductions share what is between the two printed
+ * figures, those with the largest fraction rounded up first. Nobody who adds up the column on the
+ * bench is left with a hundredth.
  */
 export function volumeLines(chamber: Chamber, ruler: Ruler): VolumeLines {
 	const unit = volumeUnit(ruler);

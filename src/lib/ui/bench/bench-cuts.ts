@@ -14,7 +14,10 @@ export interface BenchSheet {
 	readonly ticked: readonly number[];
 }
 
-/** The sheets that are still to be cut, in the order they are printed. A layout that failed its check is never cut. */
+/**
+ * The sheets that are still to be cut, in the order they are printed. A layout that failed its
+ * check is never cut.
+ */
 export function benchSheets(plan: Plan, file: JobFile): BenchSheet[] {
 	let n = 0;
 	const sheets: BenchSheet[] = [];

@@ -1,6 +1,7 @@
 /**
- * Keeps the screen awake while the bench view is open. Browsers drop the lock when the page is hidden, so it is asked for
- * again when it comes back; where there is no such lock, the screen sleeps as it always does.
+ * Keeps the screen awake while the bench view is open. Browsers drop the lock when the page is
+ * hidden, so it is asked for again when it comes back; where there is no such lock, the screen
+ * sleeps as it always does.
  */
 export function keepAwake(): () => void {
 	let lock: WakeLockSentinel | null = null;

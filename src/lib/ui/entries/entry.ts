@@ -1,6 +1,9 @@
 import type { ListOfMarks } from '../../job';
 
-/** One thing of a job file as a form shows it. Read from the schema (read-schema.ts), so that no field is ever forgotten. */
+/**
+ * One thing of a job file as a form shows it. Read from the schema (read-schema.ts), so that no
+ * field is ever forgotten.
+ */
 export type Entry = Simple | Choice | Refers | Group | List | Kinds | Boards;
 
 export interface Said {

@@ -100,7 +100,9 @@ function freshGroup(group: Group, about: About): Record<string, unknown> | unkno
 	return made;
 }
 
-/** The value of a union made to be of this way. What the old value has in common with it is kept. */
+/**
+ * The value of a union made to be of this way. What the old value has in common with it is kept.
+ */
 export function freshWay(
 	way: {
 		readonly plain: unknown;
@@ -113,7 +115,8 @@ export function freshWay(
 ): unknown {
 	if (!way.entry) return way.plain;
 	const made = freshGroup(way.entry, about) as Record<string, unknown>;
-	// A profile may leave its corners out for a drawing; until there is one, a rectangle is something to change.
+	// A profile may leave its corners out for a drawing; until there is one, a rectangle is
+	// something to change.
 	const corners = way.entry.fields.find((f) => f.key === 'corners')?.entry;
 	if (corners?.kind === 'list' && corners.optional) made.corners = fresh(corners, 'corners', about);
 	if (typeof old === 'object' && old !== null) {

@@ -2,8 +2,8 @@ import { notes, z, type Note } from '../../job';
 import type { Choice, Entry, Field, Group, Kinds, List, Said, Simple, Way } from './entry';
 
 /*
- * The form of a schema. What a person is told of a field stands in the schema's notes; the rest is what zod says of the
- * schema in public.
+ * The form of a schema. What a person is told of a field stands in the schema's notes; the rest is
+ * what zod says of the schema in public.
  */
 
 type Schema = z.core.$ZodType;
@@ -26,7 +26,10 @@ export function readSchema(schema: Schema): Entry {
 	return entry;
 }
 
-/** Takes off the layers that say default, optional and nullable. A note on an outer layer goes before one farther in. */
+/**
+ * Takes off the layers that say default, optional and nullable. A note on an outer layer goes
+ * before one farther in.
+ */
 function unwrap(schema: Schema): Core {
 	const note = notes.get(schema);
 	if (schema instanceof z.ZodDefault || schema instanceof z.ZodPrefault) {
@@ -109,7 +112,10 @@ function list(said: Said, schema: z.ZodArray): List {
 	return { ...said, kind: 'list', item: itemOf(said, schema.element), ...limits(schema) };
 }
 
-/** How many a list may hold: told by zod in its JSON schema only, where it does not matter what the list is of. */
+/**
+ * How many a list may hold: told by zod in its JSON schema only, where it does not matter what the
+ * list is of.
+ */
 function limits(schema: z.ZodArray): { least: number; most: number } {
 	const bare = schema.clone({ ...schema.def, element: z.unknown() });
 	const { minItems = 0, maxItems = 1000 } = z.toJSONSchema(bare);

@@ -11,16 +11,23 @@ import {
 } from '../../measure';
 
 /*
- * Between what a person types and what a job file holds. A file reads bare numbers as millimetres with a decimal point,
- * whatever ruler is on the screen; what is typed must come out of the file as the same length, or be refused by it too.
+ * Between what a person types and what a job file holds. A file reads bare numbers as millimetres
+ * with a decimal point, whatever ruler is on the screen; what is typed must come out of the file as
+ * the same length, or be refused by it too.
  */
 
 const FILE: Hand = { unit: 'mm', decimal: '.' };
 
-/** Follows a text that this ruler refuses but a file would take for something else ('1.5' under a decimal comma). */
+/**
+ * Follows a text that this ruler refuses but a file would take for something else ('1.5' under a
+ * decimal comma).
+ */
 const REFUSED = ' ?';
 
-/** What goes into the file for a text: a number of millimetres, a text with its unit, or the text as it is when it is wrong. */
+/**
+ * What goes into the file for a text: a number of millimetres, a text with its unit, or the text as
+ * it is when it is wrong.
+ */
 export function storeLength(text: string, ruler: Ruler): number | string {
 	const typed = text.trim();
 	const reading = readLength(typed, handOf(ruler));

@@ -17,7 +17,10 @@ export function boardChoices(shape: unknown): string[] {
 	}
 }
 
-/** A drawing may have more corners than were typed; how many is known once it has been read, so all are offered. */
+/**
+ * A drawing may have more corners than were typed; how many is known once it has been read, so all
+ * are offered.
+ */
 function sides(shape: unknown): string[] {
 	const typed = listAt(shape, ['corners']).length;
 	const count = valueAt(shape, ['drawing']) ? 24 : typed;

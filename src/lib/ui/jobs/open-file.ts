@@ -2,8 +2,8 @@ import { parseJobText } from '../../job';
 import { type DeskOpening, newId } from '../state';
 
 /**
- * A job file opened as a job of its own, exactly as it stands: what is wrong with single figures is shown in their fields.
- * A text that is no job file at all is refused in words.
+ * A job file opened as a job of its own, exactly as it stands: what is wrong with single figures is
+ * shown in their fields. A text that is no job file at all is refused in words.
  */
 export function fromText(
 	text: string,

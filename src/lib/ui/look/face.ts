@@ -3,8 +3,8 @@ import semibold from '@expo-google-fonts/ibm-plex-sans-condensed/600SemiBold/IBM
 import fallback from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
 
 /**
- * Where the faces lie. Named here, on the page, and not in the worker: the service worker's list of files leaves out
- * assets that only a worker names, and printing without a network would fail.
+ * Where the faces lie. Named here, on the page, and not in the worker: the service worker's list of
+ * files leaves out assets that only a worker names, and printing without a network would fail.
  */
 export const FACES = { regular, semibold, fallback } as const;
 
@@ -13,7 +13,10 @@ const WEIGHTS = [
 	[FACES.semibold, '600'],
 ] as const;
 
-/** Sets the screen in the face that is printed; the text is readable in another face until it has come. */
+/**
+ * Sets the screen in the face that is printed; the text is readable in another face until it has
+ * come.
+ */
 export function useFace(document: Document): void {
 	for (const [url, weight] of WEIGHTS) {
 		const face = new FontFace('IBM Plex Sans Condensed', `url("${url}") format("truetype")`, {

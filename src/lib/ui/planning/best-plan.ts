@@ -13,8 +13,8 @@ export function isBetter(a: Ranked, b: Ranked): boolean {
 }
 
 /**
- * The aims of a layout in their order, less being better: nothing left over, money, owned sheets and then offcuts used up,
- * cloth pulled, the largest offcuts left, fence settings, cuts.
+ * The aims of a layout in their order, less being better: nothing left over, money, owned sheets
+ * and then offcuts used up, cloth pulled, the largest offcuts left, fence settings, cuts.
  */
 function standing(plan: Ranked): number[] {
 	const layouts = plan.boards.flatMap((b) => b.answer.layouts);

@@ -14,7 +14,10 @@ export interface PlanningWorker {
 
 /** What it asks of all of them. */
 export interface Planner extends PlanningWorker {
-	/** The best plan of several searches side by side, each with its own seed from the asked one on; null when overtaken. */
+	/**
+	 * The best plan of several searches side by side, each with its own seed from the asked one on;
+	 * null when overtaken.
+	 */
 	search(file: unknown, ask: SearchAsk, tell: (progress: Progress) => void): Promise<Plan | null>;
 }
 

@@ -4,9 +4,10 @@ import { isBetter } from './best-plan';
 import type { PlanningWorker, SearchAsk } from './planner';
 
 /**
- * Several searches side by side, each hand with a seed of its own, counted on from the asked one. The best plan wins; among
- * equals the lowest seed, so that the same number of hands always finds the same. A hand that breaks or answers nothing is
- * done without; null when none answers. Rejects when every hand broke.
+ * Several searches side by side, each hand with a seed of its own, counted on from the asked one.
+ * The best plan wins; among equals the lowest seed, so that the same number of hands always finds
+ * the same. A hand that breaks or answers nothing is done without; null when none answers. Rejects
+ * when every hand broke.
  */
 export async function searchTogether(
 	hands: readonly Pick<PlanningWorker, 'plan'>[],

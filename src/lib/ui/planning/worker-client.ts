@@ -9,8 +9,8 @@ const PATIENCE = 8000;
 const MOST_HANDS = 4;
 
 /**
- * The planner: one worker that follows the edits, started when first asked, and as many more beside it as the machine has
- * cores while somebody keeps looking.
+ * The planner: one worker that follows the edits, started when first asked, and as many more beside
+ * it as the machine has cores while somebody keeps looking.
  */
 export function startPlanner(
 	start: () => Worker = planWorker,
@@ -49,8 +49,8 @@ interface EndableHand extends PlanningWorker {
 }
 
 /**
- * One worker. When it does not answer a stop in time (it is deep in one step of a search), it is ended, and what it was
- * asked answers null: the plan on screen stays.
+ * One worker. When it does not answer a stop in time (it is deep in one step of a search), it is
+ * ended, and what it was asked answers null: the plan on screen stays.
  */
 function startHand(start: () => Worker): EndableHand {
 	let worker: Worker | null = null;
@@ -81,8 +81,9 @@ function startHand(start: () => Worker): EndableHand {
 }
 
 /**
- * The printer in a worker of its own, started when somebody prints: the PDF library is fetched then, not before. (A worker
- * that fetched it by itself could not do so offline: the service worker's list knows only what the page names.)
+ * The printer in a worker of its own, started when somebody prints: the PDF library is fetched
+ * then, not before. (A worker that fetched it by itself could not do so offline: the service
+ * worker's list knows only what the page names.)
  */
 export function startPrinter(start: () => Worker = printWorker): Printer {
 	let worker: Worker | null = null;

@@ -10,8 +10,8 @@ export function tickedCuts(file: JobFile, boards: BoardLayouts, index: number): 
 }
 
 /**
- * Ticks a cut, or takes the tick away. With the first tick the saw is in the sheet: its layout is pinned, and later edits
- * plan round it.
+ * Ticks a cut, or takes the tick away. With the first tick the saw is in the sheet: its layout is
+ * pinned, and later edits plan round it.
  */
 export function tickCut(
 	file: JobFile,

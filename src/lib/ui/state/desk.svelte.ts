@@ -21,8 +21,8 @@ export interface DeskOpening {
 }
 
 /**
- * The open job: the file exactly as typed, its history, its plan, and its place in the browser's database. Every change
- * goes through here; nothing else writes a job.
+ * The open job: the file exactly as typed, its history, its plan, and its place in the browser's
+ * database. Every change goes through here; nothing else writes a job.
  */
 export class Desk {
 	#history = $state.raw<History<JobFile>>(begin({}));
@@ -129,7 +129,10 @@ export class Desk {
 		this.#moved(redo(this.#history));
 	}
 
-	/** From here on the job draws on the shop's rack: on the one there is ('take'), or its own becomes the shop's ('give'). */
+	/**
+	 * From here on the job draws on the shop's rack: on the one there is ('take'), or its own
+	 * becomes the shop's ('give').
+	 */
 	async shareRack(way: 'take' | 'give'): Promise<void> {
 		const rack = way === 'take' ? await this.#store.thing('rack').catch(() => null) : null;
 		this.sharesRack = true;
@@ -143,12 +146,17 @@ export class Desk {
 		return this.plan ? this.#printer.outputFiles(kind, this.plan, faces) : [];
 	}
 
-	/** What the database has not got yet, when the page is about to go; null when everything is kept. */
+	/**
+	 * What the database has not got yet, when the page is about to go; null when everything is
+	 * kept.
+	 */
 	unkept(): StoredJob | null {
 		return this.saver.state === 'saved' ? null : this.#newest;
 	}
 
-	/** Small changes that would save a sheet of the plan in view; null when stopped or overtaken. */
+	/**
+	 * Small changes that would save a sheet of the plan in view; null when stopped or overtaken.
+	 */
 	async savings(): Promise<readonly Saving[] | null> {
 		return this.watch.savings();
 	}
@@ -171,8 +179,9 @@ export class Desk {
 	}
 
 	/**
-	 * The plan in view was found by this search: written down with the job, so that it is found again. It is in view
-	 * already, so nothing is planned anew. A search that was merely ended is no step of its own.
+	 * The plan in view was found by this search: written down with the job, so that it is found
+	 * again. It is in view already, so nothing is planned anew. A search that was merely ended is
+	 * no step of its own.
 	 */
 	#keepSearch(record: SearchRecord, by: 'keep looking' | 'stop'): void {
 		const file = withSearchRecord(this.file, record);

@@ -3,7 +3,10 @@ import { FIRST_SAMPLE, SAMPLES, sample } from '../samples';
 import type { Store, StoredJob } from '../store';
 import type { DeskOpening } from './desk.svelte';
 
-/** The job to open with: the one a page left behind, else the one open last, else the first sample. A database that cannot be read is no reason not to start. */
+/**
+ * The job to open with: the one a page left behind, else the one open last, else the first sample.
+ * A database that cannot be read is no reason not to start.
+ */
 export async function firstJob(store: Store, left: StoredJob | null): Promise<DeskOpening> {
 	if (left) return { ...left, file: left.file as JobFile };
 	try {
@@ -26,7 +29,9 @@ export function newId(): string {
 	return crypto.randomUUID();
 }
 
-/** An empty job on the shop's rack; the first one makes the rack, from the sample's saws and boards. */
+/**
+ * An empty job on the shop's rack; the first one makes the rack, from the sample's saws and boards.
+ */
 export async function newEmpty(store: Store): Promise<DeskOpening> {
 	const rack = await store.thing('rack').catch(() => null);
 	const { stock, shop } = await sample(FIRST_SAMPLE);

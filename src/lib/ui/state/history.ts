@@ -1,4 +1,7 @@
-/** What was, what is, what was undone. Snapshots share their unchanged parts, so a long history costs little. */
+/**
+ * What was, what is, what was undone. Snapshots share their unchanged parts, so a long history
+ * costs little.
+ */
 export interface History<T> {
 	readonly past: readonly Moment<T>[];
 	readonly now: T;
@@ -21,8 +24,8 @@ export function begin<T>(now: T): History<T> {
 }
 
 /**
- * A history with one change more. Changes that carry the same `run` one after another (the letters of one field) are one
- * step; null always makes a step of its own.
+ * A history with one change more. Changes that carry the same `run` one after another (the letters
+ * of one field) are one step; null always makes a step of its own.
  */
 export function change<T>(h: History<T>, now: T, what: string, run: string | null): History<T> {
 	if (now === h.now) return h;

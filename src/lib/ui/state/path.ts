@@ -1,7 +1,8 @@
 import { valueAt, type Path } from '../../job';
 /**
- * A copy of `root` with `value` there; everything beside the way is shared with the original. `undefined` takes the key out
- * of an object. What is missing on the way is made: an array before an index, an object before a key.
+ * A copy of `root` with `value` there; everything beside the way is shared with the original.
+ * `undefined` takes the key out of an object. What is missing on the way is made: an array before
+ * an index, an object before a key.
  */
 export function put<T>(root: T, path: Path, value: unknown): T {
 	return placed(root, path, value) as T;

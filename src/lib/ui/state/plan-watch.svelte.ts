@@ -4,13 +4,21 @@ import type { Plan } from '../../plan';
 import { isBetter, type SearchAsk, type Planner } from '../planning';
 import { byPlace } from './by-place';
 
-/** Typing goes on while the plan follows: it is asked for when the keys have been still this long. */
+/**
+ * Typing goes on while the plan follows: it is asked for when the keys have been still this long.
+ */
 const STILL = 120;
 
-/** A first plan is held back this long when a better one may be known already: two plans in a blink only flicker. */
+/**
+ * A first plan is held back this long when a better one may be known already: two plans in a blink
+ * only flicker.
+ */
 const HOLD = 250;
 
-/** Effort of each further 'keep looking', and the most: what is found must be found again after each edit. */
+/**
+ * Effort of each further 'keep looking', and the most: what is found must be found again after each
+ * edit.
+ */
 const FURTHER = 10;
 const MOST = 100 * EFFORT;
 /** Seeds left to one 'keep looking', however many searches this machine runs side by side. */
@@ -62,7 +70,9 @@ export class PlanWatch {
 		this.#timer = setTimeout(() => void this.#make(n, () => this.#following(file, n)), wait);
 	}
 
-	/** Look longer, or as long with other seeds. The plan in view stays until a better one is there. */
+	/**
+	 * Look longer, or as long with other seeds. The plan in view stays until a better one is there.
+	 */
 	searchFurther(file: unknown): void {
 		if (this.busy || !this.plan) return;
 		const n = ++this.#n;
@@ -71,7 +81,10 @@ export class PlanWatch {
 		void this.#make(n, () => this.#searching(file, { n, effort, seed }));
 	}
 
-	/** What would save a sheet of the plan in view. Null without a plan, or when the job moved on meanwhile. */
+	/**
+	 * What would save a sheet of the plan in view. Null without a plan, or when the job moved on
+	 * meanwhile.
+	 */
 	async savings(): Promise<readonly Saving[] | null> {
 		if (!this.plan || this.busy) return null;
 		const n = ++this.#n;
@@ -96,7 +109,9 @@ export class PlanWatch {
 		this.busy = false;
 	}
 
-	/** A job that was searched longer gets a usual plan first: its figures follow the edit at once. */
+	/**
+	 * A job that was searched longer gets a usual plan first: its figures follow the edit at once.
+	 */
 	async #following(file: unknown, n: number): Promise<void> {
 		let timer: ReturnType<typeof setTimeout> | undefined;
 		if (searchesLong(file)) {
@@ -118,7 +133,10 @@ export class PlanWatch {
 		if (better && this.#show(n, found)) this.onSearched(found.search, 'keep looking');
 	}
 
-	/** What to try after the last search: the same to its end, ten times as long, or as long with other seeds. */
+	/**
+	 * What to try after the last search: the same to its end, ten times as long, or as long with
+	 * other seeds.
+	 */
 	#next(record: SearchRecord): { effort: number; seed: number } {
 		const last = this.search ?? { ...record, ended: record.stopped !== null };
 		if (last.ended && last.effort > EFFORT) return { effort: last.effort, seed: last.seed };

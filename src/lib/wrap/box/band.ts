@@ -25,7 +25,9 @@ export interface Band {
 
 const heightOf = (face: BoxFace): number => Math.max(...face.face.outline.map((p) => p.y));
 
-/** The covered faces that follow each other round the box; one band for each unbroken row of them. */
+/**
+ * The covered faces that follow each other round the box; one band for each unbroken row of them.
+ */
 export function bandsOf(faces: BoxFaces, overlap: number): Band[] {
 	const { round } = faces;
 	const bare = round.findIndex((f) => !f.covered);
@@ -45,7 +47,10 @@ export function bandsOf(faces: BoxFaces, overlap: number): Band[] {
 	return rows.map((stretches) => ({ stretches, ring: false, shown: false }));
 }
 
-/** Faces a seam is looked for on, best first: they are seen least in the vehicle. Common practice, no source. */
+/**
+ * Faces a seam is looked for on, best first: they are seen least in the vehicle. Common practice,
+ * no source.
+ */
 const HIDDEN = ['bottom', 'back', 'step-top', 'step-face', 'cut'];
 
 function ring(faces: BoxFaces, overlap: number): Band {
@@ -75,7 +80,10 @@ function ring(faces: BoxFaces, overlap: number): Band {
 /** Room kept between a seam and a hole, ticks: 10 mm. */
 const CLEAR = 16_000;
 
-/** Where up a face a seam across it meets no hole: as near its middle as can be, else at its lower edge. */
+/**
+ * Where up a face a seam across it meets no hole: as near its middle as can be, else at its lower
+ * edge.
+ */
 function seamOn(face: BoxFace, overlap: number): number {
 	const height = heightOf(face);
 	const taken = face.face.holes.map((h): [number, number] => {
@@ -115,7 +123,10 @@ export interface BandSide {
 	readonly up: boolean;
 }
 
-/** Folds between the faces, holes, and the cuts that let the sides of the band follow the profile round on to the ends. */
+/**
+ * Folds between the faces, holes, and the cuts that let the sides of the band follow the profile
+ * round on to the ends.
+ */
 export function bandExtra(
 	band: Band,
 	faces: BoxFaces,
@@ -156,7 +167,10 @@ function within(hole: readonly Point[], lo: number, hi: number): boolean {
 	return y >= lo && y <= hi;
 }
 
-/** The notch or slit where the profile turns between stretch k and the next; null on a side that is not turned there. */
+/**
+ * The notch or slit where the profile turns between stretch k and the next; null on a side that is
+ * not turned there.
+ */
 function sideCut(
 	{ band, faces, ys, short }: { band: Band; faces: BoxFaces; ys: readonly number[]; short: number },
 	side: BandSide,
@@ -188,7 +202,10 @@ function sideCut(
 	return line && { kind: 'slit', line, closed: false };
 }
 
-/** All cloth past the edge comes to lie on the one plane of the end, so its cuts start at the edge: a flap without a wall. */
+/**
+ * All cloth past the edge comes to lie on the one plane of the end, so its cuts start at the edge:
+ * a flap without a wall.
+ */
 function sidePlace(side: BandSide, y: number, turn: number, reach: number): ReliefPlace {
 	const heading = { x: 0, y: side.up ? 1 : -1 };
 	const flap: FlapWidth = { wall: 0, back: reach, total: reach, folds: true, wanted: reach };

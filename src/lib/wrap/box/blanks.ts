@@ -35,7 +35,10 @@ export function faceBlank(
 	return blankOf({ outline: face.face.outline, ends, nap: face.nap, extra }, called, of);
 }
 
-/** The cloth of a band: its faces on top of each other, `ends` for each of its edges as {@link bandOutline} lists them. */
+/**
+ * The cloth of a band: its faces on top of each other, `ends` for each of its edges as
+ * {@link bandOutline} lists them.
+ */
 export function bandBlank(
 	{ band, faces, across }: { band: Band; faces: BoxFaces; across: number },
 	ends: readonly EdgeEnd[],
@@ -52,7 +55,10 @@ export function bandBlank(
 	return blankOf({ outline: bandOutline(band, across), ends, nap: -90, extra }, called, of);
 }
 
-/** A band as an outline: its lower edge, up the right side stretch by stretch, its upper edge, down the left side. */
+/**
+ * A band as an outline: its lower edge, up the right side stretch by stretch, its upper edge, down
+ * the left side.
+ */
 function bandOutline(band: Band, across: number): Outline {
 	const ys = levels(band);
 	const up = ys.map((y) => ({ x: across, y }));

@@ -11,7 +11,10 @@ export interface BoxFace {
 	readonly show: boolean;
 	/** For each edge of the outline the key of the face beyond it. */
 	readonly beside: readonly (string | null)[];
-	/** Nap that runs down the face as the box stands, degrees counter-clockwise from +x of its outline. */
+	/**
+	 * Nap that runs down the face as the box stands, degrees counter-clockwise from +x of its
+	 * outline.
+	 */
 	readonly nap: number;
 	readonly end: boolean;
 }
@@ -24,7 +27,9 @@ export interface BoxFaces {
 	readonly turns: readonly number[];
 }
 
-/** The faces of a box with their neighbours. A face not named in a wish that names any is left bare. */
+/**
+ * The faces of a box with their neighbours. A face not named in a wish that names any is left bare.
+ */
 export function boxFaces(skin: BoxSkin, wish: Pick<Carpet, 'cover' | 'show'>): BoxFaces {
 	const asked = (key: string) => ({
 		covered: wish.cover.length === 0 || wish.cover.some((k) => k === key),
@@ -53,8 +58,9 @@ export function boxFaces(skin: BoxSkin, wish: Pick<Carpet, 'cover' | 'show'>): B
 }
 
 /**
- * What lies beyond the edges of each face of a box that leans both ways: every face upright as seen from outside, its outline
- * starting at the lower left corner. The top is seen with the front below, the bottom with the back below.
+ * What lies beyond the edges of each face of a box that leans both ways: every face upright as seen
+ * from outside, its outline starting at the lower left corner. The top is seen with the front
+ * below, the bottom with the back below.
  */
 const AROUND: Readonly<Record<string, readonly string[]>> = {
 	front: ['bottom', 'right', 'top', 'left'],
@@ -82,7 +88,10 @@ function uprightFaces(
 	};
 }
 
-/** A swept face is a rectangle that stands on the one before: its right and left edges meet the ends. */
+/**
+ * A swept face is a rectangle that stands on the one before: its right and left edges meet the
+ * ends.
+ */
 function besideRound(skin: BoxSkin, i: number): (string | null)[] {
 	const n = skin.round.length;
 	const end = (key: string) => skin.ends.find((e) => e.key === key)?.key ?? null;
@@ -100,8 +109,9 @@ const LOOKS: Readonly<Record<string, Point>> = {
 };
 
 /**
- * Which of the round faces lies along each edge of an end: they follow each other against the sense of the right end's
- * outline and with that of the left one's, and each edge is as long as its face is high. Null when nothing fits.
+ * Which of the round faces lies along each edge of an end: they follow each other against the sense
+ * of the right end's outline and with that of the left one's, and each edge is as long as its face
+ * is high. Null when nothing fits.
  */
 function edgeOrder(end: SkinFace, round: readonly SkinFace[]): number[] | null {
 	const edges = edgesOf(end.outline);
@@ -128,7 +138,10 @@ function edgeOrder(end: SkinFace, round: readonly SkinFace[]): number[] | null {
 	return best?.order ?? null;
 }
 
-/** For each round face the turn to the next one and how steeply its outline runs upwards, read off an end. */
+/**
+ * For each round face the turn to the next one and how steeply its outline runs upwards, read off
+ * an end.
+ */
 function profileOf(
 	end: SkinFace,
 	order: readonly number[],
@@ -139,7 +152,8 @@ function profileOf(
 	return Array.from({ length: n }, (_, i) => {
 		const here = heading(i);
 		const next = heading((i + 1) % n);
-		// The faces run round the left end as its outline does, and against the outline of the right one.
+		// The faces run round the left end as its outline does, and against the outline of the
+		// right one.
 		return end.key === 'left'
 			? { turn: turnTo(here, next), up: here.y }
 			: { turn: turnTo(next, here), up: -here.y };

@@ -3,8 +3,8 @@ import { ticks, type Length } from '../../measure';
 import type { BoxFace } from './faces';
 
 /*
- * Where two covered faces meet, one cloth goes round the edge and lies under the other's rim, and both are cut through in one
- * stroke: the seam lies on the face that is looked at less.
+ * Where two covered faces meet, one cloth goes round the edge and lies under the other's rim, and
+ * both are cut through in one stroke: the seam lies on the face that is looked at less.
  */
 
 /** How the cloth of a face ends at one of its edges. */
@@ -21,8 +21,8 @@ export interface SeamSizes {
 }
 
 /**
- * `first`: does this face lie over the edge where neither or both faces are looked at? A seam between two show faces runs along
- * the edge itself.
+ * `first`: does this face lie over the edge where neither or both faces are looked at? A seam
+ * between two show faces runs along the edge itself.
  */
 export function edgeEnd(
 	face: BoxFace,
@@ -37,7 +37,10 @@ export function edgeEnd(
 	return over ? { kind: 'turn', reach: turn } : { kind: 'under', reach: sizes.overlap - turn };
 }
 
-/** The same as the panel rooms say it: cloth that goes round an edge stays on the next face, so all of it is 'edge'. */
+/**
+ * The same as the panel rooms say it: cloth that goes round an edge stays on the next face, so all
+ * of it is 'edge'.
+ */
 export function clothEdgeOf(end: EdgeEnd): ClothEdge {
 	const none = ticks(0);
 	const reach = ticks(Math.max(0, Math.round(end.reach)));

@@ -17,11 +17,14 @@ import { shift, smoothShift, type Climb } from './girth';
 import { breaks, outOf, turnTo, type Span } from './span';
 
 /*
- * From the board to the flat cloth, edge by edge: every edge moves out by what the cloth climbs on its side, and then by its
- * own turn-under.
+ * From the board to the flat cloth, edge by edge: every edge moves out by what the cloth climbs on
+ * its side, and then by its own turn-under.
  */
 
-/** One straight stretch of the cloth's edge: the board's edge moved by the steps, and how far beyond it the cloth goes. */
+/**
+ * One straight stretch of the cloth's edge: the board's edge moved by the steps, and how far beyond
+ * it the cloth goes.
+ */
 interface Stretch {
 	readonly from: Point;
 	readonly to: Point;
@@ -31,7 +34,10 @@ interface Stretch {
 	readonly corner: Point; // of the board, where it ends
 }
 
-/** The edge of the cloth as a path round the board. It may cross itself where flaps overlap; the union of what it winds round is the cloth. */
+/**
+ * The edge of the cloth as a path round the board. It may cross itself where flaps overlap; the
+ * union of what it winds round is the cloth.
+ */
 export function clothEdge(flaps: readonly Flap[], climb: Climb): Point[] {
 	const all = flaps.flatMap((f) => stretches(f, climb));
 	return all.flatMap((s, i) => join(s, around(all, i + 1)));
@@ -39,7 +45,8 @@ export function clothEdge(flaps: readonly Flap[], climb: Climb): Point[] {
 
 function stretches(flap: Flap, climb: Climb): Stretch[] {
 	const parts = breaks(flap.span);
-	// Outside a curve that bows out lie its tangents, outside a hollow one its chords: either way the cloth covers.
+	// Outside a curve that bows out lie its tangents, outside a hollow one its chords: either way
+	// the cloth covers.
 	if (flap.span.arc && flap.span.arc.sweep > 0)
 		return parts.map((part) => stretch(flap, climb, part, part));
 	return parts.slice(1).map((part, i) => stretch(flap, climb, nth(parts, i), part));
@@ -75,10 +82,16 @@ function join(a: Stretch, b: Stretch): Point[] {
 	return [end, ...apart, start];
 }
 
-/** Longest point an outside corner keeps beyond its flaps, as a multiple of their width; past it the corner is cut off. */
+/**
+ * Longest point an outside corner keeps beyond its flaps, as a multiple of their width; past it the
+ * corner is cut off.
+ */
 const SPIKE = 2;
 
-/** Where one flap ends and the next starts, where both run on to meet, and how far that is along each. */
+/**
+ * Where one flap ends and the next starts, where both run on to meet, and how far that is along
+ * each.
+ */
 interface Meeting {
 	readonly end: Point;
 	readonly start: Point;
@@ -98,7 +111,10 @@ function outside({ end, start, meet, on, back }: Meeting, a: Stretch, b: Stretch
 	];
 }
 
-/** Where flaps differ much the straight way from one to the other may pass inside of where the steps push the corner to. */
+/**
+ * Where flaps differ much the straight way from one to the other may pass inside of where the steps
+ * push the corner to.
+ */
 function beyondChord(end: Point, start: Point, a: Stretch, b: Stretch): Point[] {
 	const [p, q] = [minus(a.to, a.corner), minus(b.from, a.corner)];
 	const larger = (m: number, n: number) => (Math.abs(m) > Math.abs(n) ? m : n);
@@ -130,7 +146,10 @@ export function foldLine(line: readonly Span[], i: number, climb: Climb): Point[
 	return [first, ...inner, last];
 }
 
-/** A point of a curved fold; two where the fold runs along an axis and the steps on both sides part it. */
+/**
+ * A point of a curved fold; two where the fold runs along an axis and the steps on both sides part
+ * it.
+ */
 function foldPoint(span: Span, part: number, climb: Climb): Point[] {
 	const at = alongEdge(span, part);
 	const nudge = 1e-4;
@@ -139,7 +158,9 @@ function foldPoint(span: Span, part: number, climb: Climb): Point[] {
 	return distance(before, after) < 1 ? [before] : [before, after];
 }
 
-/** The flaps of an outline without steps as areas, each counter-clockwise: the cloth past the fold. */
+/**
+ * The flaps of an outline without steps as areas, each counter-clockwise: the cloth past the fold.
+ */
 export function flapAreas(flaps: readonly Flap[]): Point[][] {
 	return flaps.flatMap(({ span, total }) => {
 		const parts = breaks(span);

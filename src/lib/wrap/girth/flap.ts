@@ -8,7 +8,10 @@ export interface FlapWidth {
 	readonly back: number;
 	readonly total: number;
 	readonly folds: boolean;
-	/** What it would be if nothing were in the way; more than `total` where a flap from the other side is met. */
+	/**
+	 * What it would be if nothing were in the way; more than `total` where a flap from the other
+	 * side is met.
+	 */
 	readonly wanted: number;
 }
 
@@ -17,12 +20,14 @@ export interface Flap extends FlapWidth {
 	readonly span: Span;
 }
 
-/** Gap kept between two flaps that meet in a narrow window or slot, ticks: the width of a knife cut. */
+/**
+ * Gap kept between two flaps that meet in a narrow window or slot, ticks: the width of a knife cut.
+ */
 const KNIFE = 800;
 
 /**
- * The flaps along one outline. Where two edges face each other nearer than both flaps together, in a small window or a slot,
- * each flap gets half of what is there.
+ * The flaps along one outline. Where two edges face each other nearer than both flaps together, in
+ * a small window or a slot, each flap gets half of what is there.
  */
 export function flapsOf(line: readonly Span[]): Flap[] {
 	const wanted = line.map((span) => turnUnder(span.cloth));
@@ -61,7 +66,8 @@ class Row {
 		const boxes = spans.map(({ span }) => edgeBounds(span));
 		const list = (of: (b: Rect, wants: number) => number): Float64Array =>
 			Float64Array.from(boxes, (b, i) => of(b, spans[i]!.wants));
-		// Each box is wider by its own flap, so that flaps of two edges can meet only where the boxes do.
+		// Each box is wider by its own flap, so that flaps of two edges can meet only where the
+		// boxes do.
 		this.low = { x: list((b, w) => b.x - w), y: list((b, w) => b.y - w) };
 		this.high = { x: list((b, w) => b.x + b.length + w), y: list((b, w) => b.y + b.width + w) };
 	}
@@ -106,8 +112,8 @@ function room(own: Beside, others: readonly Beside[]): number {
 }
 
 /**
- * How far a ray runs before it meets a line of points from its outer side; Infinity when it does not. Plain figures, no vectors:
- * a long outline asks this some ten thousand times.
+ * How far a ray runs before it meets a line of points from its outer side; Infinity when it does
+ * not. Plain figures, no vectors: a long outline asks this some ten thousand times.
  */
 function rayTo(from: Point, out: Point, points: readonly Point[]): number {
 	let nearest = Infinity;
@@ -116,7 +122,8 @@ function rayTo(from: Point, out: Point, points: readonly Point[]): number {
 		const b = points[i + 1]!;
 		const [ex, ey] = [b.x - a.x, b.y - a.y];
 		const c = out.x * ey - out.y * ex;
-		// Only an edge that faces the ray: its own outer side looks back at where the ray comes from.
+		// Only an edge that faces the ray: its own outer side looks back at where the ray comes
+		// from.
 		if (c >= 0) continue;
 		const [tx, ty] = [a.x - from.x, a.y - from.y];
 		const reach = (tx * ey - ty * ex) / c;

@@ -5,9 +5,10 @@ import { heightsBetween, levelLines, risingEdges, type Rising } from './level-li
 import { CHORD_ERROR } from './span';
 
 /*
- * The tape laid over the steps. Along any line across the panel the cloth climbs every step it meets, up and down, so it has
- * to be longer than the panel by the sum of those heights. The cloth is laid from the largest layer outwards, and
- * what the longest line needs is shared out to both sides as it is climbed there.
+ * The tape laid over the steps. Along any line across the panel the cloth climbs every step it
+ * meets, up and down, so it has to be longer than the panel by the sum of those heights. The cloth
+ * is laid from the largest layer outwards, and what the longest line needs is shared out to both
+ * sides as it is climbed there.
  */
 
 /** What the cloth climbs on each side of where it is laid first, in ticks. */
@@ -21,7 +22,9 @@ export interface Climb {
 /** A panel without steps. */
 export const STILL: Climb = { left: 0, right: 0, down: 0, up: 0 };
 
-/** Where the edge of the cloth moves because of the steps, at an edge whose outward normal is `n`. */
+/**
+ * Where the edge of the cloth moves because of the steps, at an edge whose outward normal is `n`.
+ */
 export function shift(climb: Climb, n: Point): Point {
 	return {
 		x: n.x > 1e-9 ? climb.right : n.x < -1e-9 ? -climb.left : 0,
@@ -30,8 +33,8 @@ export function shift(climb: Climb, n: Point): Point {
 }
 
 /**
- * The same for what is drawn: near an axis it passes smoothly from one side to the other, so that the fold of a curved edge
- * does not jump. Never more than {@link shift}.
+ * The same for what is drawn: near an axis it passes smoothly from one side to the other, so that
+ * the fold of a curved edge does not jump. Never more than {@link shift}.
  */
 export function smoothShift(climb: Climb, n: Point): Point {
 	const whole = shift(climb, n);
@@ -44,7 +47,10 @@ const eased = (part: number): number => Math.min(1, Math.abs(part) / 0.3);
 /** A cloth laid over the steps of a panel. */
 export interface ClothLay {
 	readonly climb: Climb;
-	/** How far a point of the panel moves on the flat cloth: what is climbed on the way to it from where the cloth is laid first. */
+	/**
+	 * How far a point of the panel moves on the flat cloth: what is climbed on the way to it from
+	 * where the cloth is laid first.
+	 */
 	moved(p: Point): Point;
 }
 
@@ -120,7 +126,10 @@ function climbedTo(s: Scan, p: Point): number {
 	return Math.sign(p.x - s.middle.x) * sum;
 }
 
-/** A step that ends at the board's edge is climbed there as part of the edge; this near (ticks), it ends there. */
+/**
+ * A step that ends at the board's edge is climbed there as part of the edge; this near (ticks), it
+ * ends there.
+ */
 const AT_THE_EDGE = 160;
 
 /** What a level line climbs between `lo` and `hi`, given the edges it meets. */

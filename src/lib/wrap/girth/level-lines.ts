@@ -1,14 +1,20 @@
 import { nth, around } from '../../measure';
 import type { Point } from '../../geometry';
 
-/* Level lines across a panel, from the bottom up: where each one meets the outlines of the board and of its layers. */
+/*
+ * Level lines across a panel, from the bottom up: where each one meets the outlines of the board
+ * and of its layers.
+ */
 
 /** A ring of points crossed by level lines. */
 interface Ring {
 	readonly points: readonly Point[];
 }
 
-/** An edge that rises from `low` to `high`; while a level line is visited, `at` is where the line meets it. */
+/**
+ * An edge that rises from `low` to `high`; while a level line is visited, `at` is where the line
+ * meets it.
+ */
 export interface Rising {
 	readonly ring: number;
 	readonly low: number;
@@ -37,8 +43,9 @@ export function risingEdges(rings: readonly Ring[]): Rising[] {
 }
 
 /**
- * Calls `visit` for each height with the edges met there. `heights` ascend; they must not be those of corners, where a
- * crossing would count twice or not at all. The edges belong to the caller again after each call.
+ * Calls `visit` for each height with the edges met there. `heights` ascend; they must not be those
+ * of corners, where a crossing would count twice or not at all. The edges belong to the caller
+ * again after each call.
  */
 export function levelLines(
 	edges: readonly Rising[],
@@ -55,7 +62,10 @@ export function levelLines(
 	}
 }
 
-/** Heights between any two at which something changes: corners, and where an edge crosses the upright line x = `middle`. */
+/**
+ * Heights between any two at which something changes: corners, and where an edge crosses the
+ * upright line x = `middle`.
+ */
 export function heightsBetween(rings: readonly Ring[], middle: number): number[] {
 	const levels: number[] = [];
 	for (const { points } of rings)

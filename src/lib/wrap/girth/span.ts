@@ -16,7 +16,10 @@ import {
 } from '../../geometry';
 import type { ClothEdge, Covering, Window } from '../../design';
 
-/** One edge of an outline, walked with the board on the left and the cloth to be turned under on the right. */
+/**
+ * One edge of an outline, walked with the board on the left and the cloth to be turned under on the
+ * right.
+ */
 export interface Span extends Edge {
 	readonly cloth: ClothEdge;
 	readonly length: number;
@@ -57,17 +60,22 @@ function spans(outline: Outline, clothOf: (edge: number) => ClothEdge | undefine
 /** Away from the board, for a direction of travel. */
 export const outOf = (heading: Point): Point => ({ x: heading.y, y: -heading.x });
 
-/** The turn from one direction to another, radians, left positive, at most half a circle either way. */
+/**
+ * The turn from one direction to another, radians, left positive, at most half a circle either way.
+ */
 export const turnTo = (from: Point, to: Point): number =>
 	Math.atan2(cross(from, to), dot(from, to));
 
-/** Furthest a curve drawn as chords may run from the curve itself, in ticks: a tenth of a millimetre. */
+/**
+ * Furthest a curve drawn as chords may run from the curve itself, in ticks: a tenth of a
+ * millimetre.
+ */
 export const CHORD_ERROR = 160;
 const QUARTER = Math.PI / 2;
 
 /**
- * Fractions at which a span is broken into chords: its ends, even steps, and where it runs along an axis (there the steps
- * of the panel shift the cloth another way).
+ * Fractions at which a span is broken into chords: its ends, even steps, and where it runs along an
+ * axis (there the steps of the panel shift the cloth another way).
  */
 export function breaks(s: Span): number[] {
 	if (!s.arc) return [0, 1];

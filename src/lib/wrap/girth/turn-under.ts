@@ -1,6 +1,9 @@
 import type { ClothEdge } from '../../design';
 
-/** The cloth past the front edge of a board, in ticks: down the edge, along the back, and what is cut away afterwards. */
+/**
+ * The cloth past the front edge of a board, in ticks: down the edge, along the back, and what is
+ * cut away afterwards.
+ */
 export interface TurnUnder {
 	readonly wall: number;
 	readonly back: number;
@@ -12,8 +15,9 @@ export interface TurnUnder {
 }
 
 /**
- * Turn-under of one edge: the edge's build, then to the groove and down into it, then a grip; without a groove the build and
- * the plain margin. A bare or tucked edge is trimmed flush once the glue holds, so it only needs the grip.
+ * Turn-under of one edge: the edge's build, then to the groove and down into it, then a grip;
+ * without a groove the build and the plain margin. A bare or tucked edge is trimmed flush once the
+ * glue holds, so it only needs the grip.
  */
 export function turnUnder(edge: ClothEdge): TurnUnder {
 	if (edge.kind !== 'wrapped')

@@ -3,11 +3,15 @@ import { ticks, type Length } from '../../measure';
 import type { BlankMark } from '../blank';
 
 /*
- * A covering is described as the finished panel is seen. Cloth lies on the bench face down, and its nap runs along the roll: the
- * view is turned until the nap points along +x and then mirrored across it, which leaves the nap where it is.
+ * A covering is described as the finished panel is seen. Cloth lies on the bench face down, and its
+ * nap runs along the roll: the view is turned until the nap points along +x and then mirrored
+ * across it, which leaves the nap where it is.
  */
 
-/** A point of the front view as the back of the cloth shows it. `nap`: degrees counter-clockwise from +x. */
+/**
+ * A point of the front view as the back of the cloth shows it. `nap`: degrees counter-clockwise
+ * from +x.
+ */
 export function onTheBack(p: Point, nap: number): Point {
 	const d = direction(nap);
 	return { x: p.x * d.x + p.y * d.y, y: p.x * d.y - p.y * d.x };
@@ -26,7 +30,10 @@ export interface Layout {
 	readonly place: (p: Point) => Point;
 }
 
-/** Outline (counter-clockwise, front view) and marks as seen from the back, on the grid, corner at 0,0. */
+/**
+ * Outline (counter-clockwise, front view) and marks as seen from the back, on the grid, corner at
+ * 0,0.
+ */
 export function layOut(
 	outline: readonly Point[],
 	marks: readonly BlankMark[],

@@ -11,7 +11,10 @@ import { girthSums } from './girth-sum';
 import { panelMarks } from './panel-marks';
 import { verdictsOf } from './verdicts';
 
-/** Marks and cuts a blank has besides those that follow from its outline: the folds of a band, holes for drivers. */
+/**
+ * Marks and cuts a blank has besides those that follow from its outline: the folds of a band, holes
+ * for drivers.
+ */
 export interface Extra {
 	readonly marks: readonly BlankMark[];
 	readonly reliefs: Blank['reliefs'];
@@ -79,7 +82,10 @@ function seamsOf(covering: Covering, lay: ClothLay, place: (p: Point) => Point):
 const holeArea = (holes: readonly Outline[]): number =>
 	holes.reduce((sum, h) => sum + Math.abs(area(h)), 0) / TICKS_PER_MM ** 2;
 
-/** Area the cloth is glued to, mm2: the face, the sides of the steps, the edges and the back up to where it is trimmed. */
+/**
+ * Area the cloth is glued to, mm2: the face, the sides of the steps, the edges and the back up to
+ * where it is trimmed.
+ */
 function bondedArea(covering: Covering, shape: ClothShape): number {
 	const windows = covering.windows.reduce((sum, w) => sum + area(w.outline), 0);
 	const steps = covering.steps.reduce((sum, s) => sum + perimeter(s.outline) * s.height, 0);

@@ -24,7 +24,10 @@ export interface SeamLine {
 	readonly to: Point;
 }
 
-/** One piece of a cloth that is cut apart; its share of the area, seam laps not counted, goes with it. */
+/**
+ * One piece of a cloth that is cut apart; its share of the area, seam laps not counted, goes with
+ * it.
+ */
 export interface ClothPiece {
 	readonly outline: Outline;
 	readonly marks: readonly BlankMark[];
@@ -37,8 +40,8 @@ export function wholePiece(blank: Pick<Blank, 'outline' | 'marks'>): ClothPiece 
 }
 
 /**
- * The pieces on both sides of a seam, each wider by half of the overlap: laid over each other they are cut through in one
- * stroke. A piece the line does not reach stays as it is.
+ * The pieces on both sides of a seam, each wider by half of the overlap: laid over each other they
+ * are cut through in one stroke. A piece the line does not reach stays as it is.
  */
 export function cutAlong(piece: ClothPiece, seam: SeamLine, overlap: number): ClothPiece[] {
 	const left = halfPlane(piece.outline, seam, 1);

@@ -78,7 +78,10 @@ function roomRound(line: readonly Point[]): Rect {
 /** A corner this near to the cloth's edge lies on it, ticks. */
 const NEAR = 4;
 
-/** Does a point lie within a few ticks of an outline without arcs? No objects are made: every notch asks this often. */
+/**
+ * Does a point lie within a few ticks of an outline without arcs? No objects are made: every notch
+ * asks this often.
+ */
 function onEdge(p: Point, outline: Outline): boolean {
 	for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
 		const a = nth(outline, j);

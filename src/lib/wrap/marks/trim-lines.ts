@@ -2,7 +2,10 @@ import { nth } from '../../measure';
 import { type Point, between, distance, plus, times, headingAt } from '../../geometry';
 import { foldLine, type Flap, type Climb, breaks, outOf, turnTo } from '../girth';
 
-/** The lines over the knife groove, where the cloth is trimmed once it is glued down: one for each edge that has a groove. */
+/**
+ * The lines over the knife groove, where the cloth is trimmed once it is glued down: one for each
+ * edge that has a groove.
+ */
 export function trimLines(flaps: readonly Flap[], climb: Climb): Point[][] {
 	const n = flaps.length;
 	const line = flaps.map((f) => f.span);
@@ -30,7 +33,10 @@ function beside(flap: Flap, fold: readonly Point[], by: number): Point[] {
 	});
 }
 
-/** How much of a trim line a corner takes away: on the back two flaps meet in a mitre, at an inside corner in a slit. */
+/**
+ * How much of a trim line a corner takes away: on the back two flaps meet in a mitre, at an inside
+ * corner in a slit.
+ */
 function atCorner(flap: Flap, neighbour: Flap, turn: number): number {
 	if (!neighbour.folds) return 0;
 	const tan = Math.tan(Math.min(Math.abs(turn), 2.6) / 2);

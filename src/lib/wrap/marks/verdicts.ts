@@ -6,10 +6,11 @@ import type { Verdict } from '../blank';
 import { turnTo } from '../girth';
 
 /*
- * Can this cloth take this step? Laid from the higher level down, the cloth that is a circle of radius r + h round an outside
- * corner of radius r has to become a circle of radius r at the foot of a step h high: it must shrink by h / (r + h). At an
- * inside corner the circle of radius r - h has to become one of radius r: it must stretch by h / (r - h). Plain geometry of
- * the circle; what a cloth gives is the shop's own figure.
+ * Can this cloth take this step? Laid from the higher level down, the cloth that is a circle of
+ * radius r + h round an outside corner of radius r has to become a circle of radius r at the foot
+ * of a step h high: it must shrink by h / (r + h). At an inside corner the circle of radius r - h
+ * has to become one of radius r: it must stretch by h / (r - h). Plain geometry of the circle; what
+ * a cloth gives is the shop's own figure.
  */
 
 /** How much of itself the cloth must lose, 0..1, at an outside corner. */
@@ -17,13 +18,19 @@ export function shrinkAsked(radius: number, height: number): number {
 	return height === 0 ? 0 : height / (radius + height);
 }
 
-/** By how much of itself the cloth must grow at an inside corner; Infinity when the corner is tighter than the step is high. */
+/**
+ * By how much of itself the cloth must grow at an inside corner; Infinity when the corner is
+ * tighter than the step is high.
+ */
 export function stretchAsked(radius: number, height: number): number {
 	if (height === 0) return 0;
 	return radius > height ? height / (radius - height) : Infinity;
 }
 
-/** From this angle on a corner is a corner; a slighter one is part of a curve drawn with short edges. */
+/**
+ * From this angle on a corner is a corner; a slighter one is part of a curve drawn with short
+ * edges.
+ */
 const SHARP = (20 * Math.PI) / 180;
 /** What is shown for a corner no stretch can follow, per cent. */
 const BEYOND = 999;
@@ -42,7 +49,10 @@ export function verdictsOf(
 	return folds && cloth.tightest > 0 ? [...steps, edgeVerdict(cloth, ruler)] : steps;
 }
 
-/** Steps the cloth does not take: what each asks and gives, and that a relief cut or a wrap of its own is needed. */
+/**
+ * Steps the cloth does not take: what each asks and gives, and that a relief cut or a wrap of its
+ * own is needed.
+ */
 export function doubtsOf(name: string, verdicts: readonly Verdict[], path: Path): Problem[] {
 	return verdicts.flatMap(({ where, layer, doubt }): Problem[] => {
 		if (layer === undefined || !doubt) return [];
@@ -78,7 +88,10 @@ function cornerRadii(step: ClothStep): { bulging: number[]; hollow: number[] } {
 	return { bulging, hollow };
 }
 
-/** Radius of a corner: 0 when sharp, that of the curve when its edges are short chords, null when there is no bend. */
+/**
+ * Radius of a corner: 0 when sharp, that of the curve when its edges are short chords, null when
+ * there is no bend.
+ */
 function bendRadius(turn: number, before: number, after: number): number | null {
 	const bend = Math.abs(turn);
 	if (bend >= SHARP) return 0;
@@ -136,8 +149,8 @@ function verdict(
 }
 
 /**
- * Folded round an edge of radius r the face of a cloth t thick grows by t / (2 r + t) against its middle; over a sharp right
- * angle its face gets longer by a quarter circle of radius t.
+ * Folded round an edge of radius r the face of a cloth t thick grows by t / (2 r + t) against its
+ * middle; over a sharp right angle its face gets longer by a quarter circle of radius t.
  */
 function edgeVerdict(cloth: Cloth, ruler: Ruler): Verdict {
 	const asks = 100;

@@ -3,9 +3,10 @@ import { type FlapWidth, outOf, turnTo } from '../girth';
 import type { ReliefPlace } from './places';
 
 /*
- * The cuts themselves. A mitre notch at an outside corner: it starts a little beyond the fold, leaves each flap its part of the
- * edge's height whole, and on the back cuts both flaps along the line in which they meet, so that they close without a lump.
- * A slit at an inside corner: it lets the flap open. Both stop short of the fold, because a cut that reaches the front edge shows.
+ * The cuts themselves. A mitre notch at an outside corner: it starts a little beyond the fold,
+ * leaves each flap its part of the edge's height whole, and on the back cuts both flaps along the
+ * line in which they meet, so that they close without a lump. A slit at an inside corner: it lets
+ * the flap open. Both stop short of the fold, because a cut that reaches the front edge shows.
  */
 
 /** How far one side of a place reaches: its flap and half the way to the next relief. */
@@ -15,8 +16,8 @@ export interface FlapReach {
 }
 
 /**
- * A notch: from the cloth's edge in to its point and out again. `short` is how far the point stays away from the fold. Null when
- * the cloth past the fold is no wider than that.
+ * A notch: from the cloth's edge in to its point and out again. `short` is how far the point stays
+ * away from the fold. Null when the cloth past the fold is no wider than that.
  */
 export function notch(
 	place: ReliefPlace,
@@ -38,7 +39,10 @@ export function notch(
 	return [...first, tip, ...second.reverse()];
 }
 
-/** One side of a notch from the cloth's edge inwards: [along the fold past the corner, beyond the fold]. */
+/**
+ * One side of a notch from the cloth's edge inwards: [along the fold past the corner, beyond the
+ * fold].
+ */
 function mitre(side: FlapReach, short: number, tan: number): [number, number][] {
 	const { wall, total } = side.flap;
 	// The flaps lap by this much round the upright edge, so that no board shows between them.
@@ -52,7 +56,9 @@ function mitre(side: FlapReach, short: number, tan: number): [number, number][] 
 	return cuts;
 }
 
-/** A slit from its point near the fold out to the cloth's edge; null when there is no room for it. */
+/**
+ * A slit from its point near the fold out to the cloth's edge; null when there is no room for it.
+ */
 export function slit(place: ReliefPlace, short: number): Point[] | null {
 	const [a, b] = place.flaps;
 	if (Math.min(a.total, b.total) <= short) return null;
@@ -85,7 +91,10 @@ function edgesAt(place: ReliefPlace): { end: Point; start: Point } {
 	};
 }
 
-/** The point of a cut: `short` away from the folds on both sides. Where the fold runs straight on (a band), just beside it. */
+/**
+ * The point of a cut: `short` away from the folds on both sides. Where the fold runs straight on (a
+ * band), just beside it.
+ */
 function tipOf(place: ReliefPlace, short: number): Point {
 	const bend = Math.min(Math.abs(turnTo(place.before, place.after)), SHARPEST);
 	return plus(place.at, times(bisector(place), short / Math.cos(bend / 2)));

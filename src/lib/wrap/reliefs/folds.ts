@@ -3,7 +3,10 @@ import { boundsOfPoints, orient, type Point, type Rect } from '../../geometry';
 
 type Line = readonly Point[];
 
-/** Lines no relief cut may lie across. Their boxes are kept: of the many folds of a curved edge a cut comes near to few. */
+/**
+ * Lines no relief cut may lie across. Their boxes are kept: of the many folds of a curved edge a
+ * cut comes near to few.
+ */
 export class Folds {
 	private readonly boxes: readonly Rect[];
 

@@ -11,12 +11,15 @@ import {
 } from '../girth';
 
 /*
- * Where a turned-under edge must be relieved. Sharp corners one by one; along a curve flat flaps side by side, each so narrow
- * that its chord stands off the curve by no more than the cloth allows (the sagitta rule). A curve may be an arc or a run of
- * short straight edges, as outlines that come from a drawing often have.
+ * Where a turned-under edge must be relieved. Sharp corners one by one; along a curve flat flaps
+ * side by side, each so narrow that its chord stands off the curve by no more than the cloth allows
+ * (the sagitta rule). A curve may be an arc or a run of short straight edges, as outlines that come
+ * from a drawing often have.
  */
 
-/** A place on the fold where the flap is cut: the flaps beside it lie along `before` and `after`. */
+/**
+ * A place on the fold where the flap is cut: the flaps beside it lie along `before` and `after`.
+ */
 export interface ReliefPlace {
 	readonly at: Point;
 	readonly before: Point; // heading
@@ -117,11 +120,14 @@ function flapWidth(radius: number, rise: number): number {
 	return 2 * radius * Math.sin(Math.min(sweepForRise(radius, rise), Math.PI) / 2);
 }
 
-/** Bends that make one curve: neighbours that turn the same way with no long straight between them. */
+/**
+ * Bends that make one curve: neighbours that turn the same way with no long straight between them.
+ */
 function runsOf(bends: readonly Bend[], round: number): Bend[][] {
 	const n = bends.length;
 	const joins = (i: number): boolean => follows(nth(bends, (i + n - 1) % n), nth(bends, i), round);
-	// Begin where a curve begins, so that none is parted only because the outline happens to start on it.
+	// Begin where a curve begins, so that none is parted only because the outline happens to start
+	// on it.
 	const first = Math.max(
 		0,
 		bends.findIndex((_, i) => !joins(i)),

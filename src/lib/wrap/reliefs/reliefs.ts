@@ -24,7 +24,10 @@ export interface Reliefs {
 	readonly blocked: readonly Point[];
 }
 
-/** The relief cuts along one outline. `folds` are all fold lines of the blank: no cut comes to lie across one. */
+/**
+ * The relief cuts along one outline. `folds` are all fold lines of the blank: no cut comes to lie
+ * across one.
+ */
 export function reliefsOf(
 	flaps: readonly Flap[],
 	climb: Climb,
@@ -69,7 +72,10 @@ function sidesOf(places: readonly ReliefPlace[], i: number, round: number): [Fla
 
 const SHORTER = [1, 0.7, 0.45, 0.25];
 
-/** A cut, drawn back towards its point until it lies across no fold; null when even a short one would. */
+/**
+ * A cut, drawn back towards its point until it lies across no fold; null when even a short one
+ * would.
+ */
 function clearCut(place: ReliefPlace, cut: readonly Point[], folds: Folds): BlankMark | null {
 	const outside = place.turn > 0;
 	const tip = outside ? nth(cut, Math.floor(cut.length / 2)) : nth(cut, 0);

@@ -12,14 +12,17 @@ function column(amounts: readonly number[], cost: number): LpColumn {
 	};
 }
 
-/** Needs are shaken by some 1e-5 of themselves so that steps never tie: values are right to that. */
+/**
+ * Needs are shaken by some 1e-5 of themselves so that steps never tie: values are right to that.
+ */
 const NEAR = 3;
 
 describe('a linear program of columns', () => {
 	it('finds the value worked out by hand for bars cut to three lengths', () => {
 		/*
-		 * Bars of 9 cut to 20 of 4, 10 of 3 and 20 of 2. Ten bars of 4 + 3 + 2, five of 4 + 2 + 2 and two and a half of 4 + 4
-		 * are 17.5; worths of 1/2, 1/4 and 1/4 pay for no set more than its bar, and 20/2 + 10/4 + 20/4 = 17.5 too.
+		 * Bars of 9 cut to 20 of 4, 10 of 3 and 20 of 2. Ten bars of 4 + 3 + 2, five of 4 + 2 + 2
+		 * and two and a half of 4 + 4 are 17.5; worths of 1/2, 1/4 and 1/4 pay for no set more than
+		 * its bar, and 20/2 + 10/4 + 20/4 = 17.5 too.
 		 */
 		const lp = new ColumnLp([20, 10, 20], 3, 100);
 		for (const set of [
@@ -90,7 +93,10 @@ describe('a linear program of columns', () => {
 	});
 });
 
-/** The least cost by trying every corner: every choice of as many columns or surpluses as there are rows. */
+/**
+ * The least cost by trying every corner: every choice of as many columns or surpluses as there are
+ * rows.
+ */
 function cheapestCorner(need: readonly number[], columns: readonly LpColumn[]): number {
 	const m = need.length;
 	const full = columns.map((c) => {
@@ -112,7 +118,10 @@ function cheapestCorner(need: readonly number[], columns: readonly LpColumn[]): 
 	return corner([], 0);
 }
 
-/** Cost of meeting the needs with just these columns; Infinity where that takes less than nothing of one. */
+/**
+ * Cost of meeting the needs with just these columns; Infinity where that takes less than nothing of
+ * one.
+ */
 function costAt(
 	chosen: readonly { readonly amounts: readonly number[]; readonly cost: number }[],
 	need: readonly number[],

@@ -1,8 +1,9 @@
 import type { Piece, SawProblem, Sheet } from '../../../../src/lib/nest/types';
 
 /*
- * The cheapest layout of a few pieces by trying everything, with nothing taken from the code under test: kerf is counted
- * cut by cut, each piece is one of its own, and every cut is tried at every whole place.
+ * The cheapest layout of a few pieces by trying everything, with nothing taken from the code under
+ * test: kerf is counted cut by cut, each piece is one of its own, and every cut is tried at every
+ * whole place.
  */
 
 interface Single {
@@ -65,7 +66,10 @@ const usable = ({ length, width, trim }: Sheet): [number, number] => [
 	width - trim.top - trim.bottom,
 ];
 
-/** Least money, and apart from it the fewest sheets, that hold every piece; Infinity when the stock does not. */
+/**
+ * Least money, and apart from it the fewest sheets, that hold every piece; Infinity when the stock
+ * does not.
+ */
 export function cheapest({ pieces, sheets, kerf }: SawProblem): Cheapest {
 	const singles = pieces.flatMap((p) =>
 		Array.from({ length: p.count }, () => ({ length: p.length, width: p.width, turns: p.turns })),

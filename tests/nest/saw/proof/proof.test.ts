@@ -81,7 +81,10 @@ const small: fc.Arbitrary<SawProblem> = fc
 		return sawProblem(stock, few, { kerf });
 	});
 
-/** What the proof speaks of: sheets of one kind, money, or where none is spent, the number of owned sheets. */
+/**
+ * What the proof speaks of: sheets of one kind, money, or where none is spent, the number of owned
+ * sheets.
+ */
 function amount(
 	problem: SawProblem,
 	model: SawModel,

@@ -6,7 +6,9 @@ import type { Frame, Solid } from '../solid';
 export type Role =
 	'wall' | 'end' | 'doubler' | 'overlay' | 'divider' | 'slot' | 'brace' | 'cleat' | 'ring';
 
-/** A hole or a recess, in the board's own frame (from the lower left corner of its outside face). */
+/**
+ * A hole or a recess, in the board's own frame (from the lower left corner of its outside face).
+ */
 export interface Hole {
 	readonly outline: Outline;
 	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat'. */
@@ -67,7 +69,10 @@ type Made = Pick<
 > &
 	Partial<Pick<Board, 'cuts' | 'holes' | 'notes'>>;
 
-/** A board from its body and the way it is looked at: its frame is moved to its corner and its edges are measured. */
+/**
+ * A board from its body and the way it is looked at: its frame is moved to its corner and its edges
+ * are measured.
+ */
 export function boardOf(made: Made): Board {
 	const frame = cornerFrame(made.solid, made.frame);
 	const solid = orderedFaces(made.solid, frame);

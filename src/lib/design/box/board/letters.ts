@@ -3,7 +3,10 @@ import type { Board } from './board';
 import { seamLetter, type Seam } from './seam';
 import { length3, middle3, sub3, type Point3 } from '../solid';
 
-/** Names the seams A, B, C ... and writes each letter on the edges that lie in it. Layers face to face get none. */
+/**
+ * Names the seams A, B, C ... and writes each letter on the edges that lie in it. Layers face to
+ * face get none.
+ */
 export function letter(boards: readonly Board[], seams: readonly Seam[]): Seam[] {
 	const byKey = new Map(boards.map((b) => [b.key, b]));
 	let next = 0;

@@ -6,7 +6,9 @@ import type { Seam } from './seam';
 /** Square metres of so many square ticks. */
 export const squareMetres = (area: number): number => area / (TICKS_PER_MM * 1000) ** 2;
 
-/** Common practice, no source: the first and the last fastener sit this far from the end of a seam. */
+/**
+ * Common practice, no source: the first and the last fastener sit this far from the end of a seam.
+ */
 const FROM_END = mm(50);
 
 /** Fasteners along a length at a spacing, never fewer than two. */
@@ -14,7 +16,10 @@ export function along(length: number, spacing: number): number {
 	return Math.max(2, Math.ceil((length - 2 * FROM_END) / spacing) + 1);
 }
 
-/** Screws of one seam: butt joints are screwed, mitres are glued and clamped, strips are screwed through their face. */
+/**
+ * Screws of one seam: butt joints are screwed, mitres are glued and clamped, strips are screwed
+ * through their face.
+ */
 export function screwsOf(seam: Seam, box: Pick<Box, 'fasteners'>): number {
 	return seam.kind === 'mitre' || seam.kind === 'face'
 		? 0

@@ -4,7 +4,10 @@ import type { Bevel, Part } from '../../part';
 import type { Board } from './board';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
 
-/** A length of this many ticks or a hair more is the length itself: rounding noise must not cost a tick. */
+/**
+ * A length of this many ticks or a hair more is the length itself: rounding noise must not cost a
+ * tick.
+ */
 const HAIR = 1e-3;
 /** Bevels under this many degrees are square to any saw. */
 const SQUARE = 0.02;
@@ -17,7 +20,10 @@ export interface BoardLay {
 	readonly width: Length;
 }
 
-/** Smallest rectangle, on the grid outward, that holds both faces; this is what is cut from the sheet. */
+/**
+ * Smallest rectangle, on the grid outward, that holds both faces; this is what is cut from the
+ * sheet.
+ */
 export function layOf(board: Board): BoardLay {
 	const points = [...board.solid.outside, ...board.solid.inside].map((p) => flat(p, board.frame));
 	const low = {
@@ -33,7 +39,10 @@ export function layOf(board: Board): BoardLay {
 const down = (x: number): number => Math.floor(x + HAIR) + 0;
 const up = (x: number): number => Math.ceil(x - HAIR) + 0;
 
-/** A point of the board's frame on the part, corner at 0, 0. Turned a quarter when the grain runs up the board. */
+/**
+ * A point of the board's frame on the part, corner at 0, 0. Turned a quarter when the grain runs up
+ * the board.
+ */
 function onPart(p: Point, lay: BoardLay): Point {
 	const x = p.x - lay.low.x;
 	const y = p.y - lay.low.y;
@@ -85,7 +94,10 @@ function shortOf(board: Board, lay: BoardLay): { length: Length; width: Length }
 	};
 }
 
-/** The outline to cut, or null for a rectangle. Of a board with bevels all round: both faces together. */
+/**
+ * The outline to cut, or null for a rectangle. Of a board with bevels all round: both faces
+ * together.
+ */
 function outlineOf(board: Board, lay: BoardLay): Outline | null {
 	const faces = [board.solid.outside, board.solid.inside].map((face) =>
 		face.map((p) => onPart(flat(p, board.frame), lay)),
@@ -146,7 +158,10 @@ function bevelsOf(board: Board, lay: BoardLay): Bevel[] {
 	});
 }
 
-/** Which side of the rectangle an edge run counter-clockwise lies on, and its turn from that side, degrees. */
+/**
+ * Which side of the rectangle an edge run counter-clockwise lies on, and its turn from that side,
+ * degrees.
+ */
 export function sideOf(a: Point, b: Point): { side: Bevel['side']; mitre: number } {
 	const dx = b.x - a.x;
 	const dy = b.y - a.y;

@@ -31,7 +31,10 @@ export function middleOf(board: Board): Point {
 	return { x: (Math.min(...x) + Math.max(...x)) / 2, y: (Math.min(...y) + Math.max(...y)) / 2 };
 }
 
-/** A spot on a wall, shifted `along` it for the members of a row; null when the box has no such wall. */
+/**
+ * A spot on a wall, shifted `along` it for the members of a row; null when the box has no such
+ * wall.
+ */
 export function placeOn(
 	boards: readonly Board[],
 	key: string,

@@ -5,7 +5,10 @@ export interface Seam {
 	/** The letter both edges carry. */
 	readonly letter: string;
 	readonly between: readonly [string, string];
-	/** 'butt', 'mitre' or 'rabbet' for what holds the box shut; 'face' for a layer on a layer, 'strip' for a cleat. */
+	/**
+	 * 'butt', 'mitre' or 'rabbet' for what holds the box shut; 'face' for a layer on a layer,
+	 * 'strip' for a cleat.
+	 */
 	readonly kind: 'butt' | 'mitre' | 'rabbet' | 'face' | 'strip';
 	/** Length along the seam, ticks. */
 	readonly length: number;

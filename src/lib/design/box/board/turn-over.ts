@@ -5,17 +5,24 @@ import type { Part } from '../../part';
 import type { Board } from './board';
 
 /*
- * The two ends of a box are mirror images of each other. Seen from one side of the box both are the same shape, so one of
- * them is listed from its inside: then two tapered ends can be cut head to tail from one rectangle, and one pattern does
- * for both. Their edges are square, so turning one over changes nothing but which way it is looked at.
+ * The two ends of a box are mirror images of each other. Seen from one side of the box both are the
+ * same shape, so one of them is listed from its inside: then two tapered ends can be cut head to
+ * tail from one rectangle, and one pattern does for both. Their edges are square, so turning one
+ * over changes nothing but which way it is looked at.
  */
 
-/** Faces that look alike, so that it does not matter which one is cut from above. Common practice, no source. */
+/**
+ * Faces that look alike, so that it does not matter which one is cut from above. Common practice,
+ * no source.
+ */
 const ALIKE: readonly Material['kind'][] = ['mdf', 'particleboard'];
 /** Both outlines were rounded to the grid, each from its own corner. */
 const ROUNDING = 2;
 
-/** The parts, with one end turned over where that makes both ends one shape. The right one, or the left one if it must be. */
+/**
+ * The parts, with one end turned over where that makes both ends one shape. The right one, or the
+ * left one if it must be.
+ */
 export function withTurnedEnd(parts: readonly Part[], boards: readonly Board[]): Part[] {
 	const end = (key: string): { part: Part; board: Board } | null => {
 		const i = boards.findIndex((b) => b.key === key && b.role === 'end');
@@ -34,7 +41,10 @@ function mayTurn({ part, board }: { part: Part; board: Board }): boolean {
 	return faces && part.bevels.length === 0 && board.holes.every((h) => h.recess === null);
 }
 
-/** An end as it is seen from inside, if that is the shape of the other end and another one than from outside. */
+/**
+ * An end as it is seen from inside, if that is the shape of the other end and another one than from
+ * outside.
+ */
 function turnedOver(part: Part, board: Board, other: Part): Part | null {
 	if (!part.outline || !other.outline || part.material !== other.material) return null;
 	if (part.length !== other.length || part.width !== other.width) return null;
@@ -51,7 +61,10 @@ function turnedOver(part: Part, board: Board, other: Part): Part | null {
 	};
 }
 
-/** Mirrors what lies on a part left to right as the board stands; that is top to bottom where the grain runs up. */
+/**
+ * Mirrors what lies on a part left to right as the board stands; that is top to bottom where the
+ * grain runs up.
+ */
 function flipOf(part: Part, upright: boolean): (outline: Outline) => Outline {
 	if (!upright) return (o) => mirrored(o, part.length / 2);
 	return (o) => moved(turned(mirrored(o), 180), 0, part.width);

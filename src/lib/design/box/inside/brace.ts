@@ -17,13 +17,18 @@ import type { BoardRack } from '../rack';
 import { originOf, plateMeets, stripMeets } from './rooms';
 import type { ProblemLog } from '../../problem-log';
 
-/** The clear air of a chamber, if there is enough to set anything in, and its walls that slots run along. */
+/**
+ * The clear air of a chamber, if there is enough to set anything in, and its walls that slots run
+ * along.
+ */
 interface OpenRoom {
 	readonly air: SweptAir | null;
 	readonly slotted: readonly SlottedWall[];
 }
 
-/** Braces set into the clear air of the chambers: what is left once slots have taken their place. */
+/**
+ * Braces set into the clear air of the chambers: what is left once slots have taken their place.
+ */
 export function braceSwept(
 	box: Box,
 	rooms: readonly OpenRoom[],
@@ -53,7 +58,10 @@ export interface SlottedWall {
 	readonly slot: string;
 }
 
-/** Says where a brace stops short of a wall because a slot runs there; it is glued to that wall no more. */
+/**
+ * Says where a brace stops short of a wall because a slot runs there; it is glued to that wall no
+ * more.
+ */
 function besideSlots(body: PlateBody, slotted: readonly SlottedWall[]): PlateBody {
 	const met = slotted.filter((s) => body.meets.some((m) => m.other === s.wall));
 	const notes = met.map(

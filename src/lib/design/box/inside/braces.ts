@@ -17,14 +17,20 @@ export interface Rod {
 	readonly to: Point3;
 }
 
-/** Cubic ticks a rod takes: cut to leaning walls it loses at one side of its axis what it keeps at the other. */
+/**
+ * Cubic ticks a rod takes: cut to leaning walls it loses at one side of its axis what it keeps at
+ * the other.
+ */
 function rodVolume(rod: Rod): number {
 	const { from, to } = rod;
 	const axis = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
 	return Math.PI * (rod.diameter / 2) ** 2 * axis;
 }
 
-/** kg/m3 of a beech rod at 12 % moisture: Wood Handbook, FPL-GTR-282 (2021), table 5-3a, specific gravity 0.64. From memory. */
+/**
+ * kg/m3 of a beech rod at 12 % moisture: Wood Handbook, FPL-GTR-282 (2021), table 5-3a, specific
+ * gravity 0.64. From memory.
+ */
 const BEECH = 720;
 
 /** kg of one rod, of the rods on the rack. */

@@ -8,7 +8,10 @@ const STEP = mm(8);
 const KEEP = mm(4);
 const AROUND = 24;
 
-/** What the basket or the magnet of a driver runs into: names, each once. The walls are named 'a wall'. */
+/**
+ * What the basket or the magnet of a driver runs into: names, each once. The walls are named 'a
+ * wall'.
+ */
 export function clashes(one: Seated, air: Air | null, obstacles: readonly Obstacle[]): string[] {
 	const points = bodyPoints(one);
 	const { low, high } = boundsOf(points);

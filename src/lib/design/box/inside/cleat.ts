@@ -22,11 +22,16 @@ export interface Cleated {
 	readonly seams: readonly Seam[];
 	/** Cubic ticks of one chamber. */
 	readonly taken: number;
-	/** Corners that should have had a cleat and have no room for one, by the boards that meet there. */
+	/**
+	 * Corners that should have had a cleat and have no room for one, by the boards that meet there.
+	 */
 	readonly missed: readonly string[];
 }
 
-/** What a cleat may lie on: walls that stand where they stood, not slot boards; and where frames across the width interrupt it. */
+/**
+ * What a cleat may lie on: walls that stand where they stood, not slot boards; and where frames
+ * across the width interrupt it.
+ */
 export interface CleatRoom {
 	readonly air: SweptAir;
 	readonly sides: readonly boolean[];
@@ -35,7 +40,10 @@ export interface CleatRoom {
 	readonly free: readonly (readonly [number, number])[];
 }
 
-/** Strips in the corners of one chamber; the corner's own angle is ripped on the edge that meets the second wall. */
+/**
+ * Strips in the corners of one chamber; the corner's own angle is ripped on the edge that meets the
+ * second wall.
+ */
 export function cleatsIn(
 	room: CleatRoom,
 	wish: Cleats,
@@ -105,8 +113,8 @@ function sayMissed(wish: Cleats, missed: ReadonlySet<string>, log: ProblemLog): 
 type Add = (name: string, solid: Board['solid'], frame: Board['frame'], wall: string) => void;
 
 /**
- * Lies on the side that ends at corner `k`, its bevelled edge against the side that starts there. Returns the corners that
- * have no room for one.
+ * Lies on the side that ends at corner `k`, its bevelled edge against the side that starts there.
+ * Returns the corners that have no room for one.
  */
 function cornerCleats(room: CleatRoom, width: number, t: number, add: Add): string[] {
 	const { corners, keys } = room.air;
@@ -167,7 +175,10 @@ function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 	});
 }
 
-/** Where the cleats at each end lie along the width; none where a frame or the other end leaves too little room. */
+/**
+ * Where the cleats at each end lie along the width; none where a frame or the other end leaves too
+ * little room.
+ */
 function endStretches(
 	room: CleatRoom,
 	width: number,

@@ -30,7 +30,10 @@ export interface Doubled extends Layers {
 	readonly air: SweptAir;
 }
 
-/** What is asked of one layer: which wall, for which wish of the box, how thick, and the how-manyth it is, from 1. */
+/**
+ * What is asked of one layer: which wall, for which wish of the box, how thick, and the how-manyth
+ * it is, from 1.
+ */
 export interface LayerAsk {
 	readonly wall: BoardKey;
 	readonly wish: number;
@@ -48,7 +51,10 @@ const LAYERS = {
 	outside: { key: 'overlay', role: 'overlay', name: 'outer layer', notes: [] },
 } as const;
 
-/** All layers on one side of the walls. `lay` shapes the next one; where there is none it says why, and the wish ends. */
+/**
+ * All layers on one side of the walls. `lay` shapes the next one; where there is none it says why,
+ * and the wish ends.
+ */
 export function layUp(
 	box: Box,
 	side: keyof typeof LAYERS,
@@ -63,7 +69,8 @@ export function layUp(
 		if (wish.side !== side) return;
 		const material = rack.of(wish.material, ['doublers', w, 'material']);
 		for (let nth = 1; nth <= wish.layers; nth++) {
-			// Even without a board to make it of, what is wrong with its place is said in the same round.
+			// Even without a board to make it of, what is wrong with its place is said in the same
+			// round.
 			const shape = lay({ wall, wish: w, t: material?.measured ?? ticks(0), nth });
 			if (!shape || !material) return;
 			const board = boardOf({
@@ -84,7 +91,10 @@ export function layUp(
 	return { boards, seams };
 }
 
-/** Layers glued inside the walls, one after the other, each cut to fit between what is already there. */
+/**
+ * Layers glued inside the walls, one after the other, each cut to fit between what is already
+ * there.
+ */
 export function doubleInside(
 	section: SweptSection,
 	box: Box,
@@ -108,7 +118,9 @@ export function doubleInside(
 	return { air, ...layers };
 }
 
-/** Layers glued on the outside of a wall, over its neighbours' edges; their own edges are square. */
+/**
+ * Layers glued on the outside of a wall, over its neighbours' edges; their own edges are square.
+ */
 export function doubleOutside(
 	section: SweptSection,
 	box: Box,

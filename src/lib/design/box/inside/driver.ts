@@ -27,7 +27,10 @@ export interface Seated {
 	readonly place: Place;
 	/** Chamber number less one; -1 where a board stands behind it. */
 	readonly room: number;
-	/** How far the flange sits outside the face of the wall (a ring) or inside it (a routed seat, negative). */
+	/**
+	 * How far the flange sits outside the face of the wall (a ring) or inside it (a routed seat,
+	 * negative).
+	 */
 	readonly proud: number;
 	readonly cutRadius: number;
 }
@@ -128,7 +131,10 @@ function oval(at: Point, length: number, width: number): Outline {
 		: [c(dx, -dy), c(dx, dy, 1), c(-dx, dy), c(-dx, -dy, 1)];
 }
 
-/** Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when it leaves the board. */
+/**
+ * Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when
+ * it leaves the board.
+ */
 function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };

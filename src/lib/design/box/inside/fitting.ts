@@ -60,7 +60,9 @@ export function cutTerminal(
 	return { room, what: 'Terminal cup', volume: cubicTicks(terminal.displacement) };
 }
 
-/** The same hole in a layer behind: its frame may start at another corner, but looks the same way. */
+/**
+ * The same hole in a layer behind: its frame may start at another corner, but looks the same way.
+ */
 function shifted(
 	hole: Board['holes'][number],
 	wall: Board,

@@ -42,7 +42,9 @@ export function bareAir(section: SweptSection): SweptAir {
 	return { kind: 'swept', corners: inner, keys, x0, x1, left: 'left', right: 'right' };
 }
 
-/** Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls. */
+/**
+ * Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls.
+ */
 export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemLog): Inside {
 	const { section } = shell;
 	const bare = bareAir(section);
@@ -79,7 +81,9 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemL
 
 type Glued = Pick<Inside, 'boards' | 'seams'>;
 
-/** What stands in a box before anything is mounted; `walls` with what was cut out of them for slots. */
+/**
+ * What stands in a box before anything is mounted; `walls` with what was cut out of them for slots.
+ */
 export function stageOf(
 	walls: readonly Board[],
 	made: {
@@ -118,7 +122,10 @@ interface Swept {
 	readonly section: SweptSection | null;
 }
 
-/** What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are tuned. */
+/**
+ * What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are
+ * tuned.
+ */
 export function mount(
 	box: Box,
 	stage: InsideStage,

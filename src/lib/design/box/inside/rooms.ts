@@ -48,7 +48,10 @@ interface Cut {
 	readonly meets: readonly Meeting[];
 }
 
-/** Splits the air by the dividers in the order they are listed; chambers are numbered from the left, the bottom, the front. */
+/**
+ * Splits the air by the dividers in the order they are listed; chambers are numbered from the left,
+ * the bottom, the front.
+ */
 export function divide(
 	box: Box,
 	bare: SweptAir,

@@ -6,8 +6,8 @@ import { sidesSetIn, flat, crossingsOf, halfOf } from '../solid';
 import { shown } from '../shown';
 
 /**
- * Windows a rim apart, in the frame of the board; square corners, to be rounded with the cutter. A board with bevelled edges
- * gets them in what both its faces share.
+ * Windows a rim apart, in the frame of the board; square corners, to be rounded with the cutter. A
+ * board with bevelled edges gets them in what both its faces share.
  */
 export function windowsIn(
 	board: Board,

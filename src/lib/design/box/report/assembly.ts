@@ -7,8 +7,9 @@ import { shown } from '../shown';
 const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
 
 /**
- * The order of putting together: layers on their boards, one closing board flat on the bench, the others stood on it one by
- * one, what goes inside, then the board that shuts it. A usual way, common practice, no source.
+ * The order of putting together: layers on their boards, one closing board flat on the bench, the
+ * others stood on it one by one, what goes inside, then the board that shuts it. A usual way,
+ * common practice, no source.
  */
 export function boxAssembly(
 	box: Box,

@@ -11,7 +11,9 @@ export function netOf(inside: Inside, room: number): number {
 	return litres(own.reduce((left, t) => left - t.volume, inside.rooms[room]?.gross ?? 0));
 }
 
-/** Gross, each deduction on its own line, and net, of every chamber; then what the air in it does. */
+/**
+ * Gross, each deduction on its own line, and net, of every chamber; then what the air in it does.
+ */
 export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[] {
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
@@ -41,7 +43,10 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 	});
 }
 
-/** Two values of Qtc nearer than this, as a share, are one to the ear; the data of drivers vary by more. */
+/**
+ * Two values of Qtc nearer than this, as a share, are one to the ear; the data of drivers vary by
+ * more.
+ */
 const SAME_Q = 0.03;
 
 const two = (n: number): number => Math.round(n * 100) / 100;
@@ -111,7 +116,10 @@ function sealedOf(
 	return { ...found, wantedVolume };
 }
 
-/** Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc loses by it. */
+/**
+ * Litres and a Qtc are two wishes for one volume: the litres go first, and it is said when the Qtc
+ * loses by it.
+ */
 function twoWishes(box: Box, room: number, qtc: number, net: number, log: ProblemLog): void {
 	const { target, qtc: wished } = box;
 	if (!target || target.chamber !== room + 1) return;

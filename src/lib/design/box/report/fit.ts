@@ -72,7 +72,8 @@ function spaceWords(
 	const { space } = box;
 	if (!space) return [];
 	const free = space.clearance;
-	// Clear at both sides and over the top; the box stands on the floor and keeps its stand-off behind.
+	// Clear at both sides and over the top; the box stands on the floor and keeps its stand-off
+	// behind.
 	const room = {
 		width: space.width - 2 * free,
 		height: space.height - free,
@@ -129,8 +130,9 @@ const VIEWS: readonly View[] = [
 ];
 
 /**
- * Straight through the opening: the outline seen from the side that goes first, turned in its plane until it fits. Degree by
- * degree; what passes at none of them may still be wriggled in, which nobody should count on.
+ * Straight through the opening: the outline seen from the side that goes first, turned in its plane
+ * until it fits. Degree by degree; what passes at none of them may still be wriggled in, which
+ * nobody should count on.
  */
 function turnFor(box: Box, points: readonly Point3[], cloth: number): string | null {
 	const { opening } = box;

@@ -13,7 +13,9 @@ import {
 } from '../solid';
 import type { SweptSection } from './swept-section';
 
-/** The two boards that close the swept profile: over it, between its boards, or let into a rabbet. */
+/**
+ * The two boards that close the swept profile: over it, between its boards, or let into a rabbet.
+ */
 export function endBoards(section: SweptSection, box: Pick<Box, 'boards'>): Board[] {
 	return (['left', 'right'] as const).map((key) => {
 		const material = section.ends[key];
@@ -47,7 +49,10 @@ function endOutline(section: SweptSection): readonly Point[] {
 	);
 }
 
-/** An outline of the side view as a board of the given thickness, its outside at `x` looking along `n`. */
+/**
+ * An outline of the side view as a board of the given thickness, its outside at `x` looking along
+ * `n`.
+ */
 export function plate(outline: readonly Point[], x: number, n: Point3, thickness: number): Solid {
 	const outside = outline.map((p) => p3(x, p.x, p.y));
 	return { outside, inside: outside.map((p) => sub3(p, scale3(n, thickness))) };

@@ -11,7 +11,10 @@ type Free = ShapeOf<'free'>;
 /** As many sides as a list of corners may have. */
 const MOST = 24;
 
-/** Corners of a free profile, counter-clockwise, the lower left of the rectangle round it at 0, 0; null with the reason told. */
+/**
+ * Corners of a free profile, counter-clockwise, the lower left of the rectangle round it at 0, 0;
+ * null with the reason told.
+ */
 export function freeCorners(shape: Free, log: ProblemLog): Point[] | null {
 	const path = ['shape', shape.drawing ? 'drawing' : 'corners'];
 	const given = shape.drawing ? drawnCorners(shape.drawing, path, log) : shape.corners;
@@ -54,7 +57,10 @@ export function freeCorners(shape: Free, log: ProblemLog): Point[] | null {
 	return clean.outline.map((c) => ({ x: c.x - lowX, y: c.y - lowY }));
 }
 
-/** Reading a drawing costs more than the box; solving for a volume asks for the same one again and again. */
+/**
+ * Reading a drawing costs more than the box; solving for a volume asks for the same one again and
+ * again.
+ */
 const read = new WeakMap<OutlineDrawing, Drawn | Undrawn>();
 
 function drawnCorners(

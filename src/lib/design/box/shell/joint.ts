@@ -5,17 +5,23 @@ import { convex, insideAngle, type Past } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
 /*
- * How the boards of a profile meet. The tilt of a joint is what decides whether the saw can cut it: a butt tilts by the
- * departure from a square corner, a mitre by half of what is left of a straight angle.
+ * How the boards of a profile meet. The tilt of a joint is what decides whether the saw can cut it:
+ * a butt tilts by the departure from a square corner, a mitre by half of what is left of a straight
+ * angle.
  */
 
-/** Saw tilt from square for a corner whose inside faces meet at `angle` degrees. Common practice, no source; plane geometry. */
+/**
+ * Saw tilt from square for a corner whose inside faces meet at `angle` degrees. Common practice, no
+ * source; plane geometry.
+ */
 export function tiltOf(joint: 'butt' | 'mitre', angle: number): number {
 	const inward = angle > 180 ? 360 - angle : angle;
 	return joint === 'butt' ? Math.abs(90 - inward) : 90 - inward / 2;
 }
 
-/** What is asked for at each corner of a profile. Corner `k` lies between side `k - 1` and side `k`. */
+/**
+ * What is asked for at each corner of a profile. Corner `k` lies between side `k - 1` and side `k`.
+ */
 export function jointsOf(
 	corners: readonly Point[],
 	keys: readonly BoardKey[],
@@ -44,7 +50,10 @@ function meets(pair: readonly [BoardKey, BoardKey], a: BoardKey, b: BoardKey): b
 	return (pair[0] === a && pair[1] === b) || (pair[0] === b && pair[1] === a);
 }
 
-/** The joint of the whole box: the more level board runs past, or the more upright one, or both are mitred. */
+/**
+ * The joint of the whole box: the more level board runs past, or the more upright one, or both are
+ * mitred.
+ */
 function usual(corners: readonly Point[], k: number, joint: Box['joint']): Past {
 	if (joint === 'mitre') return 'mitre';
 	const levelBefore = slope(corners, k - 1) < slope(corners, k);

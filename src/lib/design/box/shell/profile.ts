@@ -6,8 +6,8 @@ import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
 /**
- * The side of a box as seen from its right end, front on the left: x to the back, y up, counter-clockwise. Side `i` of the
- * profile leaves corner `i` and carries the board `keys[i]`.
+ * The side of a box as seen from its right end, front on the left: x to the back, y up,
+ * counter-clockwise. Side `i` of the profile leaves corner `i` and carries the board `keys[i]`.
  */
 export interface Profile {
 	readonly corners: readonly Point[];
@@ -56,7 +56,8 @@ function four(
 function depthsOf(shape: ShapeOf<'slanted'>): { bottom: number; top: number } {
 	const { lean, height } = shape;
 	if (lean.by === 'depths') return { bottom: lean.bottom, top: lean.top };
-	// The seat angle is read between the floor under the box and the face against it; 90 is upright.
+	// The seat angle is read between the floor under the box and the face against it; 90 is
+	// upright.
 	const angle = lean.by === 'angle' ? lean.angle : 90 - lean.seat;
 	const run = height * Math.tan((angle * Math.PI) / 180);
 	return lean.at === 'bottom'
@@ -82,7 +83,10 @@ function slanted(shape: ShapeOf<'slanted'>, log: ProblemLog): Profile | null {
 
 type Notched = ShapeOf<'stepped'> | ShapeOf<'truncated'>;
 
-/** A corner of the rectangle taken away, in the frame of the lower back one: mirrored into its own place afterwards. */
+/**
+ * A corner of the rectangle taken away, in the frame of the lower back one: mirrored into its own
+ * place afterwards.
+ */
 function notched(
 	shape: Notched,
 	corners: readonly (readonly [x: number, y: number, key: BoardKey])[],

@@ -18,7 +18,10 @@ export interface Shell {
 	readonly seams: readonly Seam[];
 }
 
-/** Walls and ends of every box that is a profile swept along its width; null when it cannot be made, with the reason told. */
+/**
+ * Walls and ends of every box that is a profile swept along its width; null when it cannot be made,
+ * with the reason told.
+ */
 export function shellOf(
 	box: Box,
 	shape: Swept,
@@ -34,7 +37,10 @@ export function shellOf(
 	return { section, boards, seams: seamsOf(section, boards) };
 }
 
-/** A side too short for the joints at both its ends is refused: its boards would stand in each other. */
+/**
+ * A side too short for the joints at both its ends is refused: its boards would stand in each
+ * other.
+ */
 function buildable(section: SweptSection, log: ProblemLog): boolean {
 	const clash = clashingQuads(section.quads)[0];
 	if (!clash) return true;
@@ -48,7 +54,9 @@ function buildable(section: SweptSection, log: ProblemLog): boolean {
 	return false;
 }
 
-/** Thicknesses worked into the profile. Cheap: solving for a dimension calls this again and again. */
+/**
+ * Thicknesses worked into the profile. Cheap: solving for a dimension calls this again and again.
+ */
 export function sweptSectionOf(
 	box: Box,
 	shape: Swept,
@@ -152,7 +160,10 @@ function rabbetDepth(box: Box, materials: readonly Material[], log: ProblemLog):
 	return most;
 }
 
-/** One seam per corner, then one per wall at each end; each letter is written on the edges that meet there. */
+/**
+ * One seam per corner, then one per wall at each end; each letter is written on the edges that meet
+ * there.
+ */
 function seamsOf(section: SweptSection, boards: readonly Board[]): Seam[] {
 	const seams: Seam[] = [];
 	const swept = section.fit === 'over' ? section.x1 - section.x0 : section.width;

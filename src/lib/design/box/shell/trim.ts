@@ -20,8 +20,8 @@ import type { SweptSection } from './swept-section';
 const EDGE = { bottom: 0, right: 1, top: 2, left: 3 } as const;
 
 /**
- * Opens the front for a slot. One that runs from wall to wall makes the front that much shorter, where its neighbour runs
- * past it; any other is cut into it.
+ * Opens the front for a slot. One that runs from wall to wall makes the front that much shorter,
+ * where its neighbour runs past it; any other is cut into it.
  */
 export function openFront(
 	boards: readonly Board[],
@@ -41,7 +41,10 @@ export function openFront(
 	return { boards: boards.map(change), trimmed };
 }
 
-/** Does the front end where the slot ends? Then taking a strip off it leaves nothing beside the slot. */
+/**
+ * Does the front end where the slot ends? Then taking a strip off it leaves nothing beside the
+ * slot.
+ */
 function spansFront(section: SweptSection, along: SlotVent['along']): boolean {
 	if (section.fit !== 'over') return false;
 	const f = section.keys.indexOf('front');
@@ -52,7 +55,10 @@ function spansFront(section: SweptSection, along: SlotVent['along']): boolean {
 	return along === 'bottom' ? stopsBelow : stopsAbove;
 }
 
-/** Is the slot as long as the front is there? In one chamber of several, or between layers, it is shorter. */
+/**
+ * Is the slot as long as the front is there? In one chamber of several, or between layers, it is
+ * shorter.
+ */
 function asLong(
 	boards: readonly Board[],
 	run: readonly [number, number],

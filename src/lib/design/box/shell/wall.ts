@@ -47,7 +47,10 @@ export function sweptSolid(q: Quad, x0: number, x1: number): Solid {
 	return { outside: face(q.outside), inside: face(q.inside) };
 }
 
-/** How side `i` of the profile is looked at from outside: upright as far as it goes; a level board with its back up. */
+/**
+ * How side `i` of the profile is looked at from outside: upright as far as it goes; a level board
+ * with its back up.
+ */
 export function sideFrame(corners: readonly Point[], i: number): Frame {
 	const a = cornerAt(corners, i);
 	const b = cornerAt(corners, i + 1);
@@ -58,7 +61,10 @@ export function sideFrame(corners: readonly Point[], i: number): Frame {
 	return frameOf(p3(0, a.x, a.y), n, level ? p3(0, n.z > 0 ? 1 : -1, 0) : p3(0, 0, 1));
 }
 
-/** What the rabbets for the ends take out of each wall: as deep as the rabbet, as wide as the end is thick. */
+/**
+ * What the rabbets for the ends take out of each wall: as deep as the rabbet, as wide as the end is
+ * thick.
+ */
 function rabbets(section: SweptSection): Solid[][] {
 	if (section.fit !== 'rabbet') return [];
 	const deep = section.inner.map((_, i) => sideLine(section.inner, i, -section.rabbet));
@@ -74,8 +80,9 @@ function rabbets(section: SweptSection): Solid[][] {
 }
 
 /**
- * The rabbet of one wall in section. At an outward corner it ends where the neighbour's ends; at an inward one the
- * neighbour's runs on through the wood of the corner, whichever board that belongs to.
+ * The rabbet of one wall in section. At an outward corner it ends where the neighbour's ends; at an
+ * inward one the neighbour's runs on through the wood of the corner, whichever board that belongs
+ * to.
  */
 function rabbetSections(
 	section: SweptSection,

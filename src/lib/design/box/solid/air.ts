@@ -6,7 +6,8 @@ import { planeArea } from './solid';
 import { dot3, type Point3 } from './vec';
 
 /*
- * The air of one chamber: a polygon of the side view swept from x0 to x1, or, in a tapered box, what lies inside six planes.
+ * The air of one chamber: a polygon of the side view swept from x0 to x1, or, in a tapered box,
+ * what lies inside six planes.
  */
 
 export interface SweptAir {
@@ -47,8 +48,9 @@ export function airHolds(air: Air, p: Point3, margin = 0): boolean {
 }
 
 /**
- * How far something round of this radius can go from `from` along `heading` before any point of its front touches a wall.
- * `from` lies on a wall; that wall is left behind at once. Exact for the walls; what stands inside is looked for elsewhere.
+ * How far something round of this radius can go from `from` along `heading` before any point of its
+ * front touches a wall. `from` lies on a wall; that wall is left behind at once. Exact for the
+ * walls; what stands inside is looked for elsewhere.
  */
 export function reach(air: Air, from: Point3, heading: Point3, radius: number): number {
 	if (air.kind === 'tapered') return reachPlanes(air.planes, from, heading, radius);
@@ -73,8 +75,8 @@ function reachPlanes(
 }
 
 /**
- * In the side view: the nearest side inside a lane as wide as the thing. Only sides that would be left through count: the
- * wall it starts from is passed inward.
+ * In the side view: the nearest side inside a lane as wide as the thing. Only sides that would be
+ * left through count: the wall it starts from is passed inward.
  */
 export function reachSides(
 	corners: readonly Point[],

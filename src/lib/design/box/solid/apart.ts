@@ -6,8 +6,8 @@ import { cross3, dot3, length3, sub3, unit3, type Point3 } from './vec';
 const TOUCH = 2;
 
 /**
- * Have two convex bodies nothing but a face, an edge or a corner in common? The separating axis test: square to a face of
- * either, or to an edge of both.
+ * Have two convex bodies nothing but a face, an edge or a corner in common? The separating axis
+ * test: square to a face of either, or to an edge of both.
  */
 export function apart(a: Solid, b: Solid): boolean {
 	const [pa, pb] = [a, b].map((s) => [...s.outside, ...s.inside]) as [Point3[], Point3[]];

@@ -15,8 +15,8 @@ import {
 import { planeArea } from './solid';
 
 /*
- * Cross-sections: the profile set in by the thickness of each of its boards, and the quadrilateral each board shows
- * when the box is sawn through.
+ * Cross-sections: the profile set in by the thickness of each of its boards, and the quadrilateral
+ * each board shows when the box is sawn through.
  */
 
 /** Side `i` of a polygon as an endless line, shifted inward (to the left) by `by`. */
@@ -26,7 +26,10 @@ export function sideLine(corners: readonly Point[], i: number, by = 0): Line {
 	return { at: plus(a, times(leftOf(heading), by)), heading };
 }
 
-/** Each side shifted inward by its own distance (negative: outward). Null when a side vanishes or the result crosses itself. */
+/**
+ * Each side shifted inward by its own distance (negative: outward). Null when a side vanishes or
+ * the result crosses itself.
+ */
 export function sidesSetIn(corners: readonly Point[], by: readonly number[]): Point[] | null {
 	const lines = corners.map((_, i) => sideLine(corners, i, by[i] ?? 0));
 	const moved: Point[] = [];
@@ -45,19 +48,26 @@ function at2(lines: readonly Line[], i: number): Line {
 	return nth(lines, ((i % lines.length) + lines.length) % lines.length);
 }
 
-/** The two boards that meet at a corner: the one whose side ends there, the one whose side starts there, or neither runs past. */
+/**
+ * The two boards that meet at a corner: the one whose side ends there, the one whose side starts
+ * there, or neither runs past.
+ */
 export type Past = 'before' | 'after' | 'mitre';
 
-/** One board seen in section: outside from start to end, inside from start to end, in the direction of its side. */
+/**
+ * One board seen in section: outside from start to end, inside from start to end, in the direction
+ * of its side.
+ */
 export interface Quad {
 	readonly outside: readonly [Point, Point];
 	readonly inside: readonly [Point, Point];
 }
 
 /**
- * The quadrilaterals of all boards between two polygons that correspond corner by corner. At an outward corner the
- * board that runs past ends flush with its neighbour's outside and the neighbour stops at its inside; at an inward
- * corner (of a step) it is the other way about. Neither changes the air inside.
+ * The quadrilaterals of all boards between two polygons that correspond corner by corner. At an
+ * outward corner the board that runs past ends flush with its neighbour's outside and the neighbour
+ * stops at its inside; at an inward corner (of a step) it is the other way about. Neither changes
+ * the air inside.
  */
 export function quads(
 	inner: readonly Point[],
@@ -114,7 +124,10 @@ function aroundQuad(q: Quad): Point[] {
 	return [q.outside[0], q.outside[1], q.inside[1], q.inside[0]];
 }
 
-/** Boards that cannot be made: a side so short that its two cuts cross, or two boards in one place. Indexes of sides. */
+/**
+ * Boards that cannot be made: a side so short that its two cuts cross, or two boards in one place.
+ * Indexes of sides.
+ */
 export function clashingQuads(all: readonly Quad[]): [number, number][] {
 	const found: [number, number][] = [];
 	all.forEach((q, i) => {
@@ -133,7 +146,10 @@ function forward(q: Quad): boolean {
 	return dot(out, into) > 0;
 }
 
-/** Do two convex shapes share more than an edge? True unless a side of one has the other wholly beyond it. */
+/**
+ * Do two convex shapes share more than an edge? True unless a side of one has the other wholly
+ * beyond it.
+ */
 function overlap(a: readonly Point[], b: readonly Point[]): boolean {
 	return !separates(a, b) && !separates(b, a);
 }

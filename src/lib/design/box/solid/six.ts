@@ -3,8 +3,8 @@ import type { Plane } from './plane';
 import { add3, cross3, dot3, middle3, p3, scale3, type Point3 } from './vec';
 
 /*
- * The body inside six planes: front and back stand parallel, the other four may lean. Every corner is where three of them
- * meet, and every section parallel to the front is a rectangle.
+ * The body inside six planes: front and back stand parallel, the other four may lean. Every corner
+ * is where three of them meet, and every section parallel to the front is a rectangle.
  */
 
 export type Six = 'front' | 'back' | 'top' | 'bottom' | 'left' | 'right';
@@ -31,7 +31,10 @@ export function meet3(a: Plane, b: Plane, c: Plane): Point3 {
 	return scale3(sum, 1 / det);
 }
 
-/** Front bottom left, front bottom right, front top right, front top left, then the same at the back. */
+/**
+ * Front bottom left, front bottom right, front top right, front top left, then the same at the
+ * back.
+ */
 export function hexCorners(f: Planes): Point3[] {
 	return [f.front, f.back].flatMap((face) => [
 		meet3(face, f.bottom, f.left),
@@ -64,8 +67,8 @@ export function opens(c: readonly Point3[]): boolean {
 }
 
 /**
- * Volume between two parallel rectangles: the prismatoid formula (Moscow papyrus, problem 14; Kern and Bland 1948, p. 75).
- * The frustum formula would be right only for similar rectangles.
+ * Volume between two parallel rectangles: the prismatoid formula (Moscow papyrus, problem 14; Kern
+ * and Bland 1948, p. 75). The frustum formula would be right only for similar rectangles.
  */
 export function hexVolume(c: readonly Point3[]): number {
 	const area = (k: number, other: number): number => {
@@ -75,7 +78,10 @@ export function hexVolume(c: readonly Point3[]): number {
 	return prismatoid(area(0, 0), area(0, 4), area(4, 4), nth(c, 4).y - nth(c, 0).y);
 }
 
-/** h / 6 (A1 + 4 Am + A2): exact for anything whose section changes as a square of the height or less. */
+/**
+ * h / 6 (A1 + 4 Am + A2): exact for anything whose section changes as a square of the height or
+ * less.
+ */
 export function prismatoid(first: number, middle: number, last: number, height: number): number {
 	return (height / 6) * (first + 4 * middle + last);
 }
@@ -105,12 +111,17 @@ export const ENDS: Readonly<
 
 const UNIT = { x: p3(1, 0, 0), y: p3(0, 1, 0), z: p3(0, 0, 1) } as const;
 
-/** An upright or level plane, what lies beyond it cut off: `sign` 1 keeps what is below `at` on the axis, -1 what is above. */
+/**
+ * An upright or level plane, what lies beyond it cut off: `sign` 1 keeps what is below `at` on the
+ * axis, -1 what is above.
+ */
 export function level(key: string, across: Across, at: number, sign: 1 | -1): Plane {
 	return { key, n: scale3(UNIT[ENDS[across].axis], sign), d: sign * at };
 }
 
-/** The stretch of an axis where a straight board can stand without meeting the sides at its ends. */
+/**
+ * The stretch of an axis where a straight board can stand without meeting the sides at its ends.
+ */
 export function stretch(planes: Planes, across: Across): [from: number, to: number] {
 	const { axis, low, high } = ENDS[across];
 	const c = hexCorners(planes);

@@ -5,8 +5,9 @@ import { reachSides, type SweptAir } from './air';
 import { p3, type Point3 } from './vec';
 
 /**
- * The plane a slot is drawn in: the chamber cut so that the slot runs along one side of a polygon, starting at the front. A
- * slot along the top is drawn upside down, one along an end lies in the plan view; `to3` puts it back in its place.
+ * The plane a slot is drawn in: the chamber cut so that the slot runs along one side of a polygon,
+ * starting at the front. A slot along the top is drawn upside down, one along an end lies in the
+ * plan view; `to3` puts it back in its place.
  */
 export interface SlotPlane {
 	/** Counter-clockwise; the front is followed by the side the slot runs along. */
@@ -57,7 +58,10 @@ function upsideDown(air: SweptAir): SweptAir {
 	};
 }
 
-/** From above: x to the back, y away from the end the slot runs along. Needs an upright front between level boards. */
+/**
+ * From above: x to the back, y away from the end the slot runs along. Needs an upright front
+ * between level boards.
+ */
 function planView(air: SweptAir, along: 'left' | 'right'): SlotPlane | { readonly no: string } {
 	const f = air.keys.indexOf('front');
 	if (f < 0 || air[along] !== along)

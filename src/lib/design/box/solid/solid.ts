@@ -3,15 +3,18 @@ import type { Point } from '../../../geometry';
 import { add3, angleBetween, cross3, dot3, middle3, scale3, sub3, unit3, type Point3 } from './vec';
 
 /**
- * The body of a board: its outside face and its inside face, corner for corner, both run counter-clockwise as seen from
- * outside. Between corner k and k + 1 lies edge k, a plane face.
+ * The body of a board: its outside face and its inside face, corner for corner, both run
+ * counter-clockwise as seen from outside. Between corner k and k + 1 lies edge k, a plane face.
  */
 export interface Solid {
 	readonly outside: readonly Point3[];
 	readonly inside: readonly Point3[];
 }
 
-/** Where a board is looked at: `u` to the right and `v` up as seen from outside, `n` towards the viewer. */
+/**
+ * Where a board is looked at: `u` to the right and `v` up as seen from outside, `n` towards the
+ * viewer.
+ */
 export interface Frame {
 	readonly at: Point3;
 	readonly u: Point3;
@@ -48,7 +51,10 @@ export function volumeOf(s: Solid, f: Frame, thickness: number): number {
 	);
 }
 
-/** Volume of any body between two corresponding outlines, cubic ticks: cones from one corner to every face. */
+/**
+ * Volume of any body between two corresponding outlines, cubic ticks: cones from one corner to
+ * every face.
+ */
 export function bodyVolume(s: Solid): number {
 	const n = s.outside.length;
 	const apex = nth(s.outside, 0);
@@ -91,14 +97,18 @@ export function edgeTilt(
 	const a = nth(s.outside, k);
 	const b = nth(s.outside, (k + 1) % n);
 	const down = sub3(nth(s.inside, k), a);
-	const side = cross3(unit3(sub3(b, a)), down); // points into the board or out of it, square to the edge face
+	// points into the board or out of it, square to the edge face
+	const side = cross3(unit3(sub3(b, a)), down);
 	const tilt = Math.abs(90 - angleBetween(side, f.n));
 	// Out of the board, in its plane: to the right of the edge as the outside is seen.
 	const out = cross3(sub3(b, a), f.n);
 	return { tilt, long: dot3(down, out) > 0 ? 'inside' : 'outside' };
 }
 
-/** A straight piece of board: the same outline on both faces. `face` lies in the frame, counter-clockwise. */
+/**
+ * A straight piece of board: the same outline on both faces. `face` lies in the frame,
+ * counter-clockwise.
+ */
 export function slab(face: readonly Point[], f: Frame, thickness: number): Solid {
 	return {
 		outside: face.map((p) => raised(p, f)),

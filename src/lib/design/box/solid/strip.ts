@@ -2,7 +2,9 @@ import { mm } from '../../../measure';
 import { type Line, type Point, cross, minus, cornerAt } from '../../../geometry';
 import type { Quad } from './section';
 
-/** A board laid right across a side view: what it shows in section and the air on each side of it. */
+/**
+ * A board laid right across a side view: what it shows in section and the air on each side of it.
+ */
 export interface BoardStrip {
 	/** `outside` is the face on the left of the heading, `inside` the one on its right. */
 	readonly quad: Quad;
@@ -10,14 +12,18 @@ export interface BoardStrip {
 	readonly sides: readonly [number, number];
 	readonly left: readonly Point[];
 	readonly right: readonly Point[];
-	/** For each side of `left` and `right`, the side of the polygon it lies on, or -1 for the face of the board. */
+	/**
+	 * For each side of `left` and `right`, the side of the polygon it lies on, or -1 for the face
+	 * of the board.
+	 */
 	readonly leftSides: readonly number[];
 	readonly rightSides: readonly number[];
 }
 
 /**
- * Lays a board of `thickness` with its left face on `line` across a polygon. Null where a corner of the polygon lies within
- * the board, or where the line leaves and enters again: no straight board fits there.
+ * Lays a board of `thickness` with its left face on `line` across a polygon. Null where a corner of
+ * the polygon lies within the board, or where the line leaves and enters again: no straight board
+ * fits there.
  */
 export function stripAcross(
 	corners: readonly Point[],
@@ -79,7 +85,10 @@ export function crossingsOf(corners: readonly Point[], line: Line): Met[] {
 	return found.sort((a, b) => a.along - b.along);
 }
 
-/** The part of a polygon on one side of a line that crosses it twice. `sign` 1 keeps the left, -1 the right. */
+/**
+ * The part of a polygon on one side of a line that crosses it twice. `sign` 1 keeps the left, -1
+ * the right.
+ */
 export function halfOf(
 	corners: readonly Point[],
 	line: Line,

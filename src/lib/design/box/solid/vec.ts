@@ -1,6 +1,7 @@
 /**
- * A point or a direction in the box, ticks: x to the right along the width, y to the back, z up; right-handed, the origin at
- * the lower left front corner of the outside. Fractions of a tick on the way through a formula.
+ * A point or a direction in the box, ticks: x to the right along the width, y to the back, z up;
+ * right-handed, the origin at the lower left front corner of the outside. Fractions of a tick on
+ * the way through a formula.
  */
 export interface Point3 {
 	readonly x: number;

@@ -4,12 +4,15 @@ import { mm, ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length, snap } from '../.
 /** Whatever the person typed, no box is larger than this: 4 m. */
 export const LARGEST = mm(4000);
 
-/** Net litres of the chamber wanted at one value of the dimension; null where no box comes of it. */
+/**
+ * Net litres of the chamber wanted at one value of the dimension; null where no box comes of it.
+ */
 export type NetAt = (value: Length) => number | null;
 
 /**
- * The dimension that gives the wanted volume: net volume grows with it, nearly as a straight line, so a few steps of the
- * secant inside a closing bracket find it to the tick. Null when it lies beyond reach.
+ * The dimension that gives the wanted volume: net volume grows with it, nearly as a straight line,
+ * so a few steps of the secant inside a closing bracket find it to the tick. Null when it lies
+ * beyond reach.
  */
 export function solveFor(wanted: number, start: Length, net: NetAt): Length | null {
 	let low = 0;
@@ -18,7 +21,8 @@ export function solveFor(wanted: number, start: Length, net: NetAt): Length | nu
 	let x: number = start;
 	for (let i = 0; i < 60 && high - low > 1; i++) {
 		const v = net(snap(x));
-		// Where nothing can be built the dimension is too small: boards in each other's way only ever need more room.
+		// Where nothing can be built the dimension is too small: boards in each other's way only
+		// ever need more room.
 		const off = v === null ? null : v - wanted;
 		if (off === null || off < 0) low = Math.max(low, x);
 		else high = Math.min(high, x);
@@ -39,7 +43,9 @@ export function solveFor(wanted: number, start: Length, net: NetAt): Length | nu
 	return v !== null && Math.abs(v - wanted) < 1e-3 * wanted ? ticks(best) : null;
 }
 
-/** To the nearest mark a fence can be set to: 0.1 mm, or the fraction of the inch the shop works to. */
+/**
+ * To the nearest mark a fence can be set to: 0.1 mm, or the fraction of the inch the shop works to.
+ */
 export function toMark(l: Length, ruler: Job['shop']['ruler']): Length {
 	const mark = ruler.unit === 'in' ? TICKS_PER_INCH / ruler.fraction : TICKS_PER_MM / 10;
 	return ticks(Math.round(l / mark) * mark);
@@ -56,10 +62,11 @@ export interface DimensionSteps {
 }
 
 /**
- * The same answer from two or three boxes built instead of nine: what stands inside is taken to change evenly between the boxes built so
- * far, and the gross volume, which is quick to work out, follows the form exactly. Only lengths the ruler shows are built, so the
- * last one is the box that is planned. Null where a step finds no box, or where a cleat or a vent comes and goes between
- * two steps: then the bracket of {@link solveFor} has to look.
+ * The same answer from two or three boxes built instead of nine: what stands inside is taken to
+ * change evenly between the boxes built so far, and the gross volume, which is quick to work out,
+ * follows the form exactly. Only lengths the ruler shows are built, so the last one is the box that
+ * is planned. Null where a step finds no box, or where a cleat or a vent comes and goes between two
+ * steps: then the bracket of {@link solveFor} has to look.
  */
 export function solveQuickly(wanted: number, start: Length, steps: DimensionSteps): Length | null {
 	let x = start;

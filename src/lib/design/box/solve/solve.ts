@@ -4,7 +4,10 @@ import type { Solved } from '../box-plan';
 import { shown } from '../shown';
 import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';
 
-/** The dimension of a form as it stands, and the form with another one; null where the form has no such dimension. */
+/**
+ * The dimension of a form as it stands, and the form with another one; null where the form has no
+ * such dimension.
+ */
 function dimensionOf(shape: BoxShape, which: Dimension): Length | null {
 	if (shape.kind === 'tapered') return which === 'depth' ? shape.depth : shape.front[which];
 	if (which === 'width') return shape.width;
@@ -14,7 +17,10 @@ function dimensionOf(shape: BoxShape, which: Dimension): Length | null {
 	return shape.lean.by === 'depths' ? shape.lean.bottom : shape.lean.depth;
 }
 
-/** Both depths of a slanted box move alike, so its angle stays; both mouths of a tapered one move alike, so its taper does. */
+/**
+ * Both depths of a slanted box move alike, so its angle stays; both mouths of a tapered one move
+ * alike, so its taper does.
+ */
 function withDimension(shape: BoxShape, which: Dimension, value: Length): BoxShape {
 	const by = ticks(value - (dimensionOf(shape, which) ?? value));
 	if (shape.kind === 'tapered') {
@@ -37,7 +43,10 @@ function withDimension(shape: BoxShape, which: Dimension, value: Length): BoxSha
 /** How much a dimension is past what the space takes of the finished box; null without a space. */
 export type OverAt = (shape: BoxShape) => Partial<Record<Dimension, number>> | null;
 
-/** What a form holds, litres; null where no box comes of it. `net` builds the box, `gross` only works its boards into its profile. */
+/**
+ * What a form holds, litres; null where no box comes of it. `net` builds the box, `gross` only
+ * works its boards into its profile.
+ */
 export interface Holds {
 	net(shape: BoxShape): number | null;
 	gross(shape: BoxShape): number | null;
@@ -60,7 +69,10 @@ interface Ask {
 	readonly job: Job;
 }
 
-/** Solves the box for its wanted volume; when the space does not allow it, says by how much and what else would do. */
+/**
+ * Solves the box for its wanted volume; when the space does not allow it, says by how much and what
+ * else would do.
+ */
 export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Solution {
 	const { target, shape } = box;
 	const which = target?.solve;

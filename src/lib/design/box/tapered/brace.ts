@@ -90,7 +90,10 @@ function plateIn(sides: Planes, bare: Planes, brace: Plate, t: number): PlateBod
 	return { solid: slice.solid, frame: slice.frame, meets, square: across !== 'depth' };
 }
 
-/** A shelf ends at the leaning walls or wholly clear of them; null where its end would be cut by one on the way. */
+/**
+ * A shelf ends at the leaning walls or wholly clear of them; null where its end would be cut by one
+ * on the way.
+ */
 function shelfSides(
 	sides: Planes,
 	bare: Planes,

@@ -26,8 +26,9 @@ import { sideName } from './tapered';
 import type { TaperedRoom } from './divide';
 
 /*
- * Strips in the corners of a double-tapered box. Each lies on one wall with its bevelled edge against the next: along the four
- * corners from front to back, and round the inside of front and back. All their faces are planes already known.
+ * Strips in the corners of a double-tapered box. Each lies on one wall with its bevelled edge
+ * against the next: along the four corners from front to back, and round the inside of front and
+ * back. All their faces are planes already known.
  */
 
 /** A strip between two planes that cross it. */
@@ -108,7 +109,8 @@ function roundEnd(
 	return ROUND.flatMap((wall, i) => {
 		if (!isWall(sides[wall])) return [];
 		const [before, after] = [nth(ROUND, (i + 3) % 4), nth(ROUND, (i + 1) % 4)];
-		// Strips on the wall before reach as far as this wall; the corner's own strip after lies on this one.
+		// Strips on the wall before reach as far as this wall; the corner's own strip after lies on
+		// this one.
 		const hip = hips[(i + 1) % 4];
 		return [
 			{
@@ -125,7 +127,10 @@ function roundEnd(
 
 const lifted = (wall: Plane, t: number): Plane => ({ ...wall, d: wall.d - t });
 
-/** A strip on `on` with one edge against another wall: its free edge is square, `width` away from their corner. */
+/**
+ * A strip on `on` with one edge against another wall: its free edge is square, `width` away from
+ * their corner.
+ */
 function lying(
 	on: Plane,
 	against: Plane,

@@ -10,7 +10,9 @@ import { layersInside, layersOutside } from './layers';
 import type { ProblemLog } from '../../problem-log';
 import { slotSetups } from '../vent';
 
-/** Fills a double-tapered box: layers, dividers, braces, cleats, then what is mounted on its walls. */
+/**
+ * Fills a double-tapered box: layers, dividers, braces, cleats, then what is mounted on its walls.
+ */
 export function fillTapered(
 	box: Box,
 	shell: TaperedShell,

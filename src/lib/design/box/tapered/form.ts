@@ -21,7 +21,8 @@ import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
 /*
- * A box that narrows in both directions: six planes outside, the same six set in by each board's thickness inside.
+ * A box that narrows in both directions: six planes outside, the same six set in by each board's
+ * thickness inside.
  */
 
 export interface Form {

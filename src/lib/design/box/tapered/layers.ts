@@ -17,7 +17,10 @@ import { faceFrame, sideName, type TaperedShell } from './tapered';
 import { airWithin } from './form';
 import type { ProblemLog } from '../../problem-log';
 
-/** Layers inside the walls of a double-tapered box, one after the other, each cut to the four sides round it. */
+/**
+ * Layers inside the walls of a double-tapered box, one after the other, each cut to the four sides
+ * round it.
+ */
 export function layersInside(
 	box: Box,
 	start: TaperedAir,

@@ -16,8 +16,9 @@ import {
 } from '../solid';
 
 /*
- * Dividers, frames and shelves in a double-tapered box. A board across one axis is plain as long as it stands clear of
- * the two sides at the ends of that axis: then it is cut by the other four alone.
+ * Dividers, frames and shelves in a double-tapered box. A board across one axis is plain as long as
+ * it stands clear of the two sides at the ends of that axis: then it is cut by the other four
+ * alone.
  */
 
 /** A board of thickness `t` across an axis, from `at` on. */
@@ -38,7 +39,8 @@ export function sliceAcross(sides: Planes, across: Across, at: number, t: number
 	if (at <= from || at + t >= to) return null;
 	const ring = sidesAround(ENDS[across].low).map((side) => sides[side]);
 	const faces = [at, at + t].map((d) => faceWithin(level('', across, d, 1), ring));
-	// Of a level board the upper face is the outside; of an upright one the face to the left or the front.
+	// Of a level board the upper face is the outside; of an upright one the face to the left or the
+	// front.
 	const [outside, inside] =
 		across === 'height' ? [nth(faces, 1), nth(faces, 0)] : [nth(faces, 0), nth(faces, 1)];
 	const { n, up } = FACING[across];

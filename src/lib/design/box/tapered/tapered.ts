@@ -106,7 +106,9 @@ export function faceFrame(plane: Plane, solid: Solid): Frame {
 	);
 }
 
-/** Front or back: over the leaning boards its edges follow their outside, between them their inside. */
+/**
+ * Front or back: over the leaning boards its edges follow their outside, between them their inside.
+ */
 function closing(key: 'front' | 'back', round: Planes, outer: Planes, inner: Planes): Solid {
 	const ring = ROUND.map((side) => round[side]);
 	const face = (plane: Plane): Point3[] => faceWithin(plane, ring);

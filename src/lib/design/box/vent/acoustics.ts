@@ -1,6 +1,6 @@
 /*
- * The air in a box, in SI units. Small signal figures: they say where a design starts, and the vent is cut long and tuned by
- * trimming.
+ * The air in a box, in SI units. Small signal figures: they say where a design starts, and the vent
+ * is cut long and tuned by trimming.
  */
 
 /** Speed of sound in dry air at 20 degrees, m/s: ISO 9613-1. */
@@ -23,17 +23,26 @@ export function equalRadius(area: number): number {
 	return Math.sqrt(area / Math.PI);
 }
 
-/** Resonance in Hz of a volume (m3) behind a neck of `area` (m2) that acts `length` (m) long: Helmholtz. */
+/**
+ * Resonance in Hz of a volume (m3) behind a neck of `area` (m2) that acts `length` (m) long:
+ * Helmholtz.
+ */
 export function resonance(volume: number, area: number, length: number, sound = SOUND): number {
 	return (sound / (2 * Math.PI)) * Math.sqrt(area / (length * volume));
 }
 
-/** How long a neck of `area` (m2) must act, m, for a volume (m3) to resonate at `hertz`. Subtract the end correction for its length. */
+/**
+ * How long a neck of `area` (m2) must act, m, for a volume (m3) to resonate at `hertz`. Subtract
+ * the end correction for its length.
+ */
 export function actingLength(volume: number, area: number, hertz: number, sound = SOUND): number {
 	return (sound * sound * area) / (4 * Math.PI ** 2 * hertz ** 2 * volume);
 }
 
-/** Least vent area (m2) for the volume a driver moves (m3, one way): Small, JAES 21 (1973), S >= 0.8 f V. From memory. */
+/**
+ * Least vent area (m2) for the volume a driver moves (m3, one way): Small, JAES 21 (1973), S >= 0.8
+ * f V. From memory.
+ */
 export function leastVentArea(hertz: number, moved: number): number {
 	return 0.8 * hertz * moved;
 }
@@ -43,7 +52,10 @@ export function ventSpeed(hertz: number, moved: number, area: number): number {
 	return (2 * Math.PI * hertz * moved) / area;
 }
 
-/** About a twentieth and a tenth of the speed of sound: quiet, and the ceiling. Salvatti, Devantier and Button, JAES 50 (2002). */
+/**
+ * About a twentieth and a tenth of the speed of sound: quiet, and the ceiling. Salvatti, Devantier
+ * and Button, JAES 50 (2002).
+ */
 export const QUIET = 17;
 export const CEILING = 34;
 
@@ -75,12 +87,18 @@ export function peakOf(q: number): number {
 	return q * q <= 0.5 ? 0 : 20 * Math.log10((q * q) / Math.sqrt(q * q - 0.25));
 }
 
-/** The volume (unit of `vas`) that gives a Qtc; null when it lies at or below the driver's own Q: no box can lower it. */
+/**
+ * The volume (unit of `vas`) that gives a Qtc; null when it lies at or below the driver's own Q: no
+ * box can lower it.
+ */
 export function volumeForQtc(qts: number, vas: number, qtc: number): number | null {
 	return qtc <= qts ? null : vas / ((qtc / qts) ** 2 - 1);
 }
 
-/** Loose stuffing makes a sealed box act larger: common practice 15 to 25 per cent; more is never counted, and none with a vent. */
+/**
+ * Loose stuffing makes a sealed box act larger: common practice 15 to 25 per cent; more is never
+ * counted, and none with a vent.
+ */
 const MOST_CREDIT = 25;
 
 export function stuffingCredit(asked: number, vented: boolean): number {

@@ -168,7 +168,10 @@ export function bodyAt({ vent, plane, size }: SlotSetup, length: number): SlotBo
 	return bodyOf(vent, plane, size, length);
 }
 
-/** The air braces and cleats may stand in: what the slots leave. Null where that is too little to set anything in. */
+/**
+ * The air braces and cleats may stand in: what the slots leave. Null where that is too little to
+ * set anything in.
+ */
 export function clearOf(air: SweptAir, room: number, slots: readonly SlotSetup[]): SweptAir | null {
 	return slots.reduce<SweptAir | null>((left, slot) => {
 		if (!left || slot.room !== room || slot.cheek) return left;

@@ -109,7 +109,9 @@ function straightBody(
 	};
 }
 
-/** The first board runs under the second, up to the slot side of it; the second stands on the first. */
+/**
+ * The first board runs under the second, up to the slot side of it; the second stands on the first.
+ */
 function bentBody(
 	plane: SlotPlane,
 	lines: Lines,

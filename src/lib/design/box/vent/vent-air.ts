@@ -11,7 +11,10 @@ export interface Breath {
 	readonly fixed: number | null;
 	/** The longest it can be built. */
 	readonly longest: number;
-	/** The nearest length that can be built: no longer than the box allows, and no L that ends in its own elbow. */
+	/**
+	 * The nearest length that can be built: no longer than the box allows, and no L that ends in
+	 * its own elbow.
+	 */
 	fit(length: number): number;
 	/** Cubic ticks it takes of the chamber at a length. */
 	takes(length: number): number;
@@ -29,8 +32,9 @@ export interface Tuned {
 const M = TICKS_PER_MM * 1000;
 
 /**
- * Lengths that tune a chamber, given the air in it before the vents. Vents that share a chamber act side by side: those whose
- * length is open act equally long. The vents take air themselves, so length and volume are found together.
+ * Lengths that tune a chamber, given the air in it before the vents. Vents that share a chamber act
+ * side by side: those whose length is open act equally long. The vents take air themselves, so
+ * length and volume are found together.
  */
 export function tune(free: number, vents: readonly Breath[], hertz: number | null): Tuned {
 	let lengths = vents.map((v) => v.fixed ?? Math.min(v.longest, 100 * TICKS_PER_MM));
@@ -53,7 +57,10 @@ function airLeft(free: number, vents: readonly Breath[], lengths: readonly numbe
 	return vents.reduce((left, v, i) => left - v.takes(nth(lengths, i)), free);
 }
 
-/** How long the open vents must act so that all together give the tuning; Infinity when the fixed ones already exceed it. */
+/**
+ * How long the open vents must act so that all together give the tuning; Infinity when the fixed
+ * ones already exceed it.
+ */
 function openLength(left: number, vents: readonly Breath[], hertz: number): number {
 	const open = vents.filter((v) => v.fixed === null).reduce((sum, v) => sum + v.area, 0);
 	// Area over length, summed: what the chamber needs, less what the fixed vents give.

@@ -49,7 +49,10 @@ export interface VentRoom {
 	readonly section: SweptSection | null;
 }
 
-/** Tells of a vent that cannot be as long as it would have to be; it is drawn at the nearest length that can be built. */
+/**
+ * Tells of a vent that cannot be as long as it would have to be; it is drawn at the nearest length
+ * that can be built.
+ */
 export function tooLong(
 	setup: VentSetup,
 	wanted: number,

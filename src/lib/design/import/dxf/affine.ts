@@ -48,7 +48,10 @@ export function isFlat(m: Affine): boolean {
 	return !(Math.abs(m.a * m.d - m.b * m.c) > most * most * 1e-3);
 }
 
-/** A run as it lies once moved; arcs stay arcs unless they are drawn out into ellipses, which are followed to `fine`. */
+/**
+ * A run as it lies once moved; arcs stay arcs unless they are drawn out into ellipses, which are
+ * followed to `fine`.
+ */
 export function movedRun(run: EdgeRun, m: Affine, fine: number): EdgeRun {
 	const at = (p: Point): Point => apply(m, p);
 	const turnedOver = m.a * m.d - m.b * m.c < 0 ? -1 : 1;

@@ -6,7 +6,10 @@ import { numberOf, textOf, type DxfEntity } from './groups';
 /** Blocks in blocks in blocks: deeper than this is no drawing of a panel. */
 const DEEPEST = 8;
 
-/** A curve the file leaves open by more than this many times what curves are followed to, 0.1 mm in all, is not taken. */
+/**
+ * A curve the file leaves open by more than this many times what curves are followed to, 0.1 mm in
+ * all, is not taken.
+ */
 const CERTAIN = 5;
 
 interface Block {
@@ -20,7 +23,10 @@ export interface Expanded {
 	/** Kinds of entity that could not be followed, and that draw no outline. */
 	readonly unclear: readonly string[];
 	readonly others: readonly string[];
-	/** Curves given only by points they pass through: how far off the taken ones and the others may be, in the drawing's unit. */
+	/**
+	 * Curves given only by points they pass through: how far off the taken ones and the others may
+	 * be, in the drawing's unit.
+	 */
 	readonly doubts: readonly number[];
 	readonly uncertain: readonly number[];
 	/** Blocks put in that the file does not hold, or that hold themselves. */
@@ -35,11 +41,16 @@ export interface Wanted {
 	readonly layer: string;
 	/** How closely curves are followed, in the drawing's unit. */
 	readonly fine: number;
-	/** Most entities and corners looked at, copies counted: a few nested blocks can stand for billions. */
+	/**
+	 * Most entities and corners looked at, copies counted: a few nested blocks can stand for
+	 * billions.
+	 */
 	readonly most: number;
 }
 
-/** All runs of a drawing, those of its blocks copied, turned and scaled to where they are put in. */
+/**
+ * All runs of a drawing, those of its blocks copied, turned and scaled to where they are put in.
+ */
 export function expanded(
 	entities: readonly DxfEntity[],
 	blocks: readonly DxfEntity[],

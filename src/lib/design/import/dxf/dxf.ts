@@ -30,7 +30,10 @@ const SILENT = new Set([
 	'ATTRIB',
 ]);
 
-/** Reads a drawing exchange file. `unitMm`: the unit the person states, which decides how closely curves are followed. */
+/**
+ * Reads a drawing exchange file. `unitMm`: the unit the person states, which decides how closely
+ * curves are followed.
+ */
 export function readDxf(text: string, layer: string, unitMm: number): DrawingFile {
 	if (text.includes('\0'))
 		return nothingRead(

@@ -10,14 +10,18 @@ import { numberOf, numbersOf, type DxfEntity } from './groups';
 import { curveThrough } from './fit-spline';
 import { spansOf, splineCurve } from './spline';
 
-/** A run of edges; `doubt`: how far from it the curve may really lie, where the file leaves that open, in the drawing's unit. */
+/**
+ * A run of edges; `doubt`: how far from it the curve may really lie, where the file leaves that
+ * open, in the drawing's unit.
+ */
 export interface Followed extends EdgeRun {
 	readonly doubt?: number;
 }
 
 /**
- * One entity as a run of edges; null for one that draws nothing an outline is made of, 'unclear' for one that should but
- * cannot be followed. `fine`: how closely curves are followed, in the drawing's unit.
+ * One entity as a run of edges; null for one that draws nothing an outline is made of, 'unclear'
+ * for one that should but cannot be followed. `fine`: how closely curves are followed, in the
+ * drawing's unit.
  */
 export function runOf(e: DxfEntity, fine: number): Followed | 'unclear' | null {
 	const make = MAKERS[e.type];
@@ -28,7 +32,10 @@ export function runOf(e: DxfEntity, fine: number): Followed | 'unclear' | null {
 	return numberOf(e, 230, 1) < 0 && FLAT_IN_THEIR_OWN_PLANE.has(e.type) ? mirroredRun(run) : run;
 }
 
-/** Entities whose coordinates are seen from their own side: with the plane turned over, x runs the other way. */
+/**
+ * Entities whose coordinates are seen from their own side: with the plane turned over, x runs the
+ * other way.
+ */
 const FLAT_IN_THEIR_OWN_PLANE = new Set(['ARC', 'CIRCLE', 'LWPOLYLINE', 'POLYLINE']);
 
 const MAKERS: Readonly<Record<string, (e: DxfEntity, fine: number) => Followed | null>> = {
@@ -84,7 +91,9 @@ function lightPolyline(e: DxfEntity): EdgeRun | null {
 	return polyline(corners, (numberOf(e, 70) & 1) === 1);
 }
 
-/** The vertices were gathered under their polyline (see {@link gathered}), under codes of their own. */
+/**
+ * The vertices were gathered under their polyline (see {@link gathered}), under codes of their own.
+ */
 function heavyPolyline(e: DxfEntity): EdgeRun | null {
 	const flags = numberOf(e, 70);
 	// Meshes are no outlines.
@@ -160,7 +169,9 @@ function splineRun(e: DxfEntity, fine: number): Followed | null {
 	return open([...corners, corner(curve(1))]);
 }
 
-/** A spline without control points: only what it passes through, and perhaps how it starts and ends. */
+/**
+ * A spline without control points: only what it passes through, and perhaps how it starts and ends.
+ */
 function fitRun(e: DxfEntity, fine: number): Followed | null {
 	const shut = (numberOf(e, 70) & 1) === 1;
 	const heading = (code: number): Point | null => {

@@ -2,9 +2,10 @@ import { lastOf, nth } from '../../../measure';
 import { type Curve, type Point, distance, minus, times, unit } from '../../../geometry';
 
 /**
- * A spline that a file gives only by the points it passes through. The format leaves open how the parameter runs between them
- * and how the curve starts and ends, so between the points it is a guess. It is drawn the usual way (cubic, the parameter running
- * with the chords, no bend at its ends) and beside it the other usual ways: where they part, the curve is not certain.
+ * A spline that a file gives only by the points it passes through. The format leaves open how the
+ * parameter runs between them and how the curve starts and ends, so between the points it is a
+ * guess. It is drawn the usual way (cubic, the parameter running with the chords, no bend at its
+ * ends) and beside it the other usual ways: where they part, the curve is not certain.
  */
 export interface ThroughPoints {
 	readonly points: readonly Point[];
@@ -39,7 +40,9 @@ export function curveThrough(asked: ThroughPoints): Guess | null {
 	return { curve: usual, spans, doubt };
 }
 
-/** Points given twice in a row stand for one; a closed curve does not give its first point again. */
+/**
+ * Points given twice in a row stand for one; a closed curve does not give its first point again.
+ */
 function apart({ points, closed }: ThroughPoints): Point[] {
 	const kept = points.filter((p, i) => i === 0 || distance(p, nth(points, i - 1)) > 0);
 	if (closed && kept.length > 1 && distance(nth(kept, 0), lastOf(kept)) === 0) kept.pop();
@@ -50,8 +53,9 @@ function apart({ points, closed }: ThroughPoints): Point[] {
 const RUN_ON = 12;
 
 /**
- * The cubic spline through the points. `power` 1: the parameter runs with the length of the chords, 0.5: with its square root.
- * Ends without a heading run out straight, or go on as round as at the next point.
+ * The cubic spline through the points. `power` 1: the parameter runs with the length of the chords,
+ * 0.5: with its square root. Ends without a heading run out straight, or go on as round as at the
+ * next point.
  */
 function cubicThrough(given: ThroughPoints, power: number, runOut: 'straight' | 'round'): Curve {
 	const { points, closed } = given;
@@ -134,7 +138,10 @@ function onSpan(a: Knot, b: Knot, h: number, t: number): Point {
 	};
 }
 
-/** Farthest any station of one curve lies from the other, looked for in the same span and its neighbours. */
+/**
+ * Farthest any station of one curve lies from the other, looked for in the same span and its
+ * neighbours.
+ */
 function farthestApart(a: Curve, b: Curve, spans: number): number {
 	const step = 1 / (spans * STATIONS);
 	let most = 0;

@@ -1,8 +1,8 @@
 import { nth } from '../../../measure';
 /**
- * The open drawing exchange format is a list of pairs of lines: a group code and its value. This reads the pairs of the
- * entities one by one. An own reader, because the library tried for it never returns from a polyline whose end mark is missing,
- * and a planner must not hang on a broken file.
+ * The open drawing exchange format is a list of pairs of lines: a group code and its value. This
+ * reads the pairs of the entities one by one. An own reader, because the library tried for it never
+ * returns from a polyline whose end mark is missing, and a planner must not hang on a broken file.
  */
 export interface DxfEntity {
 	readonly type: string;
@@ -13,7 +13,9 @@ export interface DxfText {
 	/** Value of the header's unit variable; 0 when the file does not say. */
 	readonly unit: number;
 	readonly entities: readonly DxfEntity[];
-	/** What is drawn once to be put in several times, one after the other between BLOCK and ENDBLK. */
+	/**
+	 * What is drawn once to be put in several times, one after the other between BLOCK and ENDBLK.
+	 */
 	readonly blocks: readonly DxfEntity[];
 	/** False when the reading stopped at the limit. */
 	readonly whole: boolean;
@@ -21,7 +23,10 @@ export interface DxfText {
 
 type Open = { type: string; groups: [number, string][] };
 
-/** The entities of a file and of its blocks, at most `most` of them; null when the text is no such file. */
+/**
+ * The entities of a file and of its blocks, at most `most` of them; null when the text is no such
+ * file.
+ */
 export function readGroups(text: string, most: number): DxfText | null {
 	const lines = text.split(/\r\n|\r|\n/);
 	const lists: { entities: Open[]; blocks: Open[] } = { entities: [], blocks: [] };

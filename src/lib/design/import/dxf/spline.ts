@@ -9,7 +9,9 @@ export interface Spline {
 	readonly weights: readonly number[];
 }
 
-/** A B-spline, rational where it has weights, over 0..1; null when its knots do not fit its points. */
+/**
+ * A B-spline, rational where it has weights, over 0..1; null when its knots do not fit its points.
+ */
 export function splineCurve(s: Spline): Curve | null {
 	const { degree, knots, points } = s;
 	const n = points.length;

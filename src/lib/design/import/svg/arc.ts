@@ -10,8 +10,9 @@ export interface SvgArc {
 }
 
 /**
- * The elliptical arc of path data, in the path's own frame. From end points to centre as the format defines it (W3C, SVG,
- * elliptical arc implementation notes), radii too small for the chord scaled up.
+ * The elliptical arc of path data, in the path's own frame. From end points to centre as the format
+ * defines it (W3C, SVG, elliptical arc implementation notes), radii too small for the chord scaled
+ * up.
  */
 export function ellipticArc(from: Point, to: Point, arc: SvgArc): Curve {
 	const axis = direction(arc.turn);

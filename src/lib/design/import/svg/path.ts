@@ -13,7 +13,8 @@ import {
 import { ellipticArc } from './arc';
 
 /*
- * The one file the path library enters through: it reads path data and applies transforms; the curves are followed here.
+ * The one file the path library enters through: it reads path data and applies transforms; the
+ * curves are followed here.
  */
 
 interface Made {
@@ -23,8 +24,8 @@ interface Made {
 }
 
 /**
- * Path data as runs of edges, y turned up. `transform` is a list of transforms as the format writes them; `fine` how closely
- * curves are followed, in the unit of the path.
+ * Path data as runs of edges, y turned up. `transform` is a list of transforms as the format writes
+ * them; `fine` how closely curves are followed, in the unit of the path.
  */
 export function runsOfPath(data: string, transform: string, fine: number): Made {
 	const path = svgpath(data);

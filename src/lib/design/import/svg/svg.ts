@@ -7,7 +7,8 @@ import { runsOfPath } from './path';
 import { pathOf } from './shapes';
 
 /*
- * The one file the SVG reader enters through. Text is only ever looked at: nothing of it is put into a page, run or fetched.
+ * The one file the SVG reader enters through. Text is only ever looked at: nothing of it is put
+ * into a page, run or fetched.
  */
 
 /** Longest SVG read: three megabytes. */

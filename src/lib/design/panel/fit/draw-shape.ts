@@ -26,7 +26,10 @@ import {
 } from '../../shape';
 import { importShape } from '../../import';
 
-/** The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is none. */
+/**
+ * The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is
+ * none.
+ */
 export function drawShape(shape: OutlineShape): Drawn | Undrawn {
 	const raw = outlineOf(shape);
 	if (raw.outline === null) return raw;

@@ -14,8 +14,8 @@ import type { EdgeFigure, Fit } from '../figures';
 import { wrapRoundings } from './wrapped-roundings';
 
 /*
- * The board is the opening set in by the pressed cloth and the clearance, edge by edge: opening 300, cloth 3, clearance
- * 0.5 on both sides gives 293. Common practice, no source.
+ * The board is the opening set in by the pressed cloth and the clearance, edge by edge: opening
+ * 300, cloth 3, clearance 0.5 on both sides gives 293. Common practice, no source.
  */
 
 /** How far the board stands back from one edge of the opening, and what makes it up. Ticks. */
@@ -25,14 +25,19 @@ export interface SetBack {
 	readonly cloth: number;
 	/** Gap that will be seen between the finished edge and its neighbour. */
 	readonly gap: number;
-	/** From the opening's line to the finished edge, and to the board. Negative: beyond the line. */
+	/**
+	 * From the opening's line to the finished edge, and to the board. Negative: beyond the line.
+	 */
 	readonly finished: number;
 	readonly board: number;
 	/** From board to board, where the neighbour is another panel on the same line. */
 	readonly boardGap: number | null;
 }
 
-/** @param pressed cloth of the panel, pressed; 0 without one. @param neighbour cloth on the neighbour, pressed. */
+/**
+ * @param pressed cloth of the panel, pressed; 0 without one. @param neighbour cloth on the
+ * neighbour, pressed.
+ */
 export function setBack(choice: EdgeChoice, pressed: number, neighbour: number): SetBack {
 	if (choice.end === 'tucked') {
 		const back = -choice.tuck;
@@ -41,7 +46,8 @@ export function setBack(choice: EdgeChoice, pressed: number, neighbour: number):
 	const cloth = choice.end === 'wrapped' ? pressed : 0;
 	const gap = choice.clearance;
 	const shared = choice.beside === 'panel';
-	// On a shared line each of the two panels gives half the gap; beside something still bare, its cloth comes off as well.
+	// On a shared line each of the two panels gives half the gap; beside something still bare, its
+	// cloth comes off as well.
 	const finished = shared ? gap / 2 : choice.beside === 'unwrapped' ? gap + neighbour : gap;
 	const boardGap = shared ? cloth + gap + neighbour : null;
 	return { end: choice.end, cloth, gap, finished, board: finished + cloth, boardGap };
@@ -57,7 +63,10 @@ function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeCh
 	});
 }
 
-/** Opening, board and finished outline of the panel. Null (and it is said why) when there is no board left. */
+/**
+ * Opening, board and finished outline of the panel. Null (and it is said why) when there is no
+ * board left.
+ */
 export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 	const { panel } = bench;
 	checkEdgeNumbers(bench, opening);

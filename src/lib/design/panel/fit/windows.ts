@@ -5,15 +5,18 @@ import { clothAsked, complain, type Bench } from '../bench';
 import { placeShape } from './draw-shape';
 import type { WindowFigure } from '../figures';
 
-/** The outline grown (or, negative, shrunk) all round; null when nothing is left of it or a neck closes. */
+/**
+ * The outline grown (or, negative, shrunk) all round; null when nothing is left of it or a neck
+ * closes.
+ */
 export function grownBy(outline: Outline, by: number): Outline | null {
 	const set = setInAll(outline, -by);
 	return set.closed.length > 0 ? null : set.outline;
 }
 
 /**
- * Windows grow by the rule the board shrinks by: what goes in (with its own cloth), the gap round it, and the cloth of the
- * panel turned in at the edge.
+ * Windows grow by the rule the board shrinks by: what goes in (with its own cloth), the gap round
+ * it, and the cloth of the panel turned in at the edge.
  */
 export function windowFigures(bench: Bench, thickness: Length): WindowFigure[] {
 	const pressed = clothAsked(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;

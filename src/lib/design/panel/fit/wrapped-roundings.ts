@@ -16,13 +16,17 @@ import {
 	unit,
 } from '../../../geometry';
 
-/** Cloth on the edges of the opening, ticks; `null` marks a rounding, which is wrapped where a neighbour is. */
+/**
+ * Cloth on the edges of the opening, ticks; `null` marks a rounding, which is wrapped where a
+ * neighbour is.
+ */
 type Cloths = readonly (number | null)[];
 
 /**
- * The finished outline with its roundings as the cloth makes them. A rounding between a wrapped edge and another is wrapped all
- * along, so it stands a whole cloth out from the board's own rounding and ends where it runs into the line of the other edge.
- * The tape laid across a panel measures that, not an arc that touches both finished edges.
+ * The finished outline with its roundings as the cloth makes them. A rounding between a wrapped
+ * edge and another is wrapped all along, so it stands a whole cloth out from the board's own
+ * rounding and ends where it runs into the line of the other edge. The tape laid across a panel
+ * measures that, not an arc that touches both finished edges.
  */
 export function wrapRoundings(board: SetOutline, finished: SetOutline, cloths: Cloths): Outline {
 	const { outline } = board;
@@ -66,7 +70,10 @@ function edgeAt(outline: Outline, i: number): Edge {
 	return { from, to: cornerAt(outline, i + 1), bulge: from.bulge ?? 0 };
 }
 
-/** Puts the rounding at corner `i` on the circle given, between the straight edges before and after it. */
+/**
+ * Puts the rounding at corner `i` on the circle given, between the straight edges before and after
+ * it.
+ */
 function put(corners: Corner[], i: number, circle: Circle): void {
 	const [before, after] = [edgeAt(corners, i - 1), edgeAt(corners, i + 1)];
 	if (before.bulge !== 0 || after.bulge !== 0) return;
@@ -86,5 +93,7 @@ function farthest(e: Edge, circle: Circle): Point | undefined {
 	return lineCircle(line, circle, SLACK).at(-1);
 }
 
-/** Corners of a board lie on the grid, so its circle may miss the line it touches by a few ticks. */
+/**
+ * Corners of a board lie on the grid, so its circle may miss the line it touches by a few ticks.
+ */
 const SLACK = 8;

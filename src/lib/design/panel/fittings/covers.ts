@@ -7,8 +7,8 @@ import type { CoverFigure, LayerFigure } from '../figures';
 import { spaced } from './spaced';
 
 /*
- * A cover shares its line with the panel: each gives half the gap and its own cloth, so that from board to board there are
- * two cloths and the gap. Common practice, no source.
+ * A cover shares its line with the panel: each gives half the gap and its own cloth, so that from
+ * board to board there are two cloths and the gap. Common practice, no source.
  */
 
 export function coverFigures(bench: Bench, layers: readonly LayerFigure[]): CoverFigure[] {
@@ -77,7 +77,10 @@ function fingerHole(bench: Bench, cover: Cover, board: Outline, path: Path): Out
 	return hole;
 }
 
-/** Magnets in the middle of the rim that rests on the ledge, one near each corner and no farther apart than asked. */
+/**
+ * Magnets in the middle of the rim that rests on the ledge, one near each corner and no farther
+ * apart than asked.
+ */
 function magnets(cover: Cover, board: Outline): Point[] {
 	if (cover.lift.by !== 'magnets') return [];
 	const line = grownBy(board, -cover.ledge.inside / 2);

@@ -77,7 +77,10 @@ function holesOf(d: Device): { readonly at: Point; readonly diameter: Device['le
 	});
 }
 
-/** The drilling template: running dimensions from the lower left corner of the board's bounding rectangle. */
+/**
+ * The drilling template: running dimensions from the lower left corner of the board's bounding
+ * rectangle.
+ */
 export function drillsOf(bench: Bench, board: Outline): Drill[] {
 	const from = bounds(board);
 	const all = bench.panel.devices.flatMap((d) => holesOf(d).map((h) => ({ ...h, of: d.name })));
@@ -91,7 +94,10 @@ export function drillsOf(bench: Bench, board: Outline): Drill[] {
 }
 
 const NOTHING = TICKS_PER_MM ** 2;
-/** Screws stand 12 mm or more from the edge of a board: industry guide for medium density fibreboard. */
+/**
+ * Screws stand 12 mm or more from the edge of a board: industry guide for medium density
+ * fibreboard.
+ */
 const EDGE = mm(12);
 
 /** Overlap, cooling, reach, room and edge distances of an equipment board. */

@@ -13,15 +13,17 @@ const STRIDE: number = mm(4);
 
 type Asked = NonNullable<Panel['fixings']>;
 
-/** Something a fixing must not come near: its outline, and how near the rim of the hole may come. */
+/**
+ * Something a fixing must not come near: its outline, and how near the rim of the hole may come.
+ */
 export interface KeepOut {
 	readonly name: string;
 	readonly outline: Outline;
 }
 
 /**
- * Fixings round the edge: at the corners and no farther apart than asked, each slid along the edge when something is in its
- * way, left out (and said) when nothing within half a spacing is free.
+ * Fixings round the edge: at the corners and no farther apart than asked, each slid along the edge
+ * when something is in its way, left out (and said) when nothing within half a spacing is free.
  */
 export function fixingFigure(
 	bench: Bench,

@@ -32,7 +32,10 @@ export function grooveSize(bench: Bench): GrooveSize | null {
 	return panel.groove === 'shop' ? job.shop.groove : panel.groove;
 }
 
-/** What must be left of the board under the groove: 3 mm, and no less than a third. Common practice, no source. */
+/**
+ * What must be left of the board under the groove: 3 mm, and no less than a third. Common practice,
+ * no source.
+ */
 export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): GrooveSize | null {
 	const left = thickness - size.depth;
 	if (left <= 0) {
@@ -52,7 +55,10 @@ export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): 
 	return size;
 }
 
-/** Centre lines of the groove along every wrapped edge of board and windows, stopped short of the obstacles. */
+/**
+ * Centre lines of the groove along every wrapped edge of board and windows, stopped short of the
+ * obstacles.
+ */
 export function grooveFigure(
 	bench: Bench,
 	size: GrooveSize,

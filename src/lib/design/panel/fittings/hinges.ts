@@ -14,7 +14,10 @@ import { ticks, mm } from '../../../measure';
 import { clothAsked, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';
 
-/** Fold lines; the cloth lies double in a closed fold, so the boards stand two loose thicknesses apart. Common practice, no source. */
+/**
+ * Fold lines; the cloth lies double in a closed fold, so the boards stand two loose thicknesses
+ * apart. Common practice, no source.
+ */
 export function hingeFigures(bench: Bench): HingeFigure[] {
 	const cloth = clothAsked(bench, bench.panel.cloth, ['cloth']);
 	return bench.panel.hinges.flatMap((h, i) => {

@@ -21,8 +21,8 @@ export interface OnLine {
 const SHARP = Math.cos((30 * Math.PI) / 180);
 
 /**
- * Points round an outline, one at each sharp corner and evenly between them, no farther apart than `spacing` along it; at
- * least two.
+ * Points round an outline, one at each sharp corner and evenly between them, no farther apart than
+ * `spacing` along it; at least two.
  */
 export function spaced(outline: Outline, spacing: number): Point[] {
 	return spacedOn(outline, spacing).map((p) => p.at);

@@ -16,7 +16,9 @@ interface Host {
 	readonly cloth: string | null;
 }
 
-/** Layers from the board upwards; one whose outline, board or host is missing is left out and said. */
+/**
+ * Layers from the board upwards; one whose outline, board or host is missing is left out and said.
+ */
 export function layerFigures(bench: Bench, thickness: Length): LayerFigure[] {
 	const cloth = clothAsked(bench, bench.panel.cloth, ['cloth']);
 	const board: Host = {
@@ -126,8 +128,9 @@ function ownCloth(
 }
 
 /**
- * A raised piece. Set in, its seat is the piece grown on every side by its own cloth, the cloth of the host that is turned
- * down into the seat, and the clearance: two cloth thicknesses wider in each direction for one cloth.
+ * A raised piece. Set in, its seat is the piece grown on every side by its own cloth, the cloth of
+ * the host that is turned down into the seat, and the clearance: two cloth thicknesses wider in
+ * each direction for one cloth.
  */
 function raised(layer: Layer, base: Base, { outline, host, own }: Given): LayerFigure | null {
 	const sunk = layer.covering !== 'with' && layer.sink > 0;
@@ -150,7 +153,10 @@ function raised(layer: Layer, base: Base, { outline, host, own }: Given): LayerF
 	};
 }
 
-/** A recess: a hole through the host; behind the board a floor that laps under it, on a layer the board beneath is the floor. */
+/**
+ * A recess: a hole through the host; behind the board a floor that laps under it, on a layer the
+ * board beneath is the floor.
+ */
 function recessed(layer: Layer, base: Base, { outline, host }: Given): LayerFigure | null {
 	const finished = grownBy(outline, -host.pressed);
 	const piece = host.id === null ? grownBy(outline, layer.lap) : outline;

@@ -75,7 +75,8 @@ function layerPieces(bench: Bench, f: Figures): Piece[] {
 		const { piece } = l;
 		if (!piece) return [];
 		const recess = l.place === 'recessed';
-		// What is cut through the board beneath is cut through a raised layer lying over it as well.
+		// What is cut through the board beneath is cut through a raised layer lying over it as
+		// well.
 		const over = recess ? [] : [...f.windows.map((w) => w.hole), ...f.covers.map((c) => c.hole)];
 		const letIn = f.layers.flatMap((o) =>
 			o.on === l.id && o.hole && (o.place === 'recessed' || o.bottom <= l.bottom) ? [o.hole] : [],

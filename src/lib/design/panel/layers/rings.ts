@@ -12,9 +12,10 @@ export function ringFigures(bench: Bench): RingFigure[] {
 }
 
 /**
- * A ring round a pass-through: finished it laps over the wall and stands a lip into the hole; its board is smaller by the
- * cloth on both lines. Let in, the rebate is as deep as ring, cloth on its face and the cloth of the wall together, and as
- * wide as the finished ring and the wall's cloth turned down into it. Common practice, no source.
+ * A ring round a pass-through: finished it laps over the wall and stands a lip into the hole; its
+ * board is smaller by the cloth on both lines. Let in, the rebate is as deep as ring, cloth on its
+ * face and the cloth of the wall together, and as wide as the finished ring and the wall's cloth
+ * turned down into it. Common practice, no source.
  */
 function ringFigure(bench: Bench, ring: Ring, path: Path): RingFigure | null {
 	const drawn = placeShape(ring.outline);

@@ -18,8 +18,9 @@ import type { CoverFigure, LayerFigure, PanelDetail } from '../figures';
 import { boardHoles } from './pieces';
 
 /*
- * Section A-A: the panel cut along a level line and seen from below, x to the right as in the front view, heights upwards from
- * the back of the board. Board and cloth as they lie in the finished panel.
+ * Section A-A: the panel cut along a level line and seen from below, x to the right as in the front
+ * view, heights upwards from the back of the board. Board and cloth as they lie in the finished
+ * panel.
  */
 
 /** A stretch of board in the cut, x from..to, height low..high. */
@@ -173,7 +174,10 @@ function clothsIn(d: PanelDetail, boards: readonly CutBoard[], y: number): Cloth
 
 const slab = (b: CutBoard): Outline => rectangle(b.from, b.low, b.to - b.from, b.high - b.low);
 
-/** Cloth of a thickness all round the boards it covers, above the back of the panel and turned under at wrapped ends. */
+/**
+ * Cloth of a thickness all round the boards it covers, above the back of the panel and turned under
+ * at wrapped ends.
+ */
 function skin(
 	d: PanelDetail,
 	face: readonly CutBoard[],

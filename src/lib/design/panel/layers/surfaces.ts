@@ -4,8 +4,10 @@ import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
 import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';
 
-/* The surfaces of a panel that one piece of cloth each covers: the face with all that is covered together with it, the layers
-wrapped by themselves, floors of recesses, covers and rings. */
+/*
+ * The surfaces of a panel that one piece of cloth each covers: the face with all that is covered
+ * together with it, the layers wrapped by themselves, floors of recesses, covers and rings.
+ */
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 
@@ -125,7 +127,10 @@ class Maker {
 		return this.turned(build, this.f.foam, this.grooveEnd());
 	}
 
-	/** What is glued on flush with an edge of the board and covered with it: the cloth climbs that as well. */
+	/**
+	 * What is glued on flush with an edge of the board and covered with it: the cloth climbs that
+	 * as well.
+	 */
 	private flushHeight(i: number): number {
 		const middle = nth(this.middles, i);
 		return this.overFace.filter((l) => l.at(middle) === 'on').reduce((sum, l) => sum + l.step, 0);
@@ -192,7 +197,10 @@ class Maker {
 		return ticks(round.reduce<number>((sum, l) => sum + l.step, w.build));
 	}
 
-	/** Seats and recesses not covered with the surface they are cut in: the cloth is turned down into them. */
+	/**
+	 * Seats and recesses not covered with the surface they are cut in: the cloth is turned down
+	 * into them.
+	 */
 	private seats(surface: string | null): Window[] {
 		return this.f.layers.flatMap((l) => {
 			if (l.covering === 'with' || !l.hole || this.hostSurface(l) !== surface) return [];

@@ -18,9 +18,9 @@ export function zoneFigures(bench: Bench): (ZoneFigure | null)[] {
 const NOTHING = TICKS_PER_MM ** 2;
 
 /**
- * A battery and a spare wheel have to stay within reach: under a cover or a window. A seat belt has to run freely and an
- * airbag to open: the panel keeps off them. Common practice, no source; the vehicle maker's papers rule. False where the
- * panel must not be made.
+ * A battery and a spare wheel have to stay within reach: under a cover or a window. A seat belt has
+ * to run freely and an airbag to open: the panel keeps off them. Common practice, no source; the
+ * vehicle maker's papers rule. False where the panel must not be made.
  */
 export function checkZones(
 	bench: Bench,

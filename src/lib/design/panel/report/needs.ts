@@ -6,7 +6,10 @@ import type { PanelDetail } from '../figures';
 
 const SQUARE_METRE = mm(1000) ** 2;
 
-/** Glue between boards, foam, fixings and magnets of all panels alike. Cloth adhesive is counted with the blanks. */
+/**
+ * Glue between boards, foam, fixings and magnets of all panels alike. Cloth adhesive is counted
+ * with the blanks.
+ */
 export function needsOf(bench: Bench, f: Omit<PanelDetail, 'assembly'>): Need[] {
 	const { panel } = bench;
 	const times = panel.count * (f.both ? 2 : 1);
@@ -24,7 +27,10 @@ export function needsOf(bench: Bench, f: Omit<PanelDetail, 'assembly'>): Need[] 
 
 const size = (o: Outline | null): number => (o ? Math.abs(area(o)) : 0);
 
-/** Bonded face between boards: a raised piece all over, a floor and a ledge where they lap behind the board. */
+/**
+ * Bonded face between boards: a raised piece all over, a floor and a ledge where they lap behind
+ * the board.
+ */
 function glued(f: Omit<PanelDetail, 'assembly'>): number {
 	const layers = f.layers.reduce(
 		(sum, l) => sum + size(l.piece) - (l.place === 'recessed' && l.piece ? size(l.hole) : 0),

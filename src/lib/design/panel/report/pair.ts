@@ -3,8 +3,9 @@ import type { Covering } from '../../covering';
 import type { Part } from '../../part';
 
 /*
- * The right one of a pair is the mirror image of the left one. Board turns over, cloth does not: its outline is mirrored, its
- * face stays its face and its nap is mirrored with the panel, so that nap pointing down points down on both.
+ * The right one of a pair is the mirror image of the left one. Board turns over, cloth does not:
+ * its outline is mirrored, its face stays its face and its nap is mirrored with the panel, so that
+ * nap pointing down points down on both.
  */
 
 /** The same thing marked as one of a pair. */

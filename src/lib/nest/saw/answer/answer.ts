@@ -175,8 +175,9 @@ export function meetsBound(
 }
 
 /**
- * The bound once a proof has shown that nothing is cheaper than this layout. Of sheets it speaks where they are all of one
- * kind, or all free; else a dear sheet might do the work of two, and what was known of sheets before still holds.
+ * The bound once a proof has shown that nothing is cheaper than this layout. Of sheets it speaks
+ * where they are all of one kind, or all free; else a dear sheet might do the work of two, and what
+ * was known of sheets before still holds.
  */
 export function boundMet(
 	model: SawModel,

@@ -14,15 +14,19 @@ import type { PairPoint } from '../pairs';
 import type { Cut, Gives } from '../../types';
 
 /*
- * Regions in, cuts out, in the order a person would make them: while a fence setting serves another strip, that strip
- * comes next; otherwise the board on the saw is finished first, then the strip that was racked longest.
+ * Regions in, cuts out, in the order a person would make them: while a fence setting serves another
+ * strip, that strip comes next; otherwise the board on the saw is finished first, then the strip
+ * that was racked longest.
  */
 
 /** What lies in a region that is not cut along an axis any more. */
 export interface Content {
 	readonly kind: 'piece' | 'tapered' | 'offcut' | 'waste' | 'nothing';
 	readonly id?: string;
-	/** For tapered pieces: the slanted cuts that part a pair, or take the corners off one alone, on the sheet. */
+	/**
+	 * For tapered pieces: the slanted cuts that part a pair, or take the corners off one alone, on
+	 * the sheet.
+	 */
 	readonly slants?: readonly Slant[];
 }
 

@@ -4,11 +4,13 @@ import type { SlantedSide, PairPoint } from '../pairs';
 import type { Gives, Piece, Placed } from '../../types';
 
 /*
- * The slanted cuts on tapered pieces: what falls off at the corners of each, marked out on the sheet and cut last, when
- * the rectangle is small enough to be guided along a line.
+ * The slanted cuts on tapered pieces: what falls off at the corners of each, marked out on the
+ * sheet and cut last, when the rectangle is small enough to be guided along a line.
  */
 
-/** Brings a point of what is `size` large, turned to the left by `turn`, to its place on the sheet. */
+/**
+ * Brings a point of what is `size` large, turned to the left by `turn`, to its place on the sheet.
+ */
 export function spotOn(
 	at: PairPoint,
 	turn: Placed['turn'],
@@ -26,7 +28,10 @@ export function spotOn(
 	};
 }
 
-/** Cuts that take the corners off a piece in its rectangle, one after the other; `of` is the strip that gave it, if any. */
+/**
+ * Cuts that take the corners off a piece in its rectangle, one after the other; `of` is the strip
+ * that gave it, if any.
+ */
 export function cornersOff(
 	piece: Piece,
 	sides: readonly SlantedSide[],
@@ -54,7 +59,9 @@ function around(spots: readonly PairPoint[]): Rect {
 	return { x, y, length: Math.max(...xs) - x, width: Math.max(...ys) - y };
 }
 
-/** Does a corner lie to the left of a slanted cut, or below one that runs rather along the sheet? */
+/**
+ * Does a corner lie to the left of a slanted cut, or below one that runs rather along the sheet?
+ */
 function isBefore(corner: PairPoint, from: PairPoint, to: PairPoint): boolean {
 	return cutDirection(from, to) === 'x'
 		? 2 * corner.y < from.y + to.y

@@ -4,16 +4,21 @@ import type { OpenGives } from './cuts';
 import type { Cut, Gives, SawProblem, Sheet } from '../../types';
 
 /*
- * Squaring the factory edges, before anything else is cut. The trim of an edge is all that is lost there: the blade runs
- * inside it, at its inner side, so what is left over for the scrap bin is the trim less the kerf. A trim thinner than the
- * kerf is taken with the blade hanging over the edge; nothing falls off then, and `at` is the sheet's own edge.
+ * Squaring the factory edges, before anything else is cut. The trim of an edge is all that is lost
+ * there: the blade runs inside it, at its inner side, so what is left over for the scrap bin is the
+ * trim less the kerf. A trim thinner than the kerf is taken with the blade hanging over the edge;
+ * nothing falls off then, and `at` is the sheet's own edge.
  */
 
 type Edge = 'left' | 'right' | 'bottom' | 'top';
 
-const ORDER: readonly Edge[] = ['bottom', 'top', 'left', 'right']; // long edges first: they guide the rest
+// long edges first: they guide the rest
+const ORDER: readonly Edge[] = ['bottom', 'top', 'left', 'right'];
 
-/** The trim cuts, numbered from 1, what remains, and the last one's kept side, which has no `nextCut` yet. */
+/**
+ * The trim cuts, numbered from 1, what remains, and the last one's kept side, which has no
+ * `nextCut` yet.
+ */
 export function trimCuts(
 	sheet: Sheet,
 	problem: Pick<SawProblem, 'kerf' | 'fenceLimit'>,
@@ -31,7 +36,10 @@ export function trimCuts(
 	return { cuts, rest, kept };
 }
 
-/** One edge to be squared: how much is lost there, the number of the cut, and whether another edge follows. */
+/**
+ * One edge to be squared: how much is lost there, the number of the cut, and whether another edge
+ * follows.
+ */
 interface TrimStep {
 	readonly edge: Edge;
 	readonly trim: number;

@@ -52,7 +52,10 @@ function within(r: SawRegion, rules: SawRules): boolean {
 	return (rules.fenceLimit === null && rules.narrowestRip === null) || canPart(r, rules);
 }
 
-/** The best way to hand out the slack of a sheet that is not empty; null when the saw's limits leave none. */
+/**
+ * The best way to hand out the slack of a sheet that is not empty; null when the saw's limits leave
+ * none.
+ */
 export function cutPlan(tree: SlackTree, rules: SawRules): CutPlan | null {
 	let best: CutPlan | null = null;
 	for (const region of rootLayouts(tree)) {
@@ -73,7 +76,10 @@ function betterPlan(a: CutPlan, b: CutPlan): boolean {
 	return a.offcut > b.offcut || (a.offcut === b.offcut && a.cuts < b.cuts);
 }
 
-/** The check a search makes on each sheet; null where the saw sets no limits and every tree can be cut. */
+/**
+ * The check a search makes on each sheet; null where the saw sets no limits and every tree can be
+ * cut.
+ */
 export function limitsOf(rules: SawRules): ((tree: SlackTree) => boolean) | null {
 	if (rules.stages === null && rules.fenceLimit === null && rules.narrowestRip === null)
 		return null;

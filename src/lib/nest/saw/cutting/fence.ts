@@ -4,8 +4,9 @@ import type { SawRegion } from './regions';
 import type { SawProblem } from '../../types';
 
 /*
- * The order in which the parts of one region come off, and where the fence stands for each. Only the side against the
- * fence has to be wide enough to be held and near enough for the fence: the other falls free.
+ * The order in which the parts of one region come off, and where the fence stands for each. Only
+ * the side against the fence has to be wide enough to be held and near enough for the fence: the
+ * other falls free.
  */
 
 export type FenceLimits = Pick<SawProblem, 'fenceLimit' | 'narrowestRip' | 'kerf'>;
@@ -53,7 +54,10 @@ export function fenceHolds(actual: Actual, { narrowestRip, fenceLimit }: FenceLi
 	);
 }
 
-/** Fence setting for a part coming off while `left`, the part included, is there; null when no side can be held. */
+/**
+ * Fence setting for a part coming off while `left`, the part included, is there; null when no side
+ * can be held.
+ */
 function setting(
 	size: Inflated,
 	left: Inflated,
@@ -141,7 +145,10 @@ export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
 	return null;
 }
 
-/** Can every part but the last, the leftover or else the smallest, be held itself? Then the plain order will do: most regions end here. */
+/**
+ * Can every part but the last, the leftover or else the smallest, be held itself? Then the plain
+ * order will do: most regions end here.
+ */
 function plainlyParted(r: SawRegion, limits: FenceLimits): boolean {
 	const axis = r.axis ?? 'x';
 	let last = -1; // index of the part that remains

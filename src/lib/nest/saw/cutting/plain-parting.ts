@@ -3,9 +3,10 @@ import { fenceHolds, type FenceLimits } from './fence';
 import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
 /*
- * The quick answer to whether the saw can part a sheet: slack behind the parts of each node, every part but the last held
- * against the fence itself. Most sheets pass it, and it makes no garbage: the search asks at every place it tries. A sheet
- * that fails may still be cut in another way, which fence.ts looks for.
+ * The quick answer to whether the saw can part a sheet: slack behind the parts of each node, every
+ * part but the last held against the fence itself. Most sheets pass it, and it makes no garbage:
+ * the search asks at every place it tries. A sheet that fails may still be cut in another way,
+ * which fence.ts looks for.
  */
 
 export function partsPlainly(tree: SlackTree, limits: FenceLimits): boolean {

@@ -3,8 +3,9 @@ import { beside, type Inflated } from '../../inflated';
 import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
 /*
- * A slack tree with its slack handed out: every region is either a piece, leftover, or cut into parts along one axis.
- * Sizes are still inflated by one kerf: a leftover no wider than the kerf is eaten by the blade.
+ * A slack tree with its slack handed out: every region is either a piece, leftover, or cut into
+ * parts along one axis. Sizes are still inflated by one kerf: a leftover no wider than the kerf is
+ * eaten by the blade.
  */
 
 export interface SawRegion {
@@ -12,12 +13,17 @@ export interface SawRegion {
 	readonly h: Inflated;
 	/** LEAF kind of the tree for a piece, NONE otherwise. */
 	readonly leaf: number;
-	/** Cut along: 'x' parts lie side by side along x, 'y' one above the other; null: not cut again. */
+	/**
+	 * Cut along: 'x' parts lie side by side along x, 'y' one above the other; null: not cut again.
+	 */
 	readonly axis: 'x' | 'y' | null;
 	readonly parts: readonly SawRegion[];
 }
 
-/** Cut along `axis` into parts; a part that is itself cut along that axis is no part of its own: its parts are. */
+/**
+ * Cut along `axis` into parts; a part that is itself cut along that axis is no part of its own: its
+ * parts are.
+ */
 function region(w: Inflated, h: Inflated, axis: 'x' | 'y', parts: SawRegion[]): SawRegion {
 	const own = parts.some((p) => p.axis === axis)
 		? parts.flatMap((p) => (p.axis === axis ? p.parts : [p]))
@@ -29,7 +35,10 @@ function leftover(w: Inflated, h: Inflated): SawRegion {
 	return { w, h, leaf: NONE, axis: null, parts: [] };
 }
 
-/** A piece of w x h inside a region: first cut along `first`, then along the other axis, where there is slack. */
+/**
+ * A piece of w x h inside a region: first cut along `first`, then along the other axis, where there
+ * is slack.
+ */
 function leafRegion(leaf: SawRegion, w: Inflated, h: Inflated, first: 'x' | 'y'): SawRegion {
 	if (first === 'x') {
 		const column =
@@ -46,7 +55,10 @@ function sizeOf({ nodes }: SlackTree, at: number): readonly [Inflated, Inflated]
 	return [nodes[at + W]! as Inflated, nodes[at + H]! as Inflated];
 }
 
-/** A node in a region at least its size. Slack along the node's axis trails its children; slack across goes to each child. */
+/**
+ * A node in a region at least its size. Slack along the node's axis trails its children; slack
+ * across goes to each child.
+ */
 function regionsOf(tree: SlackTree, at: number, w: Inflated, h: Inflated): SawRegion {
 	const n = tree.nodes;
 	const kind = n[at + KIND]!;
@@ -66,7 +78,10 @@ function regionsOf(tree: SlackTree, at: number, w: Inflated, h: Inflated): SawRe
 	return parts.length === 1 ? nth(parts, 0) : region(w, h, isX ? 'x' : 'y', parts);
 }
 
-/** Ways to hand out the slack of a whole sheet, one at a time; only at the root is there slack across that could go elsewhere. */
+/**
+ * Ways to hand out the slack of a whole sheet, one at a time; only at the root is there slack
+ * across that could go elsewhere.
+ */
 export function* rootLayouts(tree: SlackTree): Generator<SawRegion, void, void> {
 	const { root } = tree;
 	const [width, height] = [tree.width as Inflated, tree.height as Inflated];

@@ -1,7 +1,8 @@
 /*
- * A linear program whose columns come one after another: cover every row at the least cost. Revised simplex method with the
- * inverse of the basis kept whole (G. B. Dantzig, "Linear Programming and Extensions", 1963), good for some hundreds of
- * rows. What it finds is a guide only: whatever is claimed from it is checked in whole numbers elsewhere.
+ * A linear program whose columns come one after another: cover every row at the least cost. Revised
+ * simplex method with the inverse of the basis kept whole (G. B. Dantzig, "Linear Programming and
+ * Extensions", 1963), good for some hundreds of rows. What it finds is a guide only: whatever is
+ * claimed from it is checked in whole numbers elsewhere.
  */
 
 /** So much of each of some rows for a cost. */
@@ -13,12 +14,18 @@ export interface LpColumn {
 
 const SLIP = 1e-9; // share of the dearest cost that counts as nothing
 const LEAST_PIVOT = 1e-7;
-/** Share of a row's need added, another for each row, so that no two steps tie and the method cannot go in circles. */
+/**
+ * Share of a row's need added, another for each row, so that no two steps tie and the method cannot
+ * go in circles.
+ */
 const SHAKE = 1e-5;
 const PIVOTS_PER_ROW = 60;
 const OWN = -1; // in the basis: the row's own start column
 
-/** Stands for the slack of a row among the columns: what a need is covered beyond, or a limit not used. */
+/**
+ * Stands for the slack of a row among the columns: what a need is covered beyond, or a limit not
+ * used.
+ */
 const slackOf = (row: number): number => -2 - row;
 const rowOf = (slack: number): number => -2 - slack;
 
@@ -32,15 +39,19 @@ export class ColumnLp {
 	private readonly basis: Int32Array;
 	private readonly amount: Float64Array;
 	private readonly entering: Float64Array;
-	/** Columns and slacks that saved something when all were looked through last: these are asked first. */
+	/**
+	 * Columns and slacks that saved something when all were looked through last: these are asked
+	 * first.
+	 */
 	private readonly promising: number[] = [];
 	private readonly saving: number;
 	/** Numbers multiplied since the start, as a measure of work. */
 	work = 0;
 
 	/**
-	 * `need` of each row, whole numbers. The first `covers` rows ask for at least that much, the rest allow at most that
-	 * much. `dear`: cost of leaving one unit of a need uncovered, above all that covering it may cost.
+	 * `need` of each row, whole numbers. The first `covers` rows ask for at least that much, the
+	 * rest allow at most that much. `dear`: cost of leaving one unit of a need uncovered, above all
+	 * that covering it may cost.
 	 */
 	constructor(
 		private readonly need: readonly number[],
@@ -59,12 +70,18 @@ export class ColumnLp {
 		for (let i = 0; i < m; i++) this.inverse[i * m + i] = 1;
 	}
 
-	/** Worth of all needs under the duals as they stand: once solved, the least cost with the columns known. */
+	/**
+	 * Worth of all needs under the duals as they stand: once solved, the least cost with the
+	 * columns known.
+	 */
 	get value(): number {
 		return this.need.reduce((sum, n, i) => sum + n * this.duals[i]!, 0);
 	}
 
-	/** Steps until no column known makes it cheaper; false when that took too many, and the duals are of little use. */
+	/**
+	 * Steps until no column known makes it cheaper; false when that took too many, and the duals
+	 * are of little use.
+	 */
 	solve(): boolean {
 		const most = PIVOTS_PER_ROW * this.size;
 		this.price();
@@ -98,7 +115,9 @@ export class ColumnLp {
 		return this.bestOf(this.promising) ?? this.bestOf(this.lookThrough());
 	}
 
-	/** The same with duals worked out anew: from pivot to pivot they are only brought up to date. */
+	/**
+	 * The same with duals worked out anew: from pivot to pivot they are only brought up to date.
+	 */
 	private cheapestAnew(): number | null {
 		this.price();
 		return this.cheapest();
@@ -143,7 +162,10 @@ export class ColumnLp {
 		return promising;
 	}
 
-	/** Brings a column into the basis; false when nothing limits it, which only rounding can bring about. */
+	/**
+	 * Brings a column into the basis; false when nothing limits it, which only rounding can bring
+	 * about.
+	 */
 	private pivot(column: number): boolean {
 		const { size: m, inverse, entering, amount } = this;
 		const saved = this.reduced(column);

@@ -1,9 +1,13 @@
 /*
- * Can pieces be parted into some of the given sets, so that each piece is in one of them, and the sets together cost and lose
- * no more than given sums? An exact search: the type that fewest sets would cover is covered in every way, one after another.
+ * Can pieces be parted into some of the given sets, so that each piece is in one of them, and the
+ * sets together cost and lose no more than given sums? An exact search: the type that fewest sets
+ * would cover is covered in every way, one after another.
  */
 
-/** A set of pieces, types in rising order, one entry per piece; its kind of sheet; what that costs above their worth. */
+/**
+ * A set of pieces, types in rising order, one entry per piece; its kind of sheet; what that costs
+ * above their worth.
+ */
 export interface CoverSet {
 	readonly types: Int32Array;
 	readonly loss: number;
@@ -23,7 +27,10 @@ export type CoverState = 'working' | 'found' | 'none';
 
 const ROUNDING = 0.5; // losses are whole numbers, sums of their shares are not
 
-/** A state of the search: sets that may still be used, of which the first `ways` cover the type it branches on. */
+/**
+ * A state of the search: sets that may still be used, of which the first `ways` cover the type it
+ * branches on.
+ */
 interface Level {
 	readonly list: Int32Array;
 	length: number;
@@ -41,7 +48,10 @@ export class ExactCover {
 	private pieces: number;
 	private readonly used: Int32Array;
 	private money: number;
-	/** For each type, over the sets that may still be used: how many cover it, and the least loss per piece. */
+	/**
+	 * For each type, over the sets that may still be used: how many cover it, and the least loss
+	 * per piece.
+	 */
 	private readonly covering: Int32Array;
 	private readonly share: Float64Array;
 	/** Entries of sets looked at since the start. */
@@ -82,7 +92,10 @@ export class ExactCover {
 		return 'none';
 	}
 
-	/** The set being tried joins the cover. Sets tried before it stay out: all covers with them have been looked at. */
+	/**
+	 * The set being tried joins the cover. Sets tried before it stay out: all covers with them have
+	 * been looked at.
+	 */
 	private take(level: Level): void {
 		const { types, loss, kind } = this.parts[level.list[level.at]!]!;
 		for (const type of types) this.left[type]!--;
@@ -150,7 +163,10 @@ export class ExactCover {
 		this.work += types.length;
 	}
 
-	/** Moves the sets that cover the type with fewest of them to the front; 0 when what is left would lose too much. */
+	/**
+	 * Moves the sets that cover the type with fewest of them to the front; 0 when what is left
+	 * would lose too much.
+	 */
 	private branch(level: Level): number {
 		let type = -1;
 		let needed = 0;

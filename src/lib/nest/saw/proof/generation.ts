@@ -3,16 +3,18 @@ import type { Pattern, Pricing } from './pricing';
 import type { SawModel } from '../model';
 
 /*
- * What a layout must cost at least, by column generation (P. C. Gilmore, R. E. Gomory, "A linear programming approach to
- * the cutting-stock problem", Operations Research 9, 1961). A linear program over the sets of pieces known says what each
- * piece is worth; a search finds sets worth more than their sheet costs, which join the program, until there are none.
- * Then, in whole numbers, with the worths rounded down:
+ * What a layout must cost at least, by column generation (P. C. Gilmore, R. E. Gomory, "A linear
+ * programming approach to the cutting-stock problem", Operations Research 9, 1961). A linear
+ * program over the sets of pieces known says what each piece is worth; a search finds sets worth
+ * more than their sheet costs, which join the program, until there are none. Then, in whole
+ * numbers, with the worths rounded down:
  *
- *   every set is worth at most a share s of its sheet's cost, so all pieces together are worth at most s times the cost of
- *   any layout (A. A. Farley, "A note on bounding a class of linear programming problems", Operations Research 38, 1990);
+ *   every set is worth at most a share s of its sheet's cost, so all pieces together are worth at
+ *   most s times the cost of any layout (A. A. Farley, "A note on bounding a class of linear
+ *   programming problems", Operations Research 38, 1990);
  *
- *   or, where that is not enough: no set is worth more than its sheet, so in a layout that costs `target` or less the
- *   sheets together cost at most `gap` more than what is on them is worth.
+ *   or, where that is not enough: no set is worth more than its sheet, so in a layout that costs
+ *   `target` or less the sheets together cost at most `gap` more than what is on them is worth.
  */
 
 /** What is to be shown: that every layout costs more than `target`. */
@@ -29,7 +31,8 @@ export type Reached = 'working' | 'proven' | 'short' | 'open';
 
 const MOST_SCALE = 1e6;
 const LEAST_SCALE = 1e3;
-const EXACT = 2 ** 50; // products of whole numbers up to here stay exact in a double, with room for sums
+// products of whole numbers up to here stay exact in a double, with room for sums
+const EXACT = 2 ** 50;
 const EASY = 30_000; // work of a search that is worth it once there is a set to go on with
 const LP_SHARE = 32; // numbers multiplied in the time of one pair of rectangles
 
@@ -37,7 +40,10 @@ export class Generation {
 	private readonly lp: ColumnLp;
 	/** Units in which a cost of 1 is counted, so that worths are whole numbers. */
 	private readonly scale: number;
-	/** Worth of one piece of each type; what a sheet of each kind counts above its cost, for there are too few. */
+	/**
+	 * Worth of one piece of each type; what a sheet of each kind counts above its cost, for there
+	 * are too few.
+	 */
 	readonly worth: Float64Array;
 	private readonly scarce: Float64Array;
 	/** Most that a set on a sheet of each kind may be worth. */
@@ -150,7 +156,10 @@ export class Generation {
 		return 'working';
 	}
 
-	/** Worths in whole numbers, and what each sheet may be worth by them; false when they grow too large to be exact. */
+	/**
+	 * Worths in whole numbers, and what each sheet may be worth by them; false when they grow too
+	 * large to be exact.
+	 */
 	private round(): boolean {
 		const { lp, scale, worth, scarce, enough } = this;
 		const { costs, goal, limited } = this.target;
@@ -171,7 +180,10 @@ export class Generation {
 		return Math.abs(this.total) * Math.max(...costs) < 2 * EXACT;
 	}
 
-	/** Most that a sheet of this cost may be worth for all pieces to be worth less than they are where `goal` is spent. */
+	/**
+	 * Most that a sheet of this cost may be worth for all pieces to be worth less than they are
+	 * where `goal` is spent.
+	 */
 	private farley(cost: number): number {
 		if (cost === 0 || this.total <= 0) return 0;
 		const { goal } = this.target;

@@ -6,8 +6,9 @@ import type { Pricing } from './pricing';
 export type Listed = 'working' | 'whole' | 'open';
 
 /**
- * Lists every set of pieces that a layout within the target could hold on one sheet: those worth no less than their sheet
- * costs, but for the gap. Pieces worth nothing are left out unless asked for: they make many sets of one.
+ * Lists every set of pieces that a layout within the target could hold on one sheet: those worth no
+ * less than their sheet costs, but for the gap. Pieces worth nothing are left out unless asked for:
+ * they make many sets of one.
  */
 export class Listing {
 	readonly parts: CoverSet[] = [];

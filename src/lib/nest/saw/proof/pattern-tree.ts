@@ -3,7 +3,10 @@ import type { Pattern } from './pricing';
 import type { SawModel } from '../model';
 import { AXIS_X, AXIS_Y, KIND, LEAF, PARENT, SlackTree, STRIDE, typeOf } from '../tree';
 
-/* From a tree of cuts to the set of pieces on it, and from a set that can be cut back to a tree of cuts. */
+/*
+ * From a tree of cuts to the set of pieces on it, and from a set that can be cut back to a tree of
+ * cuts.
+ */
 
 /** What lies on a sheet. */
 export function patternOf(tree: SlackTree): Pattern {
@@ -15,7 +18,9 @@ export function patternOf(tree: SlackTree): Pattern {
 	return { kind: tree.kind, types: Int32Array.from(types).sort() };
 }
 
-/** A piece as it lies, or parts side by side along an axis, none of them parted along the same axis. */
+/**
+ * A piece as it lies, or parts side by side along an axis, none of them parted along the same axis.
+ */
 type Cutting =
 	| { readonly axis: null; readonly type: number; readonly turned: boolean }
 	| { readonly axis: number; readonly parts: readonly Cutting[] };
@@ -60,7 +65,9 @@ class Taker {
 		return null;
 	}
 
-	/** Two sets side by side along an axis. The one gets the least it needs, the other what is left. */
+	/**
+	 * Two sets side by side along an axis. The one gets the least it needs, the other what is left.
+	 */
 	private beside(
 		one: Int32Array,
 		two: Int32Array,
@@ -98,7 +105,10 @@ function leafOf(model: SawModel, tree: SlackTree, cutting: Cutting): number {
 	return at.turned ? tree.leaf(at.type, true, h, w) : tree.leaf(at.type, false, w, h);
 }
 
-/** Turns the leaf that stands for a cutting into the whole of it: first a leaf for each part, then each part in turn. */
+/**
+ * Turns the leaf that stands for a cutting into the whole of it: first a leaf for each part, then
+ * each part in turn.
+ */
 function grow(model: SawModel, tree: SlackTree, leaf: number, cutting: Cutting): void {
 	if (cutting.axis === null) return;
 	const leaves = [leaf];

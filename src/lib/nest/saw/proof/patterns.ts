@@ -2,10 +2,12 @@ import type { SawModel } from '../model';
 import { SetTable } from './set-table';
 
 /*
- * Which pieces can be cut together from one sheet, decided exactly. A set of pieces is a list of types in rising order,
- * one entry per piece; its front holds the smallest rectangles, none narrower and shorter than another, that it can be cut
- * from. Whatever a saw cuts falls apart at its first cut into two sets with fronts of their own, so a front is made from
- * the fronts of all ways to part the set in two. Stages and fence limits are left out: what is refused here no saw can do.
+ * Which pieces can be cut together from one sheet, decided exactly. A set of pieces is a list of
+ * types in rising order, one entry per piece; its front holds the smallest rectangles, none
+ * narrower and shorter than another, that it can be cut from. Whatever a saw cuts falls apart at
+ * its first cut into two sets with fronts of their own, so a front is made from the fronts of all
+ * ways to part the set in two. Stages and fence limits are left out: what is refused here no saw
+ * can do.
  */
 
 /** Pieces in one set at most: the ways to part it double with each. */
@@ -17,16 +19,24 @@ const CANNOT = 0; // place of the front of what cannot be cut
 const UNKNOWN = -1;
 const PER_WAY = 3; // work of looking up the two parts of a set, in pairs of rectangles joined
 
-/** A set parted in two: where each part lies while a front is made. One per size of set, for smaller ones are made on the way. */
+/**
+ * A set parted in two: where each part lies while a front is made. One per size of set, for smaller
+ * ones are made on the way.
+ */
 interface Parting {
 	readonly one: Int32Array;
 	readonly two: Int32Array;
 	readonly front: Front;
 }
 
-/** Fronts of sets of pieces on sheets no larger than width x height, both with one kerf added (see saw-model). */
+/**
+ * Fronts of sets of pieces on sheets no larger than width x height, both with one kerf added (see
+ * saw-model).
+ */
 export class Patterns {
-	/** Where in `store` the front of each set made so far begins; sets too long for a number apart. */
+	/**
+	 * Where in `store` the front of each set made so far begins; sets too long for a number apart.
+	 */
 	private readonly made = new SetTable();
 	private readonly long = new Map<string, number>();
 	/** Fronts one after another: how many rectangles, then w, h of each. */
@@ -72,8 +82,9 @@ export class Patterns {
 	}
 
 	/**
-	 * Can these pieces be cut from one sheet? `types` in rising order, the first `count` of them, MOST_PIECES at most. Null
-	 * when the work allowed is used up: asked again, it goes on from the fronts made meanwhile, at least one each time.
+	 * Can these pieces be cut from one sheet? `types` in rising order, the first `count` of them,
+	 * MOST_PIECES at most. Null when the work allowed is used up: asked again, it goes on from the
+	 * fronts made meanwhile, at least one each time.
 	 */
 	fits(types: Int32Array, count: number): boolean | null {
 		this.atCall = this.sets;
@@ -117,7 +128,10 @@ export class Patterns {
 		return this.keep(front);
 	}
 
-	/** Every way to part the set in two; the last piece stays in the first part, so that no way comes twice. */
+	/**
+	 * Every way to part the set in two; the last piece stays in the first part, so that no way
+	 * comes twice.
+	 */
 	private parted(types: Int32Array, count: number): number {
 		if (this.areaOf(types, count) > this.room) return CANNOT;
 		if (this.work > this.pauseAt && this.sets > this.atCall) return UNKNOWN;

@@ -2,12 +2,16 @@ import { MOST_PIECES, type Patterns } from './patterns';
 import type { SawModel } from '../model';
 
 /*
- * Sets of pieces for one sheet that are worth much, when each piece has a worth of its own: an exact search over the sets
- * that can be cut together. A set grows by pieces of falling worth per area, and is left as soon as the pieces that could
- * still join, cut up to fill the area left to the last bit, would not make it worth enough.
+ * Sets of pieces for one sheet that are worth much, when each piece has a worth of its own: an
+ * exact search over the sets that can be cut together. A set grows by pieces of falling worth per
+ * area, and is left as soon as the pieces that could still join, cut up to fill the area left to
+ * the last bit, would not make it worth enough.
  */
 
-/** A set of pieces for one sheet: index of the kind of sheet, types in rising order, one entry per piece. */
+/**
+ * A set of pieces for one sheet: index of the kind of sheet, types in rising order, one entry per
+ * piece.
+ */
 export interface Pattern {
 	readonly kind: number;
 	readonly types: Int32Array;
@@ -28,7 +32,10 @@ export class Pricing {
 	private unlisted = false;
 	/** Pieces of each type that are not in the set. */
 	private readonly left: Int32Array;
-	/** For each size of set: the types that may join it, how many they are, and which is being tried. */
+	/**
+	 * For each size of set: the types that may join it, how many they are, and which is being
+	 * tried.
+	 */
 	private readonly joining: Int32Array[];
 	private readonly count = new Int32Array(MOST_PIECES + 1);
 	private readonly at = new Int32Array(MOST_PIECES + 1);
@@ -66,8 +73,8 @@ export class Pricing {
 	}
 
 	/**
-	 * Takes other worths, whole numbers; returns how many first pieces there are to search from. Pieces worth nothing are in
-	 * no set unless `worthless`.
+	 * Takes other worths, whole numbers; returns how many first pieces there are to search from.
+	 * Pieces worth nothing are in no set unless `worthless`.
 	 */
 	value(worth: Float64Array, worthless = false): number {
 		const { area, demand } = this.model;
@@ -81,7 +88,10 @@ export class Pricing {
 		return this.order.length;
 	}
 
-	/** Begins to look for sets worth `least` or more whose first piece, in the order of worth per area, is the one given. */
+	/**
+	 * Begins to look for sets worth `least` or more whose first piece, in the order of worth per
+	 * area, is the one given.
+	 */
 	search(first: number, least: number, want: Want): void {
 		this.least = least;
 		this.want = want;
@@ -122,7 +132,9 @@ export class Pricing {
 		return this.sum[size]! + this.fill(size, i, this.spare[size]!) >= this.least;
 	}
 
-	/** Most worth that the types from `from` on could add if they could be cut up to fill the area. */
+	/**
+	 * Most worth that the types from `from` on could add if they could be cut up to fill the area.
+	 */
 	private fill(size: number, from: number, area: number): number {
 		const list = this.joining[size]!;
 		const count = this.count[size]!;
@@ -171,7 +183,10 @@ export class Pricing {
 		this.found.push(this.set.slice(0, this.size));
 	}
 
-	/** Types that can be cut together with the set, from the one put in last on: of one order, each set comes once. */
+	/**
+	 * Types that can be cut together with the set, from the one put in last on: of one order, each
+	 * set comes once.
+	 */
 	private followers(): void {
 		const { size } = this;
 		const before = size - 1;
@@ -195,7 +210,10 @@ export class Pricing {
 		this.count[size] = kept;
 	}
 
-	/** Could a set with one more of a type, and whatever would fill the area then left, be worth enough? */
+	/**
+	 * Could a set with one more of a type, and whatever would fill the area then left, be worth
+	 * enough?
+	 */
 	private worthAsking(type: number): boolean {
 		const { size } = this;
 		const area = this.spare[size]! - this.model.area[type]!;
@@ -213,7 +231,10 @@ export class Pricing {
 		return fits;
 	}
 
-	/** Puts a type into the set at its place in rising order, `size` not yet counting it; returns that place. */
+	/**
+	 * Puts a type into the set at its place in rising order, `size` not yet counting it; returns
+	 * that place.
+	 */
 	private insert(type: number): number {
 		const { set } = this;
 		let i = this.size;

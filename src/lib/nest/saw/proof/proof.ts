@@ -11,11 +11,12 @@ import { Pricing, type Pattern } from './pricing';
 import type { SawModel } from '../model';
 
 /*
- * A proof that no layout a saw can cut is cheaper than a given one, where a sheet holds few pieces. Cheaper is less money
- * where kinds of sheet differ, else fewer sheets, and fewer owned ones where nothing is paid for. First a linear program
- * over all sets of pieces that one sheet holds; where it falls short, a list of all sets that a cheaper layout could be
- * made of, and a search through all layouts of them. Stages and the reach of a fence only leave fewer layouts, so what is
- * shown here holds for every saw.
+ * A proof that no layout a saw can cut is cheaper than a given one, where a sheet holds few pieces.
+ * Cheaper is less money where kinds of sheet differ, else fewer sheets, and fewer owned ones where
+ * nothing is paid for. First a linear program over all sets of pieces that one sheet holds; where
+ * it falls short, a list of all sets that a cheaper layout could be made of, and a search through
+ * all layouts of them. Stages and the reach of a fence only leave fewer layouts, so what is shown
+ * here holds for every saw.
  */
 
 /** open: not shown, for it would take too long; or there is a cheaper layout, see `cover`. */
@@ -26,12 +27,15 @@ const MOST_WORK = 400_000_000; // some 20 s
 const MOST_BYTES = 100_000_000; // for fronts
 const MOST_PARTS = 150_000; // some 200 bytes each
 const MOST_TYPES = 150; // the linear program takes time with the square
-/** Pieces on a sheet of the layout, on average. Beyond, sets grow past what can be looked through: better not begin. */
+/**
+ * Pieces on a sheet of the layout, on average. Beyond, sets grow past what can be looked through:
+ * better not begin.
+ */
 const MOST_PER_SHEET = 8;
 
 /**
- * Shows, step by step, that a layout is the cheapest, or comes upon a cheaper one, or gives up. Work and memory are capped,
- * the same for the same layout on every machine.
+ * Shows, step by step, that a layout is the cheapest, or comes upon a cheaper one, or gives up.
+ * Work and memory are capped, the same for the same layout on every machine.
  */
 export class Proof {
 	verdict: ProofState = 'working';
@@ -68,7 +72,9 @@ export class Proof {
 		else for (const tree of kept.trees) this.generation.add(patternOf(tree));
 	}
 
-	/** Pairs of rectangles joined and the like, since the start: 15 to 25 millions take a second. */
+	/**
+	 * Pairs of rectangles joined and the like, since the start: 15 to 25 millions take a second.
+	 */
 	get work(): number {
 		const searched = this.earlier + this.generation.work + (this.search?.work ?? 0);
 		return this.pricings.reduce((sum, p) => sum + p.work, searched);
@@ -88,7 +94,10 @@ export class Proof {
 		if (bytes > MOST_BYTES || this.work > MOST_WORK) this.verdict = 'open';
 	}
 
-	/** The cheaper layout met; null when there is none, or when the limits of the saw do not allow the cuts found for it. */
+	/**
+	 * The cheaper layout met; null when there is none, or when the limits of the saw do not allow
+	 * the cuts found for it.
+	 */
 	laid(): LayoutSnapshot | null {
 		if (!this.cover) return null;
 		const { kinds, problem, types } = this.model;
@@ -133,7 +142,10 @@ export class Proof {
 		else this.relist();
 	}
 
-	/** A cover of the pieces worth something does not settle it where the others find no room: all over with all of them. */
+	/**
+	 * A cover of the pieces worth something does not settle it where the others find no room: all
+	 * over with all of them.
+	 */
 	private relist(): void {
 		this.complete = true;
 		this.earlier += this.search?.work ?? 0;
@@ -142,7 +154,10 @@ export class Proof {
 		this.stage = (most) => this.list(most);
 	}
 
-	/** The pieces worth nothing are in no set yet: each joins the first that has room; null when one finds none. */
+	/**
+	 * The pieces worth nothing are in no set yet: each joins the first that has room; null when one
+	 * finds none.
+	 */
 	private completed(cover: readonly Pattern[]): readonly Pattern[] | null {
 		const { demand } = this.model;
 		if (this.complete) return cover;

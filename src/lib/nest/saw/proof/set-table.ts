@@ -1,7 +1,10 @@
 const FIRST_SLOTS = 1 << 12; // a power of two, as all sizes after it
 const LOW = 2 ** 26; // keys are hashed in two halves of 26 bits
 
-/** Whole numbers from 1 to 2^52, each with a whole number: a third of the room and of the time of a Map with such keys. */
+/**
+ * Whole numbers from 1 to 2^52, each with a whole number: a third of the room and of the time of a
+ * Map with such keys.
+ */
 export class SetTable {
 	private keys = new Float64Array(FIRST_SLOTS); // 0: free
 	private values = new Int32Array(FIRST_SLOTS);

@@ -14,8 +14,9 @@ export interface SoughtTarget extends ProofTarget {
 }
 
 /**
- * What is to be shown of a layout: money where kinds differ and some is spent, in units of what all prices are multiples of;
- * else sheets. Where all that is used is owned, sheets to be paid for are no way to use fewer.
+ * What is to be shown of a layout: money where kinds differ and some is spent, in units of what all
+ * prices are multiples of; else sheets. Where all that is used is owned, sheets to be paid for are
+ * no way to use fewer.
  */
 export function proofTargetOf(
 	{ kinds, demand }: SawModel,
@@ -38,7 +39,10 @@ export function proofTargetOf(
 	return { of: 'money', unit, costs, goal: nextBelow(costs, counts, money / unit), limited };
 }
 
-/** What is known of every layout once it is shown to cost `least` or more, in the units of the target. */
+/**
+ * What is known of every layout once it is shown to cost `least` or more, in the units of the
+ * target.
+ */
 export function boundBy(
 	{ kinds }: SawModel,
 	target: SoughtTarget,
@@ -54,7 +58,10 @@ export function boundBy(
 	return { ...known, cost: Math.max(known.cost, nextFrom(offers, least * target.unit)) };
 }
 
-/** The largest sum below `money`, which is 1 or more, that sheets of these costs can come to: between the two lies nothing. */
+/**
+ * The largest sum below `money`, which is 1 or more, that sheets of these costs can come to:
+ * between the two lies nothing.
+ */
 export function nextBelow(
 	costs: readonly number[],
 	counts: readonly number[],

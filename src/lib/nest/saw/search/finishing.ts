@@ -5,8 +5,9 @@ import { anyOpening, drawOrder, makePairs, recreate } from './recreate';
 import { ruin, type Tools } from './ruin';
 
 /*
- * What is left to win once the money is settled: the largest single offcut, then fewer fence settings, then fewer cuts.
- * Small parts of the layout are laid anew at no more cost, and what is not worse is kept.
+ * What is left to win once the money is settled: the largest single offcut, then fewer fence
+ * settings, then fewer cuts. Small parts of the layout are laid anew at no more cost, and what is
+ * not worse is kept.
  */
 
 const OFFCUT_STEPS = 200; // an offcut counts as larger from half a per cent of the largest sheet
@@ -74,7 +75,9 @@ export class Finishing {
 		return worth;
 	}
 
-	/** Higher is better: whole steps of offcut first; settings and cuts never add up to one step. */
+	/**
+	 * Higher is better: whole steps of offcut first; settings and cuts never add up to one step.
+	 */
 	private judge(): number {
 		let [offcut, settings, cuts, first] = [0, 0, 0, 0];
 		for (const sheet of this.partial.sheets) {

@@ -32,7 +32,10 @@ export function firstLayout(search: SearchState): LayoutSnapshot {
 	return partial.keep();
 }
 
-/** The same in other orders, then with noise, until `work` is spent or the cost is `enough`; returns the best. */
+/**
+ * The same in other orders, then with noise, until `work` is spent or the cost is `enough`; returns
+ * the best.
+ */
 export function* moreFirstLayouts(
 	search: SearchState,
 	best: LayoutSnapshot,

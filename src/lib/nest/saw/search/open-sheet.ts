@@ -5,17 +5,25 @@ import { SlackTree, SlotList } from '../tree';
 /** May this sheet be cut within the limits of the saw? Null where the saw has none. */
 export type Allowed = ((tree: SlackTree) => boolean) | null;
 
-/** What a search carries along: its dice, the work done, and how often a slot is overlooked on purpose. */
+/**
+ * What a search carries along: its dice, the work done, and how often a slot is overlooked on
+ * purpose.
+ */
 export interface SearchState {
 	readonly model: SawModel;
 	readonly dice: Random;
 	readonly allowed: Allowed;
-	/** Smallest width and height, as they may lie, of any piece now to be laid: smaller rooms need not be looked for. */
+	/**
+	 * Smallest width and height, as they may lie, of any piece now to be laid: smaller rooms need
+	 * not be looked for.
+	 */
 	leastW: number;
 	leastH: number;
 	/** Slots made or looked at. */
 	work: number;
-	/** Slots left until one is skipped: a little blindness keeps the search from running in circles. */
+	/**
+	 * Slots left until one is skipped: a little blindness keeps the search from running in circles.
+	 */
 	blink: number;
 	blinkEvery: number;
 	/** Room for the keys by which types are put in order; as long as there are types. */
@@ -33,7 +41,10 @@ function nextBlink(search: SearchState): number {
 	return search.blinkEvery === Infinity ? Infinity : 1 + search.dice.int(2 * search.blinkEvery);
 }
 
-/** A sheet being filled: its tree, its slots and, per type, the best slot known until the tree changes. */
+/**
+ * A sheet being filled: its tree, its slots and, per type, the best slot known until the tree
+ * changes.
+ */
 export class OpenSheet {
 	readonly tree: SlackTree;
 	private readonly slots = new SlotList();
@@ -58,7 +69,10 @@ export class OpenSheet {
 		this.tree.moveTo(kind, width, height);
 	}
 
-	/** Worth of leftover lost by the best place for one piece of the type; Infinity when there is none. */
+	/**
+	 * Worth of leftover lost by the best place for one piece of the type; Infinity when there is
+	 * none.
+	 */
 	loss(type: number, search: SearchState): number {
 		const { tree } = this;
 		const known = this.known[type]!;
@@ -103,7 +117,10 @@ export class OpenSheet {
 		this.lossOf[type] = best;
 	}
 
-	/** With limits on the saw each place is tried out, cheapest first, until the sheet can still be cut. */
+	/**
+	 * With limits on the saw each place is tried out, cheapest first, until the sheet can still be
+	 * cut.
+	 */
 	private bestAllowed(type: number, search: SearchState): number {
 		const { slots } = this;
 		const { w, h, turns } = search.model;
@@ -143,9 +160,13 @@ export class OpenSheet {
 		slots.fill(tree, slot >> 1, tree.leaf(type, turned, turned ? h : w, turned ? w : h));
 	}
 
-	/** Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was copied from. */
+	/**
+	 * Lays one piece into the slot that loss() found on `seen`: this sheet itself or the one it was
+	 * copied from.
+	 */
 	place(type: number, seen: OpenSheet, search: SearchState): void {
-		// a copy has the same nodes in the same places, so the slot holds for it without a walk of its own
+		// a copy has the same nodes in the same places, so the slot holds for it without a walk of
+		// its own
 		this.fillSlot(this.tree, seen.slots, seen.slotOf[type]!, type, search.model);
 	}
 
@@ -166,7 +187,8 @@ export class OpenSheet {
 		}
 		slots.list(tree, search.leastW, search.leastH);
 		this.listed = tree.version;
-		search.work += slots.count + (tree.size >> 2); // nodes are walked, whether or not they give a slot
+		// nodes are walked, whether or not they give a slot
+		search.work += slots.count + (tree.size >> 2);
 	}
 
 	/** A true copy for a step that may be undone; slots are worked out again only if asked for. */

@@ -3,8 +3,8 @@ import type { OpenSheet } from './open-sheet';
 import { copyInto, UndoSteps } from './undo';
 
 /**
- * A partial layout under work: sheets being filled and pieces still out. Every state is a layout that can be cut; what is
- * not placed is only out.
+ * A partial layout under work: sheets being filled and pieces still out. Every state is a layout
+ * that can be cut; what is not placed is only out.
  */
 export class PartialLayout extends UndoSteps {
 	/** Lays one piece of a type in the best place of all sheets; false when it fits nowhere. */
@@ -29,7 +29,10 @@ export class PartialLayout extends UndoSteps {
 		return true;
 	}
 
-	/** Does one piece of the type, alone, fit a new sheet of the kind, and may one more be opened at this cost? */
+	/**
+	 * Does one piece of the type, alone, fit a new sheet of the kind, and may one more be opened at
+	 * this cost?
+	 */
 	opens(kind: number, type: number, limit: number): boolean {
 		const { model } = this.search;
 		const { w, h, cost, count } = model.kinds[kind]!;
@@ -38,7 +41,10 @@ export class PartialLayout extends UndoSteps {
 		return (pw <= w && ph <= h) || (model.turns[type] === 1 && ph <= w && pw <= h);
 	}
 
-	/** Opens a sheet and lays one piece on it; false, and nothing changed, when the limits of the saw forbid it. */
+	/**
+	 * Opens a sheet and lays one piece on it; false, and nothing changed, when the limits of the
+	 * saw forbid it.
+	 */
 	open(kind: number, type: number): boolean {
 		const { w, h, cost } = this.search.model.kinds[kind]!;
 		const sheet = this.take();
@@ -99,7 +105,10 @@ export class PartialLayout extends UndoSteps {
 		tree.moveTo(kind, kinds[kind]!.w, kinds[kind]!.h);
 	}
 
-	/** Moves each touched sheet to the cheapest kind that holds it: the tree has no coordinates, so this costs nothing. */
+	/**
+	 * Moves each touched sheet to the cheapest kind that holds it: the tree has no coordinates, so
+	 * this costs nothing.
+	 */
 	shrink(): void {
 		const { kinds } = this.search.model;
 		if (kinds.length === 1) return;

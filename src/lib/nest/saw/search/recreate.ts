@@ -15,10 +15,16 @@ export function keyOf(partial: PartialLayout, key: OrderKey, type: number): numb
 	return Math.min(pw, ph);
 }
 
-/** Sheets up to which rooms are listed for one type at a time: each list is out of date once that is laid anyway. */
+/**
+ * Sheets up to which rooms are listed for one type at a time: each list is out of date once that is
+ * laid anyway.
+ */
 const FEW = 3;
 
-/** Types with something out, by falling key; `noise` 0.1 shakes each key by up to a tenth. Ties fall by type. */
+/**
+ * Types with something out, by falling key; `noise` 0.1 shakes each key by up to a tenth. Ties fall
+ * by type.
+ */
 export function typesInOrder(
 	partial: PartialLayout,
 	key: OrderKey | 'random',
@@ -65,13 +71,22 @@ export function drawOrder(partial: PartialLayout): number[] {
 	return typesInOrder(partial, 'random', 0);
 }
 
-/** Chooses the kind of a new sheet for a piece of the type among those allowed at this limit; -1 for none. */
+/**
+ * Chooses the kind of a new sheet for a piece of the type among those allowed at this limit; -1 for
+ * none.
+ */
 export type SheetOpening = (partial: PartialLayout, type: number, limit: number) => number;
 
-/** Above 1: of kinds at the same rate the larger one, which wastes less; it is shrunk later if it stays empty. */
+/**
+ * Above 1: of kinds at the same rate the larger one, which wastes less; it is shrunk later if it
+ * stays empty.
+ */
 const LARGER = 1.3;
 
-/** The kind with the least cost for its area; `shake` 0.3 makes that up to 30 % dearer or cheaper by lot. */
+/**
+ * The kind with the least cost for its area; `shake` 0.3 makes that up to 30 % dearer or cheaper by
+ * lot.
+ */
 export function cheapestOpening(shake: number): SheetOpening {
 	return (partial, type, limit) => {
 		const { kinds } = partial.search.model;
@@ -122,7 +137,10 @@ function layAll(partial: PartialLayout, type: number, limit: number, opening: Sh
 		if (!partial.place(type) && !openFor(partial, type, limit, opening)) return;
 }
 
-/** Lays what is out in the order given, opening sheets as far as the limit allows. What fails once stays out. */
+/**
+ * Lays what is out in the order given, opening sheets as far as the limit allows. What fails once
+ * stays out.
+ */
 export function recreate(
 	partial: PartialLayout,
 	order: readonly number[],
@@ -169,13 +187,17 @@ function splitPairs(partial: PartialLayout, limit: number, opening: SheetOpening
 	}
 }
 
-/** Tapered pieces that are out are paired head to tail, as many as there are, with the given chance per type. */
+/**
+ * Tapered pieces that are out are paired head to tail, as many as there are, with the given chance
+ * per type.
+ */
 export function makePairs(partial: PartialLayout, chance: number, dice: Random): void {
 	const { types, paired } = partial.search.model;
 	if (!paired) return;
 	for (const type of partial.outTypes.slice()) {
 		const { member, pair } = types[type]!;
-		// a pair that was taken off is broken up first, so that its pieces may find other partners or none
+		// a pair that was taken off is broken up first, so that its pieces may find other partners
+		// or none
 		if (member >= 0 && partial.out[type]! > 0) {
 			partial.putOut(member, 2 * partial.out[type]!);
 			partial.out[type] = 0;

@@ -5,27 +5,31 @@ import { anyOpening, cheapestOpening, drawOrder, makePairs, recreate } from './r
 import { ruin, type Tools } from './ruin';
 
 /*
- * Ruin and recreate towards a goal. The goal is a cost one below the best: sheets are dropped until it is met, and their
- * pieces are out. Each step takes a part of the layout off and lays everything that is out anew; the weight of what stays
- * out is the cost of the state. Late acceptance (E. K. Burke, Y. Bykov, "The late acceptance hill-climbing heuristic",
- * EJOR 258, 2017) and weights that rise for what will not go in carry it over the hills.
+ * Ruin and recreate towards a goal. The goal is a cost one below the best: sheets are dropped until
+ * it is met, and their pieces are out. Each step takes a part of the layout off and lays everything
+ * that is out anew; the weight of what stays out is the cost of the state. Late acceptance (E. K.
+ * Burke, Y. Bykov, "The late acceptance hill-climbing heuristic", EJOR 258, 2017) and weights that
+ * rise for what will not go in carry it over the hills.
  */
 
-// states looked back to by late acceptance; with several kinds of sheet costs are finely graded, and a short memory does better
+// states looked back to by late acceptance; with several kinds of sheet costs are finely graded,
+// and a short memory does better
 const MEMORY = 200;
 const MEMORY_SEVERAL = 50;
 const RAISE_EVERY = 200; // steps between two rises of the weights
 const RAISE = 0.02;
 /*
- * Slots looked at without reaching the goal, for each hundred pieces, after which a search starts over. Most searches that end well do so sooner, and one
- * that has gone astray may never end (C. P. Gomes, B. Selman, N. Crato, H. Kautz, "Heavy-tailed phenomena in satisfiability
- * and constraint satisfaction problems", J. Automated Reasoning 24, 2000).
+ * Slots looked at without reaching the goal, for each hundred pieces, after which a search starts
+ * over. Most searches that end well do so sooner, and one that has gone astray may never end (C. P.
+ * Gomes, B. Selman, N. Crato, H. Kautz, "Heavy-tailed phenomena in satisfiability and constraint
+ * satisfaction problems", J. Automated Reasoning 24, 2000).
  */
 const PATIENCE = 45_000_000;
 const MANY = 8; // pieces per sheet, from where a sheet taken apart whole is a long way to come back
 const PAIR_CHANCE = 0.7;
 const SPARE = 0.5; // of the area that spare cost would buy
-const WINDOW = 40; // sheets in work at a time: with more of them a step mostly looks at sheets it never changes
+// sheets in work at a time: with more of them a step mostly looks at sheets it never changes
+const WINDOW = 40;
 const WINDOW_STEPS = 3000;
 
 export class RuinAndRecreate {
@@ -67,7 +71,10 @@ export class RuinAndRecreate {
 		this.setGoal();
 	}
 
-	/** Starts from the best layout with the next goal: something less in cost, or fewer pieces left over. */
+	/**
+	 * Starts from the best layout with the next goal: something less in cost, or fewer pieces left
+	 * over.
+	 */
 	private setGoal(): void {
 		const { partial, best } = this;
 		this.begun = this.search.work;
@@ -159,7 +166,10 @@ export class RuinAndRecreate {
 		if (this.steps % RAISE_EVERY === 0) this.raise();
 	}
 
-	/** What stays out for long grows heavier, until something else has to give way; what never goes in is begun anew. */
+	/**
+	 * What stays out for long grows heavier, until something else has to give way; what never goes
+	 * in is begun anew.
+	 */
 	private raise(): void {
 		const { area } = this.search.model;
 		for (const type of this.partial.outTypes) this.weight[type]! += RAISE * area[type]!;

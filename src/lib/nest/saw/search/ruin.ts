@@ -25,7 +25,10 @@ export function ruin(partial: PartialLayout, tools: Tools, limit: number): void 
 	dropUncuttable(partial, tools);
 }
 
-/** A sheet that lost the wide part its narrow ones were held by may be past the limits of the saw: it is emptied whole. */
+/**
+ * A sheet that lost the wide part its narrow ones were held by may be past the limits of the saw:
+ * it is emptied whole.
+ */
 function dropUncuttable(partial: PartialLayout, { leaves }: Tools): void {
 	const { allowed } = partial.search;
 	if (!allowed) return;
@@ -52,7 +55,10 @@ function takeSome(partial: PartialLayout, { most, leaves }: Tools): void {
 	}
 }
 
-/** Half the time any sheet, half the time the emptier one of two: what is nearly empty is soonest gone. */
+/**
+ * Half the time any sheet, half the time the emptier one of two: what is nearly empty is soonest
+ * gone.
+ */
 function drawSheet(partial: PartialLayout): number {
 	const { dice } = partial.search;
 	const { sheets } = partial;
@@ -63,7 +69,9 @@ function drawSheet(partial: PartialLayout): number {
 	return spare(sheets[two]!) > spare(sheets[one]!) ? two : one;
 }
 
-/** Half the time single leaves, half the time the leaves of one strip; returns how many came off. */
+/**
+ * Half the time single leaves, half the time the leaves of one strip; returns how many came off.
+ */
 function takeFrom(
 	partial: PartialLayout,
 	index: number,

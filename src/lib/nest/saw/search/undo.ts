@@ -1,12 +1,17 @@
 import { OpenSheet, type SearchState } from './open-sheet';
 
-/** Sheets in work and pieces out, with steps that may be undone: a sheet is copied when first touched, and put back. */
+/**
+ * Sheets in work and pieces out, with steps that may be undone: a sheet is copied when first
+ * touched, and put back.
+ */
 export class UndoSteps {
 	readonly sheets: OpenSheet[] = [];
 	protected readonly parked: OpenSheet[] = [];
 	/** Pieces of each type that are not placed. */
 	readonly out: Int32Array;
-	/** Types with pieces out, each once; may hold types whose count has fallen to 0 until tidy(). */
+	/**
+	 * Types with pieces out, each once; may hold types whose count has fallen to 0 until tidy().
+	 */
 	readonly outTypes: number[] = [];
 	/** Sheets in use of each kind. */
 	readonly used: Int32Array;
@@ -101,8 +106,8 @@ export class UndoSteps {
 	}
 
 	/**
-	 * Sets sheets aside so that only `count` stay in work: half of them those with most room left, the rest by lot. Cost and
-	 * stock still count all. Between steps only.
+	 * Sets sheets aside so that only `count` stay in work: half of them those with most room left,
+	 * the rest by lot. Cost and stock still count all. Between steps only.
 	 */
 	park(count: number): void {
 		this.unpark();

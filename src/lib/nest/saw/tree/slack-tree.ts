@@ -1,7 +1,8 @@
 /*
- * A sheet as a tree of cuts without coordinates. Inner nodes alternate: X (children side by side along x) and Y (children
- * stacked along y). Each node stores only the size it needs; leftover is no node but slack, so the order of the cuts is
- * never fixed too early and holes merge by themselves. All sizes are inflated by one kerf (see saw-model).
+ * A sheet as a tree of cuts without coordinates. Inner nodes alternate: X (children side by side
+ * along x) and Y (children stacked along y). Each node stores only the size it needs; leftover is
+ * no node but slack, so the order of the cuts is never fixed too early and holes merge by
+ * themselves. All sizes are inflated by one kerf (see saw-model).
  *
  * One Int32Array holds all nodes, STRIDE words each: no object per node, no garbage in the search.
  */
@@ -50,7 +51,8 @@ export class SlackTree {
 		if (this.nodes.length < other.nodes.length) this.nodes = new Int32Array(other.nodes.length);
 		const words = other.size * STRIDE;
 		const [from, to] = [other.nodes, this.nodes];
-		for (let i = 0; i < words; i++) to[i] = from[i]!; // trees are small: quicker than a view and set()
+		// trees are small: quicker than a view and set()
+		for (let i = 0; i < words; i++) to[i] = from[i]!;
 		this.size = other.size;
 		this.free = other.free;
 		this.root = other.root;
@@ -188,7 +190,10 @@ export class SlackTree {
 		this.version++;
 	}
 
-	/** The given children of one node are put together, and `leaf` laid beyond all of them, across the node's axis. */
+	/**
+	 * The given children of one node are put together, and `leaf` laid beyond all of them, across
+	 * the node's axis.
+	 */
 	group(parent: number, children: ArrayLike<number>, count: number, leaf: number): void {
 		const axis = this.nodes[parent + KIND]!;
 		const inner = this.node(axis, 0, 0);
@@ -206,7 +211,10 @@ export class SlackTree {
 		this.version++;
 	}
 
-	/** Takes a leaf off; the hole closes by itself, and a node left with one child dissolves into its parent. */
+	/**
+	 * Takes a leaf off; the hole closes by itself, and a node left with one child dissolves into
+	 * its parent.
+	 */
 	remove(leaf: number): void {
 		const n = this.nodes;
 		const parent = n[leaf + PARENT]!;
@@ -232,7 +240,10 @@ export class SlackTree {
 		this.resize(above);
 	}
 
-	/** A child with its parent's own axis gives its children to the parent: without this the tree rots. */
+	/**
+	 * A child with its parent's own axis gives its children to the parent: without this the tree
+	 * rots.
+	 */
 	private splice(above: number, child: number): void {
 		const n = this.nodes;
 		this.unlink(child);

@@ -1,5 +1,6 @@
 /*
- * The slots of one sheet, as numbers in two arrays, and what each would cost a piece. See slots.ts for what a slot is.
+ * The slots of one sheet, as numbers in two arrays, and what each would cost a piece. See slots.ts
+ * for what a slot is.
  */
 
 export const APPEND = 0; // beyond the last child of a node
@@ -18,7 +19,8 @@ const NATURAL_H = 5;
 const BASE = 6; // worth of the leftover that the slot uses up
 const GROW_W = 7; // slack of the ancestor that a wider piece would eat, and how long that slack is
 const GROW_W_LONG = 8;
-// the same for a higher piece follows in the next two words of a second array, to keep this one small
+// the same for a higher piece follows in the next two words of a second array, to keep this one
+// small
 const GROW_H = 0;
 const GROW_H_LONG = 1;
 
@@ -37,7 +39,10 @@ export class SlotStore {
 	/** Largest room along either axis, whatever its other side. */
 	widest = 0;
 	highest = 0;
-	/** Room of each slot, w then h: an array of its own, for most slots are turned down on their room alone. */
+	/**
+	 * Room of each slot, w then h: an array of its own, for most slots are turned down on their
+	 * room alone.
+	 */
 	rooms = new Float64Array(2 * 64);
 	private slots = new Float64Array(FIELDS * 64);
 	private grows = new Float64Array(2 * 64);
@@ -71,9 +76,10 @@ export class SlotStore {
 	}
 
 	/**
-	 * One more slot, told in four steps: what it is, its room, its natural room, and the slack beyond. Sizes are along x where
-	 * `isX`, else along y, and across that. A slot of its own axis takes a piece beyond what is there along it; wraps and
-	 * groups take one beyond across it. The room has been found large enough.
+	 * One more slot, told in four steps: what it is, its room, its natural room, and the slack
+	 * beyond. Sizes are along x where `isX`, else along y, and across that. A slot of its own axis
+	 * takes a piece beyond what is there along it; wraps and groups take one beyond across it. The
+	 * room has been found large enough.
 	 */
 	protected begin(isX: boolean, kind: number, node: number, count: number): void {
 		if ((this.count + 1) * FIELDS > this.slots.length) this.enlarge();
@@ -107,7 +113,10 @@ export class SlotStore {
 		s[at + BASE] = base;
 	}
 
-	/** Slack of the ancestors that a longer piece, and one larger across, would eat; and how long that slack is. */
+	/**
+	 * Slack of the ancestors that a longer piece, and one larger across, would eat; and how long
+	 * that slack is.
+	 */
 	protected beyondIt(grow: number, long: number, growAcross: number, longAcross: number): void {
 		const { slots: s, grows, isX } = this;
 		const at = (this.count - 1) * FIELDS;

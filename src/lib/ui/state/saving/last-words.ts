@@ -1,8 +1,9 @@
 import type { StoredJob } from '../../store';
 
 /*
- * A page that is closed in the middle of a word cannot wait for the database. What is not kept yet is put down at once in
- * the browser's small synchronous storage, and taken up by the next page that opens.
+ * A page that is closed in the middle of a word cannot wait for the database. What is not kept yet
+ * is put down at once in the browser's small synchronous storage, and taken up by the next page
+ * that opens.
  */
 
 const KEY = 'kerf-and-nap unkept';

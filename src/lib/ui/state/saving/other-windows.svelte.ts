@@ -1,8 +1,8 @@
 const CHANNEL = 'kerf-and-nap jobs';
 
 /**
- * The same job may stand open in two windows, and the database keeps what was written last. Windows tell each other of
- * their edits, so that nobody works on unaware.
+ * The same job may stand open in two windows, and the database keeps what was written last. Windows
+ * tell each other of their edits, so that nobody works on unaware.
  */
 export class OtherWindows {
 	/** Marks of jobs that another window has changed since they were opened here. */

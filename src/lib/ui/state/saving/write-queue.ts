@@ -1,8 +1,8 @@
 export type Writing = 'saved' | 'saving' | 'failed';
 
 /**
- * One write under way, the newest of each kind waiting. A reload in the middle of a word loses nothing but a write that
- * had not begun.
+ * One write under way, the newest of each kind waiting. A reload in the middle of a word loses
+ * nothing but a write that had not begun.
  */
 export class WriteQueue {
 	readonly #tell: (state: Writing) => void;
@@ -33,7 +33,8 @@ export class WriteQueue {
 			try {
 				await next[1]();
 			} catch {
-				// A full disk or a private window: the screen says so, and the job can be saved as a file.
+				// A full disk or a private window: the screen says so, and the job can be saved as
+				// a file.
 				failed = true;
 			}
 		}
