@@ -1,3 +1,4 @@
+import { runs } from '../depth';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
@@ -68,7 +69,7 @@ describe('the quote, the printed cutting lists and the bench count the same fenc
 			fc.asyncProperty(job, async ({ parts, factoryEdges }) => {
 				settings += expectAlike(await plan(jobOf(parts, factoryEdges), { effort: 40 }));
 			}),
-			{ numRuns: 25, seed: 1 },
+			{ numRuns: runs(25), seed: 1 },
 		);
 		expect(settings).toBeGreaterThan(100);
 	});

@@ -1,3 +1,4 @@
+import { runs } from '../../depth';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ticks } from '../../../src/lib/measure/length';
@@ -57,7 +58,7 @@ describe("the free search's own check", () => {
 					seen[passes ? 'passed' : 'held']++;
 				},
 			),
-			{ numRuns: 600, seed: 1 },
+			{ numRuns: runs(600), seed: 1 },
 		);
 		expect(seen.passed).toBeGreaterThan(50);
 		expect(seen.held).toBeGreaterThan(50);
