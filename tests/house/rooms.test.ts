@@ -1,6 +1,7 @@
-import { posix } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { importsOf, sources, target } from './sources';
+import { importsOf, ROOT, sources, target } from './sources';
 
 /*
  * Rooms within rooms: every folder of the library is a room, small enough to see at a glance.
@@ -150,6 +151,15 @@ describe('rooms within rooms', () => {
 
 	test.each(tree.filter((path) => path !== FORMS_IN_FORMS))('%s: no arrow leads back', (path) => {
 		expect(circles(path)).toEqual([]);
+	});
+
+	test('the map in the guide names every room and no other', () => {
+		const guide = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
+		const map = guide.slice(guide.indexOf('## The map'), guide.indexOf('## Running it'));
+		const firsts = map.split('\n').map((line) => (line.startsWith('| ') ? line.split('|')[1] : ''));
+		const named = firsts.flatMap((cell) => [...(cell ?? '').matchAll(/`([a-z/-]+)`/g)]);
+		const rooms = tree.filter((path) => path.startsWith('src/lib/'));
+		expect(named.map(([, room]) => `src/lib/${room}`).sort()).toEqual([...new Set(rooms)].sort());
 	});
 
 	test('one exported name has one meaning', () => {
