@@ -1,12 +1,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { chart } from './chart';
 import { classTables, growthTable, sizesTable, type Note } from './families';
 import { paceTable, paceText } from './panel';
 import { growthText, sheetsText, sizesText } from './report';
 import { runStrip, stripText } from './strip';
+import { ROOT } from '../tool.js';
 
 const USAGE = `npm run bench -- [options]
 
@@ -24,7 +24,6 @@ Our saw nest beside the free rectangle packer and the bounds. A table goes to st
   --seed N       seed of the search and of the instances made (1)
 `;
 
-const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 // measured on two busy cores; the search divides its budget into shares, so it has to know roughly
 // how much it has
 const EFFORT_PER_SECOND = 50_000;
