@@ -152,15 +152,15 @@ describe('nest', () => {
 		const read = readNest({ ...problem, pieces });
 		if ('problems' in read) throw new Error('it is sound');
 		// A clock of our own, that goes on by a hundredth of a second whenever it is looked at.
-		const looked = (seconds: number): number => {
+		const secondsOf = (seconds: number): number => {
 			let now = 5000;
 			return answerNest(read.nest, { seed: 1, effort: null, seconds }, () => (now += 10)).seconds;
 		};
-		const whole = looked(60);
+		const whole = secondsOf(60);
 		expect(whole).toBeGreaterThan(0.1);
 		expect(whole).toBeLessThan(60); // proven before its time
-		expect(looked(0.05)).toBeGreaterThanOrEqual(0.05);
-		expect(looked(0.05)).toBeLessThan(0.1);
+		expect(secondsOf(0.05)).toBeGreaterThanOrEqual(0.05);
+		expect(secondsOf(0.05)).toBeLessThan(0.1);
 		const ended = await nest({ ...problem, pieces }, '--seconds', '0.05');
 		expect(ended.code).toBe(0);
 		expect((JSON.parse(ended.out) as Sheets).layouts).not.toEqual([]);

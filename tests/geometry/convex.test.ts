@@ -8,18 +8,11 @@ import { orient } from '../../src/lib/geometry/orient';
 import type { Point } from '../../src/lib/geometry/outline';
 import { rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { commonArea } from '../../src/lib/geometry/shaping/clip';
+import { stars } from '../stars';
 
 const p = (x: number, y: number): Point => ({ x, y });
 
-/** A star-shaped outline: corners at growing angles, so that it never crosses itself. */
-const star: fc.Arbitrary<Point[]> = fc
-	.array(fc.integer({ min: 200, max: 3000 }), { minLength: 5, maxLength: 24 })
-	.map((radii) =>
-		radii.map((r, i) => {
-			const angle = (2 * Math.PI * i) / radii.length;
-			return p(Math.round(r * Math.cos(angle)), Math.round(r * Math.sin(angle)));
-		}),
-	);
+const star = stars([200, 3000], [5, 24]);
 
 const sumArea = (parts: readonly Point[][]) => parts.reduce((sum, part) => sum + area(part), 0);
 

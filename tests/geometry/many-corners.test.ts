@@ -11,6 +11,7 @@ import { whereIs } from '../../src/lib/geometry/meeting/inside';
 import { finder, liesIn } from '../../src/lib/geometry/meeting/lies-in';
 import type { Outline, Point } from '../../src/lib/geometry/outline';
 import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
+import { starOf } from '../stars';
 
 /* What is made quick for outlines of many corners says the same as the plain way. */
 
@@ -24,14 +25,7 @@ const spiky = fc
 		},
 	)
 	.map((steps): Outline =>
-		steps.map((s, i) => {
-			const turn = (i / steps.length) * 2 * Math.PI;
-			return {
-				x: Math.round(s.r * Math.cos(turn)),
-				y: Math.round(s.r * Math.sin(turn)),
-				bulge: s.bow / 20,
-			};
-		}),
+		starOf(steps.map((s) => s.r)).map((p, i) => ({ ...p, bulge: steps[i]!.bow / 20 })),
 	)
 	.filter((o) => crossings(o).length === 0);
 

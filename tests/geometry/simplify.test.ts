@@ -5,18 +5,11 @@ import { regionArea, without } from '../../src/lib/geometry/shaping/clip';
 import { crossings } from '../../src/lib/geometry/meeting/crossing';
 import { area, perimeter } from '../../src/lib/geometry/extent';
 import { flatten } from '../../src/lib/geometry/flatten';
-import type { Point } from '../../src/lib/geometry/outline';
 import { simplifiedOutward } from '../../src/lib/geometry/shaping/simplify';
 import { circle } from '../../src/lib/geometry/shaping/tidy';
+import { stars } from '../stars';
 
-const star: fc.Arbitrary<Point[]> = fc
-	.array(fc.integer({ min: 20_000, max: 60_000 }), { minLength: 6, maxLength: 40 })
-	.map((radii) =>
-		radii.map((r, i) => {
-			const angle = (2 * Math.PI * i) / radii.length;
-			return { x: Math.round(r * Math.cos(angle)), y: Math.round(r * Math.sin(angle)) };
-		}),
-	);
+const star = stars([20_000, 60_000], [6, 40]);
 
 describe('an outline simplified outward', () => {
 	it('contains the old one, grows no more than allowed, and does not cross itself', () => {

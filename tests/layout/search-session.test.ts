@@ -81,9 +81,9 @@ describe('what was looked for before', () => {
 });
 
 it('told to stop once, it stops every search after that', async () => {
-	const looking = new SearchSession({ seed: 1, look: null }, { watch: ({ done }) => done < 0.5 });
+	const session = new SearchSession({ seed: 1, look: null }, { watch: ({ done }) => done < 0.5 });
 	const told = [];
-	for (const done of [0.1, 0.6, 0.2]) told.push(await looking.tell({ stage: '', done }));
+	for (const done of [0.1, 0.6, 0.2]) told.push(await session.tell({ stage: '', done }));
 	expect(told).toEqual([true, false, false]);
-	expect(looking.record.stopped).toBe(2);
+	expect(session.record.stopped).toBe(2);
 });

@@ -303,23 +303,29 @@ function boardsOf(layouts: readonly SheetLayout[]): BoardLayouts {
 	};
 }
 
-export const SCREWS: OrderLine = {
+/** A line that buys one pack for all that is needed, with nothing on the rack. */
+function bought(
+	line: Pick<
+		OrderLine,
+		'group' | 'id' | 'what' | 'code' | 'need' | 'unit' | 'pack' | 'each' | 'for'
+	>,
+): OrderLine {
+	const none = { number: 0, unit: line.need.unit };
+	const spare = { number: line.pack - line.need.number, unit: line.need.unit };
+	return { ...line, rack: none, fromRack: none, buy: 1, total: line.each, spare, sparePercent: 0 };
+}
+
+export const SCREWS = bought({
 	group: 'sundries',
 	id: 'screws',
 	what: 'Screws 4 × 40',
 	code: '',
 	need: { number: 86, unit: 'pieces' },
-	rack: { number: 0, unit: 'pieces' },
-	fromRack: { number: 0, unit: 'pieces' },
-	buy: 1,
 	unit: 'pack',
 	pack: 200,
 	each: money(850),
-	total: money(850),
-	spare: { number: 114, unit: 'pieces' },
-	sparePercent: 0,
 	for: ['seams of Bench box'],
-};
+});
 
 /** A small plan made by hand, so that a page can be looked at without the rooms before it. */
 export function samplePlan(change: Partial<JobFile> = {}): Plan {
@@ -343,23 +349,17 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 		needs: [],
 		order: {
 			lines: [
-				{
+				bought({
 					group: 'sheets',
 					id: 'ply-sheet',
 					what: 'Birch plywood 18',
 					code: 'PL-18',
 					need: { number: 1, unit: 'sheets' },
-					rack: { number: 0, unit: 'sheets' },
-					fromRack: { number: 0, unit: 'sheets' },
-					buy: 1,
 					unit: 'sheet',
 					pack: 1,
 					each: money(6200),
-					total: money(6200),
-					spare: { number: 0, unit: 'sheets' },
-					sparePercent: 0,
 					for: [],
-				},
+				}),
 				SCREWS,
 			],
 			total: money(7050),

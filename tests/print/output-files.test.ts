@@ -7,7 +7,7 @@ import { FONTS, samplePlan } from './fixture';
 const camper = await plan(sample('camper-bench.json'), { effort: 60, seed: 1 });
 const names = (of: typeof camper) => plainFiles('layouts', of).map((f) => f.name);
 
-describe('papers as files', () => {
+describe('pages as files', () => {
 	it('every sheet and every roll is a drawing with a name of its own', () => {
 		const sheets = camper.boards.flatMap((b) => b.answer.layouts);
 		const rolls = camper.cloths.flatMap((c) => c.rolls);

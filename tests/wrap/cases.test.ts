@@ -132,7 +132,7 @@ describe('a blunt inside corner between a bare and a wrapped edge', () => {
 		// Inside the arc, near its end: what the steps push outwards there must not fall into the
 		// gap.
 		const corner = { x: mm(619.88625), y: mm(732.031875) };
-		const { left, right, down, up } = shape.lay.climb;
+		const { left, right, down, up } = shape.laid.climb;
 		for (const x of [-left, right])
 			for (const y of [-down, up]) {
 				const p = { x: corner.x + x, y: corner.y + y };

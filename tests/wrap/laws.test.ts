@@ -48,8 +48,8 @@ describe('a blank covers its panel', () => {
 				anyCovering(4),
 				fc.array(fc.integer({ min: 0, max: 1000 }), { minLength: 3, maxLength: 3 }),
 				(c, at) => {
-					const { outline, lay } = clothShape(c);
-					const { climb } = lay;
+					const { outline, laid } = clothShape(c);
+					const { climb } = laid;
 					const box = bounds(c.outline);
 					for (const k of at) {
 						const y = Math.round(box.y + (box.width * (k + 0.37)) / 1001);

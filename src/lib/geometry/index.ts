@@ -61,7 +61,16 @@ export {
 	union,
 	without,
 } from './shaping';
-export { corner, mirrored, mirrorOrder, moved, reversed, scaled, turned } from './turn';
+export {
+	corner,
+	mirrored,
+	mirrorOrder,
+	moved,
+	reversed,
+	scaled,
+	turned,
+	turnedInBox,
+} from './turn';
 export {
 	between,
 	cross,

@@ -1,6 +1,6 @@
 import { area } from './extent';
 import { cornerAt } from './edge';
-import type { Corner, Outline, Point } from './outline';
+import type { Corner, Outline, Point, Rect } from './outline';
 import { direction, snapPoint } from './vector';
 
 /** A corner with its bulge, leaving the field out for a straight edge. */
@@ -21,6 +21,20 @@ export function turned(outline: Outline, degrees: number, about: Point = { x: 0,
 		const p = { x: about.x + x * d.x - y * d.y, y: about.y + x * d.y + y * d.x };
 		return corner(snapPoint(p), c.bulge);
 	});
+}
+
+/**
+ * What was drawn within a length x width rectangle, turned counter-clockwise with it; the turned
+ * rectangle's lower left corner lies at 0,0 again.
+ */
+export function turnedInBox(
+	outline: Outline,
+	{ length, width }: Pick<Rect, 'length' | 'width'>,
+	turn: 0 | 90 | 180 | 270,
+): Outline {
+	const shifts = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] } as const;
+	const [dx, dy] = shifts[turn];
+	return moved(turned(outline, turn), dx, dy);
 }
 
 /** The same outline run the other way round. */

@@ -33,3 +33,4 @@ export {
 	writeLength,
 } from './ruler';
 export { fromLitres, showVolume, toLitres, volumeUnit } from './volume';
+export { wholeShares } from './whole-shares';

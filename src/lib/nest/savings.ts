@@ -22,8 +22,12 @@ interface Change {
 	readonly kind: NearMiss['kind'];
 	readonly pieces: readonly string[];
 	readonly what: string;
+	/** The side made smaller: of several amounts off it, the smallest that saves is enough. */
+	readonly side?: Side;
 	readonly problem: SawProblem;
 }
+
+type Side = 'width' | 'length';
 
 const MOST_PIECES = 8; // the largest are the ones that decide
 const NARROWER = [1, 2, 5, 10] as const; // mm
@@ -66,6 +70,7 @@ function sizeChanges(problem: SawProblem, ids: readonly Piece[]): Change[] {
 				NARROWER.filter((n) => mm(n) * 4 < p[side]).map((n): Change => ({
 					kind: 'smaller',
 					pieces: [p.id],
+					side,
 					what: `Make ${p.id} ${n} mm ${side === 'width' ? 'narrower' : 'shorter'}.`,
 					problem: withPiece(problem, p.id, { [side]: ticks(p[side] - mm(n)) }),
 				})),
@@ -129,18 +134,16 @@ export function* nearMisses(
 	const share = Math.floor(budget.effort / Math.max(1, worthTrying.length));
 	let found: NearMiss[] = [];
 	let effort = 0;
-	const done = new Set<string>();
+	const done: Change[] = [];
 	for (const change of worthTrying) {
-		const topic = `${change.kind} ${change.pieces.join()} ${change.what.replace(/[\d.]+/g, '')}`;
-		// of several amounts off one side of a piece, the smallest that saves is enough
-		if (change.kind === 'smaller' && done.has(topic)) continue;
+		if (done.some((less) => isMoreOf(change, less))) continue;
 		const search = nestSaw(change.problem, { seed: budget.seed, effort: share });
 		let step = search.next();
 		while (!step.done && !saves(step.value.best, answer)) step = search.next();
 		const best = step.done ? step.value : step.value.best;
 		effort += step.value.effort;
 		if (saves(best, answer)) {
-			done.add(topic);
+			done.push(change);
 			const saving = answer.cost - best.cost;
 			const sheets = answer.layouts.length - best.layouts.length;
 			const { kind, pieces, what } = change;
@@ -149,6 +152,11 @@ export function* nearMisses(
 		yield { best: found, effort };
 	}
 	return found;
+}
+
+/** Does the one take more off the same side of the same piece? */
+function isMoreOf(one: Change, less: Change): boolean {
+	return one.side !== undefined && one.side === less.side && one.pieces[0] === less.pieces[0];
 }
 
 const left = (a: SheetsAnswer): number => a.unplaced.reduce((sum, u) => sum + u.count, 0);

@@ -3,7 +3,7 @@ import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { Chamber } from '../../../src/lib/design/box/box-plan';
 import { leanText } from '../../../src/lib/print/box/tables';
-import { shares, volumeLines } from '../../../src/lib/print/wording/volume-lines';
+import { volumeLines } from '../../../src/lib/print/wording/volume-lines';
 import { CROSSED, figures, made, told, type Asked } from './make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
@@ -193,12 +193,5 @@ describe('the column of volumes', () => {
 		expect(odd.net).toBe('34.00 L');
 		expect(odd.adjusted).toBe(true);
 		expect(volumeLines(chamber(40, [3, 2.5]), MM).adjusted).toBe(false);
-	});
-
-	it('shares out marks by the largest remainder, both ways', () => {
-		expect(shares([1.2, 1.7, 1.4], 5)).toEqual([1, 2, 2]);
-		expect(shares([1.2, 1.7], 2)).toEqual([1, 1]);
-		expect(shares([0.9, 0.1], -1)).toEqual([0, -1]);
-		expect(shares([], 0)).toEqual([]);
 	});
 });

@@ -11,6 +11,7 @@ import { auditRoll } from '../../../src/lib/nest/audit/roll';
 import type { Placed, RollAnswer, RollPiece, RollProblem } from '../../../src/lib/nest/types';
 import { FREE, ONE_WAY, TWO_WAY, lay, roll } from './samples';
 import type { Turns } from './samples';
+import { stars } from '../../stars';
 
 /** A blank of this outline, moved to its corner. */
 function shaped(id: string, points: readonly Point[], count: number, turns: Turns): RollPiece {
@@ -19,14 +20,7 @@ function shaped(id: string, points: readonly Point[], count: number, turns: Turn
 	return { id, length: ticks(box.length), width: ticks(box.width), count, turns, outline };
 }
 
-const star: fc.Arbitrary<Point[]> = fc
-	.array(fc.integer({ min: 3000, max: 30_000 }), { minLength: 3, maxLength: 9 })
-	.map((radii) =>
-		radii.map((r, i) => {
-			const angle = (2 * Math.PI * i) / radii.length;
-			return { x: Math.round(r * Math.cos(angle)), y: Math.round(r * Math.sin(angle)) };
-		}),
-	);
+const star = stars([3000, 30_000], [3, 9]);
 
 const outlineRoll: fc.Arbitrary<RollProblem> = fc
 	.record({

@@ -8,6 +8,7 @@ import { moved } from '../../../src/lib/geometry/turn';
 import { auditSheets } from '../../../src/lib/nest/audit/audit';
 import type { Piece } from '../../../src/lib/nest/types';
 import { piece, route, router, sheet } from './samples';
+import { stars } from '../../stars';
 
 /** A piece of this outline, moved to its corner. */
 function shaped(id: string, points: Outline, count: number, turns: Piece['turns'] = 'any'): Piece {
@@ -27,14 +28,7 @@ const L = [
 	{ x: 0, y: 60_000 },
 ];
 
-const star: fc.Arbitrary<Outline> = fc
-	.array(fc.integer({ min: 3000, max: 30_000 }), { minLength: 3, maxLength: 9 })
-	.map((radii) =>
-		radii.map((r, i) => {
-			const angle = (2 * Math.PI * i) / radii.length;
-			return { x: Math.round(r * Math.cos(angle)), y: Math.round(r * Math.sin(angle)) };
-		}),
-	);
+const star = stars([3000, 30_000], [3, 9]);
 
 describe('outlines laid on sheets', () => {
 	it('pass the auditor whatever they are', () => {

@@ -9,10 +9,10 @@ import { squareUp, type PhotographedPaper } from './square-up';
 type Traced = Extract<OutlineShape, { kind: 'traced' }>;
 
 /** ISO 216 and the North American letter sheet, mm. */
-const PAPERS = { a4: [210, 297], letter: [215.9, 279.4] } as const;
+const PAPER_SIZES = { a4: [210, 297], letter: [215.9, 279.4] } as const;
 
 export function photographedPaperOf(s: Pick<Traced, 'paper' | 'lying'>): PhotographedPaper {
-	const [short, long] = PAPERS[s.paper];
+	const [short, long] = PAPER_SIZES[s.paper];
 	return s.lying === 'upright' ? { width: short, height: long } : { width: long, height: short };
 }
 

@@ -1,7 +1,7 @@
 import { field, noted, z } from '../zod';
-import { DECIMALS, degreesField, distanceField, PAPERS, position, size } from '../fields';
-import { UNITS } from '../../measure';
+import { degreesField, PAPERS, position, size } from '../fields';
 import { outlineCorner } from '../loose-part';
+import { DRAWINGS, dxf, known, pasted, svg } from './drawing';
 
 /*
  * The ways a person gives an outline. Whatever the kind, the outline is seen from the FRONT, x to
@@ -96,83 +96,6 @@ const corners = z.strictObject({
 	),
 });
 
-const drawingUnit = z.enum(['mm', 'cm', 'm', 'in', 'pt', 'px']);
-
-/** A length the person has measured on the thing itself, to catch a wrong unit or scale. */
-const known = z
-	.strictObject({
-		of: field(z.enum(['length', 'width', 'edge']), {
-			label: 'Measured',
-			options: { length: 'overall length', width: 'overall height' },
-			help: 'Overall length, overall height or one edge',
-		}),
-		edge: field(z.number().int().min(1).max(5000).default(1), {
-			label: 'Edge number',
-			help: 'Number of that edge',
-		}),
-		is: field(size, { label: 'Tape says', help: 'What the tape says' }),
-	})
-	.nullable()
-	.default(null);
-
-const imported = {
-	unit: field(drawingUnit, {
-		label: 'Unit',
-		options: { ...UNITS, m: 'metres', pt: 'points (1/72 in)', px: 'pixels (1/96 in)' },
-		help: 'Unit the drawing is in',
-	}),
-	scale: field(z.number().min(1e-4).max(1e4).default(1), {
-		label: 'Times this',
-		help: '10 for a drawing made at 1 to 10',
-	}),
-	known: field(known, {
-		label: 'Known length',
-		help: 'One known length to check the drawing against',
-	}),
-	join: field(distanceField.prefault(0.2), {
-		label: 'Join ends nearer than',
-		help: 'Loose ends nearer than this are joined',
-	}),
-};
-/** Longer than a drawing of 100,000 entities; what is longer is no outline. */
-const drawingText = field(z.string().min(1).max(40_000_000), { label: 'Drawing', edit: 'note' });
-
-const svg = z.strictObject({
-	kind: z.literal('svg'),
-	text: drawingText,
-	...imported,
-});
-const dxf = z.strictObject({
-	kind: z.literal('dxf'),
-	text: drawingText,
-	layer: field(z.string().max(255).default(''), {
-		label: 'Drawing layer',
-		help: 'Only this drawing layer; empty for all',
-	}),
-	...imported,
-});
-const pasted = z.strictObject({
-	kind: z.literal('pasted'),
-	text: field(z.string().min(1).max(400_000), {
-		label: 'One corner a line',
-		edit: 'note',
-		help: 'x and y',
-	}),
-	decimal: field(z.enum(['.', ',']).default('.'), {
-		label: 'Decimal sign',
-		options: DECIMALS,
-		help: 'Decimal sign',
-	}),
-	...imported,
-});
-
-const DRAWINGS = { svg: 'SVG drawing', dxf: 'DXF drawing', pasted: 'pasted corners' };
-
-/** An outline out of a file or a list, without any photograph. */
-export const drawing = noted(z.discriminatedUnion('kind', [svg, dxf, pasted]), {
-	options: DRAWINGS,
-});
-
 const pixel = z.strictObject({
 	x: field(z.number().min(-1e6).max(1e6), { label: 'From the left' }),
 	y: field(z.number().min(-1e6).max(1e6), { label: 'From the bottom' }),
@@ -263,5 +186,4 @@ export const placedShape = z.strictObject({
 });
 
 export type OutlineShape = z.output<typeof outlineShape>;
-export type OutlineDrawing = z.output<typeof drawing>;
 export type PlacedShape = z.output<typeof placedShape>;

@@ -57,7 +57,7 @@ export function auditOutlines(
 		for (let j = i + 1; j < lying.length; j++) {
 			const b = nth(lying, j);
 			if (b.box.x >= a.box.x + a.box.length + gap) break;
-			const what = trouble(a, b, gap);
+			const what = faultBetween(a, b, gap);
 			if (what !== null) faults.push({ where, what: `${a.name} and ${b.name}: ${what}` });
 		}
 	});
@@ -83,7 +83,7 @@ function lyingOf(placed: Placed, piece: Shaped | undefined): Lying[] {
 	return [{ name: `${placed.id} (copy ${placed.copy})`, box: bounds(outline), outline, holes }];
 }
 
-function trouble(a: Lying, b: Lying, gap: number): string | null {
+function faultBetween(a: Lying, b: Lying, gap: number): string | null {
 	if (boxGap(a.box, b.box) >= gap && boxGap(a.box, b.box) >= 0) return null;
 	if (overlap(a, b)) return 'they overlap.';
 	const least = nearest(a, b, gap);

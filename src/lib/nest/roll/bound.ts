@@ -11,14 +11,14 @@ const ROUNDINGS = 6;
  * Fekete, J. Schepers, "New classes of fast lower bounds for bin packing problems", Math.
  * Programming 91, 2001): functions u with u(a) + u(b) + ... <= u(width) whenever a + b + ... <=
  * width, so that the sum of u(width of blank) x length over u(width of roll) is a bound too. A
- * blank that may turn counts at its cheapest lay.
+ * blank that may turn counts in its cheapest orientation.
  */
 export function rollBound(deck: RollDeck, counts: readonly number[]): number {
 	const dual = wholeRepeats(deck, dualBound(deck, counts));
 	let longest = 0;
 	deck.kinds.forEach((kind, k) => {
 		if (nth(counts, k) <= 0) return;
-		longest = Math.max(longest, Math.min(...kind.lays.map((lay) => lay.reach)));
+		longest = Math.max(longest, Math.min(...kind.orientations.map((o) => o.reach)));
 	});
 	return Math.max(dual, longest);
 }
@@ -30,7 +30,7 @@ export function rollBound(deck: RollDeck, counts: readonly number[]): number {
 function wholeRepeats(deck: RollDeck, bound: number): number {
 	const step = stepOf(deck.pattern);
 	if (step === 0) return bound;
-	const added = deck.kinds.flatMap((kind) => kind.lays.map((lay) => lay.tall - lay.reach));
+	const added = deck.kinds.flatMap((kind) => kind.orientations.map((o) => o.tall - o.reach));
 	return Math.ceil(bound / step) * step - Math.max(0, ...added);
 }
 
@@ -51,7 +51,7 @@ const ROUNDING = 1e-9;
 export function raisedBound(deck: RollDeck, low: number, high: number, unit: number): number {
 	if (deck.pattern.repeat > 0 || deck.kinds.length > MOST_KINDS) return low;
 	const widths = [...duals(deck)].map(({ dual, whole }) =>
-		deck.kinds.map((kind) => kind.lays.map((lay) => dual(lay.wide) / whole)),
+		deck.kinds.map((kind) => kind.orientations.map((o) => dual(o.wide) / whole)),
 	);
 	let impossible = Math.ceil(low / unit) - 1;
 	let laid = Math.floor(high / unit);
@@ -70,11 +70,13 @@ function isRefuted(
 ): boolean {
 	return lengthThresholds(deck, L).some((least) => {
 		const share = (tall: number): number => (tall > L - least ? 1 : tall < least ? 0 : tall / L);
-		const lengths = deck.kinds.map((kind) => kind.lays.map((lay) => share(lay.tall)));
+		const lengths = deck.kinds.map((kind) => kind.orientations.map((o) => share(o.tall)));
 		return widths.some((width) => {
 			let sum = 0;
 			deck.kinds.forEach((kind, k) => {
-				const shares = kind.lays.map((_, l) => nth(nth(width, k), l) * nth(nth(lengths, k), l));
+				const shares = kind.orientations.map(
+					(_, l) => nth(nth(width, k), l) * nth(nth(lengths, k), l),
+				);
 				sum += kind.count * Math.min(...shares);
 			});
 			return sum > 1 + ROUNDING;
@@ -84,9 +86,9 @@ function isRefuted(
 
 function lengthThresholds(deck: RollDeck, L: number): number[] {
 	const all = new Set<number>([Math.floor(L / 2)]);
-	for (const lay of deck.kinds.flatMap((kind) => kind.lays)) {
-		if (lay.tall <= L / 2) all.add(lay.tall);
-		else if (lay.tall < L) all.add(L - lay.tall + 1);
+	for (const orientation of deck.kinds.flatMap((kind) => kind.orientations)) {
+		if (orientation.tall <= L / 2) all.add(orientation.tall);
+		else if (orientation.tall < L) all.add(L - orientation.tall + 1);
 	}
 	const sorted = [...all].filter((least) => least > 0 && least <= L / 2).sort((a, b) => b - a);
 	const stride = Math.max(1, Math.ceil(sorted.length / LENGTHS));
@@ -101,7 +103,7 @@ function dualBound(deck: RollDeck, counts: readonly number[]): number {
 		let sum = 0n;
 		deck.kinds.forEach((kind, k) => {
 			if (nth(counts, k) <= 0) return;
-			const least = Math.min(...kind.lays.map((lay) => dual(lay.wide) * lay.tall));
+			const least = Math.min(...kind.orientations.map((o) => dual(o.wide) * o.tall));
 			sum += BigInt(least) * BigInt(nth(counts, k));
 		});
 		const bound = Number((sum + BigInt(whole) - 1n) / BigInt(whole));
@@ -133,9 +135,9 @@ function* duals(deck: RollDeck): Generator<{ readonly dual: Dual; readonly whole
 function thresholds(deck: RollDeck): number[] {
 	const half = deck.width / 2;
 	const all = new Set<number>();
-	for (const lay of deck.kinds.flatMap((kind) => kind.lays)) {
-		all.add(lay.wide <= half ? lay.wide : deck.width - lay.wide + 1);
-		if (lay.wide <= half) all.add(lay.wide + 1);
+	for (const orientation of deck.kinds.flatMap((kind) => kind.orientations)) {
+		all.add(orientation.wide <= half ? orientation.wide : deck.width - orientation.wide + 1);
+		if (orientation.wide <= half) all.add(orientation.wide + 1);
 	}
 	const sorted = [...all].filter((least) => least > 0 && least <= half).sort((a, b) => a - b);
 	const stride = Math.max(1, Math.ceil(sorted.length / THRESHOLDS));

@@ -28,7 +28,7 @@ export interface Orientation {
 export interface RollKind {
 	readonly id: string;
 	readonly count: number;
-	readonly lays: readonly Orientation[];
+	readonly orientations: readonly Orientation[];
 }
 
 /** How the pattern of the cloth falls: see {@link RollProblem}. */
@@ -65,11 +65,11 @@ export function readyRoll(problem: RollProblem): RollDeck {
 	const refused: Unplaced[] = [];
 	for (const piece of problem.pieces) {
 		if (piece.count <= 0) continue;
-		const lays = laysOf(piece, problem.gap, pattern);
-		const why = refusal(lays, problem);
-		const fitting = lays.filter((lay) => fits(lay, problem));
+		const orientations = orientationsOf(piece, problem.gap, pattern);
+		const why = refusal(orientations, problem);
+		const fitting = orientations.filter((o) => fits(o, problem));
 		if (why !== null) refused.push({ id: piece.id, count: piece.count, why });
-		else kinds.push({ id: piece.id, count: piece.count, lays: fitting });
+		else kinds.push({ id: piece.id, count: piece.count, orientations: fitting });
 	}
 	return {
 		width: inflate(problem.width, problem.gap),
@@ -93,39 +93,39 @@ function patternOf(problem: RollProblem): ClothPattern {
 	};
 }
 
-function fits(lay: Orientation, problem: RollProblem): boolean {
-	const long = lay.length + (lay.along ?? 0);
-	return isNarrow(lay, problem) && (problem.limit === null || long <= problem.limit);
+function fits(orientation: Orientation, problem: RollProblem): boolean {
+	const long = orientation.length + (orientation.along ?? 0);
+	return isNarrow(orientation, problem) && (problem.limit === null || long <= problem.limit);
 }
 
 /** Narrow enough for the roll from where its pattern lets it start. */
-function isNarrow(lay: Orientation, problem: RollProblem): boolean {
-	return (lay.aside ?? 0) + lay.width <= problem.width;
+function isNarrow(orientation: Orientation, problem: RollProblem): boolean {
+	return (orientation.aside ?? 0) + orientation.width <= problem.width;
 }
 
 /** Why a blank can lie nowhere on this roll, or null when it can. */
-function refusal(lays: readonly Orientation[], problem: RollProblem): string | null {
-	if (lays.length === 0) return 'No turn is allowed for it, so it cannot be laid.';
-	const narrow = lays.filter((lay) => isNarrow(lay, problem));
-	if (narrow.length === 0 && lays.some((lay) => lay.width <= problem.width))
+function refusal(orientations: readonly Orientation[], problem: RollProblem): string | null {
+	if (orientations.length === 0) return 'No turn is allowed for it, so it cannot be laid.';
+	const narrow = orientations.filter((o) => isNarrow(o, problem));
+	if (narrow.length === 0 && orientations.some((o) => o.width <= problem.width))
 		return 'It is wider than the roll from where its place in the pattern falls; move the seam, or choose a wider roll.';
 	if (narrow.length === 0)
 		return 'It is wider than the usable width of the roll in every turn allowed; split it at a seam or choose a wider roll.';
-	if (narrow.some((lay) => fits(lay, problem))) return null;
+	if (narrow.some((o) => fits(o, problem))) return null;
 	return 'It is longer than what is left on the roll in every turn that fits the width.';
 }
 
 /** The ways a rectangle may lie: a half turn looks the same, so at most two. */
-function laysOf(piece: RollPiece, gap: Length, pattern: ClothPattern): Orientation[] {
-	const lays: Orientation[] = [];
+function orientationsOf(piece: RollPiece, gap: Length, pattern: ClothPattern): Orientation[] {
+	const orientations: Orientation[] = [];
 	for (const turn of piece.turns) {
 		const quarter = turn === 90 || turn === 270;
 		const length = quarter ? piece.width : piece.length;
 		const width = quarter ? piece.length : piece.width;
-		if (lays.some((lay) => lay.length === length && lay.width === width)) continue;
+		if (orientations.some((o) => o.length === length && o.width === width)) continue;
 		const reach = inflate(length, gap);
 		const tall = wholeSteps(reach, pattern);
-		lays.push({
+		orientations.push({
 			turn,
 			length,
 			width,
@@ -135,7 +135,7 @@ function laysOf(piece: RollPiece, gap: Length, pattern: ClothPattern): Orientati
 			...placeIn(piece, pattern),
 		});
 	}
-	return lays;
+	return orientations;
 }
 
 /**

@@ -82,10 +82,10 @@ function placedOf(deck: RollDeck, layout: DeckLayout): Placed[] {
 	const spots = [...layout.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	return spots.map((spot) => {
 		const kind = nth(deck.kinds, spot.kind);
-		const lay = nth(kind.lays, spot.lay);
+		const orientation = nth(kind.orientations, spot.orientation);
 		const copy = next.get(kind.id) ?? 0;
 		next.set(kind.id, copy + 1);
-		const { length, width, turn } = lay;
+		const { length, width, turn } = orientation;
 		return { id: kind.id, copy, x: spot.x, y: spot.y, length, width, turn };
 	});
 }

@@ -22,10 +22,10 @@ const EACH_ORDER = 4;
 /** Units of work between two reports. */
 const REPORT_EVERY = 1000;
 
-/** A blank laid down: kind and lay in the deck, lower left corner. */
+/** A blank laid down: kind and orientation in the deck, lower left corner. */
 export interface DeckPlacement {
 	readonly kind: number;
-	readonly lay: number;
+	readonly orientation: number;
 	readonly x: number;
 	readonly y: number;
 }
@@ -126,8 +126,11 @@ function mostFor(blanks: number): number {
  * tried.
  */
 function commonMeasure(deck: RollDeck): number {
-	const lays = deck.kinds.flatMap((kind) => kind.lays);
-	return lays.reduce((g, lay) => common(common(g, lay.tall), lay.reach), 0);
+	const orientations = deck.kinds.flatMap((kind) => kind.orientations);
+	return orientations.reduce(
+		(g, orientation) => common(common(g, orientation.tall), orientation.reach),
+		0,
+	);
 }
 
 function common(a: number, b: number): number {
@@ -138,8 +141,8 @@ function common(a: number, b: number): number {
  * Orders that make good first layouts: by area, width, length, their sum, the longer side; falling.
  */
 function plainOrders(deck: RollDeck): Int32Array[] {
-	const keys = deck.kinds.map(({ lays }) => {
-		const { wide, reach } = lays[0] ?? { wide: 0, reach: 0 };
+	const keys = deck.kinds.map(({ orientations }) => {
+		const { wide, reach } = orientations[0] ?? { wide: 0, reach: 0 };
 		return [wide * reach, wide, reach, wide + reach, Math.max(wide, reach)];
 	});
 	return [0, 1, 2, 3, 4].map((key) => {
@@ -161,7 +164,12 @@ function offer(search: RollSearch, laid: Laid): boolean {
 	const spots: DeckPlacement[] = [];
 	for (let i = 0; i < skyline.laidCount; i++) {
 		const kind = skyline.laidKind[i]!;
-		spots.push({ kind, lay: skyline.laidLay[i]!, x: skyline.laidX[i]!, y: skyline.laidY[i]! });
+		spots.push({
+			kind,
+			orientation: skyline.laidOrientation[i]!,
+			x: skyline.laidX[i]!,
+			y: skyline.laidY[i]!,
+		});
 	}
 	search.best = { spots, left: laid.left, area: laid.area, length: laid.length };
 	return true;

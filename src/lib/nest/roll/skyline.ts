@@ -21,23 +21,23 @@ export interface Laid {
 
 /**
  * Lays blanks on a roll in a given order: always on the lowest ledge of the skyline, the blank that
- * fits the ledge and its two walls best, the order breaking ties. The lays of all kinds are flat
- * arrays, because this is run some ten thousand times a second.
+ * fits the ledge and its two walls best, the order breaking ties. The orientations of all kinds are
+ * flat arrays, because this is run some ten thousand times a second.
  */
 export class Skyline {
 	/** Work done so far: blanks looked at for a ledge. */
 	looks = 0;
-	/** Kind, lay and place of the blanks laid last, in the order laid. */
+	/** Kind, orientation and place of the blanks laid last, in the order laid. */
 	readonly laidKind: Int32Array;
-	readonly laidLay: Int32Array;
+	readonly laidOrientation: Int32Array;
 	readonly laidX: Float64Array;
 	readonly laidY: Float64Array;
 	laidCount = 0;
 
-	private readonly lays: readonly Orientation[];
+	private readonly orientations: readonly Orientation[];
 	/** On a plain cloth a blank may lie anywhere. */
 	private readonly plain: boolean;
-	private readonly firstLay: Int32Array;
+	private readonly firstOrientation: Int32Array;
 	private readonly wide: Float64Array;
 	private readonly tall: Float64Array;
 	private readonly reach: Float64Array;
@@ -60,7 +60,7 @@ export class Skyline {
 	/** What the last look at a ledge chose. */
 	private pickRun = -1;
 	private pickBefore = -1;
-	private pickLay = -1;
+	private pickOrientation = -1;
 	private goal = Infinity;
 	private mode: Mode = 1;
 
@@ -69,14 +69,17 @@ export class Skyline {
 		blanks: number,
 	) {
 		const { kinds } = deck;
-		this.firstLay = new Int32Array(kinds.length + 1);
-		kinds.forEach((kind, k) => (this.firstLay[k + 1] = this.firstLay[k]! + kind.lays.length));
-		const lays = kinds.flatMap((kind) => kind.lays);
-		this.lays = lays;
+		this.firstOrientation = new Int32Array(kinds.length + 1);
+		kinds.forEach(
+			(kind, k) =>
+				(this.firstOrientation[k + 1] = this.firstOrientation[k]! + kind.orientations.length),
+		);
+		const orientations = kinds.flatMap((kind) => kind.orientations);
+		this.orientations = orientations;
 		this.plain = deck.pattern.repeat === 0 && deck.pattern.across === 0;
-		this.wide = Float64Array.from(lays, (lay) => lay.wide);
-		this.tall = Float64Array.from(lays, (lay) => lay.tall);
-		this.reach = Float64Array.from(lays, (lay) => lay.reach);
+		this.wide = Float64Array.from(orientations, (o) => o.wide);
+		this.tall = Float64Array.from(orientations, (o) => o.tall);
+		this.reach = Float64Array.from(orientations, (o) => o.reach);
 		this.narrowest = this.wide.reduce((least, wide) => Math.min(least, wide), Infinity);
 		this.runKind = new Int32Array(blanks);
 		this.runLeft = new Int32Array(blanks);
@@ -86,7 +89,7 @@ export class Skyline {
 		this.ledgeWide = new Float64Array(blanks + 2);
 		this.level = new Float64Array(blanks + 2);
 		this.laidKind = new Int32Array(blanks);
-		this.laidLay = new Int32Array(blanks);
+		this.laidOrientation = new Int32Array(blanks);
 		this.laidX = new Float64Array(blanks);
 		this.laidY = new Float64Array(blanks);
 	}
@@ -172,7 +175,7 @@ export class Skyline {
 			this.looks += 1;
 			if (this.seen[kind] === this.scan) continue;
 			this.seen[kind] = this.scan;
-			for (let l = this.firstLay[kind]!; l < this.firstLay[kind + 1]!; l++) {
+			for (let l = this.firstOrientation[kind]!; l < this.firstOrientation[kind + 1]!; l++) {
 				if (this.wide[l]! > width || this.reach[l]! > room) continue;
 				if (!this.plain && !this.matches(ledge, l)) continue;
 				const fit = this.fit(width, this.wide[l]!, this.tall[l]!, left, right);
@@ -180,7 +183,7 @@ export class Skyline {
 				bestFit = fit;
 				this.pickRun = run;
 				this.pickBefore = before;
-				this.pickLay = l;
+				this.pickOrientation = l;
 			}
 		}
 	}
@@ -188,11 +191,11 @@ export class Skyline {
 	/** Is there room for it where the pattern lets it lie? */
 	private matches(ledge: number, l: number): boolean {
 		const { pattern } = this.deck;
-		const lay = this.lays[l]!;
+		const orientation = this.orientations[l]!;
 		const from = this.ledgeY[ledge]!;
-		const y = sideAt(from, pattern, lay);
-		if (y - from + lay.wide > this.ledgeWide[ledge]!) return false;
-		return startAt(this.level[ledge]!, y, pattern, lay) + lay.reach <= this.goal;
+		const y = sideAt(from, pattern, orientation);
+		if (y - from + orientation.wide > this.ledgeWide[ledge]!) return false;
+		return startAt(this.level[ledge]!, y, pattern, orientation) + orientation.reach <= this.goal;
 	}
 
 	private fit(width: number, wide: number, tall: number, left: number, right: number): number {
@@ -208,18 +211,20 @@ export class Skyline {
 	 * area lost before it.
 	 */
 	private place(ledge: number, laid: Laid): number {
-		const lay = this.pickLay;
-		const wide = this.wide[lay]!;
-		const tall = this.tall[lay]!;
+		const orientation = this.pickOrientation;
+		const wide = this.wide[orientation]!;
+		const tall = this.tall[orientation]!;
 		const level = this.level[ledge]!;
 		const spare = this.ledgeWide[ledge]! - wide;
 		const atRight = spare > 0 && this.prefersRight(ledge, tall);
 		const from = this.ledgeY[ledge]! + (atRight ? spare : 0);
-		const y = this.plain ? from : sideAt(from, this.deck.pattern, this.lays[lay]!);
-		const x = this.plain ? level : startAt(level, y, this.deck.pattern, this.lays[lay]!);
-		this.record(lay, x, y);
+		const y = this.plain ? from : sideAt(from, this.deck.pattern, this.orientations[orientation]!);
+		const x = this.plain
+			? level
+			: startAt(level, y, this.deck.pattern, this.orientations[orientation]!);
+		this.record(orientation, x, y);
 		laid.area += wide * tall;
-		laid.length = Math.max(laid.length, x + this.reach[lay]!);
+		laid.length = Math.max(laid.length, x + this.reach[orientation]!);
 		this.raise(ledge, y - from + wide, atRight, x + tall);
 		return wide * (x - level) + (y - from) * (x + tall - level);
 	}
@@ -232,11 +237,11 @@ export class Skyline {
 		return tall === right || right > left;
 	}
 
-	private record(lay: number, x: number, y: number): void {
+	private record(orientation: number, x: number, y: number): void {
 		const kind = this.runKind[this.pickRun]!;
 		const n = this.laidCount;
 		this.laidKind[n] = kind;
-		this.laidLay[n] = lay - this.firstLay[kind]!;
+		this.laidOrientation[n] = orientation - this.firstOrientation[kind]!;
 		this.laidX[n] = x;
 		this.laidY[n] = y;
 		this.laidCount = n + 1;

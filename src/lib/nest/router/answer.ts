@@ -45,9 +45,9 @@ function layoutOf(
 	const { trim } = stock;
 	const spots = [...sheet.spots].sort((a, b) => a.x - b.x || a.y - b.y);
 	const placed = spots.map((spot): Placed => {
-		const { piece, lays } = nth(model.types, spot.type);
-		const { length, width, ...lay } = nth(lays, spot.lay);
-		const turn = spot.turn ?? lay.turn;
+		const { piece, orientations } = nth(model.types, spot.type);
+		const { length, width, ...orientation } = nth(orientations, spot.orientation);
+		const turn = spot.turn ?? orientation.turn;
 		const n = next.get(piece.id) ?? 0;
 		next.set(piece.id, n + 1);
 		return {

@@ -55,9 +55,11 @@ function sheetOf(model: RouterModel, layout: SheetLayout): RouterSheet {
 	const { trim } = nth(model.kinds, kind).sheet;
 	const spots = layout.placed.map((placed: Placed) => {
 		const type = model.types.findIndex((t) => t.piece.id === placed.id);
-		const { lays } = nth(model.types, type);
-		const lay = lays.findIndex((l) => l.length === placed.length && l.width === placed.width);
-		return { type, lay, x: placed.x - trim.left, y: placed.y - trim.bottom };
+		const { orientations } = nth(model.types, type);
+		const orientation = orientations.findIndex(
+			(l) => l.length === placed.length && l.width === placed.width,
+		);
+		return { type, orientation, x: placed.x - trim.left, y: placed.y - trim.bottom };
 	});
 	return { kind, spots };
 }

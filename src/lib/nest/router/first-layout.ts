@@ -106,7 +106,7 @@ function moveTo(
 	if (area > target.length * target.width) return null;
 	const { bit } = model.problem;
 	const all = counts.every(
-		(n, t) => n === 0 || nth(model.types, t).lays.some((lay) => fits(lay, target, bit)),
+		(n, t) => n === 0 || nth(model.types, t).orientations.some((o) => fits(o, target, bit)),
 	);
 	if (!all) return null;
 	const packed = packSheets(model, kind, counts, mode);

@@ -42,13 +42,16 @@ export function packSheets(
 	const options = { smart: false, pot: false, square: false, logic: LOGIC[mode.logic] };
 	const packer = new MaxRectsPacker(length, width, 0, options);
 	for (const type of inOrder(model, counts, mode.order)) {
-		const lays = nth(model.types, type).lays.filter((lay) =>
-			fits(lay, nth(model.kinds, kind), bit),
+		const orientations = nth(model.types, type).orientations.filter((o) =>
+			fits(o, nth(model.kinds, kind), bit),
 		);
-		const first = lays[0];
+		const first = orientations[0];
 		if (first === undefined) continue;
 		// The packer takes leave to turn a piece from this field of its data.
-		packer.add(first.length + bit, first.width + bit, { type, allowRotation: lays.length > 1 });
+		packer.add(first.length + bit, first.width + bit, {
+			type,
+			allowRotation: orientations.length > 1,
+		});
 	}
 	return packer.bins.map((bin) => ({ kind, spots: bin.rects.map((rect) => spotOf(model, rect)) }));
 }
@@ -63,11 +66,11 @@ interface PackedRect {
 function spotOf(model: RouterModel, rect: PackedRect): RouterSpot {
 	if (rect.data === undefined) throw new Error('bug: the packer lost the type of a piece');
 	const { type } = rect.data;
-	const lay = nth(model.types, type).lays.findIndex(
+	const orientation = nth(model.types, type).orientations.findIndex(
 		(l) => l.length + model.problem.bit === rect.width,
 	);
-	if (lay < 0) throw new Error(`bug: the packer changed a size to ${rect.width}`);
-	return { type, lay, x: rect.x, y: rect.y };
+	if (orientation < 0) throw new Error(`bug: the packer changed a size to ${rect.width}`);
+	return { type, orientation, x: rect.x, y: rect.y };
 }
 
 /** One entry a copy, falling. */

@@ -9,7 +9,7 @@ import type { Piece, RouterProblem, Sheet } from '../types';
  * bit longer and wider, and from here on there is no bit.
  */
 
-export interface RouterLay {
+export interface RouterOrientation {
 	readonly turn: 0 | 90;
 	readonly length: Actual; // as laid
 	readonly width: Actual;
@@ -17,7 +17,7 @@ export interface RouterLay {
 
 export interface RouterType {
 	readonly piece: Piece;
-	readonly lays: readonly RouterLay[];
+	readonly orientations: readonly RouterOrientation[];
 	readonly area: number; // with the bit
 }
 
@@ -42,10 +42,10 @@ export interface RouterModel {
 /** A piece laid on a sheet; x, y from the corner of the usable sheet. */
 export interface RouterSpot {
 	readonly type: number;
-	readonly lay: number;
+	readonly orientation: number;
 	readonly x: number;
 	readonly y: number;
-	/** The turn of an outline; absent for a rectangle, whose lay says enough. */
+	/** The turn of an outline; absent for a rectangle, whose orientation says enough. */
 	readonly turn?: 0 | 90 | 180 | 270;
 }
 
@@ -69,9 +69,11 @@ export function readyRouter(problem: RouterProblem): RouterModel {
 	const refused: { id: string; count: number; why: string }[] = [];
 	for (const piece of problem.pieces) {
 		if (piece.count <= 0) continue;
-		const lays = laysOf(piece).filter((lay) => kinds.some((kind) => fits(lay, kind, problem.bit)));
+		const orientations = orientationsOf(piece).filter((o) =>
+			kinds.some((kind) => fits(o, kind, problem.bit)),
+		);
 		const area = inflate(piece.length, problem.bit) * inflate(piece.width, problem.bit);
-		if (lays.length > 0) types.push({ piece, lays, area });
+		if (orientations.length > 0) types.push({ piece, orientations, area });
 		else
 			refused.push({ id: piece.id, count: piece.count, why: refusal(piece, kinds, problem.bit) });
 	}
@@ -99,18 +101,20 @@ function takenFirst(a: RouterKind, b: RouterKind): number {
 	);
 }
 
-function laysOf(piece: Piece): RouterLay[] {
-	const plain: RouterLay = { turn: 0, length: piece.length, width: piece.width };
+function orientationsOf(piece: Piece): RouterOrientation[] {
+	const plain: RouterOrientation = { turn: 0, length: piece.length, width: piece.width };
 	if (piece.turns !== 'any' || piece.length === piece.width) return [plain];
 	return [plain, { turn: 90, length: piece.width, width: piece.length }];
 }
 
-export function fits(lay: RouterLay, kind: RouterKind, bit: Length): boolean {
-	return inflate(lay.length, bit) <= kind.length && inflate(lay.width, bit) <= kind.width;
+export function fits(orientation: RouterOrientation, kind: RouterKind, bit: Length): boolean {
+	return (
+		inflate(orientation.length, bit) <= kind.length && inflate(orientation.width, bit) <= kind.width
+	);
 }
 
 function refusal(piece: Piece, kinds: readonly RouterKind[], bit: Length): string {
-	const quarter: RouterLay = { turn: 90, length: piece.width, width: piece.length };
+	const quarter: RouterOrientation = { turn: 90, length: piece.width, width: piece.length };
 	if (kinds.length === 0) return 'There is no sheet to lay it on.';
 	if (kinds.some((kind) => fits(quarter, kind, bit)))
 		return 'It would fit only turned by a quarter, and its grain does not allow that.';

@@ -192,9 +192,11 @@ function spotOf(
 	x: number,
 	y: number,
 ): RouterSpot {
-	const { lays } = nth(model.types, type);
-	const lay = lays.findIndex((l) => l.length === shape.length && l.width === shape.width);
-	return { type, lay, x, y, turn: shape.turn };
+	const { orientations } = nth(model.types, type);
+	const orientation = orientations.findIndex(
+		(l) => l.length === shape.length && l.width === shape.width,
+	);
+	return { type, orientation, x, y, turn: shape.turn };
 }
 
 /** The last sheet filled is exchanged for the least kind in stock that takes the same pieces. */
@@ -221,8 +223,8 @@ function exchanged(
 function isSound({ model, check }: Filling, plan: RouterPlan): boolean {
 	return plan.sheets.every(({ spots }) =>
 		check.passes(
-			spots.map(({ type, lay, x, y, turn }) => {
-				const lies = nth(nth(model.types, type).lays, lay);
+			spots.map(({ type, orientation, x, y, turn }) => {
+				const lies = nth(nth(model.types, type).orientations, orientation);
 				return { piece: type, turn: turn ?? lies.turn, x, y };
 			}),
 		),

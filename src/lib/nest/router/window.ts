@@ -114,10 +114,10 @@ function deckOf(model: RouterModel, kind: number): RollDeck {
 		kinds: model.types.map((type) => ({
 			id: type.piece.id,
 			count: type.piece.count,
-			lays: type.lays.flatMap((lay) => {
-				const reach = inflate(lay.length, bit);
-				const sizes = { length: lay.length, width: lay.width, wide: inflate(lay.width, bit) };
-				return fits(lay, sheet, bit) ? [{ turn: lay.turn, ...sizes, reach, tall: reach }] : [];
+			orientations: type.orientations.flatMap((o) => {
+				const reach = inflate(o.length, bit);
+				const sizes = { length: o.length, width: o.width, wide: inflate(o.width, bit) };
+				return fits(o, sheet, bit) ? [{ turn: o.turn, ...sizes, reach, tall: reach }] : [];
 			}),
 		})),
 	};
@@ -247,10 +247,10 @@ function layOne(search: RouterSearch, kind: number, order: Int32Array): RouterSp
 	const spots: RouterSpot[] = [];
 	for (let n = 0; n < skyline.laidCount; n++) {
 		const type = skyline.laidKind[n]!;
-		const own = search.model.types[type]!.lays;
-		const { turn } = deck.kinds[type]!.lays[skyline.laidLay[n]!]!;
-		const lay = own[0]!.turn === turn ? 0 : 1;
-		spots.push({ type, lay, x: skyline.laidX[n]!, y: skyline.laidY[n]! });
+		const own = search.model.types[type]!.orientations;
+		const { turn } = deck.kinds[type]!.orientations[skyline.laidOrientation[n]!]!;
+		const orientation = own[0]!.turn === turn ? 0 : 1;
+		spots.push({ type, orientation, x: skyline.laidX[n]!, y: skyline.laidY[n]! });
 	}
 	return spots;
 }

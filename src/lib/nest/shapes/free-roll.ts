@@ -163,7 +163,7 @@ function* explore(search: StripSearch): Generator<FreeState, void, void> {
 	let pool: Stuck[] = [];
 	while (!isOver(search, EXPLORE)) {
 		const length = Math.max(search.bound, Math.floor(search.best.length * (1 - step)));
-		const apart = yield* within(search, separation, length, EXPLORE);
+		const apart = yield* liesWithin(search, separation, length, EXPLORE);
 		if (apart) {
 			keep(search, separation, kindOf);
 			failures = 0;
@@ -190,7 +190,8 @@ function openSeparation(search: StripSearch, kindOf: readonly number[]): Separat
 	return new Separation({ ...search, width }, kindOf, lyingOf(search.best.spots));
 }
 
-function* within(
+/** Can the pieces lie apart within a length? False, too, when that share of the budget is spent. */
+function* liesWithin(
 	search: StripSearch,
 	separation: Separation,
 	length: number,
@@ -242,7 +243,7 @@ function* press(search: StripSearch): Generator<FreeState, void, void> {
 		const { x } = separation.now;
 		for (let i = 0; i < x.length; i++) if (x[i]! > line) x[i]! -= shift;
 		const length = Math.max(search.bound, search.best.length - shift);
-		const apart = yield* within(search, separation, length, 1, 15);
+		const apart = yield* liesWithin(search, separation, length, 1, 15);
 		if (apart) keep(search, separation, kindOf);
 	}
 }

@@ -1,4 +1,3 @@
-import { nth } from '../../measure';
 import {
 	grown,
 	convexParts,
@@ -8,8 +7,7 @@ import {
 	type Point,
 	simplifiedOutward,
 	rectangle,
-	moved,
-	turned,
+	turnedInBox,
 } from '../../geometry';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
@@ -83,19 +81,8 @@ export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind
 	});
 }
 
-/**
- * An outline of a piece turned, corner of the turned bounding rectangle at 0,0: the outline lies in
- * the length x width rectangle, which turns with it.
- */
-export function turnedInBox(outline: Outline, length: number, width: number, turn: Turn): Outline {
-	const shift = { 0: [0, 0], 90: [width, 0], 180: [length, width], 270: [0, length] }[turn];
-	return moved(turned(outline, turn), nth(shift, 0), nth(shift, 1));
-}
-
 function lookOf(piece: FreePiece, own: Outline, turn: Turn): string {
-	const all = [own, ...(piece.holes ?? [])].flatMap((o) =>
-		turnedInBox(o, piece.length, piece.width, turn),
-	);
+	const all = [own, ...(piece.holes ?? [])].flatMap((o) => turnedInBox(o, piece, turn));
 	const corners = all.map((c) => `${c.x} ${c.y} ${c.bulge ?? 0}`);
 	return corners.sort().join(';');
 }
@@ -113,7 +100,7 @@ function grownParts(piece: FreePiece, own: Outline, gap: number): Point[][] {
 }
 
 function shapeOf(piece: FreePiece, base: readonly Point[][], turn: Turn, n: number): FreeShape {
-	const parts = base.map((part) => turnedInBox(part, piece.length, piece.width, turn));
+	const parts = base.map((part) => turnedInBox(part, piece, turn));
 	const all = parts.flat();
 	const quarter = turn === 90 || turn === 270;
 	return {

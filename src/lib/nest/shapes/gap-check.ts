@@ -1,6 +1,6 @@
 import { around, nth } from '../../measure';
-import { convexParts, flatten, orient, type Point, rectangle } from '../../geometry';
-import { SEARCH_FLAT, turnedInBox, type FreePiece } from './free-shape';
+import { convexParts, flatten, orient, type Point, rectangle, turnedInBox } from '../../geometry';
+import { SEARCH_FLAT, type FreePiece } from './free-shape';
 
 /**
  * A piece laid down, by its place in the list: the corner of its bounding rectangle as turned,
@@ -65,7 +65,7 @@ export class GapCheck {
 		const { length, width, outline, holes } = nth(this.pieces, piece);
 		const own = flatten(outline ?? rectangle(0, 0, length, width), SEARCH_FLAT, 'outward');
 		const inner = (holes ?? []).map((hole) => flatten(hole, SEARCH_FLAT, 'inward'));
-		const parts = convexParts(own, inner).map((part) => turnedInBox(part, length, width, turn));
+		const parts = convexParts(own, inner).map((part) => turnedInBox(part, { length, width }, turn));
 		const body = bodyOf(parts);
 		this.bodies.set(key, body);
 		return body;

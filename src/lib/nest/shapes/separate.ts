@@ -131,8 +131,8 @@ export class Separation {
 	private clamp(length: number): void {
 		const { shapes, x, y } = this.now;
 		shapes.forEach((shape, i) => {
-			x[i] = within(x[i]!, length - shape.length);
-			y[i] = within(y[i]!, this.width - shape.width);
+			x[i] = clamped(x[i]!, length - shape.length);
+			y[i] = clamped(y[i]!, this.width - shape.width);
 		});
 	}
 
@@ -199,8 +199,8 @@ export class Separation {
 		for (let k = 0; k < NEAR; k++) {
 			const dx = (2 * stream.unit() - 1) * NEAR_SHARE * here.shape.length;
 			const dy = (2 * stream.unit() - 1) * NEAR_SHARE * here.shape.width;
-			const x = within(here.x + dx, length - here.shape.length);
-			yield { shape: here.shape, x, y: within(here.y + dy, width - here.shape.width) };
+			const x = clamped(here.x + dx, length - here.shape.length);
+			yield { shape: here.shape, x, y: clamped(here.y + dy, width - here.shape.width) };
 		}
 		for (let k = 0; k < ANYWHERE; k++) {
 			const shape = kind.shapes[stream.int(kind.shapes.length)]!;
@@ -233,8 +233,8 @@ export class Separation {
 		const before = at.cost;
 		const { x, y } = at;
 		for (const sign of [1, -1]) {
-			const tx = within(x + sign * dx, length - at.shape.length);
-			const ty = within(y + sign * dy, this.width - at.shape.width);
+			const tx = clamped(x + sign * dx, length - at.shape.length);
+			const ty = clamped(y + sign * dy, this.width - at.shape.width);
 			const cost = this.cost(i, at.shape, tx, ty, at.cost);
 			if (cost >= at.cost) continue;
 			at.x = tx;
@@ -245,7 +245,7 @@ export class Separation {
 	}
 }
 
-function within(value: number, most: number): number {
+function clamped(value: number, most: number): number {
 	return Math.max(0, Math.min(value, most));
 }
 

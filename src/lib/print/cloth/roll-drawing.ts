@@ -1,5 +1,4 @@
 import { clothOf, rollOf } from '../../job';
-import { type Outline, moved, turned } from '../../geometry';
 import type { RollLayout } from '../../layout';
 import { toMm } from '../../measure';
 import type { Placed } from '../../nest';
@@ -19,6 +18,7 @@ import {
 import { figuresOn, type Figures } from '../wording';
 import {
 	fitLabel,
+	lain,
 	NAP_LENGTH,
 	napArrow,
 	roomOf,
@@ -119,18 +119,6 @@ function blankOnRoll(at: Placed, blanks: readonly Blank[], view: View, figures: 
 		}),
 		...label.marks.map((m) => ({ ...m, halo: true, of })),
 	];
-}
-
-/** A line of the blank's own frame, turned and moved to where the blank lies. */
-function lain(points: Outline, blank: Blank, at: Placed): Outline {
-	const shifts: Readonly<Record<Placed['turn'], readonly [number, number]>> = {
-		0: [0, 0],
-		90: [blank.width, 0],
-		180: [blank.length, blank.width],
-		270: [0, blank.length],
-	};
-	const [dx, dy] = shifts[at.turn];
-	return moved(turned(points, at.turn), at.x + dx, at.y + dy);
 }
 
 function placesOn(layout: RollLayout, pull: number, figures: Figures): RunningPlaces {

@@ -3,6 +3,7 @@ export { callouts, type Named } from './callouts';
 export { dimension } from './dimension';
 export { fitLabel, type Label, shortName } from './label-fit';
 export { LabelSlots } from './label-slots';
+export { lain } from './lain';
 export { NAP_LENGTH, napArrow } from './nap-arrow';
 export { running } from './running';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';

@@ -10,11 +10,11 @@ import {
 	openLine,
 	outlineMark,
 	overall,
-	scaleText,
 	stageFor,
 	TEXT,
 	words,
 } from '../marks';
+import { footNotes, NOTE, viewOn } from './view';
 
 const MARGINS = { left: 10, right: 20, top: 8, bottom: 20 };
 
@@ -29,7 +29,7 @@ export function backView(
 	mirror: boolean,
 ): Drawing {
 	const legend = legendOf(d, figures);
-	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * 4.4 };
+	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * NOTE };
 	const stage = stageFor(d.fit.sizes.board, margins, !mirror);
 	const { view } = stage;
 	const labels = new Labels();
@@ -46,11 +46,10 @@ export function backView(
 		...fixingMarks(d, stage.view),
 		...overall(d.fit.sizes.board, stage, 0, 'board', figures),
 		...labels.marks,
-		...legend.map((t, i) => words(2, stage.height - (legend.length - i) * 4.4 + 2.4, t)),
+		...footNotes(legend, stage),
 		words(2, TEXT + 1, 'seen from behind', { ink: 'pencil' }),
-		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
 	];
-	return { width: stage.width, height: stage.height, title, marks };
+	return viewOn(stage, title, marks);
 }
 
 function gluedBehind(d: PanelDetail): { name: string; outline: Outline; inner: Outline | null }[] {

@@ -3,18 +3,8 @@ import { type LayerFigure, type PanelDetail, boardHoles } from '../../design';
 import type { Material } from '../../job';
 import { ticks } from '../../measure';
 import { type Drawing, type Mark, hatch, type Hatch, onPaper, ringPath } from '../drawing';
-import {
-	running,
-	boxOf,
-	Labels,
-	openLine,
-	outlineMark,
-	scaleText,
-	stageFor,
-	TEXT,
-	words,
-	type Stage,
-} from '../marks';
+import { running, boxOf, Labels, openLine, outlineMark, stageFor, type Stage } from '../marks';
+import { viewOn } from './view';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 24, right: 12, top: 8, bottom: 26 };
@@ -48,9 +38,8 @@ export function boardView(
 		...d.hinges.map((h) => openLine([h.from, h.to], view, 'chain')),
 		...places(d, stage, mirror, figures),
 		...labels.marks,
-		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
 	];
-	return { width: stage.width, height: stage.height, title, marks };
+	return viewOn(stage, title, marks);
 }
 
 function hatchOf(m: Material): Hatch {

@@ -9,12 +9,11 @@ import {
 	openLine,
 	outlineMark,
 	overall,
-	scaleText,
 	stageFor,
-	TEXT,
 	words,
 	type Stage,
 } from '../marks';
+import { footNotes, NOTE, viewOn } from './view';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };
@@ -31,7 +30,7 @@ export function frontView(
 	mirror: boolean,
 ): Drawing {
 	const legend = edgeLegend(d.fit.edges, figures);
-	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * 4.4 };
+	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * NOTE };
 	const stage = stageFor(d.fit.sizes.opening, margins, mirror);
 	const { view } = stage;
 	const labels = new Labels();
@@ -46,10 +45,9 @@ export function frontView(
 		...overall(d.fit.sizes.finished, stage, 1, 'finished', figures),
 		...overall(d.fit.sizes.opening, stage, 2, 'opening', figures),
 		...labels.marks,
-		...legend.map((t, i) => words(2, stage.height - (legend.length - i) * 4.4 + 2.4, t)),
-		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
+		...footNotes(legend, stage),
 	];
-	return { width: stage.width, height: stage.height, title, marks };
+	return viewOn(stage, title, marks);
 }
 
 /**

@@ -2,7 +2,8 @@ import { bounds, type Outline, type Point } from '../../geometry';
 import type { CoverFigure, RingFigure } from '../../design';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import type { Figures } from '../wording';
-import { centreMark, outlineMark, overall, scaleText, stageFor, TEXT, words } from '../marks';
+import { centreMark, outlineMark, overall, stageFor } from '../marks';
+import { footNotes, NOTE, viewOn } from './view';
 
 const MAGNET = 7.5; // radius it is drawn with, mm
 
@@ -67,7 +68,7 @@ function nested(piece: Piece, title: string, figures: Figures, mirror: boolean):
 	);
 	const sorted = [...named].sort((a, b) => a.box.length - b.box.length);
 	const out = 11 + (sorted.length - 1) * 7;
-	const margins = { left: 8, right: out + 6, top: 8, bottom: out + 3 + notes.length * 4.4 };
+	const margins = { left: 8, right: out + 6, top: 8, bottom: out + 3 + notes.length * NOTE };
 	const largest = sorted.at(-1);
 	if (!largest) throw new Error('bug: a drawing of no line');
 	const stage = stageFor(largest.box, margins, mirror);
@@ -85,8 +86,7 @@ function nested(piece: Piece, title: string, figures: Figures, mirror: boolean):
 			];
 		}),
 		...sorted.flatMap((n, i) => overall(n.box, stage, i, n.name, figures)),
-		...notes.map((t, i) => words(2, stage.height - (notes.length - i) * 4.4 + 2.4, t)),
-		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
+		...footNotes(notes, stage),
 	];
-	return { width: stage.width, height: stage.height, title, marks };
+	return viewOn(stage, title, marks);
 }

@@ -8,12 +8,11 @@ import {
 	centreMark,
 	Labels,
 	outlineMark,
-	scaleText,
 	stageFor,
-	TEXT,
 	words,
 	type Stage,
 } from '../marks';
+import { viewOn } from './view';
 import type { Figures } from '../wording';
 
 const MARGINS = { left: 22, right: 12, top: 8, bottom: 26 };
@@ -42,9 +41,8 @@ export function drillView(
 		...holePlaces(d, stage, mirror, figures),
 		...labels.marks,
 		...holeTable(d, stage, mirror, figures),
-		words(stage.width - 1, TEXT + 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
 	];
-	return { width: stage.width, height: stage.height, title, marks };
+	return viewOn(stage, title, marks);
 }
 
 function deviceMarks(d: PanelDetail, stage: Stage, labels: Labels): Mark[] {

@@ -1,6 +1,6 @@
 import { nth, printAngle, toMm } from '../../measure';
 import type { Bevel, Part } from '../../design';
-import { type Outline, moved, turned } from '../../geometry';
+import type { Outline } from '../../geometry';
 import type { Placed } from '../../nest';
 import {
 	type Mark,
@@ -19,7 +19,7 @@ import {
 	type Bounds,
 } from '../drawing';
 import type { Figures } from '../wording';
-import { fitLabel, shortName, type Label } from '../marks';
+import { fitLabel, lain, shortName, type Label } from '../marks';
 
 /**
  * A part as it lies on a sheet: its outline, its words, and the boxes of the words for whatever
@@ -63,18 +63,6 @@ function shapeOf(part: Part, at: Placed): Outline {
 		{ x: x + length, y: y + width },
 		{ x, y: y + width },
 	];
-}
-
-/** An outline in the part's own frame, turned and moved to where the part lies. */
-function lain(outline: Outline, part: Part, at: Placed): Outline {
-	const shifts: Readonly<Record<Placed['turn'], readonly [number, number]>> = {
-		0: [0, 0],
-		90: [part.width, 0],
-		180: [part.length, part.width],
-		270: [0, part.length],
-	};
-	const shift = shifts[at.turn];
-	return moved(turned(outline, at.turn), at.x + shift[0], at.y + shift[1]);
 }
 
 /** What may be written on the part, from all there is to say down to its mark alone. */

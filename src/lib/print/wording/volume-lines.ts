@@ -5,7 +5,7 @@ import {
 	toLitres,
 	volumeUnit,
 	type Ruler,
-	around,
+	wholeShares,
 } from '../../measure';
 import type { Chamber, VolumeLine } from '../../design';
 
@@ -35,28 +35,11 @@ export function volumeLines(chamber: Chamber, ruler: Ruler): VolumeLines {
 	const gross = Math.round(marks(chamber.gross));
 	const net = Math.round(marks(chamber.net));
 	const exact = chamber.deductions.map((d: VolumeLine) => marks(d.litres));
-	const shared = shares(exact, gross - net);
+	const shared = wholeShares(exact, gross - net);
 	return {
 		gross: text(gross),
 		deductions: chamber.deductions.map((d, i) => ({ what: d.what, volume: text(nth(shared, i)) })),
 		net: text(net),
 		adjusted: shared.some((n, i) => n !== Math.round(nth(exact, i))),
 	};
-}
-
-/** Whole numbers near these that sum to `total`: the largest remainders are rounded up. */
-export function shares(exact: readonly number[], total: number): number[] {
-	const found = exact.map(Math.floor);
-	if (found.length === 0) return found;
-	const order = exact
-		.map((_, i) => i)
-		.sort((a, b) => nth(exact, b) - nth(found, b) - nth(exact, a) + nth(found, a));
-	let left = total - found.reduce((sum, n) => sum + n, 0);
-	for (let k = 0; left !== 0; k++) {
-		const i = left > 0 ? around(order, k) : around(order, -1 - k);
-		const step = Math.sign(left);
-		found[i] = nth(found, i) + step;
-		left -= step;
-	}
-	return found;
 }

@@ -45,7 +45,7 @@ export function smoothShift(climb: Climb, n: Point): Point {
 const eased = (part: number): number => Math.min(1, Math.abs(part) / 0.3);
 
 /** A cloth laid over the steps of a panel. */
-export interface ClothLay {
+export interface LaidCloth {
 	readonly climb: Climb;
 	/**
 	 * How far a point of the panel moves on the flat cloth: what is climbed on the way to it from
@@ -54,7 +54,7 @@ export interface ClothLay {
 	moved(p: Point): Point;
 }
 
-export function layOver(covering: Pick<Covering, 'outline' | 'steps'>): ClothLay {
+export function layOver(covering: Pick<Covering, 'outline' | 'steps'>): LaidCloth {
 	if (covering.steps.length === 0) return { climb: STILL, moved: () => ({ x: 0, y: 0 }) };
 	const wide = scan(covering);
 	const high = upright(wide);

@@ -19,7 +19,7 @@ import {
 	layOver,
 	STILL,
 	type Climb,
-	type ClothLay,
+	type LaidCloth,
 	boardSpans,
 	windowSpans,
 	type Span,
@@ -28,7 +28,7 @@ import {
 /** A cloth laid flat, as the finished panel is seen from the front. */
 export interface ClothShape {
 	readonly outline: Outline;
-	readonly lay: ClothLay;
+	readonly laid: LaidCloth;
 	readonly flaps: readonly Flap[];
 	/** Fold of each edge of the board that is turned under. */
 	readonly folds: readonly (readonly Point[])[];
@@ -45,16 +45,16 @@ export interface WindowShape {
 }
 
 export function clothShape(covering: Covering): ClothShape {
-	const lay = layOver(covering);
-	const { climb } = lay;
+	const laid = layOver(covering);
+	const { climb } = laid;
 	const line = boardSpans(covering);
 	const flaps = flapsOf(line);
 	return {
 		outline: outlineOf(clothEdge(flaps, climb)),
-		lay,
+		laid,
 		flaps,
 		folds: foldsOf(flaps, line, climb),
-		windows: covering.windows.map((w) => windowShape(w, lay)),
+		windows: covering.windows.map((w) => windowShape(w, laid)),
 	};
 }
 
@@ -74,12 +74,12 @@ function foldsOf(flaps: readonly Flap[], line: readonly Span[], climb: Climb): P
 	return flaps.flatMap((f, i) => (f.folds ? [foldLine(line, i, climb)] : []));
 }
 
-function windowShape(window: Window, lay: ClothLay): WindowShape {
+function windowShape(window: Window, laid: LaidCloth): WindowShape {
 	const line = windowSpans(window);
 	const flaps = flapsOf(line);
 	const box = boundsOfPoints(window.outline);
 	const centre = { x: box.x + box.length / 2, y: box.y + box.width / 2 };
-	const by = lay.moved(centre);
+	const by = laid.moved(centre);
 	const opened = without(
 		[window.outline],
 		flapAreas(flaps).map((a) => a.map(snapPoint)),

@@ -6,7 +6,7 @@ import { layOut } from './back-view';
 import type { Blank, BlankMark } from '../blank';
 import { clothShape, type ClothShape } from './cloth-shape';
 import type { SeamLine } from './cut-along';
-import type { ClothLay } from '../girth';
+import type { LaidCloth } from '../girth';
 import { girthSums } from './girth-sum';
 import { panelMarks } from './panel-marks';
 import { verdictsOf } from './verdicts';
@@ -66,15 +66,15 @@ export function coveringBlank(
 		},
 		notes: [],
 		verdicts: verdictsOf(covering, cloth, ruler),
-		girth: girthSums(covering.outline, shape.outline, shape.lay.climb, covering.nap),
+		girth: girthSums(covering.outline, shape.outline, shape.laid.climb, covering.nap),
 	};
-	return { blank, shape, blocked, seams: seamsOf(covering, shape.lay, place) };
+	return { blank, shape, blocked, seams: seamsOf(covering, shape.laid, place) };
 }
 
 /** A seam lies on the flat cloth where its middle comes to lie once the steps are climbed. */
-function seamsOf(covering: Covering, lay: ClothLay, place: (p: Point) => Point): SeamLine[] {
+function seamsOf(covering: Covering, laid: LaidCloth, place: (p: Point) => Point): SeamLine[] {
 	return covering.seams.map(([from, to]) => {
-		const by = lay.moved(between(from, to, 0.5));
+		const by = laid.moved(between(from, to, 0.5));
 		return { from: place(plus(from, by)), to: place(plus(to, by)) };
 	});
 }

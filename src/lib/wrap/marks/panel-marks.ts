@@ -15,7 +15,7 @@ import {
 } from '../../geometry';
 import type { Blank, BlankMark } from '../blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
-import { STILL, type ClothLay, CHORD_ERROR } from '../girth';
+import { STILL, type LaidCloth, CHORD_ERROR } from '../girth';
 import { reliefsOf, type ReliefRule, type Reliefs } from '../reliefs';
 import { trimLines } from './trim-lines';
 
@@ -34,16 +34,16 @@ export function panelMarks(
 ): PanelMarks {
 	const folds = [...shape.folds, ...shape.windows.flatMap((w) => w.folds)];
 	const all = [
-		reliefsOf(shape.flaps, shape.lay.climb, rule, folds),
+		reliefsOf(shape.flaps, shape.laid.climb, rule, folds),
 		...shape.windows.map((w) => windowReliefs(w, rule, folds)),
 	];
 	const sum = (of: 'notches' | 'slits' | 'corners') => all.reduce((n, r) => n + r[of], 0);
 	return {
 		marks: [
 			...shape.folds.map((line) => open('fold', line)),
-			...trimLines(shape.flaps, shape.lay.climb).map((line) => open('trim', line)),
+			...trimLines(shape.flaps, shape.laid.climb).map((line) => open('trim', line)),
 			...shape.windows.flatMap((w) => windowMarks(w)),
-			...stepMarks(covering.steps, shape.lay),
+			...stepMarks(covering.steps, shape.laid),
 			...all.flatMap((r) => r.marks).flatMap((m) => trimmedTo(m, shape.outline)),
 		],
 		reliefs: { notches: sum('notches'), slits: sum('slits'), corners: sum('corners') },
@@ -138,10 +138,10 @@ const movedMark = (m: BlankMark, by: Point): BlankMark => ({
 });
 
 /** Where the cloth bends over the edge of each layer, to lay it by. */
-function stepMarks(steps: Covering['steps'], lay: ClothLay): BlankMark[] {
+function stepMarks(steps: Covering['steps'], laid: LaidCloth): BlankMark[] {
 	return steps.map((step) => {
 		const box = boundsOfPoints(step.outline);
-		const by = lay.moved({ x: box.x + box.length / 2, y: box.y + box.width / 2 });
+		const by = laid.moved({ x: box.x + box.length / 2, y: box.y + box.width / 2 });
 		const line = flatten(step.outline, CHORD_ERROR).map((p) => plus(p, by));
 		return { kind: 'step', line, closed: true };
 	});

@@ -13,7 +13,7 @@ const HAIR = 1e-3;
 const SQUARE = 0.02;
 
 /** Where a point of the board's frame lies on the part: `length` runs along the grain. */
-export interface BoardLay {
+export interface PartRect {
 	readonly turned: boolean;
 	readonly low: Point;
 	readonly length: Length;
@@ -24,7 +24,7 @@ export interface BoardLay {
  * Smallest rectangle, on the grid outward, that holds both faces; this is what is cut from the
  * sheet.
  */
-export function layOf(board: Board): BoardLay {
+export function partRectOf(board: Board): PartRect {
 	const points = [...board.solid.outside, ...board.solid.inside].map((p) => flat(p, board.frame));
 	const low = {
 		x: down(Math.min(...points.map((p) => p.x))),
@@ -43,10 +43,10 @@ const up = (x: number): number => Math.ceil(x - HAIR) + 0;
  * A point of the board's frame on the part, corner at 0, 0. Turned a quarter when the grain runs up
  * the board.
  */
-function onPart(p: Point, lay: BoardLay): Point {
-	const x = p.x - lay.low.x;
-	const y = p.y - lay.low.y;
-	return lay.turned ? { x: y, y: lay.width - x } : { x, y };
+function onPart(p: Point, rect: PartRect): Point {
+	const x = p.x - rect.low.x;
+	const y = p.y - rect.low.y;
+	return rect.turned ? { x: y, y: rect.width - x } : { x, y };
 }
 
 export interface PartMark {
@@ -57,19 +57,19 @@ export interface PartMark {
 }
 
 export function partOf(board: Board, mark: PartMark, show: boolean): Part {
-	const lay = layOf(board);
-	const outline = outlineOf(board, lay);
-	const bevels = bevelsOf(board, lay);
+	const rect = partRectOf(board);
+	const outline = outlineOf(board, rect);
+	const bevels = bevelsOf(board, rect);
 	return {
 		...mark,
 		name: board.name,
 		material: board.material.id,
 		thickness: board.material.measured,
-		length: lay.length,
-		width: lay.width,
-		...(bevels.length > 0 ? { short: shortOf(board, lay) } : {}),
+		length: rect.length,
+		width: rect.width,
+		...(bevels.length > 0 ? { short: shortOf(board, rect) } : {}),
 		...(outline ? { outline } : {}),
-		holes: board.holes.filter((h) => h.recess === null).map((h) => holeOn(h.outline, lay)),
+		holes: board.holes.filter((h) => h.recess === null).map((h) => holeOn(h.outline, rect)),
 		grain: board.grain === 'any' || !board.material.grain ? 'any' : 'length',
 		bevels,
 		face: 'outside',
@@ -81,9 +81,9 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 }
 
 /** Size of the shorter face in each direction. */
-function shortOf(board: Board, lay: BoardLay): { length: Length; width: Length } {
+function shortOf(board: Board, rect: PartRect): { length: Length; width: Length } {
 	const faces = [board.solid.outside, board.solid.inside].map((face) => {
-		const points = face.map((p) => onPart(flat(p, board.frame), lay));
+		const points = face.map((p) => onPart(flat(p, board.frame), rect));
 		const spread = (pick: (p: Point) => number): number =>
 			Math.max(...points.map(pick)) - Math.min(...points.map(pick));
 		return { length: spread((p) => p.x), width: spread((p) => p.y) };
@@ -98,23 +98,23 @@ function shortOf(board: Board, lay: BoardLay): { length: Length; width: Length }
  * The outline to cut, or null for a rectangle. Of a board with bevels all round: both faces
  * together.
  */
-function outlineOf(board: Board, lay: BoardLay): Outline | null {
+function outlineOf(board: Board, rect: PartRect): Outline | null {
 	const faces = [board.solid.outside, board.solid.inside].map((face) =>
-		face.map((p) => onPart(flat(p, board.frame), lay)),
+		face.map((p) => onPart(flat(p, board.frame), rect)),
 	);
 	const same = nth(faces, 0).every(
 		(p, i) => Math.hypot(p.x - nth(nth(faces, 1), i).x, p.y - nth(nth(faces, 1), i).y) < 0.5,
 	);
 	const shape = same ? nth(faces, 0) : hull(faces.flat());
 	const onGrid = shape.map((p) => ({
-		x: Math.min(lay.length, Math.max(0, Math.round(p.x))),
-		y: Math.min(lay.width, Math.max(0, Math.round(p.y))),
+		x: Math.min(rect.length, Math.max(0, Math.round(p.x))),
+		y: Math.min(rect.width, Math.max(0, Math.round(p.y))),
 	}));
-	return isRectangle(onGrid, lay) ? null : onGrid;
+	return isRectangle(onGrid, rect) ? null : onGrid;
 }
 
-function isRectangle(outline: readonly Point[], lay: BoardLay): boolean {
-	return Math.abs(planeArea(outline) - lay.length * lay.width) < 2 * (lay.length + lay.width);
+function isRectangle(outline: readonly Point[], rect: PartRect): boolean {
+	return Math.abs(planeArea(outline) - rect.length * rect.width) < 2 * (rect.length + rect.width);
 }
 
 /** Convex hull, counter-clockwise: the monotone chain. */
@@ -139,19 +139,19 @@ function turnOf(a: Point, b: Point, c: Point): number {
 	return ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / long;
 }
 
-function holeOn(outline: Outline, lay: BoardLay): Outline {
+function holeOn(outline: Outline, rect: PartRect): Outline {
 	return outline.map((c): Corner => {
-		const p = onPart(c, lay);
+		const p = onPart(c, rect);
 		return { x: Math.round(p.x), y: Math.round(p.y), ...(c.bulge ? { bulge: c.bulge } : {}) };
 	});
 }
 
-function bevelsOf(board: Board, lay: BoardLay): Bevel[] {
+function bevelsOf(board: Board, rect: PartRect): Bevel[] {
 	const n = board.solid.outside.length;
 	return board.edges.flatMap((edge, k) => {
 		if (edge.tilt < SQUARE) return [];
-		const a = onPart(flat(nth(board.solid.outside, k), board.frame), lay);
-		const b = onPart(flat(nth(board.solid.outside, (k + 1) % n), board.frame), lay);
+		const a = onPart(flat(nth(board.solid.outside, k), board.frame), rect);
+		const b = onPart(flat(nth(board.solid.outside, (k + 1) % n), board.frame), rect);
 		const { side, mitre } = sideOf(a, b);
 		const turn = mitre < SQUARE ? {} : { mitre };
 		return [{ edge: edge.letter, side, tilt: edge.tilt, long: edge.long, ...turn }];

@@ -1,14 +1,14 @@
 import { nth, type Length, snap } from '../../../measure';
 import { snapOutline, type Outline, type Point, distanceTo } from '../../../geometry';
 import type { Part } from '../../part';
-import { type Board, layOf, massOf, faceOf } from '../board';
+import { type Board, partRectOf, massOf, faceOf } from '../board';
 import type { BoardHole, BoxBoard } from '../box-plan';
 import { flat } from '../solid';
 
 /** A board as it is drawn: from the lower left corner of the rectangle round both faces. */
 export function boardFigures(board: Board, part: Part): BoxBoard {
-	const lay = layOf({ ...board, grain: 'along' });
-	const home = (p: Point): Point => ({ x: p.x - lay.low.x, y: p.y - lay.low.y });
+	const rect = partRectOf({ ...board, grain: 'along' });
+	const home = (p: Point): Point => ({ x: p.x - rect.low.x, y: p.y - rect.low.y });
 	const faces = [board.solid.outside, board.solid.inside].map((f) =>
 		f.map((p) => home(flat(p, board.frame))),
 	);
@@ -30,7 +30,7 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 		holes: board.holes.map((h) => holeFigures(h, board, home)),
 		rabbets: board.cuts,
 		thickness: board.material.measured,
-		long: { across: lay.length, up: lay.width },
+		long: { across: rect.length, up: rect.width },
 		short: { across: short('x'), up: short('y') },
 		grain: part.grain === 'any' ? 'any' : board.grain === 'across' ? 'up' : 'across',
 		mass: massOf(board),

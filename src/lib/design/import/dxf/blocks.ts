@@ -32,7 +32,7 @@ export interface Expanded {
 	/** Blocks put in that the file does not hold, or that hold themselves. */
 	readonly missing: readonly string[];
 	readonly endless: readonly string[];
-	/** False when the looking stopped at the limit. */
+	/** False when the count stopped at the limit. */
 	readonly whole: boolean;
 }
 
@@ -98,7 +98,7 @@ class Expansion implements Expanded {
 	readonly missing: string[] = [];
 	readonly endless: string[] = [];
 	whole = true;
-	private looked = 0;
+	private counted = 0;
 	private readonly followed = new Map<DxfEntity, Map<number, ReturnType<typeof runOf>>>();
 
 	constructor(
@@ -122,8 +122,8 @@ class Expansion implements Expanded {
 	}
 
 	private count(n: number): boolean {
-		this.looked += n;
-		if (this.looked > this.wanted.most) this.whole = false;
+		this.counted += n;
+		if (this.counted > this.wanted.most) this.whole = false;
 		return this.whole;
 	}
 

@@ -26,6 +26,9 @@ import { boardHoles } from './pieces';
 /** A stretch of board in the cut, x from..to, height low..high. */
 export interface CutBoard {
 	readonly name: string;
+	/** What it belongs to: the panel's own board, or the layer or cover of this id. */
+	readonly of: 'board' | 'layer' | 'cover' | 'ledge';
+	readonly id: string | null;
 	readonly material: string;
 	readonly from: number;
 	readonly to: number;
@@ -88,8 +91,7 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 	const pockets = d.layers.flatMap(({ on, place, hole, bottom }) =>
 		on === null && place === 'raised' && hole && bottom > 0 ? [{ hole, bottom }] : [],
 	);
-	const name = 'Board';
-	const base = { name, material: d.material, low: 0 };
+	const base = { name: 'Board', of: 'board', id: null, material: d.material, low: 0 } as const;
 	return d.leaves.flatMap((leaf) => [
 		...stretches(leaf, [...boardHoles(d), ...pockets.map((p) => p.hole)], y).map(([from, to]) => ({
 			...base,
@@ -110,12 +112,14 @@ function mainBoard(d: PanelDetail, y: number): CutBoard[] {
 }
 
 function layerBoards(d: PanelDetail, y: number): CutBoard[] {
-	return d.layers.flatMap((l) => {
+	return d.layers.flatMap((l): CutBoard[] => {
 		if (!l.piece) return [];
 		const over = l.place === 'raised' ? [...d.windows, ...d.covers].map((w) => w.hole) : [];
 		const cut = d.layers.flatMap((o) => (o.on === l.id && o.hole ? [o.hole] : []));
 		return stretches(l.piece, [...over, ...cut], y).map(([from, to]) => ({
 			name: l.name,
+			of: 'layer',
+			id: l.id,
 			material: l.material,
 			from,
 			to,
@@ -126,10 +130,12 @@ function layerBoards(d: PanelDetail, y: number): CutBoard[] {
 }
 
 function coverBoards(d: PanelDetail, y: number): CutBoard[] {
-	return d.covers.flatMap((c) => {
+	return d.covers.flatMap((c): CutBoard[] => {
 		const holes = c.finger ? [c.finger] : [];
-		const ledge = stretches(c.ledge.outer, [c.ledge.inner], y).map(([from, to]) => ({
+		const ledge = stretches(c.ledge.outer, [c.ledge.inner], y).map(([from, to]): CutBoard => ({
 			name: `Ledge of ${c.name}`,
+			of: 'ledge',
+			id: c.id,
 			material: c.ledge.material,
 			from,
 			to,
@@ -144,10 +150,11 @@ function coverBoards(d: PanelDetail, y: number): CutBoard[] {
 }
 
 function coverStack(d: PanelDetail, c: CoverFigure, from: number, to: number): CutBoard[] {
+	const base = { name: c.name, of: 'cover', id: c.id, from, to } as const;
 	let low = d.thickness as number;
-	const stack: CutBoard[] = [{ name: c.name, material: d.material, from, to, low: 0, high: low }];
+	const stack: CutBoard[] = [{ ...base, material: d.material, low: 0, high: low }];
 	for (const l of c.layers) {
-		stack.push({ name: c.name, material: l.material, from, to, low, high: low + l.thickness });
+		stack.push({ ...base, material: l.material, low, high: low + l.thickness });
 		low += l.thickness;
 	}
 	return stack;
@@ -160,7 +167,9 @@ function clothsIn(d: PanelDetail, boards: readonly CutBoard[], y: number): Cloth
 	const withFace = d.layers.filter(
 		(l) => l.covering === 'with' && l.surface === null && l.place === 'raised',
 	);
-	const face = boards.filter((b) => b.name === 'Board' || withFace.some((l) => l.name === b.name));
+	const face = boards.filter(
+		(b) => b.of === 'board' || (b.of === 'layer' && withFace.some((l) => l.id === b.id)),
+	);
 	const skins: { cloth: string; regions: Region[] }[] = [];
 	if (d.cloth)
 		skins.push({ cloth: d.cloth.id, regions: skin(d, face, d.cloth.pressed, solids, y) });
@@ -214,7 +223,7 @@ function ownSkin(
 	l: LayerFigure,
 	solids: readonly Outline[],
 ): Region[] {
-	const own = boards.filter((b) => b.name === l.name).map(slab);
+	const own = boards.filter((b) => b.of === 'layer' && b.id === l.id).map(slab);
 	return aboveFloor(own, l.pressed, l.bottom, solids);
 }
 
@@ -223,7 +232,7 @@ function coverSkin(
 	c: CoverFigure,
 	solids: readonly Outline[],
 ): Region[] {
-	const own = boards.filter((b) => b.name === c.name).map(slab);
+	const own = boards.filter((b) => b.of === 'cover' && b.id === c.id).map(slab);
 	return own.length === 0 ? [] : aboveFloor(own, c.pressed, 0, solids);
 }
 

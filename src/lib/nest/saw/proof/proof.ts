@@ -117,11 +117,11 @@ export class Proof {
 	private list(most: number): void {
 		const listed = this.listing.step(most);
 		if (listed === 'open') this.verdict = 'open';
-		if (listed === 'whole') this.stage = this.looking();
+		if (listed === 'whole') this.stage = this.searching();
 	}
 
 	/** Ready to search for covers with the sets listed. */
-	private looking(): (most: number) => void {
+	private searching(): (most: number) => void {
 		const { worth, gap } = this.generation;
 		const { demand, kinds } = this.model;
 		const need = demand.map((n, type) => (this.complete || worth[type]! > 0 ? n : 0));
@@ -130,13 +130,13 @@ export class Proof {
 		// with nothing to be covered, all of it is to be found out with the worthless pieces
 		if (!need.some((n) => n > 0)) return () => this.relist();
 		const search = (this.search = new ExactCover(this.listing.parts, need, means));
-		return (more) => this.look(search, more);
+		return (more) => this.searchOn(search, more);
 	}
 
-	private look(search: ExactCover, most: number): void {
-		const looked = search.step(most);
-		if (looked === 'none') this.verdict = 'proven';
-		if (looked !== 'found') return;
+	private searchOn(search: ExactCover, most: number): void {
+		const answer = search.step(most);
+		if (answer === 'none') this.verdict = 'proven';
+		if (answer !== 'found') return;
 		this.cover = this.completed(search.cover);
 		if (this.cover) this.verdict = 'open';
 		else this.relist();

@@ -2,7 +2,7 @@ import type { Path, Problem } from '../../job';
 import type { Chapter } from './chapters';
 
 /** How many problems each chapter has to show on its stub: where one would look for them. */
-export function troubles(problems: readonly Problem[]): Record<Chapter, number> {
+export function problemCounts(problems: readonly Problem[]): Record<Chapter, number> {
 	const counts: Record<Chapter, number> = {
 		build: 0,
 		boards: 0,
