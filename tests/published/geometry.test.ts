@@ -9,7 +9,7 @@ import { angleBetween, dot3, p3, scale3, unit3 } from '../../src/lib/design/box/
 import { area, perimeter } from '../../src/lib/geometry/extent';
 import { circle } from '../../src/lib/geometry/shaping/tidy';
 import { radiusFromRise } from '../../src/lib/geometry/arc';
-import { inches, toInches } from '../../src/lib/measure/length';
+import { inches, toInches, toMm } from '../../src/lib/measure/length';
 import { figures, made } from '../design/box/make';
 
 const rad = (degrees: number): number => (degrees * Math.PI) / 180;
@@ -95,6 +95,34 @@ describe('saw tilts (plane geometry; common practice, no source)', () => {
 		expect((metric.width - metric.short!.width) / 1600).toBeCloseTo(7.2, 3);
 		const inch = part('0.75 in');
 		expect(toInches(inch.width - inch.short!.width)).toBeCloseTo(0.3, 4);
+	});
+
+	test.each([
+		[18, 16.15549 * 25.4, 7.2],
+		['0.75 in', 16.15549 * 25.4, 0.3 * 25.4],
+	])(
+		'parallel bevels in %s at 21.8014 degrees: both faces %s mm, the blank t tan longer: %s mm',
+		(thick, face, offset) => {
+			const front = made(slantFront, {
+				stock: {
+					materials: [
+						{ id: 'ply-18', name: 'Board', kind: 'other', nominal: thick, measured: thick },
+					],
+				},
+			}).parts.find((p) => p.name === 'Front')!;
+			const shift = front.shift!;
+			expect(toMm(shift.outside.width)).toBeCloseTo(face, 2);
+			expect(toMm(shift.inside.width)).toBeCloseTo(face, 2);
+			expect(toMm(shift.offset.width)).toBeCloseTo(offset, 2);
+			expect(toMm(front.width)).toBeCloseTo(face + offset, 2);
+			expect(shift.outside.length).toBe(front.length);
+			expect(shift.offset.length).toBe(0);
+		},
+	);
+
+	test('a board that has a longer face is not shifted', () => {
+		const parts = made(slantFront).parts;
+		expect(parts.filter((p) => p.shift).map((p) => p.name)).toEqual(['Front']);
 	});
 
 	test.each([

@@ -1,5 +1,5 @@
 import type { Outline, Point } from '../../lib/geometry';
-import type { Part } from '../../lib/design';
+import type { FaceSize, Part } from '../../lib/design';
 import type { OrderLine, Quote } from '../../lib/estimate';
 import type { BoardLayouts, ClothLayouts } from '../../lib/layout';
 import { toMm, majorMoney } from '../../lib/measure';
@@ -53,13 +53,24 @@ function partJson(part: Part): object {
 		thickness: toMm(part.thickness),
 		length: toMm(part.length),
 		width: toMm(part.width),
-		...(part.short
-			? { short: { length: toMm(part.short.length), width: toMm(part.short.width) } }
+		...(part.short ? { short: sizeJson(part.short) } : {}),
+		...(part.shift
+			? {
+					shift: {
+						outside: sizeJson(part.shift.outside),
+						inside: sizeJson(part.shift.inside),
+						offset: sizeJson(part.shift.offset),
+					},
+				}
 			: {}),
 		...(part.outline ? { outline: outlineJson(part.outline) } : {}),
 		holes: part.holes.map(outlineJson),
 		routed: toMm(part.routed),
 	};
+}
+
+function sizeJson({ length, width }: FaceSize): { length: number; width: number } {
+	return { length: toMm(length), width: toMm(width) };
 }
 
 function blankJson(blank: Blank): object {

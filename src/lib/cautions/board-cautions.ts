@@ -86,6 +86,26 @@ function smallParts(boards: readonly BoardLayouts[]): Caution[] {
 
 function bevels(parts: readonly Part[]): Caution[] {
 	const tilted = parts.filter((p) => p.bevels.some((b) => b.tilt > 0));
+	const alike = tilted.filter((p) => p.shift);
+	return [...longFaces(tilted.filter((p) => !p.shift)), ...parallelBevels(alike)];
+}
+
+/** Both bevels lean the same way: to measure a LONG face would make the board too long. */
+function parallelBevels(parts: readonly Part[]): Caution[] {
+	if (parts.length === 0) return [];
+	return [
+		{
+			id: 'parallel-bevels',
+			title: 'Parallel bevels.',
+			text: 'Both bevels of a board lean the same way, so no face is LONG: cut the blank square to its size, then tilt the blade. Measure either face from edge to edge against the size of the faces, and the whole board from sharp edge to sharp edge, square to them, against the blank. Keep the offcut side free so that it cannot jam under the tilted blade; try the tilt on scrap.',
+			source: COMMON,
+			where: ['parts', 'box'],
+			about: parts.map((p) => `part:${p.id}`),
+		},
+	];
+}
+
+function longFaces(tilted: readonly Part[]): Caution[] {
 	if (tilted.length === 0) return [];
 	return [
 		{

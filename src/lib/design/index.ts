@@ -35,4 +35,4 @@ export {
 	planPanel,
 	type RingFigure,
 } from './panel';
-export type { Bevel, Part } from './part';
+export type { Bevel, FaceSize, Part } from './part';

@@ -15,10 +15,27 @@ export interface Bevel {
 	readonly long: 'outside' | 'inside';
 }
 
+/** Size of a face or of what is cut: `length` runs along the grain of the part. */
+export interface FaceSize {
+	readonly length: Length;
+	readonly width: Length;
+}
+
 /**
- * A piece of board at its true size. `length` runs along the grain. Sizes are those of the LONG
- * face, which is what has to be cut from the sheet; `short` gives the other face where an edge is
- * bevelled.
+ * Faces that lie one beside the other because two bevels lean the same way. Then neither is what is
+ * cut from the sheet: that is the rectangle round both, longer than the longer face by `offset`,
+ * which is 0 in a direction where one face reaches over the other.
+ */
+export interface FaceShift {
+	readonly outside: FaceSize;
+	readonly inside: FaceSize;
+	readonly offset: FaceSize;
+}
+
+/**
+ * A piece of board at its true size. `length` runs along the grain. Sizes are those of
+ * what has to be cut from the sheet: the LONG face, or with a `shift` the rectangle round both
+ * faces; `short` gives the shorter face where an edge is bevelled.
  */
 export interface Part {
 	/** Unique in the job, stable while the design is: 'bench-box.front'. */
@@ -33,7 +50,8 @@ export interface Part {
 	readonly count: number;
 	readonly length: Length;
 	readonly width: Length;
-	readonly short?: { readonly length: Length; readonly width: Length };
+	readonly short?: FaceSize;
+	readonly shift?: FaceShift; // absent where one face is as long as what is cut
 	readonly outline?: Outline; // inside length x width, corner at 0,0; absent: the rectangle
 	readonly holes: readonly Outline[];
 	/** 'length': the grain runs along the length; 'any': it does not matter. */

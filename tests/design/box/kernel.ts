@@ -1,4 +1,5 @@
 import Module, { type Manifold as Body } from 'manifold-3d';
+export type { Body };
 import type { BoxBoard } from '../../../src/lib/design/box/box-plan';
 import type { Solid } from '../../../src/lib/design/box/solid/solid';
 import type { Point3 } from '../../../src/lib/design/box/solid/vec';
@@ -57,6 +58,7 @@ function triangles({ outside }: Solid): number[][] | null {
 
 const at = (list: readonly number[], i: number): number => list[(i + list.length) % list.length]!;
 const sub = (a: Point3, b: Point3): Point3 => ({ x: a.x - b.x, y: a.y - b.y, z: a.z - b.z });
+const sub2 = (a: Spot2, b: Spot2): Spot2 => ({ x: a.x - b.x, y: a.y - b.y });
 const dot = (a: Point3, b: Point3): number => a.x * b.x + a.y * b.y + a.z * b.z;
 const cross = (a: Point3, b: Point3): Point3 => ({
 	x: a.y * b.z - a.z * b.y,
@@ -89,6 +91,47 @@ export function boardBody(board: BoxBoard): Body {
 		body = body.subtract(bodyOf(holeSolid(board, hole.outline)));
 	}
 	return body;
+}
+
+/**
+ * What the corners of its holes, given on the grid, leave in doubt of a board: each stands up to
+ * half a tick beside where it is in both directions, so each hole is out by up to half a tick times
+ * the way round it (counted along both directions) times the thickness. mm3.
+ */
+export function holeGrid(board: BoxBoard): number {
+	const half = 0.5 / TICKS_PER_MM;
+	const round = board.holes.reduce((sum, { outline }) => {
+		const sides = outline.map((p, i) => sub2(outline[(i + 1) % outline.length]!, p));
+		return sum + sides.reduce((s, d) => s + Math.abs(d.x) + Math.abs(d.y), 0);
+	}, 0);
+	return (half * round * board.thickness) / TICKS_PER_MM ** 2;
+}
+
+/**
+ * A body grown a hundredth of a millimetre on every side. Not made larger about its middle: the
+ * inward corner of a stepped end would move away from the step it stands on.
+ */
+export function grown(body: Body): Body {
+	return body.minkowskiSum(Manifold.cube([0.02, 0.02, 0.02], true));
+}
+
+interface Spot2 {
+	readonly x: number;
+	readonly y: number;
+}
+
+/** Where the outsides of neighbouring walls meet in the side view, wall by wall. Ticks. */
+export function outsideCorners(walls: readonly BoxBoard[]): Spot2[] {
+	const lines = walls.map(({ frame, solid }) => {
+		const n = { x: frame.n.y, y: frame.n.z };
+		const p = solid.outside[0]!;
+		return { n, d: n.x * p.y + n.y * p.z };
+	});
+	return lines.map((b, i) => {
+		const a = lines[(i + lines.length - 1) % lines.length]!;
+		const det = a.n.x * b.n.y - a.n.y * b.n.x;
+		return { x: (a.d * b.n.y - b.d * a.n.y) / det, y: (a.n.x * b.d - b.n.x * a.d) / det };
+	});
 }
 
 /** A hole as a body that reaches a little past both faces. */

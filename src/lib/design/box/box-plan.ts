@@ -91,9 +91,18 @@ export interface BoxBoard {
 	/** Long and short face in both directions of the drawing. */
 	readonly long: { readonly across: Length; readonly up: Length };
 	readonly short: { readonly across: Length; readonly up: Length };
+	/** The shift of its part in the directions of the drawing. */
+	readonly shift?: BoardShift;
 	readonly grain: 'across' | 'up' | 'any';
 	readonly mass: number;
 	readonly notes: readonly string[];
+}
+
+/** Faces one beside the other, and how much longer than the longer the rectangle round both is. */
+export interface BoardShift {
+	readonly outside: { readonly across: Length; readonly up: Length };
+	readonly inside: { readonly across: Length; readonly up: Length };
+	readonly offset: { readonly across: Length; readonly up: Length };
 }
 
 /** An edge of a board, from corner k of its faces to the next. */

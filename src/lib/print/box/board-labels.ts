@@ -30,6 +30,8 @@ interface EdgeOnPaper {
 	readonly edge: Facing['edges'][number];
 	readonly side: string;
 	readonly mitre: number;
+	/** Does the bevel across from it lean the same way, so that neither face is LONG here? */
+	readonly alike: boolean;
 	/** From its start to its end, and into the board, on paper. */
 	readonly from: Spot;
 	readonly to: Spot;
@@ -39,9 +41,13 @@ interface EdgeOnPaper {
 function edgeAt(f: Facing, k: number, stage: Stage): EdgeOnPaper {
 	const [p, q] = [nth(f.near, k), around(f.near, k + 1)];
 	const long = Math.hypot(q.x - p.x, q.y - p.y) || 1;
+	const { side, mitre } = sideOf(p, q);
+	const level = side === 'left' || side === 'right';
 	return {
 		edge: nth(f.edges, k),
-		...sideOf(p, q),
+		side,
+		mitre,
+		alike: (f.shift?.offset[level ? 'across' : 'up'] ?? 0) > 0,
 		from: onPaper(p, stage.view),
 		to: onPaper(q, stage.view),
 		inward: { x: -(q.y - p.y) / long, y: -(q.x - p.x) / long },
@@ -70,10 +76,10 @@ function letterLabel(e: EdgeOnPaper): BoardLabel[] {
 
 /** How the saw is set at a bevelled edge. */
 function tiltLabel(e: EdgeOnPaper, ruler: Ruler): BoardLabel[] {
-	const { edge, mitre, side, inward } = e;
+	const { edge, mitre, side, inward, alike } = e;
 	if (edge.tilt === 0) return [];
 	const gauge = mitre > 0.02 ? `, gauge turned ${printAngle(mitre, ruler.decimal)}` : '';
-	const text = `tilt ${printAngle(edge.tilt, ruler.decimal)}${gauge}, LONG FACE ${edge.long}`;
+	const text = `tilt ${printAngle(edge.tilt, ruler.decimal)}${gauge}, ${alike ? 'sharp edge' : 'LONG FACE'} ${edge.long}`;
 	const upright = Math.abs(inward.x) > 0.7;
 	const look = { anchor: 'middle', size: 2.5, halo: true } as const;
 	const places = beside(e, [9, 12, 6, 15]).map((s) =>

@@ -13,7 +13,7 @@ import {
 	type Stage,
 	LabelSlots,
 } from '../marks';
-import type { Figures } from '../wording';
+import { facesText, type Figures } from '../wording';
 
 const MARGINS = { left: 30, right: 22, bottom: 30 };
 const WIDE = 180;
@@ -123,9 +123,9 @@ function sizes(f: Facing, stage: Stage, print: Figures): Mark[] {
 
 /** What it is and how large both faces are, then what has to be minded. */
 function headLines(f: Facing, print: Figures): Omit<TextMark, 'x' | 'y'>[] {
-	const size = `${print.size(f.long.across, f.long.up)}, ${print.length(f.thickness)} thick`;
-	const short = f.short.across < f.long.across - 2 || f.short.up < f.long.up - 2;
-	const faces = short ? `  ·  SHORT FACE ${print.size(f.short.across, f.short.up)}` : '';
+	const blank = f.shift ? 'BLANK ' : '';
+	const size = `${blank}${print.size(f.long.across, f.long.up)}, ${print.length(f.thickness)} thick`;
+	const faces = facesWords(f, print);
 	const turned =
 		f.seen === 'inside' ? ['seen from inside, the face its part is drawn from on the sheet'] : [];
 	const below = [...turned, ...f.notes].join('  ·  ');
@@ -134,4 +134,16 @@ function headLines(f: Facing, print: Figures): Omit<TextMark, 'x' | 'y'>[] {
 		wrapped(text, room, more.size ?? TEXT, more.weight).map((line) => words(0, 0, line, more));
 	const head = lines(`${f.label}  ${f.name}  ·  ${size}${faces}`, { weight: 'semibold' });
 	return [...head, ...(below === '' ? [] : lines(below, { size: SMALL, ink: 'pencil' }))];
+}
+
+/** The SHORT face, or both faces where neither is as long as the blank. */
+function facesWords({ long, short, shift }: Facing, print: Figures): string {
+	if (shift) {
+		const pair = (s: Facing['long']): [number, number] => [s.across, s.up];
+		const { outside, inside, offset } = shift;
+		const pairs = { outside: pair(outside), inside: pair(inside), offset: pair(offset) };
+		return `  ·  ${facesText(pairs, print)}`;
+	}
+	const shorter = short.across < long.across - 2 || short.up < long.up - 2;
+	return shorter ? `  ·  SHORT FACE ${print.size(short.across, short.up)}` : '';
 }

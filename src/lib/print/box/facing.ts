@@ -16,7 +16,7 @@ export interface Rabbet {
  */
 export interface Facing extends Pick<
 	BoxBoard,
-	'label' | 'name' | 'edges' | 'thickness' | 'long' | 'short' | 'grain' | 'notes'
+	'label' | 'name' | 'edges' | 'thickness' | 'long' | 'short' | 'shift' | 'grain' | 'notes'
 > {
 	readonly seen: 'outside' | 'inside';
 	/** The face that is seen, and the one behind it. */
@@ -31,8 +31,8 @@ export interface Facing extends Pick<
  * end.
  */
 export function facing(b: BoxBoard): Facing {
-	const { label, name, edges, thickness, long, short, grain, notes } = b;
-	const common = { label, name, thickness, long, short, grain, notes };
+	const { label, name, edges, thickness, long, short, shift, grain, notes } = b;
+	const common = { label, name, thickness, long, short, grain, notes, ...(shift ? { shift } : {}) };
 	const rabbets = rabbetsOf(b);
 	if (b.view !== 'inside') {
 		const { outside: near, inside: far, holes } = b;

@@ -14,7 +14,7 @@ import {
 	shortened,
 	textWidth,
 } from '../drawing';
-import { figuresOn, type Figures, rackLabels } from '../wording';
+import { figuresOn, type Figures, partFacesText, rackLabels } from '../wording';
 import { PAPER_SIZES } from '../page';
 import { ownerName } from './parts-pages';
 import { scaleBar } from '../marks';
@@ -144,7 +144,8 @@ function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
 	const bevels = part.bevels.map((b) => `${b.edge} ${b.side} ${printAngle(b.tilt)}`);
 	return [
 		part.name,
-		figures.size(part.length, part.width),
+		`${part.shift === undefined ? '' : 'blank '}${figures.size(part.length, part.width)}`,
+		partFacesText(part, figures),
 		bevels.length > 0 ? `bevels ${bevels.join(', ')}` : '',
 		part.show ? `● show face: ${part.face}` : '',
 		material ?? part.material,

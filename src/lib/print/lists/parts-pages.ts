@@ -14,9 +14,12 @@ import {
 	heading,
 	subheading,
 } from '../page';
-import { figuresOn, type Figures, pairTexts } from '../wording';
+import { figuresOn, type Figures, longText, pairTexts, partFacesText, sizesNote } from '../wording';
 
-/** All parts by what they belong to: LONG and SHORT face, bevels, mass, notes. */
+/**
+ * All parts by what they belong to: LONG and SHORT face (blank and both faces where neither is
+ * LONG), bevels, mass, notes.
+ */
 export function partsPages(plan: Plan): Leaf[] {
 	if (plan.parts.length === 0) return [];
 	const width = widthOf(plan);
@@ -27,7 +30,7 @@ export function partsPages(plan: Plan): Leaf[] {
 		heading(
 			'Parts',
 			width,
-			`${pieces} pieces  ·  length along the grain  ·  sizes of the LONG face`,
+			`${pieces} pieces  ·  length along the grain  ·  ${sizesNote(plan.parts)}`,
 		),
 	];
 	for (const owner of owners) {
@@ -53,7 +56,7 @@ export function ownerName(plan: Plan, owner: string): string {
 }
 
 function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: Figures): Block[] {
-	const long = parts.map((p) => `${figures.length(p.length)} × ${figures.length(p.width)}`);
+	const long = parts.map((p) => longSize(p, figures));
 	const short = parts.map((p) => shortText(p, figures));
 	const anyShort = short.some((t) => t !== '');
 	const pairs = pairTexts(plan, figures);
@@ -62,7 +65,13 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 		cells: [
 			{ tick: true },
 			{ text: part.label, weight: 'semibold' },
-			[part.name, ...bevelLines(part), ...part.notes, pairs.get(part.id) ?? '']
+			[
+				part.name,
+				partFacesText(part, figures),
+				...bevelLines(part),
+				...part.notes,
+				pairs.get(part.id) ?? '',
+			]
 				.filter((t) => t !== '')
 				.join('\n'),
 			materialText(plan, part, figures),
@@ -96,16 +105,25 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 	);
 }
 
+function longSize(part: Part, figures: Figures): string {
+	const size = `${figures.length(part.length)} × ${figures.length(part.width)}`;
+	return part.shift === undefined ? size : `blank ${size}`;
+}
+
+/** The shorter face; a part whose faces lie one beside the other tells of both under its name. */
 function shortText(part: Part, figures: Figures): string {
-	if (part.short === undefined) return '';
+	if (part.short === undefined || part.shift !== undefined) return '';
 	return `${figures.length(part.short.length)} × ${figures.length(part.short.width)}`;
 }
 
-/** The saw's tilt at each bevelled edge, and which face is the longer one there. */
+/**
+ * The saw's tilt at each bevelled edge, and which face is the longer one there or has its sharp
+ * edge.
+ */
 function bevelLines(part: Part): string[] {
 	return part.bevels.map((b) => {
 		const mitre = b.mitre === undefined ? '' : `, mitre gauge ${printAngle(b.mitre)}`;
-		return `${b.edge}: ${b.side} edge tilt ${printAngle(b.tilt)}${mitre}, LONG ${b.long}`;
+		return `${b.edge}: ${b.side} edge tilt ${printAngle(b.tilt)}${mitre}, ${longText(part, b)}`;
 	});
 }
 

@@ -18,7 +18,7 @@ import {
 	textBox,
 	type Bounds,
 } from '../drawing';
-import type { Figures } from '../wording';
+import { type Figures, partFacesText } from '../wording';
 import { fitLabel, lain, shortName, type Label } from '../marks';
 
 /**
@@ -72,7 +72,7 @@ function labels(part: Part, at: Placed, view: View, figures: Figures): Label[] {
 	const short = shortName(part.label, part.name, room);
 	const size = figures.size(at.length, at.width);
 	const show = part.show ? '● show face up' : '';
-	const long = part.bevels.length > 0 ? [longFace(part)] : [];
+	const long = part.bevels.length > 0 ? [longFace(part, figures)] : [];
 	const beside = [size, show].filter((t) => t !== '').join('  ');
 	return [
 		{ name, lines: [beside, ...long] },
@@ -87,8 +87,12 @@ function labels(part: Part, at: Placed, view: View, figures: Figures): Label[] {
 	];
 }
 
-/** Which face has the long edges when it lies face up on the saw. */
-function longFace(part: Part): string {
+/**
+ * Which face has the long edges when it lies face up on the saw, or how far apart the faces lie in
+ * the blank.
+ */
+function longFace(part: Part, figures: Figures): string {
+	if (part.shift !== undefined) return `blank, ${partFacesText(part, figures)}`;
 	const up = part.bevels.every((b) => b.long === 'outside') ? 'LONG face out' : 'LONG face in';
 	return part.bevels.some((b) => b.long !== nth(part.bevels, 0).long) ? 'LONG faces differ' : up;
 }

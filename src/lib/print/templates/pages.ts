@@ -112,9 +112,15 @@ export function partTemplate(part: Part): Template {
 		name: `${part.label} ${part.name}`,
 		width,
 		height,
-		seen: `${part.face} face${part.bevels.length > 0 ? ', LONG face up' : ''}`,
+		seen: `${part.face} face${upText(part)}`,
 		marks: [...shapes, ...part.holes.filter(isCircle).flatMap((h) => cross(h, view))],
 	};
+}
+
+/** How a bevelled part lies under its pattern: with parallel bevels the pattern is the blank. */
+function upText(part: Part): string {
+	if (part.bevels.length === 0) return '';
+	return part.shift === undefined ? ', LONG face up' : ' up, blank round both faces';
 }
 
 function cross(hole: Outline, view: View): PathMark[] {

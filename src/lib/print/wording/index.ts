@@ -1,6 +1,7 @@
 export { amountText, buyText } from './amounts';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
+export { facesText, leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';

@@ -2,7 +2,7 @@ export { type Board, boardName, boardOf, type Hole, type Role, wallOf } from './
 export { letter } from './letters';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';
-export { hull, kg, partRectOf, massOf, partOf, sideOf, woodOf } from './part-of';
+export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';
 export { faceOf, type Place, placeOn, roomBehind, rowOf, through } from './place';
 export type { Seam } from './seam';
 export { withTurnedEnd } from './turn-over';

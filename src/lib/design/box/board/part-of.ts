@@ -1,7 +1,8 @@
 import { lastOf, nth, ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
 import { area, bounds, perimeter, type Corner, type Outline, type Point } from '../../../geometry';
-import type { Bevel, Part } from '../../part';
+import type { Bevel, FaceSize, Part } from '../../part';
 import type { Board } from './board';
+import { shiftOf } from './shift';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
 
 /**
@@ -67,7 +68,7 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 		thickness: board.material.measured,
 		length: rect.length,
 		width: rect.width,
-		...(bevels.length > 0 ? { short: shortOf(board, rect) } : {}),
+		...(bevels.length > 0 ? facesOf(board, rect) : {}),
 		...(outline ? { outline } : {}),
 		holes: board.holes.filter((h) => h.recess === null).map((h) => holeOn(h.outline, rect)),
 		grain: board.grain === 'any' || !board.material.grain ? 'any' : 'length',
@@ -80,18 +81,32 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 	};
 }
 
-/** Size of the shorter face in each direction. */
-function shortOf(board: Board, rect: PartRect): { length: Length; width: Length } {
-	const faces = [board.solid.outside, board.solid.inside].map((face) => {
-		const points = face.map((p) => onPart(flat(p, board.frame), rect));
-		const spread = (pick: (p: Point) => number): number =>
-			Math.max(...points.map(pick)) - Math.min(...points.map(pick));
-		return { length: spread((p) => p.x), width: spread((p) => p.y) };
-	});
+/** The shorter face in each direction, and both where they lie one beside the other. */
+function facesOf(board: Board, rect: PartRect): Pick<Part, 'short' | 'shift'> {
+	const [outside, inside] = facesOn(board, rect);
+	const spread = (face: readonly Point[], axis: 'x' | 'y'): number =>
+		Math.max(...face.map((p) => p[axis])) - Math.min(...face.map((p) => p[axis]));
+	const least = (axis: 'x' | 'y'): Length =>
+		snap(Math.min(spread(outside, axis), spread(inside, axis)));
+	const short = { length: least('x'), width: least('y') };
+	const shift = shiftOf(outside, inside);
+	if (!shift) return { short };
+	const size = ({ x, y }: { x: Length; y: Length }): FaceSize => ({ length: x, width: y });
 	return {
-		length: snap(Math.min(nth(faces, 0).length, nth(faces, 1).length)),
-		width: snap(Math.min(nth(faces, 0).width, nth(faces, 1).width)),
+		short,
+		shift: {
+			outside: size(shift.outside),
+			inside: size(shift.inside),
+			offset: size(shift.offset),
+		},
 	};
+}
+
+/** Outside and inside of a board on its part. */
+function facesOn(board: Board, rect: PartRect): [outside: Point[], inside: Point[]] {
+	const face = (points: Board['solid']['outside']): Point[] =>
+		points.map((p) => onPart(flat(p, board.frame), rect));
+	return [face(board.solid.outside), face(board.solid.inside)];
 }
 
 /**
@@ -99,13 +114,11 @@ function shortOf(board: Board, rect: PartRect): { length: Length; width: Length 
  * together.
  */
 function outlineOf(board: Board, rect: PartRect): Outline | null {
-	const faces = [board.solid.outside, board.solid.inside].map((face) =>
-		face.map((p) => onPart(flat(p, board.frame), rect)),
+	const [outside, inside] = facesOn(board, rect);
+	const same = outside.every(
+		(p, i) => Math.hypot(p.x - nth(inside, i).x, p.y - nth(inside, i).y) < 0.5,
 	);
-	const same = nth(faces, 0).every(
-		(p, i) => Math.hypot(p.x - nth(nth(faces, 1), i).x, p.y - nth(nth(faces, 1), i).y) < 0.5,
-	);
-	const shape = same ? nth(faces, 0) : hull(faces.flat());
+	const shape = same ? outside : hull([...outside, ...inside]);
 	const onGrid = shape.map((p) => ({
 		x: Math.min(rect.length, Math.max(0, Math.round(p.x))),
 		y: Math.min(rect.width, Math.max(0, Math.round(p.y))),

@@ -1,6 +1,6 @@
 import { nth, toMm } from '../../../measure';
 import type { Box, Cleats, Material } from '../../../job';
-import { type Point, whereIs, cornerAt } from '../../../geometry';
+import { type Point, whereIs, cornerAt, dot, minus } from '../../../geometry';
 import {
 	type SweptAir,
 	convex,
@@ -34,6 +34,8 @@ export interface Cleated {
  */
 export interface CleatRoom {
 	readonly air: SweptAir;
+	/** Corners of the walls themselves; the air leaves out what the slots take, side for side. */
+	readonly walls: readonly Point[];
 	readonly sides: readonly boolean[];
 	readonly ends: { readonly left: boolean; readonly right: boolean };
 	/** Stretches of the width that are free, from left to right. */
@@ -139,9 +141,9 @@ function cornerQuad(room: CleatRoom, k: number, width: number, t: number): Quad 
 	const top = sideLine(corners, before, t);
 	const inner: Point = { x: free.x - side.heading.y * t, y: free.y + side.heading.x * t };
 	const end = crossed(top, sideLine(corners, k));
-	const long = Math.hypot(p.x - cornerAt(corners, before).x, p.y - cornerAt(corners, before).y);
+	const [from, to] = onWall(room, before);
 	// It needs its own width beside the cleat of the next corner, and room over it.
-	if (long < width + 2 * t || whereIs(inner, corners) === 'outside') return null;
+	if (to - from < width + 2 * t || whereIs(inner, corners) === 'outside') return null;
 	if (whereIs(end, corners) === 'outside') return null;
 	const kept = (end.x - inner.x) * side.heading.x + (end.y - inner.y) * side.heading.y;
 	return kept > 0 ? { outside: [free, p], inside: [inner, end] } : null;
@@ -155,24 +157,36 @@ function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 		if (!room.sides[i]) return;
 		const b = cornerAt(air.corners, i + 1);
 		const long = Math.hypot(b.x - a.x, b.y - a.y);
-		const start = startGap(room, i, wish, t);
-		const end = endGap(room, i, wish, t);
-		if (long - start - end <= t) return;
+		const [from, to] = onWall(room, i);
+		const start = Math.max(from, startGap(room, i, wish, t));
+		const end = Math.min(to, long - endGap(room, i, wish, t));
+		if (end - start <= t) return;
 		const h = { x: (b.x - a.x) / long, y: (b.y - a.y) / long };
 		const place = (s: number, up: number): Point => ({
 			x: a.x + h.x * s - h.y * up,
 			y: a.y + h.y * s + h.x * up,
 		});
 		const q: Quad = {
-			outside: [place(start, 0), place(long - end, 0)],
-			inside: [place(start, t), place(long - end, t)],
+			outside: [place(start, 0), place(end, 0)],
+			inside: [place(start, t), place(end, t)],
 		};
-		const name = (end: string): string =>
-			`Cleat ${boardName(nth(air.keys, i))} / ${boardName(end)}`;
+		const name = (of: string): string => `Cleat ${boardName(nth(air.keys, i))} / ${boardName(of)}`;
 		const frame = sideFrame(air.corners, i);
 		if (left) add(name('left'), sweptSolid(q, ...left), frame, nth(air.keys, i));
 		if (right) add(name('right'), sweptSolid(q, ...right), frame, nth(air.keys, i));
 	});
+}
+
+/**
+ * From where to where side `i` of the air lies on its wall, along the side. Beside a slot that turns
+ * a step the air reaches past the edge of the step, over the mouth of the slot: nothing can be
+ * glued there.
+ */
+function onWall({ air, walls }: CleatRoom, i: number): [from: number, to: number] {
+	const { at, heading } = sideLine(air.corners, i);
+	const along = (p: Point): number => dot(heading, minus(p, at));
+	const end = along(cornerAt(air.corners, i + 1));
+	return [Math.max(0, along(cornerAt(walls, i))), Math.min(end, along(cornerAt(walls, i + 1)))];
 }
 
 /**

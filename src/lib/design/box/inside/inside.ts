@@ -204,6 +204,7 @@ function cleatRoom(
 	);
 	return {
 		air,
+		walls: whole.corners,
 		sides: air.keys.map((key) => !taken.has(key)),
 		ends: {
 			left: whole.left === 'left' && !taken.has('left'),

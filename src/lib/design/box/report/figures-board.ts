@@ -1,8 +1,8 @@
 import { nth, type Length, snap } from '../../../measure';
 import { snapOutline, type Outline, type Point, distanceTo } from '../../../geometry';
-import type { Part } from '../../part';
+import type { FaceShift, FaceSize, Part } from '../../part';
 import { type Board, partRectOf, massOf, faceOf } from '../board';
-import type { BoardHole, BoxBoard } from '../box-plan';
+import type { BoardHole, BoardShift, BoxBoard } from '../box-plan';
 import { flat } from '../solid';
 
 /** A board as it is drawn: from the lower left corner of the rectangle round both faces. */
@@ -32,10 +32,18 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 		thickness: board.material.measured,
 		long: { across: rect.length, up: rect.width },
 		short: { across: short('x'), up: short('y') },
+		...(part.shift ? { shift: inDrawing(part.shift, board.grain === 'across') } : {}),
 		grain: part.grain === 'any' ? 'any' : board.grain === 'across' ? 'up' : 'across',
 		mass: massOf(board),
 		notes: board.notes,
 	};
+}
+
+/** A shift in the directions of the drawing; the part is turned a quarter where the grain runs up. */
+function inDrawing({ outside, inside, offset }: FaceShift, turned: boolean): BoardShift {
+	const lie = ({ length, width }: FaceSize): BoardShift['offset'] =>
+		turned ? { across: width, up: length } : { across: length, up: width };
+	return { outside: lie(outside), inside: lie(inside), offset: lie(offset) };
 }
 
 function holeFigures(

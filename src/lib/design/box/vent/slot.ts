@@ -1,5 +1,13 @@
-import type { Line, Point } from '../../../geometry';
-import { reachSides, crossed, sideLine, type Quad, type SlotPlane, planeArea } from '../solid';
+import { type Line, type Point, cornerAt, dot, minus } from '../../../geometry';
+import {
+	reachSides,
+	convex,
+	crossed,
+	sideLine,
+	type Quad,
+	type SlotPlane,
+	planeArea,
+} from '../solid';
 
 /** What a slot of one length is made of, in its plane. */
 export interface SlotBody {
@@ -43,18 +51,49 @@ function inFront(lines: Lines, stack: number): number {
 	return stack / Math.abs(h.x * f.y - h.y * f.x);
 }
 
-/** Longest slot along its middle that leaves one slot height free at its inner mouth. */
+/**
+ * Longest slot along its middle that leaves one slot height free at its inner mouth and keeps to
+ * the walls it runs along.
+ */
 export function longestSlot(plane: SlotPlane, size: SlotSize, bent: boolean): number {
-	const lines = linesOf(plane);
-	const outer = inFront(lines, size.stack);
-	const middle = lines.along(size.gap / 2);
-	const start = crossed(middle, lines.front);
+	const { line, from, behind } = lastLeg(plane, size, bent);
 	// A hair less than the slot, so that the walls it runs along do not count as being in its way.
 	const lane = (size.gap / 2) * 0.98;
-	if (!bent) return outer + reachSides(plane.corners, start, middle.heading, lane) - size.gap;
-	const turn = crossed(middle, lines.back(size.gap / 2));
+	const free = behind + reachSides(plane.corners, from, line.heading, lane) - size.gap;
+	return Math.min(free, wallEnd(plane, size, bent));
+}
+
+/**
+ * Length of a slot along its middle up to where its wall falls away from it, as the face of a step
+ * does at its edge: beyond there it has no wall on that side. Infinity for a wall that ends in a
+ * corner of the air.
+ */
+export function wallEnd(plane: SlotPlane, size: SlotSize, bent: boolean): number {
+	const { line, from, behind, side } = lastLeg(plane, size, bent);
+	const k = (side + 1) % plane.corners.length;
+	if (convex(plane.corners, k)) return Infinity;
+	return behind + dot(line.heading, minus(cornerAt(plane.corners, k), from));
+}
+
+/**
+ * The side the inner end of a slot runs along, its middle line from the front or the elbow, and the
+ * length behind that.
+ */
+function lastLeg(
+	plane: SlotPlane,
+	{ gap, stack }: SlotSize,
+	bent: boolean,
+): { line: Line; from: Point; behind: number; side: number } {
+	const lines = linesOf(plane);
+	const outer = inFront(lines, stack);
+	const middle = lines.along(gap / 2);
+	const start = crossed(middle, lines.front);
+	const side = plane.front + (bent ? 2 : 1);
+	if (!bent) return { line: middle, from: start, behind: outer, side };
+	const up = lines.back(gap / 2);
+	const turn = crossed(middle, up);
 	const leg = Math.hypot(turn.x - start.x, turn.y - start.y);
-	return outer + leg + reachSides(plane.corners, turn, lines.back(0).heading, lane) - size.gap;
+	return { line: up, from: turn, behind: outer + leg, side };
 }
 
 /** Shortest L: past the corner by as much as its boards take. */

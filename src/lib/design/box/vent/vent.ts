@@ -4,7 +4,7 @@ import type { Air, SlotPlane } from '../solid';
 import type { Board, Place } from '../board';
 import type { SweptSection } from '../shell';
 import { shown } from '../shown';
-import type { SlotSize } from './slot';
+import { wallEnd, type SlotSize } from './slot';
 import type { ProblemLog } from '../../problem-log';
 import type { Breath } from './vent-air';
 
@@ -62,14 +62,16 @@ export function tooLong(
 ): void {
 	if (wanted <= length + 1) return;
 	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
-	const free = `with ${shown(setup.clearWanted)} mm free at its inner mouth`;
+	const limit = endsWithWall(setup, length)
+		? `the wall it runs along ends at ${shown(length)} mm`
+		: `the box takes ${shown(length)} mm with ${shown(setup.clearWanted)} mm free at its inner mouth`;
 	const what = !Number.isFinite(wanted)
 		? `${setup.name} cannot bring the chamber down to the tuning wanted.`
 		: length <= 0
 			? `${setup.name} has no room in this box.`
 			: wanted <= setup.breath.longest
 				? `${setup.name} would have to be ${shown(wanted)} mm long: too long to be straight (${shown(length)} mm) and too short for an L, whose second board would be lost in the elbow. ${drawn}`
-				: `${setup.name} would have to be ${shown(wanted)} mm long; the box takes ${shown(length)} mm ${free}. ${drawn}`;
+				: `${setup.name} would have to be ${shown(wanted)} mm long; ${limit}. ${drawn}`;
 	const bend =
 		setup.kind === 'slot' && setup.vent.bend === 'straight' ? 'Bend it into an L, take' : 'Take';
 	log.check(
@@ -77,4 +79,10 @@ export function tooLong(
 		what,
 		`${bend} a smaller opening, a higher tuning or a deeper box.`,
 	);
+}
+
+/** Is a slot as long as the wall it runs along? */
+function endsWithWall(setup: VentSetup, length: number): boolean {
+	if (setup.kind === 'round') return false;
+	return wallEnd(setup.plane, setup.size, setup.vent.bend === 'L') < length + 1;
 }
