@@ -2,7 +2,7 @@ import type { Asked } from './make';
 
 /* Boxes that once showed the planner or its referee at fault, found at random. */
 
-/** A leaning front in mm that fall between the marks of the grid: drawn and built corners differ. */
+/** A leaning front whose corners fall off the grid: drawn and built corners differ. */
 export const SLANTED: Asked = {
 	shape: {
 		kind: 'slanted',

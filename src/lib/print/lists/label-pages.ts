@@ -145,7 +145,8 @@ function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
 	return [
 		part.name,
 		`${part.shift === undefined ? '' : 'blank '}${figures.size(part.length, part.width)}`,
-		partFacesText(part, figures),
+		// A line for the offset of its own: a label is too narrow for both.
+		...partFacesText(part, figures).split(', '),
 		bevels.length > 0 ? `bevels ${bevels.join(', ')}` : '',
 		part.show ? `● show face: ${part.face}` : '',
 		material ?? part.material,

@@ -39,7 +39,9 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 	};
 }
 
-/** A shift in the directions of the drawing; the part is turned a quarter where the grain runs up. */
+/**
+ * A shift in the directions of the drawing; a part is turned a quarter where the grain runs up.
+ */
 function inDrawing({ outside, inside, offset }: FaceShift, turned: boolean): BoardShift {
 	const lie = ({ length, width }: FaceSize): BoardShift['offset'] =>
 		turned ? { across: width, up: length } : { across: length, up: width };
