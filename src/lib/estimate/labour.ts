@@ -41,6 +41,7 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 		line('Fence settings', settings, 'settings', minutes.setting),
 		line('Parts marked and eased', counted(work.parts), 'parts', minutes.part),
 		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
+		line('Foam bonded', sum((b) => b.foam ?? 0) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
 		line('Cloth bonded', sum((b) => b.bonded) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
 		line(
 			'Wrapped corners',

@@ -1,7 +1,7 @@
 import type { Covering, Need } from '../design';
 import { napOnRoll, type Path, type Problem, type Cloth } from '../job';
 import { snap, showLength, type Ruler } from '../measure';
-import { glueNeed } from './adhesive';
+import { foamGlueNeed, glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import { type ClothShape, coveringBlank, doubtsOf } from './marks';
 import { fitToRoll } from './fit-to-roll';
@@ -36,7 +36,9 @@ export function wrapCovering(
 		...unrelieved(blocked, path),
 		...fitted.problems,
 	];
-	return { blanks: fitted.blanks, problems, needs: [glueNeed(fitted.blanks, covering.name)] };
+	const { blanks } = fitted;
+	const needs = [...foamGlueNeed(blanks, covering.name), glueNeed(blanks, covering.name)];
+	return { blanks, problems, needs };
 }
 
 /**
