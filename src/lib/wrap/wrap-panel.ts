@@ -1,6 +1,6 @@
 import type { Covering, Need } from '../design';
 import { napOnRoll, type Path, type Problem, type Cloth } from '../job';
-import { snap, showLength, type Ruler } from '../measure';
+import { type Length, snap, showLength, ticks, type Ruler } from '../measure';
 import { foamGlueNeed, glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import { type ClothShape, coveringBlank, doubtsOf } from './marks';
@@ -12,6 +12,8 @@ export interface Wrapped {
 	readonly blanks: readonly Blank[];
 	readonly problems: readonly Problem[];
 	readonly needs: readonly Need[];
+	/** Seams in all of them together. */
+	readonly seamLength: Length;
 }
 
 /**
@@ -38,7 +40,8 @@ export function wrapCovering(
 	];
 	const { blanks } = fitted;
 	const needs = [...foamGlueNeed(blanks, covering.name), glueNeed(blanks, covering.name)];
-	return { blanks, problems, needs };
+	const seamLength = ticks(fitted.seamLength * covering.count);
+	return { blanks, problems, needs, seamLength };
 }
 
 /**
