@@ -69,7 +69,7 @@ const labourIn = (amount: AmountField) =>
 						label: 'Square metre bonded',
 						unit: 'min',
 					}),
-					/** Lapped, cut through in one stroke, pressed down: common practice, no source. */
+					/** Lapped, cut through and pressed down: common practice, no source. */
 					seamMetre: field(z.number().min(0).default(5), {
 						label: 'Metre of seam cut',
 						unit: 'min',

@@ -255,7 +255,7 @@ class Maker {
 	}
 }
 
-/** What the foam of a layer covers: a raised piece, or the floor of a recess as far as it is seen. */
+/** What the foam of a layer covers: a raised piece, or the floor of a recess as it is seen. */
 export function foamedOf(l: LayerFigure): Outline | null {
 	return l.place === 'raised' ? l.piece : l.hole;
 }
