@@ -66,7 +66,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const { boxes, panels, parts } = design;
 	const needs = [...design.needs, ...cloth.needs];
 	const made = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs };
-	const { order, quote, problems } = estimate(job, made);
+	const { order, quote, problems } = estimate(job, { ...made, seamLength: cloth.seamLength });
 	const said = [read, design, cloth, { problems: complaints(job, places, made) }, { problems }];
 	return {
 		job,

@@ -36,6 +36,36 @@ describe('sundries in packs', () => {
 		expect(line?.buy).toBe(3); // 1.1 m2 in sheets of 0.5 m2
 	});
 
+	it('adds no spare to sheets: nothing of them runs down the side of a pot', () => {
+		const sheets = { id: 's', name: 'Damping sheet', kind: 'damping', pack: 0.5, price: 6 };
+		const glue = { id: 'g', name: 'Adhesive', kind: 'contact-adhesive', pack: 0.5, price: 6 };
+		const shop = schema.parse({ shop: { spare: 10 }, stock: { sundries: [sheets, glue] } });
+		const lines = makeOrder(...[shop, [], []], [
+			{ kind: 'damping', amount: 0.914, for: 'panel' },
+			{ kind: 'contact-adhesive', amount: 0.914, for: 'panel' },
+		]).order.lines;
+		expect(lines.map((l) => [l.id, l.buy, l.sparePercent])).toEqual([
+			['s', 2, 0],
+			['g', 3, 10],
+		]);
+		expect(lines[0]?.spare.number).toBeCloseTo(1 - 0.914, 9);
+	});
+
+	it('counts what is of no kind in packs, however much one holds', () => {
+		const other = { id: 'o', name: 'Tape', kind: 'other', pack: 10, price: 4, use: 0.1 };
+		const order = (changes: object) =>
+			makeOrder(...[schema.parse({ stock: { sundries: [{ ...other, ...changes }] } }), [], []], [])
+				.order.lines[0];
+		expect(order({})).toMatchObject({
+			...{ buy: 1, total: 4_00, pack: 1 },
+			...{ need: { number: 0.1, unit: 'packs' }, spare: { number: 0.9, unit: 'packs' } },
+		});
+		expect(order({ use: 2.5, owned: 1 })).toMatchObject({
+			...{ buy: 2, total: 8_00, rack: { number: 1, unit: 'packs' } },
+			...{ fromRack: { number: 1, unit: 'packs' }, spare: { number: 0.5, unit: 'packs' } },
+		});
+	});
+
 	it('says what the stock does not list instead of leaving it out in silence', () => {
 		const { order, problems } = makeOrder(
 			job,
@@ -67,4 +97,26 @@ it('asks for the price of what has to be bought without one', async () => {
 	const left = made.problems.find((p) => p.kind === 'stop')!;
 	expect(left.what).toContain('B Long rail is on no sheet.');
 	expect(left.what).not.toContain('part.B');
+});
+
+/** Seven steps of 0.25 m of a roll at 18.90 the metre: a step is 4.73 (4.725), the line 33.11. */
+it('asks for cloth what its line shows: steps times the price of one', async () => {
+	const made = await plan(
+		{
+			stock: {
+				materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+				cloths: [{ id: 'c', name: 'Carpet', loose: 3, pressed: 3, nap: 'one-way' }],
+				rolls: [{ id: 'r', cloth: 'c', width: 1000, usable: 1000, price: 18.9, step: 250 }],
+			},
+			panels: [
+				{
+					...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'c' },
+					...{ opening: { kind: 'rectangle', length: 600, width: 1500 } },
+				},
+			],
+		},
+		{ effort: 20 },
+	);
+	const line = made.order.lines.find((l) => l.group === 'cloth');
+	expect(line).toMatchObject({ buy: 7, each: 4_73, total: 33_11 });
 });

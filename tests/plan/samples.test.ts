@@ -52,6 +52,7 @@ describe.each(samples)('$name', ({ file }) => {
 			.filter((s) => s.kind === 'buy' && !s.cut).length;
 		const sheets = order.lines.filter((l) => l.group === 'sheets');
 		expect(sheets.reduce((sum, l) => sum + l.buy, 0)).toBe(bought);
+		for (const l of order.lines) expect(l.total, `${l.group} ${l.id}`).toBe(l.buy * l.each);
 		expect(order.lines.reduce((sum, l) => sum + l.total, 0)).toBe(order.total);
 		expect(quote.bought + quote.fromRack - quote.credit + quote.labourCost).toBe(quote.cost);
 		expect(quote.cost + quote.profit).toBe(quote.net);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { makeOrder } from '../../src/lib/estimate/order';
 import { makeQuote } from '../../src/lib/estimate/quote';
 import { job as schema, type JobFile } from '../../src/lib/job/job';
+import { ticks } from '../../src/lib/measure/length';
 
 /** A job that takes one thing of this price and no labour. */
 function quoteOf(price: number, shop: NonNullable<JobFile['shop']>) {
@@ -11,7 +12,8 @@ function quoteOf(price: number, shop: NonNullable<JobFile['shop']>) {
 		stock: { sundries: [{ id: 'thing', name: 'Thing', kind: 'other', pack: 1, price, use: 1 }] },
 	});
 	const { order } = makeOrder(job, [], [], []);
-	const none = { parts: [], blanks: [], boards: [], cloths: [], boxes: 0, panels: 0 };
+	const cloth = { blanks: [], cloths: [], seamLength: ticks(0) };
+	const none = { ...cloth, parts: [], boards: [], boxes: 0, panels: 0 };
 	return makeQuote(job, { ...none, order, items: [{ what: 'Thing', weight: 1 }] });
 }
 

@@ -53,6 +53,8 @@ export interface Covering {
 	readonly edges: readonly ClothEdge[]; // one per corner of the outline: the edge that leaves it
 	readonly steps: readonly ClothStep[];
 	readonly windows: readonly Window[];
+	/** Area of foam glued on beneath it, mm2; absent without foam. */
+	readonly foam?: number;
 	/**
 	 * Where the nap points, degrees counter-clockwise from +x; -90 is down, the rule for upright
 	 * panels.

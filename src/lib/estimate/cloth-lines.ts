@@ -18,9 +18,9 @@ function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
 	if (!roll)
 		throw new Error(`bug: a layout on roll '${layout.roll}', which the stock does not hold`);
 	const buy = layout.owned ? 0 : Math.round(layout.pull / roll.step);
-	// The roll is priced by the metre; a step costs its share, and only the line's total is
-	// rounded.
-	const perStep = (roll.price * toMm(roll.step)) / 1000;
+	// The roll is priced by the metre. A step costs its share, rounded: a line is the product of
+	// what it shows, so that whoever checks it by hand gets the same.
+	const perStep = money((roll.price * toMm(roll.step)) / 1000);
 	return {
 		group: 'cloth',
 		id: roll.id,
@@ -32,7 +32,7 @@ function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
 		buy,
 		unit: 'step',
 		pack: roll.step,
-		each: money(perStep),
+		each: perStep,
 		total: money(perStep * buy),
 		spare: metres(layout.owned ? 0 : layout.pull - layout.answer.length),
 		sparePercent: 0,

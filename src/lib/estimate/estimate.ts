@@ -1,6 +1,7 @@
 import type { Need } from '../design';
 import type { Job, Problem } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
+import type { Length } from '../measure';
 import { type Built, items } from './items';
 import { makeOrder } from './order';
 import { makeQuote } from './quote';
@@ -11,6 +12,8 @@ export interface Priced extends Built {
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 	readonly needs: readonly Need[];
+	/** Seams in all the cloth. */
+	readonly seamLength: Length;
 }
 
 /** What to buy and what to ask for it, and what is missing to say so. */

@@ -39,8 +39,8 @@ export function items(job: Job, built: Built): Item[] {
 }
 
 /**
- * Boards and cloth of one owner, and the minutes for marking parts and bonding cloth, in
- * hundredths.
+ * Boards and cloth of one owner, and the minutes for marking parts and bonding foam and cloth,
+ * in hundredths.
  */
 function material(job: Job, built: Built, owner: string): number {
 	const { minutes, hour } = job.shop.labour;
@@ -64,5 +64,5 @@ function worthOfBlank(job: Job, blank: Blank): number {
 
 function bonding(job: Job, blank: Blank): number {
 	const { minutes, hour } = job.shop.labour;
-	return ((blank.bonded / 1e6) * minutes.bondedSquareMetre * hour) / 60;
+	return (((blank.bonded + (blank.foam ?? 0)) / 1e6) * minutes.bondedSquareMetre * hour) / 60;
 }

@@ -1,7 +1,7 @@
 import type { Part } from '../design';
 import type { Job } from '../job';
 import type { BoardLayouts } from '../layout';
-import { toMm, money } from '../measure';
+import { type Length, toMm, money } from '../measure';
 import { settingsFor, type Cut } from '../nest';
 import type { Blank } from '../wrap';
 import type { LabourLine } from './types';
@@ -10,6 +10,8 @@ import type { LabourLine } from './types';
 export interface Work {
 	readonly parts: readonly Part[];
 	readonly blanks: readonly Blank[];
+	/** Seams in all the cloth. */
+	readonly seamLength: Length;
 	readonly boards: readonly BoardLayouts[];
 	readonly boxes: number;
 	readonly panels: number;
@@ -41,7 +43,9 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 		line('Fence settings', settings, 'settings', minutes.setting),
 		line('Parts marked and eased', counted(work.parts), 'parts', minutes.part),
 		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
+		line('Foam bonded', sum((b) => b.foam ?? 0) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
 		line('Cloth bonded', sum((b) => b.bonded) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
+		line('Seams cut', toMm(work.seamLength) / 1000, 'm', minutes.seamMetre),
 		line(
 			'Wrapped corners',
 			sum((b) => b.reliefs.corners),

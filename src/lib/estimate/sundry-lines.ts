@@ -8,6 +8,8 @@ import type { Amount, OrderLine } from './types';
  * these.
  */
 const MEASURED: ReadonlySet<Amount['unit']> = new Set(['m2', 'm', 'L']);
+/** Counted in sheets laid over each other: what is lost of them is their overlap, and no more. */
+const IN_SHEETS: ReadonlySet<Sundry['kind']> = new Set(['damping']);
 /** A pack that is short by less than this share is not opened for a rounding error. */
 const CRUMB = 1e-9;
 
@@ -27,16 +29,19 @@ export function sundryLines(
 		else problems.push(notListed(kind, amount, purposes));
 	}
 	for (const other of job.stock.sundries.filter((s) => s.kind === 'other' && s.use > 0))
-		lines.push(line(job, other, other.use * other.pack, ['this job']));
+		lines.push(line(job, other, other.use, ['this job']));
 	return { lines, problems };
 }
 
 function line(job: Job, sundry: Sundry, amount: number, purposes: string[]): OrderLine {
 	const unit = UNIT[sundry.kind];
-	const sparePercent = MEASURED.has(unit) ? job.shop.spare : 0;
+	const spared = MEASURED.has(unit) && !IN_SHEETS.has(sundry.kind);
+	const sparePercent = spared ? job.shop.spare : 0;
+	// What is of no kind is counted in packs: nobody knows in what its content would be.
+	const pack = unit === 'packs' ? 1 : sundry.pack;
 	const wanted = amount * (1 + sundry.overlap / 100) * (1 + sparePercent / 100);
-	const rack = sundry.owned * sundry.pack;
-	const buy = Math.max(0, Math.ceil((wanted - rack) / sundry.pack - CRUMB));
+	const rack = sundry.owned * pack;
+	const buy = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));
 	return {
 		group: 'sundries',
 		id: sundry.id,
@@ -47,10 +52,10 @@ function line(job: Job, sundry: Sundry, amount: number, purposes: string[]): Ord
 		fromRack: { number: Math.min(rack, wanted), unit },
 		buy,
 		unit: 'pack',
-		pack: sundry.pack,
+		pack,
 		each: sundry.price,
 		total: money(sundry.price * buy),
-		spare: { number: Math.max(0, buy * sundry.pack - Math.max(0, wanted - rack)), unit },
+		spare: { number: Math.max(0, buy * pack - Math.max(0, wanted - rack)), unit },
 		sparePercent,
 		kind: sundry.kind,
 		for: purposes,

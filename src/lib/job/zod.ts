@@ -34,6 +34,12 @@ export interface Note<Word extends string = string> {
 	 * choose from.
 	 */
 	readonly options?: Readonly<Partial<Record<Word, string>>>;
+	/**
+	 * Of a field of a list's thing that may be left out: it is then as the same field of the thing
+	 * that stands beside the list under this name, and as is usual where that one says nothing.
+	 * `as`: so in words ('as every edge').
+	 */
+	readonly inherits?: { readonly from: string; readonly usual: unknown; readonly as: string };
 }
 
 /** What a choice of this type may be: its values, else the tags of its forms, else their fields. */

@@ -2,7 +2,7 @@ import { nth, ticks, type Length, snap, showLength, type Ruler } from '../measur
 import { boundsOfPoints, type Rect } from '../geometry';
 import type { Path, Problem, Cloth } from '../job';
 import type { Blank, BlankMark } from './blank';
-import { stageNote, type Pace } from './stages';
+import { foamStageNote, stageNote, type Pace } from './stages';
 import { cutAlong, clothParts, wholePiece, type ClothPiece, type SeamLine } from './marks';
 
 /** The roll a blank has to come off, and how it is seamed when it does not. */
@@ -47,22 +47,26 @@ export function fitToRoll(blank: Blank, fit: RollFit, path: Path): Fitted {
 		return split?.pieces ?? [];
 	});
 	if (fitted.length === 1 && nth(fitted, 0).outline === blank.outline)
-		return { blanks: [staged(blank, fit.pace)], problems, seams: 0, seamLength: ticks(0) };
+		return { blanks: staged([blank], blank, fit.pace), problems, seams: 0, seamLength: ticks(0) };
 	const lap = showLength(fit.overlap, fit.ruler);
 	const note = `Lay the parts over each other by ${lap} and cut through both layers in one stroke along the seam line.`;
 	return {
-		blanks:
-			fitted.length > 0 ? clothParts(blank, fitted, note).map((b) => staged(b, fit.pace)) : [],
+		blanks: fitted.length > 0 ? staged(clothParts(blank, fitted, note), blank, fit.pace) : [],
 		problems,
 		seams: Math.max(0, fitted.length - 1),
 		seamLength: snap(fitted.reduce((sum, p) => sum + seamOf(p), 0) / 2),
 	};
 }
 
-/** With a note on it when the adhesive would be past its open time before all of it is laid. */
-function staged(blank: Blank, pace?: Pace): Blank {
-	const note = stageNote(blank, pace);
-	return note === null ? blank : { ...blank, notes: [...blank.notes, note] };
+/**
+ * With a note on each when the adhesive would be past its open time before all of it is laid. The
+ * foam is no cloth with seams: it is spoken of once, as a whole, and first, as it is laid first.
+ */
+function staged(parts: readonly Blank[], whole: Blank, pace?: Pace): Blank[] {
+	return parts.map((part, i) => {
+		const notes = [i === 0 ? foamStageNote(whole, pace) : null, stageNote(part, pace)];
+		return { ...part, notes: [...part.notes, ...notes.filter((n) => n !== null)] };
+	});
 }
 
 /** Each seam is marked on both of its parts. */

@@ -55,12 +55,21 @@ export function stagesFor(bonded: number, pace: Pace): number {
 }
 
 /** What to write on a blank that takes more than one stage; null when it does not. */
-export function stageNote(blank: Pick<Blank, 'bonded'>, pace: Pace = PACE.brushed): string | null {
-	const n = stagesFor(blank.bonded, pace);
+export function stageNote({ bonded }: Pick<Blank, 'bonded'>, pace?: Pace): string | null {
+	return inStages('Glue it in', bonded, pace);
+}
+
+/** The same for the foam that is glued on before it. */
+export function foamStageNote({ foam = 0 }: Pick<Blank, 'foam'>, pace?: Pace): string | null {
+	return inStages('Glue the foam on in', foam, pace);
+}
+
+function inStages(glue: string, bonded: number, pace: Pace = PACE.brushed): string | null {
+	const n = stagesFor(bonded, pace);
 	if (n === 1) return null;
-	const share = Math.round((blank.bonded / 1e6 / n) * 100) / 100;
+	const share = Math.round((bonded / 1e6 / n) * 100) / 100;
 	return (
-		`Glue it in ${n} stages of about ${share} m² each, from the middle outwards: coat both faces of one strip, let them dry, ` +
+		`${glue} ${n} stages of about ${share} m² each, from the middle outwards: coat both faces of one strip, let them dry, ` +
 		`lay it, then coat the next. Counted on ${pace.open} minutes of open time; go by the tin.`
 	);
 }

@@ -10,6 +10,8 @@ export interface CarpetOffer {
 	readonly owner: string;
 	readonly cloth: string;
 	readonly asked: Carpet['way'];
+	/** Boxes of its kind. */
+	readonly count: number;
 	readonly ways: readonly BoxWay[];
 	/** What is wrong whichever way is taken. */
 	readonly problems: readonly Problem[];
@@ -56,7 +58,8 @@ function carpetOf(job: Job, plan: BoxPlan, places: Places): CarpetOffer[] {
 	const { ways, problems } = wrapBox(plan.skin, box.carpet, cloth, wrapShop(job, cloth), path);
 	const { way: asked } = box.carpet;
 	const counted = ways.map((w) => ({ ...w, blanks: copies(w.blanks, box.count) }));
-	return [{ owner: plan.id, cloth: cloth.id, asked, ways: counted, problems }];
+	const { count } = box;
+	return [{ owner: plan.id, cloth: cloth.id, asked, count, ways: counted, problems }];
 }
 
 function copies(blanks: readonly Blank[], count: number): Blank[] {

@@ -1,7 +1,7 @@
 import type { Covering, Need } from '../design';
 import { napOnRoll, type Path, type Problem, type Cloth } from '../job';
-import { snap, showLength, type Ruler } from '../measure';
-import { glueNeed } from './adhesive';
+import { type Length, snap, showLength, ticks, type Ruler } from '../measure';
+import { foamGlueNeed, glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import { type ClothShape, coveringBlank, doubtsOf } from './marks';
 import { fitToRoll } from './fit-to-roll';
@@ -12,6 +12,8 @@ export interface Wrapped {
 	readonly blanks: readonly Blank[];
 	readonly problems: readonly Problem[];
 	readonly needs: readonly Need[];
+	/** Seams in all of them together. */
+	readonly seamLength: Length;
 }
 
 /**
@@ -36,7 +38,10 @@ export function wrapCovering(
 		...unrelieved(blocked, path),
 		...fitted.problems,
 	];
-	return { blanks: fitted.blanks, problems, needs: [glueNeed(fitted.blanks, covering.name)] };
+	const { blanks } = fitted;
+	const needs = [...foamGlueNeed(blanks, covering.name), glueNeed(blanks, covering.name)];
+	const seamLength = ticks(fitted.seamLength * covering.count);
+	return { blanks, problems, needs, seamLength };
 }
 
 /**

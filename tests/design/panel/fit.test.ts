@@ -54,6 +54,39 @@ describe('fit', () => {
 		expect(plan.detail!.fit.boardEdges).toEqual(['bare', 'wrapped', 'tucked', 'wrapped']);
 	});
 
+	test('an edge that differs says only in what: the rest is as every edge', () => {
+		const all = { clearance: 0.2, beside: 'unwrapped', neighbourCloth: 'carpet', tuck: 9 } as const;
+		const plan = planned({
+			opening: rect(730.4, 400),
+			cloth: 'carpet',
+			edges: {
+				all: { ...all, end: 'bare' },
+				own: [
+					{ edge: 1, beside: 'fixed' },
+					{ edge: 2, neighbourCloth: null },
+					{ edge: 3, end: 'tucked' },
+				],
+			},
+		});
+		const set = plan.detail!.fit.edges.map((e) => [e.end, toMm(e.setIn)]);
+		expect(set).toEqual([
+			['bare', 0.2],
+			['bare', 0.2],
+			['tucked', -9],
+			['bare', 3.2],
+		]);
+	});
+
+	test('opening 730.4 with 0.2 all round and bare ends: a board of 730', () => {
+		const bare = [2, 4].map((edge) => ({ edge, end: 'bare' as const }));
+		const plan = planned({
+			opening: rect(730.4, 400),
+			cloth: 'carpet',
+			edges: { all: { clearance: 0.2 }, own: bare },
+		});
+		expect(toMm(plan.detail!.fit.sizes.board.length)).toBe(730);
+	});
+
 	test('a window grows by the cloth turned in, the gap and the cloth of what goes in', () => {
 		const plan = planned({
 			opening: rect(300, 200),

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
 import { bounds } from '../../../src/lib/geometry/extent';
+import type { PanelPlan } from '../../../src/lib/design/panel/panel-plan';
+import { panel } from '../../../src/lib/job/panel/panel';
+import { notes } from '../../../src/lib/job/zod';
 import { mm, toMm } from '../../../src/lib/measure/length';
 import { planned } from './stock';
 
@@ -142,6 +145,32 @@ test('groove deeper than the board, seat too thin, unknown boards and hosts are 
 		['check', 'layers.2.outline'],
 	]);
 	expect(plan.parts.map((p) => p.id)).toEqual(['p.board', 'p.d', 'p.e']);
+});
+
+test('one of a pair is made as it is drawn, and the form says so', () => {
+	const one = (pair: 'left' | 'right' | null) =>
+		planned({
+			opening: { kind: 'trapezoid', bottom: 300, top: 200, height: 200 },
+			cloth: 'carpet',
+			pair,
+			edges: { own: [{ edge: 2, end: 'bare' }] },
+		});
+	const marks = (['left', 'right', null] as const).map((p) => one(p).parts.map((q) => q.label));
+	expect(marks).toEqual([['P1L'], ['P1R'], ['P1']]);
+	const shapes = (p: PanelPlan) => [
+		...p.parts.map((q) => q.outline),
+		...p.coverings.map((c) => [c.outline, c.edges, c.nap]),
+	];
+	expect(shapes(one('right'))).toEqual(shapes(one(null)));
+	expect(shapes(one('left'))).toEqual(shapes(one(null)));
+
+	const { help, options } = notes.get(panel.shape.pair)!;
+	expect(options).toEqual({
+		left: 'the left one, as drawn',
+		right: 'the right one, as drawn',
+		both: 'both: the left one as drawn, the right one mirrored',
+	});
+	expect(help).not.toContain('mirrored');
 });
 
 test('a pair: mirrored parts and cloth, nap kept downwards, marked L and R', () => {

@@ -28,6 +28,8 @@ describe('amounts of an order', () => {
 	it('are bought in what the seller sells', () => {
 		expect(buyText(LINE, METRIC)).toBe('2 packs of 200 pieces');
 		expect(buyText({ ...LINE, buy: 1, unit: 'sheet', pack: 1 }, METRIC)).toBe('1 sheet');
+		const packs = { ...LINE, pack: 1, need: { number: 0.1, unit: 'packs' as const } };
+		expect(buyText({ ...packs, buy: 1 }, METRIC)).toBe('1 pack');
 		expect(buyText({ ...LINE, buy: 0 }, METRIC)).toBe('none');
 		const cloth = { ...LINE, group: 'cloth' as const, unit: 'step', buy: 7 };
 		expect(buyText({ ...cloth, pack: mm(250) }, METRIC)).toBe('7 steps of 250 mm');

@@ -5,6 +5,7 @@ import { LISTS_OF_MARKS, listOfMarks, OWN } from '../../../src/lib/job/marks';
 import { panel } from '../../../src/lib/job/panel/panel';
 import { aboutAt } from '../../../src/lib/ui/entries/about';
 import type { Entry, Group } from '../../../src/lib/ui/entries/entry';
+import { inherited } from '../../../src/lib/ui/entries/inherited';
 import { fresh, freeMark, freshWay, type About } from '../../../src/lib/ui/entries/fresh';
 import { BOX, JOB, PANEL } from '../../../src/lib/ui/entries/schemas';
 
@@ -111,6 +112,31 @@ describe('a mark', () => {
 			3,
 			'layers',
 		]);
+	});
+});
+
+describe('an edge that differs', () => {
+	const own = ['panels', '[]', 'edges', 'own', '[]'];
+	const field = (key: string): Entry =>
+		everything.find(([keys]) => keys.join('.') === [...own, key].join('.'))![1];
+	const at = (key: string) => ['panels', 0, 'edges', 'own', 0, key];
+	const file = {
+		panels: [{ edges: { all: { end: 'bare', tuck: '1/2 in' }, own: [{ edge: 1 }] } }],
+	};
+
+	it('takes what it does not say from every edge, and that from what is usual', () => {
+		const shown = ['end', 'clearance', 'beside', 'neighbourCloth', 'tuck'].map((key) =>
+			inherited(file, at(key), field(key)),
+		);
+		expect(shown).toEqual(['bare', 0.5, 'fixed', null, '1/2 in']);
+	});
+
+	it('has nothing to take for its number, nor has anything else', () => {
+		expect(inherited(file, at('edge'), field('edge'))).toBeUndefined();
+		const taking = fields.filter(([, e]) => e.inherits);
+		expect(taking.map(([keys]) => keys.slice(0, -1).join('.'))).toEqual(
+			Array(5).fill(own.join('.')),
+		);
 	});
 });
 

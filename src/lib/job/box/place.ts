@@ -28,8 +28,8 @@ export const carpet = z.strictObject({
 	cloth: field(id, { label: 'Cloth', help: 'from the rack.', refersTo: 'cloths' }),
 	way: field(z.enum(['band', 'faces', 'cheaper']).default('cheaper'), {
 		label: 'Way',
-		options: { band: 'band and two ends', faces: 'face by face', cheaper: 'whichever takes less' },
-		help: 'a band round the box with two ends, each face by itself, or whichever takes less cloth.',
+		options: { band: 'band and two ends', faces: 'face by face', cheaper: 'whichever costs less' },
+		help: 'a band round the box with two ends, each face by itself, or whichever costs less, cloth and the work of its seams.',
 	}),
 	cover: field(z.array(boardKey).max(24).default([]), {
 		label: 'Cover',

@@ -122,8 +122,12 @@ export const panel = z.strictObject({
 	}),
 	pair: field(z.enum(['left', 'right', 'both']).nullable().default(null), {
 		label: 'Pair',
-		options: { both: 'both, left and right' },
-		help: 'Left or right one of a pair, or both: drawn as the left one, mirrored for the right',
+		options: {
+			left: 'the left one, as drawn',
+			right: 'the right one, as drawn',
+			both: 'both: the left one as drawn, the right one mirrored',
+		},
+		help: 'Which one of a pair is drawn here, so that it is marked L or R; or both of them, made from one drawing',
 	}),
 	fixings: field(fixings.nullable().default(null), { label: 'Fixings', help: 'What holds it in' }),
 	zones: field(z.array(zone).max(40).default([]), {

@@ -69,6 +69,11 @@ const labourIn = (amount: AmountField) =>
 						label: 'Square metre bonded',
 						unit: 'min',
 					}),
+					/** Lapped, cut through and pressed down: common practice, no source. */
+					seamMetre: field(z.number().min(0).default(5), {
+						label: 'Metre of seam cut',
+						unit: 'min',
+					}),
 					corner: field(z.number().min(0).default(4), { label: 'Corner wrapped', unit: 'min' }),
 					relief: field(z.number().min(0).default(0.5), { label: 'Relief cut', unit: 'min' }),
 					panel: field(z.number().min(0).default(30), { label: 'Panel', unit: 'min' }),

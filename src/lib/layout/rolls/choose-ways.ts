@@ -10,9 +10,12 @@ export interface PricedWay {
 	readonly way: BoxWay['way'];
 	readonly blanks: number;
 	readonly seams: number;
+	/** Of one box. */
 	readonly seamLength: Length;
 	readonly pull: Length;
+	/** Cloth, and the work of the seams, of all boxes of the kind. */
 	readonly cost: Money;
+	readonly seamCost: Money;
 	readonly fits: boolean;
 }
 
@@ -30,6 +33,8 @@ export interface ClothWork {
 	readonly carpets: readonly Carpeting[];
 	readonly problems: readonly Problem[];
 	readonly needs: readonly Need[];
+	/** Seams in all of it. */
+	readonly seamLength: Length;
 }
 
 /** Work units for each way: enough to compare two ways of carpeting a box. */
@@ -41,7 +46,7 @@ const QUICK = 200;
  */
 export async function chooseWays(job: Job, offer: ClothOffer, budget: Budget): Promise<ClothWork> {
 	const quick = { ...budget, effort: QUICK };
-	const panels = offer.panels.map((wrapped) => ({ ...wrapped, carpets: [] }));
+	const panels: ClothWork[] = offer.panels.map((wrapped) => ({ ...wrapped, carpets: [] }));
 	const boxes: ClothWork[] = [];
 	for (const box of offer.boxes) boxes.push(await chooseWay(job, box, quick));
 	const all = [...panels, ...boxes];
@@ -50,26 +55,29 @@ export async function chooseWays(job: Job, offer: ClothOffer, budget: Budget): P
 		carpets: all.flatMap((w) => w.carpets),
 		problems: all.flatMap((w) => w.problems),
 		needs: all.flatMap((w) => w.needs),
+		seamLength: ticks(all.reduce((sum, w) => sum + w.seamLength, 0)),
 	};
 }
 
 async function chooseWay(job: Job, box: CarpetOffer, budget: Budget): Promise<ClothWork> {
 	const { owner, cloth, ways, problems } = box;
-	const priced = await Promise.all(ways.map((w) => price(job, cloth, w, budget)));
+	const priced = await Promise.all(ways.map((w) => price(job, box, w, budget)));
 	// Both ways stay priced side by side; the person's own choice goes before the cheaper one.
 	const taken = ways.find((w) => w.way === box.asked) ?? cheaper(ways, priced);
-	if (!taken) return { blanks: [], carpets: [], problems, needs: [] };
+	if (!taken) return { blanks: [], carpets: [], problems, needs: [], seamLength: ticks(0) };
 	return {
 		blanks: taken.blanks,
 		carpets: [{ owner, cloth, ways: priced, chosen: taken.way }],
 		problems: [...problems, ...taken.problems],
 		needs: taken.needs,
+		seamLength: ticks(taken.seamLength * box.count),
 	};
 }
 
-async function price(job: Job, id: string, way: BoxWay, budget: Budget): Promise<PricedWay> {
-	const cloth = clothOf(job, id);
-	if (!cloth) throw new Error(`bug: a carpet of cloth '${id}', which the stock does not hold`);
+async function price(job: Job, of: CarpetOffer, way: BoxWay, budget: Budget): Promise<PricedWay> {
+	const cloth = clothOf(job, of.cloth);
+	if (!cloth)
+		throw new Error(`bug: a carpet of cloth '${of.cloth}', which the stock does not hold`);
 	const laid = await pullCloth(job, way.blanks, { cloth, budget, watch: () => true });
 	const pull = laid.rolls.reduce((sum, r) => sum + r.pull, 0);
 	const cost = laid.rolls.reduce(
@@ -83,18 +91,25 @@ async function price(job: Job, id: string, way: BoxWay, budget: Budget): Promise
 		seamLength: way.seamLength,
 		pull: ticks(pull),
 		cost: money(cost),
+		seamCost: seamCost(job, way.seamLength * of.count),
 		fits: laid.unplaced.length === 0,
 	};
 }
 
-/** The way that fits, then the cheaper, then the one with less seam to cut. */
+/** What the work of so much seam costs at the shop's minutes. */
+function seamCost({ shop }: Job, length: number): Money {
+	const { hour, minutes } = shop.labour;
+	return money(((toMm(length) / 1000) * minutes.seamMetre * hour) / 60);
+}
+
+/** The way that fits, then the cheaper with its seams, then the one with less seam to cut. */
 function cheaper(ways: readonly BoxWay[], priced: readonly PricedWay[]): BoxWay | undefined {
 	const order = priced
 		.map((p, i) => ({ p, way: ways[i] }))
 		.sort(
 			(a, b) =>
 				Number(b.p.fits) - Number(a.p.fits) ||
-				a.p.cost - b.p.cost ||
+				a.p.cost + a.p.seamCost - b.p.cost - b.p.seamCost ||
 				a.p.seamLength - b.p.seamLength,
 		);
 	return order[0]?.way;

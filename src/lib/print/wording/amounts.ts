@@ -36,7 +36,7 @@ export function buyText(line: OrderLine, ruler: Ruler): string {
 	if (line.buy === 0) return 'none';
 	const unit = line.buy === 1 ? line.unit : `${line.unit}s`;
 	if (line.group === 'cloth') return `${line.buy} ${unit} of ${stepText(line.pack, ruler)}`;
-	if (line.unit !== 'pack') return `${line.buy} ${unit}`;
+	if (line.unit !== 'pack' || line.need.unit === 'packs') return `${line.buy} ${unit}`;
 	return `${line.buy} ${unit} of ${amountText({ number: line.pack, unit: line.need.unit }, ruler)}`;
 }
 

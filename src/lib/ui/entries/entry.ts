@@ -1,4 +1,4 @@
-import type { ListOfMarks } from '../../job';
+import type { ListOfMarks, Note } from '../../job';
 
 /**
  * One thing of a job file as a form shows it. Read from the schema (read-schema.ts), so that no
@@ -17,6 +17,8 @@ export interface Said {
 	readonly nullable: boolean;
 	/** What is taken when it is left out; undefined when nothing is. */
 	readonly fallback: unknown;
+	/** Where that is taken from when it is left out, if not from what is usual alone. */
+	readonly inherits?: Note['inherits'];
 }
 
 export interface Simple extends Said {

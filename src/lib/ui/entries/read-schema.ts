@@ -49,7 +49,10 @@ function within(layer: { unwrap(): Schema }, note: Note | undefined): Core {
 
 function entryOf({ schema, note, ...rest }: Core): Entry {
 	const { optional, nullable, fallback } = rest;
-	const said = { label: note.label ?? '', help: sentence(note.help), optional, nullable, fallback };
+	const said = {
+		...{ label: note.label ?? '', help: sentence(note.help), optional, nullable, fallback },
+		...(note.inherits ? { inherits: note.inherits } : {}),
+	};
 	const words = note.options ?? {};
 	if (note.refersTo) return { ...said, kind: 'refers', to: note.refersTo };
 	if (note.edit) return simple(said, note.edit);

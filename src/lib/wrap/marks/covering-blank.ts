@@ -59,6 +59,7 @@ export function coveringBlank(
 		anyWay: covering.anyWay,
 		lot: covering.lot,
 		bonded: bondedArea(covering, shape) - holeArea(extra.holes),
+		...(covering.foam ? { foam: covering.foam } : {}),
 		reliefs: {
 			notches: reliefs.notches + extra.reliefs.notches,
 			slits: reliefs.slits + extra.reliefs.slits,

@@ -119,6 +119,7 @@ export function clothParts(blank: Blank, pieces: readonly ClothPiece[], note: st
 			marks: piece.marks.map((m) => ({ ...m, line: m.line.map((p) => minus(p, box)) })),
 			partAt: { x: snap(box.x), y: snap(box.y) },
 			bonded: blank.bonded * piece.share,
+			...(blank.foam ? { foam: blank.foam * piece.share } : {}),
 			reliefs: {
 				notches: count('notch', false),
 				slits: count('slit', false),

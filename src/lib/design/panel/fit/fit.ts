@@ -53,11 +53,20 @@ export function setBack(choice: EdgeChoice, pressed: number, neighbour: number):
 	return { end: choice.end, cloth, gap, finished, board: finished + cloth, boardGap };
 }
 
+/** What is chosen for one edge: what it does not say itself is as every edge. */
+function choiceOf({ all, own }: EdgeChoices, n: number): EdgeChoice {
+	const said = own.find((o) => o.edge === n);
+	if (!said) return all;
+	const { end = all.end, clearance = all.clearance, beside = all.beside, tuck = all.tuck } = said;
+	const { neighbourCloth = all.neighbourCloth } = said;
+	return { end, clearance, beside, tuck, neighbourCloth };
+}
+
 /** What the person chose for each edge of a drawn outline; null for roundings, which follow. */
 function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeChoice | null)[] {
 	return drawn.sides.map((n) => {
 		if (n === null) return null;
-		const choice = edges.own.find((o) => o.edge === n) ?? edges.all;
+		const choice = choiceOf(edges, n);
 		// A panel without cloth has no wrapped edge, whatever is ticked.
 		return choice.end === 'wrapped' && !wrapped ? { ...choice, end: 'bare' } : choice;
 	});

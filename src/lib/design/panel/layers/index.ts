@@ -3,5 +3,5 @@ export { checkLies } from './lies';
 export { boardHoles, panelParts } from './pieces';
 export { ringFigures } from './rings';
 export { type PanelSection, panelSectionOf } from './section';
-export { coveringsOf } from './surfaces';
+export { coveringsOf, foamedOf } from './surfaces';
 export { checkZones, zoneFigures } from './zones';

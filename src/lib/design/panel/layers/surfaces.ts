@@ -1,5 +1,14 @@
-import { nth, ticks, type Length } from '../../../measure';
-import { alongEdge, edgesOf, type Where, finder, liesIn, type Point } from '../../../geometry';
+import { nth, ticks, TICKS_PER_MM, type Length } from '../../../measure';
+import {
+	alongEdge,
+	area,
+	edgesOf,
+	finder,
+	liesIn,
+	type Outline,
+	type Point,
+	type Where,
+} from '../../../geometry';
 import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
 import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';
@@ -49,7 +58,9 @@ class Maker {
 		const seams = bench.panel.seams.map((s) => [s.from, s.to] as const);
 		const windows = [...this.openings(), ...this.seats(null)];
 		const base = this.covering('face', bench.panel.name, 'the face of the panel', f.cloth.id);
-		return [{ ...base, outline: f.fit.board, edges, steps: this.steps(null), windows, seams }];
+		const outline = f.fit.board;
+		const foam = this.foam(f.foam > 0 ? outline : null, null, windows);
+		return [{ ...base, ...foam, outline, edges, steps: this.steps(null), windows, seams }];
 	}
 
 	/** A layer wrapped by itself, or the covered floor of a recess. */
@@ -60,13 +71,15 @@ class Maker {
 		if (!outline) return [];
 		const edge: ClothEdge = flat ? this.cutFlush() : this.turned(l.thickness, l.foam, null);
 		const base = this.covering(l.id, l.name, flat ? `the floor of ${l.name}` : l.name, l.cloth);
+		const windows = flat ? [] : this.seats(l.id);
 		return [
 			{
 				...base,
+				...this.foam(l.foam > 0 ? foamedOf(l) : null, l.id, windows),
 				outline,
 				edges: outline.map(() => edge),
 				steps: flat ? [] : this.steps(l.id),
-				windows: flat ? [] : this.seats(l.id),
+				windows,
 				seams: [],
 			},
 		];
@@ -119,6 +132,26 @@ class Maker {
 			count: panel.count,
 			lot: panel.lot,
 		};
+	}
+
+	/**
+	 * Foam beneath one cloth: all over its own board, and on each layer covered with it that has
+	 * some of its own; cut out where a window lies in it.
+	 */
+	private foam(
+		board: Outline | null,
+		surface: string | null,
+		windows: readonly Window[],
+	): Pick<Covering, 'foam'> {
+		const layers = this.f.layers
+			.filter((l) => l.covering === 'with' && l.surface === surface && l.cloth !== null)
+			.map((l) => (l.foam > 0 ? foamedOf(l) : null));
+		const sheets = [board, ...layers].filter((o) => o !== null);
+		const size = (o: Outline): number => Math.abs(area(o)) / TICKS_PER_MM ** 2;
+		const cutOut = (sheet: Outline): number =>
+			windows.filter((w) => liesIn(w.outline, sheet)).reduce((sum, w) => sum + size(w.outline), 0);
+		const foam = sheets.reduce((sum, sheet) => sum + size(sheet) - cutOut(sheet), 0);
+		return foam > 0 ? { foam } : {};
 	}
 
 	private boardEdge(kind: ClothEdge['kind'], i: number): ClothEdge {
@@ -220,4 +253,9 @@ class Maker {
 		const host = this.f.layers.find((h) => h.id === l.on);
 		return host && host.cloth !== null ? host.surface : undefined;
 	}
+}
+
+/** What the foam of a layer covers: a raised piece, or the floor of a recess as it is seen. */
+export function foamedOf(l: LayerFigure): Outline | null {
+	return l.place === 'raised' ? l.piece : l.hole;
 }

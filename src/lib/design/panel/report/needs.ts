@@ -3,6 +3,7 @@ import { area, type Outline } from '../../../geometry';
 import type { Need } from '../../need';
 import type { Bench } from '../bench';
 import type { PanelDetail } from '../figures';
+import { foamedOf } from '../layers';
 
 const SQUARE_METRE = mm(1000) ** 2;
 
@@ -41,8 +42,5 @@ function glued(f: Omit<PanelDetail, 'assembly'>): number {
 
 function foamed(bench: Bench, f: Omit<PanelDetail, 'assembly'>): number {
 	const face = bench.panel.foam ? size(f.fit.board) : 0;
-	return f.layers.reduce(
-		(sum, l) => (l.foam > 0 ? sum + size(l.place === 'raised' ? l.piece : l.hole) : sum),
-		face,
-	);
+	return f.layers.reduce((sum, l) => (l.foam > 0 ? sum + size(foamedOf(l)) : sum), face);
 }

@@ -3,6 +3,9 @@ import type { Covering } from '../../covering';
 import type { Part } from '../../part';
 
 /*
+ * A pair made from one drawing, which is that of the left one; one of a pair by itself is made as
+ * it is drawn, whichever it is.
+ *
  * The right one of a pair is the mirror image of the left one. Board turns over, cloth does not:
  * its outline is mirrored, its face stays its face and its nap is mirrored with the panel, so that
  * nap pointing down points down on both.
