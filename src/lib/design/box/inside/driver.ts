@@ -1,11 +1,12 @@
-import { nth, mm } from '../../../measure';
+import { mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
-import { type Outline, type Point, distanceTo, whereIs, bounds } from '../../../geometry';
+import { type Outline, type Point, bounds } from '../../../geometry';
 import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
 import {
 	type Board,
 	type Hole,
 	faceOf,
+	liesOn,
 	placeOn,
 	roomBehind,
 	rowOf,
@@ -139,10 +140,7 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
 	const face = faceOf(place.wall);
-	const leaves =
-		hole.outline.some((p) => whereIs(p, face) !== 'inside') ||
-		distanceTo(place.at, face) < least(hole);
-	if (leaves) {
+	if (!liesOn(hole, face)) {
 		const size = hole.size.map(shown).join(' x ');
 		const b = bounds(face.map(round));
 		if (tell)
@@ -169,10 +167,6 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 		});
 	return true;
 }
-
-/** Half the shorter way across a hole: its middle cannot be nearer to the edge than that. */
-const least = (hole: Hole): number =>
-	hole.of === 'driver' && hole.size.length === 1 ? nth(hole.size, 0) / 2 : 0;
 
 const round = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });
 

@@ -2,9 +2,8 @@ import { snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
-import { edgeOfRound } from './figures-board';
 import { finite } from '../finite';
-import { boardObstacle, rodObstacle, type Obstacle, faceOf } from '../board';
+import { boardObstacle, edgeOfHole, rodObstacle, type Obstacle, faceOf } from '../board';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -16,7 +15,7 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 	const path = ['drivers', index];
 	const face = faceOf(place.wall);
 	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver');
-	const edge = Math.min(...hole.outline.map((c) => distanceTo(c, face)), edgeOfRound(hole, face));
+	const edge = edgeOfHole(hole, face);
 	if (edge < LEAST_EDGE) {
 		log.check(
 			[...path, 'at'],

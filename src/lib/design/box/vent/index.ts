@@ -8,6 +8,7 @@ export {
 	volumeForQtc,
 } from './acoustics';
 export { clearOf, slotSetups } from './slot-setup';
+export { tubeMeets } from './run-into';
 export { roundSetups } from './tube';
 export type { SlotSetup, VentSetup } from './vent';
 export { tuneRooms, type VentResult } from './vent-result';

@@ -57,6 +57,11 @@ export function longestSlot(plane: SlotPlane, size: SlotSize, bent: boolean): nu
 	return outer + leg + reachSides(plane.corners, turn, lines.back(0).heading, lane) - size.gap;
 }
 
+/** Shortest slot: through the front, and a slot board no shorter than it is thick. */
+export function shortestSlot(plane: SlotPlane, size: SlotSize): number {
+	return inFront(linesOf(plane), size.stack) + size.board;
+}
+
 /** Shortest L: past the corner by as much as its boards take. */
 export function shortestBend(plane: SlotPlane, size: SlotSize): number {
 	const lines = linesOf(plane);

@@ -29,7 +29,7 @@ import { type SlotBody, slotAreas } from './slot';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { bodyAt } from './slot-setup';
-import { tooLong, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
+import { tooLong, tooShort, type RoundSetup, type SlotSetup, type VentSetup } from './vent';
 import { tune } from './vent-air';
 
 export interface VentResult {
@@ -82,6 +82,7 @@ export function tuneRooms(
 		own.forEach((setup, i) => {
 			const length = nth(tuned.lengths, i);
 			tooLong(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
+			tooShort(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
 			const made =
 				setup.kind === 'slot'
 					? slotMade(setup, length, boards.length + 1)
