@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { CROSSED, made, told, type Asked } from './make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
-const driver = { cutout: { kind: 'round' as const, diameter: 232 }, frame: 262, depth: 118 };
+const driver = {
+	cutout: { kind: 'round' as const, diameter: 232 },
+	frame: 262,
+	depth: 118,
+	displacement: 2,
+};
 
 /** Asked for, where it is told, the value seen and the limit named. */
 const CASES: readonly (readonly [string, Asked, string, readonly string[]])[] = [

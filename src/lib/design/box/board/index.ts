@@ -7,6 +7,7 @@ export {
 	edgeOfHole,
 	faceOf,
 	liesOn,
+	outermost,
 	type Place,
 	placeOn,
 	roomBehind,

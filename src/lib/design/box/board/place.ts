@@ -81,6 +81,11 @@ export function placeOn(
 	};
 }
 
+/** The board a flange sits on: the wall, or the last layer glued on outside it. */
+export function outermost({ wall, layers }: Place): Board {
+	return layers.filter((b) => b.role === 'overlay').at(-1) ?? wall;
+}
+
 /** A point of the wall's frame in the frame of a layer behind it, straight through. */
 export function through(p: Point, from: Frame, to: Frame): Point {
 	return flat(raised(p, from), to);

@@ -1,12 +1,23 @@
 import { mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
-import { type Outline, type Point, bounds } from '../../../geometry';
-import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
+import { type Outline, type Point, area, bounds } from '../../../geometry';
+import {
+	cubicTicks,
+	reach,
+	type Air,
+	type Taken,
+	frameOf,
+	raised,
+	slab,
+	add3,
+	scale3,
+} from '../solid';
 import {
 	type Board,
 	type Hole,
 	faceOf,
 	liesOn,
+	outermost,
 	placeOn,
 	roomBehind,
 	rowOf,
@@ -19,6 +30,7 @@ import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
+import { saySeat, sayDriver } from './driver-sheet';
 
 /** One driver of a row, in its place. */
 export interface Seated {
@@ -47,6 +59,7 @@ export function seatDrivers(
 	const seated: Seated[] = [];
 	const rings: Board[] = [];
 	box.drivers.forEach((driver, d) => {
+		sayDriver(driver, d, cutHole(driver, { x: 0, y: 0 }).size, log);
 		const pitch = driver.pitch ?? driver.frame + mm(20);
 		const shifts = rowOf(driver.count, pitch);
 		if (driver.count > 1 && pitch < driver.frame) {
@@ -85,12 +98,30 @@ export function seatDrivers(
 			};
 			if (!holesFor(one, log, i === 0)) return;
 			seated.push(one);
+			if (i === 0) saySeat(one, log);
 			if (ring && driver.seat.kind === 'ring')
 				rings.push(ringBoard(one, ring, driver.seat.width, rings.length + 1));
 		});
 	});
 	return { seated, rings };
 }
+
+/**
+ * What a driver takes of its chamber, and gives back: the doublers behind its wall were counted
+ * whole, but its cut-out goes through them.
+ */
+export function driverTakes({ driver, name, room, place }: Seated): Taken[] {
+	if (room < 0) return [];
+	const open = Math.abs(area(cutHole(driver, place.at).outline));
+	const cut = place.layers
+		.filter((b) => b.role === 'doubler')
+		.map((b) => ({ room, what: DOUBLED, volume: -open * b.material.measured }));
+	const own = { room, what: name, volume: cubicTicks(driver.displacement ?? 0) };
+	return own.volume > 0 ? [own, ...cut] : cut;
+}
+
+/** The line of the doublers in the list of what is taken off the volume. */
+export const DOUBLED = 'Doubled boards';
 
 function cutRadius({ cutout }: Driver): number {
 	if (cutout.kind === 'round') return cutout.diameter / 2;
@@ -153,8 +184,11 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	}
 	place.wall.holes.push(hole);
 	if (driver.seat.kind === 'routed') {
-		place.wall.holes.push({
-			...roundHole(place.at, driver.frame + mm(1), driver.seat.depth),
+		// The frame lies on the outermost layer: that is where its seat is routed.
+		const face = outermost(place);
+		const at = through(place.at, place.wall.frame, face.frame);
+		face.holes.push({
+			...roundHole(at, driver.frame + mm(1), driver.seat.depth),
 			of: 'seat',
 			name: `seat of ${name}`,
 		});

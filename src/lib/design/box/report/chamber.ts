@@ -1,7 +1,8 @@
 import type { Box } from '../../../job';
 import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
-import type { Inside } from '../inside';
+import type { Inside, Seated } from '../inside';
+import { nth } from '../../../measure';
 import { litres } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
@@ -86,10 +87,9 @@ function sealedOf(
 ): SealedFigures | null {
 	const own = inside.seated.filter((s) => s.room === room);
 	const first = own[0];
-	const data = first?.driver.data;
-	if (!first || data?.fs === undefined || data.qts === undefined || data.vas === undefined)
-		return null;
-	if (own.some((s) => s.index !== first.index)) return null;
+	if (!first || sayUnlike(own, room, log)) return null;
+	const { data } = first.driver;
+	if (data.fs === undefined || data.qts === undefined || data.vas === undefined) return null;
 	// Drivers side by side in one chamber share it: their compliance volumes add up.
 	const vas = data.vas * own.length;
 	const path = ['drivers', first.index, 'data'];
@@ -114,6 +114,25 @@ function sealedOf(
 		twoWishes(box, room, found.qtc, wantedVolume / credit, log);
 	}
 	return { ...found, wantedVolume };
+}
+
+/**
+ * Drivers of one chamber act as one only when they are alike; of any others no sealed figure holds
+ * for both, and that is said as soon as one of them has its data.
+ */
+function sayUnlike(own: readonly Seated[], room: number, log: ProblemLog): boolean {
+	const known = ({ driver: { data } }: Seated) => [data.fs, data.qts, data.vas];
+	const other = own.find((s) => known(s).some((n, i) => n !== known(nth(own, 0))[i]));
+	if (!other) return false;
+	if (own.some((s) => known(s).every((n) => n !== undefined))) {
+		const names = own.map((s) => s.name).join(', ');
+		log.check(
+			['drivers', other.index, 'data'],
+			`${names} share chamber ${room + 1} with different data: no Qtc is worked out for them together.`,
+			'Give them the same resonance, Q and Vas if they are alike, or a divider between them.',
+		);
+	}
+	return true;
 }
 
 /**
