@@ -69,6 +69,7 @@ export function seatDrivers(
 				`Give at least ${shown(driver.frame)} mm.`,
 			);
 		}
+		let refused = false;
 		shifts.forEach((shift, i) => {
 			const place = placeOn(boards, driver.board, driver.at, shift);
 			if (!place) {
@@ -96,7 +97,10 @@ export function seatDrivers(
 				proud,
 				cutRadius: cutRadius(driver),
 			};
-			if (!holesFor(one, log, i === 0)) return;
+			if (!holesFor(one, log, !refused)) {
+				refused = true;
+				return;
+			}
 			seated.push(one);
 			if (i === 0) saySeat(one, log);
 			if (ring && driver.seat.kind === 'ring')

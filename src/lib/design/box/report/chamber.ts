@@ -3,6 +3,7 @@ import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
 import type { Inside, Seated } from '../inside';
 import { nth } from '../../../measure';
+import { refusedLines } from './refused';
 import { litres } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
@@ -16,12 +17,13 @@ export function netOf(inside: Inside, room: number): number {
  * Gross, each deduction on its own line, and net, of every chamber; then what the air in it does.
  */
 export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[] {
+	const refused = refusedLines(box, inside, log);
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
 		if (net <= 0) {
 			log.stop(
 				['shape'],
-				`Nothing is left of chamber ${r + 1}: what stands in it takes more than its ${two(litres(room.gross))} L.`,
+				`Nothing is left of chamber ${r + 1}: what stands in it takes ${two(litres(room.gross) - net)} L, more than its ${two(litres(room.gross))} L.`,
 				'Make the box larger or put less in it.',
 			);
 		}
@@ -32,7 +34,7 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 		return {
 			number: r + 1,
 			gross: litres(room.gross),
-			deductions: linesOf(inside, r),
+			deductions: [...linesOf(inside, r), ...refused],
 			net,
 			vented: vents.length > 0,
 			acting,

@@ -10,5 +10,5 @@ export {
 export { clearOf, slotSetups } from './slot-setup';
 export { tubeMeets } from './run-into';
 export { roundSetups } from './tube';
-export type { SlotSetup, VentSetup } from './vent';
+export { type SlotSetup, ventName, type VentSetup } from './vent';
 export { tuneRooms, type VentResult } from './vent-result';
