@@ -87,7 +87,9 @@ describe('a driver or a brace that cannot be as its figures say', () => {
 	it('leaves a brace without a window out, and says so once', () => {
 		const plan = figures({ ...plain, braces: [{ ...window, rim: 200 }] });
 		expect(plan.boards.some((b) => b.role === 'brace')).toBe(false);
-		expect(plan.chambers[0]!.deductions).toEqual([]);
+		expect(plan.chambers[0]!.deductions).toEqual([
+			{ what: 'Without Window brace 1: refused, so not counted', litres: 0 },
+		]);
 		expect(told({ ...plain, braces: [{ ...window, rim: 200 }] }, 'braces.0')).toEqual([]);
 	});
 
