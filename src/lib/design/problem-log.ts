@@ -15,6 +15,12 @@ export class ProblemLog {
 		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'stop' });
 	}
 
+	/** Where something was left out, as seen from the root. */
+	refused(): Path[] {
+		const stops = this.problems.filter((p) => p.kind === 'stop');
+		return stops.map((p) => p.path.slice(this.root.length));
+	}
+
 	/** It is planned as asked; somebody has to look before cutting. */
 	check(path: Path, what: string, fix: string): void {
 		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'check' });

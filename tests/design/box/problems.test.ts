@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { CROSSED, made, told, type Asked } from './make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
-const driver = { cutout: { kind: 'round' as const, diameter: 232 }, frame: 262, depth: 118 };
+const driver = {
+	cutout: { kind: 'round' as const, diameter: 232 },
+	frame: 262,
+	depth: 118,
+	displacement: 2,
+};
 
 /** Asked for, where it is told, the value seen and the limit named. */
 const CASES: readonly (readonly [string, Asked, string, readonly string[]])[] = [
@@ -200,6 +205,42 @@ describe('what cannot be built', () => {
 		});
 		expect(instead.problems).toEqual([]);
 		expect(instead.figures!.chambers[0]!.net).toBeCloseTo(90, 2);
+	});
+
+	it('says in the list of volumes what was refused and is not counted', () => {
+		const lines = (asked: Asked) => made(asked).figures!.chambers[0]!.deductions;
+		const without = (name: string) => ({
+			what: `Without ${name}: refused, so not counted`,
+			litres: 0,
+		});
+		expect(lines({ ...plain, drivers: [{ ...driver, board: 'cut' }] })).toEqual([
+			without('Driver 1'),
+		]);
+		const slot = { kind: 'slot' as const, gap: 390, goal: { by: 'length' as const, length: 200 } };
+		expect(lines({ ...plain, vents: [slot] })).toEqual([without('Slot vent 1')]);
+		const braces = [{ kind: 'window' as const, name: 'Frame', at: 700 }];
+		expect(lines({ ...plain, braces, dividers: [{ at: 700 }] })).toEqual([
+			without('divider 1'),
+			without('Frame'),
+		]);
+		expect(lines({ ...plain, drivers: [driver] }).map((l) => l.what)).toEqual(['Driver 1']);
+	});
+
+	it('tells of the one driver of a row that leaves its board, and counts without it', () => {
+		const row = { ...driver, count: 2, pitch: 270, at: { across: 320 } };
+		expect(told({ ...plain, drivers: [row] }, 'drivers.0.cutout').join(' ')).toContain(
+			'Driver 1 b',
+		);
+		const { deductions } = made({ ...plain, drivers: [row] }).figures!.chambers[0]!;
+		expect(deductions.map((l) => l.what)).toEqual([
+			'Driver 1 a',
+			'Without 1 of 2 of Driver 1: refused, so not counted',
+		]);
+	});
+
+	it('says of a net below nothing how much too much is in the box', () => {
+		const text = told({ ...plain, drivers: [{ ...driver, displacement: 90 }] }, 'shape').join(' ');
+		expect(text).toContain('takes 90 L, more than its 64.46 L');
 	});
 
 	it('has nothing to say of a box that can be built', () => {

@@ -112,9 +112,9 @@ export const driver = z.strictObject({
 		label: 'Air behind',
 		help: 'least distance from the magnet to anything behind it. Common practice, no source: 12 mm.',
 	}),
-	displacement: field(litresBetween(0, 100).default(0), {
+	displacement: field(litresBetween(0, 100).optional(), {
 		label: 'Displacement',
-		help: 'volume one driver takes, litres.',
+		help: 'volume one driver takes, litres, from its data sheet. Empty: nothing is taken, and said.',
 	}),
 	seat: field(seat.default({ kind: 'on' }), {
 		label: 'Seat',

@@ -3,6 +3,16 @@ export { letter } from './letters';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';
 export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';
-export { faceOf, type Place, placeOn, roomBehind, rowOf, through } from './place';
+export {
+	edgeOfHole,
+	faceOf,
+	liesOn,
+	outermost,
+	type Place,
+	placeOn,
+	roomBehind,
+	rowOf,
+	through,
+} from './place';
 export type { Seam } from './seam';
 export { withTurnedEnd } from './turn-over';

@@ -29,11 +29,13 @@ export function boardObstacle(board: Board): Obstacle {
 	const points = [...board.solid.outside, ...board.solid.inside];
 	const t = board.material.measured;
 	const { outside, inside } = board.solid;
+	// The frame of a board may stand off its outside face.
+	const face = over(nth(outside, 0), board.frame);
 	return {
 		name: board.name,
 		...boundsOf(points),
 		has(p, margin) {
-			const h = over(p, board.frame);
+			const h = over(p, board.frame) - face;
 			if (h > margin || h < -t - margin) return false;
 			const share = Math.min(1, Math.max(0, -h / t));
 			const section = outside.map((o, i) =>

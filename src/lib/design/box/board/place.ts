@@ -1,7 +1,8 @@
 import type { BoxSpot } from '../../../job';
-import type { Point } from '../../../geometry';
+import { distanceTo, flatten, type Point, whereIs } from '../../../geometry';
+import { nth } from '../../../measure';
 import { airHolds, type Air, flat, raised, type Frame, add3, scale3, type Point3 } from '../solid';
-import type { Board } from './board';
+import type { Board, Hole } from './board';
 
 /** Somewhere on the outside of a wall, and the way in from there. */
 export interface Place {
@@ -22,6 +23,25 @@ export interface Place {
 /** Corners of the outside face in its own frame. */
 export const faceOf = (board: Board): Point[] =>
 	board.solid.outside.map((p) => flat(p, board.frame));
+
+/** How far straight pieces may lie off the arcs of a hole when its place is looked at, ticks. */
+const FINE = 16;
+
+/** Does a hole lie within a face with all it has, arcs included? On the edge it does not. */
+export function liesOn({ outline, centre, size }: Hole, face: readonly Point[]): boolean {
+	if (size.length === 1) {
+		const within = whereIs(centre, face) === 'inside';
+		return within && distanceTo(centre, face) >= nth(size, 0) / 2;
+	}
+	const whole = flatten(outline, FINE).every((p) => whereIs(p, face) === 'inside');
+	return whole && face.every((p) => whereIs(p, outline) !== 'inside');
+}
+
+/** From any point of a hole to the nearest edge of the face it is cut in, ticks; 0 at least. */
+export function edgeOfHole({ outline, centre, size }: Hole, face: readonly Point[]): number {
+	if (size.length === 1) return Math.max(0, distanceTo(centre, face) - nth(size, 0) / 2);
+	return Math.min(...flatten(outline, FINE).map((p) => distanceTo(p, face)));
+}
 
 /** The middle of a face: of the rectangle round it. */
 export function middleOf(board: Board): Point {
@@ -59,6 +79,11 @@ export function placeOn(
 		proud: thick('overlay'),
 		layers,
 	};
+}
+
+/** The board a flange sits on: the wall, or the last layer glued on outside it. */
+export function outermost({ wall, layers }: Place): Board {
+	return layers.filter((b) => b.role === 'overlay').at(-1) ?? wall;
 }
 
 /** A point of the wall's frame in the frame of a layer behind it, straight through. */

@@ -92,7 +92,13 @@ export function braceAll(
 	const setPlate = (brace: Plate, b: number, r: number, material: Material): boolean => {
 		const body = maker.plate(brace, r, material.measured);
 		if (!body) return false;
-		const board = plateBoard(brace, body, material, braceName(brace, b), boards.length + 1);
+		const board = plateBoard(body, material, braceName(brace, b), boards.length + 1);
+		if (brace.kind === 'window') {
+			const windows = windowsIn(board, brace, body.square, { log, path: ['braces', b] });
+			// It has told that it has none, so that it is not told once more that it has no place.
+			if (!windows) return true;
+			board.holes.push(...windows);
+		}
 		boards.push(board);
 		seams.push(...edgeSeams(board, body.meets, false));
 		taken[r] = nth(taken, r) + woodOf(board);
@@ -116,13 +122,12 @@ export function braceAll(
 }
 
 function plateBoard(
-	brace: Plate,
-	{ solid, frame, square, notes = [] }: PlateBody,
+	{ solid, frame, notes = [] }: PlateBody,
 	material: Material,
 	name: string,
 	n: number,
 ): Board {
-	const board = boardOf({
+	return boardOf({
 		key: `brace-${n}`,
 		wall: null,
 		name,
@@ -133,8 +138,6 @@ function plateBoard(
 		grain: 'along',
 		notes,
 	});
-	if (brace.kind === 'window') board.holes.push(...windowsIn(board, brace, square));
-	return board;
 }
 
 /** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */

@@ -1,11 +1,23 @@
-import { nth, mm } from '../../../measure';
+import { mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
-import { type Outline, type Point, distanceTo, whereIs, bounds } from '../../../geometry';
-import { reach, type Air, frameOf, raised, slab, add3, scale3 } from '../solid';
+import { type Outline, type Point, area, bounds } from '../../../geometry';
+import {
+	cubicTicks,
+	reach,
+	type Air,
+	type Taken,
+	frameOf,
+	raised,
+	slab,
+	add3,
+	scale3,
+} from '../solid';
 import {
 	type Board,
 	type Hole,
 	faceOf,
+	liesOn,
+	outermost,
 	placeOn,
 	roomBehind,
 	rowOf,
@@ -18,6 +30,7 @@ import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
+import { saySeat, sayDriver } from './driver-sheet';
 
 /** One driver of a row, in its place. */
 export interface Seated {
@@ -46,6 +59,7 @@ export function seatDrivers(
 	const seated: Seated[] = [];
 	const rings: Board[] = [];
 	box.drivers.forEach((driver, d) => {
+		sayDriver(driver, d, cutHole(driver, { x: 0, y: 0 }).size, log);
 		const pitch = driver.pitch ?? driver.frame + mm(20);
 		const shifts = rowOf(driver.count, pitch);
 		if (driver.count > 1 && pitch < driver.frame) {
@@ -55,6 +69,7 @@ export function seatDrivers(
 				`Give at least ${shown(driver.frame)} mm.`,
 			);
 		}
+		let refused = false;
 		shifts.forEach((shift, i) => {
 			const place = placeOn(boards, driver.board, driver.at, shift);
 			if (!place) {
@@ -82,14 +97,35 @@ export function seatDrivers(
 				proud,
 				cutRadius: cutRadius(driver),
 			};
-			if (!holesFor(one, log, i === 0)) return;
+			if (!holesFor(one, log, !refused)) {
+				refused = true;
+				return;
+			}
 			seated.push(one);
+			if (i === 0) saySeat(one, log);
 			if (ring && driver.seat.kind === 'ring')
 				rings.push(ringBoard(one, ring, driver.seat.width, rings.length + 1));
 		});
 	});
 	return { seated, rings };
 }
+
+/**
+ * What a driver takes of its chamber, and gives back: the doublers behind its wall were counted
+ * whole, but its cut-out goes through them.
+ */
+export function driverTakes({ driver, name, room, place }: Seated): Taken[] {
+	if (room < 0) return [];
+	const open = Math.abs(area(cutHole(driver, place.at).outline));
+	const cut = place.layers
+		.filter((b) => b.role === 'doubler')
+		.map((b) => ({ room, what: DOUBLED, volume: -open * b.material.measured }));
+	const own = { room, what: name, volume: cubicTicks(driver.displacement ?? 0) };
+	return own.volume > 0 ? [own, ...cut] : cut;
+}
+
+/** The line of the doublers in the list of what is taken off the volume. */
+export const DOUBLED = 'Doubled boards';
 
 function cutRadius({ cutout }: Driver): number {
 	if (cutout.kind === 'round') return cutout.diameter / 2;
@@ -139,10 +175,7 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
 	const face = faceOf(place.wall);
-	const leaves =
-		hole.outline.some((p) => whereIs(p, face) !== 'inside') ||
-		distanceTo(place.at, face) < least(hole);
-	if (leaves) {
+	if (!liesOn(hole, face)) {
 		const size = hole.size.map(shown).join(' x ');
 		const b = bounds(face.map(round));
 		if (tell)
@@ -155,8 +188,11 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	}
 	place.wall.holes.push(hole);
 	if (driver.seat.kind === 'routed') {
-		place.wall.holes.push({
-			...roundHole(place.at, driver.frame + mm(1), driver.seat.depth),
+		// The frame lies on the outermost layer: that is where its seat is routed.
+		const face = outermost(place);
+		const at = through(place.at, place.wall.frame, face.frame);
+		face.holes.push({
+			...roundHole(at, driver.frame + mm(1), driver.seat.depth),
 			of: 'seat',
 			name: `seat of ${name}`,
 		});
@@ -169,10 +205,6 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 		});
 	return true;
 }
-
-/** Half the shorter way across a hole: its middle cannot be nearer to the edge than that. */
-const least = (hole: Hole): number =>
-	hole.of === 'driver' && hole.size.length === 1 ? nth(hole.size, 0) / 2 : 0;
 
 const round = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });
 

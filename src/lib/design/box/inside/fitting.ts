@@ -1,7 +1,6 @@
 import type { Box } from '../../../job';
-import { distanceTo, whereIs } from '../../../geometry';
 import { type Air, cubicTicks, type Taken } from '../solid';
-import { type Board, faceOf, placeOn, roomBehind } from '../board';
+import { type Board, faceOf, liesOn, placeOn, roomBehind } from '../board';
 import { shown } from '../shown';
 import { roundHole, rectangleHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -34,9 +33,7 @@ export function cutTerminal(
 					hole.width,
 					hole.height,
 				);
-	const face = faceOf(place.wall);
-	const near = hole.kind === 'round' && distanceTo(place.at, face) < hole.diameter / 2;
-	if (near || cut.outline.some((c) => whereIs(c, face) !== 'inside')) {
+	if (!liesOn(cut, faceOf(place.wall))) {
 		log.stop(
 			['terminal', 'at'],
 			`The terminal hole (${cut.size.map(shown).join(' x ')} mm) does not lie within its board.`,

@@ -1,12 +1,12 @@
 import { nth, around } from '../../../measure';
 import type { Box } from '../../../job';
-import { volumeOfAir, type Air, type SweptAir, cubicTicks, type Taken } from '../solid';
+import { volumeOfAir, type Air, type SweptAir, type Taken } from '../solid';
 import { type Board, type Obstacle, type Seam, wallOf } from '../board';
 import { braceSwept, type SlottedWall } from './brace';
 import type { Braced, Rod } from './braces';
 import { cleatAll, cleatsIn, type CleatRoom } from './cleat';
 import { doubleInside, doubleOutside } from './doubler';
-import { seatDrivers, type Seated } from './driver';
+import { DOUBLED, driverTakes, seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
 import type { BoardRack } from '../rack';
@@ -98,7 +98,7 @@ export function stageOf(
 	const { divided, braced, cleated } = made;
 	const { rooms } = divided;
 	const doubled = rooms.map((r) => r.gross - volumeOfAir(r.air));
-	const taken = { 'Doubled boards': doubled, Braces: braced.taken, Cleats: cleated.taken };
+	const taken = { [DOUBLED]: doubled, Braces: braced.taken, Cleats: cleated.taken };
 	return {
 		boards: [...walls, ...divided.boards, ...braced.boards, ...cleated.boards],
 		seams: Object.values<Glued>(made).flatMap((m) => m.seams),
@@ -136,10 +136,7 @@ export function mount(
 	const { rooms, boards } = stage;
 	const { seated, rings } = seatDrivers(box, boards, rooms, rack, log);
 	const taken = [...stage.taken];
-	for (const one of seated) {
-		if (one.driver.displacement <= 0 || one.room < 0) continue;
-		taken.push({ room: one.room, what: one.name, volume: cubicTicks(one.driver.displacement) });
-	}
+	taken.push(...seated.flatMap(driverTakes));
 	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
 	const lined = liningTakes(box, boards, rooms);

@@ -1,32 +1,51 @@
-import type { Brace } from '../../../job';
-import type { Outline, Point, Line } from '../../../geometry';
-import { mm } from '../../../measure';
+import type { Brace, Path } from '../../../job';
+import { boundsOfPoints, type Outline, type Point, type Line } from '../../../geometry';
+import { mm, snap } from '../../../measure';
+import type { ProblemLog } from '../../problem-log';
 import type { Board, Hole } from '../board';
 import { sidesSetIn, flat, crossingsOf, halfOf } from '../solid';
 import { shown } from '../shown';
 
+/** Common practice, no source: nothing narrower than a cutter is worth cutting out. */
+const LEAST_WINDOW = mm(10);
+
 /**
  * Windows a rim apart, in the frame of the board; square corners, to be rounded with the cutter. A
- * board with bevelled edges gets them in what both its faces share.
+ * board with bevelled edges gets them in what both its faces share. Null, and told at `path`, where
+ * the rim leaves none: such a board is a wall.
  */
 export function windowsIn(
 	board: Board,
 	brace: Extract<Brace, { kind: 'window' }>,
 	square: boolean,
-): Hole[] {
+	{ log, path }: { readonly log: ProblemLog; readonly path: Path },
+): Hole[] | null {
 	const face = square ? board.solid.outside.map((p) => flat(p, board.frame)) : commonFace(board);
 	const open = sidesSetIn(
 		face,
 		face.map(() => brace.rim),
 	);
 	if (!open) {
-		board.notes.push(`No window: a rim of ${shown(brace.rim)} mm leaves no opening.`);
-		return [];
+		const { length, width } = boundsOfPoints(face);
+		const size = `${shown(snap(length))} x ${shown(snap(width))} mm`;
+		log.stop(
+			[...path, 'rim'],
+			`A rim of ${shown(brace.rim)} mm leaves no window in ${board.name} (${size}): it would be a wall between two chambers.`,
+			`Give less than ${shown(snap(Math.min(length, width) / 2))} mm, or make it a divider.`,
+		);
+		return null;
 	}
 	const low = Math.min(...open.map((p) => p.x));
 	const long = Math.max(...open.map((p) => p.x)) - low;
 	const each = (long - (brace.windows - 1) * brace.rim) / brace.windows;
-	if (each < mm(10)) return [windowHole(open)];
+	if (each < LEAST_WINDOW) {
+		log.check(
+			[...path, 'windows'],
+			`${brace.windows} windows with ${shown(brace.rim)} mm between them do not fit in the ${shown(snap(long))} mm of ${board.name}: it gets one.`,
+			'Ask for fewer windows or a narrower rim.',
+		);
+		return [windowHole(open)];
+	}
 	return Array.from({ length: brace.windows }, (_, i) => {
 		const from = low + i * (each + brace.rim);
 		return windowHole(between(open, from, from + each));

@@ -1,7 +1,9 @@
 import type { Box } from '../../../job';
 import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
-import type { Inside } from '../inside';
+import type { Inside, Seated } from '../inside';
+import { nth } from '../../../measure';
+import { refusedLines } from './refused';
 import { litres } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
@@ -15,12 +17,13 @@ export function netOf(inside: Inside, room: number): number {
  * Gross, each deduction on its own line, and net, of every chamber; then what the air in it does.
  */
 export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[] {
+	const refused = refusedLines(box, inside, log);
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
 		if (net <= 0) {
 			log.stop(
 				['shape'],
-				`Nothing is left of chamber ${r + 1}: what stands in it takes more than its ${two(litres(room.gross))} L.`,
+				`Nothing is left of chamber ${r + 1}: what stands in it takes ${two(litres(room.gross) - net)} L, more than its ${two(litres(room.gross))} L.`,
 				'Make the box larger or put less in it.',
 			);
 		}
@@ -31,7 +34,7 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 		return {
 			number: r + 1,
 			gross: litres(room.gross),
-			deductions: linesOf(inside, r),
+			deductions: [...linesOf(inside, r), ...refused],
 			net,
 			vented: vents.length > 0,
 			acting,
@@ -86,10 +89,9 @@ function sealedOf(
 ): SealedFigures | null {
 	const own = inside.seated.filter((s) => s.room === room);
 	const first = own[0];
-	const data = first?.driver.data;
-	if (!first || data?.fs === undefined || data.qts === undefined || data.vas === undefined)
-		return null;
-	if (own.some((s) => s.index !== first.index)) return null;
+	if (!first || sayUnlike(own, room, log)) return null;
+	const { data } = first.driver;
+	if (data.fs === undefined || data.qts === undefined || data.vas === undefined) return null;
 	// Drivers side by side in one chamber share it: their compliance volumes add up.
 	const vas = data.vas * own.length;
 	const path = ['drivers', first.index, 'data'];
@@ -114,6 +116,25 @@ function sealedOf(
 		twoWishes(box, room, found.qtc, wantedVolume / credit, log);
 	}
 	return { ...found, wantedVolume };
+}
+
+/**
+ * Drivers of one chamber act as one only when they are alike; of any others no sealed figure holds
+ * for both, and that is said as soon as one of them has its data.
+ */
+function sayUnlike(own: readonly Seated[], room: number, log: ProblemLog): boolean {
+	const known = ({ driver: { data } }: Seated) => [data.fs, data.qts, data.vas];
+	const other = own.find((s) => known(s).some((n, i) => n !== known(nth(own, 0))[i]));
+	if (!other) return false;
+	if (own.some((s) => known(s).every((n) => n !== undefined))) {
+		const names = own.map((s) => s.name).join(', ');
+		log.check(
+			['drivers', other.index, 'data'],
+			`${names} share chamber ${room + 1} with different data: no Qtc is worked out for them together.`,
+			'Give them the same resonance, Q and Vas if they are alike, or a divider between them.',
+		);
+	}
+	return true;
 }
 
 /**

@@ -2,9 +2,8 @@ import { snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
-import { edgeOfRound } from './figures-board';
 import { finite } from '../finite';
-import { boardObstacle, rodObstacle, type Obstacle, faceOf } from '../board';
+import { boardObstacle, type Hole, edgeOfHole, rodObstacle, type Obstacle, faceOf } from '../board';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -15,8 +14,10 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 	const { driver, index, name, place } = one;
 	const path = ['drivers', index];
 	const face = faceOf(place.wall);
-	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver');
-	const edge = Math.min(...hole.outline.map((c) => distanceTo(c, face)), edgeOfRound(hole, face));
+	const { x, y } = place.at;
+	const here = (h: Hole): boolean => h.centre.x === x && h.centre.y === y;
+	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver' && here(h));
+	const edge = edgeOfHole(hole, face);
 	if (edge < LEAST_EDGE) {
 		log.check(
 			[...path, 'at'],

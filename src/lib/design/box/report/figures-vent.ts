@@ -1,7 +1,8 @@
-import { TICKS_PER_MM, snap } from '../../../measure';
-import { leastVentArea, ventSpeed, type VentResult } from '../vent';
+import { nth, TICKS_PER_MM, snap } from '../../../measure';
+import { leastVentArea, tubeMeets, ventSpeed, type VentResult } from '../vent';
 import type { VentFigures } from '../box-plan';
 import { speedWord } from './chamber';
+import { boardObstacle } from '../board';
 import type { Inside } from '../inside';
 import { finite } from '../finite';
 import { shown } from '../shown';
@@ -31,6 +32,7 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 			'Shorten it, bend it, or move it.',
 		);
 	}
+	sayInTheWay(result, inside, log);
 	const size =
 		setup.kind === 'round'
 			? [setup.vent.diameter]
@@ -57,6 +59,31 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		leastArea: moved > 0 ? leastVentArea(hertz, moved) * 1e4 : null,
 		notes: ventNotes(setup.kind),
 	};
+}
+
+/** Braces, rods, cleats, slots and other tubes in the way of a tube; drivers say it themselves. */
+function sayInTheWay({ setup, length }: VentResult, inside: Inside, log: ProblemLog): void {
+	if (setup.kind !== 'round') return;
+	const { vent, places, name, index, room } = setup;
+	const boards = inside.boards.filter((b) => b.role === 'brace' || b.role === 'cleat');
+	// Tubes side by side on one board are told of with their holes, any other two once.
+	const told = inside.vents.filter(
+		(v) =>
+			v.setup.index >= index ||
+			(v.setup.kind === 'round' && nth(v.setup.places, 0).wall === nth(places, 0).wall),
+	);
+	const known = new Set([name, ...told.map((v) => v.setup.name)]);
+	const others = inside.obstacles.filter((o) => !known.has(o.name));
+	const obstacles = [...boards.map(boardObstacle), ...others];
+	const radius = vent.diameter / 2 + vent.wall;
+	const { air } = nth(inside.rooms, room);
+	const met = places.flatMap((place) => tubeMeets({ place, length, radius }, air, obstacles));
+	if (met.length === 0) return;
+	log.check(
+		['vents', index, 'at'],
+		`${name} runs into ${[...new Set(met)].join(', ')}.`,
+		'Move one of them; a brace lets a tube through only where it fits its window whole.',
+	);
 }
 
 function ventNotes(kind: 'round' | 'slot'): string[] {

@@ -10,6 +10,8 @@ import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
+import { sayNames } from './names';
+import { sayOverlaps } from './openings';
 import { personsFor } from './lifting';
 import type { SweptSection } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -40,6 +42,8 @@ export function figuresOf(whole: Whole): BoxFigures {
 	const names = new Map(boards.map((b) => [b.key, b.name]));
 	const rods = inside.rods.map((r) => rodFigures(r, whole.sundries));
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
+	sayOverlaps(inside, log);
+	sayNames(box, inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
 	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
 	return {

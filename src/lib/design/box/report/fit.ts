@@ -1,5 +1,5 @@
 import type { Box, Cloth } from '../../../job';
-import type { Point } from '../../../geometry';
+import { cornerAt, type Point } from '../../../geometry';
 import { ticks, type Length } from '../../../measure';
 import { type Board, boundsOf, hull } from '../board';
 import type { FitFigures, Sizes3 } from '../box-plan';
@@ -131,24 +131,52 @@ const VIEWS: readonly View[] = [
 
 /**
  * Straight through the opening: the outline seen from the side that goes first, turned in its plane
- * until it fits. Degree by degree; what passes at none of them may still be wriggled in, which
- * nobody should count on.
+ * until it fits, at any angle. What passes at none may still be wriggled in, which nobody should
+ * count on.
  */
 function turnFor(box: Box, points: readonly Point3[], cloth: number): string | null {
 	const { opening } = box;
 	if (!opening) return null;
 	for (const [name, look] of VIEWS) {
 		const outline = hull(points.map(look));
-		for (const angle of ANGLES) {
-			if (fitsAt(outline, angle, opening.width - 2 * cloth, opening.height - 2 * cloth)) {
-				return angle === 0 ? `${name}, upright as it stands.` : `${name}, turned ${angle}°.`;
-			}
+		const [width, height] = [opening.width - 2 * cloth, opening.height - 2 * cloth];
+		for (const angle of [...ANGLES, ...exactAngles(outline, width, height)]) {
+			if (!fitsAt(outline, angle, width, height)) continue;
+			const shownAngle = Math.round(angle * 100) / 100;
+			return angle === 0 ? `${name}, upright as it stands.` : `${name}, turned ${shownAngle}°.`;
 		}
 	}
 	return null;
 }
 
-/** Upright, then a quarter turn, then everything between, the small turns first. */
+/**
+ * Every angle at which an outline that fits at all must fit, degrees. Between two angles at which a
+ * side lies flush the spread either way is that of two fixed corners, which rises and falls again:
+ * where it is small enough ends where a side is flush or where the spread is the opening itself.
+ */
+function exactAngles(outline: readonly Point[], width: number, height: number): number[] {
+	const found: number[] = [];
+	const add = (radians: number): void => {
+		const degrees = (radians * 180) / Math.PI;
+		found.push(((degrees % 180) + 180) % 180);
+	};
+	outline.forEach((p, i) => {
+		const q = cornerAt(outline, i + 1);
+		const flush = -Math.atan2(q.y - p.y, q.x - p.x);
+		[flush, flush + Math.PI / 2].forEach(add);
+		for (const r of outline) {
+			const long = Math.hypot(r.x - p.x, r.y - p.y);
+			const lies = Math.atan2(r.y - p.y, r.x - p.x);
+			if (long >= width && long > 0)
+				for (const side of [1, -1]) add(side * Math.acos(width / long) - lies);
+			if (long >= height && long > 0)
+				for (const side of [1, -1]) add(side * Math.acos(height / long) + Math.PI / 2 - lies);
+		}
+	});
+	return found.sort((a, b) => Math.min(a, 180 - a) - Math.min(b, 180 - b));
+}
+
+/** Upright, then a quarter turn, then whole degrees, the small turns first. */
 const ANGLES: readonly number[] = [
 	0,
 	90,

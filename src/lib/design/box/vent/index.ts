@@ -7,7 +7,8 @@ export {
 	ventSpeed,
 	volumeForQtc,
 } from './acoustics';
+export { tubeMeets } from './run-into';
 export { clearOf, slotSetups } from './slot-setup';
 export { roundSetups } from './tube';
-export type { SlotSetup, VentSetup } from './vent';
+export { type SlotSetup, ventName, type VentSetup } from './vent';
 export { tuneRooms, type VentResult } from './vent-result';

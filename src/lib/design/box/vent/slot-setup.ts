@@ -8,6 +8,7 @@ import { shown } from '../shown';
 import {
 	longestSlot,
 	shortestBend,
+	shortestSlot,
 	slotAreas,
 	slotBody,
 	type SlotBody,
@@ -135,10 +136,12 @@ type Mouth = Pick<SlotSetup, 'vent' | 'plane' | 'size' | 'run' | 'cheek' | 'radi
 function slotBreath({ vent, plane, size, run, cheek, radii }: Mouth): Breath {
 	const wide = run[1] - run[0];
 	const area = vent.gap * wide;
+	const least = shortestSlot(plane, size);
 	return {
 		area,
 		ends: radii * equalRadius(area),
-		fixed: vent.goal.by === 'length' ? vent.goal.length : null,
+		fixed: vent.goal.by === 'length' ? Math.max(vent.goal.length, least) : null,
+		least,
 		longest: longestSlot(plane, size, vent.bend === 'L'),
 		fit: (length) => buildable(vent, plane, size, length),
 		takes(length) {

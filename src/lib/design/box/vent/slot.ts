@@ -96,6 +96,11 @@ function lastLeg(
 	return { line: up, from: turn, behind: outer + leg, side };
 }
 
+/** Shortest slot: through the front, and a slot board no shorter than it is thick. */
+export function shortestSlot(plane: SlotPlane, size: SlotSize): number {
+	return inFront(linesOf(plane), size.stack) + size.board;
+}
+
 /** Shortest L: past the corner by as much as its boards take. */
 export function shortestBend(plane: SlotPlane, size: SlotSize): number {
 	const lines = linesOf(plane);

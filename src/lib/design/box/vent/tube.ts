@@ -1,7 +1,10 @@
-import { nth } from '../../../measure';
+import { nth, snap } from '../../../measure';
+import { boundsOfPoints, type Point } from '../../../geometry';
 import type { Box, RoundVent } from '../../../job';
 import { reach, type Air } from '../solid';
-import { placeOn, roomBehind, rowOf, type Place } from '../board';
+import { faceOf, type Hole, liesOn, placeOn, roomBehind, rowOf, type Place } from '../board';
+import { roundHole } from '../shell';
+import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type RoundSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
@@ -24,7 +27,21 @@ export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundS
 			);
 			return [];
 		}
+		const off = found.find((p) => !liesOn(tubeHole(vent, p.at), faceOf(p.wall)));
+		if (off) {
+			log.stop([...path, 'at'], ...offBoard(vent, index, off));
+			return [];
+		}
+		if (vent.count > 1 && pitch < vent.diameter + 2 * vent.wall) sayPitch(vent, pitch, index, log);
 		const room = roomBehind(inside.rooms, nth(found, 0));
+		if (found.some((p) => roomBehind(inside.rooms, p) !== room)) {
+			log.stop(
+				[...path, 'at'],
+				`The openings of ${ventName(vent, index)} do not all lead into one chamber.`,
+				'Move the row, or give each chamber a vent of its own.',
+			);
+			return [];
+		}
 		if (room < 0) {
 			log.stop(
 				[...path, 'at'],
@@ -35,6 +52,30 @@ export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundS
 		}
 		return roundSetup(vent, index, room, found, nth(inside.rooms, room).air);
 	});
+}
+
+/** The hole a tube goes through, at a place in the frame of its board. */
+export const tubeHole = (vent: RoundVent, at: Point): Hole =>
+	roundHole(at, vent.diameter + 2 * vent.wall);
+
+/** What is wrong with a tube that leaves its board, and what would be right. */
+function offBoard(vent: RoundVent, index: number, { wall }: Place): [what: string, fix: string] {
+	const of = vent.count > 1 ? `One of the ${vent.count} holes` : 'The hole';
+	const { length, width } = boundsOfPoints(faceOf(wall));
+	const size = `${shown(snap(length))} x ${shown(snap(width))} mm`;
+	return [
+		`${of} of ${ventName(vent, index)} (${shown(vent.diameter + 2 * vent.wall)} mm with its wall) does not lie within its board, ${size}.`,
+		'Move it inwards, take a smaller tube or a larger board.',
+	];
+}
+
+function sayPitch(vent: RoundVent, pitch: number, index: number, log: ProblemLog): void {
+	const least = shown(vent.diameter + 2 * vent.wall);
+	log.check(
+		['vents', index, 'pitch'],
+		`The tubes of ${ventName(vent, index)} ${shown(pitch)} mm apart run into each other: each is ${least} mm outside.`,
+		`Give at least ${least} mm.`,
+	);
 }
 
 function roundSetup(
@@ -51,7 +92,8 @@ function roundSetup(
 	const breath: Breath = {
 		area: (Math.PI / 4) * vent.diameter ** 2 * vent.count,
 		ends: (radii * vent.diameter) / 2,
-		fixed: vent.goal.by === 'length' ? vent.goal.length : null,
+		fixed: vent.goal.by === 'length' ? Math.max(vent.goal.length, stack + proud) : null,
+		least: stack + proud,
 		longest: proud + deep - vent.diameter,
 		fit: (length) => Math.min(length, proud + deep - vent.diameter),
 		takes: (length) => Math.max(0, length - stack - proud) * Math.PI * outer ** 2 * vent.count,

@@ -9,6 +9,8 @@ export interface Breath {
 	readonly ends: number;
 	/** The length it is held to, or null where the tuning decides. */
 	readonly fixed: number | null;
+	/** The shortest it can be: the boards it goes through make a vent as long as they are thick. */
+	readonly least: number;
 	/** The longest it can be built. */
 	readonly longest: number;
 	/**
@@ -37,13 +39,15 @@ const M = TICKS_PER_MM * 1000;
  * length and volume are found together.
  */
 export function tune(free: number, vents: readonly Breath[], hertz: number | null): Tuned {
-	let lengths = vents.map((v) => v.fixed ?? Math.min(v.longest, 100 * TICKS_PER_MM));
+	let lengths = vents.map(
+		(v) => v.fixed ?? Math.min(v.longest, Math.max(v.least, 100 * TICKS_PER_MM)),
+	);
 	let wanted = lengths;
 	for (let round = 0; round < 60; round++) {
 		const left = airLeft(free, vents, lengths);
 		const acting = hertz === null || left <= 0 ? null : openLength(left, vents, hertz);
 		wanted = vents.map((v) => v.fixed ?? (acting === null ? Infinity : acting - v.ends));
-		const next = wanted.map((l, i) => nth(vents, i).fit(Math.max(l, TICKS_PER_MM)));
+		const next = wanted.map((l, i) => nth(vents, i).fit(Math.max(l, nth(vents, i).least)));
 		const moved = Math.max(0, ...next.map((l, i) => Math.abs(l - nth(lengths, i))));
 		// Half steps after a while: a long vent in a small chamber may overshoot to and fro.
 		lengths = moved < 0.2 || round < 12 ? next : next.map((l, i) => (l + nth(lengths, i)) / 2);

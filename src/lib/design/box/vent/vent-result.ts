@@ -4,7 +4,7 @@ import { type Board, rodObstacle, type Obstacle, through, type Seam } from '../b
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { slotPieces, type VentPieces } from './slot-pieces';
-import { tooLong, type RoundSetup, type VentSetup } from './vent';
+import { tooLong, tooShort, type RoundSetup, type VentSetup } from './vent';
 import { tune } from './vent-air';
 
 export interface VentResult {
@@ -53,6 +53,7 @@ export function tuneRooms(
 		own.forEach((setup, i) => {
 			const length = nth(tuned.lengths, i);
 			tooLong(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
+			tooShort(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
 			const made =
 				setup.kind === 'slot'
 					? slotPieces(setup, length, boards.length + 1)

@@ -86,3 +86,36 @@ function endsWithWall(setup: VentSetup, length: number): boolean {
 	if (setup.kind === 'round') return false;
 	return wallEnd(setup.plane, setup.size, setup.vent.bend === 'L') < length + 1;
 }
+
+/**
+ * Tells of a vent that would have to be, or is asked, shorter than the boards it goes through; it
+ * is drawn as long as they make it.
+ */
+export function tooShort(
+	setup: VentSetup,
+	wanted: number,
+	length: number,
+	hertz: number,
+	log: ProblemLog,
+): void {
+	const { goal } = setup.vent;
+	const asked = goal.by === 'length' ? goal.length : wanted;
+	const { least } = setup.breath;
+	if (asked >= least - 1 || length < least - 1) return;
+	const boards =
+		setup.kind === 'round'
+			? `the boards it goes through are ${shown(least)} mm thick`
+			: `its front and the least of a slot board come to ${shown(least)} mm`;
+	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
+	const what =
+		goal.by === 'length'
+			? `${setup.name} is asked ${shown(asked)} mm long; ${boards}.`
+			: asked > 0
+				? `For ${goal.hertz} Hz ${setup.name} would have to be ${shown(asked)} mm long; ${boards}.`
+				: `No length of ${setup.name} reaches ${goal.hertz} Hz: its ends alone tune the chamber lower, and ${boards}.`;
+	const fix =
+		goal.by === 'length'
+			? `Give at least ${shown(least)} mm.`
+			: 'Take a larger opening, a lower tuning or a smaller box.';
+	log.check(['vents', setup.index, 'goal'], `${what} ${drawn}`, fix);
+}

@@ -1,0 +1,106 @@
+import { common, distance, type Point, rectangle, circle, type Outline } from '../../../geometry';
+import { nth } from '../../../measure';
+import type { Path } from '../../../job';
+import type { Board } from '../board';
+import type { Inside, Seated } from '../inside';
+import { shown } from '../shown';
+import type { ProblemLog } from '../../problem-log';
+
+/** What something mounted takes of the face of its board. */
+interface Footprint {
+	readonly name: string;
+	readonly path: Path;
+	readonly wall: Board;
+	readonly outline: Outline;
+	/** Of a round one. */
+	readonly round: { readonly centre: Point; readonly radius: number } | null;
+}
+
+/**
+ * Says which of the things mounted on one board take each other's place: the frames of drivers,
+ * with their rings, the holes of vents and the hole of the terminal. What stands too close in one
+ * row has been told with its pitch.
+ */
+export function sayOverlaps(inside: Inside, log: ProblemLog): void {
+	const all = footprintsOf(inside);
+	all.forEach((a, i) => {
+		for (const b of all.slice(i + 1)) {
+			const sameRow = a.path.join('.') === b.path.join('.');
+			if (a.wall !== b.wall || sameRow) continue;
+			const over = overlap(a, b);
+			if (over) log.check(b.path, over.what, over.fix);
+		}
+	});
+}
+
+function footprintsOf(inside: Inside): Footprint[] {
+	const walls = inside.boards.filter((b) => b.role === 'wall' || b.role === 'end');
+	const drivers = inside.seated.map(frameOf);
+	const tubes = inside.vents.flatMap(({ setup }) => {
+		if (setup.kind !== 'round') return [];
+		const radius = setup.vent.diameter / 2 + setup.vent.wall;
+		const own = { name: setup.name, path: ['vents', setup.index, 'at'] };
+		return setup.places.map(({ wall, at }) => roundPrint({ ...own, wall }, at, radius));
+	});
+	const others = walls.flatMap((wall) =>
+		wall.holes.flatMap((hole): Footprint[] => {
+			if (hole.of !== 'terminal' && hole.of !== 'slot') return [];
+			const own =
+				hole.of === 'terminal'
+					? { name: 'the terminal', path: ['terminal', 'at'], wall }
+					: { name: hole.name, path: slotPath(hole.name, inside), wall };
+			if (hole.size.length === 1) return [roundPrint(own, hole.centre, nth(hole.size, 0) / 2)];
+			return [{ ...own, outline: hole.outline, round: null }];
+		}),
+	);
+	return [...drivers, ...tubes, ...others];
+}
+
+function slotPath(name: string, { vents }: Inside): Path {
+	const slot = vents.find((v) => v.setup.kind === 'slot' && (v.setup.vent.name ?? 'slot') === name);
+	return slot ? ['vents', slot.setup.index, 'gap'] : ['vents'];
+}
+
+/** The frame of a driver on the face, or the square ring it sits in. */
+function frameOf({ driver, index, name, place: { wall, at } }: Seated): Footprint {
+	const own = { name: `the frame of ${name}`, path: ['drivers', index, 'at'], wall };
+	if (driver.seat.kind !== 'ring') return roundPrint(own, at, driver.frame / 2);
+	const half = driver.frame / 2 + driver.seat.width;
+	const outline = rectangle(at.x - half, at.y - half, 2 * half, 2 * half);
+	return { ...own, name: `the ring of ${name}`, outline, round: null };
+}
+
+function roundPrint(
+	own: Pick<Footprint, 'name' | 'path' | 'wall'>,
+	centre: Point,
+	radius: number,
+): Footprint {
+	return { ...own, outline: circle(centre.x, centre.y, radius), round: { centre, radius } };
+}
+
+/** Two that touch share no more than this, ticks. */
+const TOUCH = 1;
+
+function overlap(a: Footprint, b: Footprint): { what: string; fix: string } | null {
+	const first = a.name.replace(/^t/, 'T');
+	const on = `on the board '${a.wall.name}'`;
+	if (a.round && b.round) {
+		const apart = distance(a.round.centre, b.round.centre);
+		const least = a.round.radius + b.round.radius;
+		if (apart >= least - TOUCH) return null;
+		return {
+			what: `${first} and ${b.name} overlap by ${shown(least - apart)} mm ${on}.`,
+			fix: `Set their middles ${shown(least)} mm apart or more; they are ${shown(apart)} mm apart.`,
+		};
+	}
+	const shared = common([a.outline], [b.outline]).flatMap((r) => [...r.outline]);
+	const wide = (axis: 'x' | 'y'): number => {
+		const at = shared.map((p) => p[axis]);
+		return Math.max(...at) - Math.min(...at);
+	};
+	if (shared.length === 0 || Math.min(wide('x'), wide('y')) <= TOUCH) return null;
+	return {
+		what: `${first} and ${b.name} overlap ${on}: ${shown(wide('x'))} x ${shown(wide('y'))} mm is wanted by both.`,
+		fix: 'Move one of them, or mount it on another board.',
+	};
+}
