@@ -179,8 +179,8 @@ function endCleats(room: CleatRoom, wish: Cleats, t: number, add: Add): void {
 
 /**
  * From where to where side `i` of the air lies on its wall, along the side. Beside a slot that
- * turns a step the air reaches past the edge of the step, over the mouth of the slot: nothing can be
- * glued there.
+ * turns a step the air reaches past the edge of the step, over the mouth of the slot: nothing can
+ * be glued there.
  */
 function onWall({ air, walls }: CleatRoom, i: number): [from: number, to: number] {
 	const { at, heading } = sideLine(air.corners, i);
