@@ -16,7 +16,7 @@ declare module 'vitest' {
 
 const DEEP = process.env['DEPTH'] === 'deep';
 /** Of the full number, what the tests of every day take. */
-const SHARE = 1 / 3;
+const SHARE = 1 / 4;
 /** Times the full number, what a deep run takes. */
 const TIMES = 10;
 /** Fewer cases than these say little; a law with fewer in full takes all of them. */
