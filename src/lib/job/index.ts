@@ -7,6 +7,7 @@ export {
 	type Brace,
 	type Carpet,
 	type Cleats,
+	clothOnFace,
 	type Dimension,
 	type Divider,
 	type Driver,

@@ -21,6 +21,12 @@ export interface WrapShop {
  */
 const OVERLAP_MM = 20;
 
+/** A cloth of the rack, and what the shop and its rolls decide about it. */
+export interface ClothInShop {
+	readonly cloth: Cloth;
+	readonly shop: WrapShop;
+}
+
 /** The shop of a job for one of its cloths. */
 export function wrapShop(job: Job, cloth: Cloth): WrapShop {
 	const widths = rollsOf(job, cloth.id).map((r) => r.usable);

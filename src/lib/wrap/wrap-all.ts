@@ -1,14 +1,13 @@
 import type { BoxPlan, Covering, PanelPlan } from '../design';
 import { type Carpet, clothOf, type Job, type Path, type Places, type Problem } from '../job';
 import type { Blank } from './blank';
-import { wrapShop } from './shop';
+import { type ClothInShop, wrapShop } from './shop';
 import { type BoxWay, wrapBox } from './wrap-box';
 import { type Wrapped, wrapCovering } from './wrap-panel';
 
 /** A box with every way its carpet can be cut; the blanks are counted for all boxes of its kind. */
 export interface CarpetOffer {
 	readonly owner: string;
-	readonly cloth: string;
 	readonly asked: Carpet['way'];
 	/** Boxes of its kind. */
 	readonly count: number;
@@ -52,14 +51,22 @@ function wrapPanelCovering(job: Job, covering: Covering, path: Path): Wrapped[] 
 function carpetOf(job: Job, plan: BoxPlan, places: Places): CarpetOffer[] {
 	const n = job.boxes.findIndex((b) => b.id === plan.id);
 	const box = job.boxes[n];
-	const cloth = clothOf(job, box?.carpet?.cloth);
-	if (!box?.carpet || !plan.skin || !cloth) return [];
+	if (!box?.carpet || !plan.skin) return [];
 	const path = [...places.of('boxes', plan.id, n), 'carpet'];
-	const { ways, problems } = wrapBox(plan.skin, box.carpet, cloth, wrapShop(job, cloth), path);
+	const { ways, problems } = wrapBox(plan.skin, box.carpet, clothsOn(job, box.carpet), path);
 	const { way: asked } = box.carpet;
 	const counted = ways.map((w) => ({ ...w, blanks: copies(w.blanks, box.count) }));
 	const { count } = box;
-	return [{ owner: plan.id, cloth: cloth.id, asked, count, ways: counted, problems }];
+	return [{ owner: plan.id, asked, count, ways: counted, problems }];
+}
+
+/** The cloths a carpet asks for, as far as the rack has them. */
+function clothsOn(job: Job, wish: Carpet): ClothInShop[] {
+	const marks = new Set([wish.cloth, ...wish.other.map((o) => o.cloth)]);
+	return [...marks].flatMap((mark) => {
+		const cloth = clothOf(job, mark);
+		return cloth ? [{ cloth, shop: wrapShop(job, cloth) }] : [];
+	});
 }
 
 function copies(blanks: readonly Blank[], count: number): Blank[] {

@@ -88,7 +88,8 @@ describe('a blank wider than the roll', () => {
 
 	it('of a box is split as well, and its seam counted', () => {
 		const wish = carpetField.parse({ cloth: 'carpet', overlap: 20, margin: 40, cover: ['front'] });
-		const { ways } = wrapBox(skin(), wish, carpet({ nap: 'one-way' }), roll(500), ['boxes', 0]);
+		const cloth = carpet({ nap: 'one-way' });
+		const { ways } = wrapBox(skin(), wish, [{ cloth, shop: roll(500) }], ['boxes', 0]);
 		const band = ways.find((w) => w.way === 'band')!;
 		expect(band.blanks).toHaveLength(2);
 		expect(band.seams).toBe(1);

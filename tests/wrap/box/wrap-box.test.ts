@@ -8,7 +8,7 @@ import { skin } from './skin';
 const wish = (w: object = {}) =>
 	carpetField.parse({ cloth: 'carpet', overlap: 20, margin: 40, ...w });
 const wrapped = (w: object = {}, s = skin()) =>
-	wrapBox(s, wish(w), carpet(), SHOP, ['boxes', 0, 'carpet']);
+	wrapBox(s, wish(w), [{ cloth: carpet(), shop: SHOP }], ['boxes', 0, 'carpet']);
 const way = (ways: readonly BoxWay[], which: BoxWay['way']) => ways.find((x) => x.way === which)!;
 const byKey = (w: BoxWay, key: string) => w.blanks.find((b) => b.id === `bench.carpet.${key}`)!;
 /** Front 350, top 300, back sqrt(100^2 + 350^2), bottom 400. */

@@ -35,6 +35,21 @@ export const carpet = z.strictObject({
 		label: 'Cover',
 		help: 'the faces that get cloth. None named: all.',
 	}),
+	other: field(
+		z
+			.array(
+				z.strictObject({
+					face: field(boardKey, { label: 'Face', help: 'that gets this cloth instead.' }),
+					cloth: field(id, { label: 'Cloth', help: 'from the rack.', refersTo: 'cloths' }),
+				}),
+			)
+			.max(24)
+			.default([]),
+		{
+			label: 'Another cloth',
+			help: 'faces in a cloth of their own: the one seen from the cabin, say. They are covered even where others are named to cover.',
+		},
+	),
 	show: field(z.array(boardKey).max(24).default([]), {
 		label: 'Show',
 		help: 'faces that may carry no seam.',
@@ -52,3 +67,16 @@ export const carpet = z.strictObject({
 export type Space = z.output<typeof boxSpace>;
 export type Opening = z.output<typeof opening>;
 export type Carpet = z.output<typeof carpet>;
+
+/**
+ * The mark of the cloth on a face of a box; null where it is left bare. Where a face is given two,
+ * the first counts.
+ */
+export function clothOnFace(
+	wish: Pick<Carpet, 'cloth' | 'cover' | 'other'>,
+	face: string,
+): string | null {
+	const own = wish.other.find((o) => o.face === face);
+	if (own) return own.cloth;
+	return wish.cover.length === 0 || wish.cover.some((k) => k === face) ? wish.cloth : null;
+}

@@ -1,9 +1,17 @@
 import type { Need } from '../../design';
 import { clothOf, type Job, type Problem, rollOf } from '../../job';
-import { ticks, toMm, type Length, money, type Money } from '../../measure';
+import { ticks, toMm, type Length, money, type Money, sumMoney } from '../../measure';
 import type { Budget } from '../../nest';
 import type { Blank, BoxWay, CarpetOffer, ClothOffer } from '../../wrap';
 import { pullCloth } from './rolls';
+
+/** What a way to carpet a box takes of one cloth. */
+export interface ClothPull {
+	readonly cloth: string;
+	readonly length: Length;
+	readonly cost: Money;
+	readonly fits: boolean;
+}
 
 /** One way to carpet a box, with what it takes if the box were the only thing on the roll. */
 export interface PricedWay {
@@ -12,7 +20,8 @@ export interface PricedWay {
 	readonly seams: number;
 	/** Of one box. */
 	readonly seamLength: Length;
-	readonly pull: Length;
+	/** What is pulled of each cloth, for all boxes of the kind. */
+	readonly pulls: readonly ClothPull[];
 	/** Cloth, and the work of the seams, of all boxes of the kind. */
 	readonly cost: Money;
 	readonly seamCost: Money;
@@ -22,7 +31,6 @@ export interface PricedWay {
 /** The ways a box could be carpeted, and the one taken. */
 export interface Carpeting {
 	readonly owner: string;
-	readonly cloth: string;
 	readonly ways: readonly PricedWay[];
 	readonly chosen: BoxWay['way'];
 }
@@ -60,14 +68,14 @@ export async function chooseWays(job: Job, offer: ClothOffer, budget: Budget): P
 }
 
 async function chooseWay(job: Job, box: CarpetOffer, budget: Budget): Promise<ClothWork> {
-	const { owner, cloth, ways, problems } = box;
+	const { owner, ways, problems } = box;
 	const priced = await Promise.all(ways.map((w) => price(job, box, w, budget)));
 	// Both ways stay priced side by side; the person's own choice goes before the cheaper one.
 	const taken = ways.find((w) => w.way === box.asked) ?? cheaper(ways, priced);
 	if (!taken) return { blanks: [], carpets: [], problems, needs: [], seamLength: ticks(0) };
 	return {
 		blanks: taken.blanks,
-		carpets: [{ owner, cloth, ways: priced, chosen: taken.way }],
+		carpets: [{ owner, ways: priced, chosen: taken.way }],
 		problems: [...problems, ...taken.problems],
 		needs: taken.needs,
 		seamLength: ticks(taken.seamLength * box.count),
@@ -75,23 +83,33 @@ async function chooseWay(job: Job, box: CarpetOffer, budget: Budget): Promise<Cl
 }
 
 async function price(job: Job, of: CarpetOffer, way: BoxWay, budget: Budget): Promise<PricedWay> {
-	const cloth = clothOf(job, of.cloth);
-	if (!cloth)
-		throw new Error(`bug: a carpet of cloth '${of.cloth}', which the stock does not hold`);
-	const laid = await pullCloth(job, way.blanks, { cloth, budget, watch: () => true });
-	const pull = laid.rolls.reduce((sum, r) => sum + r.pull, 0);
-	const cost = laid.rolls.reduce(
-		(sum, r) => sum + ((rollOf(job, r.roll)?.price ?? 0) * toMm(r.pull)) / 1000,
-		0,
-	);
+	const marks = [...new Set(way.blanks.map((b) => b.cloth))];
+	const pulls = await Promise.all(marks.map((mark) => priceCloth(job, mark, way, budget)));
 	return {
 		way: way.way,
 		blanks: way.blanks.reduce((sum, b) => sum + b.count, 0),
 		seams: way.seams,
 		seamLength: way.seamLength,
-		pull: ticks(pull),
-		cost: money(cost),
+		pulls,
+		cost: sumMoney(pulls.map((p) => p.cost)),
 		seamCost: seamCost(job, way.seamLength * of.count),
+		fits: pulls.every((p) => p.fits),
+	};
+}
+
+async function priceCloth(job: Job, mark: string, way: BoxWay, budget: Budget): Promise<ClothPull> {
+	const cloth = clothOf(job, mark);
+	if (!cloth) throw new Error(`bug: a carpet of cloth '${mark}', which the stock does not hold`);
+	const mine = way.blanks.filter((b) => b.cloth === mark);
+	const laid = await pullCloth(job, mine, { cloth, budget, watch: () => true });
+	const cost = laid.rolls.reduce(
+		(sum, r) => sum + ((rollOf(job, r.roll)?.price ?? 0) * toMm(r.pull)) / 1000,
+		0,
+	);
+	return {
+		cloth: mark,
+		length: ticks(laid.rolls.reduce((sum, r) => sum + r.pull, 0)),
+		cost: money(cost),
 		fits: laid.unplaced.length === 0,
 	};
 }

@@ -1,4 +1,4 @@
-import { lastOf, nth } from '../../measure';
+import { around, lastOf, nth } from '../../measure';
 import { type Point, moved } from '../../geometry';
 import type { BlankMark } from '../blank';
 import type { BoxFace, BoxFaces } from './faces';
@@ -26,25 +26,32 @@ export interface Band {
 const heightOf = (face: BoxFace): number => Math.max(...face.face.outline.map((p) => p.y));
 
 /**
- * The covered faces that follow each other round the box; one band for each unbroken row of them.
+ * The covered faces that follow each other round the box; one band for each unbroken row of them in
+ * one cloth.
  */
 export function bandsOf(faces: BoxFaces, overlap: number): Band[] {
 	const { round } = faces;
-	const bare = round.findIndex((f) => !f.covered);
-	if (bare < 0) return round.length > 0 ? [ring(faces, overlap)] : [];
+	const start = rowStart(round);
+	if (start === null) return round[0]?.cloth ? [ring(faces, overlap)] : [];
 	const rows: Stretch[][] = [];
-	let row: Stretch[] | null = null;
-	for (let k = 1; k <= round.length; k++) {
-		const at = (bare + k) % round.length;
+	let before: string | null = null;
+	for (let k = 0; k < round.length; k++) {
+		const at = (start + k) % round.length;
 		const face = nth(round, at);
-		if (!face.covered) row = null;
-		else {
-			const stretch = { at, face, from: 0, to: heightOf(face) };
-			if (row) row.push(stretch);
-			else rows.push((row = [stretch]));
-		}
+		const stretch = { at, face, from: 0, to: heightOf(face) };
+		if (face.cloth && face.cloth === before) lastOf(rows).push(stretch);
+		else if (face.cloth) rows.push([stretch]);
+		before = face.cloth;
 	}
 	return rows.map((stretches) => ({ stretches, ring: false, shown: false }));
+}
+
+/** A face at which no row runs on from the one before; null where one cloth goes all the way. */
+function rowStart(round: readonly BoxFace[]): number | null {
+	const bare = round.findIndex((f) => !f.cloth);
+	const found =
+		bare >= 0 ? bare : round.findIndex((f, i) => f.cloth !== around(round, i - 1).cloth);
+	return found < 0 || round.every((f) => !f.cloth) ? null : found;
 }
 
 /**

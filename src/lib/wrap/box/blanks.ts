@@ -1,7 +1,7 @@
 import type { ClothEdge, Covering } from '../../design';
 import { flatten, type Outline, setIn } from '../../geometry';
-import type { Cloth } from '../../job';
-import type { Ruler } from '../../measure';
+import type { ClothInShop } from '../shop';
+import { nth } from '../../measure';
 import type { Blank, BlankMark } from '../blank';
 import { bandExtra, levels, type Band, type BandSide } from './band';
 import type { BoxFace, BoxFaces } from './faces';
@@ -10,11 +10,23 @@ import { coveringBlank, NO_EXTRA, type Extra } from '../marks';
 import { CHORD_ERROR } from '../girth';
 
 /** What all blanks of one box have in common. */
-export interface BoxCloth {
+export interface BoxCloths {
 	readonly owner: string;
 	readonly box: string; // its name
-	readonly cloth: Cloth;
-	readonly ruler: Ruler;
+	/** Those it asks for, as far as the rack has them. */
+	readonly cloths: readonly ClothInShop[];
+}
+
+/** The same for one blank. */
+interface BoxCloth extends ClothInShop {
+	readonly owner: string;
+	readonly box: string;
+}
+
+/** Null for a cloth the rack does not hold: that has been said where it was read. */
+function inCloth({ cloths, ...of }: BoxCloths, face: BoxFace): BoxCloth | null {
+	const found = cloths.find((c) => c.cloth.id === face.cloth);
+	return found ? { ...of, ...found } : null;
 }
 
 /** How a blank is called: 'band', 'left' ... and its number among the blanks of the box. */
@@ -24,27 +36,34 @@ export interface BlankName {
 	readonly covers: string;
 }
 
-/** The cloth of one face. `ends`: how it ends at each edge of the outline. */
+/**
+ * The cloth of one face, none where the rack does not hold it. `ends`: how it ends at each edge of
+ * the outline.
+ */
 export function faceBlank(
 	face: BoxFace,
 	ends: readonly EdgeEnd[],
 	called: BlankName,
-	of: BoxCloth,
-): Blank {
+	among: BoxCloths,
+): Blank[] {
+	const of = inCloth(among, face);
 	const extra = { ...NO_EXTRA, holes: face.face.holes };
-	return blankOf({ outline: face.face.outline, ends, nap: face.nap, extra }, called, of);
+	const surface = { outline: face.face.outline, ends, nap: face.nap, extra };
+	return of ? [blankOf(surface, called, of)] : [];
 }
 
 /**
- * The cloth of a band: its faces on top of each other, `ends` for each of its edges as
- * {@link bandOutline} lists them.
+ * The cloth of a band, none where the rack does not hold it: its faces on top of each other, `ends`
+ * for each of its edges as {@link bandOutline} lists them.
  */
 export function bandBlank(
 	{ band, faces, across }: { band: Band; faces: BoxFaces; across: number },
 	ends: readonly EdgeEnd[],
 	called: BlankName,
-	of: BoxCloth,
-): Blank {
+	among: BoxCloths,
+): Blank[] {
+	const of = inCloth(among, nth(band.stretches, 0).face);
+	if (!of) return [];
 	const extra = bandExtra(
 		band,
 		faces,
@@ -52,7 +71,7 @@ export function bandBlank(
 		sidesOf(band, across, ends),
 		of.cloth.relief * of.cloth.pressed,
 	);
-	return blankOf({ outline: bandOutline(band, across), ends, nap: -90, extra }, called, of);
+	return [blankOf({ outline: bandOutline(band, across), ends, nap: -90, extra }, called, of)];
 }
 
 /**
@@ -114,7 +133,7 @@ function blankOf({ outline, ends, nap, extra }: Surface, called: BlankName, of: 
 		line: flatten(line, CHORD_ERROR),
 		closed: true,
 	}));
-	return coveringBlank(covering, of.cloth, of.ruler, {
+	return coveringBlank(covering, of.cloth, of.shop.ruler, {
 		...extra,
 		marks: [...extra.marks, ...holes],
 	}).blank;

@@ -1,13 +1,14 @@
 import { nth } from '../../measure';
 import type { BoxSkin, SkinFace } from '../../design';
 import { edgeLength, edgesOf, headingAt, type Point, dot } from '../../geometry';
-import type { Carpet } from '../../job';
+import { type Carpet, clothOnFace } from '../../job';
 import { outOf, turnTo } from '../girth';
 
 /** A face of a box, what the person wants of it, and what lies across each of its edges. */
 export interface BoxFace {
 	readonly face: SkinFace;
-	readonly covered: boolean;
+	/** Mark of the cloth it gets; null where it is left bare. */
+	readonly cloth: string | null;
 	readonly show: boolean;
 	/** For each edge of the outline the key of the face beyond it. */
 	readonly beside: readonly (string | null)[];
@@ -18,6 +19,9 @@ export interface BoxFace {
 	readonly nap: number;
 	readonly end: boolean;
 }
+
+/** What a person asks of the faces. */
+type FacesWish = Pick<Carpet, 'cloth' | 'cover' | 'other' | 'show'>;
 
 export interface BoxFaces {
 	/** In their order round the box. */
@@ -30,9 +34,9 @@ export interface BoxFaces {
 /**
  * The faces of a box with their neighbours. A face not named in a wish that names any is left bare.
  */
-export function boxFaces(skin: BoxSkin, wish: Pick<Carpet, 'cover' | 'show'>): BoxFaces {
+export function boxFaces(skin: BoxSkin, wish: FacesWish): BoxFaces {
 	const asked = (key: string) => ({
-		covered: wish.cover.length === 0 || wish.cover.some((k) => k === key),
+		cloth: clothOnFace(wish, key),
 		show: wish.show.some((k) => k === key),
 	});
 	if (skin.across === null) return { ...uprightFaces(skin, asked), turns: [] };
@@ -73,7 +77,7 @@ const AROUND: Readonly<Record<string, readonly string[]>> = {
 
 function uprightFaces(
 	skin: BoxSkin,
-	asked: (key: string) => Pick<BoxFace, 'covered' | 'show'>,
+	asked: (key: string) => Pick<BoxFace, 'cloth' | 'show'>,
 ): Pick<BoxFaces, 'round' | 'ends'> {
 	const faceOf = (face: SkinFace, end: boolean): BoxFace => ({
 		face,

@@ -1,4 +1,3 @@
-export { type Band, bandsOf } from './band';
-export { bandBlank, type BoxCloth, faceBlank } from './blanks';
-export { type BoxFace, boxFaces, type BoxFaces } from './faces';
-export { edgeEnd, type EdgeEnd, seamed, type SeamSizes } from './seams';
+export type { BoxCloths } from './blanks';
+export { boxFaces } from './faces';
+export { type BoxMade, faceByFace, inABand } from './ways';

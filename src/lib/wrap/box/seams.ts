@@ -30,7 +30,7 @@ export function edgeEnd(
 	first: boolean,
 	sizes: SeamSizes,
 ): EdgeEnd {
-	if (!beyond?.covered) return { kind: 'turn', reach: sizes.margin };
+	if (!beyond?.cloth) return { kind: 'turn', reach: sizes.margin };
 	if (face.show && beyond.show) return { kind: 'butt', reach: sizes.overlap / 2 };
 	const over = face.show === beyond.show ? first : face.show;
 	const turn = Math.max(sizes.margin, sizes.overlap);
@@ -51,4 +51,11 @@ export function clothEdgeOf(end: EdgeEnd): ClothEdge {
 
 /** Does a seam run along this edge? */
 export const seamed = (end: EdgeEnd, beyond: BoxFace | undefined): boolean =>
-	end.kind !== 'on' && beyond?.covered === true;
+	end.kind !== 'on' && Boolean(beyond?.cloth);
+
+/** A seam, and whether it could not be kept off the faces that are looked at. */
+export interface Seam {
+	readonly length: number;
+	readonly between: readonly [string, string];
+	readonly shown: boolean;
+}
