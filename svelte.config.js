@@ -12,8 +12,8 @@ export default {
 		version: { name: version },
 		files: { serviceWorker: 'src/service-worker.ts' },
 		paths: { relative: true },
-		// Nothing runs but the app's own files, and nothing is asked of another host. Drawings carry
-		// their widths and hatches as style attributes, which run nothing.
+		// Nothing runs but the app's own files, and nothing is asked of another host. Drawings
+		// carry their widths and hatches as style attributes, which run nothing.
 		csp: {
 			mode: 'hash',
 			directives: {

@@ -39,8 +39,8 @@ export function tryFolder(folder: string): void {
 /**
  * Writes all files, or none: each whole under a passing name first; then those of an earlier plan
  * are taken away, drawings that this one does not have among them; then the new ones get their own
- * names. Whatever moment it is stopped at, two plans never lie mixed. `isOurs` tells our drawings from
- * those of others by their text. Throws `Usage`.
+ * names. Whatever moment it is stopped at, two plans never lie mixed. `isOurs` tells our drawings
+ * from those of others by their text. Throws `Usage`.
  */
 export function writeFiles(
 	folder: string,

@@ -65,8 +65,8 @@ const ALWAYS = {
 };
 
 /**
- * Which scripts and styles a page may run stands in the page itself (svelte.config.js); here is what
- * a page cannot say of itself. A worker is held to what comes with its script.
+ * Which scripts and styles a page may run stands in the page itself (svelte.config.js); here is
+ * what a page cannot say of itself. A worker is held to what comes with its script.
  */
 const FOR_PAGES = "frame-ancestors 'none'; connect-src 'self'; object-src 'none'; base-uri 'self'";
 const FOR_WORKERS = "default-src 'self'; frame-ancestors 'none'";
