@@ -1,5 +1,7 @@
 import {
+	copyFileSync,
 	existsSync,
+	mkdirSync,
 	mkdtempSync,
 	readdirSync,
 	readFileSync,
@@ -69,10 +71,12 @@ describe('plan', () => {
 		expect(first.code).toBe(0);
 		const layouts = join(folder, 'mine', 'layouts');
 		expect(readdirSync(layouts)).toEqual(['sheet-ply-1.svg']);
-		writeFileSync(join(layouts, 'sheet-ply-7.svg'), 'of an older plan');
+		copyFileSync(join(layouts, 'sheet-ply-1.svg'), join(layouts, 'sheet-ply-7.svg'));
+		writeFileSync(join(layouts, 'sheet-own.svg'), '<svg><title>the person’s own</title></svg>');
 		writeFileSync(join(layouts, 'notes.txt'), 'the person’s own');
+		writeFileSync(join(layouts, 'sheet-ply-1.svg.4711.part'), 'of a run that was stopped');
 		await run('plan', file, '--out', 'mine');
-		expect(readdirSync(layouts)).toEqual(['notes.txt', 'sheet-ply-1.svg']);
+		expect(readdirSync(layouts)).toEqual(['notes.txt', 'sheet-own.svg', 'sheet-ply-1.svg']);
 		const list = readFileSync(join(folder, 'mine', 'cutting-list.csv'), 'utf8');
 		expect(list).toMatch(/^1,Birch 18,,part,,,a,a,900,304.8,/m);
 	});
@@ -115,6 +119,19 @@ describe('check', () => {
 		expect(ended).toEqual({ code: 0, out: '', err: '' });
 	});
 
+	test('says notes, and ends with 0 where there is nothing else', async () => {
+		const { materials } = job.stock;
+		const off = { ...job, stock: { ...job.stock, materials: [{ ...materials[0], measured: 16 }] } };
+		const ended = await run('check', write('noted.json', off));
+		expect(ended).toMatchObject({ code: 0, err: '' });
+		expect(ended.out).toMatch(
+			/^stock\.materials\[0\]\.measured: .* \(a note: nothing is wrong\)\n/,
+		);
+		const both = await run('check', write('both.json', { ...off, custommer: 'x' }));
+		expect(both.code).toBe(1);
+		expect(both.out.indexOf('custommer')).toBeLessThan(both.out.indexOf('a note'));
+	});
+
 	test('says all of a faulty one', async () => {
 		const faulty = { ...job, custommer: 'x', shop: { paper: 'a3' } };
 		const ended = await run('check', write('faulty.json', faulty));
@@ -154,6 +171,27 @@ describe('wrong usage and unreadable files end with 2, say why, and write nothin
 		expect(ended).toMatchObject({ code: 2, out: '' });
 		expect(ended.err).toContain('taken');
 		expect(readFileSync(join(folder, 'taken'), 'utf8')).toBe('a file, not a folder');
+	});
+
+	test('a place that cannot be written to is told before anything is planned', async () => {
+		const file = write('shelves.json', job);
+		write('taken', 'a file, not a folder');
+		// An hour's look: it would never come to the writing.
+		const ended = await run('plan', file, '--effort', '1000000000', '--out', 'taken/below');
+		expect(ended).toMatchObject({ code: 2, out: '' });
+		expect(ended.err).toContain('taken/below');
+	});
+
+	test('a folder with the name of a file is told while the files of before still lie whole', async () => {
+		const file = write('shelves.json', job);
+		const out = join(folder, 'blocked');
+		mkdirSync(join(out, 'plan.json'), { recursive: true });
+		writeFileSync(join(out, 'order.csv'), 'of before');
+		const ended = await run('plan', file, '--out', 'blocked');
+		expect(ended).toMatchObject({ code: 2, out: '' });
+		expect(ended.err).toMatch(/plan\.json is a folder; move it away/);
+		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toBe('of before');
+		expect(readdirSync(out).sort()).toEqual(['layouts', 'order.csv', 'plan.json']);
 	});
 
 	test('--help is no fault', async () => {

@@ -1,7 +1,7 @@
-import { parseJobText, type Problem } from '../../lib/job';
+import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
-import { forPaper } from '../../lib/print';
+import { forPaper, madeByPen } from '../../lib/print';
 import sample from '../../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from '../input';
 import { parse, wholeNumber } from '../options';
@@ -10,7 +10,7 @@ import { planJson } from './json';
 import { problemText } from '../print-problems';
 import { summary } from './summary';
 import { Usage } from '../usage';
-import { writeFiles } from '../write-files';
+import { tryFolder, writeFiles } from '../write-files';
 
 /** `plan`: a job in, everything made of it out. Returns the exit code. */
 export async function planCommand(args: readonly string[]): Promise<number> {
@@ -25,6 +25,8 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const effort = wholeNumber(values, 'effort', 1e9);
 	const paper = paperOf(values['paper']);
 	const read = await readFile(given);
+	const folder = values['json'] ? null : String(values['out'] ?? 'out');
+	if (folder !== null) tryFolder(folder);
 	const options: PlanOptions = {
 		...(seed === null ? {} : { seed }),
 		...(effort === null ? {} : { effort }),
@@ -33,12 +35,12 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const file = paper ? onPaper(read.file, paper) : read.file;
 	const planned = noting(await makePlan(file, options), read);
 	clearTerminal();
-	if (values['json']) process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
-	else leave(planned, String(values['out'] ?? 'out'));
+	if (folder !== null) leave(planned, folder);
+	else process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
 	return refused(planned.problems);
 }
 
-/** `check`: the problems of a job, and nothing else. */
+/** `check`: the problems and notes of a job, and nothing else. */
 export async function checkCommand(args: readonly string[]): Promise<number> {
 	const { file } = parse(args, {});
 	const read = await readFile(file);
@@ -54,7 +56,7 @@ function noting(plan: Plan, { file, twice }: ReadFile): Plan {
 
 function leave(plan: Plan, folder: string): void {
 	const files = planFiles(plan);
-	writeFiles(folder, files);
+	writeFiles(folder, files, madeByPen);
 	const drawings = files.filter((f) => f.name.endsWith('.svg')).length;
 	const names = files.filter((f) => !f.name.endsWith('.svg')).map((f) => f.name);
 	process.stdout.write(summary(plan, folder, [...names, `${drawings} layouts as SVG`]));
@@ -71,9 +73,11 @@ async function readFile(file: string | undefined): Promise<ReadFile> {
 	return read;
 }
 
+/** Says all problems, notes last; only what is more than a note makes the job a refused one. */
 function refused(problems: readonly Problem[], to: NodeJS.WriteStream = process.stderr): number {
-	to.write(problems.map(problemText).join(''));
-	return problems.length > 0 ? 1 : 0;
+	const troubles = troublesOf(problems);
+	to.write([...troubles, ...notesOf(problems)].map(problemText).join(''));
+	return troubles.length > 0 ? 1 : 0;
 }
 
 function paperOf(text: string | boolean | undefined): 'a4' | 'letter' | null {

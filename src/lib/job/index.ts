@@ -48,6 +48,7 @@ export {
 } from './panel';
 export type { PinnedLayout } from './pinned';
 export {
+	notesOf,
 	type Path,
 	pathText,
 	type Places,
@@ -55,6 +56,7 @@ export {
 	type Problem,
 	saidOnce,
 	textsIn,
+	troublesOf,
 	valueAt,
 } from './problems';
 export {

@@ -169,6 +169,15 @@ describe('what cannot be built', () => {
 		for (const word of words) expect(text).toContain(word);
 	});
 
+	it('gives no advice that cannot be followed: a space two boards alone would fill', () => {
+		const fix = (depth: number): string[] =>
+			made({ ...plain, space: { width: 640, height: 420, depth } }).problems.map((p) => p.fix);
+		expect(fix(50)).toEqual([expect.stringContaining('off the depth.')]);
+		expect(fix(10)).toEqual([
+			'No depth of the box would do: two of its boards alone take 36 mm. It needs another place.',
+		]);
+	});
+
 	it('says of a brace whose board is not on the rack only that', () => {
 		const braces = [
 			{ kind: 'window' as const, across: 'depth' as const, at: 150, material: 'oak' },

@@ -36,7 +36,7 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 	const chambers = chambersOf(box, inside, log);
 	compare(box, chambers, log);
 	const cloth = clothOf(job, box.carpet?.cloth);
-	const fit = fitOf(box, outsidePoints(inside.boards), cloth, log);
+	const fit = fitOf(box, inside.boards, cloth, log);
 	const innerCorners = tapered?.innerCorners ?? [];
 	const whole = {
 		box,

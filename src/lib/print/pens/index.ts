@@ -1,2 +1,2 @@
 export { writePdf } from './pdf';
-export { drawingSvg } from './svg';
+export { drawingSvg, madeByPen } from './svg';

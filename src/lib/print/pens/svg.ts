@@ -27,11 +27,20 @@ export function drawingSvg(drawing: Drawing, pen: SvgPen): string {
 	const size = pen.colours === 'inline' ? ` width="${num(width)}mm" height="${num(height)}mm"` : '';
 	return (
 		`<svg xmlns="http://www.w3.org/2000/svg"${size} viewBox="0 0 ${num(width)} ${num(height)}" role="img"` +
-		` font-family="${FAMILY}" style="font-kerning:none;font-variant-ligatures:none"` +
-		` stroke-linejoin="round" stroke-linecap="butt"><title>${escaped(drawing.title)}</title>` +
+		`${OUR_HAND}><title>${escaped(drawing.title)}</title>` +
 		drawing.marks.map((mark) => markSvg(mark, pen)).join('') +
 		'</svg>'
 	);
+}
+
+/** How every drawing of this pen says how its letters and lines are set. */
+const OUR_HAND =
+	` font-family="${FAMILY}" style="font-kerning:none;font-variant-ligatures:none"` +
+	` stroke-linejoin="round" stroke-linecap="butt"`;
+
+/** Is this the text of a drawing this pen made, of whatever version? */
+export function madeByPen(text: string): boolean {
+	return text.slice(0, text.indexOf('>') + 1).endsWith(`${OUR_HAND}>`);
 }
 
 function markSvg(mark: Mark, pen: SvgPen): string {

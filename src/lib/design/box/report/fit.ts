@@ -37,12 +37,13 @@ function wrap(sizes: Sizes3, box: Box, cloth: Cloth | null): Sizes3 {
 /** Does the finished box go into its space and through the opening on the way? */
 export function fitOf(
 	box: Box,
-	points: readonly Point3[],
+	boards: readonly Board[],
 	cloth: Cloth | null,
 	log: ProblemLog,
 ): FitFigures {
+	const points = outsidePoints(boards);
 	const wrapped = wrap(sizesOf(points), box, cloth);
-	const inSpace = spaceWords(box, wrapped, points, cloth, log);
+	const inSpace = spaceWords(box, wrapped, boards, cloth, log);
 	const turn = turnFor(box, points, cloth?.loose ?? 0);
 	if (box.opening && !turn) {
 		log.check(
@@ -65,12 +66,13 @@ export function fitOf(
 function spaceWords(
 	box: Box,
 	wrapped: Sizes3,
-	points: readonly Point3[],
+	boards: readonly Board[],
 	cloth: Cloth | null,
 	log: ProblemLog,
 ): string[] {
 	const { space } = box;
 	if (!space) return [];
+	const points = outsidePoints(boards);
 	const free = space.clearance;
 	// Clear at both sides and over the top; the box stands on the floor and keeps its stand-off
 	// behind.
@@ -91,7 +93,7 @@ function spaceWords(
 		tell(
 			axis,
 			`The space is ${shown(space[axis])} mm in ${axis}, ${shown(Math.max(0, room[axis]))} mm without ${less}; the box with its cloth is ${shown(wrapped[axis])} mm: ${shown(over)} too much.`,
-			`Take ${shown(over)} mm off the ${axis}.`,
+			advice(axis, room[axis], over, boards),
 		);
 	}
 	const over = leanOver(space, room.depth, points, cloth?.loose ?? 0);
@@ -103,6 +105,15 @@ function spaceWords(
 		);
 	}
 	return words;
+}
+
+/** Less of the box, where that leaves one: two boards lie across each of its dimensions. */
+function advice(axis: string, room: number, over: number, boards: readonly Board[]): string {
+	const walls = boards.filter((b) => b.role === 'wall' || b.role === 'end');
+	const least = 2 * Math.min(...walls.map((b) => b.material.measured));
+	return room > least
+		? `Take ${shown(over)} mm off the ${axis}.`
+		: `No ${axis} of the box would do: two of its boards alone take ${shown(least)} mm. It needs another place.`;
 }
 
 /** How far the box reaches past the slanted back of the space. */
