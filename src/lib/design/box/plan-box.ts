@@ -1,9 +1,19 @@
-import { clothOf, sawOf, type Box, type BoxShape, type Job, type Path } from '../../job';
+import { clothOnFace, sawOf, type Box, type BoxShape, type Job, type Path } from '../../job';
 import type { Need } from '../need';
 import type { Part } from '../part';
 import { type Board, letter, needs, seamNeeds, partOf, withTurnedEnd } from './board';
 import type { BoxPlan, Chamber } from './box-plan';
-import { chambersOf, netOf, figuresOf, fitOf, outsidePoints, sizesOf } from './report';
+import {
+	chambersOf,
+	netOf,
+	figuresOf,
+	clothOn,
+	clothRound,
+	fitOf,
+	outerBoards,
+	outsidePoints,
+	sizesOf,
+} from './report';
 import { bareAir, fillSwept, type Inside } from './inside';
 import { BoardRack } from './rack';
 import { sweptSectionOf, shellOf, type SweptSection } from './shell';
@@ -35,8 +45,7 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
 	const chambers = chambersOf(box, inside, log);
 	compare(box, chambers, log);
-	const cloth = clothOf(job, box.carpet?.cloth);
-	const fit = fitOf(box, inside.boards, cloth, log);
+	const fit = fitOf(box, inside.boards, clothOn(job, box), log);
 	const innerCorners = tapered?.innerCorners ?? [];
 	const whole = {
 		box,
@@ -152,12 +161,15 @@ function pastSpace(
 	job: Job,
 	built: Built,
 ): Record<'width' | 'height' | 'depth', number> {
-	const cloth = clothOf(job, box.carpet?.cloth)?.loose ?? 0;
+	const cloth = clothRound(outerBoards(built.inside.boards), clothOn(job, box));
 	const size = sizesOf(outsidePoints(built.inside.boards));
+	const [left, right] = cloth.width;
+	const [bottom, top] = cloth.height;
+	const [front, back] = cloth.depth;
 	return {
-		width: size.width + 2 * cloth - (space.width - 2 * space.clearance),
-		height: size.height + 2 * cloth - (space.height - space.clearance),
-		depth: size.depth + 2 * cloth - (space.depth - space.clearance - box.standOff),
+		width: size.width + left + right - (space.width - 2 * space.clearance),
+		height: size.height + bottom + top - (space.height - space.clearance),
+		depth: size.depth + front + back - (space.depth - space.clearance - box.standOff),
 	};
 }
 
@@ -208,7 +220,7 @@ function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
 function seen(board: Board, box: Box): boolean {
 	if (!['wall', 'end', 'overlay', 'ring'].includes(board.role)) return false;
 	if (!box.carpet) return true;
-	return box.carpet.cover.length > 0 && !box.carpet.cover.includes(board.wall ?? board.key);
+	return clothOnFace(box.carpet, board.wall ?? board.key) === null;
 }
 
 /** What drivers, terminal, lining and stuffing use up. */

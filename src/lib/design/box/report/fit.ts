@@ -1,16 +1,21 @@
-import type { Box, Cloth } from '../../../job';
+import type { Box } from '../../../job';
 import { cornerAt, type Point } from '../../../geometry';
 import { ticks, type Length } from '../../../measure';
 import { type Board, boundsOf, hull } from '../board';
 import type { FitFigures, Sizes3 } from '../box-plan';
 import { shown } from '../shown';
+import { type ClothOn, type ClothRound, clothRound } from './cloth-round';
 import type { ProblemLog } from '../../problem-log';
 import type { Point3 } from '../solid';
 
-/** All corners of the outside of a box, layers and rings on it included. */
+/** The boards a box is seen by from outside, layers and rings on it included. */
+export function outerBoards(boards: readonly Board[]): Board[] {
+	return boards.filter((b) => ['wall', 'end', 'overlay', 'ring'].includes(b.role));
+}
+
+/** All corners of the outside of a box. */
 export function outsidePoints(boards: readonly Board[]): Point3[] {
-	const outer = ['wall', 'end', 'overlay', 'ring'];
-	return boards.filter((b) => outer.includes(b.role)).flatMap((b) => b.solid.outside);
+	return outerBoards(boards).flatMap((b) => b.solid.outside);
 }
 
 export function sizesOf(points: readonly Point3[]): Sizes3 {
@@ -19,32 +24,26 @@ export function sizesOf(points: readonly Point3[]): Sizes3 {
 	return { width: up(high.x - low.x), depth: up(high.y - low.y), height: up(high.z - low.z) };
 }
 
-/** Cloth on the outside: loose thickness on every face that gets some. */
-function wrap(sizes: Sizes3, box: Box, cloth: Cloth | null): Sizes3 {
-	const t = cloth?.loose ?? 0;
-	const covered = (key: string): number => {
-		const { carpet } = box;
-		if (!carpet) return 0;
-		return carpet.cover.length === 0 || carpet.cover.includes(key) ? t : 0;
-	};
-	return {
-		width: ticks(sizes.width + covered('left') + covered('right')),
-		height: ticks(sizes.height + covered('top') + covered('bottom')),
-		depth: ticks(sizes.depth + covered('front') + covered('back')),
-	};
+/** With the loose cloth on it. */
+function wrap(sizes: Sizes3, cloth: ClothRound): Sizes3 {
+	const grown = (axis: keyof Sizes3) => ticks(sizes[axis] + sum(cloth[axis]));
+	return { width: grown('width'), height: grown('height'), depth: grown('depth') };
 }
+
+const sum = ([a, b]: readonly [number, number]): number => a + b;
 
 /** Does the finished box go into its space and through the opening on the way? */
 export function fitOf(
 	box: Box,
 	boards: readonly Board[],
-	cloth: Cloth | null,
+	on: ClothOn,
 	log: ProblemLog,
 ): FitFigures {
 	const points = outsidePoints(boards);
-	const wrapped = wrap(sizesOf(points), box, cloth);
+	const cloth = clothRound(outerBoards(boards), on);
+	const wrapped = wrap(sizesOf(points), cloth);
 	const inSpace = spaceWords(box, wrapped, boards, cloth, log);
-	const turn = turnFor(box, points, cloth?.loose ?? 0);
+	const turn = turnFor(box, points, cloth);
 	if (box.opening && !turn) {
 		log.check(
 			['opening'],
@@ -54,7 +53,7 @@ export function fitOf(
 	}
 	return {
 		wrapped,
-		cloth: ticks(cloth?.loose ?? 0),
+		cloth: cloth.most,
 		inSpace,
 		fits: box.space ? inSpace.length === 0 : null,
 		passes: box.opening ? turn !== null : null,
@@ -67,7 +66,7 @@ function spaceWords(
 	box: Box,
 	wrapped: Sizes3,
 	boards: readonly Board[],
-	cloth: Cloth | null,
+	cloth: ClothRound,
 	log: ProblemLog,
 ): string[] {
 	const { space } = box;
@@ -96,7 +95,7 @@ function spaceWords(
 			advice(axis, room[axis], over, boards),
 		);
 	}
-	const over = leanOver(space, room.depth, points, cloth?.loose ?? 0);
+	const over = leanOver(space, room.depth, points, sum(cloth.depth));
 	if (words.length === 0 && over > 0.5) {
 		tell(
 			'depthTop',
@@ -128,31 +127,39 @@ function leanOver(
 	const front = Math.min(...points.map((p) => p.y));
 	return Math.max(
 		...points.map(
-			(p) => p.y - front + 2 * cloth - (deep - (lost * Math.min(p.z, space.height)) / space.height),
+			(p) => p.y - front + cloth - (deep - (lost * Math.min(p.z, space.height)) / space.height),
 		),
 	);
 }
 
-type View = readonly [name: string, look: (p: Point3) => Point];
+/** A way to look at a box, and which of its sizes lie across and up as it is seen then. */
+type View = readonly [name: string, look: (p: Point3) => Point, across: Axis, up: Axis];
+type Axis = keyof Sizes3;
 const VIEWS: readonly View[] = [
-	['Front first', (p) => ({ x: p.x, y: p.z })],
-	['One end first', (p) => ({ x: p.y, y: p.z })],
-	['Top or bottom first', (p) => ({ x: p.x, y: p.y })],
+	['Front first', (p) => ({ x: p.x, y: p.z }), 'width', 'height'],
+	['One end first', (p) => ({ x: p.y, y: p.z }), 'depth', 'height'],
+	['Top or bottom first', (p) => ({ x: p.x, y: p.y }), 'width', 'depth'],
 ];
 
 /**
  * Straight through the opening: the outline seen from the side that goes first, turned in its plane
- * until it fits, at any angle. What passes at none may still be wriggled in, which nobody should
- * count on.
+ * until it fits, at any angle. Square to the opening, each side leaves the cloth on it its room; at
+ * any other angle all do, the thickest there is. What passes at none may still be wriggled in, which
+ * nobody should count on.
  */
-function turnFor(box: Box, points: readonly Point3[], cloth: number): string | null {
+function turnFor(box: Box, points: readonly Point3[], cloth: ClothRound): string | null {
 	const { opening } = box;
 	if (!opening) return null;
-	for (const [name, look] of VIEWS) {
+	for (const [name, look, across, up] of VIEWS) {
 		const outline = hull(points.map(look));
-		const [width, height] = [opening.width - 2 * cloth, opening.height - 2 * cloth];
-		for (const angle of [...ANGLES, ...exactAngles(outline, width, height)]) {
-			if (!fitsAt(outline, angle, width, height)) continue;
+		const [x, y] = [sum(cloth[across]), sum(cloth[up])];
+		const most = 2 * Math.max(...cloth[across], ...cloth[up]);
+		const room = (lessX: number, lessY: number) =>
+			[opening.width - lessX, opening.height - lessY] as const;
+		const tilted = room(most, most);
+		for (const angle of [...ANGLES, ...exactAngles(outline, ...tilted)]) {
+			const free = angle === 0 ? room(x, y) : angle === 90 ? room(y, x) : tilted;
+			if (!fitsAt(outline, angle, ...free)) continue;
 			const shownAngle = Math.round(angle * 100) / 100;
 			return angle === 0 ? `${name}, upright as it stands.` : `${name}, turned ${shownAngle}°.`;
 		}

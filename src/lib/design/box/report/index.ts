@@ -1,4 +1,5 @@
 export { chambersOf, netOf } from './chamber';
 export { figuresOf } from './figures';
-export { fitOf, outsidePoints, sizesOf } from './fit';
+export { clothOn, clothRound } from './cloth-round';
+export { fitOf, outerBoards, outsidePoints, sizesOf } from './fit';
 export { personsFor } from './lifting';
