@@ -20,18 +20,22 @@ export interface ClothRound {
 	readonly most: Length;
 }
 
-/** Off square by more than this, a face no longer looks along the one beside it: 3 degrees. */
-const FACING = 0.05;
+/**
+ * A face looks the way it is turned to within sixty degrees: a corner cut at 45 looks both ways.
+ */
+const FACING = 0.5;
 
 /**
- * What the cloth adds to a box each way: that on the faces which look that way and reach as far as
- * any board does.
+ * What the cloth adds to a box each way: that on the faces which look that way and reach about as
+ * far as any board does. About, for a face goes on over the bevelled edge of the board beside it.
  */
 export function clothRound(boards: readonly Board[], on: ClothOn): ClothRound {
 	const way = (out: Point3): number => {
 		const reach = (b: Board) => Math.max(...b.solid.outside.map((p) => dot3(p, out)));
 		const far = Math.max(...boards.map(reach));
-		const faces = boards.filter((b) => dot3(b.frame.n, out) > FACING && reach(b) > far - 1);
+		const faces = boards.filter(
+			(b) => dot3(b.frame.n, out) > FACING && reach(b) + 2 * b.material.measured >= far,
+		);
 		return Math.max(0, ...faces.map((b) => on(b.wall ?? b.key)));
 	};
 	const both = (x: number, y: number, z: number) =>

@@ -144,8 +144,8 @@ const VIEWS: readonly View[] = [
 /**
  * Straight through the opening: the outline seen from the side that goes first, turned in its plane
  * until it fits, at any angle. Square to the opening, each side leaves the cloth on it its room; at
- * any other angle all do, the thickest there is. What passes at none may still be wriggled in, which
- * nobody should count on.
+ * any other angle all do, the thickest there is. What passes at none may still be wriggled in,
+ * which nobody should count on.
  */
 function turnFor(box: Box, points: readonly Point3[], cloth: ClothRound): string | null {
 	const { opening } = box;
