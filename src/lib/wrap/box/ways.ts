@@ -18,7 +18,7 @@ export function inABand(faces: BoxFaces, across: number, sizes: SeamSizes, of: B
 	const bands = bandsOf(faces, sizes.overlap);
 	const made = bands.map((band, i) => {
 		const ends = bandEnds(band, faces, sizes);
-		const covers = bands.length > 1 ? `Band ${i + 1}` : 'Band';
+		const covers = bandName(band, bands.length > 1 ? i + 1 : null);
 		const key = bands.length > 1 ? `band-${i + 1}` : 'band';
 		return {
 			blanks: bandBlank({ band, faces, across }, ends, { key, label: `C${i + 1}`, covers }, of),
@@ -34,6 +34,12 @@ export function inABand(faces: BoxFaces, across: number, sizes: SeamSizes, of: B
 		blanks: all.flatMap((m) => m.blanks),
 		seams: all.flatMap((m) => m.seams),
 	};
+}
+
+/** A band over a single face is called by it. */
+function bandName({ stretches, ring }: Band, number: number | null): string {
+	if (!ring && stretches.length === 1) return nth(stretches, 0).face.face.name;
+	return number === null ? 'Band' : `Band ${number}`;
 }
 
 /** How a band ends along each of its edges, in the order of its outline. */
