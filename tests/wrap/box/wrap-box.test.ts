@@ -112,7 +112,7 @@ describe('faces left bare', () => {
 
 	it('make two bands when the covered ones lie apart', () => {
 		const made = way(wrapped({ cover: ['front', 'back'] }).ways, 'band');
-		expect(made.blanks.map((b) => b.covers)).toEqual(['Band 1', 'Band 2']);
+		expect(made.blanks.map((b) => b.covers)).toEqual(['Back', 'Front']);
 	});
 });
 
