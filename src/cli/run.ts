@@ -9,7 +9,8 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<num
 };
 
 /**
- * Runs one command and returns its exit code: 0 done, 1 problems, 2 wrong usage or unreadable file.
+ * Runs one command and returns its exit code: 0 done, 1 problems, 2 wrong usage or unreadable file,
+ * 3 a fault of the planner.
  */
 export async function run([name, ...args]: readonly string[]): Promise<number> {
 	if (name === '--help' || name === '-h' || name === 'help') {

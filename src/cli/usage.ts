@@ -12,5 +12,6 @@ export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped
   kerf-and-nap check [job.json]
       problems and notes only.
 
-Exit codes: 0 done, 1 the job has problems (notes are none), 2 wrong usage or unreadable file.
+Exit codes: 0 done, 1 the job has problems (notes are none), 2 wrong usage or unreadable file,
+3 a fault of the planner: what could be made was made, and the rest says so.
 `;

@@ -18,6 +18,8 @@ export interface OutFile {
 	/** Below the folder, with forward slashes: 'layouts/sheet-01.svg'. */
 	readonly name: string;
 	readonly data: string | Uint8Array;
+	/** What on its pages could not be drawn. */
+	readonly undrawn?: readonly string[];
 }
 
 /** The folder of the layouts, within the one written to. */

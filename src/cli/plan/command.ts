@@ -35,9 +35,10 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const file = paper ? onPaper(read.file, paper) : read.file;
 	const planned = noting(await makePlan(file, options), read);
 	clearTerminal();
-	if (folder !== null) leave(planned, folder);
-	else process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
-	return refused(planned.problems);
+	if (folder === null) process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
+	const undrawn = folder === null ? [] : leave(planned, folder);
+	const code = refused(planned.problems);
+	return undrawn.length > 0 ? faulted(undrawn) : code;
 }
 
 /** `check`: the problems and notes of a job, and nothing else. */
@@ -54,12 +55,22 @@ function noting(plan: Plan, { file, twice }: ReadFile): Plan {
 	return forPaper({ ...plan, problems: [...twice, ...plan.problems] }, file);
 }
 
-function leave(plan: Plan, folder: string): void {
+/** Leaves all files; returns the pages that could not be drawn. */
+function leave(plan: Plan, folder: string): readonly string[] {
 	const files = planFiles(plan);
 	writeFiles(folder, files, madeByPen);
 	const drawings = files.filter((f) => f.name.endsWith('.svg')).length;
 	const names = files.filter((f) => !f.name.endsWith('.svg')).map((f) => f.name);
 	process.stdout.write(summary(plan, folder, [...names, `${drawings} layouts as SVG`]));
+	return files.flatMap((f) => f.undrawn ?? []);
+}
+
+function faulted(undrawn: readonly string[]): number {
+	const pages = undrawn.map((page) => `  ${page}\n`).join('');
+	process.stderr.write(
+		`The planner has a fault of its own: what these pages show could not be drawn, and they say so.\n${pages}`,
+	);
+	return 3;
 }
 
 type ReadFile = Exclude<ReturnType<typeof parseJobText>, { readonly problems: unknown }>;

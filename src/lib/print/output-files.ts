@@ -11,6 +11,8 @@ interface OutputFile {
 	readonly name: string;
 	readonly type: string;
 	readonly data: string | Uint8Array;
+	/** Pages of it that could not be drawn, and why; a page that says so stands in their place. */
+	readonly undrawn?: readonly string[];
 }
 
 const PDFS = {
@@ -31,7 +33,9 @@ export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] 
 	const pages = PDFS[kind].pages(plan);
 	if (pages.length === 0) return [];
 	const meta = { title: job.name + PDFS[kind].title, author: job.shop.name, date: job.date };
-	return [{ name: `${kind}.pdf`, type: 'application/pdf', data: writePdf(pages, fonts, meta) }];
+	const undrawn = pages.flatMap((p) => (p.fault === undefined ? [] : [`${p.title}: ${p.fault}`]));
+	const data = writePdf(pages, fonts, meta);
+	return [{ name: `${kind}.pdf`, type: 'application/pdf', data, undrawn }];
 }
 
 /** Lists as CSV, or every sheet and roll as SVG. */

@@ -5,29 +5,32 @@ import { rollPages } from './cloth';
 import { cuttingListPages, sheetPages } from './sheet';
 import type { Page } from './drawing';
 import { roundedNote, rulerName } from './wording';
-import { framed, type Leaf, type TitleBlock } from './page';
+import { framed, type Leaf, orUndrawn, type TitleBlock } from './page';
 import { panelPages } from './panel';
 import { blankTemplate, partTemplate, templateLeaves, templateOf, templatesOf } from './templates';
 
 /**
  * The print pack in the order of the work: what it is, what is made, what is cut, what is bought,
- * what it costs. Layouts that failed their audit are refused in words.
+ * what it costs. Layouts that failed their audit are refused in words, and so is a page that cannot
+ * be made.
  */
 export function printPack(plan: Plan): Page[] {
-	const rest: Leaf[] = [
-		...boxPages(plan),
-		...panelPages(plan),
-		...partsPages(plan),
-		...sheetPages(plan),
-		...cuttingListPages(plan),
-		...rollPages(plan),
-		...orderPages(plan),
-		...quotePages(plan),
-		...costPages(plan),
-		...cautionPages(plan),
-		...templateLeaves(plan),
+	const chapters: readonly (readonly [string, () => Leaf[]])[] = [
+		['boxes', () => boxPages(plan)],
+		['panels', () => panelPages(plan)],
+		['parts', () => partsPages(plan)],
+		['sheets', () => sheetPages(plan)],
+		['cutting list', () => cuttingListPages(plan)],
+		['cloth', () => rollPages(plan)],
+		['order', () => orderPages(plan)],
+		['quote', () => quotePages(plan)],
+		['cost sheet', () => costPages(plan)],
+		['cautions', () => cautionPages(plan)],
+		['templates', () => templateLeaves(plan)],
 	];
-	return framed([...summaryPages(plan, rest), ...rest], titleBlock(plan));
+	const rest = chapters.flatMap(([name, make]) => orUndrawn(plan, name, make));
+	const summary = orUndrawn(plan, 'summary', () => summaryPages(plan, rest));
+	return framed([...summary, ...rest], titleBlock(plan));
 }
 
 /**

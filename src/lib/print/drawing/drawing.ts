@@ -64,6 +64,8 @@ export interface Drawing {
 	/** What the drawing shows, for the page title, the SVG title and a screen reader. */
 	readonly title: string;
 	readonly marks: readonly Mark[];
+	/** What kept it from being drawn, where a box that says so stands in its place. */
+	readonly fault?: string;
 }
 
 /** A page is a drawing the size of the paper. */

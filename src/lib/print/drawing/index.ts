@@ -17,6 +17,7 @@ export {
 } from './path';
 export { placed } from './place';
 export { qrCode, type QrCode, qrMark } from './qr';
+export { faultText, orStandIn, sound, UNDRAWN } from './stand-in';
 export { boxInRing, boxOffRing, inRing, overlap, round, startOf, textBox } from './text-box';
 export { CAP, DESCENT, shortened, textWidth, wrapped } from './text-width';
 export { forPaper } from './unprintable';

@@ -33,5 +33,7 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 		]),
 		...(drawn.below === undefined ? [] : [space(3), ...drawn.below]),
 	];
-	return leavesOf(plan, { name: drawn.name, title: drawn.name }, blocks, drawn.figures);
+	const leaves = leavesOf(plan, { name: drawn.name, title: drawn.name }, blocks, drawn.figures);
+	const fault = drawn.drawings.find((d) => d.fault !== undefined)?.fault;
+	return fault === undefined ? leaves : leaves.map((leaf) => ({ ...leaf, fault }));
 }

@@ -63,6 +63,8 @@ export interface Leaf {
 	readonly chapter?: string;
 	/** Figures on it were rounded to the ruler. */
 	readonly rounded?: boolean;
+	/** What on it could not be drawn, where something else stands in its place. */
+	readonly fault?: string;
 }
 
 /** What the title block says on every page. */
@@ -96,6 +98,7 @@ function framedLeaf(leaf: Leaf, title: TitleBlock, n: number, of: number): Page 
 		...size,
 		name: leaf.name,
 		title: `${title.job}: ${leaf.title}`,
+		...(leaf.fault === undefined ? {} : { fault: leaf.fault }),
 		marks: [
 			...placed(leaf.marks, { x: area.x, y: area.y }),
 			...placed(block(leaf, title, n, of, area.width), { x: area.x, y: top }),

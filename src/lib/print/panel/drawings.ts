@@ -1,7 +1,7 @@
 import { materialOf } from '../../job';
 import { type PanelDetail, type PanelPlan, panelSectionOf } from '../../design';
 import type { Plan } from '../../plan';
-import type { Drawing } from '../drawing';
+import { type Drawing, orStandIn } from '../drawing';
 import { figuresOn, type Figures } from '../wording';
 import { backView } from './back';
 import { boardView } from './board';
@@ -44,15 +44,27 @@ function views(
 	const carries =
 		d.layers.length + d.windows.length + d.covers.length + d.rings.length + d.hinges.length > 0;
 	const back = d.groove !== null || d.fixings !== null || d.covers.length > 0;
+	const view = (what: string, make: (title: string) => Drawing): Drawing => {
+		const title = `${name}: ${what}`;
+		return orStandIn(title, () => make(title));
+	};
 	return [
-		frontView(d, section, `${name}: opening, board, finished`, figures, mirror),
-		...(section ? [sectionView(d, section, { name, job: plan.job }, figures, mirror)] : []),
-		...(carries
-			? [boardView(d, material, `${name}: board, ${material.name}`, figures, mirror)]
+		view('opening, board, finished', (t) => frontView(d, section, t, figures, mirror)),
+		...(section
+			? [
+					view('section A–A', (t) =>
+						sectionView(d, section, { title: t, job: plan.job }, figures, mirror),
+					),
+				]
 			: []),
-		...(back ? [backView(d, `${name}: back`, figures, mirror)] : []),
-		...(d.devices.length > 0 ? [drillView(d, `${name}: drilling template`, figures, mirror)] : []),
-		...d.covers.map((c) => coverView(c, `${name}: ${c.name}`, figures, mirror)),
-		...d.rings.map((r) => ringView(r, `${name}: ${r.name}`, figures, mirror)),
+		...(carries
+			? [view(`board, ${material.name}`, (t) => boardView(d, material, t, figures, mirror))]
+			: []),
+		...(back ? [view('back', (t) => backView(d, t, figures, mirror))] : []),
+		...(d.devices.length > 0
+			? [view('drilling template', (t) => drillView(d, t, figures, mirror))]
+			: []),
+		...d.covers.map((c) => view(c.name, (t) => coverView(c, t, figures, mirror))),
+		...d.rings.map((r) => view(r.name, (t) => ringView(r, t, figures, mirror))),
 	];
 }

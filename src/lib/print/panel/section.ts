@@ -37,7 +37,7 @@ interface Scales {
 export function sectionView(
 	d: PanelDetail,
 	section: PanelSection,
-	{ name, job }: { readonly name: string; readonly job: Job },
+	{ title, job }: { readonly title: string; readonly job: Job },
 	figures: Figures,
 	mirror: boolean,
 ): Drawing {
@@ -67,7 +67,7 @@ export function sectionView(
 			ink: 'pencil',
 		}),
 	];
-	return { width: WIDTH, height, title: `${name}: section A–A`, marks };
+	return { width: WIDTH, height, title, marks };
 }
 
 function boxOf(section: PanelSection): Rect {

@@ -44,12 +44,15 @@ export interface PanelSection {
 	readonly cloths: readonly { readonly cloth: string; readonly regions: readonly Region[] }[];
 }
 
-/** Through as many layers, windows and covers as one level line can meet; null for a flat panel. */
+/**
+ * Through as many layers, windows and covers as one level line can meet; null for a flat panel, and
+ * where a window leaves no board.
+ */
 export function panelSectionOf(d: PanelDetail): PanelSection | null {
 	const y = bestLine(d);
 	if (y === null) return null;
 	const boards = [...mainBoard(d, y), ...layerBoards(d, y), ...coverBoards(d, y)];
-	return { y, boards, cloths: clothsIn(d, boards, y) };
+	return boards.length === 0 ? null : { y, boards, cloths: clothsIn(d, boards, y) };
 }
 
 function bestLine(d: PanelDetail): number | null {
