@@ -10,7 +10,7 @@ export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped
       only the layout of a plain problem, from a file or standard input; the answer is JSON.
       --lines: one problem a line in, one answer a line out, in the same order.
   kerf-and-nap check [job.json]
-      problems only.
+      problems and notes only.
 
-Exit codes: 0 done, 1 the job has problems, 2 wrong usage or unreadable file.
+Exit codes: 0 done, 1 the job has problems (notes are none), 2 wrong usage or unreadable file.
 `;

@@ -115,6 +115,19 @@ describe('check', () => {
 		expect(ended).toEqual({ code: 0, out: '', err: '' });
 	});
 
+	test('says notes, and ends with 0 where there is nothing else', async () => {
+		const { materials } = job.stock;
+		const off = { ...job, stock: { ...job.stock, materials: [{ ...materials[0], measured: 16 }] } };
+		const ended = await run('check', write('noted.json', off));
+		expect(ended).toMatchObject({ code: 0, err: '' });
+		expect(ended.out).toMatch(
+			/^stock\.materials\[0\]\.measured: .* \(a note: nothing is wrong\)\n/,
+		);
+		const both = await run('check', write('both.json', { ...off, custommer: 'x' }));
+		expect(both.code).toBe(1);
+		expect(both.out.indexOf('custommer')).toBeLessThan(both.out.indexOf('a note'));
+	});
+
 	test('says all of a faulty one', async () => {
 		const faulty = { ...job, custommer: 'x', shop: { paper: 'a3' } };
 		const ended = await run('check', write('faulty.json', faulty));

@@ -1,4 +1,4 @@
-import { parseJobText, type Problem } from '../../lib/job';
+import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
 import { forPaper } from '../../lib/print';
@@ -38,7 +38,7 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	return refused(planned.problems);
 }
 
-/** `check`: the problems of a job, and nothing else. */
+/** `check`: the problems and notes of a job, and nothing else. */
 export async function checkCommand(args: readonly string[]): Promise<number> {
 	const { file } = parse(args, {});
 	const read = await readFile(file);
@@ -71,9 +71,11 @@ async function readFile(file: string | undefined): Promise<ReadFile> {
 	return read;
 }
 
+/** Says all problems, notes last; only what is more than a note makes the job a refused one. */
 function refused(problems: readonly Problem[], to: NodeJS.WriteStream = process.stderr): number {
-	to.write(problems.map(problemText).join(''));
-	return problems.length > 0 ? 1 : 0;
+	const troubles = troublesOf(problems);
+	to.write([...troubles, ...notesOf(problems)].map(problemText).join(''));
+	return troubles.length > 0 ? 1 : 0;
 }
 
 function paperOf(text: string | boolean | undefined): 'a4' | 'letter' | null {

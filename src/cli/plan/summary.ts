@@ -1,4 +1,4 @@
-import { clothName, materialName } from '../../lib/job';
+import { clothName, materialName, notesOf, troublesOf } from '../../lib/job';
 import { ticks, printMoney, showLength } from '../../lib/measure';
 import { proofText } from '../../lib/layout';
 import type { Plan } from '../../lib/plan';
@@ -15,7 +15,8 @@ export function summary(plan: Plan, folder: string, files: readonly string[]): s
 		...plan.cloths.map((cloth) => `  cloth     ${clothLine(plan, cloth)}`),
 		`  to buy    ${price(plan.order.total)}`,
 		`  quote     ${price(plan.quote.total)}`,
-		`  problems  ${plan.problems.length === 0 ? 'none' : plan.problems.length}`,
+		`  problems  ${troublesOf(plan.problems).length || 'none'}`,
+		`  notes     ${notesOf(plan.problems).length || 'none'}`,
 		`  cautions  ${plan.cautions.length}: read them in the print pack before the first cut`,
 		`  files     in ${folder}: ${files.join(', ')}`,
 		'',

@@ -21,6 +21,11 @@ export class ProblemLog {
 		return stops.map((p) => p.path.slice(this.root.length));
 	}
 
+	/** Nothing is wrong with the plan; it is only to be known. */
+	note(path: Path, what: string, fix: string): void {
+		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'note' });
+	}
+
 	/** It is planned as asked; somebody has to look before cutting. */
 	check(path: Path, what: string, fix: string): void {
 		this.problems.push({ path: [...this.root, ...path], what, fix, kind: 'check' });

@@ -68,6 +68,6 @@ function notListed(kind: Sundry['kind'], amount: number, purposes: readonly stri
 		path: ['stock', 'sundries'],
 		what: `The work takes ${kind.replace('-', ' ')} (${Number(amount.toFixed(2))} ${unit}, for ${purposes[0]}), but the stock lists none, so the order leaves it out.`,
 		fix: `Add ${kind.replace('-', ' ')} to the sundries with what one pack holds and costs.`,
-		kind: 'check',
+		kind: 'note',
 	};
 }

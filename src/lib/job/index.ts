@@ -47,6 +47,7 @@ export {
 } from './panel';
 export type { PinnedLayout } from './pinned';
 export {
+	notesOf,
 	type Path,
 	pathText,
 	type Places,
@@ -54,6 +55,7 @@ export {
 	type Problem,
 	saidOnce,
 	textsIn,
+	troublesOf,
 	valueAt,
 } from './problems';
 export {

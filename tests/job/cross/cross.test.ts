@@ -61,6 +61,24 @@ describe('figures that contradict each other', () => {
 		expect(marks({ stock: { ...stock, rolls: [roll] } })).toEqual(['stop stock.rolls[0].usable']);
 	});
 
+	test('a thickness off its standard is a note, and accepted for that one value', () => {
+		const of = (changes: object) =>
+			readJob({ stock: { materials: [{ id: 'x' }, { ...ply, ...changes }] } }).problems.filter(
+				(p) => p.kind === 'note',
+			);
+		const [note, ...more] = of({ measured: 16.5 });
+		expect(more).toEqual([]);
+		const at = ['stock', 'materials', 1];
+		expect(note).toMatchObject({
+			path: [...at, 'measured'],
+			what: expect.stringContaining('16.5 mm'),
+			accept: { path: [...at, 'accepted'], value: 16.5 },
+		});
+		expect(of({ measured: 16.5, accepted: 16.5 })).toEqual([]);
+		expect(of({ measured: 16.4, accepted: 16.5 })).toHaveLength(1);
+		expect(of({ measured: 17.8 })).toEqual([]);
+	});
+
 	test('cloth thicker pressed than loose', () => {
 		expect(marks({ stock: { cloths: [{ ...felt, pressed: 5 }] } })).toEqual([
 			'check stock.cloths[0].pressed',

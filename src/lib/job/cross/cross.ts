@@ -21,7 +21,7 @@ export function crossCheck(
 	const problems: Problem[] = [];
 	for (const check of CHECKS) {
 		const faults = check(job);
-		problems.push(...faults.map(({ problem: p }) => ({ ...p, path: pathInFile(sources, p.path) })));
+		problems.push(...faults.map(({ problem }) => problemInFile(problem, sources)));
 		const out = faults.flatMap((f): Path[] => (f.leavesOut ? [f.leavesOut] : []));
 		if (out.length === 0) continue;
 		job = structuredClone(job);
@@ -29,4 +29,11 @@ export function crossCheck(
 	}
 	const saws = usableSaws(job.shop.saws);
 	return { job: { ...job, shop: { ...job.shop, saws } }, problems, sources };
+}
+
+function problemInFile(problem: Problem, sources: Sources): Problem {
+	const { accept } = problem;
+	const there = accept && { ...accept, path: pathInFile(sources, accept.path) };
+	const path = pathInFile(sources, problem.path);
+	return { ...problem, path, ...(there ? { accept: there } : {}) };
 }

@@ -12,6 +12,17 @@ export function refusal(path: Path, what: string, fix: string): Fault {
 	return { problem: { path, what, fix, kind: 'stop' }, leavesOut: path };
 }
 
+/** Planned as asked, and nothing wrong with it: only to be known, until it is accepted. */
+export function remark(
+	path: Path,
+	what: string,
+	fix: string,
+	accept?: NonNullable<Problem['accept']>,
+): Fault {
+	const problem: Problem = { path, what, fix, kind: 'note', ...(accept ? { accept } : {}) };
+	return { problem, leavesOut: null };
+}
+
 /** Planned as asked; somebody has to look. */
 export function doubt(path: Path, what: string, fix: string): Fault {
 	return { problem: { path, what, fix, kind: 'check' }, leavesOut: null };

@@ -1,7 +1,7 @@
 import { mm, showMm, toMm } from '../../measure';
 import type { Job } from '../job';
 import type { Path } from '../problems';
-import { doubt, refusal, type Fault } from './fault';
+import { doubt, refusal, remark, type Fault } from './fault';
 import type { Saw } from '../shop';
 import { type Cloth, type Material, type Roll, offNominal } from '../stock';
 
@@ -16,17 +16,19 @@ export function oddStock({ stock, shop }: Job): Fault[] {
 }
 
 /**
- * A thickness far from its name is planned as measured, but it is more often a slip than a board.
+ * A thickness far from its name is planned as measured. Boards of the trade do come like that, so
+ * the value is told once and accepted for the board; another one is told again.
  */
 function thickness(board: Material, path: Path): Fault[] {
 	const band = offNominal(board);
-	if (!band) return [];
+	if (!band || board.accepted === board.measured) return [];
 	const limits = `${shown(band.low)} to ${shown(band.high)}`;
 	return [
-		doubt(
+		remark(
 			[...path, 'measured'],
 			`"${board.name}" is measured at ${shown(board.measured)}, nominal ${shown(board.nominal)}.`,
-			`Measure again: by ${band.source} it would be ${limits}.`,
+			`By ${band.source} it would be ${limits}. Measure again; if it is right, accept it for this board.`,
+			{ path: [...path, 'accepted'], value: toMm(board.measured) },
 		),
 	];
 }

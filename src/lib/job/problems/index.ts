@@ -1,6 +1,6 @@
 export { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources } from './leave-out';
 export { nearest } from './nearest';
 export { type Places, placesIn } from './places';
-export { type Path, pathText, type Problem, saidOnce } from './problem';
+export { notesOf, type Path, pathText, type Problem, saidOnce, troublesOf } from './problem';
 export { textsIn } from './texts';
 export { inside, valueAt } from './value-at';

@@ -14,9 +14,22 @@ export interface Problem {
 	readonly fix: string;
 	/**
 	 * 'stop': this thing is left out of the plan. 'check': it is planned as asked, look before
-	 * cutting.
+	 * cutting. 'note': nothing is wrong with the plan, but somebody may want to know; it is said
+	 * under a heading of its own and refuses nothing.
 	 */
-	readonly kind: 'stop' | 'check';
+	readonly kind: 'stop' | 'check' | 'note';
+	/** Of a note: what to write into the job where it is to be said no more. */
+	readonly accept?: { readonly path: Path; readonly value: number };
+}
+
+/** What has to be looked at before anything is cut: all but the notes. */
+export function troublesOf(problems: readonly Problem[]): Problem[] {
+	return problems.filter((p) => p.kind !== 'note');
+}
+
+/** What is only to be known. */
+export function notesOf(problems: readonly Problem[]): Problem[] {
+	return problems.filter((p) => p.kind === 'note');
 }
 
 /** All problems, each said once: the two hands of a pair have the same to say. */

@@ -19,6 +19,11 @@ export const material = z.strictObject({
 		label: 'Measured thickness',
 		help: 'What the caliper says; every size is worked out from this.',
 	}),
+	/** Holds for this very value: another one measured is told again. */
+	accepted: field(size.nullable().default(null), {
+		label: 'Accepted thickness',
+		help: 'A measured thickness that is far from the nominal one and right all the same.',
+	}),
 	/** Does the face have a grain that parts must follow? */
 	grain: field(z.boolean().default(false), { label: 'Grain' }),
 	/** Gives the mass of each part. */

@@ -1,4 +1,12 @@
-import { clothOf, materialOf, pathText, materialName } from '../../job';
+import {
+	clothOf,
+	materialOf,
+	pathText,
+	materialName,
+	notesOf,
+	type Problem,
+	troublesOf,
+} from '../../job';
 import { nth, toMm, showMass, printMoney } from '../../measure';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
@@ -8,6 +16,8 @@ import {
 	flow,
 	space,
 	type Block,
+	type Cell,
+	type Column,
 	pageArea,
 	type Leaf,
 	leavesOf,
@@ -105,7 +115,8 @@ function liveFigures(plan: Plan): Live[] {
 		{ label: 'Cloth to pull', value: amountText(metres, ruler) || 'none' },
 		{ label: 'Order', value: money(plan.order.total) },
 		{ label: 'Boards weigh', value: showMass(mass, ruler) },
-		{ label: 'Problems', value: String(plan.problems.length) },
+		{ label: 'Problems', value: String(troublesOf(plan.problems).length) },
+		{ label: 'Notes', value: String(notesOf(plan.problems).length) },
 		{ label: 'Cautions', value: String(plan.cautions.length) },
 	];
 }
@@ -137,35 +148,39 @@ function strip(cells: readonly Live[], width: number): Block[] {
 }
 
 function problemBlocks(plan: Plan, width: number): Block[] {
-	if (plan.problems.length === 0) return [];
-	const rows = plan.problems.map((p) => ({
-		cells: [
-			{
-				text: p.kind === 'stop' ? 'not planned' : 'look first',
-				weight: 'semibold',
-				ink: 'warn',
-			} as const,
-			p.what,
-			p.fix,
-			pathText(p.path),
-		],
-	}));
+	const troubles = troublesOf(plan.problems);
+	const notes = notesOf(plan.problems);
 	return [
-		heading('Problems', width, 'to be looked at before anything is cut'),
-		...table(
-			{
-				columns: [
-					{ head: '', width: 19 },
-					{ head: 'What', width: { share: 3 } },
-					{ head: 'What would be right', width: { share: 3 } },
-					{ head: 'Where', width: { share: 2 } },
-				],
-				rows,
-			},
-			width,
-		),
+		...saidBlocks(['Problems', 'to be looked at before anything is cut'], troubles, width),
+		...saidBlocks(['Notes', 'nothing is wrong; only to be known'], notes, width),
+	];
+}
+
+function saidBlocks(
+	[title, about]: readonly [string, string],
+	problems: readonly Problem[],
+	width: number,
+): Block[] {
+	if (problems.length === 0) return [];
+	const columns: Column[] = [
+		{ head: 'What', width: { share: 3 } },
+		{ head: 'What would be right', width: { share: 3 } },
+		{ head: 'Where', width: { share: 2 } },
+	];
+	const rows = problems.map((p) => ({ cells: [...kindCell(p), p.what, p.fix, pathText(p.path)] }));
+	const marked = problems.some((p) => p.kind !== 'note');
+	return [
+		heading(title, width, about),
+		...table({ columns: marked ? [{ head: '', width: 19 }, ...columns] : columns, rows }, width),
 		space(5),
 	];
+}
+
+/** A note refuses nothing, so it is not marked. */
+function kindCell({ kind }: Problem): Cell[] {
+	if (kind === 'note') return [];
+	const text = kind === 'stop' ? 'not planned' : 'look first';
+	return [{ text, weight: 'semibold', ink: 'warn' }];
 }
 
 function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {

@@ -6,4 +6,4 @@ export { framed, type Leaf, pageArea, type Paper, PAPER_SIZES, type TitleBlock }
 export { leavesOf, paperOf, widthOf } from './leaves';
 export { cautionBlock, heading, paragraph, subheading } from './paragraphs';
 export { refusedBlocks } from './refused';
-export { type Row, table, widest } from './table';
+export { type Cell, type Column, type Row, table, widest } from './table';

@@ -10,7 +10,7 @@ export interface Column {
 }
 
 /** What stands in a cell: a text, a styled text, or an empty box to tick at the bench. */
-type Cell =
+export type Cell =
 	| string
 	| { readonly text: string; readonly weight?: 'semibold'; readonly ink?: Ink }
 	| { readonly tick: true };

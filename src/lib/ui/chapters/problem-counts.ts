@@ -1,4 +1,4 @@
-import type { Path, Problem } from '../../job';
+import { type Path, type Problem, troublesOf } from '../../job';
 import type { Chapter } from './chapters';
 
 /** How many problems each chapter has to show on its stub: where one would look for them. */
@@ -11,7 +11,7 @@ export function problemCounts(problems: readonly Problem[]): Record<Chapter, num
 		quote: 0,
 		print: 0,
 	};
-	for (const { path } of problems) counts[chapterFor(path)]++;
+	for (const { path } of troublesOf(problems)) counts[chapterFor(path)]++;
 	return counts;
 }
 

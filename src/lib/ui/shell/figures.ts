@@ -1,4 +1,5 @@
 import { sumMoney, type Money, ticks, type Length } from '../../measure';
+import { notesOf, troublesOf } from '../../job';
 import type { Plan } from '../../plan';
 
 /** The figures a title block carries. */
@@ -7,6 +8,7 @@ export interface LiveFigures {
 	readonly pull: Length;
 	readonly material: Money;
 	readonly problems: number;
+	readonly notes: number;
 	readonly cautions: number;
 }
 
@@ -18,7 +20,8 @@ export function liveFigures(plan: Plan): LiveFigures {
 		sheets: sheets.length,
 		pull: ticks(pulls.reduce<number>((sum, pull) => sum + pull, 0)),
 		material: sumMoney([plan.order.total]),
-		problems: plan.problems.length,
+		problems: troublesOf(plan.problems).length,
+		notes: notesOf(plan.problems).length,
 		cautions: plan.cautions.length,
 	};
 }

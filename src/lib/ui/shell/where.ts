@@ -23,8 +23,9 @@ export function placeOf(file: unknown, path: Path): string {
 	return text === '' ? 'The file' : text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** Problems that stop something first, then those to check. */
+const WEIGHTS: Readonly<Record<Problem['kind'], number>> = { stop: 0, check: 1, note: 2 };
+
+/** Problems that stop something first, then those to check, notes last. */
 export function byWeight(problems: readonly Problem[]): Problem[] {
-	const weight = (p: Problem): number => (p.kind === 'stop' ? 0 : 1);
-	return problems.toSorted((a, b) => weight(a) - weight(b));
+	return problems.toSorted((a, b) => WEIGHTS[a.kind] - WEIGHTS[b.kind]);
 }
