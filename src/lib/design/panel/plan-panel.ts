@@ -87,6 +87,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 		label: `P${bench.number}`,
 		cloth: cloth && { id: cloth.id, pressed: cloth.pressed, nap: panel.nap },
 		foam: panel.foam?.thickness ?? ticks(0),
+		cornerPatches: panel.cornerPatches,
 		material: panel.material,
 		thickness,
 		leaves: hingeLeaves(bench, fit.board, hinges),
