@@ -15,6 +15,7 @@ import {
 	type BoxFaces,
 	edgeEnd,
 	seamed,
+	seamSizeProblems,
 	type EdgeEnd,
 	type SeamSizes,
 } from './box';
@@ -50,7 +51,10 @@ export function wrapBox(
 ): WrappedBox {
 	const faces = boxFaces(skin, wish);
 	const of: BoxCloth = { owner: skin.owner, box: skin.name, cloth, ruler: shop.ruler };
-	const problems = unknownFaces(skin, wish, path);
+	const problems = [
+		...unknownFaces(skin, wish, path),
+		...seamSizeProblems(skin, wish, shop.ruler, path),
+	];
 	if (![...faces.round, ...faces.ends].some((f) => f.covered)) return { ways: [], problems };
 	const ways: Made[] = [faceByFace(faces, wish, of)];
 	if (skin.across !== null) ways.unshift(inABand(faces, skin.across, wish, of));

@@ -3,7 +3,16 @@ import type { Need } from '../need';
 import type { Part } from '../part';
 import { type Board, letter, needs, seamNeeds, partOf, withTurnedEnd } from './board';
 import type { BoxPlan, Chamber } from './box-plan';
-import { chambersOf, netOf, figuresOf, fitOf, outsidePoints, sizesOf } from './report';
+import {
+	chambersOf,
+	clothed,
+	clothSides,
+	netOf,
+	figuresOf,
+	fitOf,
+	outsidePoints,
+	sizesOf,
+} from './report';
 import { bareAir, fillSwept, type Inside } from './inside';
 import { BoardRack } from './rack';
 import { sweptSectionOf, shellOf, type SweptSection } from './shell';
@@ -152,12 +161,12 @@ function pastSpace(
 	job: Job,
 	built: Built,
 ): Record<'width' | 'height' | 'depth', number> {
-	const cloth = clothOf(job, box.carpet?.cloth)?.loose ?? 0;
-	const size = sizesOf(outsidePoints(built.inside.boards));
+	const on = clothSides(box, clothOf(job, box.carpet?.cloth));
+	const size = clothed(sizesOf(outsidePoints(built.inside.boards)), on);
 	return {
-		width: size.width + 2 * cloth - (space.width - 2 * space.clearance),
-		height: size.height + 2 * cloth - (space.height - space.clearance),
-		depth: size.depth + 2 * cloth - (space.depth - space.clearance - box.standOff),
+		width: size.width - (space.width - 2 * space.clearance),
+		height: size.height - (space.height - space.clearance),
+		depth: size.depth - (space.depth - space.clearance - box.standOff),
 	};
 }
 

@@ -27,6 +27,7 @@ import {
 	zoneFigures,
 } from './layers';
 import type { PanelPlan } from './panel-plan';
+import { checkMarks } from './same-marks';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 
@@ -75,7 +76,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 	const drawnZones = zoneFigures(bench);
 	const zones = drawnZones.filter((z) => z !== null);
 	const hinges = hingeFigures(bench);
-	const devices = deviceFigures(bench);
+	const devices = deviceFigures(bench, fit.board);
 	const rings = ringFigures(bench);
 	const size = grooveSize(bench);
 	const groove = size && checkGroove(bench, size, thickness);
@@ -144,6 +145,7 @@ function forbidden(made: Made): { name: string; outline: Figures['fit']['board']
 
 /** All that is to be looked at; false where the panel must not be made. */
 function check(bench: Bench, f: Figures): boolean {
+	checkMarks(bench);
 	checkLies(bench, f);
 	const allowed = checkZones(bench, f.fit.board, f.zones, f.covers, f.windows);
 	const cutOuts = [...f.windows, ...f.covers].map((w) => ({ name: w.name, outline: w.hole }));

@@ -19,18 +19,32 @@ export function sizesOf(points: readonly Point3[]): Sizes3 {
 	return { width: up(high.x - low.x), depth: up(high.y - low.y), height: up(high.z - low.z) };
 }
 
-/** Cloth on the outside: loose thickness on every face that gets some. */
-function wrap(sizes: Sizes3, box: Box, cloth: Cloth | null): Sizes3 {
-	const t = cloth?.loose ?? 0;
-	const covered = (key: string): number => {
-		const { carpet } = box;
-		if (!carpet) return 0;
-		return carpet.cover.length === 0 || carpet.cover.includes(key) ? t : 0;
-	};
+/** Cloth on each side of the outside, ticks: loose thickness where there is some, else 0. */
+export type ClothSides = Readonly<
+	Record<'left' | 'right' | 'front' | 'back' | 'bottom' | 'top', number>
+>;
+
+export function clothSides({ carpet }: Box, cloth: Cloth | null): ClothSides {
+	const on = (key: ClothSide): number =>
+		carpet && (carpet.cover.length === 0 || carpet.cover.includes(key)) ? (cloth?.loose ?? 0) : 0;
 	return {
-		width: ticks(sizes.width + covered('left') + covered('right')),
-		height: ticks(sizes.height + covered('top') + covered('bottom')),
-		depth: ticks(sizes.depth + covered('front') + covered('back')),
+		left: on('left'),
+		right: on('right'),
+		front: on('front'),
+		back: on('back'),
+		bottom: on('bottom'),
+		top: on('top'),
+	};
+}
+
+type ClothSide = keyof ClothSides;
+
+/** Outside sizes with the cloth. */
+export function clothed(sizes: Sizes3, on: ClothSides): Sizes3 {
+	return {
+		width: ticks(sizes.width + on.left + on.right),
+		height: ticks(sizes.height + on.top + on.bottom),
+		depth: ticks(sizes.depth + on.front + on.back),
 	};
 }
 
@@ -41,9 +55,10 @@ export function fitOf(
 	cloth: Cloth | null,
 	log: ProblemLog,
 ): FitFigures {
-	const wrapped = wrap(sizesOf(points), box, cloth);
-	const inSpace = spaceWords(box, wrapped, points, cloth, log);
-	const turn = turnFor(box, points, cloth?.loose ?? 0);
+	const on = clothSides(box, cloth);
+	const wrapped = clothed(sizesOf(points), on);
+	const inSpace = spaceWords(box, wrapped, points, on, log);
+	const turn = turnFor(box, points, on);
 	if (box.opening && !turn) {
 		log.check(
 			['opening'],
@@ -66,7 +81,7 @@ function spaceWords(
 	box: Box,
 	wrapped: Sizes3,
 	points: readonly Point3[],
-	cloth: Cloth | null,
+	on: ClothSides,
 	log: ProblemLog,
 ): string[] {
 	const { space } = box;
@@ -94,7 +109,7 @@ function spaceWords(
 			`Take ${shown(over)} mm off the ${axis}.`,
 		);
 	}
-	const over = leanOver(space, room.depth, points, cloth?.loose ?? 0);
+	const over = leanOver(space, room.depth, points, on.front + on.back);
 	if (words.length === 0 && over > 0.5) {
 		tell(
 			'depthTop',
@@ -117,16 +132,21 @@ function leanOver(
 	const front = Math.min(...points.map((p) => p.y));
 	return Math.max(
 		...points.map(
-			(p) => p.y - front + 2 * cloth - (deep - (lost * Math.min(p.z, space.height)) / space.height),
+			(p) => p.y - front + cloth - (deep - (lost * Math.min(p.z, space.height)) / space.height),
 		),
 	);
 }
 
-type View = readonly [name: string, look: (p: Point3) => Point];
+/** What goes first, how it looks from there, and its sides: low and high x, low and high y. */
+type View = readonly [
+	name: string,
+	look: (p: Point3) => Point,
+	sides: readonly [ClothSide, ClothSide, ClothSide, ClothSide],
+];
 const VIEWS: readonly View[] = [
-	['Front first', (p) => ({ x: p.x, y: p.z })],
-	['One end first', (p) => ({ x: p.y, y: p.z })],
-	['Top or bottom first', (p) => ({ x: p.x, y: p.y })],
+	['Front first', (p) => ({ x: p.x, y: p.z }), ['left', 'right', 'bottom', 'top']],
+	['One end first', (p) => ({ x: p.y, y: p.z }), ['front', 'back', 'bottom', 'top']],
+	['Top or bottom first', (p) => ({ x: p.x, y: p.y }), ['left', 'right', 'front', 'back']],
 ];
 
 /**
@@ -134,14 +154,17 @@ const VIEWS: readonly View[] = [
  * until it fits, at any angle. What passes at none may still be wriggled in, which nobody should
  * count on.
  */
-function turnFor(box: Box, points: readonly Point3[], cloth: number): string | null {
+function turnFor(box: Box, points: readonly Point3[], on: ClothSides): string | null {
 	const { opening } = box;
 	if (!opening) return null;
-	for (const [name, look] of VIEWS) {
+	const { width, height } = opening;
+	for (const [name, look, sides] of VIEWS) {
 		const outline = hull(points.map(look));
-		const [width, height] = [opening.width - 2 * cloth, opening.height - 2 * cloth];
-		for (const angle of [...ANGLES, ...exactAngles(outline, width, height)]) {
-			if (!fitsAt(outline, angle, width, height)) continue;
+		const cloth = sides.map((side) => on[side]);
+		const most = 2 * Math.max(...cloth);
+		const exact = exactAngles(outline, width - most, height - most);
+		for (const angle of [...ANGLES, ...exact]) {
+			if (!fitsAt(outline, angle, opening, cloth)) continue;
 			const shownAngle = Math.round(angle * 100) / 100;
 			return angle === 0 ? `${name}, upright as it stands.` : `${name}, turned ${shownAngle}°.`;
 		}
@@ -185,15 +208,29 @@ const ANGLES: readonly number[] = [
 	),
 ];
 
+/** `cloth`: on the sides of low and high x and y, in the outline's own frame. */
 function fitsAt(
 	outline: readonly Point[],
 	degrees: number,
-	width: number,
-	height: number,
+	opening: { readonly width: number; readonly height: number },
+	cloth: readonly number[],
 ): boolean {
 	const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
 	const xs = outline.map((p) => p.x * c - p.y * s);
 	const ys = outline.map((p) => p.x * s + p.y * c);
 	const spread = (n: readonly number[]): number => Math.max(...n) - Math.min(...n);
-	return spread(xs) <= width + 1e-6 && spread(ys) <= height + 1e-6;
+	const wide = spread(xs) + clothAlong({ x: c, y: -s }, cloth);
+	const high = spread(ys) + clothAlong({ x: s, y: c }, cloth);
+	return wide <= opening.width + 1e-6 && high <= opening.height + 1e-6;
+}
+
+/**
+ * What the cloth adds to the spread along a direction, both ways together: its thickness all round
+ * where every side has some, nothing along a side that has none.
+ */
+function clothAlong(d: Point, cloth: readonly number[]): number {
+	const [left = 0, right = 0, below = 0, above = 0] = cloth;
+	const toward = (x: number, y: number): number =>
+		Math.hypot(x * (x > 0 ? right : left), y * (y > 0 ? above : below));
+	return toward(d.x, d.y) + toward(-d.x, -d.y);
 }

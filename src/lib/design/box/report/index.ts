@@ -1,4 +1,4 @@
 export { chambersOf, netOf } from './chamber';
 export { figuresOf } from './figures';
-export { fitOf, outsidePoints, sizesOf } from './fit';
+export { clothed, clothSides, fitOf, outsidePoints, sizesOf } from './fit';
 export { personsFor } from './lifting';
