@@ -27,19 +27,24 @@ export interface ClothOffer {
 
 /**
  * Wraps all panels and boxes of a job. Which way a box is carpeted is left to whoever can lay the
- * blanks out.
+ * blanks out. Nothing is cut from a `doubtful` cloth, one that was not read whole.
  */
 export function wrapAll(
 	job: Job,
 	designed: { readonly boxes: readonly BoxPlan[]; readonly panels: readonly PanelPlan[] },
 	places: Places,
+	doubtful: readonly string[] = [],
 ): ClothOffer {
 	return {
 		panels: designed.panels.flatMap((panel, i) => {
 			const path = places.of('panels', panel.id, i);
-			return panel.coverings.flatMap((c) => wrapPanelCovering(job, c, path));
+			return panel.coverings
+				.filter((c) => !doubtful.includes(c.cloth))
+				.flatMap((c) => wrapPanelCovering(job, c, path));
 		}),
-		boxes: designed.boxes.flatMap((box) => carpetOf(job, box, places)),
+		boxes: designed.boxes
+			.flatMap((box) => carpetOf(job, box, places))
+			.filter((offer) => !doubtful.includes(offer.cloth)),
 	};
 }
 

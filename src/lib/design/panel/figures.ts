@@ -206,6 +206,8 @@ export interface PanelDetail {
 	readonly devices: readonly DeviceFigure[];
 	readonly drills: readonly Drill[];
 	readonly zones: readonly ZoneFigure[];
+	/** Seams in the cloth of the face, as the person placed them. */
+	readonly seams: readonly (readonly [Point, Point])[];
 	/** Steps of assembly in order, in words. */
 	readonly assembly: readonly string[];
 }

@@ -14,6 +14,7 @@ import {
 	type GrooveObstacle,
 	hingeFigures,
 	hingeLeaves,
+	seamLines,
 } from './fittings';
 import { drawShape, fitPanel, windowFigures } from './fit';
 import type { Fit, GrooveFigure, PanelDetail } from './figures';
@@ -23,6 +24,8 @@ import {
 	ringFigures,
 	coveringsOf,
 	checkLies,
+	checkRims,
+	checkTurnUnder,
 	checkZones,
 	zoneFigures,
 } from './layers';
@@ -96,6 +99,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 		fixings: fixingFigure(bench, fit, groove, forbidden(made)),
 		hinges,
 		drills: drillsOf(bench, fit.board),
+		seams: seamLines(bench, fit.board),
 	};
 	// Nobody knows what the panel would cover where a zone cannot be drawn.
 	const allowed = check(bench, figures) && !drawnZones.includes(null);
@@ -108,7 +112,7 @@ function routed(
 	bench: Bench,
 	made: Made,
 	size: NonNullable<ReturnType<typeof grooveSize>>,
-): GrooveFigure {
+): GrooveFigure | null {
 	const wrapped = made.windows.filter((w) => w.wrapped).map((w) => w.hole);
 	return grooveFigure(bench, size, made.fit, wrapped, behind(made));
 }
@@ -147,6 +151,8 @@ function forbidden(made: Made): { name: string; outline: Figures['fit']['board']
 function check(bench: Bench, f: Figures): boolean {
 	checkMarks(bench);
 	checkLies(bench, f);
+	checkRims(bench, f);
+	checkTurnUnder(bench, f);
 	const allowed = checkZones(bench, f.fit.board, f.zones, f.covers, f.windows);
 	const cutOuts = [...f.windows, ...f.covers].map((w) => ({ name: w.name, outline: w.hole }));
 	checkDevices(bench, f.fit.board, f.devices, cutOuts);

@@ -185,6 +185,13 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 				`There is no edge ${o.edge}; the opening has ${most}.`,
 				`Give a number from 1 to ${most}.`,
 			);
+		const first = bench.panel.edges.own.findIndex((other) => other.edge === o.edge);
+		if (first < i)
+			bench.log.check(
+				['edges', 'own', i, 'edge'],
+				`Edge ${o.edge} is given twice; what is said here is not heeded.`,
+				'Say all that differs at an edge in one place.',
+			);
 	});
 }
 

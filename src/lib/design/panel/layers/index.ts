@@ -5,3 +5,4 @@ export { ringFigures } from './rings';
 export { type PanelSection, panelSectionOf } from './section';
 export { coveringsOf, foamedOf } from './surfaces';
 export { checkZones, zoneFigures } from './zones';
+export { checkRims, checkTurnUnder } from './rims';

@@ -55,7 +55,7 @@ class Maker {
 		const { f, bench } = this;
 		if (!f.cloth) return [];
 		const edges = f.fit.boardEdges.map((kind, i) => this.boardEdge(kind, i));
-		const seams = bench.panel.seams.map((s) => [s.from, s.to] as const);
+		const seams = f.seams;
 		const windows = [...this.openings(), ...this.seats(null)];
 		const base = this.covering('face', bench.panel.name, 'the face of the panel', f.cloth.id);
 		const outline = f.fit.board;
