@@ -87,7 +87,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	};
 }
 
-/** Cloths with a roll in the file that could not be read: it has been said what is wrong with it. */
+/** Cloths with a roll in the file that could not be read: what is wrong with it has been said. */
 function rollsLost(file: unknown, job: Job): string[] {
 	const list = isRecord(file) && isRecord(file.stock) ? file.stock.rolls : null;
 	if (!Array.isArray(list)) return [];

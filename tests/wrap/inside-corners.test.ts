@@ -253,8 +253,8 @@ describe('corner patches', () => {
 				const [patch] = patched({ outline: ell, nap }, HARD).patches;
 				const centre = patch!.marks.find((m) => m.kind === 'centre')!.line;
 				const [a, b] = [centre[0]!, centre.at(-1)!];
-				// Out of the corner is up and to the right; on the back the nap stays at +x and left
-				// and right change places.
+				// Out of the corner is up and to the right; on the back the nap stays at +x and
+				// left and right change places.
 				const angle = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
 				expect(Math.cos(((angle - (nap - 45)) * Math.PI) / 180)).toBeCloseTo(1, 3);
 			}),

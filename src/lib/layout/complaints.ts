@@ -11,8 +11,8 @@ interface Laid {
 }
 
 /**
- * What could not be laid out, said where the person can do something about it. `rollsLost`: cloths a
- * roll of which was refused when the job was read; where no other is left, that is why.
+ * What could not be laid out, said where the person can do something about it. `rollsLost`: cloths
+ * a roll of which was refused when the job was read; where no other is left, that is why.
  */
 export function complaints(
 	job: Job,

@@ -8,6 +8,8 @@ import type { ClothShape } from './marks';
 interface Edge {
 	readonly flaps: readonly Flap[];
 	readonly where: string;
+	/** The same where it is about a corner. */
+	readonly corner: string;
 	readonly path: Path;
 }
 
@@ -23,11 +25,12 @@ export function crowded(
 ): Problem[] {
 	const { name } = covering;
 	const edges: Edge[] = [
-		{ flaps: shape.flaps, where: `${name}: in a slot of the outline`, path },
+		{ flaps: shape.flaps, where: `${name}: in a slot of the outline`, corner: `${name}:`, path },
 		...shape.windows.map(({ flaps }, i): Edge => {
 			const { name: window = 'a window', index } = covering.windows[i] ?? {};
 			const at = index === undefined ? path : [...path, 'windows', index];
-			return { flaps, where: `${name}: in ${window}`, path: at };
+			const where = `${name}: in ${window}`;
+			return { flaps, where, corner: where, path: at };
 		}),
 	];
 	return edges.flatMap((edge) => {
@@ -63,7 +66,7 @@ function tooNear({ where, path }: Edge, facing: readonly Flap[], ruler: Ruler): 
 	};
 }
 
-function inCorner({ where, path }: Edge, corners: readonly Flap[], ruler: Ruler): Problem[] {
+function inCorner({ corner, path }: Edge, corners: readonly Flap[], ruler: Ruler): Problem[] {
 	if (corners.length === 0) return [];
 	const worst = worstOf(corners);
 	const say = (n: number): string => showLength(snap(n), ruler);
@@ -74,7 +77,7 @@ function inCorner({ where, path }: Edge, corners: readonly Flap[], ruler: Ruler)
 			path,
 			kind: 'note',
 			what:
-				`${where} the inside corner${between} of radius ${say(worst.span.arc?.radius ?? 0)} leaves ${say(worst.total)} of cloth ` +
+				`${corner} the inside corner${between} of radius ${say(worst.span.arc?.radius ?? 0)} leaves ${say(worst.total)} of cloth ` +
 				`to be turned under instead of ${say(worst.wanted)}.`,
 			fix: 'Nothing to do: it is slit there, and holds by what lies on the back.',
 		},

@@ -6,8 +6,8 @@ type Pattern = Pick<Cloth, 'repeat'>;
 type OffRoll = Pick<Roll, 'cuts' | 'begins' | 'left' | 'step'>;
 
 /**
- * What goes by before the pattern starts: a roll that was last cut off anywhere in its pattern loses
- * up to a repeat.
+ * What goes by before the pattern starts: a roll that was last cut off anywhere in its pattern
+ * loses up to a repeat.
  */
 export function leadOf(roll: OffRoll, { repeat }: Pattern): Length {
 	return roll.begins === 'anywhere' ? repeat : ticks(0);

@@ -63,7 +63,7 @@ function howTo(face: string, lap: Length, ruler: Ruler): string {
 	);
 }
 
-/** As the face is seen with the cloth laid flat: from the front edge out over the edge and the back. */
+/** As the face is seen, its cloth laid flat: from the front edge over the edge and the back. */
 function drawn(
 	corner: OpenCorner,
 	lap: number,

@@ -113,7 +113,7 @@ function notFollowed(
 		...told.doubt,
 		figures: `${told.doubt.figures}; ${bare}`,
 		at: line.about,
-		// Slits that each open a little are usual in a rounded corner; a triangle of bare board is not.
+		// Slits that each open a little are usual in a rounded corner; a bare triangle is not.
 		kind: worst.radius > worst.height ? 'note' : 'check',
 	};
 	return { ...told, doubt };

@@ -19,7 +19,7 @@ export interface StepGround {
 	readonly folds: readonly (readonly Point[])[];
 }
 
-/** The cuts at one step, on the flat cloth. Corners on the edge of the board belong to that edge. */
+/** The cuts at one step, on the flat cloth. Corners on the board's edge belong to that edge. */
 export function stepReliefs(
 	step: ClothStep,
 	{ board, laid, folds }: StepGround,

@@ -8,7 +8,7 @@ import { type FlapWidth, outOf, turnTo } from '../girth';
  * the flap open. Both stop short of the fold, because a cut that reaches the front edge shows.
  */
 
-/** A place on the fold where the flap is cut: the flaps beside it lie along `before` and `after`. */
+/** A place on the fold where the flap is cut; its flaps lie along `before` and `after`. */
 export interface CutPlace {
 	readonly at: Point;
 	readonly before: Point; // heading

@@ -64,7 +64,7 @@ export interface InsideCorner {
 	readonly flaps: readonly [Flap, Flap];
 }
 
-/** Corners and hollow curves of an outline, each as one, where cloth is turned down on both sides. */
+/** Corners and hollow curves of an outline, each as one, with cloth turned down on both sides. */
 export function insideCorners(flaps: readonly Flap[], climb: Climb, rise: number): InsideCorner[] {
 	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
 	return curvesOf(flaps, climb, rise).flatMap((run) => insideCorner(run, round) ?? []);

@@ -21,7 +21,7 @@ function facing(side: Side, turn: Device['turn']): Side {
 	return nth(SIDES, (SIDES.indexOf(side) + turn / 90) % 4);
 }
 
-/** Devices in the panel's frame: they are asked for from the lower left of the board's rectangle. */
+/** Devices in the panel's frame: they are asked for from the lower left of the board. */
 export function deviceFigures(bench: Bench, board: Outline): DeviceFigure[] {
 	return devicesOn(bench, board).map((d) => {
 		const across = d.turn % 180 === 0;
