@@ -59,7 +59,8 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const search = new SearchSession(job, options);
 
 	const design = designAll(job, places);
-	const cloth = await chooseWays(job, wrapAll(job, design, places), search.budget);
+	const offer = wrapAll(job, design, places, read.doubtfulCloths);
+	const cloth = await chooseWays(job, offer, search.budget);
 	const boards = await layBoards(job, design.parts, search);
 	const cloths = await layCloths(job, cloth.blanks, search);
 
@@ -67,7 +68,13 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const needs = [...design.needs, ...cloth.needs];
 	const made = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs };
 	const { order, quote, problems } = estimate(job, { ...made, seamLength: cloth.seamLength });
-	const said = [read, design, cloth, { problems: complaints(job, places, made) }, { problems }];
+	const said = [
+		read,
+		design,
+		cloth,
+		{ problems: complaints(job, places, made, rollsLost(file, job)) },
+		{ problems },
+	];
 	return {
 		job,
 		...made,
@@ -79,6 +86,21 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		search: search.record,
 	};
 }
+
+/** Cloths with a roll in the file that could not be read: what is wrong with it has been said. */
+function rollsLost(file: unknown, job: Job): string[] {
+	const list = isRecord(file) && isRecord(file.stock) ? file.stock.rolls : null;
+	if (!Array.isArray(list)) return [];
+	const asked = list.flatMap((roll: unknown) =>
+		isRecord(roll) && typeof roll.cloth === 'string' ? [roll.cloth] : [],
+	);
+	const many = (of: readonly string[], cloth: string) => of.filter((c) => c === cloth).length;
+	const kept = job.stock.rolls.map((r) => r.cloth);
+	return [...new Set(asked)].filter((cloth) => many(asked, cloth) > many(kept, cloth));
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+	typeof value === 'object' && value !== null;
 
 /**
  * What would save a sheet: small changes to the job, tried in earnest and ranked by what they save.

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { radiusFromRise, riseOf, sweepForRise } from '../../src/lib/geometry/arc';
 import { circle, rectangle } from '../../src/lib/geometry/shaping/tidy';
 import { inches, mm, toInches, toMm } from '../../src/lib/measure/length';
-import { shrinkAsked, stretchAsked, verdictsOf } from '../../src/lib/wrap/marks/verdicts';
+import { verdictsOf } from '../../src/lib/wrap/marks/verdicts';
+import { shrinkAsked, stretchAsked } from '../../src/lib/wrap/reliefs/strain';
 import { wrapCovering } from '../../src/lib/wrap/wrap-panel';
 import { carpet, covering, GROOVED, PLAIN, SHOP, sizeOf } from '../wrap/make';
 

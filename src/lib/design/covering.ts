@@ -21,6 +21,8 @@ export interface ClothEdge {
 	readonly margin: Length;
 	/** Extra to hold on to, trimmed away afterwards. */
 	readonly grip: Length;
+	/** Numbers the person knows it by; those of both edges beside it where it is a rounding. */
+	readonly numbers?: readonly number[];
 }
 
 /**
@@ -39,6 +41,9 @@ export interface ClothStep {
 export interface Window {
 	readonly outline: Outline;
 	readonly edge: ClothEdge;
+	/** What it is called, and its place in the panel's list where it is one of its windows. */
+	readonly name?: string;
+	readonly index?: number;
 }
 
 /** One surface that one piece of cloth covers. */
@@ -53,6 +58,11 @@ export interface Covering {
 	readonly edges: readonly ClothEdge[]; // one per corner of the outline: the edge that leaves it
 	readonly steps: readonly ClothStep[];
 	readonly windows: readonly Window[];
+	/**
+	 * Inside corners the cloth cannot stretch round are said, or get a patch of cloth each. Absent
+	 * on boxes, where the cloth is turned on to faces with cloth of their own.
+	 */
+	readonly insideCorners?: 'said' | 'patched';
 	/** Area of foam glued on beneath it, mm2; absent without foam. */
 	readonly foam?: number;
 	/**

@@ -10,11 +10,20 @@ interface Laid {
 	readonly cloths: readonly ClothLayouts[];
 }
 
-/** What could not be laid out, said where the person can do something about it. */
-export function complaints(job: Job, places: Places, laid: Laid): Problem[] {
+/**
+ * What could not be laid out, said where the person can do something about it. `rollsLost`: cloths
+ * a roll of which was refused when the job was read; where no other is left, that is why.
+ */
+export function complaints(
+	job: Job,
+	places: Places,
+	laid: Laid,
+	rollsLost: readonly string[],
+): Problem[] {
+	const rolled = laid.cloths.filter((c) => c.rolls.length > 0 || !rollsLost.includes(c.cloth));
 	return [
 		...laid.boards.flatMap((b) => b.answer.unplaced.map((u) => partLeft(job, places, laid, u))),
-		...laid.cloths.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
+		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
 		...laid.cloths.flatMap((c) =>
 			c.rolls.flatMap((r) => r.faults.map((f) => fault(r.roll, f.where, f.what))),

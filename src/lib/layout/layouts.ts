@@ -1,3 +1,4 @@
+import type { Roll } from '../job';
 import type { Length } from '../measure';
 import type {
 	AuditFault,
@@ -7,6 +8,14 @@ import type {
 	SawProblem,
 	SheetsAnswer,
 } from '../nest';
+
+/** How a roll with a pattern along it is cut, and what the other way of counting would take. */
+export interface PatternCut {
+	readonly cuts: Roll['cuts'];
+	readonly begins: Roll['begins'];
+	/** The pull if it were cut the other way. */
+	readonly other: Length;
+}
 
 /** Where a laid-out sheet comes from, in the words of the rack. */
 export interface SheetSource {
@@ -42,6 +51,8 @@ export interface RollLayout {
 	 * How much of the pull may go by before the pattern starts: a repeat. Absent on a plain cloth.
 	 */
 	readonly lead?: Length;
+	/** How a pattern along the roll is counted. Absent on a plain cloth. */
+	readonly pattern?: PatternCut;
 	/** What it would take if the nap were ignored. */
 	readonly napless: Length;
 	readonly owned: boolean;

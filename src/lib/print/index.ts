@@ -23,6 +23,7 @@ export {
 	pairTexts,
 	partFacesText,
 	partTitle,
+	patternText,
 	refusedText,
 	type SheetAt,
 	sheetNote,

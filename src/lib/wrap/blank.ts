@@ -3,15 +3,26 @@ import type { Length } from '../measure';
 
 /**
  * A cut or a line marked on the back of a blank. 'fold' lies over the front edge of the board,
- * 'trim' over the knife groove; 'step' is where the cloth bends over the edge of a layer.
+ * 'trim' over the knife groove; 'step' is where the cloth bends over the edge of a layer, 'bend'
+ * where a corner patch bends over the back edge of the board.
  */
 export interface BlankMark {
 	readonly kind:
-		'fold' | 'slit' | 'notch' | 'window' | 'seam' | 'centre' | 'hole' | 'trim' | 'step';
+		'fold' | 'slit' | 'notch' | 'window' | 'seam' | 'centre' | 'hole' | 'trim' | 'step' | 'bend';
 	readonly line: readonly Point[];
 	readonly closed: boolean;
 	/** A notch at an outside corner, mitred, rather than one of a row along a curve. */
 	readonly corner?: true;
+}
+
+/** A verdict that is to be looked at. */
+export interface Doubt {
+	readonly figures: string;
+	readonly help: string;
+	/** Where in the panel it could be put right. */
+	readonly at: readonly (string | number)[];
+	/** 'note' where the relief cuts deal with it and leave little to be seen. */
+	readonly kind: 'check' | 'note';
 }
 
 /** Whether the cloth takes a corner or an edge, with the figures behind it. */
@@ -24,10 +35,8 @@ export interface Verdict {
 	readonly takes: boolean;
 	/** In a sentence, with what would help when it does not. */
 	readonly text: string;
-	/** Place in the panel's list of the layer it is about, where it is about one. */
-	readonly layer?: number;
 	/** What a place that the cloth does not take comes to, and what would help. */
-	readonly doubt?: { readonly figures: string; readonly help: string };
+	readonly doubt?: Doubt;
 }
 
 /** The tape laid across a panel: its face, the steps climbed, and the turn-under at both ends. */

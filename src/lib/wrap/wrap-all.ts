@@ -26,19 +26,22 @@ export interface ClothOffer {
 
 /**
  * Wraps all panels and boxes of a job. Which way a box is carpeted is left to whoever can lay the
- * blanks out.
+ * blanks out. Nothing is cut from a `doubtful` cloth, one that was not read whole.
  */
 export function wrapAll(
 	job: Job,
 	designed: { readonly boxes: readonly BoxPlan[]; readonly panels: readonly PanelPlan[] },
 	places: Places,
+	doubtful: readonly string[] = [],
 ): ClothOffer {
 	return {
 		panels: designed.panels.flatMap((panel, i) => {
 			const path = places.of('panels', panel.id, i);
-			return panel.coverings.flatMap((c) => wrapPanelCovering(job, c, path));
+			return panel.coverings
+				.filter((c) => !doubtful.includes(c.cloth))
+				.flatMap((c) => wrapPanelCovering(job, c, path));
 		}),
-		boxes: designed.boxes.flatMap((box) => carpetOf(job, box, places)),
+		boxes: designed.boxes.flatMap((box) => carpetOf(job, box, places, doubtful)),
 	};
 }
 
@@ -48,12 +51,22 @@ function wrapPanelCovering(job: Job, covering: Covering, path: Path): Wrapped[] 
 	return cloth ? [wrapCovering(covering, cloth, wrapShop(job, cloth), path)] : [];
 }
 
-function carpetOf(job: Job, plan: BoxPlan, places: Places): CarpetOffer[] {
+function carpetOf(
+	job: Job,
+	plan: BoxPlan,
+	places: Places,
+	doubtful: readonly string[],
+): CarpetOffer[] {
 	const n = job.boxes.findIndex((b) => b.id === plan.id);
 	const box = job.boxes[n];
 	if (!box?.carpet || !plan.skin) return [];
 	const path = [...places.of('boxes', plan.id, n), 'carpet'];
-	const { ways, problems } = wrapBox(plan.skin, box.carpet, clothsOn(job, box.carpet), path);
+	const { ways, problems } = wrapBox(
+		plan.skin,
+		box.carpet,
+		clothsOn(job, box.carpet).filter((c) => !doubtful.includes(c.cloth.id)),
+		path,
+	);
 	const { way: asked } = box.carpet;
 	const counted = ways.map((w) => ({ ...w, blanks: copies(w.blanks, box.count) }));
 	const { count } = box;

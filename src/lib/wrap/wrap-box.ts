@@ -3,7 +3,14 @@ import type { BoxSkin, Need } from '../design';
 import { type Carpet, napOnRoll, type Path, type Problem } from '../job';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import { type BoxCloths, boxFaces, type BoxMade, faceByFace, inABand } from './box';
+import {
+	type BoxCloths,
+	boxFaces,
+	type BoxMade,
+	faceByFace,
+	inABand,
+	seamSizeProblems,
+} from './box';
 import { fitToRoll, type Fitted } from './fit-to-roll';
 import type { ClothInShop } from './shop';
 
@@ -36,7 +43,11 @@ export function wrapBox(
 ): WrappedBox {
 	const faces = boxFaces(skin, wish);
 	const of = { owner: skin.owner, box: skin.name, cloths };
-	const problems = [...unknownFaces(skin, wish, path), ...givenTwice(wish, path)];
+	const problems = [
+		...unknownFaces(skin, wish, path),
+		...givenTwice(wish, path),
+		...cloths.slice(0, 1).flatMap((c) => seamSizeProblems(skin, wish, c.shop.ruler, path)),
+	];
 	const ways: BoxMade[] = [faceByFace(faces, wish, of)];
 	if (skin.across !== null) ways.unshift(inABand(faces, skin.across, wish, of));
 	const laid = ways.filter((w) => w.blanks.length > 0);

@@ -55,6 +55,7 @@ test('a stepped panel: raised and recessed layers covered with it, groove and cl
 	]);
 	expect(face!.edges[0]).toEqual({
 		kind: 'wrapped',
+		numbers: [1],
 		build: mm(12),
 		groove: { offset: mm(12), depth: mm(5) },
 		margin: mm(40),

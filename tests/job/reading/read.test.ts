@@ -26,7 +26,7 @@ describe('a good file', () => {
 	});
 
 	test('an empty one is the empty job', () => {
-		expect(readJob({})).toEqual({ job: emptyJob(), problems: [], sources: {} });
+		expect(readJob({})).toEqual({ job: emptyJob(), problems: [], sources: {}, doubtfulCloths: [] });
 	});
 
 	test('is not changed by reading', () => {

@@ -165,3 +165,65 @@ describe('cloth on its rolls', () => {
 		expect(laid.rolls.every((r) => r.pull === ticks(0))).toBe(true);
 	});
 });
+
+describe('the pull off a patterned roll', () => {
+	/** Drops of the full width, inches, sold by the tenth of an inch. */
+	const drops = async (
+		count: number,
+		long: number,
+		repeat: number,
+		extra: Partial<RollFile> = {},
+	) => {
+		const laid = await lay(
+			[blank('a', inches(long), mm(1300), { count })],
+			[roll('r', { step: '0.1in', ...extra })],
+			{ repeat: `${repeat}in` },
+		);
+		const { pull, lead, pattern } = laid.rolls[0]!;
+		const inch = (l: Length) => Math.round((toMm(l) / 25.4) * 1000) / 1000;
+		return { pull: inch(pull), lead: inch(lead ?? ticks(0)), other: inch(pattern!.other) };
+	};
+	const whole = { cuts: 'whole' } as const;
+	const atStart = { begins: 'pattern' } as const;
+
+	it('is the trade figure where the roll begins with the pattern and every cut is whole', async () => {
+		expect(await drops(1, 118, 13, { ...whole, ...atStart })).toEqual({
+			pull: 130,
+			lead: 0,
+			other: 118,
+		});
+		expect((await drops(3, 118, 13, { ...whole, ...atStart })).pull).toBe(390);
+		expect((await drops(2, 114, 4.5, { ...whole, ...atStart })).pull).toBe(234);
+	});
+
+	it('takes one repeat more where the roll begins anywhere', async () => {
+		expect(await drops(2, 114, 4.5, whole)).toEqual({ pull: 238.5, lead: 4.5, other: 235.5 });
+		expect((await drops(1, 118, 13, whole)).pull).toBe(143);
+	});
+
+	it('is as counted in a job that does not say', async () => {
+		expect(await drops(1, 118, 13)).toEqual({ pull: 131, lead: 13, other: 143 });
+		expect(await drops(3, 118, 13)).toEqual({ pull: 391, lead: 13, other: 403 });
+		expect(await drops(2, 114, 4.5)).toEqual({ pull: 235.5, lead: 4.5, other: 238.5 });
+	});
+
+	it('has no way to name on a plain cloth, whatever its roll says', async () => {
+		const one = [blank('a', mm(500), mm(1000))];
+		const [plain] = (await lay(one, [roll('r', { ...whole, ...atStart })])).rolls;
+		expect(plain).toMatchObject({ pull: mm(500) });
+		expect(plain).not.toHaveProperty('pattern');
+		expect(plain).not.toHaveProperty('lead');
+	});
+
+	it('comes off a remnant only as far as its whole repeats reach', async () => {
+		const one = [blank('a', mm(500), mm(1000))];
+		const from = async (left: number, extra: Partial<RollFile>) =>
+			(await lay(one, [roll('new'), roll('rest', { left, ...extra })], { repeat: 300 })).rolls[0]!
+				.roll;
+		expect(await from(599, { ...whole, ...atStart })).toBe('new');
+		expect(await from(600, { ...whole, ...atStart })).toBe('rest');
+		expect(await from(500, atStart)).toBe('rest');
+		expect(await from(899, whole)).toBe('new');
+		expect(await from(900, whole)).toBe('rest');
+	});
+});

@@ -66,7 +66,7 @@ describe('the drawing of a blank', () => {
 
 	it('counts the reliefs and tells what the cloth does not take', () => {
 		const all = says(drawing!).join(' ');
-		expect(all).toContain('4 corner notches, 4 slits');
+		expect(all).toContain('8 corner notches, 4 slits');
 		expect(all).toContain('LOOK: Layer 1, outside corners. The cloth must shrink by 100 %');
 	});
 

@@ -88,9 +88,9 @@ test('a pair is drawn twice, the right one mirrored: same figures, marked R', ()
 test('the drilling template numbers every hole with its place from the lower left corner', () => {
 	const drawings = draw(sample('panel-stepped-cover.json'), 'rack');
 	const template = drawings.find((d) => d.title.includes('drilling'))!;
-	// Board starts 4 inside the opening; the amplifier stands at 40, 70 and its first hole at 12,
+	// From the board itself: the amplifier stands at 40, 70 and its first hole at 12,
 	// 14 of it.
-	expect(texts(template)).toContain('1: 48, 80  ⌀ 3.5  Four-channel amplifier');
+	expect(texts(template)).toContain('1: 52, 84  ⌀ 3.5  Four-channel amplifier');
 	expect(texts(template).filter((t) => /^\d+: /.test(t))).toHaveLength(6);
 });
 

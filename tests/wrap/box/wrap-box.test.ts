@@ -204,3 +204,20 @@ describe('what cannot be', () => {
 		expect(byKey(band, 'band').reliefs).toEqual({ notches: 10, slits: 2, corners: 0 });
 	});
 });
+
+describe('the sizes of laps and turn-unders', () => {
+	const said = (w: object) =>
+		wrapped(w).problems.map((p) => `${p.kind} ${p.path.slice(2).join('.')}: ${p.what}`);
+
+	it('are said where no face has room for them, or a lap is too narrow to be cut', () => {
+		expect(said({})).toEqual([]);
+		expect(said({ overlap: 160 })[0]).toMatch(/^check carpet.overlap: The seam overlap is 160 mm/);
+		expect(said({ margin: 900 })[0]).toMatch(
+			/^check carpet.margin: The turn-under of the carpet is/,
+		);
+		expect(said({ overlap: 0 })).toEqual([
+			'note carpet.overlap: The seam overlap is 0 mm: too little to cut through both layers in one stroke.',
+		]);
+		expect(said({ overlap: 5 })).toEqual([]);
+	});
+});

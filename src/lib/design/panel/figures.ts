@@ -36,6 +36,8 @@ export interface Fit {
 	readonly openingEdges: readonly (number | null)[];
 	/** How each edge of the BOARD outline ends. */
 	readonly boardEdges: readonly EdgeChoice['end'][];
+	/** The number each edge of the BOARD is known by; of both its neighbours for a rounding. */
+	readonly boardNumbers: readonly (readonly number[])[];
 }
 
 export interface WindowFigure {
@@ -187,6 +189,8 @@ export interface PanelDetail {
 	readonly label: string;
 	readonly cloth: { readonly id: string; readonly pressed: Length; readonly nap: number } | null;
 	readonly foam: Length;
+	/** Corner patches are asked for. */
+	readonly cornerPatches: boolean;
 	readonly fit: Fit;
 	readonly material: string;
 	readonly thickness: Length;
@@ -202,6 +206,8 @@ export interface PanelDetail {
 	readonly devices: readonly DeviceFigure[];
 	readonly drills: readonly Drill[];
 	readonly zones: readonly ZoneFigure[];
+	/** Seams in the cloth of the face, as the person placed them. */
+	readonly seams: readonly (readonly [Point, Point])[];
 	/** Steps of assembly in order, in words. */
 	readonly assembly: readonly string[];
 }

@@ -14,6 +14,7 @@ import {
 	type GrooveObstacle,
 	hingeFigures,
 	hingeLeaves,
+	seamLines,
 } from './fittings';
 import { drawShape, fitPanel, windowFigures } from './fit';
 import type { Fit, GrooveFigure, PanelDetail } from './figures';
@@ -23,10 +24,13 @@ import {
 	ringFigures,
 	coveringsOf,
 	checkLies,
+	checkRims,
+	checkTurnUnder,
 	checkZones,
 	zoneFigures,
 } from './layers';
 import type { PanelPlan } from './panel-plan';
+import { checkMarks } from './same-marks';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 
@@ -75,7 +79,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 	const drawnZones = zoneFigures(bench);
 	const zones = drawnZones.filter((z) => z !== null);
 	const hinges = hingeFigures(bench);
-	const devices = deviceFigures(bench);
+	const devices = deviceFigures(bench, fit.board);
 	const rings = ringFigures(bench);
 	const size = grooveSize(bench);
 	const groove = size && checkGroove(bench, size, thickness);
@@ -87,6 +91,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 		label: `P${bench.number}`,
 		cloth: cloth && { id: cloth.id, pressed: cloth.pressed, nap: panel.nap },
 		foam: panel.foam?.thickness ?? ticks(0),
+		cornerPatches: panel.cornerPatches,
 		material: panel.material,
 		thickness,
 		leaves: hingeLeaves(bench, fit.board, hinges),
@@ -94,6 +99,7 @@ function withFit(bench: Bench, fit: Fit, thickness: Figures['thickness']): Figur
 		fixings: fixingFigure(bench, fit, groove, forbidden(made)),
 		hinges,
 		drills: drillsOf(bench, fit.board),
+		seams: seamLines(bench, fit.board),
 	};
 	// Nobody knows what the panel would cover where a zone cannot be drawn.
 	const allowed = check(bench, figures) && !drawnZones.includes(null);
@@ -106,7 +112,7 @@ function routed(
 	bench: Bench,
 	made: Made,
 	size: NonNullable<ReturnType<typeof grooveSize>>,
-): GrooveFigure {
+): GrooveFigure | null {
 	const wrapped = made.windows.filter((w) => w.wrapped).map((w) => w.hole);
 	return grooveFigure(bench, size, made.fit, wrapped, behind(made));
 }
@@ -143,7 +149,10 @@ function forbidden(made: Made): { name: string; outline: Figures['fit']['board']
 
 /** All that is to be looked at; false where the panel must not be made. */
 function check(bench: Bench, f: Figures): boolean {
+	checkMarks(bench);
 	checkLies(bench, f);
+	checkRims(bench, f);
+	checkTurnUnder(bench, f);
 	const allowed = checkZones(bench, f.fit.board, f.zones, f.covers, f.windows);
 	const cutOuts = [...f.windows, ...f.covers].map((w) => ({ name: w.name, outline: w.hole }));
 	checkDevices(bench, f.fit.board, f.devices, cutOuts);

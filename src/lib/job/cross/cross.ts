@@ -6,22 +6,28 @@ import { leaveOut, pathInFile, type Path, type Sources, type Problem } from '../
 import type { Fault } from './fault';
 
 /** In this order, since what one leaves out the next must not count on. */
-const CHECKS: readonly ((job: Job) => Fault[])[] = [doubles, oddStock, unknownMarks];
+const CHECKS: readonly ((job: Job, clothsInFile: readonly string[]) => Fault[])[] = [
+	doubles,
+	oddStock,
+	unknownMarks,
+];
 
 /**
  * What each schema alone cannot see: double marks, marks of nothing, figures that contradict each
- * other.
+ * other. `clothsInFile`: marks of all cloths the file holds, those that were left out as well.
  */
 export function crossCheck(
 	read: Job,
 	from: Sources,
+	clothsInFile: readonly string[],
 ): { readonly job: Job; readonly problems: readonly Problem[]; readonly sources: Sources } {
 	let job = read;
 	let sources = from;
 	const problems: Problem[] = [];
 	for (const check of CHECKS) {
-		const faults = check(job);
-		problems.push(...faults.map(({ problem }) => problemInFile(problem, sources)));
+		const faults = check(job, clothsInFile);
+		const told = faults.filter((f) => !f.said);
+		problems.push(...told.map(({ problem }) => problemInFile(problem, sources)));
 		const out = faults.flatMap((f): Path[] => (f.leavesOut ? [f.leavesOut] : []));
 		if (out.length === 0) continue;
 		job = structuredClone(job);

@@ -5,6 +5,8 @@ export interface Fault {
 	readonly problem: Problem;
 	/** The field or the thing that cannot be planned with; null where the job stays as it is. */
 	readonly leavesOut: Path | null;
+	/** It follows from what has been said already. */
+	readonly said?: boolean;
 }
 
 /** Cannot be planned with: whatever the path leads into is left out. */

@@ -14,7 +14,7 @@ const NAMES: Readonly<Record<string, Shelf>> = {
 const WORDS: Readonly<Record<Shelf, string>> = { materials: 'board', cloths: 'cloth' };
 
 /** Marks that name nothing: a part of a board the job does not have, a roll of an unknown cloth. */
-export function unknownMarks(job: Job): Fault[] {
+export function unknownMarks(job: Job, clothsInFile: readonly string[] = []): Fault[] {
 	const known = {
 		materials: job.stock.materials.map((m) => m.id),
 		cloths: job.stock.cloths.map((c) => c.id),
@@ -33,7 +33,11 @@ export function unknownMarks(job: Job): Fault[] {
 	);
 	const faults = named
 		.filter(({ shelf, id }) => !known[shelf].includes(id))
-		.map(({ path, shelf, id }) => unknown(path, WORDS[shelf], id, known[shelf]));
+		.map(({ path, shelf, id }) => ({
+			...unknown(path, WORDS[shelf], id, known[shelf]),
+			// A cloth that was left out has been complained of where it stands.
+			said: shelf === 'cloths' && clothsInFile.includes(id),
+		}));
 	return [...faults, ...unknownSaw(job), ...unknownLabels(job)];
 }
 

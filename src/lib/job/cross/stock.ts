@@ -33,13 +33,34 @@ function thickness(board: Material, path: Path): Fault[] {
 	];
 }
 
+/** Thicker than a cloth of this trade is, pressed and loose: common practice, no source. */
+const THICKEST_PRESSED = 10; // mm
+const THICKEST_LOOSE = 25; // mm
+
 function pressed(cloth: Cloth, path: Path): Fault[] {
-	if (cloth.pressed <= cloth.loose) return [];
+	if (cloth.pressed > cloth.loose)
+		return [
+			doubt(
+				[...path, 'pressed'],
+				`"${cloth.name}" is thicker pressed (${shown(cloth.pressed)}) than loose (${shown(cloth.loose)}).`,
+				`Give a pressed thickness of ${shown(cloth.loose)} at most.`,
+			),
+		];
+	return [
+		...unlikely(cloth, 'pressed', THICKEST_PRESSED, path),
+		...unlikely(cloth, 'loose', THICKEST_LOOSE, path),
+	];
+}
+
+/** A point left out makes ten times the thickness, and every board is cut to it. */
+function unlikely(cloth: Cloth, field: 'pressed' | 'loose', most: number, path: Path): Fault[] {
+	if (toMm(cloth[field]) <= most) return [];
+	const tenth = mm(toMm(cloth[field]) / 10);
 	return [
 		doubt(
-			[...path, 'pressed'],
-			`"${cloth.name}" is thicker pressed (${shown(cloth.pressed)}) than loose (${shown(cloth.loose)}).`,
-			`Give a pressed thickness of ${shown(cloth.loose)} at most.`,
+			[...path, field],
+			`"${cloth.name}" is ${shown(cloth[field])} thick ${field}, and every board beside it is cut to that.`,
+			`Measure again: cloths are ${most} mm ${field} or less. Is ${shown(tenth)} meant?`,
 		),
 	];
 }

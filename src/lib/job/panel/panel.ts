@@ -75,6 +75,10 @@ export const panel = z.strictObject({
 		options: { shop: 'as the shop cuts it', width: 'its own' },
 		help: 'as the shop cuts it, none, or its own',
 	}),
+	cornerPatches: field(z.boolean().default(false), {
+		label: 'Corner patches',
+		help: 'A patch of cloth for each inside corner the cloth cannot stretch round',
+	}),
 	nap: field(degreesField(-360, 360).default(-90), {
 		label: 'Nap',
 		help: 'Where the nap points, degrees left from the right; -90 is down',

@@ -28,6 +28,11 @@ export interface ReadJob {
 	 * nothing was left out.
 	 */
 	readonly sources: Sources;
+	/**
+	 * Cloths read with a default for a field that could not be read: good enough for the boards,
+	 * not for a blank.
+	 */
+	readonly doubtfulCloths: readonly string[];
 }
 
 /**
@@ -51,8 +56,9 @@ export function readJob(file: unknown): ReadJob {
 	const { file: now } = lifted;
 	const read = parse(now, jobIn(currencyIn(now)));
 	if (!read.job) return nothing(read.problems);
-	const crossed = crossCheck(read.job, read.sources);
-	return { ...crossed, problems: [...read.problems, ...crossed.problems].slice(0, MOST) };
+	const crossed = crossCheck(read.job, read.sources, clothsIn(now));
+	const problems = [...read.problems, ...crossed.problems].slice(0, MOST);
+	return { ...crossed, problems, doubtfulCloths: read.doubtfulCloths };
 }
 
 /** The currency a file names; the usual one while it names none that could be read. */
@@ -67,30 +73,34 @@ export function emptyJob(): Job {
 }
 
 function nothing(problems: readonly Problem[]): ReadJob {
-	return { job: emptyJob(), problems, sources: {} };
+	return { job: emptyJob(), problems, sources: {}, doubtfulCloths: [] };
 }
 
 interface Parsed {
 	readonly job: Job | null;
 	readonly problems: readonly Problem[];
 	readonly sources: Sources;
+	readonly doubtfulCloths: readonly string[];
 }
 
 function parse(file: Record<string, unknown>, schema: typeof job): Parsed {
 	const tree = structuredClone(file); // the rounds take things out of it
 	const problems: Problem[] = takeOutHidden(tree);
+	const doubtful = new Set<string>();
 	let sources: Sources = {};
 	for (let round = 0; round < ROUNDS; round++) {
 		const result = schema.safeParse(tree);
-		if (result.success) return { job: result.data, problems, sources };
+		if (result.success)
+			return { job: result.data, problems, sources, doubtfulCloths: [...doubtful] };
 		for (const { path, ...rest } of problemsOf(result.error.issues, schema, tree)) {
 			const inFile = pathInFile(sources, path);
 			if (isEmpty(tree, path) && !isEmpty(file, inFile)) continue;
-			problems.push({ ...rest, what: showHidden(rest.what), path: inFile });
+			const fix = isCloth(path) ? `${rest.fix} ${UNTIL_THEN}` : rest.fix;
+			problems.push({ ...rest, fix, what: showHidden(rest.what), path: inFile });
 		}
-		sources = prune(tree, result.error.issues, sources);
+		sources = prune(tree, result.error.issues, sources, doubtful);
 	}
-	return { job: null, problems, sources };
+	return { job: null, problems, sources, doubtfulCloths: [] };
 }
 
 /**
@@ -102,7 +112,41 @@ function isEmpty(tree: object, path: Path): boolean {
 	return value === undefined || (Array.isArray(value) && value.length === 0);
 }
 
-function prune(tree: object, issues: readonly Issue[], sources: Sources): Sources {
+const UNTIL_THEN = 'Until then nothing is cut from this cloth.';
+
+const isCloth = (path: Path): boolean =>
+	path[0] === 'stock' && path[1] === 'cloths' && path.length > 3;
+
+/** The marks of all cloths a file holds, whether they can be read or not. */
+function clothsIn(file: object): string[] {
+	const list = valueAt(file, ['stock', 'cloths']);
+	if (!Array.isArray(list)) return [];
+	return list.flatMap((cloth: unknown) => {
+		const id = typeof cloth === 'object' && cloth !== null ? valueAt(cloth, ['id']) : null;
+		return typeof id === 'string' ? [id] : [];
+	});
+}
+
+/** What of a cloth may be missing, so that a default stands in. */
+const mayBeMissing = (key: Path[number] | undefined): boolean =>
+	!['id', 'name', 'loose', 'pressed'].includes(String(key));
+
+/** Takes a field out of a cloth where a default stands in; false where none does. */
+function withoutField(tree: object, path: Path, doubtful: Set<string>): boolean {
+	if (!isCloth(path) || !mayBeMissing(path[3])) return false;
+	const id = valueAt(tree, [...path.slice(0, 3), 'id']);
+	if (typeof id !== 'string') return false;
+	doubtful.add(id);
+	removeField(tree, path.slice(0, 4));
+	return true;
+}
+
+function prune(
+	tree: object,
+	issues: readonly Issue[],
+	sources: Sources,
+	doubtful: Set<string>,
+): Sources {
 	const out: Path[] = [];
 	for (const issue of issues) {
 		const path = issuePath(issue);
@@ -110,7 +154,7 @@ function prune(tree: object, issues: readonly Issue[], sources: Sources): Source
 			for (const key of issue.keys) removeField(tree, [...path, key]);
 		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(path)) {
 			shorten(tree, path, Number(issue.maximum));
-		} else {
+		} else if (!withoutField(tree, path, doubtful)) {
 			out.push(path);
 		}
 	}

@@ -130,6 +130,16 @@ const rollIn = (amount: AmountField) =>
 			label: 'Left',
 			help: 'What is left of a roll you own; empty for cloth bought by the length.',
 		}),
+		cuts: field(z.enum(['counted', 'whole']).default('counted'), {
+			label: 'A pattern is cut',
+			options: { counted: 'as counted', whole: 'every cut in whole repeats' },
+			help: 'With a pattern along the roll: to the length the blanks take, or every cut in whole repeats.',
+		}),
+		begins: field(z.enum(['anywhere', 'pattern']).default('anywhere'), {
+			label: 'The roll begins',
+			options: { anywhere: 'anywhere in the pattern', pattern: 'where the pattern starts' },
+			help: 'Begun anywhere, up to a repeat goes by before the pattern starts.',
+		}),
 		lot: field(z.string().max(60).default(''), { label: 'Dye lot' }),
 		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
 	});

@@ -11,6 +11,7 @@ import {
 import type { Blank } from '../../wrap';
 import type { ClothLayouts, RollLayout } from '../layouts';
 import { pursue, type Watch } from '../pace';
+import { leadOf, patternCut, pullOf, roomOn } from './pattern-pull';
 
 /*
  * Blanks of one cloth on its rolls. What is on the rack goes first; blanks of one lot stay together
@@ -49,7 +50,7 @@ function problemOf(roll: Roll, cloth: Cloth, pieces: readonly RollPiece[]): Roll
 		width: roll.usable,
 		gap: ticks(0),
 		pieces,
-		limit: roll.left === null ? null : ticks(Math.max(0, roll.left - cloth.repeat)),
+		limit: roomOn(roll, cloth),
 		repeat: cloth.repeat,
 		...patternAcross(cloth),
 		by: cloth.cut === 'outline' ? 'outline' : 'rectangle',
@@ -78,16 +79,15 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promi
 		blanks.map((b) => piece(b, ask.cloth)),
 	);
 	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
-	// The cloth was cut off last anywhere in its pattern: up to a repeat goes by before the pattern
-	// starts.
-	const used = answer.length === 0 ? 0 : answer.length + ask.cloth.repeat;
-	const pull = ticks(roll.left === null ? Math.ceil(used / roll.step) * roll.step : used);
+	const pattern = patternCut(roll, ask.cloth, answer.length);
+	const lead = leadOf(roll, ask.cloth);
 	return {
 		roll: roll.id,
 		problem,
 		answer,
-		pull,
-		...(used > answer.length ? { lead: ask.cloth.repeat } : {}),
+		pull: pullOf(roll, ask.cloth, answer.length),
+		...(answer.length > 0 && lead > 0 ? { lead } : {}),
+		...(pattern ? { pattern } : {}),
 		owned: roll.left !== null,
 		faults: auditRoll(problem, answer),
 	};

@@ -30,12 +30,13 @@ const STYLES: Readonly<Record<BlankMark['kind'], Style>> = {
 	hole: { line: 'narrow', says: 'hole, cut once it is glued' },
 	seam: { line: 'chain', says: 'seam: cut through both layers' },
 	step: { line: 'dashed', ink: 'pencil', says: 'edge of a layer' },
+	bend: { line: 'dashed', says: 'bend, over the back edge' },
 	centre: { line: 'chain', ink: 'pencil', says: 'centre' },
 };
 
 /** The lines on the back of a blank, cut-outs hatched, lightest first so that cuts lie on top. */
 export function blankMarks(blank: Blank, view: View): Mark[] {
-	const order: BlankMark['kind'][] = ['step', 'centre', 'trim', 'fold'];
+	const order: BlankMark['kind'][] = ['step', 'centre', 'trim', 'bend', 'fold'];
 	const rank = (m: BlankMark) => {
 		const r = order.indexOf(m.kind);
 		return r < 0 ? order.length : r;

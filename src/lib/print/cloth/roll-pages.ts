@@ -14,7 +14,7 @@ import {
 	type Row,
 	subheading,
 } from '../page';
-import { figuresOn, type Figures } from '../wording';
+import { figuresOn, type Figures, patternText } from '../wording';
 import { rollDrawing } from './roll-drawing';
 
 /** Each roll with the blanks laid on it, then each blank with its folds and relief cuts. */
@@ -64,7 +64,7 @@ function noteOf(roll: RollLayout, figures: Figures): string {
 	return [
 		roll.owned ? 'off an owned roll' : 'to buy',
 		`pull ${figures.bench(roll.pull)}`,
-		roll.lead ? `with up to ${figures.bench(roll.lead)} before the pattern starts` : '',
+		patternText(roll, figures),
 		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',
 		saved ? `${figures.bench(roll.napless)} if the nap were ignored` : '',
 		roll.answer.proven ? 'no layout is shorter' : '',

@@ -10,7 +10,7 @@ import {
 import { nth, toMm, showMass, printMoney } from '../../measure';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
-import { amountText, figuresOn, type Figures } from '../wording';
+import { amountText, figuresOn, type Figures, patternText } from '../wording';
 import {
 	cautionBlocks,
 	flow,
@@ -231,7 +231,7 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 			const cloth = clothOf(plan.job, c.cloth);
 			return {
 				cells: [
-					cloth?.name ?? c.cloth,
+					[cloth?.name ?? c.cloth, patternText(r, figures)].filter((t) => t !== '').join('\n'),
 					cloth === null || cloth.nap === 'none' ? 'no nap' : `${cloth.nap} nap`,
 					String(r.answer.placed.length),
 					figures.bench(r.pull),

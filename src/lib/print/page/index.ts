@@ -5,6 +5,6 @@ export { type Block, flow, space } from './flow';
 export { framed, type Leaf, pageArea, type Paper, PAPER_SIZES, type TitleBlock } from './frame';
 export { leavesOf, paperOf, widthOf } from './leaves';
 export { cautionBlock, heading, paragraph, subheading } from './paragraphs';
-export { orUndrawn } from './undrawn';
 export { refusedBlocks } from './refused';
 export { type Cell, type Column, type Row, table, widest } from './table';
+export { orUndrawn } from './undrawn';

@@ -5,6 +5,7 @@ export { facesText, leansAlike, longText, partFacesText, sizesNote } from './fac
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
+export { patternText } from './pattern-text';
 export { REFUSED_PAGE, refusedText } from './refused-text';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';

@@ -4,7 +4,7 @@ import type { BlankMark } from '../blank';
 import type { BoxFace, BoxFaces } from './faces';
 import type { Extra } from '../marks';
 import type { FlapWidth } from '../girth';
-import { notch, slit, type ReliefPlace } from '../reliefs';
+import { notch, slit, type CutPlace } from '../reliefs';
 
 /** Part of a face as a band runs over it, ticks up its outline. */
 export interface Stretch {
@@ -201,7 +201,7 @@ function sideCut(
 				{ flap, half },
 				{ flap, half },
 			],
-			short,
+			{ tip: short, lap: short },
 		);
 		return line && { kind: 'notch', line, closed: true };
 	}
@@ -213,7 +213,7 @@ function sideCut(
  * All cloth past the edge comes to lie on the one plane of the end, so its cuts start at the edge:
  * a flap without a wall.
  */
-function sidePlace(side: BandSide, y: number, turn: number, reach: number): ReliefPlace {
+function sidePlace(side: BandSide, y: number, turn: number, reach: number): CutPlace {
 	const heading = { x: 0, y: side.up ? 1 : -1 };
 	const flap: FlapWidth = { wall: 0, back: reach, total: reach, folds: true, wanted: reach };
 	return {
@@ -222,7 +222,5 @@ function sidePlace(side: BandSide, y: number, turn: number, reach: number): Reli
 		after: heading,
 		turn,
 		flaps: [flap, flap],
-		sharp: true,
-		way: 0,
 	};
 }

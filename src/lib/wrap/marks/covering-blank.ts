@@ -7,9 +7,11 @@ import type { Blank, BlankMark } from '../blank';
 import { clothShape, type ClothShape } from './cloth-shape';
 import type { SeamLine } from './cut-along';
 import type { LaidCloth } from '../girth';
+import type { ReliefRule } from '../reliefs';
+import { cornerVerdicts } from './edge-corners';
 import { girthSums } from './girth-sum';
 import { panelMarks } from './panel-marks';
-import { verdictsOf } from './verdicts';
+import { givesOf, verdictsOf } from './verdicts';
 
 /**
  * Marks and cuts a blank has besides those that follow from its outline: the folds of a band, holes
@@ -44,7 +46,7 @@ export function coveringBlank(
 	extra = NO_EXTRA,
 ): Developed {
 	const shape = clothShape(covering);
-	const rule = { short: cloth.relief * cloth.pressed, rise: cloth.standOff };
+	const rule = reliefRule(cloth);
 	const { marks, reliefs, blocked } = panelMarks(shape, covering, rule);
 	const { laid, place } = layOut(shape.outline, [...marks, ...extra.marks], covering.nap);
 	const blank: Blank = {
@@ -66,7 +68,10 @@ export function coveringBlank(
 			corners: reliefs.corners + extra.reliefs.corners,
 		},
 		notes: [],
-		verdicts: verdictsOf(covering, cloth, ruler),
+		verdicts: [
+			...verdictsOf(covering, cloth, ruler),
+			...(covering.insideCorners ? cornerVerdicts(covering, shape, cloth, ruler) : []),
+		],
 		girth: girthSums(covering.outline, shape.outline, shape.laid.climb, covering.nap),
 	};
 	return { blank, shape, blocked, seams: seamsOf(covering, shape.laid, place) };
@@ -78,6 +83,10 @@ function seamsOf(covering: Covering, laid: LaidCloth, place: (p: Point) => Point
 		const by = laid.moved(between(from, to, 0.5));
 		return { from: place(plus(from, by)), to: place(plus(to, by)) };
 	});
+}
+
+function reliefRule(cloth: Cloth): ReliefRule {
+	return { short: cloth.relief * cloth.pressed, rise: cloth.standOff, give: givesOf(cloth) };
 }
 
 const holeArea = (holes: readonly Outline[]): number =>

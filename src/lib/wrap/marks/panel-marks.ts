@@ -5,6 +5,7 @@ import {
 	cropped,
 	boundsOfPoints,
 	area,
+	finder,
 	flatten,
 	type Outline,
 	type Point,
@@ -17,6 +18,8 @@ import type { Blank, BlankMark } from '../blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
 import { STILL, type LaidCloth, CHORD_ERROR } from '../girth';
 import { reliefsOf, type ReliefRule, type Reliefs } from '../reliefs';
+import { movedMark } from './moved-mark';
+import { stepReliefs } from './step-reliefs';
 import { trimLines } from './trim-lines';
 
 /** All that is drawn on the back of a panel's cloth, in the front view's frame. */
@@ -29,13 +32,15 @@ export interface PanelMarks {
 
 export function panelMarks(
 	shape: ClothShape,
-	covering: Pick<Covering, 'steps'>,
+	covering: Pick<Covering, 'outline' | 'steps'>,
 	rule: ReliefRule,
 ): PanelMarks {
 	const folds = [...shape.folds, ...shape.windows.flatMap((w) => w.folds)];
+	const ground = { board: finder(covering.outline), laid: shape.laid, folds };
 	const all = [
 		reliefsOf(shape.flaps, shape.laid.climb, rule, folds),
 		...shape.windows.map((w) => windowReliefs(w, rule, folds)),
+		...covering.steps.map((s) => stepReliefs(s, ground, rule)),
 	];
 	const sum = (of: 'notches' | 'slits' | 'corners') => all.reduce((n, r) => n + r[of], 0);
 	return {
@@ -131,11 +136,6 @@ function windowMarks(w: WindowShape): BlankMark[] {
 	const round = w.folds.flatMap((fold) => fold.slice(0, -1));
 	return [{ kind: 'fold', line: round, closed: true }, ...cuts, ...trims];
 }
-
-const movedMark = (m: BlankMark, by: Point): BlankMark => ({
-	...m,
-	line: m.line.map((p) => plus(p, by)),
-});
 
 /** Where the cloth bends over the edge of each layer, to lay it by. */
 function stepMarks(steps: Covering['steps'], laid: LaidCloth): BlankMark[] {

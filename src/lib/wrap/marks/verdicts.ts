@@ -2,30 +2,11 @@ import { ticks, type Length, showLength, type Ruler, around } from '../../measur
 import type { Covering, ClothStep } from '../../design';
 import { arcOfEdge, edgeLength, edgesOf, headingAt } from '../../geometry';
 import type { Path, Problem, Cloth } from '../../job';
-import type { Verdict } from '../blank';
+import type { Doubt, Verdict } from '../blank';
 import { turnTo } from '../girth';
+import { type Give, insideRadius, outsideRadius, shrinkAsked, stretchAsked } from '../reliefs';
 
-/*
- * Can this cloth take this step? Laid from the higher level down, the cloth that is a circle of
- * radius r + h round an outside corner of radius r has to become a circle of radius r at the foot
- * of a step h high: it must shrink by h / (r + h). At an inside corner the circle of radius r - h
- * has to become one of radius r: it must stretch by h / (r - h). Plain geometry of the circle; what
- * a cloth gives is the shop's own figure.
- */
-
-/** How much of itself the cloth must lose, 0..1, at an outside corner. */
-export function shrinkAsked(radius: number, height: number): number {
-	return height === 0 ? 0 : height / (radius + height);
-}
-
-/**
- * By how much of itself the cloth must grow at an inside corner; Infinity when the corner is
- * tighter than the step is high.
- */
-export function stretchAsked(radius: number, height: number): number {
-	if (height === 0) return 0;
-	return radius > height ? height / (radius - height) : Infinity;
-}
+/* Can this cloth take this step? */
 
 /**
  * From this angle on a corner is a corner; a slighter one is part of a curve drawn with short
@@ -43,22 +24,33 @@ export function verdictsOf(
 	const steps = covering.steps.flatMap((s, i) => {
 		const made = stepVerdicts(s, s.layer?.name ?? `Layer ${i + 1}`, cloth, ruler);
 		const { layer } = s;
-		return layer ? made.map((v) => ({ ...v, layer: layer.index })) : made;
+		return made.map((v) => (layer ? doubtAt(v, ['layers', layer.index]) : withoutDoubt(v)));
 	});
 	const folds = covering.edges.some((e) => e.kind === 'wrapped');
 	return folds && cloth.tightest > 0 ? [...steps, edgeVerdict(cloth, ruler)] : steps;
 }
 
+/** Which part of the panel would have to change. */
+function doubtAt(v: Verdict, at: Doubt['at']): Verdict {
+	return v.doubt ? { ...v, doubt: { ...v.doubt, at } } : v;
+}
+
+/** A step of no layer cannot be put right in the job. */
+export const withoutDoubt = (v: Verdict): Verdict => {
+	const { where, asks, gives, takes, text } = v;
+	return { where, asks, gives, takes, text };
+};
+
 /**
- * Steps the cloth does not take: what each asks and gives, and that a relief cut or a wrap of its
- * own is needed.
+ * Places the cloth does not take: what each asks and gives, and that a relief cut, a wrap of its
+ * own or a patch is needed.
  */
 export function doubtsOf(name: string, verdicts: readonly Verdict[], path: Path): Problem[] {
-	return verdicts.flatMap(({ where, layer, doubt }): Problem[] => {
-		if (layer === undefined || !doubt) return [];
+	return verdicts.flatMap(({ where, doubt }): Problem[] => {
+		if (!doubt) return [];
 		const what = `${name}: ${where}. ${doubt.figures}.`;
 		const fix = `${doubt.help.charAt(0).toUpperCase()}${doubt.help.slice(1)}.`;
-		return [{ path: [...path, 'layers', layer], kind: 'check', what, fix }];
+		return [{ path: [...path, ...doubt.at], kind: doubt.kind, what, fix }];
 	});
 }
 
@@ -109,7 +101,7 @@ function outsideVerdict(
 	const gives = cloth.shrink;
 	const share = gives / 100;
 	return verdict(`${what}, outside corners`, 'shrink', asks, gives, [
-		share > 0 && share < 1 && `round them to ${show((height * (1 - share)) / share, ruler)}`,
+		share > 0 && share < 1 && `round them to ${show(outsideRadius(height, share), ruler)}`,
 		'cut a relief there',
 		'wrap the layer by itself',
 	]);
@@ -122,30 +114,38 @@ function insideVerdict(
 	cloth: Cloth,
 	ruler: Ruler,
 ): Verdict {
-	const asks = Math.min(BEYOND, 100 * stretchAsked(Math.min(...radii), height));
-	const gives = Math.min(cloth.stretchAlong, cloth.stretchAcross);
+	const asks = 100 * stretchAsked(Math.min(...radii), height);
+	const gives = 100 * givesOf(cloth).stretch;
 	const share = gives / 100;
 	return verdict(`${what}, inside corners`, 'stretch', asks, gives, [
-		share > 0 && `round them to ${show((height * (1 + share)) / share, ruler)}`,
+		share > 0 && `round them to ${show(insideRadius(height, share), ruler)}`,
 		'slit the cloth there',
 		'wrap the layer by itself',
 	]);
 }
 
-function verdict(
+/** The cloth is slit and folded whichever way it lies: the lesser of its two stretches counts. */
+export function givesOf(cloth: Cloth): Give {
+	const stretch = Math.min(cloth.stretchAlong, cloth.stretchAcross) / 100;
+	return { stretch, shrink: cloth.shrink / 100 };
+}
+
+export function verdict(
 	where: string,
 	how: 'shrink' | 'stretch',
-	asks: number,
+	strain: number,
 	gives: number,
 	helps: readonly (string | false)[],
 ): Verdict {
-	const takes = asks <= gives;
+	const asks = Math.min(BEYOND, strain);
+	const takes = strain <= gives;
 	const asked = asks >= BEYOND ? 'more than any cloth gives' : `${percent(asks)} %`;
 	const figures = `The cloth must ${how} by ${asked} and gives ${percent(gives)} %`;
 	const help = helps.filter((h) => h !== false).join(', or ');
 	const base = { where, asks: rounded(asks), gives, takes };
 	if (takes) return { ...base, text: `${figures}: it takes it.` };
-	return { ...base, text: `${figures}: ${help}.`, doubt: { figures, help } };
+	const doubt: Doubt = { figures, help, at: [], kind: 'check' };
+	return { ...base, text: `${figures}: ${help}.`, doubt };
 }
 
 /**

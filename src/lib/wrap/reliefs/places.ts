@@ -1,14 +1,7 @@
 import { lastOf, nth, around } from '../../measure';
 import { sweepForRise, alongEdge, headingAt, type Point, plus } from '../../geometry';
-import {
-	foldCorner,
-	type Flap,
-	type FlapWidth,
-	smoothShift,
-	type Climb,
-	outOf,
-	turnTo,
-} from '../girth';
+import type { CutPlace } from './cuts';
+import { foldCorner, type Flap, smoothShift, type Climb, outOf, turnTo } from '../girth';
 
 /*
  * Where a turned-under edge must be relieved. Sharp corners one by one; along a curve flat flaps
@@ -17,17 +10,13 @@ import {
  * from a drawing often have.
  */
 
-/**
- * A place on the fold where the flap is cut: the flaps beside it lie along `before` and `after`.
- */
-export interface ReliefPlace {
-	readonly at: Point;
-	readonly before: Point; // heading
-	readonly after: Point;
-	/** Radians, positive where the board bulges out. */
-	readonly turn: number;
-	readonly flaps: readonly [FlapWidth, FlapWidth];
+/** A place of a cut, and what the curve it lies on asks of the cloth. */
+export interface ReliefPlace extends CutPlace {
 	readonly sharp: boolean;
+	/** Of the curve it lies on; 0 at a sharp corner. */
+	readonly radius: number;
+	/** Of the edge the cloth is turned down over. */
+	readonly height: number;
 	/** How far along the fold it lies, for the width of the flaps beside it. */
 	readonly way: number;
 }
@@ -44,17 +33,61 @@ interface Bend {
 	readonly flaps: number;
 	/** Widest flap here. */
 	readonly width: number;
+	readonly radius: number; // 0 when sharp
 	readonly from: number; // way along the fold
 	readonly to: number;
 	place(part: number): { at: Point; heading: Point; flaps: readonly [Flap, Flap] };
 }
 
 export function reliefPlaces(flaps: readonly Flap[], climb: Climb, rise: number): ReliefPlace[] {
-	const bends = bendsOf(flaps, climb, rise);
-	const places: ReliefPlace[] = [];
-	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
-	for (const run of runsOf(bends, round)) places.push(...placesOf(run));
+	const places = curvesOf(flaps, climb, rise).flatMap(placesOf);
 	return places.filter((p) => p.flaps.every((f) => f.folds)).sort((a, b) => a.way - b.way);
+}
+
+function curvesOf(flaps: readonly Flap[], climb: Climb, rise: number): Bend[][] {
+	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
+	return runsOf(bendsOf(flaps, climb, rise), round);
+}
+
+/** An inside corner of an edge that is turned under: the tightest bend of it, and its middle. */
+export interface InsideCorner {
+	readonly radius: number; // 0 when sharp
+	/** Radians from the heading before it to the one after it, positive. */
+	readonly turn: number;
+	/** Along the fold, from where it begins to bend to where it is straight again. */
+	readonly length: number;
+	/** Height of the edge the cloth is turned down over. */
+	readonly height: number;
+	readonly at: Point;
+	/** Into the void, halfway between the edges that meet. */
+	readonly out: Point;
+	readonly flaps: readonly [Flap, Flap];
+}
+
+/** Corners and hollow curves of an outline, each as one, with cloth turned down on both sides. */
+export function insideCorners(flaps: readonly Flap[], climb: Climb, rise: number): InsideCorner[] {
+	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
+	return curvesOf(flaps, climb, rise).flatMap((run) => insideCorner(run, round) ?? []);
+}
+
+function insideCorner(run: readonly Bend[], round: number): InsideCorner | null {
+	const turn = -run.reduce((sum, b) => sum + b.turn, 0);
+	if (turn < STRAIGHT) return null;
+	const ends = [nth(run, 0).place(0), lastOf(run).place(1)] as const;
+	const flaps = [ends[0].flaps[0], ends[1].flaps[1]] as const;
+	if (!flaps.every((f) => f.folds)) return null;
+	const wide = run.reduce((sum, b) => sum + b.flaps, 0);
+	const { bend, part } = find(run, wide / 2);
+	const { at, heading } = bend.place(part);
+	return {
+		radius: Math.min(...run.map((b) => b.radius)),
+		turn,
+		length: (lastOf(run).to - nth(run, 0).from + round) % round,
+		height: heightOf(flaps),
+		at,
+		out: outOf(heading),
+		flaps,
+	};
 }
 
 function bendsOf(flaps: readonly Flap[], climb: Climb, rise: number): Bend[] {
@@ -89,6 +122,7 @@ function cornerBend(
 		turn,
 		flaps: Math.min(1, own),
 		width: sharp ? 0 : flapWidth(radius, rise),
+		radius: sharp ? 0 : radius,
 		from: way,
 		to: way,
 		place: () => ({
@@ -106,6 +140,7 @@ function arcBend(flap: Flap, climb: Climb, rise: number, way: number): Bend | nu
 		turn: span.arc.sweep,
 		flaps: Math.abs(span.arc.sweep) / sweepForRise(span.arc.radius, rise),
 		width: flapWidth(span.arc.radius, rise),
+		radius: span.arc.radius,
 		from: way,
 		to: way + span.length,
 		place: (part) => {
@@ -168,10 +203,16 @@ function placesOf(run: readonly Bend[]): ReliefPlace[] {
 			turn: share,
 			flaps,
 			sharp,
+			radius: bend.radius,
+			height: heightOf(flaps),
 			way: bend.from + (bend.to - bend.from) * part,
 		};
 	});
 }
+
+/** The edge is as high as the higher of two that meet. */
+const heightOf = (flaps: readonly [Flap, Flap]): number =>
+	Math.max(...flaps.map((f) => f.span.cloth.build));
 
 function find(run: readonly Bend[], wide: number): { bend: Bend; part: number } {
 	let passed = 0;

@@ -3,8 +3,9 @@ import type { Point } from '../../geometry';
 import type { BlankMark } from '../blank';
 import type { Flap, Climb } from '../girth';
 import { Folds } from './folds';
-import { closing, notch, shortenedCut, slit, type FlapReach } from './cuts';
+import { closing, type CutDepth, notch, shortenedCut, slit, type FlapReach } from './cuts';
 import { reliefPlaces, type ReliefPlace } from './places';
+import { followsBend, type Give } from './strain';
 
 /** The relief cuts of a cloth, in the figures of the stock. */
 export interface ReliefRule {
@@ -12,6 +13,8 @@ export interface ReliefRule {
 	readonly short: number;
 	/** Widest a flat flap may stand off a curve, ticks. */
 	readonly rise: number;
+	/** What the cloth follows without a cut: there the edge that is seen stays whole. */
+	readonly give: Give;
 }
 
 export interface Reliefs {
@@ -26,15 +29,16 @@ export interface Reliefs {
 
 /**
  * The relief cuts along one outline. `folds` are all fold lines of the blank: no cut comes to lie
- * across one.
+ * across one. Only places that are `wanted` are cut.
  */
 export function reliefsOf(
 	flaps: readonly Flap[],
 	climb: Climb,
 	rule: ReliefRule,
 	folds: readonly (readonly Point[])[],
+	wanted: (at: Point) => boolean = () => true,
 ): Reliefs {
-	const places = reliefPlaces(flaps, climb, rule.rise);
+	const places = reliefPlaces(flaps, climb, rule.rise).filter((p) => wanted(p.at));
 	const round = flaps.reduce((sum, f) => sum + f.span.length, 0);
 	const shunned = new Folds(folds);
 	const marks: BlankMark[] = [];
@@ -42,9 +46,9 @@ export function reliefsOf(
 	const count = { notches: 0, slits: 0, corners: 0 };
 	places.forEach((place, i) => {
 		const outside = place.turn > 0;
-		const cut = outside
-			? notch(place, sidesOf(places, i, round), rule.short)
-			: slit(place, rule.short);
+		const depth = depthOf(place, rule);
+		if (depth === null) return;
+		const cut = outside ? notch(place, sidesOf(places, i, round), depth) : slit(place, depth.tip);
 		const mark = cut && clearCut(place, cut, shunned);
 		if (!mark) {
 			blocked.push(place.at);
@@ -54,6 +58,17 @@ export function reliefsOf(
 		marks.push(mark);
 	});
 	return { marks, ...count, blocked };
+}
+
+/**
+ * A cut ends short of the fold; where the cloth follows the curve down the edge, it is only cut on
+ * the back. Null where there is nothing on the back to cut.
+ */
+function depthOf(place: ReliefPlace, { short, give }: ReliefRule): CutDepth | null {
+	const { turn, radius, height } = place;
+	if (!followsBend(turn, radius, height, give)) return { tip: short, lap: short };
+	const whole = place.flaps.every((f) => f.total <= height);
+	return whole ? null : { tip: Math.max(short, height), lap: short };
 }
 
 /** Flaps of a run of reliefs share the fold between them half and half. */

@@ -1,5 +1,5 @@
 export { chambersOf, netOf } from './chamber';
-export { figuresOf } from './figures';
 export { clothOn, clothRound } from './cloth-round';
+export { figuresOf } from './figures';
 export { fitOf, outerBoards, outsidePoints, sizesOf } from './fit';
 export { personsFor } from './lifting';

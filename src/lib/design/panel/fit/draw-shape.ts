@@ -117,6 +117,13 @@ function crossed(
 ): Complaint {
 	const name = (i: number): string =>
 		d.sides[i] === null ? 'a rounded corner' : `edge ${d.sides[i]}`;
+	const corners = d.outline.filter((p) => Math.hypot(p.x - at.x, p.y - at.y) <= 2);
+	if (corners.length > 1)
+		return {
+			kind: 'stop',
+			what: `A corner of the outline is given twice, at ${inMm(at.x)}, ${inMm(at.y)}: ${name(edges[0])} and ${name(edges[1])} meet there.`,
+			fix: 'Take one of the two out; give the corners in order round the outline.',
+		};
 	return {
 		kind: 'stop',
 		what: `The outline crosses itself: ${name(edges[0])} meets ${name(edges[1])} at ${inMm(at.x)}, ${inMm(at.y)}.`,

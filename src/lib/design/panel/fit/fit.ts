@@ -108,6 +108,7 @@ export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 		edges: edgeFigures(opening, backs),
 		openingEdges: opening.sides,
 		boardEdges: board.from.map((k, i) => edgeEnd(backs, k ?? board.from[i - 1] ?? 0)),
+		boardNumbers: board.from.map((k, i) => numbersAt(opening.sides, k ?? board.from[i - 1] ?? 0)),
 	};
 }
 
@@ -136,6 +137,21 @@ function edgeEnd(backs: readonly (SetBack | null)[], k: number): EdgeChoice['end
 	};
 	const ends = [step(k, -1)?.end, step(k, 1)?.end];
 	return ends.includes('wrapped') ? 'wrapped' : ends.includes('bare') ? 'bare' : 'tucked';
+}
+
+/** The number of an edge, or of the nearest numbered ones on both sides of a rounding. */
+function numbersAt(sides: readonly (number | null)[], k: number): number[] {
+	const own = sides[k];
+	if (own !== null && own !== undefined) return [own];
+	const n = sides.length;
+	const nearest = (by: number): number[] => {
+		for (let i = 1; i < n; i++) {
+			const number = sides[(k + by * i + n * n) % n];
+			if (number !== null && number !== undefined) return [number];
+		}
+		return [];
+	};
+	return [...nearest(-1), ...nearest(1)];
 }
 
 /** One figure for each edge the person knows, however many pieces of outline it is drawn in. */
@@ -168,6 +184,13 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 				['edges', 'own', i, 'edge'],
 				`There is no edge ${o.edge}; the opening has ${most}.`,
 				`Give a number from 1 to ${most}.`,
+			);
+		const first = bench.panel.edges.own.findIndex((other) => other.edge === o.edge);
+		if (first < i)
+			bench.log.check(
+				['edges', 'own', i, 'edge'],
+				`Edge ${o.edge} is given twice; what is said here is not heeded.`,
+				'Say all that differs at an edge in one place.',
 			);
 	});
 }

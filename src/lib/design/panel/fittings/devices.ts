@@ -21,8 +21,9 @@ function facing(side: Side, turn: Device['turn']): Side {
 	return nth(SIDES, (SIDES.indexOf(side) + turn / 90) % 4);
 }
 
-export function deviceFigures(bench: Bench): DeviceFigure[] {
-	return bench.panel.devices.map((d) => {
+/** Devices in the panel's frame: they are asked for from the lower left of the board. */
+export function deviceFigures(bench: Bench, board: Outline): DeviceFigure[] {
+	return devicesOn(bench, board).map((d) => {
 		const across = d.turn % 180 === 0;
 		const body: Rect = {
 			x: d.x,
@@ -49,6 +50,15 @@ export function deviceFigures(bench: Bench): DeviceFigure[] {
 			at: d,
 		};
 	});
+}
+
+function devicesOn(bench: Bench, board: Outline): Device[] {
+	const from = bounds(board);
+	return bench.panel.devices.map((d) => ({
+		...d,
+		x: ticks(d.x + from.x),
+		y: ticks(d.y + from.y),
+	}));
 }
 
 const box = (r: Rect): Outline => rectangle(r.x, r.y, r.length, r.width);
@@ -83,7 +93,7 @@ function holesOf(d: Device): { readonly at: Point; readonly diameter: Device['le
  */
 export function drillsOf(bench: Bench, board: Outline): Drill[] {
 	const from = bounds(board);
-	const all = bench.panel.devices.flatMap((d) => holesOf(d).map((h) => ({ ...h, of: d.name })));
+	const all = devicesOn(bench, board).flatMap((d) => holesOf(d).map((h) => ({ ...h, of: d.name })));
 	return all.map((h, i) => ({
 		n: i + 1,
 		x: ticks(h.at.x - from.x),

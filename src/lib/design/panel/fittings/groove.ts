@@ -42,7 +42,7 @@ export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): 
 		bench.log.stop(
 			['groove'],
 			`The knife groove is ${say(bench, size.depth)} deep and the board ${say(bench, thickness)} thick: it would cut through.`,
-			`Make it ${say(bench, thickness / 2)} deep or less, or do without one.`,
+			`Make it ${say(bench, thickness / 2)} deep or less, or do without one. Until then the cloth is turned under without a groove.`,
 		);
 		return null;
 	}
@@ -57,7 +57,7 @@ export function checkGroove(bench: Bench, size: GrooveSize, thickness: number): 
 
 /**
  * Centre lines of the groove along every wrapped edge of board and windows, stopped short of the
- * obstacles.
+ * obstacles; null where the board is too narrow for it.
  */
 export function grooveFigure(
 	bench: Bench,
@@ -65,9 +65,11 @@ export function grooveFigure(
 	fit: Fit,
 	windows: readonly Outline[],
 	obstacles: readonly GrooveObstacle[],
-): GrooveFigure {
+): GrooveFigure | null {
 	const centre = size.offset + size.width / 2;
-	const lines = [...boardLines(bench, fit, centre), ...windows.flatMap((w) => ringLine(w, centre))];
+	const round = boardLines(bench, fit, centre);
+	if (!round) return null;
+	const lines = [...round, ...windows.flatMap((w) => ringLine(w, centre))];
 	const walls = obstacles.map((o) =>
 		grown([o.outline], o.keep + size.width / 2).map((r) => r.outline),
 	);
@@ -95,7 +97,7 @@ export function lengthOf(lines: readonly (readonly Point[])[]): number {
 const FLAT = 80; // 0.05 mm, finer than a groove is wide by far
 
 /** Along wrapped edges; at an edge that is not wrapped the groove runs out of the board. */
-function boardLines(bench: Bench, fit: Fit, centre: number): Point[][] {
+function boardLines(bench: Bench, fit: Fit, centre: number): Point[][] | null {
 	const set = setIn(
 		fit.board,
 		fit.boardEdges.map((end) => (end === 'wrapped' ? centre : 0)),
@@ -103,10 +105,10 @@ function boardLines(bench: Bench, fit: Fit, centre: number): Point[][] {
 	if (!set.outline || set.closed.length > 0) {
 		bench.log.check(
 			['groove'],
-			'The knife groove does not fit on the back: the board is too narrow for it.',
-			'Set it nearer to the edge, or turn the cloth under without a groove.',
+			'The knife groove does not fit on the back: the board is too narrow for it. It is left out, and the cloth is turned under without one.',
+			'Set it nearer to the edge, or ask for none.',
 		);
-		return [];
+		return null;
 	}
 	const wrapped = set.from.map((k, i) => {
 		const from = k ?? set.from[i - 1] ?? null;

@@ -55,7 +55,7 @@ class Maker {
 		const { f, bench } = this;
 		if (!f.cloth) return [];
 		const edges = f.fit.boardEdges.map((kind, i) => this.boardEdge(kind, i));
-		const seams = bench.panel.seams.map((s) => [s.from, s.to] as const);
+		const seams = f.seams;
 		const windows = [...this.openings(), ...this.seats(null)];
 		const base = this.covering('face', bench.panel.name, 'the face of the panel', f.cloth.id);
 		const outline = f.fit.board;
@@ -90,7 +90,7 @@ class Maker {
 		const build = ticks(c.layers.reduce<number>((sum, l) => sum + l.step, this.f.thickness));
 		const edge = this.turned(build, ticks(0), this.grooveEnd());
 		const windows = c.finger
-			? [{ outline: c.finger, edge: this.turned(build, ticks(0), null) }]
+			? [{ outline: c.finger, edge: this.turned(build, ticks(0), null), name: 'Finger hole' }]
 			: [];
 		const base = this.covering(`cover-${c.id}`, c.name, c.name, c.cloth);
 		return [
@@ -110,7 +110,7 @@ class Maker {
 				outline: r.board.outer,
 				edges: r.board.outer.map(() => edge),
 				steps: [],
-				windows: [{ outline: r.board.inner, edge }],
+				windows: [{ outline: r.board.inner, edge, name: 'Inner edge' }],
 				seams: [],
 			},
 		];
@@ -131,6 +131,7 @@ class Maker {
 			anyWay: panel.napAnyWay,
 			count: panel.count,
 			lot: panel.lot,
+			insideCorners: panel.cornerPatches ? ('patched' as const) : ('said' as const),
 		};
 	}
 
@@ -156,8 +157,9 @@ class Maker {
 
 	private boardEdge(kind: ClothEdge['kind'], i: number): ClothEdge {
 		const build = ticks(this.f.thickness + this.flushHeight(i));
-		if (kind !== 'wrapped') return { ...this.cutFlush(), kind, build };
-		return this.turned(build, this.f.foam, this.grooveEnd());
+		const numbers = this.f.fit.boardNumbers[i] ?? [];
+		if (kind !== 'wrapped') return { ...this.cutFlush(), kind, build, numbers };
+		return { ...this.turned(build, this.f.foam, this.grooveEnd()), numbers };
 	}
 
 	/**
@@ -206,12 +208,15 @@ class Maker {
 		const { f } = this;
 		const windows = f.windows.map((w) => ({
 			outline: w.hole,
+			name: w.name,
+			index: this.bench.panel.windows.findIndex((asked) => asked.id === w.id),
 			edge: w.wrapped
 				? this.turned(this.buildAt(w), ticks(0), this.grooveEnd())
 				: { ...this.cutFlush(), build: this.buildAt(w) },
 		}));
 		const covers = f.covers.map((c) => ({
 			outline: c.hole,
+			name: `Hole of ${c.name}`,
 			// Behind the hole of a cover sits its ledge: the cloth is turned in and ends there.
 			edge: { ...this.turned(f.thickness, ticks(0), null), margin: ticks(0) },
 		}));
@@ -238,7 +243,7 @@ class Maker {
 		return this.f.layers.flatMap((l) => {
 			if (l.covering === 'with' || !l.hole || this.hostSurface(l) !== surface) return [];
 			const edge = { ...this.turned(l.depth, ticks(0), null), margin: this.seatMargin(l) };
-			return [{ outline: l.hole, edge }];
+			return [{ outline: l.hole, edge, name: `Hole of ${l.name}` }];
 		});
 	}
 

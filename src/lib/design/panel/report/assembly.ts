@@ -24,6 +24,9 @@ export function panelAssembly(f: Omit<PanelDetail, 'assembly'>): string[] {
 		...(f.hinges.length > 0 && f.cloth
 			? ['Lay the leaves face up, the gap between them, before the cloth goes on.']
 			: []),
+		...(f.cloth && f.cornerPatches
+			? ['Glue the corner patches the cloth page shows into the inside corners.']
+			: []),
 		...(f.cloth ? ['Wrap the panel; press the cloth into the inside corners first.'] : []),
 		...(f.groove ? ['Trim the turned cloth with a knife run along the groove.'] : []),
 		...line(wrapped, 'Wrap by itself and set in', '.'),
