@@ -50,6 +50,8 @@ export interface BoxFigures {
 	readonly drivers: readonly DriverFigures[];
 	readonly vents: readonly VentFigures[];
 	readonly rods: readonly RodFigures[];
+	/** Boards that stand inside, from the inside of the left end, the front and the bottom. */
+	readonly placed: readonly PlaceFigures[];
 	readonly fit: FitFigures;
 	readonly assembly: readonly AssemblyStep[];
 	/** Glued area of all seams, mm2, and fasteners, one box. */
@@ -87,6 +89,8 @@ export interface BoxBoard {
 	readonly edges: readonly BoardEdge[];
 	readonly holes: readonly BoardHole[];
 	readonly rabbets: readonly Solid[];
+	/** What stands on its faces, face by face; none where nothing does. */
+	readonly placing: readonly Placing[];
 	readonly thickness: Length;
 	/** Long and short face in both directions of the drawing. */
 	readonly long: { readonly across: Length; readonly up: Length };
@@ -103,6 +107,22 @@ export interface BoardShift {
 	readonly outside: { readonly across: Length; readonly up: Length };
 	readonly inside: { readonly across: Length; readonly up: Length };
 	readonly offset: { readonly across: Length; readonly up: Length };
+}
+
+/** What stands on a face of a board, seen with that face up: placing lines. */
+export interface Placing {
+	readonly face: 'inside' | 'outside';
+	/** The face itself, from its own lower left corner as it is looked at. */
+	readonly outline: Outline;
+	readonly feet: readonly Foot[];
+}
+
+/** What another board covers of a face; its sides are the lines to be drawn. */
+export interface Foot {
+	readonly key: string;
+	readonly label: string;
+	readonly name: string;
+	readonly outline: Outline;
 }
 
 /** An edge of a board, from corner k of its faces to the next. */
@@ -221,6 +241,27 @@ export interface RodFigures {
 	readonly diameter: Length;
 	readonly length: Length;
 	readonly mass: number; // kg
+	/** Its axis from end to end, from the same datum as boards inside. */
+	readonly place: PlaceSpans;
+}
+
+/** From where to where something reaches along one direction of the box. */
+export type Span = readonly [from: Length, to: Length];
+
+/**
+ * A place inside a box. The datum is the inside of the left end, of the front and of the bottom,
+ * each where it reaches farthest out.
+ */
+export interface PlaceSpans {
+	readonly fromLeft: Span;
+	readonly fromFront: Span;
+	readonly fromBottom: Span;
+}
+
+export interface PlaceFigures extends PlaceSpans {
+	readonly key: string;
+	readonly label: string;
+	readonly name: string;
 }
 
 export interface FitFigures {
