@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { BoxFigures } from '../../../src/lib/design/box/box-plan';
 import { boardDrawing } from '../../../src/lib/print/box/board';
 import { exploded } from '../../../src/lib/print/box/exploded';
+import { placingDrawings } from '../../../src/lib/print/box/placing';
 import { threeViews } from '../../../src/lib/print/box/views';
 import type { Drawing } from '../../../src/lib/print/drawing/drawing';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
@@ -21,7 +22,7 @@ function drawingsOf(figures: BoxFigures, ruler: (typeof RULERS)[number]): Drawin
 	return [
 		threeViews('Box', figures, print),
 		exploded('Box', figures),
-		...figures.boards.map((b) => boardDrawing(b, print, ruler)),
+		...figures.boards.flatMap((b) => [boardDrawing(b, print, ruler), ...placingDrawings(b, print)]),
 	];
 }
 

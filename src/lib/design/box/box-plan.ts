@@ -246,16 +246,16 @@ export interface RodFigures {
 }
 
 /** From where to where something reaches along one direction of the box. */
-export type Span = readonly [from: Length, to: Length];
+export type FromTo = readonly [from: Length, to: Length];
 
 /**
  * A place inside a box. The datum is the inside of the left end, of the front and of the bottom,
  * each where it reaches farthest out.
  */
 export interface PlaceSpans {
-	readonly fromLeft: Span;
-	readonly fromFront: Span;
-	readonly fromBottom: Span;
+	readonly fromLeft: FromTo;
+	readonly fromFront: FromTo;
+	readonly fromBottom: FromTo;
 }
 
 export interface PlaceFigures extends PlaceSpans {

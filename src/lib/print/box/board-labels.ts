@@ -26,6 +26,11 @@ export function boardLabels(f: Facing, stage: Stage, print: Figures, ruler: Rule
 	];
 }
 
+/** Where the letter of each edge may stand. */
+export function edgeLetters(f: Facing, stage: Stage): (readonly TextMark[])[] {
+	return f.near.flatMap((_, k) => letterLabel(edgeAt(f, k, stage)).map((label) => label.places));
+}
+
 interface EdgeOnPaper {
 	readonly edge: Facing['edges'][number];
 	readonly side: string;

@@ -30,11 +30,14 @@ export interface Facing extends Pick<
  * Looks at a board from outside, or from inside where its part is turned over to match the other
  * end.
  */
-export function facing(b: BoxBoard): Facing {
+export const facing = (b: BoxBoard): Facing => facingFrom(b, b.view ?? 'outside');
+
+/** Looks at a board from the side asked for. */
+export function facingFrom(b: BoxBoard, side: Facing['seen']): Facing {
 	const { label, name, edges, thickness, long, short, shift, grain, notes } = b;
 	const common = { label, name, thickness, long, short, grain, notes, ...(shift ? { shift } : {}) };
 	const rabbets = rabbetsOf(b);
-	if (b.view !== 'inside') {
+	if (side === 'outside') {
 		const { outside: near, inside: far, holes } = b;
 		return { ...common, seen: 'outside', near, far, edges, holes, rabbets };
 	}

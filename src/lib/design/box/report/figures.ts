@@ -14,7 +14,7 @@ import { sayNames } from './names';
 import { sayOverlaps } from './openings';
 import { personsFor } from './lifting';
 import { placingOf } from './placing';
-import { datumOf, placeOf, placesOf } from './positions';
+import { datumOf, standsAt, placesOf } from './positions';
 import type { SweptSection } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { angleBetween, p3, type Point3 } from '../solid';
@@ -94,7 +94,7 @@ function rodFigures(rod: Rod, datum: Point3, sundries: readonly Sundry[]): RodFi
 		diameter: snap(rod.diameter),
 		length: snap(Math.ceil(rod.length - 1e-3)),
 		mass: rodMass(rod, sundries),
-		place: placeOf([rod.from, rod.to], datum),
+		place: standsAt([rod.from, rod.to], datum),
 	};
 }
 

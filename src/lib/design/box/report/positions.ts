@@ -1,7 +1,7 @@
 import { nth, snap, ticks } from '../../../measure';
 import type { Part } from '../../part';
 import { type Board, boundsOf, type Role } from '../board';
-import type { PlaceFigures, PlaceSpans, Span } from '../box-plan';
+import type { PlaceFigures, PlaceSpans, FromTo } from '../box-plan';
 import type { SweptSection } from '../shell';
 import { p3, sub3, type Point3 } from '../solid';
 
@@ -22,15 +22,15 @@ export function datumOf(section: SweptSection | null, corners: readonly Point3[]
 }
 
 /** From where to where a body of these corners reaches. */
-export function placeOf(points: readonly Point3[], datum: Point3): PlaceSpans {
+export function standsAt(points: readonly Point3[], datum: Point3): PlaceSpans {
 	const { low, high } = boundsOf(points);
 	const [from, to] = [sub3(low, datum), sub3(high, datum)];
-	const span = (axis: keyof Point3): Span => [zero(from[axis]), zero(to[axis])];
+	const span = (axis: keyof Point3): FromTo => [zero(from[axis]), zero(to[axis])];
 	return { fromLeft: span('x'), fromFront: span('y'), fromBottom: span('z') };
 }
 
 /** On the grid, and never less than nothing by a rounding. */
-const zero = (n: number): Span[0] => (Math.abs(n) < 1 ? ticks(0) : snap(n));
+const zero = (n: number): FromTo[0] => (Math.abs(n) < 1 ? ticks(0) : snap(n));
 
 /** Every board that stands inside, in the order of the boards. */
 export function placesOf(
@@ -46,7 +46,7 @@ export function placesOf(
 				key: board.key,
 				label: nth(parts, i).label,
 				name: board.name,
-				...placeOf([...outside, ...inside], datum),
+				...standsAt([...outside, ...inside], datum),
 			},
 		];
 	});
