@@ -7,7 +7,7 @@ import { type Drawing, type Mark, onPaper, wrapped } from '../drawing';
 import { LabelSlots, outlineMark, running, scaleText, stageFor, words, type Stage } from '../marks';
 import type { Figures } from '../wording';
 
-const MARGINS = { left: 30, right: 22, top: 16, bottom: 30 };
+const MARGINS = { left: 30, right: 22, top: 12, bottom: 30 };
 const WIDE = 180;
 const LEADING = 4.6;
 const SMALL = 2.5;
@@ -38,11 +38,10 @@ function placingDrawing(b: BoxBoard, placing: Placing, print: Figures): Drawing 
 		...f.holes.map((h) => outlineMark([h.outline], stage.view, 'hair')),
 		...feet.map(({ outline }) => outlineMark([outline], stage.view, 'dashed')),
 		...sizes(f, feet, stage, print),
-		words(MARGINS.left, 6, title, { weight: 'semibold' }),
 		words(
 			MARGINS.left,
-			6 + LEADING,
-			`seen from ${placing.face}, measured from the lower left corner of that face; between the dashed lines stands the board named`,
+			6,
+			`Seen from ${placing.face}, measured from the lower left corner of that face; between the dashed lines stands the board named`,
 			{ size: SMALL, ink: 'pencil' },
 		),
 		words(stage.width - 1, MARGINS.top - 1, scaleText(stage), { anchor: 'end', ink: 'pencil' }),
@@ -86,7 +85,8 @@ function labelPlaces(foot: Foot, stage: Stage) {
 				stage.view,
 			);
 			const off = (upright ? across : up) / 2 + 2.4;
-			return [0.9, off + 0.9, 0.9 - off].map((d) =>
+			const spots = off < 5 ? [off + 0.9, 0.9 - off, 0.9] : [0.9, off + 0.9, 0.9 - off];
+			return spots.map((d) =>
 				upright
 					? words(p.x + d, p.y, text, { ...look, turn: 90 })
 					: words(p.x, p.y + d, text, look),
