@@ -42,9 +42,14 @@ const fitted = (asked: Asked): Asked => ({
 			frame: 165,
 			depth: 70,
 			seat: { kind: 'routed', depth: 5 },
+			boltCircle: { diameter: 152, angle: 22.5, hole: 5 },
 		},
 	],
-	terminal: { board: 'right', hole: { kind: 'round', diameter: 50 } },
+	terminal: {
+		board: 'right',
+		hole: { kind: 'round', diameter: 50 },
+		screwHoles: { kind: 'circle', diameter: 64 },
+	},
 	braces: [...(asked.braces ?? []), { kind: 'dowel', diameter: 20, a: 60, b: 90 }],
 });
 

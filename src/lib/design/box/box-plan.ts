@@ -4,6 +4,7 @@ import type { Length } from '../../measure';
 import type { BoxSkin } from '../covering';
 import type { Need } from '../need';
 import type { Part } from '../part';
+import type { HolePattern } from './board';
 import type { Frame, Solid } from './solid';
 
 /** All that is worked out of one box. */
@@ -140,6 +141,8 @@ export interface BoardHole {
 	readonly centre: { readonly x: number; readonly y: number };
 	readonly size: readonly Length[]; // diameter, or across and up
 	readonly recess: Length | null;
+	/** Of a bolt or a screw: how all of them stand round their middle. */
+	readonly pattern?: HolePattern;
 	/** Nearest distance from the hole to an edge of the outside face. */
 	readonly edge: Length;
 }

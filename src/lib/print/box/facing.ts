@@ -52,10 +52,20 @@ export function facingFrom(b: BoxBoard, side: Facing['seen']): Facing {
 			...h,
 			outline: flip(h.outline),
 			centre: { x: long.across - h.centre.x, y: h.centre.y },
+			...(h.pattern ? { pattern: turnedOver(h.pattern, long.across) } : {}),
 		})),
 		rabbets,
 	};
 }
+
+/** Bolts or screws as they stand seen from the other side. */
+function turnedOver(pattern: Pattern, wide: number): Pattern {
+	const middle = { x: wide - pattern.middle.x, y: pattern.middle.y };
+	if (pattern.kind === 'rectangle') return { ...pattern, middle };
+	return { ...pattern, middle, angle: (360 - pattern.angle) % 360 };
+}
+
+type Pattern = NonNullable<BoxBoard['holes'][number]['pattern']>;
 
 /**
  * The rabbets of a wall in the frame of its drawing; a rabbet is cut into the inside face and never

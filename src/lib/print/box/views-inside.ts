@@ -30,7 +30,7 @@ function standing({ placed, boards }: BoxFigures): Standing[] {
 	});
 }
 
-/** Boards inside that are seen edge on, dashed, each with its mark where there is room for it. */
+/** Boards inside as a view shows them, dashed, each with its mark where there is room for it. */
 export function insideMarks(figures: BoxFigures, look: InsideView, taken: readonly Mark[]): Mark[] {
 	const { view, flat, toward } = look;
 	const marks: Mark[] = [];
@@ -38,7 +38,11 @@ export function insideMarks(figures: BoxFigures, look: InsideView, taken: readon
 	slots.keepOff(taken);
 	for (const { board, placed } of standing(figures)) {
 		const { n } = board.frame;
-		if (Math.abs(n.x * toward.x + n.y * toward.y + n.z * toward.z) > 0.5) continue;
+		const faceOn = Math.abs(n.x * toward.x + n.y * toward.y + n.z * toward.z) > 0.5;
+		// Seen face on it is drawn only from above, where it stops short of an end.
+		const [from, to] = placed.fromLeft;
+		const short = from > 2 || to < figures.inside.width - 2;
+		if (faceOn && !(toward.z > 0.5 && short)) continue;
 		const round = hull([...board.solid.outside, ...board.solid.inside].map(flat));
 		marks.push(outlineMark([round], view, 'dashed'));
 		const { x, y, length, width } = boundsOfPoints(round);

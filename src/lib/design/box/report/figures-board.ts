@@ -64,6 +64,7 @@ function holeFigures(
 			.map((c) => ({ ...c, x: Math.round(c.x), y: Math.round(c.y) })),
 		centre: home(hole.centre),
 		size: hole.size.map(snap),
+		...(hole.pattern ? { pattern: { ...hole.pattern, middle: home(hole.pattern.middle) } } : {}),
 		recess: hole.recess === null ? null : snap(hole.recess),
 		edge: snap(Math.max(0, edge)),
 	};

@@ -3,6 +3,7 @@ import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
 import { finite } from '../finite';
+import { sayBehindBolts } from '../mounted';
 import { boardObstacle, type Hole, edgeOfHole, rodObstacle, type Obstacle, faceOf } from '../board';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
@@ -42,6 +43,12 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 			`Behind ${name} there is no air but a board.`,
 			'Move it off the divider or the slot.',
 		);
+	const inTheWay = ['brace', 'cleat', 'divider', 'slot'];
+	sayBehindBolts(
+		one,
+		inside.boards.filter((b) => inTheWay.includes(b.role)),
+		log,
+	);
 	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
 	if (meets.length > 0)
 		log.check(
