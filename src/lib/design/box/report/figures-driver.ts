@@ -50,10 +50,12 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 		log,
 	);
 	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
-	if (meets.length > 0)
+	const told = besideOn(one, inside);
+	const untold = meets.filter((other) => !told.has(other));
+	if (untold.length > 0)
 		log.check(
 			[...path, 'at'],
-			`${name} runs into ${meets.join(', ')}.`,
+			`${name} runs into ${untold.join(', ')}.`,
 			'Move one of them, or take a shallower driver.',
 		);
 	return {
@@ -67,6 +69,19 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 		behind: snap(finite(behind)),
 		meets,
 	};
+}
+
+/**
+ * Drivers and tubes on the same board: they run straight in beside this one, so that they meet it
+ * only where their holes or frames overlap, which has been told of the board.
+ */
+function besideOn(one: Seated, inside: Inside): ReadonlySet<string> {
+	const { wall } = one.place;
+	const drivers = inside.seated.filter((s) => s !== one && s.place.wall === wall);
+	const tubes = inside.vents.flatMap(({ setup }) =>
+		setup.kind === 'round' && setup.places.some((p) => p.wall === wall) ? [setup] : [],
+	);
+	return new Set([...drivers, ...tubes].map((other) => other.name));
 }
 
 function tooDeep(one: Seated, room: { axis: number; rim: number }, log: ProblemLog): void {
