@@ -116,7 +116,8 @@ function holesOf(boards: readonly Board[], key: string, place: (p: Point3) => Po
 }
 
 /**
- * Recesses and bolts are covered by the frame that sits on them; only what is open is cut out of the cloth.
+ * Recesses and bolts are covered by the frame that sits on them; only what is open is cut out of
+ * the cloth.
  */
 const opensOutside = (h: Hole): boolean => h.recess === null && !isDrilled(h);
 

@@ -104,7 +104,7 @@ function legend(foot: Foot, face: { x: number; y: number }, print: Figures): str
 	return `${foot.label} ${foot.name}: ${across} from the left, ${span(y - face.y, width)} up`;
 }
 
-/** Running dimensions from the lower left corner of the face to every line, and to its far edges. */
+/** Running dimensions from the lower left corner of the face to every line and its far edges. */
 function sizes(f: Facing, feet: readonly Foot[], stage: Stage, print: Figures): Mark[] {
 	const { box, view } = stage;
 	const face = boundsOfPoints(f.near);

@@ -23,7 +23,7 @@ export interface Hole {
 	readonly pattern?: HolePattern;
 }
 
-/** Holes alike round a middle, in the frame of the board; `angle` in degrees, right of straight up. */
+/** Holes alike round a middle, in the frame of the board; degrees to the right of straight up. */
 export type HolePattern = { readonly count: number; readonly middle: Point } & (
 	| { readonly kind: 'circle'; readonly diameter: number; readonly angle: number }
 	| { readonly kind: 'rectangle'; readonly across: number; readonly up: number }

@@ -46,7 +46,7 @@ function boltHoles(
 	return patternHoles(at, hole, { of: 'bolt', name: boltsOf(name), pattern });
 }
 
-/** Common practice, no source: the flange of a T-nut reaches this far from the middle of its hole. */
+/** Common practice, no source: the flange of a T-nut reaches this far from its middle. */
 const FLANGE = mm(10);
 
 /** Says which boards stand where the T-nuts of a driver have to go. */

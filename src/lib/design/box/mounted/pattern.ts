@@ -5,7 +5,7 @@ import { roundHole } from '../shell';
 
 /* Small holes that stand in a pattern round a middle: bolts of a driver, screws of a terminal. */
 
-/** Middles of holes evenly round a circle, the first `angle` degrees to the right of straight up. */
+/** Middles of holes evenly round a circle, the first `angle` degrees right of straight up. */
 export function onCircle(middle: Point, diameter: number, count: number, angle: number): Point[] {
 	return Array.from({ length: count }, (_, i) => {
 		const turn = ((angle + (360 * i) / count) * Math.PI) / 180;

@@ -78,7 +78,7 @@ interface Side {
 	readonly looks: Point3;
 }
 
-/** The faces a board is glued by: of a cleat and a layer only the broad one that lies on its wall. */
+/** The faces a board is glued by: of a cleat and a layer only the broad one on its wall. */
 function facesOf({ solid: { outside, inside }, frame: { n }, role }: Board): Side[] {
 	const broad = { points: outside, looks: n };
 	if (role === 'cleat' || role === 'doubler') return [broad];
