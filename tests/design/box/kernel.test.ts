@@ -24,8 +24,8 @@ const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 /**
  * Outside of the box as one body: the hull of a tapered one, the swept profile of any other, its
  * corners where the outsides of neighbouring boards meet: of the many corners of the boards some
- * lie a rounding apart, and the kernel's hull of those may lose a tenth of the box. The profile that
- * is drawn is no use here: its corners stand on the grid, up to half a tick (0.0003 mm) beside the
+ * lie a rounding apart, and the kernel's hull of those may lose a tenth of the box. The drawn
+ * profile is no use here: its corners stand on the grid, up to half a tick (0.0003 mm) beside the
  * boards, which over the walls of a small box is more than a millionth of its air. mm3.
  */
 function outerBody(plan: BoxPlan) {
