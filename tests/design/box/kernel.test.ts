@@ -12,6 +12,7 @@ import {
 	joined,
 	Manifold,
 	outsideCorners,
+	taperedCorners,
 	type Body,
 } from './kernel';
 import { figures, made, MATERIALS, type Asked } from './make';
@@ -22,14 +23,15 @@ const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
 /**
  * Outside of the box as one body: the hull of a tapered one, the swept profile of any other, its
- * corners where the outsides of neighbouring boards meet. The profile that is drawn is no use here:
- * its corners stand on the grid, up to half a tick (0.0003 mm) beside the boards, which over the
- * walls of a small box is more than a millionth of its air. mm3.
+ * corners where the outsides of neighbouring boards meet: of the many corners of the boards some
+ * lie a rounding apart, and the kernel's hull of those may lose a tenth of the box. The drawn
+ * profile is no use here: its corners stand on the grid, up to half a tick (0.0003 mm) beside the
+ * boards, which over the walls of a small box is more than a millionth of its air. mm3.
  */
 function outerBody(plan: BoxPlan) {
 	const f = plan.figures!;
 	const walls = f.boards.filter((b) => b.role === 'wall' || b.role === 'end');
-	if (!f.profile) return hullOf(walls.flatMap((b) => b.solid.outside));
+	if (!f.profile) return hullOf(taperedCorners(walls));
 	const drawn = f.profile.outer;
 	const corners = outsideCorners(f.boards.filter((b) => b.role === 'wall'));
 	corners.forEach((p, k) => {

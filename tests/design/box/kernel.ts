@@ -134,6 +134,27 @@ export function outsideCorners(walls: readonly BoxBoard[]): Spot2[] {
 	});
 }
 
+/** The eight corners where the outsides of three walls of a tapered box meet. Ticks. */
+export function taperedCorners(walls: readonly BoxBoard[]): Point3[] {
+	const plane = (key: string): { n: Point3; d: number } => {
+		const { frame, solid } = walls.find((b) => b.key === key)!;
+		return { n: frame.n, d: dot(frame.n, solid.outside[0]!) };
+	};
+	const corner = (keys: readonly string[]): Point3 => {
+		const [a, b, c] = keys.map(plane) as [ReturnType<typeof plane>, ...ReturnType<typeof plane>[]];
+		const [bc, ca, ab] = [cross(b!.n, c!.n), cross(c!.n, a.n), cross(a.n, b!.n)];
+		const det = dot(a.n, bc);
+		const at = (axis: keyof Point3): number =>
+			(a.d * bc[axis] + b!.d * ca[axis] + c!.d * ab[axis]) / det;
+		return { x: at('x'), y: at('y'), z: at('z') };
+	};
+	return ['front', 'back'].flatMap((end) =>
+		['left', 'right'].flatMap((side) =>
+			['bottom', 'top'].map((level) => corner([end, side, level])),
+		),
+	);
+}
+
 /** A hole as a body that reaches a little past both faces. */
 function holeSolid(board: BoxBoard, outline: readonly { x: number; y: number }[]): Solid {
 	const { u, v, n } = board.frame;

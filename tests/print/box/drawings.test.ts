@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { BoxFigures } from '../../../src/lib/design/box/box-plan';
 import { boardDrawing } from '../../../src/lib/print/box/board';
 import { exploded } from '../../../src/lib/print/box/exploded';
+import { placingDrawings } from '../../../src/lib/print/box/placing';
 import { threeViews } from '../../../src/lib/print/box/views';
 import type { Drawing } from '../../../src/lib/print/drawing/drawing';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
@@ -21,7 +22,7 @@ function drawingsOf(figures: BoxFigures, ruler: (typeof RULERS)[number]): Drawin
 	return [
 		threeViews('Box', figures, print),
 		exploded('Box', figures),
-		...figures.boards.map((b) => boardDrawing(b, print, ruler)),
+		...figures.boards.flatMap((b) => [boardDrawing(b, print, ruler), ...placingDrawings(b, print)]),
 	];
 }
 
@@ -41,9 +42,14 @@ const fitted = (asked: Asked): Asked => ({
 			frame: 165,
 			depth: 70,
 			seat: { kind: 'routed', depth: 5 },
+			boltCircle: { diameter: 152, angle: 22.5, hole: 5 },
 		},
 	],
-	terminal: { board: 'right', hole: { kind: 'round', diameter: 50 } },
+	terminal: {
+		board: 'right',
+		hole: { kind: 'round', diameter: 50 },
+		screwHoles: { kind: 'circle', diameter: 64 },
+	},
 	braces: [...(asked.braces ?? []), { kind: 'dowel', diameter: 20, a: 60, b: 90 }],
 });
 

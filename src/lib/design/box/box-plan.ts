@@ -4,6 +4,7 @@ import type { Length } from '../../measure';
 import type { BoxSkin } from '../covering';
 import type { Need } from '../need';
 import type { Part } from '../part';
+import type { HolePattern } from './board';
 import type { Frame, Solid } from './solid';
 
 /** All that is worked out of one box. */
@@ -50,6 +51,8 @@ export interface BoxFigures {
 	readonly drivers: readonly DriverFigures[];
 	readonly vents: readonly VentFigures[];
 	readonly rods: readonly RodFigures[];
+	/** Boards that stand inside, from the inside of the left end, the front and the bottom. */
+	readonly placed: readonly PlaceFigures[];
 	readonly fit: FitFigures;
 	readonly assembly: readonly AssemblyStep[];
 	/** Glued area of all seams, mm2, and fasteners, one box. */
@@ -87,6 +90,8 @@ export interface BoxBoard {
 	readonly edges: readonly BoardEdge[];
 	readonly holes: readonly BoardHole[];
 	readonly rabbets: readonly Solid[];
+	/** What stands on its faces, face by face; none where nothing does. */
+	readonly placing: readonly Placing[];
 	readonly thickness: Length;
 	/** Long and short face in both directions of the drawing. */
 	readonly long: { readonly across: Length; readonly up: Length };
@@ -105,6 +110,22 @@ export interface BoardShift {
 	readonly offset: { readonly across: Length; readonly up: Length };
 }
 
+/** What stands on a face of a board, seen with that face up: placing lines. */
+export interface Placing {
+	readonly face: 'inside' | 'outside';
+	/** The face itself, from its own lower left corner as it is looked at. */
+	readonly outline: Outline;
+	readonly feet: readonly Foot[];
+}
+
+/** What another board covers of a face; its sides are the lines to be drawn. */
+export interface Foot {
+	readonly key: string;
+	readonly label: string;
+	readonly name: string;
+	readonly outline: Outline;
+}
+
 /** An edge of a board, from corner k of its faces to the next. */
 export interface BoardEdge {
 	readonly letter: string;
@@ -120,6 +141,8 @@ export interface BoardHole {
 	readonly centre: { readonly x: number; readonly y: number };
 	readonly size: readonly Length[]; // diameter, or across and up
 	readonly recess: Length | null;
+	/** Of a bolt or a screw: how all of them stand round their middle. */
+	readonly pattern?: HolePattern;
 	/** Nearest distance from the hole to an edge of the outside face. */
 	readonly edge: Length;
 }
@@ -221,6 +244,27 @@ export interface RodFigures {
 	readonly diameter: Length;
 	readonly length: Length;
 	readonly mass: number; // kg
+	/** Its axis from end to end, from the same datum as boards inside. */
+	readonly place: PlaceSpans;
+}
+
+/** From where to where something reaches along one direction of the box. */
+export type FromTo = readonly [from: Length, to: Length];
+
+/**
+ * A place inside a box. The datum is the inside of the left end, of the front and of the bottom,
+ * each where it reaches farthest out.
+ */
+export interface PlaceSpans {
+	readonly fromLeft: FromTo;
+	readonly fromFront: FromTo;
+	readonly fromBottom: FromTo;
+}
+
+export interface PlaceFigures extends PlaceSpans {
+	readonly key: string;
+	readonly label: string;
+	readonly name: string;
 }
 
 export interface FitFigures {

@@ -1,7 +1,7 @@
 import { nth, snap, theOne } from '../../measure';
 import { type Outline, type Point, cornerAt } from '../../geometry';
 import type { BoxSkin, SkinFace } from '../covering';
-import { boardName, type Board, type Hole } from './board';
+import { boardName, type Board, type Hole, isDrilled } from './board';
 import { flat, raised, type Six, type Point3 } from './solid';
 import type { SweptSection } from './shell';
 import type { TaperedShell } from './tapered';
@@ -116,9 +116,10 @@ function holesOf(boards: readonly Board[], key: string, place: (p: Point3) => Po
 }
 
 /**
- * Recesses are covered by the frame that sits in them; only what is open is cut out of the cloth.
+ * Recesses and bolts are covered by the frame that sits on them; only what is open is cut out of
+ * the cloth.
  */
-const opensOutside = (h: Hole): boolean => h.recess === null;
+const opensOutside = (h: Hole): boolean => h.recess === null && !isDrilled(h);
 
 function onFaceOf(board: Board, hole: Hole, place: (p: Point3) => Point): Outline {
 	return hole.outline.map((c) => {

@@ -1,7 +1,35 @@
 import { field, z } from '../zod';
 import { boardKey, litresBetween, spot, thingName } from './fields';
-import { count, distanceField, id, size } from '../fields';
+import { count, degreesField, distanceField, id, size } from '../fields';
 import { outline } from '../loose-part';
+
+const drill = (label: string, help: string, usual: number) =>
+	field(size.prefault(usual), { label, help });
+
+/** Holes round a middle, all at one distance from it. */
+const circleOf = (what: string, hole: number) => ({
+	diameter: field(size, { label: 'Circle', help: `through the middles of the ${what}.` }),
+	angle: field(degreesField(0, 360).default(0), {
+		label: 'First at',
+		help: 'degrees from straight up, turned to the right as seen from outside.',
+		unit: '°',
+	}),
+	hole: drill('Drill', 'diameter of each hole.', hole),
+});
+
+/** The holes for the bolts of a driver; how many there are is said by its bolts. */
+const boltCircle = z.strictObject(circleOf('bolts', 7));
+
+/** The holes for the screws of a terminal cup. */
+const screwHoles = z.discriminatedUnion('kind', [
+	z.strictObject({ kind: z.literal('circle'), ...circleOf('screws', 3) }),
+	z.strictObject({
+		kind: z.literal('rectangle'),
+		across: field(size, { label: 'Apart across', help: 'from middle to middle.' }),
+		up: field(size, { label: 'Apart up', help: 'from middle to middle.' }),
+		hole: drill('Drill', 'diameter of each hole.', 3),
+	}),
+]);
 
 const cutout = z.discriminatedUnion('kind', [
 	z.strictObject({
@@ -125,6 +153,10 @@ export const driver = z.strictObject({
 		label: 'Bolts',
 		help: 'one T-nut each.',
 	}),
+	boltCircle: field(boltCircle.nullable().default(null), {
+		label: 'Bolt circle',
+		help: 'where the bolts go, from the mounting sheet. Empty: they are marked from the frame.',
+	}),
 	mass: field(z.number().min(0).max(200).default(0), {
 		label: 'Mass',
 		help: 'one driver, kg; counts for lifting only.',
@@ -160,6 +192,11 @@ export const terminal = z.strictObject({
 	screws: field(z.number().int().min(0).max(12).default(4), {
 		label: 'Screws',
 		help: 'that hold the cup.',
+	}),
+	screwHoles: field(screwHoles.nullable().default(null), {
+		label: 'Screw holes',
+		options: { circle: 'on a circle', rectangle: 'four at the corners of a rectangle' },
+		help: 'where the screws go. Empty: they are marked from the cup.',
 	}),
 });
 

@@ -19,11 +19,17 @@ export function boardLabels(f: Facing, stage: Stage, print: Figures, ruler: Rule
 	const edges = f.near.map((_, k) => edgeAt(f, k, stage));
 	return [
 		...edges.flatMap((edge) => letterLabel(edge)),
-		...f.holes.map((hole) => holeLabel(hole, stage, print)),
+		...f.holes.filter((h) => !h.pattern).map((hole) => holeLabel(hole, stage, print)),
+		...patternLabels(f, stage, print, ruler),
 		...edges.flatMap((edge) => tiltLabel(edge, ruler)),
 		...rabbetLabels(f, stage, print),
 		...grainLabel(f, stage),
 	];
+}
+
+/** Where the letter of each edge may stand. */
+export function edgeLetters(f: Facing, stage: Stage): (readonly TextMark[])[] {
+	return f.near.flatMap((_, k) => letterLabel(edgeAt(f, k, stage)).map((label) => label.places));
 }
 
 interface EdgeOnPaper {
@@ -108,6 +114,28 @@ function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures):
 		places: slim ? [...upright, ...level] : [...level, ...upright],
 		else: `${text}, ${at}`,
 	};
+}
+
+/** One label for all bolts or screws of a thing: how many, how large, and how they stand. */
+function patternLabels(f: Facing, stage: Stage, print: Figures, ruler: Ruler): BoardLabel[] {
+	const drilled = new Map(f.holes.filter((h) => h.pattern).map((h) => [h.name, h]));
+	return [...drilled.values()].flatMap((hole): BoardLabel[] => {
+		const { pattern } = hole;
+		if (!pattern) return [];
+		const stands =
+			pattern.kind === 'circle'
+				? `on Ø ${print.bench(pattern.diameter)}, first ${printAngle(pattern.angle, ruler.decimal)} right of straight up`
+				: `${print.bench(pattern.across)} × ${print.bench(pattern.up)} apart`;
+		const text = `${pattern.count} ${hole.name}: Ø ${print.bench(nth(hole.size, 0))} ${stands}`;
+		const { x, y } = onPaper(pattern.middle, stage.view);
+		const high = pattern.kind === 'circle' ? pattern.diameter : pattern.up;
+		const half = ((high / 1600) * stage.scale) / 2;
+		const look = { anchor: 'middle', halo: true, size: 2.6 } as const;
+		const places = [half + 4.5, -half - 2.5, half + 8, -half - 6, 14, -14].map((dy) =>
+			words(x, y + dy, text, look),
+		);
+		return [{ places, else: text }];
+	});
 }
 
 /** One label for the rabbets of each end: how wide, how deep, and into which face. */

@@ -1,4 +1,5 @@
 import type { BoxBoard } from '../../design';
+import { circle, rectangle } from '../../geometry';
 import { ticks, type Ruler } from '../../measure';
 import { boardLabels } from './board-labels';
 import { facing, type Facing } from './facing';
@@ -79,6 +80,22 @@ function shapes(f: Facing, stage: Stage, label: string): Mark[] {
 }
 
 function holeMarks(hole: Facing['holes'][number], stage: Stage): Mark[] {
+	if (hole.pattern) {
+		const { pattern } = hole;
+		const round =
+			pattern.kind === 'circle'
+				? circle(pattern.middle.x, pattern.middle.y, pattern.diameter / 2)
+				: rectangle(
+						pattern.middle.x - pattern.across / 2,
+						pattern.middle.y - pattern.up / 2,
+						pattern.across,
+						pattern.up,
+					);
+		return [
+			outlineMark([hole.outline], stage.view, 'narrow'),
+			outlineMark([round], stage.view, 'chain', { ink: 'pencil' }),
+		];
+	}
 	const spot = onPaper(hole.centre, stage.view);
 	const cross = (dx: number, dy: number): Mark => ({
 		kind: 'path',
@@ -101,7 +118,7 @@ function sizes(f: Facing, stage: Stage, print: Figures): Mark[] {
 	const { box, view } = stage;
 	const places = (axis: 'x' | 'y'): { at: number; text: string }[] => {
 		const corners = f.near.map((p) => p[axis]);
-		const holes = f.holes.map((h) => h.centre[axis]);
+		const holes = f.holes.map((h) => (h.pattern?.middle ?? h.centre)[axis]);
 		const rabbets = axis === 'x' ? f.rabbets.flatMap((r) => [r.low.x, r.high.x]) : [];
 		const all = [...corners, ...holes, ...rabbets, axis === 'x' ? f.long.across : f.long.up];
 		const marks = [...new Set(all.map((n) => Math.round(n)))].filter((n) => n > 2);

@@ -30,11 +30,14 @@ export interface Facing extends Pick<
  * Looks at a board from outside, or from inside where its part is turned over to match the other
  * end.
  */
-export function facing(b: BoxBoard): Facing {
+export const facing = (b: BoxBoard): Facing => facingFrom(b, b.view ?? 'outside');
+
+/** Looks at a board from the side asked for. */
+export function facingFrom(b: BoxBoard, side: Facing['seen']): Facing {
 	const { label, name, edges, thickness, long, short, shift, grain, notes } = b;
 	const common = { label, name, thickness, long, short, grain, notes, ...(shift ? { shift } : {}) };
 	const rabbets = rabbetsOf(b);
-	if (b.view !== 'inside') {
+	if (side === 'outside') {
 		const { outside: near, inside: far, holes } = b;
 		return { ...common, seen: 'outside', near, far, edges, holes, rabbets };
 	}
@@ -49,10 +52,20 @@ export function facing(b: BoxBoard): Facing {
 			...h,
 			outline: flip(h.outline),
 			centre: { x: long.across - h.centre.x, y: h.centre.y },
+			...(h.pattern ? { pattern: turnedOver(h.pattern, long.across) } : {}),
 		})),
 		rabbets,
 	};
 }
+
+/** Bolts or screws as they stand seen from the other side. */
+function turnedOver(pattern: Pattern, wide: number): Pattern {
+	const middle = { x: wide - pattern.middle.x, y: pattern.middle.y };
+	if (pattern.kind === 'rectangle') return { ...pattern, middle };
+	return { ...pattern, middle, angle: (360 - pattern.angle) % 360 };
+}
+
+type Pattern = NonNullable<BoxBoard['holes'][number]['pattern']>;
 
 /**
  * The rabbets of a wall in the frame of its drawing; a rabbet is cut into the inside face and never

@@ -3,6 +3,7 @@ import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
 import type { Figures } from '../wording';
 import { space, type Block, table, type Row, subheading } from '../page';
 import { sentence } from './sentence';
+import { placesTable } from './places-table';
 import { volumeTable } from './volume-table';
 
 /**
@@ -15,6 +16,7 @@ export function boxTables(box: BoxFigures, width: number, figures: Figures, rule
 		...box.chambers.flatMap((c) => volumeTable(c, box.chambers.length, width, ruler)),
 		...driversTable(box, width, figures),
 		...ventsTable(box, width, figures, ruler),
+		...placesTable(box, width, figures),
 		...rodsTable(box, width, figures, ruler),
 		...seamsTable(box, width, figures),
 		...assemblyTable(box, width),

@@ -4,6 +4,7 @@ import { type Outline, type Point, boundsOfPoints } from '../../geometry';
 import { type Drawing, type Mark, onPaper, type Spot, type View } from '../drawing';
 import { dimension, outlineMark, words } from '../marks';
 import type { Figures } from '../wording';
+import { type InsideView, insideMarks, placeDimensions, reaches } from './views-inside';
 
 /** One of the three views: which way it looks, and what lies right and up in it. */
 interface Look {
@@ -48,14 +49,21 @@ export function threeViews(name: string, figures: BoxFigures, print: Figures): D
 	const front: View = { x: EDGE.left, y: high, scale };
 	const side: View = { x: EDGE.left + mm(outside.width) + GAP, y: high, scale };
 	const above: View = { x: EDGE.left, y: high + GAP + mm(outside.depth), scale };
-	const height = above.y + EDGE.bottom + 10;
-	const marks: Mark[] = [
+	const below = reaches(figures, 'fromLeft').length > 0 ? 18 : 10;
+	const height = above.y + EDGE.bottom + below;
+	const drawn: Mark[] = [
 		...faces(figures, FRONT, front),
 		...sideView(figures, side),
 		...faces(figures, ABOVE, above),
 		...overall(outside, front, side, above, print),
 		...leanDimensions(figures, side, print),
 		...names(front, side, above, outside, figures.profile !== null),
+		...insideDimensions(figures, side, above, print),
+	];
+	const marks: Mark[] = [
+		...drawn,
+		...insideMarks(figures, seenFrom(figures, SIDE, side), drawn),
+		...insideMarks(figures, seenFrom(figures, ABOVE, above), drawn),
 		words(WIDE - 1, height - 1, `scale 1 : ${Math.round(10 / scale) / 10}`, {
 			anchor: 'end',
 			ink: 'pencil',
@@ -129,6 +137,33 @@ function sectionOf(b: BoxBoard): Outline {
 	const end = [...b.solid.outside.filter((p) => most - p.x < 2)];
 	const inner = [...b.solid.inside.filter((p) => most - p.x < 2)].reverse();
 	return [...end, ...inner].map(SIDE.flat);
+}
+
+function seenFrom(figures: BoxFigures, look: Look, view: View): InsideView {
+	const low = lowOf(figures, look);
+	const flat = (p: Point3): Point => ({ x: look.flat(p).x - low.x, y: look.flat(p).y - low.y });
+	return { toward: look.toward, flat, view };
+}
+
+/** Places inside: across the width from above, up and along the depth from the side. */
+function insideDimensions(figures: BoxFigures, side: View, above: View, print: Figures): Mark[] {
+	const [low, top] = [lowOf(figures, SIDE), lowOf(figures, ABOVE)];
+	const at = { view: side, edge: side.y, offset: 13, low: low.x };
+	return [
+		...placeDimensions(
+			figures,
+			'fromLeft',
+			{ view: above, edge: above.y, offset: 3, low: top.x },
+			print,
+		),
+		...placeDimensions(figures, 'fromFront', at, print),
+		...placeDimensions(
+			figures,
+			'fromBottom',
+			{ ...at, edge: side.x, offset: 3, low: low.y },
+			print,
+		),
+	];
 }
 
 function overall(

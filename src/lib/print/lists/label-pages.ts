@@ -13,6 +13,7 @@ import {
 	qrMark,
 	shortened,
 	textWidth,
+	wrapped,
 } from '../drawing';
 import { figuresOn, type Figures, partFacesText, rackLabels } from '../wording';
 import { PAPER_SIZES } from '../page';
@@ -112,7 +113,11 @@ function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
 	const inset = 2.5;
 	const code = Math.min(sheet.height - 2 * 1.5, 22);
 	const width = sheet.width - 2 * inset - code - 1;
-	const { nth, lines } = label;
+	const { nth } = label;
+	// No bevel may be cut off its list: that one goes on over more lines.
+	const lines = label.lines.flatMap((text) =>
+		text.startsWith(BEVELS) ? wrapped(text, width, 2.9) : [text],
+	);
 	const mark = shortened(label.mark, width - textWidth(nth, 2.8) - 2, 7, 'semibold');
 	const room = Math.floor((sheet.height - 2 * inset - 6.4) / 3.5);
 	const marks: Mark[] = [
@@ -141,17 +146,32 @@ function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
 
 function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
 	const material = materialOf(plan.job, part.material)?.name;
-	const bevels = part.bevels.map((b) => `${b.edge} ${b.side} ${printAngle(b.tilt)}`);
 	return [
 		part.name,
 		`${part.shift === undefined ? '' : 'blank '}${figures.size(part.length, part.width)}`,
 		// A line for the offset of its own: a label is too narrow for both.
 		...partFacesText(part, figures).split(', '),
-		bevels.length > 0 ? `bevels ${bevels.join(', ')}` : '',
+		bevelsText(part, plan.job.shop.ruler.decimal),
 		part.show ? `● show face: ${part.face}` : '',
 		material ?? part.material,
 		[plan.job.number, ownerName(plan, part.owner)].filter((t) => t !== '').join('  '),
 	].filter((t) => t !== '');
+}
+
+const BEVELS = 'bevels ';
+
+/**
+ * All bevels in as few words as a label holds: those of one tilt together, each edge by its letter
+ * or, where none meets it, by its side.
+ */
+export function bevelsText(part: Pick<Part, 'bevels'>, decimal: '.' | ','): string {
+	const edges = new Map<string, string[]>();
+	for (const { edge, side, tilt } of part.bevels) {
+		const by = printAngle(tilt, decimal);
+		edges.set(by, [...(edges.get(by) ?? []), edge === '' ? side : edge]);
+	}
+	const all = [...edges].map(([by, at]) => `${at.join(' ')} ${by}`);
+	return all.length === 0 ? '' : `${BEVELS}${all.join(', ')}`;
 }
 
 /** Outlines of all labels and the measuring bar, for plain paper held against a label sheet. */

@@ -68,7 +68,7 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 			[
 				part.name,
 				partFacesText(part, figures),
-				...bevelLines(part),
+				...bevelLines(part, plan.job.shop.ruler.decimal),
 				...part.notes,
 				pairs.get(part.id) ?? '',
 			]
@@ -120,10 +120,10 @@ function shortText(part: Part, figures: Figures): string {
  * The saw's tilt at each bevelled edge, and which face is the longer one there or has its sharp
  * edge.
  */
-function bevelLines(part: Part): string[] {
+function bevelLines(part: Part, decimal: '.' | ','): string[] {
 	return part.bevels.map((b) => {
-		const mitre = b.mitre === undefined ? '' : `, mitre gauge ${printAngle(b.mitre)}`;
-		return `${b.edge}: ${b.side} edge tilt ${printAngle(b.tilt)}${mitre}, ${longText(part, b)}`;
+		const mitre = b.mitre === undefined ? '' : `, mitre gauge ${printAngle(b.mitre, decimal)}`;
+		return `${b.edge}: ${b.side} edge tilt ${printAngle(b.tilt, decimal)}${mitre}, ${longText(part, b)}`;
 	});
 }
 

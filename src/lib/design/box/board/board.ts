@@ -1,4 +1,4 @@
-import type { Outline } from '../../../geometry';
+import type { Outline, Point } from '../../../geometry';
 import type { BoardKey, Material } from '../../../job';
 import { cornerFrame, boardEdges, orderedFaces, type SeamEdge } from './set-up';
 import type { Frame, Solid } from '../solid';
@@ -11,7 +11,7 @@ export type Role =
  */
 export interface Hole {
 	readonly outline: Outline;
-	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat'. */
+	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat', 'bolt', 'screw'. */
 	readonly of: string;
 	readonly name: string;
 	/** Depth of a recess in the outside face, ticks; null right through. */
@@ -19,7 +19,18 @@ export interface Hole {
 	readonly centre: { readonly x: number; readonly y: number };
 	/** Diameter or sides for the drawing: 'Ø 275'. */
 	readonly size: readonly number[];
+	/** Of a bolt or a screw: how all of them stand. */
+	readonly pattern?: HolePattern;
 }
+
+/** Holes alike round a middle, in the frame of the board; degrees to the right of straight up. */
+export type HolePattern = { readonly count: number; readonly middle: Point } & (
+	| { readonly kind: 'circle'; readonly diameter: number; readonly angle: number }
+	| { readonly kind: 'rectangle'; readonly across: number; readonly up: number }
+);
+
+/** Is a hole drilled for a bolt or a screw, which fills it? */
+export const isDrilled = (hole: Pick<Hole, 'pattern'>): boolean => hole.pattern !== undefined;
 
 /** A board of the box as it stands in the box. */
 export interface Board {

@@ -1,4 +1,13 @@
-export { type Board, boardName, boardOf, type Hole, type Role, wallOf } from './board';
+export {
+	type Board,
+	boardName,
+	boardOf,
+	type Hole,
+	type HolePattern,
+	isDrilled,
+	type Role,
+	wallOf,
+} from './board';
 export { letter } from './letters';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';

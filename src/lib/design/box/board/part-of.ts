@@ -1,7 +1,7 @@
 import { lastOf, nth, ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
 import { area, bounds, perimeter, type Corner, type Outline, type Point } from '../../../geometry';
 import type { Bevel, FaceSize, Part } from '../../part';
-import type { Board } from './board';
+import { type Board, isDrilled } from './board';
 import { shiftOf } from './shift';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
 
@@ -186,9 +186,11 @@ export function sideOf(a: Point, b: Point): { side: Bevel['side']; mitre: number
 	return { side: dy > 0 ? 'right' : 'left', mitre };
 }
 
-/** Edge cut with a router or a jigsaw: holes and recesses all round, rabbets once along. */
+/** Edge cut with a router or a jigsaw: holes and recesses all round, rabbets once along; drilled
+ * holes are none of it. */
 function routedOf(board: Board): Length {
-	const holes = board.holes.reduce((sum, h) => sum + perimeter(h.outline), 0);
+	const cut = board.holes.filter((h) => !isDrilled(h));
+	const holes = cut.reduce((sum, h) => sum + perimeter(h.outline), 0);
 	const rabbets = board.cuts.reduce((sum, cut) => {
 		const points = [...cut.inside, ...cut.outside].map((p) => roundPoint(flat(p, board.frame)));
 		const b = bounds(points);

@@ -30,6 +30,7 @@ import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
+import { drillBolts } from '../mounted';
 import { saySeat, sayDriver } from './driver-sheet';
 
 /** One driver of a row, in its place. */
@@ -187,6 +188,7 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 		return false;
 	}
 	place.wall.holes.push(hole);
+	drillBolts(one, hole, log);
 	if (driver.seat.kind === 'routed') {
 		// The frame lies on the outermost layer: that is where its seat is routed.
 		const face = outermost(place);

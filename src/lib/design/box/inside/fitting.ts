@@ -3,6 +3,7 @@ import { type Air, cubicTicks, type Taken } from '../solid';
 import { type Board, faceOf, liesOn, placeOn, roomBehind } from '../board';
 import { shown } from '../shown';
 import { roundHole, rectangleHole } from '../shell';
+import { drillScrews } from '../mounted';
 import type { ProblemLog } from '../../problem-log';
 
 /** Cuts the hole for the terminal cup; what the cup takes of its chamber, or null. */
@@ -54,6 +55,7 @@ export function cutTerminal(
 	place.wall.holes.push(own);
 	for (const layer of place.layers)
 		layer.holes.push({ ...own, ...shifted(own, place.wall, layer) });
+	drillScrews(terminal, place, cut, log);
 	return { room, what: 'Terminal cup', volume: cubicTicks(terminal.displacement) };
 }
 

@@ -2,11 +2,11 @@ import { nth, type Length, snap } from '../../../measure';
 import { snapOutline, type Outline, type Point, distanceTo } from '../../../geometry';
 import type { FaceShift, FaceSize, Part } from '../../part';
 import { type Board, partRectOf, massOf, faceOf } from '../board';
-import type { BoardHole, BoardShift, BoxBoard } from '../box-plan';
+import type { BoardHole, BoardShift, BoxBoard, Placing } from '../box-plan';
 import { flat } from '../solid';
 
 /** A board as it is drawn: from the lower left corner of the rectangle round both faces. */
-export function boardFigures(board: Board, part: Part): BoxBoard {
+export function boardFigures(board: Board, part: Part, placing: readonly Placing[]): BoxBoard {
 	const rect = partRectOf({ ...board, grain: 'along' });
 	const home = (p: Point): Point => ({ x: p.x - rect.low.x, y: p.y - rect.low.y });
 	const faces = [board.solid.outside, board.solid.inside].map((f) =>
@@ -29,6 +29,7 @@ export function boardFigures(board: Board, part: Part): BoxBoard {
 		edges: board.edges,
 		holes: board.holes.map((h) => holeFigures(h, board, home)),
 		rabbets: board.cuts,
+		placing,
 		thickness: board.material.measured,
 		long: { across: rect.length, up: rect.width },
 		short: { across: short('x'), up: short('y') },
@@ -63,6 +64,7 @@ function holeFigures(
 			.map((c) => ({ ...c, x: Math.round(c.x), y: Math.round(c.y) })),
 		centre: home(hole.centre),
 		size: hole.size.map(snap),
+		...(hole.pattern ? { pattern: { ...hole.pattern, middle: home(hole.pattern.middle) } } : {}),
 		recess: hole.recess === null ? null : snap(hole.recess),
 		edge: snap(Math.max(0, edge)),
 	};

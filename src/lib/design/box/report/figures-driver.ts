@@ -3,6 +3,7 @@ import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
 import { finite } from '../finite';
+import { sayBehindBolts } from '../mounted';
 import { boardObstacle, type Hole, edgeOfHole, rodObstacle, type Obstacle, faceOf } from '../board';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
@@ -42,11 +43,19 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 			`Behind ${name} there is no air but a board.`,
 			'Move it off the divider or the slot.',
 		);
+	const inTheWay = ['brace', 'cleat', 'divider', 'slot'];
+	sayBehindBolts(
+		one,
+		inside.boards.filter((b) => inTheWay.includes(b.role)),
+		log,
+	);
 	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
-	if (meets.length > 0)
+	const told = besideOn(one, inside);
+	const untold = meets.filter((other) => !told.has(other));
+	if (untold.length > 0)
 		log.check(
 			[...path, 'at'],
-			`${name} runs into ${meets.join(', ')}.`,
+			`${name} runs into ${untold.join(', ')}.`,
 			'Move one of them, or take a shallower driver.',
 		);
 	return {
@@ -60,6 +69,19 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 		behind: snap(finite(behind)),
 		meets,
 	};
+}
+
+/**
+ * Drivers and tubes on the same board: they run straight in beside this one, so that they meet it
+ * only where their holes or frames overlap, which has been told of the board.
+ */
+function besideOn(one: Seated, inside: Inside): ReadonlySet<string> {
+	const { wall } = one.place;
+	const drivers = inside.seated.filter((s) => s !== one && s.place.wall === wall);
+	const tubes = inside.vents.flatMap(({ setup }) =>
+		setup.kind === 'round' && setup.places.some((p) => p.wall === wall) ? [setup] : [],
+	);
+	return new Set([...drivers, ...tubes].map((other) => other.name));
 }
 
 function tooDeep(one: Seated, room: { axis: number; rim: number }, log: ProblemLog): void {

@@ -13,6 +13,8 @@ import { outsidePoints, sizesOf } from './fit';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
 import { personsFor } from './lifting';
+import { placingOf } from './placing';
+import { datumOf, standsAt, placesOf } from './positions';
 import type { SweptSection } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { angleBetween, p3, type Point3 } from '../solid';
@@ -40,7 +42,8 @@ export function figuresOf(whole: Whole): BoxFigures {
 	const { boards } = inside;
 	const labels = new Map(boards.map((b, i) => [b.key, nth(parts, i).label]));
 	const names = new Map(boards.map((b) => [b.key, b.name]));
-	const rods = inside.rods.map((r) => rodFigures(r, whole.sundries));
+	const datum = datumOf(section, whole.innerCorners);
+	const rods = inside.rods.map((r) => rodFigures(r, datum, whole.sundries));
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
 	sayOverlaps(inside, log);
 	sayNames(box, inside, log);
@@ -55,13 +58,14 @@ export function figuresOf(whole: Whole): BoxFigures {
 		outside: sizesOf(outsidePoints(boards)),
 		inside: insideSizes(section, whole.innerCorners),
 		leans: leansOf(boards),
-		boards: boards.map((b, i) => boardFigures(b, nth(parts, i))),
+		boards: boards.map((b, i) => boardFigures(b, nth(parts, i), placingOf(boards, parts, i))),
 		seams: seams.map((s) => seamFigures(s, names, box)),
 		chambers: whole.chambers,
 		solved: whole.solved,
 		drivers,
 		vents: inside.vents.map((v) => ventFigures(v, inside, log)),
 		rods,
+		placed: placesOf(boards, parts, datum),
 		fit: whole.fit,
 		assembly: boxAssembly(box, boards, seams, labels),
 		glued: squareMm(seams.reduce((sum, s) => sum + s.area, 0)),
@@ -84,12 +88,13 @@ function insideSizes(
 	);
 }
 
-function rodFigures(rod: Rod, sundries: readonly Sundry[]): RodFigures {
+function rodFigures(rod: Rod, datum: Point3, sundries: readonly Sundry[]): RodFigures {
 	return {
 		name: rod.name,
 		diameter: snap(rod.diameter),
 		length: snap(Math.ceil(rod.length - 1e-3)),
 		mass: rodMass(rod, sundries),
+		place: standsAt([rod.from, rod.to], datum),
 	};
 }
 

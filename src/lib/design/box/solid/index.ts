@@ -17,6 +17,8 @@ export {
 	type Past,
 	type Quad,
 	quads,
+	quadsOverlap,
+	quadWithin,
 	sideLine,
 	sidesSetIn,
 } from './section';

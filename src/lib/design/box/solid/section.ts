@@ -11,6 +11,7 @@ import {
 	plus,
 	times,
 	unit,
+	whereIs,
 } from '../../../geometry';
 import { planeArea } from './solid';
 
@@ -137,6 +138,20 @@ export function clashingQuads(all: readonly Quad[]): [number, number][] {
 		}
 	});
 	return found;
+}
+
+/** Do two boards seen in section stand in one place? Faces that touch share no more than a tick. */
+export const quadsOverlap = (a: Quad, b: Quad): boolean => overlap(aroundQuad(a), aroundQuad(b));
+
+/** Does a board seen in section lie within a polygon? No side of it may cut into the board. */
+export function quadWithin(q: Quad, corners: readonly Point[]): boolean {
+	const own = aroundQuad(q);
+	const middle = times(
+		own.reduce((sum, p) => plus(sum, p)),
+		1 / own.length,
+	);
+	if (whereIs(middle, corners) === 'outside') return false;
+	return !corners.some((a, i) => overlap(own, [a, cornerAt(corners, i + 1)]));
 }
 
 /** Do both faces run the same way? */

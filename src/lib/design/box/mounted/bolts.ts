@@ -1,0 +1,101 @@
+import type { Driver } from '../../../job';
+import { mm, nth } from '../../../measure';
+import { type Board, boardObstacle, faceOf, type Hole, type Place, through } from '../board';
+import { add3, raised, scale3 } from '../solid';
+import { shown } from '../shown';
+import type { ProblemLog } from '../../problem-log';
+import { amiss, onCircle, patternHoles } from './pattern';
+
+interface Bolted {
+	readonly driver: Driver;
+	readonly index: number;
+	readonly name: string;
+	readonly place: Place;
+}
+
+/**
+ * Drills the bolt circle of a driver through its board and every layer on it; `cut` is its cut-out.
+ * Holes that cannot be drilled are told and left out.
+ */
+export function drillBolts(one: Bolted, cut: Hole, log: ProblemLog): void {
+	const { driver, place } = one;
+	const { boltCircle, bolts } = driver;
+	if (!boltCircle) return;
+	const holes = boltHoles(one);
+	const wrong = bolts === 0 ? 'none' : amiss(holes, faceOf(place.wall), cut.outline);
+	const past = boltCircle.diameter + boltCircle.hole > driver.frame;
+	if (wrong !== null || past) {
+		say(one, past ? 'past the frame' : (wrong ?? 'none'), cut, log);
+		return;
+	}
+	place.wall.holes.push(...holes);
+	for (const layer of place.layers)
+		layer.holes.push(...boltHoles(one, (p) => through(p, place.wall.frame, layer.frame)));
+}
+
+function boltHoles(
+	{ driver, name, place }: Bolted,
+	on: (p: Place['at']) => Place['at'] = (p) => p,
+): Hole[] {
+	const { boltCircle, bolts } = driver;
+	if (!boltCircle) return [];
+	const { diameter, angle, hole } = boltCircle;
+	const middle = on(place.at);
+	const pattern = { kind: 'circle', count: bolts, diameter, angle, middle } as const;
+	const at = onCircle(middle, diameter, bolts, angle);
+	return patternHoles(at, hole, { of: 'bolt', name: boltsOf(name), pattern });
+}
+
+/** Common practice, no source: the flange of a T-nut reaches this far from its middle. */
+const FLANGE = mm(10);
+
+/** Says which boards stand where the T-nuts of a driver have to go. */
+export function sayBehindBolts(one: Bolted, boards: readonly Board[], log: ProblemLog): void {
+	const { index, name, place } = one;
+	const { wall, inward, stack } = place;
+	const behind = wall.holes
+		.filter((h) => h.of === 'bolt' && h.name === boltsOf(name))
+		.map((h) => add3(raised(h.centre, wall.frame), scale3(inward, stack + 4)));
+	const met = boards.filter((b) => {
+		const obstacle = boardObstacle(b);
+		return behind.some((p) => obstacle.has(p, FLANGE));
+	});
+	if (met.length === 0) return;
+	log.check(
+		['drivers', index, 'boltCircle'],
+		`Behind the bolts of ${name} stands ${[...new Set(met.map((b) => b.name))].join(', ')}: a T-nut needs ${shown(FLANGE)} mm round its hole.`,
+		'Turn the bolt circle, or move one of them.',
+	);
+}
+
+const boltsOf = (name: string): string => `bolts of ${name}`;
+
+type Wrong = NonNullable<ReturnType<typeof amiss>> | 'none' | 'past the frame';
+
+function say({ driver, index, name }: Bolted, wrong: Wrong, cut: Hole, log: ProblemLog): void {
+	const { boltCircle, bolts, frame } = driver;
+	if (!boltCircle) return;
+	const { diameter, hole } = boltCircle;
+	const tell = (of: 'diameter' | 'hole', what: string, fix: string): void =>
+		log.check(['drivers', index, 'boltCircle', of], `${what} No bolt is drilled.`, fix);
+	const circle = `The bolt circle of ${name} (${shown(diameter)} mm, holes of ${shown(hole)} mm)`;
+	const least = shown(Math.max(...cut.size, nth(cut.size, 0)) + hole);
+	const between = `Give a circle from ${least} to ${shown(frame - hole)} mm, as on the mounting sheet.`;
+	if (wrong === 'none')
+		log.check(
+			['drivers', index, 'bolts'],
+			`${name} has a bolt circle and no bolts.`,
+			'Give their number, or leave the bolt circle empty.',
+		);
+	if (wrong === 'past the frame')
+		tell('diameter', `${circle} reaches past its frame of ${shown(frame)} mm.`, between);
+	if (wrong === 'in the opening') tell('diameter', `${circle} runs into its cut-out.`, between);
+	if (wrong === 'off the board')
+		tell('diameter', `${circle} does not lie within its board.`, 'Move the driver inwards.');
+	if (wrong === 'in each other')
+		tell(
+			'hole',
+			`${bolts} holes of ${shown(hole)} mm on the bolt circle of ${name} run into each other.`,
+			'Give fewer bolts or smaller holes.',
+		);
+}

@@ -1,0 +1,2 @@
+export { drillBolts, sayBehindBolts } from './bolts';
+export { drillScrews } from './screws';

@@ -1,0 +1,110 @@
+import { type BoxBoard, type BoxFigures, hull, type Point3 } from '../../design';
+import { boundsOfPoints, type Point } from '../../geometry';
+import { ticks } from '../../measure';
+import { type Mark, onPaper, type View } from '../drawing';
+import { LabelSlots, outlineMark, running, words } from '../marks';
+import type { Figures } from '../wording';
+
+type Placed = BoxFigures['placed'][number];
+type Axis = 'fromLeft' | 'fromFront' | 'fromBottom';
+
+/** What a view of the inside needs to know of it. */
+export interface InsideView {
+	readonly toward: Point3;
+	/** A point of the box in the view, from the corner of the outside. */
+	readonly flat: (p: Point3) => Point;
+	readonly view: View;
+}
+
+interface Standing {
+	readonly placed: Placed;
+	readonly board: BoxBoard;
+}
+
+/** Plates that stand inside: not what only lies on a wall. */
+function standing({ placed, boards }: BoxFigures): Standing[] {
+	return placed.flatMap((p) => {
+		const board = boards.find((b) => b.key === p.key);
+		const plate = board && ['divider', 'brace', 'slot'].includes(board.role);
+		return plate ? [{ placed: p, board }] : [];
+	});
+}
+
+/** Boards inside as a view shows them, dashed, each with its mark where there is room for it. */
+export function insideMarks(figures: BoxFigures, look: InsideView, taken: readonly Mark[]): Mark[] {
+	const { view, flat, toward } = look;
+	const marks: Mark[] = [];
+	const slots = new LabelSlots({ x: 0, y: 0, width: 180, height: 1000 });
+	slots.keepOff(taken);
+	for (const { board, placed } of standing(figures)) {
+		const { n } = board.frame;
+		const faceOn = Math.abs(n.x * toward.x + n.y * toward.y + n.z * toward.z) > 0.5;
+		// Seen face on it is drawn only from above, where it stops short of an end.
+		const [from, to] = placed.fromLeft;
+		const short = from > 2 || to < figures.inside.width - 2;
+		if (faceOn && !(toward.z > 0.5 && short)) continue;
+		const round = hull([...board.solid.outside, ...board.solid.inside].map(flat));
+		marks.push(outlineMark([round], view, 'dashed'));
+		const { x, y, length, width } = boundsOfPoints(round);
+		const label = slots.put(
+			[0.5, 0.3, 0.7, 0.15, 0.85].flatMap((share) => {
+				const p = onPaper(
+					length > width
+						? { x: x + share * length, y: y + width / 2 }
+						: { x: x + length / 2, y: y + share * width },
+					view,
+				);
+				return [0.9, -2, 4.2].map((dy) =>
+					words(p.x, p.y + dy, placed.label, { anchor: 'middle', size: 2.5, halo: true }),
+				);
+			}),
+		);
+		if (label) marks.push(label);
+	}
+	return marks;
+}
+
+/** Where the plates inside reach along one direction, without those at the walls themselves. */
+export function reaches(figures: BoxFigures, axis: Axis): { at: number; datum: number }[] {
+	const whole = {
+		fromLeft: figures.inside.width,
+		fromFront: figures.inside.depth,
+		fromBottom: figures.inside.height,
+	}[axis];
+	const along = { fromLeft: 'x', fromFront: 'y', fromBottom: 'z' } as const;
+	return standing(figures).flatMap(({ placed, board }) => {
+		const points = [...board.solid.outside, ...board.solid.inside];
+		const datum = Math.min(...points.map((p) => p[along[axis]])) - placed[axis][0];
+		const ends = placed[axis].filter((at) => at > 2 && at < whole - 2);
+		return ends.map((at) => ({ at, datum }));
+	});
+}
+
+/** Running dimensions of those places, from the inside of the wall they count from. */
+export function placeDimensions(
+	figures: BoxFigures,
+	axis: Axis,
+	spec: {
+		readonly edge: number;
+		readonly offset: number;
+		readonly view: View;
+		readonly low: number;
+	},
+	print: Figures,
+): Mark[] {
+	const all = reaches(figures, axis);
+	const first = all[0];
+	if (!first) return [];
+	const { view, low } = spec;
+	const on = axis === 'fromBottom' ? 'y' : 'x';
+	const paper = (n: number): number => onPaper({ x: n - low, y: n - low }, view)[on];
+	const seen = new Map(all.map(({ at }) => [print.bench(ticks(at)), at]));
+	return running({
+		axis: on,
+		datum: paper(first.datum),
+		edge: spec.edge,
+		offset: spec.offset,
+		places: [...seen].map(([text, at]) => ({ at: paper(first.datum + at), text })),
+		room: on === 'x' ? [2, 178] : [2, 1000],
+	});
+}
