@@ -77,9 +77,12 @@ export {
 	isPatterned,
 	type Material,
 	napOnRoll,
+	priceOfLength,
 	type Roll,
+	stepsFor,
 	stock,
 	type StockSheet,
 	type Sundry,
 } from './stock';
+export { upgrade, VERSION } from './upgrades';
 export { type Note, notes, z } from './zod';

@@ -1,5 +1,5 @@
 import type { Need } from '../../design';
-import { clothOf, type Job, type Problem, rollOf } from '../../job';
+import { clothOf, type Job, priceOfLength, type Problem, rollOf } from '../../job';
 import { ticks, toMm, type Length, money, type Money } from '../../measure';
 import type { Budget } from '../../nest';
 import type { Blank, BoxWay, CarpetOffer, ClothOffer } from '../../wrap';
@@ -80,10 +80,10 @@ async function price(job: Job, of: CarpetOffer, way: BoxWay, budget: Budget): Pr
 		throw new Error(`bug: a carpet of cloth '${of.cloth}', which the stock does not hold`);
 	const laid = await pullCloth(job, way.blanks, { cloth, budget, watch: () => true });
 	const pull = laid.rolls.reduce((sum, r) => sum + r.pull, 0);
-	const cost = laid.rolls.reduce(
-		(sum, r) => sum + ((rollOf(job, r.roll)?.price ?? 0) * toMm(r.pull)) / 1000,
-		0,
-	);
+	const cost = laid.rolls.reduce((sum, r) => {
+		const roll = rollOf(job, r.roll);
+		return sum + (roll ? priceOfLength(roll, r.pull, job.shop.ruler) : 0);
+	}, 0);
 	return {
 		way: way.way,
 		blanks: way.blanks.reduce((sum, b) => sum + b.count, 0),
