@@ -69,7 +69,7 @@ test.prop([jobs], { numRuns: runs(120) })(
 			expect(Number.isInteger(line.buy)).toBe(true);
 			expect(line.total).toBe(line.buy * line.each);
 			expect(line.spare.number).toBeGreaterThanOrEqual(-1e-9);
-			// Bought and off the rack is what is needed, what was asked for on top, and what is over.
+			// Bought and off the rack is what is needed, what goes on top, and what is over.
 			const bought = line.buy * (line.group === 'cloth' ? line.pack / 1600 / 1000 : line.pack);
 			const has = line.fromRack.number + bought - line.spare.number;
 			expect(has).toBeGreaterThanOrEqual(line.need.number - 1e-9);

@@ -2,11 +2,11 @@ import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
 import { forPaper } from '../../lib/print';
+import { recordOf } from '../../lib/record';
 import sample from '../../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from '../input';
 import { parse, wholeNumber } from '../options';
 import { planFiles } from './files';
-import { planJson } from './json';
 import { problemText } from '../print-problems';
 import { summary } from './summary';
 import { Usage } from '../usage';
@@ -33,7 +33,7 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const file = paper ? onPaper(read.file, paper) : read.file;
 	const planned = noting(await makePlan(file, options), read);
 	clearTerminal();
-	if (values['json']) process.stdout.write(JSON.stringify(planJson(planned), null, 2) + '\n');
+	if (values['json']) process.stdout.write(JSON.stringify(recordOf(planned), null, 2) + '\n');
 	else leave(planned, String(values['out'] ?? 'out'));
 	return refused(planned.problems);
 }

@@ -13,9 +13,9 @@ export interface Built {
 }
 
 /**
- * What the customer gets, one line a box, panel, list of parts or kind of typed work. Each is weighed by the worth of
- * its boards and cloth and by the time it takes, so that the price is shared out as the cost
- * arises.
+ * What the customer gets, one line a box, panel, list of parts or kind of typed work. Each is
+ * weighed by the worth of its boards and cloth and by the time it takes, so that the price is
+ * shared out as the cost arises.
  */
 export function items(job: Job, built: Built): Item[] {
 	const minute = job.shop.labour.hour / 60;

@@ -23,8 +23,8 @@ interface QuoteInput extends Work {
 }
 
 /**
- * Costs, what is earned, tax and what the customer pays. Each figure is rounded once; the sums are sums of
- * rounded figures.
+ * Costs, what is earned, tax and what the customer pays. Each figure is rounded once; the sums are
+ * sums of rounded figures.
  */
 export function makeQuote(job: Job, input: QuoteInput): Quote {
 	const labour = labourLines(job, input);

@@ -15,7 +15,7 @@ export {
 	type SlotVent,
 	type Vent,
 } from './box';
-export { lengthBetween } from './fields';
+export { lengthBetween, USUAL_CURRENCY } from './fields';
 export {
 	clothName,
 	clothOf,

@@ -61,7 +61,7 @@ describe('version 1: a roll priced by the metre, whatever the ruler', () => {
 		const before = old('version-1.json');
 		expect(perRoll(before)).toEqual(['metre']);
 		const cloth = (await plan(before, { effort: 20 })).order.lines.find((l) => l.group === 'cloth');
-		// Nine inches are 0.2286 m: at 12.50 the metre a step is 2.86, as the file was planned before.
+		// Nine inches are 0.2286 m: at 12.50 the metre a step is 2.86, as it was before.
 		expect(cloth).toMatchObject({ each: 2_86, total: 2_86 * cloth!.buy });
 	});
 
