@@ -1,8 +1,13 @@
 import { writeFileSync } from 'node:fs';
 import { schemaText } from '../lib/job';
+import { recordSchemaText } from '../lib/record';
 
 /*
- * Writes shared/job.schema.json from the schema in the code: `npm run schema`. A test holds the two
- * together.
+ * Writes shared/job.schema.json and shared/plan.schema.json from the schemas in the code: `npm run
+ * schema`. Tests hold them together.
  */
-writeFileSync(new URL('../../shared/job.schema.json', import.meta.url), schemaText());
+const write = (name: string, text: string): void =>
+	writeFileSync(new URL(`../../shared/${name}`, import.meta.url), text);
+
+write('job.schema.json', schemaText());
+write('plan.schema.json', recordSchemaText());

@@ -16,6 +16,7 @@ const ROOMS = [
 	'estimate',
 	'cautions',
 	'plan',
+	'record',
 	'print',
 	'ui',
 	'worker',

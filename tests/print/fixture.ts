@@ -374,6 +374,8 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 				{ what: 'Fence settings', amount: 14, unit: 'settings', minutes: 21, cost: money(1575) },
 			],
 			labourCost: money(2475),
+			overhead: money(0),
+			materialMarkup: money(0),
 			cost: money(9525),
 			profit: money(2858),
 			markup: 30,

@@ -1,2 +1,1 @@
-export { layoutJson, rollJson } from './answer';
 export { nestCommand } from './command';

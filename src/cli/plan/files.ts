@@ -1,7 +1,7 @@
 import type { Plan } from '../../lib/plan';
 import { pdfFiles, plainFiles } from '../../lib/print';
+import { recordOf } from '../../lib/record';
 import { loadFonts } from '../fonts';
-import { planJson } from './json';
 import { LAYOUTS, type OutFile } from '../write-files';
 
 /** Everything the `plan` command leaves on disk. */
@@ -13,7 +13,7 @@ export function planFiles(plan: Plan): OutFile[] {
 		...plainFiles('cutting-list', plan),
 		...pdfFiles('labels', plan, fonts),
 		...pdfFiles('templates', plan, fonts),
-		{ name: 'plan.json', data: JSON.stringify(planJson(plan), null, '\t') + '\n' },
+		{ name: 'plan.json', data: JSON.stringify(recordOf(plan), null, '\t') + '\n' },
 		...plainFiles('layouts', plan).map((f) => ({ ...f, name: `${LAYOUTS}/${f.name}` })),
 	];
 }

@@ -1,4 +1,4 @@
-import { clothName, rollOf, type Job } from '../job';
+import { clothName, priceOfLength, rollOf, stepsFor, type Job } from '../job';
 import type { ClothLayouts, RollLayout } from '../layout';
 import { toMm, money } from '../measure';
 import type { Amount, OrderLine } from './types';
@@ -17,10 +17,10 @@ function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
 	const roll = rollOf(job, layout.roll);
 	if (!roll)
 		throw new Error(`bug: a layout on roll '${layout.roll}', which the stock does not hold`);
-	const buy = layout.owned ? 0 : Math.round(layout.pull / roll.step);
-	// The roll is priced by the metre. A step costs its share, rounded: a line is the product of
-	// what it shows, so that whoever checks it by hand gets the same.
-	const perStep = money((roll.price * toMm(roll.step)) / 1000);
+	const buy = layout.owned ? 0 : stepsFor(roll, layout.pull);
+	// A step costs its share of the price, rounded: a line is the product of what it shows, so that
+	// whoever checks it by hand gets the same.
+	const perStep = money(priceOfLength(roll, roll.step, job.shop.ruler));
 	return {
 		group: 'cloth',
 		id: roll.id,
@@ -34,7 +34,7 @@ function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
 		pack: roll.step,
 		each: perStep,
 		total: money(perStep * buy),
-		spare: metres(layout.owned ? 0 : layout.pull - layout.answer.length),
+		spare: metres(layout.owned ? 0 : buy * roll.step - layout.answer.length),
 		sparePercent: 0,
 		for: [],
 	};

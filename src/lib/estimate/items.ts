@@ -1,6 +1,5 @@
 import { type BoxPlan, LOOSE, type PanelPlan, type Part } from '../design';
-import { type Job, rollsOf } from '../job';
-import { TICKS_PER_MM } from '../measure';
+import { type Job, priceOfLength, rollsOf } from '../job';
 import type { Blank } from '../wrap';
 import { perArea } from './material';
 import type { Item } from './quote';
@@ -14,9 +13,9 @@ export interface Built {
 }
 
 /**
- * What the customer gets, one line a box, panel or list of parts. Each is weighed by the worth of
- * its boards and cloth and by the time it takes, so that the price is shared out as the cost
- * arises.
+ * What the customer gets, one line a box, panel, list of parts or kind of typed work. Each is
+ * weighed by the worth of its boards and cloth and by the time it takes, so that the price is
+ * shared out as the cost arises.
  */
 export function items(job: Job, built: Built): Item[] {
 	const minute = job.shop.labour.hour / 60;
@@ -35,7 +34,10 @@ export function items(job: Job, built: Built): Item[] {
 	const loose = built.parts.some((p) => p.owner === LOOSE)
 		? [{ what: 'Parts cut to the list', weight: material(job, built, LOOSE) }]
 		: [];
-	return [...boxes, ...panels, ...loose];
+	const typed = job.work
+		.filter((w) => w.hours > 0)
+		.map((w) => ({ what: w.what, weight: w.hours * (w.hour ?? job.shop.labour.hour) }));
+	return [...boxes, ...panels, ...loose, ...typed];
 }
 
 /**
@@ -59,7 +61,7 @@ function material(job: Job, built: Built, owner: string): number {
 function worthOfBlank(job: Job, blank: Blank): number {
 	const roll = rollsOf(job, blank.cloth)[0];
 	if (!roll) return 0;
-	return ((blank.length * blank.width) / roll.usable / (1000 * TICKS_PER_MM)) * roll.price;
+	return priceOfLength(roll, (blank.length * blank.width) / roll.usable, job.shop.ruler);
 }
 
 function bonding(job: Job, blank: Blank): number {

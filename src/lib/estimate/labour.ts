@@ -20,7 +20,8 @@ export interface Work {
 const MM2_PER_M2 = 1e6;
 
 /**
- * Labour by kind of work, at the shop's minutes for each. Lines with nothing to do are left out.
+ * Labour by kind of work, at the shop's minutes for each, then the hours typed for this job. Lines
+ * with nothing to do are left out.
  */
 export function labourLines(job: Job, work: Work): LabourLine[] {
 	const { minutes, hour } = job.shop.labour;
@@ -60,6 +61,13 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 		),
 		line('Panels put together', work.panels, 'panels', minutes.panel),
 		line('Boxes put together', work.boxes, 'boxes', minutes.box),
+		...job.work.map((typed) => ({
+			what: typed.what,
+			amount: typed.hours,
+			unit: 'h',
+			minutes: typed.hours * 60,
+			cost: money(typed.hours * (typed.hour ?? hour)),
+		})),
 	].filter((l) => l.amount > 0);
 }
 

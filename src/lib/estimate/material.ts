@@ -1,6 +1,6 @@
-import { rollOf, type Job } from '../job';
+import { priceOfLength, rollOf, type Job } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
-import { toMm } from '../measure';
+import { mm } from '../measure';
 import type { Order } from './types';
 
 /*
@@ -32,8 +32,8 @@ export function worthFromRack(job: Job, order: Order): number {
 function worthOf(job: Job, line: Order['lines'][number]): number {
 	if (line.group === 'sheets') return line.each * line.fromRack.number;
 	if (line.group === 'cloth') {
-		const price = rollOf(job, line.id)?.price ?? 0;
-		return price * line.fromRack.number;
+		const roll = rollOf(job, line.id);
+		return roll ? priceOfLength(roll, mm(1000 * line.fromRack.number), job.shop.ruler) : 0;
 	}
 	return (line.each * line.fromRack.number) / line.pack;
 }
@@ -54,8 +54,8 @@ export function worthUsed(
 		.reduce((sum, layout) => {
 			const roll = rollOf(job, layout.roll);
 			const area = layout.answer.placed.reduce((a, p) => a + p.length * p.width, 0);
-			// Area over the roll's width is a length; the price is by the metre.
-			return sum + (roll ? (toMm(area / roll.usable) / 1000) * roll.price : 0);
+			// Area over the roll's width is a length.
+			return sum + (roll ? priceOfLength(roll, area / roll.usable, job.shop.ruler) : 0);
 		}, 0);
 	const sundries = order.lines
 		.filter((l) => l.group === 'sundries')

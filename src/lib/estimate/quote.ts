@@ -23,8 +23,8 @@ interface QuoteInput extends Work {
 }
 
 /**
- * Costs, profit, tax and what the customer pays. Each figure is rounded once; the sums are sums of
- * rounded figures.
+ * Costs, what is earned, tax and what the customer pays. Each figure is rounded once; the sums are
+ * sums of rounded figures.
  */
 export function makeQuote(job: Job, input: QuoteInput): Quote {
 	const labour = labourLines(job, input);
@@ -32,10 +32,15 @@ export function makeQuote(job: Job, input: QuoteInput): Quote {
 	const fromRack = money(worthFromRack(job, input.order));
 	const credit = money(job.shop.creditOffcuts ? worthOfOffcuts(job, input.boards) : 0);
 	const material = input.order.total + fromRack - credit;
-	const cost = money(material + labourCost);
+	const overhead = money((labourCost * job.shop.overhead) / 100);
+	const cost = money(material + labourCost + overhead);
+	const materialMarkup = money((material * job.shop.materialMarkup) / 100);
 	const profit = profitOn(cost, job);
-	const net = money(cost + profit);
-	const taxed = taxedPart(net, cost, labourCost, job);
+	const earned = materialMarkup + profit;
+	const net = money(cost + earned);
+	const taxed = job.shop.tax.labour
+		? net
+		: money(materialMarkup + shareOf(cost + profit, cost, material));
 	const tax = money((taxed * job.shop.tax.percent) / 100);
 	const shares = shareOut(
 		net,
@@ -48,10 +53,12 @@ export function makeQuote(job: Job, input: QuoteInput): Quote {
 		credit,
 		labour,
 		labourCost,
+		overhead,
 		cost,
+		materialMarkup,
 		profit,
-		markup: cost === 0 ? 0 : (100 * profit) / cost,
-		margin: net === 0 ? 0 : (100 * profit) / net,
+		markup: cost === 0 ? 0 : (100 * earned) / cost,
+		margin: net === 0 ? 0 : (100 * earned) / net,
 		net,
 		taxed,
 		tax,
@@ -60,7 +67,10 @@ export function makeQuote(job: Job, input: QuoteInput): Quote {
 	};
 }
 
-/** Markup is a share of the cost, margin a share of the price: 40 % margin is 66.67 % markup. */
+/**
+ * Markup is a share of the cost, margin a share of the price: 40 % margin is 66.67 % markup. The
+ * price here is cost and profit: what is earned on material comes to it and is marked up no more.
+ */
 function profitOn(cost: Money, job: Job): Money {
 	const { by, percent } = job.shop.profit;
 	if (by === 'markup') return money((cost * percent) / 100);
@@ -68,10 +78,9 @@ function profitOn(cost: Money, job: Job): Money {
 }
 
 /**
- * Tax on everything, or on the material's share of the price only: labour is never taxed without
- * asking.
+ * Of a price, the share that material makes of the cost; all of a price that costs nothing. Tax is
+ * due on that share only, labour with its overhead is never taxed without asking.
  */
-function taxedPart(net: Money, cost: Money, labourCost: Money, job: Job): Money {
-	if (job.shop.tax.labour || cost === 0) return net;
-	return money((net * (cost - labourCost)) / cost);
+function shareOf(price: number, cost: Money, material: number): number {
+	return cost === 0 ? price : (price * material) / cost;
 }

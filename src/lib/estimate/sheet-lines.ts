@@ -24,13 +24,14 @@ function countOf(sources: BoardLayouts['sources'], kind: 'owned' | 'buy', id: st
 
 const sheetsOf = (number: number): Amount => ({ number, unit: 'sheets' });
 
-function sheetLine(sheet: StockSheet, name: string, fromRack: number, buy: number): OrderLine {
+function sheetLine(sheet: StockSheet, name: string, fromRack: number, wanted: number): OrderLine {
+	const buy = wanted > 0 ? Math.max(wanted, sheet.least) : 0;
 	return {
 		group: 'sheets',
 		id: sheet.id,
 		what: name,
 		code: sheet.code,
-		need: sheetsOf(fromRack + buy),
+		need: sheetsOf(fromRack + wanted),
 		rack: sheetsOf(sheet.owned),
 		fromRack: sheetsOf(fromRack),
 		buy,
@@ -38,7 +39,7 @@ function sheetLine(sheet: StockSheet, name: string, fromRack: number, buy: numbe
 		pack: 1,
 		each: sheet.price,
 		total: money(sheet.price * buy),
-		spare: sheetsOf(0),
+		spare: sheetsOf(buy - wanted),
 		sparePercent: 0,
 		for: [],
 	};

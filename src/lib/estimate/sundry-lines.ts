@@ -19,35 +19,42 @@ export function sundryLines(
 ): { lines: OrderLine[]; problems: Problem[] } {
 	const lines: OrderLine[] = [];
 	const problems: Problem[] = [];
-	for (const kind of new Set(needs.map((n) => n.kind))) {
+	const { sundries } = job.stock;
+	const counted = new Set(needs.filter((n) => n.amount > 0).map((n) => n.kind));
+	for (const kind of counted) {
 		const mine = needs.filter((n) => n.kind === kind && n.amount > 0);
 		const amount = mine.reduce((sum, n) => sum + n.amount, 0);
-		if (amount <= 0) continue;
-		const sundry = job.stock.sundries.find((s) => s.kind === kind);
+		const sundry = sundries.find((s) => s.kind === kind);
 		const purposes = [...new Set(mine.map((n) => n.for))];
 		if (sundry) lines.push(line(job, sundry, amount, purposes));
 		else problems.push(notListed(kind, amount, purposes));
 	}
-	for (const other of job.stock.sundries.filter((s) => s.kind === 'other' && s.use > 0))
-		lines.push(line(job, other, other.use, ['this job']));
+	// What the job takes of a thing beside what the plan counts of the first of its kind.
+	const listed = new Set(lines.map((l) => l.id));
+	for (const more of sundries.filter((s) => s.use > 0 && !listed.has(s.id)))
+		lines.push(line(job, more, 0, []));
 	return { lines, problems };
 }
 
-function line(job: Job, sundry: Sundry, amount: number, purposes: string[]): OrderLine {
+/** `counted` is what the plan takes; packs typed for the job come to it. */
+function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): OrderLine {
 	const unit = UNIT[sundry.kind];
 	const spared = MEASURED.has(unit) && !IN_SHEETS.has(sundry.kind);
 	const sparePercent = spared ? job.shop.spare : 0;
 	// What is of no kind is counted in packs: nobody knows in what its content would be.
 	const pack = unit === 'packs' ? 1 : sundry.pack;
-	const wanted = amount * (1 + sundry.overlap / 100) * (1 + sparePercent / 100);
+	const typed = sundry.use * pack;
+	const laid = counted * (1 + sundry.overlap / 100);
+	const wanted = laid * (1 + sparePercent / 100) + typed;
 	const rack = sundry.owned * pack;
-	const buy = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));
+	const packs = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));
+	const buy = packs > 0 ? Math.max(packs, sundry.least) : 0;
 	return {
 		group: 'sundries',
 		id: sundry.id,
 		what: sundry.name,
 		code: sundry.code,
-		need: { number: amount * (1 + sundry.overlap / 100), unit },
+		need: { number: laid + typed, unit },
 		rack: { number: rack, unit },
 		fromRack: { number: Math.min(rack, wanted), unit },
 		buy,
@@ -58,7 +65,7 @@ function line(job: Job, sundry: Sundry, amount: number, purposes: string[]): Ord
 		spare: { number: Math.max(0, buy * pack - Math.max(0, wanted - rack)), unit },
 		sparePercent,
 		kind: sundry.kind,
-		for: purposes,
+		for: sundry.use > 0 ? [...purposes, 'this job'] : purposes,
 	};
 }
 

@@ -63,11 +63,13 @@ export interface Quote {
 	readonly credit: Money; // offcuts credited, 0 unless asked
 	readonly labour: readonly LabourLine[];
 	readonly labourCost: Money;
-	readonly cost: Money; // bought + from the rack - credit + labour
-	readonly profit: Money;
-	readonly markup: number; // per cent of cost
-	readonly margin: number; // per cent of price
-	readonly net: Money; // before tax
+	readonly overhead: Money; // on labour
+	readonly cost: Money; // bought + from the rack - credit + labour + overhead
+	readonly materialMarkup: Money; // on bought + from the rack - credit
+	readonly profit: Money; // on the cost, beside the markup on material
+	readonly markup: number; // markup on material and profit, per cent of cost
+	readonly margin: number; // the same, per cent of price
+	readonly net: Money; // before tax: cost + markup on material + profit
 	readonly taxed: Money; // the part of `net` that tax is due on
 	readonly tax: Money;
 	readonly total: Money;

@@ -16,7 +16,7 @@ export {
 	type SlotVent,
 	type Vent,
 } from './box';
-export { lengthBetween } from './fields';
+export { lengthBetween, USUAL_CURRENCY } from './fields';
 export {
 	clothName,
 	clothOf,
@@ -78,9 +78,12 @@ export {
 	isPatterned,
 	type Material,
 	napOnRoll,
+	priceOfLength,
 	type Roll,
+	stepsFor,
 	stock,
 	type StockSheet,
 	type Sundry,
 } from './stock';
+export { upgrade, VERSION } from './upgrades';
 export { type Note, notes, z } from './zod';

@@ -10,6 +10,16 @@ import { VERSION } from './upgrades';
 
 const cutNumber = field(z.number().int().min(1), { label: 'Cut' });
 
+const workIn = (amount: AmountField) =>
+	z.strictObject({
+		what: field(name, { label: 'Work' }),
+		hours: field(z.number().min(0).max(10_000), { label: 'Hours', unit: 'h' }),
+		hour: field(amount.nullable().default(null), {
+			label: 'Price of an hour',
+			help: "Empty for the shop's.",
+		}),
+	});
+
 const jobWith = (amount: AmountField) =>
 	z.strictObject({
 		format: field(z.literal('kerf-and-nap job').default('kerf-and-nap job'), { label: 'Format' }),
@@ -26,6 +36,8 @@ const jobWith = (amount: AmountField) =>
 		boxes: field(z.array(box).max(60).default([]), { label: 'Boxes' }),
 		panels: field(z.array(panel).max(200).default([]), { label: 'Panels' }),
 		parts: field(z.array(loosePart).max(3000).default([]), { label: 'Parts' }),
+		/** Work nobody can count from the drawings. */
+		work: field(z.array(workIn(amount)).max(60).default([]), { label: 'Hours of work' }),
 		/** Layouts printed or partly cut, which later edits leave alone. */
 		pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
 		/** Cut numbers ticked off at the bench, by layout key. */

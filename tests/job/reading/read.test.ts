@@ -5,6 +5,7 @@ import { job as schema } from '../../../src/lib/job/job';
 import { pathInFile } from '../../../src/lib/job/problems/leave-out';
 import { pathText, type Problem } from '../../../src/lib/job/problems/problem';
 import { emptyJob, readJob } from '../../../src/lib/job/reading/read';
+import { VERSION } from '../../../src/lib/job/upgrades/upgrade';
 
 const ply = { id: 'ply', name: 'Birch plywood 18', nominal: 18, measured: 17.8 };
 const part = { id: 'a', material: 'ply', length: 600, width: '23 5/8 in' };
@@ -135,7 +136,7 @@ describe('laws', () => {
 		fc.anything({ withBigInt: true, withDate: true, withMap: true, withSparseArray: true }),
 	])('never throws, whatever is given, and always gives a job', (file) => {
 		const read = readJob(file);
-		expect(read.job.version).toBe(1);
+		expect(read.job.version).toBe(VERSION);
 	});
 
 	const keys = Object.keys(schema.shape);
@@ -143,7 +144,7 @@ describe('laws', () => {
 		'nor on a file with the right fields and anything in them',
 		(file) => {
 			const read = readJob(file);
-			expect(read.job.version).toBe(1);
+			expect(read.job.version).toBe(VERSION);
 			for (const problem of read.problems) {
 				expect(problem.what).toMatch(/[.…]$/);
 				expect(problem.fix).toMatch(/\.$/);

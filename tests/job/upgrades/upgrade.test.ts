@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { inches, mm } from '../../../src/lib/measure/length';
 import { job } from '../../../src/lib/job/job';
 import { readJob } from '../../../src/lib/job/reading/read';
+import { plan } from '../../../src/lib/plan';
 import { VERSION, upgrade } from '../../../src/lib/job/upgrades/upgrade';
 
 const folder = new URL('../../../shared/jobs/old/', import.meta.url);
@@ -39,7 +40,7 @@ describe('version 0: a board with a single thickness', () => {
 		expect(lifted).toEqual({
 			file: {
 				format: 'kerf-and-nap job',
-				version: 1,
+				version: VERSION,
 				stock: { materials: [{ id: 'a', nominal: 18, measured: 18 }, 7] },
 			},
 		});
@@ -50,5 +51,27 @@ describe('version 0: a board with a single thickness', () => {
 		expect(upgrade({ version: 0, stock: { materials: 3 } })).toMatchObject({
 			file: { stock: { materials: 3 } },
 		});
+	});
+});
+
+describe('version 1: a roll priced by the metre, whatever the ruler', () => {
+	const perRoll = (file: unknown) => readJob(file).job.stock.rolls.map((r) => r.per);
+
+	test('before and after', async () => {
+		const before = old('version-1.json');
+		expect(perRoll(before)).toEqual(['metre']);
+		const cloth = (await plan(before, { effort: 20 })).order.lines.find((l) => l.group === 'cloth');
+		// Nine inches are 0.2286 m: at 12.50 the metre a step is 2.86, as it was before.
+		expect(cloth).toMatchObject({ each: 2_86, total: 2_86 * cloth!.buy });
+	});
+
+	test('a file of today says nothing and follows the ruler', () => {
+		expect(perRoll({ ...old('version-1.json'), version: VERSION })).toEqual([null]);
+	});
+
+	test('what was said stays, what is no roll too', () => {
+		const rolls = [{ id: 'a', per: 'yard' }, { id: 'b', per: null }, 7];
+		expect(upgrade({ version: 1, stock: { rolls } })).toMatchObject({ file: { stock: { rolls } } });
+		expect(upgrade({ version: 1, stock: 'x' })).toEqual({ file: { version: 2, stock: 'x' } });
 	});
 });

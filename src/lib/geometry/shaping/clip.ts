@@ -45,11 +45,16 @@ function collect(node: PolyPath64, found: Region[]): void {
 		const holes: Outline[] = [];
 		for (let k = 0; k < outer.count; k++) {
 			const hole = outer.child(k);
-			holes.push([...(hole.poly ?? [])].reverse());
+			holes.push(plain(hole.poly ?? []).reverse());
 			collect(hole, found);
 		}
-		found.push({ outline: outer.poly ?? [], holes });
+		found.push({ outline: plain(outer.poly ?? []), holes });
 	}
+}
+
+/** The library's points carry a height, which is none of ours. */
+function plain(path: Path64): Point[] {
+	return path.map(({ x, y }) => ({ x, y }));
 }
 
 /** Everything covered by any of the outlines. */
@@ -125,5 +130,5 @@ function openLines(
 	clipper.addClip(paths(of, FLAT));
 	const open: Path64[] = [];
 	clipper.execute(type, FillRule.NonZero, [], open);
-	return open;
+	return open.map(plain);
 }

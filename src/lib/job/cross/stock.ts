@@ -3,13 +3,14 @@ import type { Job } from '../job';
 import type { Path } from '../problems';
 import { doubt, refusal, remark, type Fault } from './fault';
 import type { Saw } from '../shop';
-import { type Cloth, type Material, type Roll, offNominal } from '../stock';
+import { type Cloth, type Material, type Roll, type StockSheet, offNominal } from '../stock';
 
 /** Figures of the rack and the saws that contradict each other. */
 export function oddStock({ stock, shop }: Job): Fault[] {
 	return [
 		...stock.materials.flatMap((m, i) => thickness(m, ['stock', 'materials', i])),
 		...stock.cloths.flatMap((c, i) => pressed(c, ['stock', 'cloths', i])),
+		...stock.sheets.flatMap((s, i) => leastAndMost(s, ['stock', 'sheets', i])),
 		...stock.rolls.flatMap((r, i) => selvedge(r, ['stock', 'rolls', i])),
 		...shop.saws.flatMap((s, i) => blade(s, ['shop', 'saws', i])),
 	];
@@ -73,6 +74,17 @@ function selvedge(roll: Roll, path: Path): Fault[] {
 			[...path, 'usable'],
 			`The usable width ${shown(roll.usable)} is more than the width of the roll, ${shown(roll.width)}.`,
 			`Give the width less both selvedges, ${shown(roll.width)} at most.`,
+		),
+	];
+}
+
+function leastAndMost(sheet: StockSheet, path: Path): Fault[] {
+	if (sheet.buy === null || sheet.buy === 0 || sheet.least <= sheet.buy) return [];
+	return [
+		doubt(
+			[...path, 'least'],
+			`At least ${sheet.least} of "${sheet.id}" have to be bought, and at most ${sheet.buy} can be.`,
+			`Give ${sheet.buy} or fewer as the least, or more as the most.`,
 		),
 	];
 }

@@ -189,6 +189,17 @@ export const shopIn = (amount: AmountField) =>
 				.prefault({}),
 			{ label: 'Adhesive' },
 		),
+		/** Both are reckoned from what the thing itself costs, and neither from the other. */
+		materialMarkup: field(percent.default(0), {
+			label: 'Markup on material',
+			help: 'Earned on what material costs, beside the profit.',
+			unit: '%',
+		}),
+		overhead: field(percent.default(0), {
+			label: 'Overhead on labour',
+			help: 'Rent, power, tools: a cost, in per cent of what labour costs.',
+			unit: '%',
+		}),
 		/** One of the two; both are shown. */
 		profit: field(
 			z

@@ -1,4 +1,5 @@
 export { isPatterned, napOnRoll } from './cloth-nap';
+export { priceOfLength, stepsFor } from './roll-price';
 export {
 	type Cloth,
 	type Material,

@@ -43,6 +43,10 @@ const sheetIn = (amount: AmountField) =>
 			label: 'Most to buy',
 			help: 'How many more can be bought; empty for as many as needed.',
 		}),
+		least: field(owned.default(0), {
+			label: 'Least to buy',
+			help: 'The seller sends no fewer; what is over is spare. 0 for any number.',
+		}),
 		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
 		factoryEdges: field(z.boolean().default(true), {
 			label: 'Factory edges',
@@ -120,11 +124,20 @@ const rollIn = (amount: AmountField) =>
 		cloth: field(id, { label: 'Cloth', refersTo: 'cloths' }),
 		width: field(size, { label: 'Width' }),
 		usable: field(size, { label: 'Usable width', help: 'Width less the selvedges.' }),
-		/** Price of one metre along the roll. */
 		price: field(amount.prefault(0), { label: 'Price' }),
+		/** Null follows the ruler of the job: metres, or yards where that measures in inches. */
+		per: field(z.enum(['metre', 'yard', 'piece']).nullable().default(null), {
+			label: 'Price is for',
+			help: 'A metre or a yard along the roll, or a piece as long as one step. Empty: a metre, or a yard where the ruler measures in inches.',
+			options: { metre: 'a metre', yard: 'a yard', piece: 'a piece (one step)' },
+		}),
 		step: field(size.prefault(100), {
 			label: 'Sold in steps of',
 			help: 'The seller cuts in steps of this length.',
+		}),
+		least: field(distanceField.prefault(0), {
+			label: 'Least to buy',
+			help: 'The seller cuts no shorter length; what is over is spare. 0 for any length.',
 		}),
 		left: field(size.nullable().default(null), {
 			label: 'Left',
@@ -183,9 +196,16 @@ const sundryIn = (amount: AmountField) =>
 			label: 'On the rack',
 			help: 'How many are on the rack.',
 		}),
+		least: field(owned.default(0), {
+			label: 'Least to buy',
+			help: 'The seller sends no fewer packs; what is over is spare. 0 for any number.',
+		}),
 		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
-		/** Of kind 'other': how many packs this job takes. */
-		use: field(z.number().min(0).max(1e6).default(0), { label: 'Packs for this job' }),
+		/** Whatever its kind: over what the plan counts. */
+		use: field(z.number().min(0).max(1e6).default(0), {
+			label: 'Packs for this job',
+			help: 'Over what the plan counts by itself.',
+		}),
 		/** Sheets (damping, lining) lose this much to overlap. */
 		overlap: field(percent.default(0), { label: 'Overlap', unit: '%' }),
 		density: field(z.number().min(10).max(9000).optional(), {

@@ -1,4 +1,4 @@
-type Fields = Record<string, unknown>;
+import { type Fields, isFields } from './fields';
 
 /**
  * Version 0 gave a board one `thickness`; since version 1 the nominal and the measured one are told
@@ -27,8 +27,4 @@ function lift(board: unknown): unknown {
 
 function boards(stock: Fields): readonly unknown[] {
 	return Array.isArray(stock['materials']) ? stock['materials'] : [];
-}
-
-function isFields(value: unknown): value is Fields {
-	return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

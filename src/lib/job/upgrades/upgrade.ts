@@ -1,4 +1,5 @@
 import { from0 } from './upgrade-0';
+import { from1 } from './upgrade-1';
 import type { Problem } from '../problems';
 
 /**
@@ -11,7 +12,7 @@ type Upgrade = (old: Record<string, unknown>) => Record<string, unknown>;
  * `UPGRADES[n]` lifts version n to n + 1. Never changed once released; shared/jobs/old/ holds a
  * file of each version.
  */
-const UPGRADES: readonly Upgrade[] = [from0];
+const UPGRADES: readonly Upgrade[] = [from0, from1];
 
 /** The version of the job file that this planner writes. */
 export const VERSION = UPGRADES.length;

@@ -1,5 +1,5 @@
 import type { Need } from '../../design';
-import { clothOf, type Job, type Problem, rollOf } from '../../job';
+import { clothOf, type Job, priceOfLength, type Problem, rollOf } from '../../job';
 import { ticks, toMm, type Length, money, type Money, sumMoney } from '../../measure';
 import type { Budget } from '../../nest';
 import type { Blank, BoxWay, CarpetOffer, ClothOffer } from '../../wrap';
@@ -102,10 +102,10 @@ async function priceCloth(job: Job, mark: string, way: BoxWay, budget: Budget): 
 	if (!cloth) throw new Error(`bug: a carpet of cloth '${mark}', which the stock does not hold`);
 	const mine = way.blanks.filter((b) => b.cloth === mark);
 	const laid = await pullCloth(job, mine, { cloth, budget, watch: () => true });
-	const cost = laid.rolls.reduce(
-		(sum, r) => sum + ((rollOf(job, r.roll)?.price ?? 0) * toMm(r.pull)) / 1000,
-		0,
-	);
+	const cost = laid.rolls.reduce((sum, r) => {
+		const roll = rollOf(job, r.roll);
+		return sum + (roll ? priceOfLength(roll, r.pull, job.shop.ruler) : 0);
+	}, 0);
 	return {
 		cloth: mark,
 		length: ticks(laid.rolls.reduce((sum, r) => sum + r.pull, 0)),

@@ -1,5 +1,13 @@
-import { isPatterned, napOnRoll, type Job, type Cloth, type Roll } from '../../job';
-import { ticks, type Length } from '../../measure';
+import {
+	isPatterned,
+	napOnRoll,
+	type Job,
+	type Cloth,
+	priceOfLength,
+	type Roll,
+	stepsFor,
+} from '../../job';
+import { money, ticks, type Length } from '../../measure';
 import {
 	auditRoll,
 	nestRoll,
@@ -191,6 +199,7 @@ export async function pullCloth(
 		mine.filter((r) => r.left === null),
 		waiting.flat(),
 		ask,
+		job.shop.ruler,
 	);
 	if (!bought) return { rolls, unplaced: noRoll(waiting.flat(), cloth, owned.length) };
 	return { rolls: [...rolls, bought], unplaced: bought.answer.unplaced };
@@ -200,11 +209,15 @@ async function cheapest(
 	rolls: readonly Roll[],
 	blanks: readonly Blank[],
 	ask: RollDemand,
+	ruler: Job['shop']['ruler'],
 ): Promise<Pull | null> {
 	const tried: { layout: Pull; price: number }[] = [];
 	for (const roll of rolls) {
 		const layout = await lay(roll, blanks, ask);
-		tried.push({ layout, price: layout.pull * Math.max(1, roll.price) });
+		// Of rolls without a price the shortest pull is the cheapest.
+		const priced = { ...roll, price: roll.price > 0 ? roll.price : money(1) };
+		const ordered = stepsFor(roll, layout.pull) * roll.step;
+		tried.push({ layout, price: priceOfLength(priced, ordered, ruler) });
 	}
 	const missing = (l: Pull) => l.answer.unplaced.reduce((sum, u) => sum + u.count, 0);
 	tried.sort((a, b) => missing(a.layout) - missing(b.layout) || a.price - b.price);

@@ -1,7 +1,7 @@
 import { plainMoney, printMoney, type Money, type Ruler } from '../../measure';
 import type { OrderLine } from '../../estimate';
 import type { Plan } from '../../plan';
-import { amountText, buyText } from '../wording';
+import { amountText, buyText, costLines, earnedText } from '../wording';
 import {
 	cautionBlocks,
 	space,
@@ -170,22 +170,10 @@ export function costPages(plan: Plan): Leaf[] {
 	const width = widthOf(plan);
 	const { currency, ruler } = job.shop;
 	const plain = (m: Money) => plainMoney(m, currency, ruler.decimal);
-	const percent = (n: number) => `${n.toFixed(1).replace('.', ruler.decimal)} %`;
-	const rows: Row[] = [
-		row('Material bought', plain(quote.bought)),
-		row('Material off the rack, at its list price', plain(quote.fromRack)),
-		row('(of all this, in the work itself)', `(${plain(quote.used)})`),
-		row('Offcuts credited', quote.credit === 0 ? 'none' : `-${plain(quote.credit)}`),
-		row('Labour', plain(quote.labourCost)),
-		{ ...row('Cost', plain(quote.cost)), sum: true },
-		row(
-			`Profit: markup ${percent(quote.markup)} of cost, margin ${percent(quote.margin)} of price`,
-			plain(quote.profit),
-		),
-		{ ...row('Net', plain(quote.net)), sum: true },
-		row('Tax', plain(quote.tax)),
-		{ ...row('Total', plain(quote.total)), sum: true },
-	];
+	const rows: Row[] = costLines(plan).map(({ label, amount, as }) => ({
+		...row(label, as === 'aside' ? `(${plain(amount)})` : plain(amount)),
+		...(as === 'sum' ? { sum: true } : {}),
+	}));
 	const blocks: Block[] = [
 		heading('Cost sheet', width, `for the shop only  ·  amounts in ${currency}`),
 		...labourTable(plan, width, plain),
@@ -200,6 +188,8 @@ export function costPages(plan: Plan): Leaf[] {
 			},
 			width,
 		),
+		space(3),
+		paragraph(earnedText(plan), width),
 	];
 	return leavesOf(plan, { name: 'Cost sheet', title: 'Cost sheet (shop only)' }, blocks);
 }

@@ -104,14 +104,16 @@ interface Live {
 function liveFigures(plan: Plan): Live[] {
 	const { currency, ruler } = plan.job.shop;
 	const sources = plan.boards.flatMap((b) => b.sources).filter((s) => !s.cut);
-	const bought = sources.filter((s) => s.kind === 'buy').length;
+	const racked = sources.filter((s) => s.kind !== 'buy').length;
+	const ordered = plan.order.lines.filter((l) => l.group === 'sheets');
+	const bought = ordered.reduce((sum, l) => sum + l.buy, 0);
 	const pull = plan.cloths.flatMap((c) => c.rolls).reduce((sum, r) => sum + r.pull, 0);
 	const metres = { number: toMm(pull) / 1000, unit: 'm' } as const;
 	const mass = plan.parts.reduce((sum, p) => sum + p.mass * p.count, 0);
 	const money = (m: Plan['order']['total']) => printMoney(m, currency, ruler.decimal);
 	return [
 		{ label: 'Sheets to buy', value: String(bought) },
-		{ label: 'Sheets off the rack', value: String(sources.length - bought) },
+		{ label: 'Sheets off the rack', value: String(racked) },
 		{ label: 'Cloth to pull', value: amountText(metres, ruler) || 'none' },
 		{ label: 'Order', value: money(plan.order.total) },
 		{ label: 'Boards weigh', value: showMass(mass, ruler) },

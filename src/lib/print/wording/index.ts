@@ -1,4 +1,5 @@
 export { amountText, buyText } from './amounts';
+export { costLines, earnedText } from './cost-lines';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
 export { facesText, leansAlike, longText, partFacesText, sizesNote } from './face-text';

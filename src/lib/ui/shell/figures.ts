@@ -14,10 +14,10 @@ export interface LiveFigures {
 
 /** What there is to buy, pull, pay and heed. */
 export function liveFigures(plan: Plan): LiveFigures {
-	const sheets = plan.boards.flatMap((b) => b.sources).filter((s) => s.kind === 'buy' && !s.cut);
+	const sheets = plan.order.lines.filter((l) => l.group === 'sheets');
 	const pulls = plan.cloths.flatMap((c) => c.rolls.map((r) => r.pull));
 	return {
-		sheets: sheets.length,
+		sheets: sheets.reduce((sum, l) => sum + l.buy, 0),
 		pull: ticks(pulls.reduce<number>((sum, pull) => sum + pull, 0)),
 		material: sumMoney([plan.order.total]),
 		problems: troublesOf(plan.problems).length,

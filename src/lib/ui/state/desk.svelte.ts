@@ -8,7 +8,7 @@ import { amend, begin, change, redo, settle, undo, type History } from './histor
 import { hasSearchRecord, withSearchRecord, withoutSearchRecord } from './effort';
 import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
-import { currencyOf, keepRack, rulerOf, withRack } from './rack';
+import { currencyOf, keepRack, lifted, rulerOf, withRack } from './rack';
 import { Saver } from './saving';
 
 /** What a desk is opened on. */
@@ -76,7 +76,7 @@ export class Desk {
 		const rack = opening.sharesRack ? await this.#store.thing('rack').catch(() => null) : null;
 		this.id = opening.id;
 		this.sharesRack = opening.sharesRack;
-		this.#history = begin(withRack(opening.file, rack));
+		this.#history = begin(withRack(lifted(opening.file), rack));
 		this.watch.clear();
 		this.watch.noted = opening.noted ?? [];
 		this.watch.follow(this.file, 0);

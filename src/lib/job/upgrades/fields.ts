@@ -1,0 +1,6 @@
+/** Part of a file of any version: nothing is known of it yet. */
+export type Fields = Record<string, unknown>;
+
+export function isFields(value: unknown): value is Fields {
+	return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

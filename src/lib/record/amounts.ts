@@ -1,0 +1,81 @@
+import type { Order, Quote } from '../estimate';
+import { z } from '../job';
+import { majorMoney } from '../measure';
+import { fieldsOf, howMany, inPercent, listOf, oneOf, pure, saying } from './units';
+
+/** An amount of money of the job, written in the currency itself. */
+export type MoneyField = ReturnType<typeof amountsIn>;
+
+export const amountsIn = (currency: string) => (what: string) =>
+	z
+		.number()
+		.transform((minor) => majorMoney(minor, currency) + 0)
+		.pipe(z.number())
+		.describe(`in the currency of the job: ${what}`);
+
+const quantity = (what: string) =>
+	z
+		.strictObject({
+			number: pure('how much'),
+			unit: oneOf(['sheets', 'offcuts', 'm', 'm2', 'L', 'pieces', 'packs'], 'counted in'),
+		})
+		.describe(what);
+
+const orderLine = (amount: MoneyField) =>
+	fieldsOf<Order['lines'][number]>()({
+		group: oneOf(['sheets', 'cloth', 'sundries'], 'what kind of thing'),
+		id: saying('of the rack'),
+		what: saying('name'),
+		code: saying("supplier's code"),
+		need: quantity('the work takes, spare not counted'),
+		rack: quantity('on the rack'),
+		fromRack: quantity('of that used'),
+		buy: howMany('units to buy'),
+		unit: saying('sheet, step or pack'),
+		pack: pure('in one unit: mm of a step; of a pack, in the unit of need; 1 for sheets'),
+		each: amount('one unit'),
+		total: amount('buy times each'),
+		spare: quantity('bought and not used'),
+		sparePercent: inPercent('asked for on top of the need'),
+		kind: saying('kind of sundry').optional(),
+		for: listOf(z.string(), 'what it is for'),
+	});
+
+export const orderFields = (amount: MoneyField) =>
+	z.strictObject({
+		lines: listOf(orderLine(amount), 'what to buy'),
+		total: amount('of all lines'),
+	});
+
+export const quoteFields = (amount: MoneyField) =>
+	fieldsOf<Quote>()({
+		bought: amount('whole sheets, steps and packs'),
+		fromRack: amount('owned sheets, cloth and packs at list price'),
+		used: amount('the share of both that is in the work'),
+		credit: amount('offcuts credited'),
+		labour: listOf(
+			fieldsOf<Quote['labour'][number]>()({
+				what: saying('work'),
+				amount: pure('how much, in its unit'),
+				unit: saying('unit'),
+				minutes: pure('minutes'),
+				cost: amount('of this work'),
+			}),
+			'work counted, then hours typed',
+		),
+		labourCost: amount('of all labour'),
+		overhead: amount('on labour'),
+		cost: amount('bought + fromRack - credit + labourCost + overhead'),
+		materialMarkup: amount('on bought + fromRack - credit'),
+		profit: amount('on cost'),
+		markup: inPercent('markup on material and profit, of cost'),
+		margin: inPercent('the same, of net'),
+		net: amount('cost + materialMarkup + profit'),
+		taxed: amount('part of net that tax is due on'),
+		tax: amount('tax'),
+		total: amount('net + tax'),
+		lines: listOf(
+			z.strictObject({ what: saying('what the customer gets'), price: amount('before tax') }),
+			'add up to net',
+		),
+	});
