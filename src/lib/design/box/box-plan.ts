@@ -49,6 +49,8 @@ export interface BoxFigures {
 	readonly solved: Solved | null;
 	readonly drivers: readonly DriverFigures[];
 	readonly vents: readonly VentFigures[];
+	/** Of every chamber whose drivers have their data. */
+	readonly responses: readonly ResponseFigures[];
 	readonly rods: readonly RodFigures[];
 	readonly fit: FitFigures;
 	readonly assembly: readonly AssemblyStep[];
@@ -214,6 +216,41 @@ export interface VentFigures {
 	/** Small's least area for what the drivers move, cm2. */
 	readonly leastArea: number | null;
 	readonly notes: readonly string[];
+}
+
+/** What a chamber with drivers sounds like: small signals, worked out from the data sheet. */
+export interface ResponseFigures {
+	readonly chamber: number;
+	readonly kind: 'sealed' | 'vented' | 'passive';
+	readonly drivers: number;
+	/** W into all drivers of the chamber together. */
+	readonly power: number;
+	/** Where the power comes from. */
+	readonly powerBy: 'asked' | 'rated' | 'usual';
+	/** QL that was taken; null for a sealed chamber. */
+	readonly losses: number | null;
+	/** Half power: the lowest frequency from which on the level stays over -3 dB, Hz. */
+	readonly f3: number;
+	/** dB of the pass band at 1 m, in half space, at the power; null where Qes is not known. */
+	readonly passband: number | null;
+	/** One way, mm. */
+	readonly xmax: number | null;
+	readonly points: readonly ResponsePoint[];
+	/** What the curve means and leaves out, and what has to be looked at; whole sentences. */
+	readonly says: readonly string[];
+}
+
+/** One frequency of the curves. */
+export interface ResponsePoint {
+	readonly hertz: number;
+	/** dB over the pass band. */
+	readonly level: number;
+	/** Cone, one way, mm; null where the data for it are missing. */
+	readonly cone: number | null;
+	/** Fastest air in a vent, peak, m/s. */
+	readonly air: number | null;
+	/** Passive radiators, one way, mm. */
+	readonly passive: number | null;
 }
 
 export interface RodFigures {

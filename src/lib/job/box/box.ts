@@ -66,6 +66,19 @@ const target = z.strictObject({
 	}),
 });
 
+/** What the response is worked out for. */
+const response = z.strictObject({
+	power: field(z.number().min(0.1).max(50000).nullable().default(null), {
+		label: 'Power',
+		help: 'into all drivers of a chamber together, W. Empty: what they are rated for, or 100 W.',
+		unit: 'W',
+	}),
+	losses: field(z.number().min(1).max(100).default(7), {
+		label: 'Box losses',
+		help: 'QL of a chamber with vents or passive radiators: 7 is usual, 5 to 10 measured (Small 1973).',
+	}),
+});
+
 const fasteners = z.strictObject({
 	screwSpacing: field(size.prefault(125), {
 		label: 'Screw spacing',
@@ -147,6 +160,10 @@ export const box = z.strictObject({
 	qtc: field(z.number().min(0.3).max(2).nullable().default(null), {
 		label: 'Wanted Qtc',
 		help: 'for the sealed check; 0.707 is the flattest. Empty: only report what comes out.',
+	}),
+	response: field(response.prefault({}), {
+		label: 'Response',
+		help: 'the power its curves are drawn for, and the losses of the box.',
 	}),
 	vents: field(z.array(vent).max(6).default([]), { label: 'Vents', help: 'tubes and slots.' }),
 	braces: field(z.array(brace).max(24).default([]), {

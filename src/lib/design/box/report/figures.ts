@@ -12,6 +12,7 @@ import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
+import { responsesOf } from '../response';
 import { personsFor } from './lifting';
 import type { SweptSection } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -61,6 +62,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		solved: whole.solved,
 		drivers,
 		vents: inside.vents.map((v) => ventFigures(v, inside, log)),
+		responses: responsesOf(box, inside, whole.chambers, log),
 		rods,
 		fit: whole.fit,
 		assembly: boxAssembly(box, boards, seams, labels),
