@@ -1,4 +1,4 @@
-export { boxDrawings, leanText } from './box';
+export { boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
 export { ownerName } from './lists';
@@ -24,6 +24,7 @@ export {
 	partFacesText,
 	partTitle,
 	refusedText,
+	responseColumns,
 	type SheetAt,
 	sheetNote,
 	sheetTitle,

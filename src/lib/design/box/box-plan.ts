@@ -235,7 +235,10 @@ export interface ResponseFigures {
 	readonly passband: number | null;
 	/** One way, mm. */
 	readonly xmax: number | null;
+	/** Close together, for the drawing. */
 	readonly points: readonly ResponsePoint[];
+	/** At the preferred frequencies, for the table. */
+	readonly thirds: readonly ResponsePoint[];
 	/** What the curve means and leaves out, and what has to be looked at; whole sentences. */
 	readonly says: readonly string[];
 }

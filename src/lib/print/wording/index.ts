@@ -6,6 +6,7 @@ export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { REFUSED_PAGE, refusedText } from './refused-text';
+export { responseColumns } from './response-columns';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
 export { ADJUSTED, volumeLines } from './volume-lines';

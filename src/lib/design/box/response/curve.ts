@@ -36,12 +36,26 @@ function halved(motor: Motor, behind: Behind, low: number, high: number): number
 	return Math.sqrt(below * above);
 }
 
+/** Lowest and highest frequency that are worth a drawing, by the half power frequency, Hz. */
+export function bandOf(f3: number): readonly [low: number, high: number] {
+	return f3 <= 100 ? [10, 200] : f3 <= 250 ? [20, 500] : [50, 2000];
+}
+
 /** Points to an octave: enough for a smooth line on paper. */
 const POINTS = 16;
 
-/** Frequencies of the drawing, equal steps of pitch: its lowest and highest among them, Hz. */
-export function frequencies(f3: number): number[] {
-	const [low, high] = f3 <= 100 ? [10, 200] : f3 <= 250 ? [20, 500] : [50, 2000];
+/** Frequencies of a band in equal steps of pitch, both ends among them, Hz. */
+export function frequencies([low, high]: readonly [number, number]): number[] {
 	const steps = Math.ceil(Math.log2(high / low) * POINTS);
 	return Array.from({ length: steps + 1 }, (_, i) => low * (high / low) ** (i / steps));
+}
+
+/** Preferred frequencies, thirds of an octave: ISO 266. */
+const THIRDS = [10, 12.5, 16, 20, 25, 31.5, 40, 50, 63, 80];
+
+/** Those of a band, Hz: what a table shows. */
+export function preferred([low, high]: readonly [number, number]): number[] {
+	return [1, 10, 100]
+		.flatMap((decade) => THIRDS.map((n) => n * decade))
+		.filter((n) => n >= low && n <= high);
 }

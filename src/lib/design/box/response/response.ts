@@ -5,7 +5,7 @@ import type { Chamber, ResponseFigures, ResponsePoint } from '../box-plan';
 import type { Inside, Seated } from '../inside';
 import type { VentResult } from '../vent';
 import { type Behind, motion, type Motor, ventBreather } from './circuit';
-import { decibels, frequencies, halfPowerOf } from './curve';
+import { bandOf, decibels, frequencies, halfPowerOf, preferred } from './curve';
 import { contradictions, type DriverData, qsOf } from './data';
 import { efficiency, motorOf, soundLevel, steadyPush } from './motor';
 import { says } from './says';
@@ -53,6 +53,10 @@ function responseOf(sounding: Sounding, log: ProblemLog): ResponseFigures | null
 	const { power, powerBy } = powerOf(box, data, own.length);
 	const f3 = halfPowerOf(motor, behind);
 	const { qes } = qsOf(data);
+	const stroke = strokeOf(data, own.length, power);
+	const at = (hertz: number): ResponsePoint =>
+		pointAt(hertz, motor, behind, stroke, narrowest(vents));
+	const band = bandOf(f3);
 	const whole = {
 		chamber: chamber.number,
 		kind: vents.length > 0 ? ('vented' as const) : ('sealed' as const),
@@ -63,9 +67,8 @@ function responseOf(sounding: Sounding, log: ProblemLog): ResponseFigures | null
 		f3,
 		passband: qes === null ? null : soundLevel(power * efficiency(motor.fs, qes, motor.vas)),
 		xmax: data.xmax ?? null,
-		points: frequencies(f3).map((hertz) =>
-			pointAt(hertz, motor, behind, strokeOf(data, own.length, power), narrowest(vents)),
-		),
+		points: frequencies(band).map(at),
+		thirds: preferred(band).map(at),
 	};
 	sayPast(box, whole, first.index, vents, log);
 	return { ...whole, says: says(whole, data, chamber) };

@@ -54,7 +54,7 @@ function far(curves: Curves): string[] {
 	const within = mostOf(curves, 'cone', 'in');
 	const under = mostOf(curves, 'cone', 'under');
 	const past = (most: { hertz: number; much: number } | null): boolean =>
-		most !== null && most.much > xmax;
+		most !== null && tenth(most.much) > xmax;
 	const at = (most: { hertz: number; much: number } | null): string =>
 		most ? `${tenth(most.much)} mm at ${Math.round(most.hertz)} Hz` : '';
 	return [

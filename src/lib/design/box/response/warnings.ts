@@ -38,7 +38,7 @@ export function sayPast(
 ): void {
 	if (box.response.power === null) return;
 	const cone = mostOf(curves, 'cone', 'in');
-	if (cone && curves.xmax !== null && cone.much > curves.xmax)
+	if (cone && curves.xmax !== null && tenth(cone.much) > curves.xmax)
 		log.check(
 			['drivers', driver, 'data', 'xmax'],
 			`At ${curves.power} W the cone goes ${tenth(cone.much)} mm at ${Math.round(cone.hertz)} Hz, within the band; its excursion is ${curves.xmax} mm one way.`,
