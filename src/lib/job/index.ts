@@ -13,6 +13,7 @@ export {
 	type RoundVent,
 	type ShapeOf,
 	type SlotVent,
+	type TieDown,
 	type Vent,
 } from './box';
 export { lengthBetween } from './fields';

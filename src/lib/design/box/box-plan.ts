@@ -62,6 +62,9 @@ export interface BoxFigures {
 	/** kg of the boards and rods, and with drivers in. */
 	readonly mass: number;
 	readonly loadedMass: number;
+	/** Centre of gravity, loaded; null where nothing weighs anything. */
+	readonly gravity: FromDatum | null;
+	readonly tieDowns: readonly TieDownFigures[];
 	/** Persons to lift it: two from 23 kg on, the load constant of the lifting equation. */
 	readonly persons: 1 | 2;
 }
@@ -254,6 +257,25 @@ export interface ResponsePoint {
 	readonly air: number | null;
 	/** Passive radiators, one way, mm. */
 	readonly passive: number | null;
+}
+
+/**
+ * A place in the box, from the left, the front and the bottom of its outside, as it stands in the
+ * drawings.
+ */
+export interface FromDatum {
+	readonly across: Length;
+	readonly back: Length;
+	readonly up: Length;
+}
+
+/** Where the box is held to the vehicle. What each point must bear is not worked out. */
+export interface TieDownFigures {
+	readonly name: string;
+	readonly board: string;
+	readonly place: FromDatum;
+	/** Diameter of its hole. */
+	readonly hole: Length | null;
 }
 
 export interface RodFigures {

@@ -4,6 +4,7 @@ import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
 import { carpet, opening, boxSpace } from './place';
 import { solvedDimension, boxShape } from './shape';
+import { tieDown } from './tie-down';
 import { vent } from './vent';
 import { count, distanceField, id, name, note, size } from '../fields';
 
@@ -177,6 +178,10 @@ export const box = z.strictObject({
 	terminal: field(terminal.nullable().default(null), {
 		label: 'Terminal',
 		help: 'the cup for the wires.',
+	}),
+	tieDowns: field(z.array(tieDown).max(12).default([]), {
+		label: 'Tie-down points',
+		help: 'where it is held to the vehicle. How strong each must be is not worked out here.',
 	}),
 	lining: field(lining.nullable().default(null), {
 		label: 'Lining',

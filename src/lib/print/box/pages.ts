@@ -1,6 +1,7 @@
 import { showMass } from '../../measure';
 import type { Plan } from '../../plan';
 import { boxDrawings } from './drawings';
+import { holdBlocks } from './hold';
 import { responseBlocks } from './response';
 import { boxTables } from './tables';
 import { drawnPages, type Leaf, widthOf } from '../page';
@@ -22,6 +23,7 @@ export function boxPages(plan: Plan): Leaf[] {
 					? []
 					: [
 							...boxTables(box.figures, width, figures, ruler),
+							...holdBlocks(box.figures, width, figures, ruler),
 							...responseBlocks(box.name, box.figures, width, ruler),
 						],
 			where: 'box',

@@ -3,6 +3,7 @@ export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
 export { facesText, leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
+export { gravityText, HELD_BY, TIE_DOWN_HEADS, tieDownRows } from './hold-text';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { REFUSED_PAGE, refusedText } from './refused-text';

@@ -10,6 +10,7 @@ import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
+import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
 import { responsesOf } from '../response';
@@ -72,6 +73,8 @@ export function figuresOf(whole: Whole): BoxFigures {
 		bead: snap(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
 		mass,
 		loadedMass,
+		gravity: gravityOf(inside, whole.sundries),
+		tieDowns: inside.tied.map((t) => tieDownFigures(t, boards)),
 		persons: personsFor(loadedMass),
 	};
 }

@@ -1,6 +1,6 @@
-import { nth } from '../../measure';
-import { line, type Mark, polyline, rect, type Spot } from '../drawing';
-import { words } from '../marks';
+import { nth } from '../../../measure';
+import { line, type Mark, polyline, rect, type Spot } from '../../drawing';
+import { words } from '../../marks';
 
 /** One graph over a frequency axis: where it lies on paper, and what its axis counts. */
 export interface Graph {

@@ -1,7 +1,7 @@
-import type { ResponseFigures, ResponsePoint } from '../../design';
-import { nth, type Ruler } from '../../measure';
-import { type Drawing, line, type Mark } from '../drawing';
-import { words } from '../marks';
+import type { ResponseFigures, ResponsePoint } from '../../../design';
+import { nth, type Ruler } from '../../../measure';
+import { type Drawing, line, type Mark } from '../../drawing';
+import { words } from '../../marks';
 import {
 	acrossAt,
 	curve,

@@ -1,0 +1,1 @@
+export { type Tied, tieDown, tieDownName } from './tie-downs';
