@@ -49,34 +49,57 @@ describe('centre of gravity', () => {
 	});
 });
 
-/** A point in a board: between its faces, within every edge, outside its rabbets. Convex boards. */
-function sampled(found: BoxFigures, step: number): { x: number; y: number; z: number } {
+interface Body {
+	readonly outside: readonly P[];
+	readonly inside: readonly P[];
+}
+
+interface Axes {
+	readonly u: P;
+	readonly v: P;
+	readonly n: P;
+}
+
+/** Volume of a convex body and its moment, by points in a grid as its board lies; ticks. */
+function sampledBody(body: Body, { u, v, n }: Axes, step: number): P & { volume: number } {
+	const faces = facesOf(body);
+	const all = [...body.outside, ...body.inside];
+	const [us, vs, ns] = [u, v, n].map((axis) => {
+		const low = Math.min(...all.map((p) => dot(p, axis)));
+		const size = Math.max(...all.map((p) => dot(p, axis))) - low;
+		const count = Math.max(4, Math.ceil(size / step));
+		return {
+			size: size / count,
+			at: Array.from({ length: count }, (_, i) => low + ((i + 0.5) / count) * size),
+		};
+	});
+	const cell = us!.size * vs!.size * ns!.size;
+	const sum = { x: 0, y: 0, z: 0, volume: 0 };
+	for (const a of us!.at)
+		for (const b of vs!.at)
+			for (const c of ns!.at) {
+				const along = (k: 'x' | 'y' | 'z') => a * u[k] + b * v[k] + c * n[k];
+				const p = { x: along('x'), y: along('y'), z: along('z') };
+				if (!within(faces, p)) continue;
+				sum.x += p.x * cell;
+				sum.y += p.y * cell;
+				sum.z += p.z * cell;
+				sum.volume += cell;
+			}
+	return sum;
+}
+
+/** Centre of gravity of boards without holes, each a convex body less its rabbets. */
+function sampled(found: BoxFigures, step: number): P {
 	const sum = { x: 0, y: 0, z: 0, mass: 0 };
 	for (const b of found.boards) {
-		const planes = facesOf(b.solid);
-		const cuts = b.rabbets.map(facesOf);
-		const all = [...b.solid.outside, ...b.solid.inside];
-		const low = (k: 'x' | 'y' | 'z') => Math.min(...all.map((p) => p[k]));
-		const high = (k: 'x' | 'y' | 'z') => Math.max(...all.map((p) => p[k]));
-		const [nx, ny, nz] = (['x', 'y', 'z'] as const).map((k) =>
-			Math.max(4, Math.ceil((high(k) - low(k)) / step)),
-		) as [number, number, number];
-		let own = { x: 0, y: 0, z: 0, n: 0 };
-		for (let i = 0; i < nx; i++)
-			for (let j = 0; j < ny; j++)
-				for (let k = 0; k < nz; k++) {
-					const p = {
-						x: low('x') + ((i + 0.5) / nx) * (high('x') - low('x')),
-						y: low('y') + ((j + 0.5) / ny) * (high('y') - low('y')),
-						z: low('z') + ((k + 0.5) / nz) * (high('z') - low('z')),
-					};
-					if (!within(planes, p) || cuts.some((c) => within(c, p))) continue;
-					own = { x: own.x + p.x, y: own.y + p.y, z: own.z + p.z, n: own.n + 1 };
-				}
-		if (own.n === 0) continue;
-		sum.x += (own.x / own.n) * b.mass;
-		sum.y += (own.y / own.n) * b.mass;
-		sum.z += (own.z / own.n) * b.mass;
+		const body = sampledBody(b.solid, b.frame, step);
+		const cuts = b.rabbets.map((r) => sampledBody(r, b.frame, step));
+		const left = (k: 'x' | 'y' | 'z' | 'volume') => cuts.reduce((m, c) => m - c[k], body[k]);
+		const volume = left('volume');
+		sum.x += (left('x') / volume) * b.mass;
+		sum.y += (left('y') / volume) * b.mass;
+		sum.z += (left('z') / volume) * b.mass;
 		sum.mass += b.mass;
 	}
 	return { x: sum.x / sum.mass, y: sum.y / sum.mass, z: sum.z / sum.mass };
@@ -96,7 +119,7 @@ const cross = (a: P, b: P): P => ({
 });
 
 /** The faces of a convex body, looking away from its middle. */
-function facesOf({ outside, inside }: { outside: readonly P[]; inside: readonly P[] }): Face[] {
+function facesOf({ outside, inside }: Body): Face[] {
 	const all = [...outside, ...inside];
 	const mid = all.reduce((s, p) => ({ x: s.x + p.x, y: s.y + p.y, z: s.z + p.z }));
 	const middle = { x: mid.x / all.length, y: mid.y / all.length, z: mid.z / all.length };
@@ -133,7 +156,7 @@ test('of any box it is where sampling its boards finds it', () => {
 				.filter((b) => ['wall', 'end', 'overlay', 'ring'].includes(b.role))
 				.flatMap((b) => b.solid.outside);
 			const low = (k: 'x' | 'y' | 'z') => Math.min(...points.map((p) => p[k]));
-			const mid = sampled(found, 30 * 1600);
+			const mid = sampled(found, 20 * 1600);
 			const off = [
 				mid.x - low('x') - found.gravity.across,
 				mid.y - low('y') - found.gravity.back,

@@ -1,1 +1,1 @@
-export { type Tied, tieDown, tieDownName } from './tie-downs';
+export { placeTieDowns, type Tied, tieDownName } from './tie-downs';

@@ -18,7 +18,11 @@ export interface Tied {
 export const tieDownName = (one: TieDown, i: number): string => one.name ?? `Tie-down ${i + 1}`;
 
 /** Places the tie-down points and bores those that are asked a hole. */
-export function tieDown(box: Box, boards: Parameters<typeof placeOn>[0], log: ProblemLog): Tied[] {
+export function placeTieDowns(
+	box: Box,
+	boards: Parameters<typeof placeOn>[0],
+	log: ProblemLog,
+): Tied[] {
 	return box.tieDowns.flatMap((one, index) => {
 		const path = ['tieDowns', index];
 		const name = tieDownName(one, index);

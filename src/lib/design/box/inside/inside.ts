@@ -9,7 +9,7 @@ import { doubleInside, doubleOutside } from './doubler';
 import { DOUBLED, driverTakes, seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
-import { tieDown, type Tied } from '../hold';
+import { placeTieDowns, type Tied } from '../hold';
 import type { BoardRack } from '../rack';
 import { divide } from './rooms';
 import { type Shell, type SweptSection, openFront } from '../shell';
@@ -141,7 +141,7 @@ export function mount(
 	taken.push(...seated.flatMap(driverTakes));
 	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
-	const tied = tieDown(box, boards, log);
+	const tied = placeTieDowns(box, boards, log);
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
 	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, log)];
