@@ -40,7 +40,7 @@ describe('elbows', () => {
 	});
 
 	test('what stays clear is reckoned along the last leg', () => {
-		// 300 up from the middle to the outside, less the board, the radius and the last straight leg.
+		// 300 up to the outside, less the board, the radius and the last straight leg.
 		const rest = 300 - 100 - (Math.PI / 2) * 70;
 		const { clear } = ventOf(boxed({ elbows: [elbow('up')] }));
 		expect(toMm(clear)).toBeCloseTo(300 - 18 - 70 - rest, 1);
