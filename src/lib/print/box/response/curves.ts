@@ -17,7 +17,7 @@ const WIDE = 180;
 const LEFT = 16;
 const RIGHT = 16;
 const TOP = 7;
-const HIGH = 36;
+const HIGH = 31;
 /** From one graph to the next, for its title. */
 const GAP = 9;
 const BELOW = 10;
