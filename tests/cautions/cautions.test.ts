@@ -100,10 +100,22 @@ describe('cautions', () => {
 		expect(all.every((c) => c.source.length > 10 && c.where.length > 0)).toBe(true);
 	});
 
+	it('speaks of hearing where a box has a driver, and only there', () => {
+		const own = { id: 'b', name: 'Box', parts: [], problems: [], needs: [], skin: null, mass: 9 };
+		const heard = (drivers: object[]) => {
+			const boxes = [{ ...own, figures: { loadedMass: 9, drivers } }] as never;
+			return cautionsFor(job, { ...none, boxes, boards: [] }).filter((c) => c.id === 'hearing');
+		};
+		expect(heard([])).toEqual([]);
+		expect(heard([{ name: 'Driver 1' }, { name: 'Driver 2' }])).toEqual([
+			expect.objectContaining({ about: ['box:b'], where: ['summary', 'box'] }),
+		]);
+	});
+
 	it('counts the drivers in what a box weighs and pulls with, in the units of the ruler', () => {
 		const box = (mass: number, loadedMass: number) => ({
 			...{ id: 'b', name: 'Box', parts: [], problems: [], needs: [], skin: null, mass },
-			figures: { loadedMass },
+			figures: { loadedMass, drivers: [] },
 		});
 		const of = (asked: typeof job, mass: number, loadedMass: number) => {
 			const boxes = [box(mass, loadedMass)] as never;

@@ -127,7 +127,7 @@ describe('the schema', () => {
 			.map(meant)
 			.some((o) => ['number', 'integer'].some((t) => [o['type']].flat().includes(t)));
 	const UNITS =
-		/^(mm|mm2|cm2|L|kg|Hz|degrees|per cent|count|no unit|in the currency of the job): \S/;
+		/^(dB|W|m\/s|mm|mm2|cm2|L|kg|Hz|degrees|per cent|count|no unit|in the currency of the job): \S/;
 
 	it('tells of every figure what it is and in which unit', () => {
 		const figures = propertiesOf(schema).filter(([, of]) => isNumber(meant(of)));

@@ -31,3 +31,5 @@ export const SPRAY_SOURCE =
 export const FIRE_SOURCE =
 	'49 CFR 571.302 S4.3: burn rate at most 102 mm/min for interior materials.';
 export const CRASH_SOURCE = 'Force = mass x acceleration, at 20 g.';
+export const HEARING_SOURCE =
+	'NIOSH 98-126 (1998): 85 dB(A) over eight hours. From memory; traffic: common practice, no source.';

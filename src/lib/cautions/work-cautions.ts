@@ -3,7 +3,14 @@ import type { Job } from '../job';
 import { massIn, roundMass, type Ruler } from '../measure';
 import type { Blank } from '../wrap';
 import type { Caution } from './caution';
-import { COMMON, CRASH_SOURCE, FIRE_SOURCE, LIFT_SOURCE, SPRAY_SOURCE } from './rules';
+import {
+	COMMON,
+	CRASH_SOURCE,
+	FIRE_SOURCE,
+	HEARING_SOURCE,
+	LIFT_SOURCE,
+	SPRAY_SOURCE,
+} from './rules';
 
 /** Cautions of glue, cloth, weight and the vehicle. */
 export function workCautions(
@@ -20,6 +27,7 @@ export function workCautions(
 		...(blanks.length > 0 ? [knife(), fire(job, blanks)] : []),
 		...boxes.filter((b) => personsFor(loadedMass(b)) > 1).map((b) => heavyBox(b, ruler)),
 		...boxes.map((b) => restraint(b, ruler)),
+		...hearing(boxes),
 		...(work ? [vehicle(), wiring()] : []),
 	];
 }
@@ -97,6 +105,22 @@ function restraint(box: BoxPlan, ruler: Ruler): Caution {
 		where: ['summary', 'box'],
 		about: [`box:${box.id}`],
 	};
+}
+
+/** Boxes that something sounds in. */
+function hearing(boxes: readonly BoxPlan[]): Caution[] {
+	const loud = boxes.filter((b) => (b.figures?.drivers.length ?? 0) > 0);
+	if (loud.length === 0) return [];
+	return [
+		{
+			id: 'hearing',
+			title: 'Hearing.',
+			text: 'A cabin makes bass louder than any level on these pages, and what is loud for long harms the ears for good: over 85 dB(A) the hours count. Tune it with ear plugs in, and keep traffic and sirens to be heard.',
+			source: HEARING_SOURCE,
+			where: ['summary', 'box'],
+			about: loud.map((b) => `box:${b.id}`),
+		},
+	];
 }
 
 function vehicle(): Caution {

@@ -11,6 +11,8 @@ export {
 	length3,
 	personsFor,
 	type Point3,
+	type ResponseFigures,
+	type ResponsePoint,
 	scale3,
 	sideOf,
 	type Sizes3,

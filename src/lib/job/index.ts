@@ -14,6 +14,7 @@ export {
 	type RoundVent,
 	type ShapeOf,
 	type SlotVent,
+	type TieDown,
 	type Vent,
 } from './box';
 export { lengthBetween, USUAL_CURRENCY } from './fields';

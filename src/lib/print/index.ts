@@ -1,4 +1,4 @@
-export { boxDrawings, leanText } from './box';
+export { boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
 export { ownerName } from './lists';
@@ -20,6 +20,8 @@ export {
 	earnedText,
 	type Figures,
 	figuresOn,
+	gravityText,
+	HELD_BY,
 	leansAlike,
 	packetText,
 	pairTexts,
@@ -27,10 +29,13 @@ export {
 	partTitle,
 	patternText,
 	refusedText,
+	responseColumns,
 	type SheetAt,
 	sheetNote,
 	sheetTitle,
 	sizesNote,
+	TIE_DOWN_HEADS,
+	tieDownRows,
 	unplacedTitle,
 	volumeLines,
 } from './wording';

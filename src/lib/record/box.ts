@@ -1,5 +1,6 @@
 import type { BoxFigures, BoxPlan } from '../design';
 import { z } from '../job';
+import { response } from './response';
 import {
 	bodyOf,
 	fieldsOf,
@@ -32,6 +33,13 @@ const across = (what: string) =>
 
 const stands = (from: string) =>
 	z.tuple([millimetres('from'), millimetres('to')]).describe(`from and to, from ${from}`);
+/** A place from the left, the front and the bottom of the outside. */
+const datum = z.strictObject({
+	across: millimetres('from the left'),
+	back: millimetres('from the front'),
+	up: millimetres('from the bottom'),
+});
+
 /** From the inside of the left end, the front and the bottom, each where it reaches farthest out. */
 const spanFields = {
 	fromLeft: stands('the inside of the left end'),
@@ -241,6 +249,17 @@ const figures = fieldsOf<BoxFigures>()({
 			place: spans,
 		}),
 		'rods',
+	),
+	responses: listOf(response, 'of every chamber whose drivers have their data'),
+	gravity: datum.nullable().describe('centre of gravity of the loaded box'),
+	tieDowns: listOf(
+		fieldsOf<Of<'tieDowns'>>()({
+			name: saying('name'),
+			board: saying('the board it is on'),
+			place: datum,
+			hole: millimetres('diameter of its hole').nullable(),
+		}),
+		'where it is held to the vehicle; what each must bear is not worked out',
 	),
 	placed: listOf(
 		fieldsOf<Of<'placed'>>()({

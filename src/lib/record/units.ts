@@ -42,6 +42,11 @@ export const inHertz = plain('Hz');
 export const inMm2 = plain('mm2');
 export const inCm2 = plain('cm2');
 export const inPercent = plain('per cent');
+export const inDecibels = plain('dB');
+export const inWatts = plain('W');
+export const inMetresASecond = plain('m/s');
+/** A figure the plan keeps in millimetres, not on the grid. */
+export const inPlainMm = plain('mm');
 export const pure = plain('no unit');
 export const howMany = (what: string) => z.number().int().describe(`count: ${what}`);
 export const saying = (what: string) => z.string().describe(what);

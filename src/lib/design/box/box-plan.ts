@@ -50,6 +50,8 @@ export interface BoxFigures {
 	readonly solved: Solved | null;
 	readonly drivers: readonly DriverFigures[];
 	readonly vents: readonly VentFigures[];
+	/** Of every chamber whose drivers have their data. */
+	readonly responses: readonly ResponseFigures[];
 	readonly rods: readonly RodFigures[];
 	/** Boards that stand inside, from the inside of the left end, the front and the bottom. */
 	readonly placed: readonly PlaceFigures[];
@@ -63,6 +65,9 @@ export interface BoxFigures {
 	/** kg of the boards and rods, and with drivers in. */
 	readonly mass: number;
 	readonly loadedMass: number;
+	/** Centre of gravity, loaded; null where nothing weighs anything. */
+	readonly gravity: FromDatum | null;
+	readonly tieDowns: readonly TieDownFigures[];
 	/** Persons to lift it: two from 23 kg on, the load constant of the lifting equation. */
 	readonly persons: 1 | 2;
 }
@@ -237,6 +242,63 @@ export interface VentFigures {
 	/** Small's least area for what the drivers move, cm2. */
 	readonly leastArea: number | null;
 	readonly notes: readonly string[];
+}
+
+/** What a chamber with drivers sounds like: small signals, worked out from the data sheet. */
+export interface ResponseFigures {
+	readonly chamber: number;
+	readonly kind: 'sealed' | 'vented' | 'passive';
+	readonly drivers: number;
+	/** W into all drivers of the chamber together. */
+	readonly power: number;
+	/** Where the power comes from. */
+	readonly powerBy: 'asked' | 'rated' | 'usual';
+	/** QL that was taken; null for a sealed chamber. */
+	readonly losses: number | null;
+	/** Half power: the lowest frequency from which on the level stays over -3 dB, Hz. */
+	readonly f3: number;
+	/** dB of the pass band at 1 m, in half space, at the power; null where Qes is not known. */
+	readonly passband: number | null;
+	/** One way, mm. */
+	readonly xmax: number | null;
+	/** Close together, for the drawing. */
+	readonly points: readonly ResponsePoint[];
+	/** At the preferred frequencies, for the table. */
+	readonly thirds: readonly ResponsePoint[];
+	/** What the curve means and leaves out, and what has to be looked at; whole sentences. */
+	readonly says: readonly string[];
+}
+
+/** One frequency of the curves. */
+export interface ResponsePoint {
+	readonly hertz: number;
+	/** dB over the pass band. */
+	readonly level: number;
+	/** Cone, one way, mm; null where the data for it are missing. */
+	readonly cone: number | null;
+	/** Fastest air in a vent, peak, m/s. */
+	readonly air: number | null;
+	/** Passive radiators, one way, mm. */
+	readonly passive: number | null;
+}
+
+/**
+ * A place in the box, from the left, the front and the bottom of its outside, as it stands in the
+ * drawings.
+ */
+export interface FromDatum {
+	readonly across: Length;
+	readonly back: Length;
+	readonly up: Length;
+}
+
+/** Where the box is held to the vehicle. What each point must bear is not worked out. */
+export interface TieDownFigures {
+	readonly name: string;
+	readonly board: string;
+	readonly place: FromDatum;
+	/** Diameter of its hole. */
+	readonly hole: Length | null;
 }
 
 export interface RodFigures {

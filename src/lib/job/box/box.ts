@@ -4,6 +4,7 @@ import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
 import { carpet, opening, boxSpace } from './place';
 import { solvedDimension, boxShape } from './shape';
+import { tieDown } from './tie-down';
 import { vent } from './vent';
 import { count, distanceField, id, name, note, size } from '../fields';
 
@@ -63,6 +64,19 @@ const target = z.strictObject({
 	solve: field(solvedDimension.nullable().default(null), {
 		label: 'Solve',
 		help: 'the dimension to work out. Empty: keep the sizes and compare.',
+	}),
+});
+
+/** What the response is worked out for. */
+const response = z.strictObject({
+	power: field(z.number().min(0.1).max(50000).nullable().default(null), {
+		label: 'Power',
+		help: 'into all drivers of a chamber together, W. Empty: what they are rated for, or 100 W.',
+		unit: 'W',
+	}),
+	losses: field(z.number().min(1).max(100).default(7), {
+		label: 'Box losses',
+		help: 'QL of a chamber with vents or passive radiators: 7 is usual, 5 to 10 measured (Small 1973).',
 	}),
 });
 
@@ -148,6 +162,10 @@ export const box = z.strictObject({
 		label: 'Wanted Qtc',
 		help: 'for the sealed check; 0.707 is the flattest. Empty: only report what comes out.',
 	}),
+	response: field(response.prefault({}), {
+		label: 'Response',
+		help: 'the power its curves are drawn for, and the losses of the box.',
+	}),
 	vents: field(z.array(vent).max(6).default([]), { label: 'Vents', help: 'tubes and slots.' }),
 	braces: field(z.array(brace).max(24).default([]), {
 		label: 'Braces',
@@ -160,6 +178,10 @@ export const box = z.strictObject({
 	terminal: field(terminal.nullable().default(null), {
 		label: 'Terminal',
 		help: 'the cup for the wires.',
+	}),
+	tieDowns: field(z.array(tieDown).max(12).default([]), {
+		label: 'Tie-down points',
+		help: 'where it is held to the vehicle. How strong each must be is not worked out here.',
 	}),
 	lining: field(lining.nullable().default(null), {
 		label: 'Lining',

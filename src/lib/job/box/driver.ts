@@ -89,7 +89,15 @@ const data = z.strictObject({
 	}),
 	qts: field(z.number().min(0.05).max(5).optional(), {
 		label: 'Total Q',
-		help: 'Qts of the driver.',
+		help: 'Qts of the driver. Empty: from the two below.',
+	}),
+	qes: field(z.number().min(0.05).max(20).optional(), {
+		label: 'Electrical Q',
+		help: 'Qes of the driver; level in dB, excursion and air speed need it.',
+	}),
+	qms: field(z.number().min(0.2).max(50).optional(), {
+		label: 'Mechanical Q',
+		help: 'Qms of the driver; stands in for Qts or Qes where one is missing.',
 	}),
 	vas: field(litresBetween(0.05, 2000).optional(), {
 		label: 'Vas',
@@ -104,6 +112,26 @@ const data = z.strictObject({
 		label: 'Excursion',
 		help: 'one way, mm.',
 		unit: 'mm',
+	}),
+	re: field(z.number().min(0.1).max(100).optional(), {
+		label: 'Coil resistance',
+		help: 'Re, to direct current, ohm.',
+		unit: 'Ω',
+	}),
+	le: field(z.number().min(0).max(50).optional(), {
+		label: 'Coil inductance',
+		help: 'Le, mH; counted where the resistance is given too.',
+		unit: 'mH',
+	}),
+	pe: field(z.number().min(0.1).max(20000).optional(), {
+		label: 'Rated power',
+		help: 'that one driver bears for long, W.',
+		unit: 'W',
+	}),
+	mms: field(z.number().min(0.1).max(5000).optional(), {
+		label: 'Moving mass',
+		help: 'Mms, g; only compared with the other figures.',
+		unit: 'g',
 	}),
 });
 
@@ -164,7 +192,7 @@ export const driver = z.strictObject({
 	}),
 	data: field(data.prefault({}), {
 		label: 'Data sheet',
-		help: 'optional, for the sealed check and the air speed.',
+		help: 'optional, for the sealed check, the response and the air speed.',
 	}),
 });
 

@@ -38,6 +38,30 @@ const factor = field(z.number().min(0).max(4).nullable().default(null), {
 	help: 'in radii, both ends together; overrides the choice of ends. Empty: as chosen.',
 });
 
+/** A bend in a tube. Its way is seen from outside the board, as the tube goes in. */
+const elbow = z.strictObject({
+	after: field(size, {
+		label: 'Straight before it',
+		help: 'along the middle; of the first elbow from the outer face of the board.',
+	}),
+	radius: field(size, { label: 'Bend radius', help: 'to the middle of the tube.' }),
+	turn: field(z.enum(['left', 'right', 'up', 'down', 'in', 'out']), {
+		label: 'Turns',
+		options: { in: 'away from the board', out: 'back to the board' },
+		help: 'by a quarter: which way the tube goes on, as seen from outside the board.',
+	}),
+});
+
+/** Mouths that open in a quarter circle. */
+const flare = z.strictObject({
+	radius: field(size, { label: 'Flare radius', help: 'of the rounding.' }),
+	ends: field(z.enum(['outer', 'inner', 'both']).default('outer'), {
+		label: 'Flared',
+		options: { outer: 'the outer end', inner: 'the inner end', both: 'both ends' },
+		help: 'which mouths.',
+	}),
+});
+
 const round = z.strictObject({
 	kind: z.literal('round'),
 	name: thingName,
@@ -50,6 +74,14 @@ const round = z.strictObject({
 	pitch: field(size.optional(), { label: 'Pitch', help: 'centre to centre in the row.' }),
 	diameter: field(size, { label: 'Inside diameter', help: 'of the tube.' }),
 	wall: field(size.prefault(3), { label: 'Wall', help: 'thickness of the tube.' }),
+	elbows: field(z.array(elbow).max(3).default([]), {
+		label: 'Elbows',
+		help: 'bends by a quarter; their middle line counts in the length.',
+	}),
+	flare: field(flare.nullable().default(null), {
+		label: 'Flare',
+		help: 'rounded mouths; the length is from mouth to mouth, flares included.',
+	}),
 	goal,
 	mouths,
 	factor,

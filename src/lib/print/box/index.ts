@@ -1,3 +1,4 @@
 export { boxDrawings } from './drawings';
 export { boxPages } from './pages';
+export { responseDrawings } from './response';
 export { leanText } from './tables';

@@ -1,6 +1,8 @@
 import { showMass } from '../../measure';
 import type { Plan } from '../../plan';
 import { boxDrawings } from './drawings';
+import { holdBlocks } from './hold';
+import { responseBlocks } from './response';
 import { boxTables } from './tables';
 import { drawnPages, type Leaf, widthOf } from '../page';
 import { figuresOn } from '../wording';
@@ -16,7 +18,14 @@ export function boxPages(plan: Plan): Leaf[] {
 			name: box.name,
 			note: `box  ·  ${showMass(loaded, ruler)} with drivers`,
 			drawings: boxDrawings(plan, box, figures),
-			below: box.figures === undefined ? [] : boxTables(box.figures, width, figures, ruler),
+			below:
+				box.figures === undefined
+					? []
+					: [
+							...boxTables(box.figures, width, figures, ruler),
+							...holdBlocks(box.figures, width, figures, ruler),
+							...responseBlocks(box.name, box.figures, width, ruler),
+						],
 			where: 'box',
 			about: [`box:${box.id}`, ...box.parts.map((p) => `part:${p.id}`)],
 			first: i === 0,

@@ -9,6 +9,7 @@ export {
 	wallOf,
 } from './board';
 export { letter } from './letters';
+export { weighBoard } from './moment';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';
 export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';

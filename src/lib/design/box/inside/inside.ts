@@ -10,6 +10,7 @@ import { doubleInside, doubleOutside } from './doubler';
 import { DOUBLED, driverTakes, seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
+import { placeTieDowns, type Tied } from '../hold';
 import type { BoardRack } from '../rack';
 import { divide } from './rooms';
 import { type Shell, type SweptSection, openFront } from '../shell';
@@ -35,6 +36,7 @@ export interface Inside {
 	readonly vents: readonly VentResult[];
 	readonly obstacles: readonly Obstacle[];
 	readonly lined: Lined;
+	readonly tied: readonly Tied[];
 }
 
 /** What the walls enclose, before anything is put in. */
@@ -140,6 +142,7 @@ export function mount(
 	taken.push(...seated.flatMap(driverTakes));
 	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
+	const tied = placeTieDowns(box, boards, log);
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
 	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, log)];
@@ -151,6 +154,7 @@ export function mount(
 		taken: [...taken, ...tuned.taken],
 		seated,
 		lined,
+		tied,
 		vents: tuned.vents,
 		obstacles: [...stage.obstacles, ...tuned.obstacles],
 	};

@@ -2,6 +2,7 @@ import type { Box } from '../../../job';
 import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
 import type { Inside, Seated } from '../inside';
+import { qsOf } from '../response';
 import { nth } from '../../../measure';
 import { refusedLines } from './refused';
 import { litres } from '../solid';
@@ -91,18 +92,19 @@ function sealedOf(
 	const first = own[0];
 	if (!first || sayUnlike(own, room, log)) return null;
 	const { data } = first.driver;
-	if (data.fs === undefined || data.qts === undefined || data.vas === undefined) return null;
+	const { qts } = qsOf(data);
+	if (data.fs === undefined || qts === null || data.vas === undefined) return null;
 	// Drivers side by side in one chamber share it: their compliance volumes add up.
 	const vas = data.vas * own.length;
 	const path = ['drivers', first.index, 'data'];
-	if (box.qtc !== null && box.qtc <= data.qts) {
+	if (box.qtc !== null && box.qtc <= qts) {
 		log.check(
 			['qtc'],
-			`A Qtc of ${box.qtc} lies at or below the driver's own Q of ${data.qts}; no box can lower it.`,
-			`Ask for more than ${data.qts}, or take another driver.`,
+			`A Qtc of ${box.qtc} lies at or below the driver's own Q of ${two(qts)}; no box can lower it.`,
+			`Ask for more than ${two(qts)}, or take another driver.`,
 		);
 	}
-	const found = sealed(data.fs, data.qts, vas, acting);
+	const found = sealed(data.fs, qts, vas, acting);
 	if (found.qtc > 1.5) {
 		log.check(
 			path,
@@ -110,7 +112,7 @@ function sealedOf(
 			'Give it more volume.',
 		);
 	}
-	const wantedVolume = box.qtc === null ? null : volumeForQtc(data.qts, vas, box.qtc);
+	const wantedVolume = box.qtc === null ? null : volumeForQtc(qts, vas, box.qtc);
 	if (wantedVolume !== null) {
 		const credit = acting / netOf(inside, room);
 		twoWishes(box, room, found.qtc, wantedVolume / credit, log);
@@ -123,10 +125,10 @@ function sealedOf(
  * for both, and that is said as soon as one of them has its data.
  */
 function sayUnlike(own: readonly Seated[], room: number, log: ProblemLog): boolean {
-	const known = ({ driver: { data } }: Seated) => [data.fs, data.qts, data.vas];
+	const known = ({ driver: { data } }: Seated) => [data.fs, qsOf(data).qts, data.vas];
 	const other = own.find((s) => known(s).some((n, i) => n !== known(nth(own, 0))[i]));
 	if (!other) return false;
-	if (own.some((s) => known(s).every((n) => n !== undefined))) {
+	if (own.some((s) => known(s).every((n) => n !== undefined && n !== null))) {
 		const names = own.map((s) => s.name).join(', ');
 		log.check(
 			['drivers', other.index, 'data'],

@@ -57,14 +57,14 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		speed,
 		speedWord: speed === null ? null : speedWord(speed),
 		leastArea: moved > 0 ? leastVentArea(hertz, moved) * 1e4 : null,
-		notes: ventNotes(setup.kind),
+		notes: [...ventNotes(setup.kind), ...tubeNotes(result)],
 	};
 }
 
 /** Braces, rods, cleats, slots and other tubes in the way of a tube; drivers say it themselves. */
 function sayInTheWay({ setup, length }: VentResult, inside: Inside, log: ProblemLog): void {
 	if (setup.kind !== 'round') return;
-	const { vent, places, name, index, room } = setup;
+	const { vent, places, paths, name, index, room } = setup;
 	const boards = inside.boards.filter((b) => b.role === 'brace' || b.role === 'cleat');
 	// Tubes side by side on one board are told of with their holes, any other two once.
 	const told = inside.vents.filter(
@@ -77,7 +77,9 @@ function sayInTheWay({ setup, length }: VentResult, inside: Inside, log: Problem
 	const obstacles = [...boards.map(boardObstacle), ...others];
 	const radius = vent.diameter / 2 + vent.wall;
 	const { air } = nth(inside.rooms, room);
-	const met = places.flatMap((place) => tubeMeets({ place, length, radius }, air, obstacles));
+	const met = places.flatMap((place, i) =>
+		tubeMeets({ place, path: nth(paths, i), length, radius }, air, obstacles),
+	);
 	if (met.length === 0) return;
 	log.check(
 		['vents', index, 'at'],
@@ -101,4 +103,25 @@ function movedBy(inside: Inside, room: number): number {
 			(sum, { driver: { data } }) => sum + (data.sd ?? 0) * 1e-4 * (data.xmax ?? 0) * 1e-3,
 			0,
 		);
+}
+
+/** What the pieces of a bent tube are cut to, and what a flare means for the length. */
+function tubeNotes({ setup, length }: VentResult): string[] {
+	if (setup.kind !== 'round') return [];
+	const { elbows, flare } = setup.vent;
+	const rest = length - nth(setup.paths, 0).fixed;
+	const bends = elbows.map(
+		({ after, radius, turn }) =>
+			`${shown(after)} mm straight, an elbow ${turn} of ${shown(radius)} mm radius (${shown((Math.PI / 2) * radius)} mm along its middle)`,
+	);
+	const bent =
+		elbows.length === 0
+			? []
+			: [`From the outer face: ${bends.join(', ')}, ${shown(rest)} mm straight.`];
+	const flared = flare
+		? [
+				`The length is from mouth to mouth with its flares of ${shown(flare.radius)} mm, reckoned as a tube that widens (no source); cut the hole of a flange to its own sheet.`,
+			]
+		: [];
+	return [...bent, ...flared];
 }

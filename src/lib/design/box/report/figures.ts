@@ -10,8 +10,10 @@ import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
+import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
+import { responsesOf } from '../response';
 import { personsFor } from './lifting';
 import { placingOf } from './placing';
 import { datumOf, standsAt, placesOf } from './positions';
@@ -64,6 +66,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		solved: whole.solved,
 		drivers,
 		vents: inside.vents.map((v) => ventFigures(v, inside, log)),
+		responses: responsesOf(box, inside, whole.chambers, log),
 		rods,
 		placed: placesOf(boards, parts, datum),
 		fit: whole.fit,
@@ -74,6 +77,8 @@ export function figuresOf(whole: Whole): BoxFigures {
 		bead: snap(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
 		mass,
 		loadedMass,
+		gravity: gravityOf(inside, whole.sundries),
+		tieDowns: inside.tied.map((t) => tieDownFigures(t, boards)),
 		persons: personsFor(loadedMass),
 	};
 }

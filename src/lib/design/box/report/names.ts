@@ -1,5 +1,6 @@
 import type { Box, Path } from '../../../job';
 import { braceName, type Inside } from '../inside';
+import { tieDownName } from '../hold';
 import { ventName } from '../vent';
 import type { ProblemLog } from '../../problem-log';
 
@@ -25,6 +26,7 @@ function sayShared(box: Box, log: ProblemLog): void {
 	const named = [
 		...box.drivers.map((d, i) => ({ name: d.name ?? `Driver ${i + 1}`, path: ['drivers', i] })),
 		...box.vents.map((v, i) => ({ name: ventName(v, i), path: ['vents', i] })),
+		...box.tieDowns.map((t, i) => ({ name: tieDownName(t, i), path: ['tieDowns', i] })),
 		...box.braces.map((b, i) => ({ name: braceName(b, i), path: ['braces', i] })),
 	];
 	const seen = new Set<string>();

@@ -18,7 +18,7 @@ interface Footprint {
 
 /**
  * Says which of the things mounted on one board take each other's place: the frames of drivers,
- * with their rings, the holes of vents and the hole of the terminal. What stands too close in one
+ * with their rings, the holes of vents, the terminal and tie-downs. What stands too close in one
  * row has been told with its pitch.
  */
 export function sayOverlaps(inside: Inside, log: ProblemLog): void {
@@ -53,7 +53,12 @@ function footprintsOf(inside: Inside): Footprint[] {
 			return [{ ...own, outline: hole.outline, round: null }];
 		}),
 	);
-	return [...drivers, ...tubes, ...others];
+	const tied = inside.tied.flatMap(({ name, index, place: { wall, at }, hole }) =>
+		hole === null
+			? []
+			: [roundPrint({ name, path: ['tieDowns', index, 'at'], wall }, at, hole / 2)],
+	);
+	return [...drivers, ...tubes, ...others, ...tied];
 }
 
 function slotPath(name: string, { vents }: Inside): Path {

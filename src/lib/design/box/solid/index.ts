@@ -55,6 +55,8 @@ export {
 	slab,
 	type Solid,
 	volumeOf,
+	weighBody,
+	type Weighed,
 } from './solid';
 export { type BoardStrip, crossingsOf, halfOf, stripAcross } from './strip';
 export {

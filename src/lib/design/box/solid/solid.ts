@@ -51,24 +51,36 @@ export function volumeOf(s: Solid, f: Frame, thickness: number): number {
 	);
 }
 
-/**
- * Volume of any body between two corresponding outlines, cubic ticks: cones from one corner to
- * every face.
- */
+/** Volume of any body between two corresponding outlines, cubic ticks. */
 export function bodyVolume(s: Solid): number {
+	return weighBody(s).volume;
+}
+
+/** A volume, and the middle of each piece of it times the volume of that piece, summed. */
+export interface Weighed {
+	readonly volume: number;
+	readonly moment: Point3;
+}
+
+/** Any body between two corresponding outlines, by cones from one corner to every face. */
+export function weighBody(s: Solid): Weighed {
 	const n = s.outside.length;
 	const apex = nth(s.outside, 0);
-	const cone = (face: readonly Point3[]): number => {
-		const at = face.map((p) => sub3(p, apex));
-		return at
-			.slice(1, -1)
-			.reduce((sum, p, i) => sum + dot3(nth(at, 0), cross3(p, nth(at, i + 2))) / 6, 0);
-	};
 	const sides = s.outside.map((p, i) => {
 		const j = (i + 1) % n;
-		return cone([nth(s.inside, i), nth(s.inside, j), nth(s.outside, j), p]);
+		return [nth(s.inside, i), nth(s.inside, j), nth(s.outside, j), p];
 	});
-	return cone(s.outside) + cone([...s.inside].reverse()) + sides.reduce((sum, v) => sum + v, 0);
+	const faces = [s.outside, [...s.inside].reverse(), ...sides];
+	const cones = faces.flatMap((face) => {
+		const at = face.map((p) => sub3(p, apex));
+		return at.slice(1, -1).map((p, i) => {
+			const [a, b] = [nth(at, 0), nth(at, i + 2)];
+			const volume = dot3(a, cross3(p, b)) / 6;
+			return { volume, moment: scale3(add3(a, add3(p, b)), volume / 4) };
+		});
+	});
+	const volume = cones.reduce((sum, c) => sum + c.volume, 0);
+	return { volume, moment: cones.reduce((sum, c) => add3(sum, c.moment), scale3(apex, volume)) };
 }
 
 export function faceArea(face: readonly Point3[], f: Frame): number {

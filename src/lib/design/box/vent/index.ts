@@ -3,6 +3,7 @@ export {
 	leastVentArea,
 	QUIET,
 	sealed,
+	SOUND,
 	stuffingCredit,
 	ventSpeed,
 	volumeForQtc,

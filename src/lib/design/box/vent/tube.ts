@@ -6,6 +6,8 @@ import { faceOf, type Hole, liesOn, placeOn, roomBehind, rowOf, type Place } fro
 import { roundHole } from '../shell';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
+import { flaresTake, tubeEnds } from './flare';
+import { lastPiece, type TubePath, tubePath } from './tube-path';
 import { radiiOf, ventName, type RoundSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
 
@@ -50,7 +52,17 @@ export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundS
 			);
 			return [];
 		}
-		return roundSetup(vent, index, room, found, nth(inside.rooms, room).air);
+		const paths = found.map((place) => tubePath(vent, place)).filter((p) => p !== null);
+		if (paths.length < found.length) {
+			log.stop(
+				[...path, 'elbows'],
+				`An elbow of ${ventName(vent, index)} turns on or back along the way the tube runs there.`,
+				'Turn it square to that way; the first runs straight in.',
+			);
+			return [];
+		}
+		sayElbows(vent, index, nth(found, 0), log);
+		return roundSetup({ vent, index, room, places: found, paths }, nth(inside.rooms, room).air);
 	});
 }
 
@@ -78,35 +90,57 @@ function sayPitch(vent: RoundVent, pitch: number, index: number, log: ProblemLog
 	);
 }
 
-function roundSetup(
-	vent: RoundVent,
-	index: number,
-	room: number,
-	places: readonly Place[],
-	air: Air,
-): RoundSetup {
+/** Says which elbow cannot be bought or built as it is asked. */
+function sayElbows(vent: RoundVent, index: number, { stack, proud }: Place, log: ProblemLog): void {
+	const outer = vent.diameter / 2 + vent.wall;
+	vent.elbows.forEach(({ after, radius }, i) => {
+		const path = ['vents', index, 'elbows', i];
+		if (i === 0 && after < stack + proud)
+			log.check(
+				[...path, 'after'],
+				`The first elbow of ${ventName(vent, index)} begins ${shown(after)} mm in, inside its board of ${shown(stack + proud)} mm.`,
+				`Give at least ${shown(stack + proud)} mm of straight tube before it.`,
+			);
+		if (radius < outer)
+			log.check(
+				[...path, 'radius'],
+				`An elbow of ${shown(radius)} mm radius folds a tube of ${shown(2 * outer)} mm into itself.`,
+				`Give at least ${shown(outer)} mm, half the outside of the tube.`,
+			);
+	});
+}
+
+type Laid = Pick<RoundSetup, 'vent' | 'index' | 'room' | 'places' | 'paths'>;
+
+function roundSetup(laid: Laid, air: Air): RoundSetup {
+	const { vent, index, places, paths } = laid;
 	const outer = vent.diameter / 2 + vent.wall;
 	const { stack, proud } = nth(places, 0);
-	const radii = radiiOf(vent);
-	const deep = Math.min(...places.map((p) => reach(air, p.point, p.inward, outer)));
+	const boards = stack + proud;
+	// The board is passed before the first bend, and each flare is as long as it is round.
+	const least = Math.max(boards, nth(paths, 0).fixed + flaresTake(vent));
+	const longest = Math.min(...paths.map((p) => reachOf(p, air, outer))) - vent.diameter;
 	const breath: Breath = {
 		area: (Math.PI / 4) * vent.diameter ** 2 * vent.count,
-		ends: (radii * vent.diameter) / 2,
-		fixed: vent.goal.by === 'length' ? Math.max(vent.goal.length, stack + proud) : null,
-		least: stack + proud,
-		longest: proud + deep - vent.diameter,
-		fit: (length) => Math.min(length, proud + deep - vent.diameter),
-		takes: (length) => Math.max(0, length - stack - proud) * Math.PI * outer ** 2 * vent.count,
+		ends: tubeEnds(vent, vent.diameter / 2),
+		fixed: vent.goal.by === 'length' ? Math.max(vent.goal.length, least) : null,
+		least,
+		longest,
+		fit: (length) => Math.min(length, longest),
+		takes: (length) => Math.max(0, length - boards) * Math.PI * outer ** 2 * vent.count,
 	};
 	return {
+		...laid,
 		kind: 'round',
-		index,
 		name: ventName(vent, index),
-		vent,
-		room,
-		places,
-		radii,
+		radii: radiiOf(vent),
 		breath,
 		clearWanted: vent.diameter,
 	};
+}
+
+/** Length along the middle of a tube up to the wall that faces its inner end. */
+export function reachOf(path: TubePath, air: Air, outer: number): number {
+	const { from, heading } = lastPiece(path);
+	return path.fixed + reach(air, from, heading, outer);
 }

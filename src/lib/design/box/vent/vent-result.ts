@@ -1,10 +1,12 @@
 import { nth, TICKS_PER_MM } from '../../../measure';
-import { type Air, reach, litres, type Taken, add3, scale3 } from '../solid';
+import { type Air, litres, type Taken } from '../solid';
 import { type Board, rodObstacle, type Obstacle, through, type Seam } from '../board';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { slotPieces, type VentPieces } from './slot-pieces';
 import { tooLong, tooShort, type RoundSetup, type VentSetup } from './vent';
+import { reachOf } from './tube';
+import { alongPath, type TubePath } from './tube-path';
 import { tune } from './vent-air';
 
 export interface VentResult {
@@ -83,10 +85,10 @@ function wantedTuning(own: readonly VentSetup[], log: ProblemLog): number | null
 }
 
 function tubePieces(setup: RoundSetup, length: number, air: Air): VentPieces {
-	const { vent, places, room, name } = setup;
+	const { vent, places, paths, room, name } = setup;
 	const outer = vent.diameter + 2 * vent.wall;
 	const obstacles: Obstacle[] = [];
-	for (const place of places) {
+	places.forEach((place, i) => {
 		const hole = { of: 'vent', name };
 		place.wall.holes.push({ ...roundHole(place.at, outer), ...hole });
 		for (const layer of place.layers) {
@@ -95,13 +97,11 @@ function tubePieces(setup: RoundSetup, length: number, air: Air): VentPieces {
 				...hole,
 			});
 		}
-		const end = add3(place.point, scale3(place.inward, Math.max(length, TICKS_PER_MM)));
-		obstacles.push(rodObstacle(name, place.point, end, outer / 2));
-	}
+		obstacles.push(...bodyOf(nth(paths, i), length, name, outer / 2));
+	});
 	const inside = Math.max(0, length - nth(places, 0).stack - nth(places, 0).proud) * vent.count;
 	const circle = (d: number): number => (Math.PI / 4) * d * d;
-	const deep = places.map((p) => reach(air, p.point, p.inward, outer / 2) + p.proud);
-	const clear = Math.min(...deep) - length;
+	const clear = Math.min(...paths.map((p) => reachOf(p, air, outer / 2))) - length;
 	return {
 		boards: [],
 		seams: [],
@@ -113,4 +113,21 @@ function tubePieces(setup: RoundSetup, length: number, air: Air): VentPieces {
 			{ room, what: `${name}: air in it`, volume: circle(vent.diameter) * inside },
 		],
 	};
+}
+
+/** How finely a bend is followed by straight rods, radians. */
+const FINE = Math.PI / 16;
+
+/** A tube as rods along its middle, for whatever may stand in its way. */
+function bodyOf(path: TubePath, length: number, name: string, radius: number): Obstacle[] {
+	let far = 0;
+	return path.pieces.flatMap((piece) => {
+		const [start, end] = [far, Math.min(length, far + piece.length)];
+		far += piece.length;
+		const count = piece.bend ? Math.ceil((end - start) / (piece.bend.radius * FINE)) : 1;
+		const at = (i: number) =>
+			alongPath(path, start + (Math.max(TICKS_PER_MM, end - start) * i) / count).point;
+		if (end <= start && start > 0) return [];
+		return Array.from({ length: count }, (_, i) => rodObstacle(name, at(i), at(i + 1), radius));
+	});
 }

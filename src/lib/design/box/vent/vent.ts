@@ -6,6 +6,7 @@ import type { SweptSection } from '../shell';
 import { shown } from '../shown';
 import { wallEnd, type SlotSize } from './slot';
 import type { ProblemLog } from '../../problem-log';
+import type { TubePath } from './tube-path';
 import type { Breath } from './vent-air';
 
 /** A vent with its place found: what the chamber breathes through. */
@@ -26,6 +27,8 @@ export interface RoundSetup extends Common {
 	readonly kind: 'round';
 	readonly vent: RoundVent;
 	readonly places: readonly Place[];
+	/** The middle line of each, in the order of the places. */
+	readonly paths: readonly TubePath[];
 }
 
 export interface SlotSetup extends Common {
@@ -104,7 +107,7 @@ export function tooShort(
 	if (asked >= least - 1 || length < least - 1) return;
 	const boards =
 		setup.kind === 'round'
-			? `the boards it goes through are ${shown(least)} mm thick`
+			? `the boards it goes through${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? ', its elbows and its flares' : ''} ${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? `come to ${shown(least)} mm` : `are ${shown(least)} mm thick`}`
 			: `its front and the least of a slot board come to ${shown(least)} mm`;
 	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
 	const what =

@@ -1,0 +1,1 @@
+export { placeTieDowns, type Tied, tieDownName } from './tie-downs';

@@ -1,0 +1,2 @@
+export { qsOf } from './data';
+export { responsesOf } from './response';

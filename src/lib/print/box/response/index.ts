@@ -1,0 +1,1 @@
+export { responseBlocks, responseDrawings } from './response';

@@ -1,0 +1,32 @@
+import type { BoxFigures } from '../../design';
+import { type Ruler, showMass } from '../../measure';
+import type { Figures } from './figures';
+
+type Place = NonNullable<BoxFigures['gravity']>;
+
+/** Says who decides how a box is held: never this plan. */
+export const HELD_BY =
+	'What each point has to bear is not worked out here: local codes say, and a licensed person signs for it.';
+
+/** Where the weight of a box is, and what was counted. */
+export function gravityText({ gravity, loadedMass }: BoxFigures, f: Figures, ruler: Ruler): string {
+	if (!gravity) return '';
+	return `${showMass(loadedMass, ruler)} loaded, its centre of gravity ${placeText(gravity, f)} of the outside; cloth, lining, wires and fasteners not counted, drivers taken two thirds of their depth behind the flange`;
+}
+
+const placeText = ({ across, back, up }: Place, f: Figures): string =>
+	`${f.bench(across)} from the left, ${f.bench(back)} from the front and ${f.bench(up)} from the bottom`;
+
+/** Rows of a table of tie-down points under these heads. */
+export const TIE_DOWN_HEADS = ['Tie-down', 'Board', 'Left', 'Front', 'Bottom', 'Hole'] as const;
+
+export function tieDownRows({ tieDowns }: BoxFigures, f: Figures): string[][] {
+	return tieDowns.map(({ name, board, place, hole }) => [
+		name,
+		board,
+		f.bench(place.across),
+		f.bench(place.back),
+		f.bench(place.up),
+		hole === null ? 'none' : f.bench(hole),
+	]);
+}
