@@ -169,6 +169,12 @@ function checkEdgeNumbers(bench: Bench, opening: Drawn): void {
 				`There is no edge ${o.edge}; the opening has ${most}.`,
 				`Give a number from 1 to ${most}.`,
 			);
+		else if (bench.panel.edges.own.findIndex((other) => other.edge === o.edge) < i)
+			bench.log.check(
+				['edges', 'own', i, 'edge'],
+				`Edge ${o.edge} is named twice.`,
+				'Say all that differs at one place, or give this one another number.',
+			);
 	});
 }
 
