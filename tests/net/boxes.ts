@@ -85,7 +85,7 @@ const carpeted = boxJob(
 		carpet: {
 			cloth: 'felt',
 			way: 'band',
-			cover: ['front', 'top', 'left', 'right', 'back'],
+			cover: [],
 			show: ['top'],
 			overlap: 20,
 			margin: 40,
@@ -122,7 +122,7 @@ const vented = boxJob('Vented in two chambers', {
 			wall: 3,
 			goal: { by: 'tuning', hertz: 45 },
 			mouths: 'both-flanged',
-			factor: 1.6,
+			factor: null,
 		},
 	],
 	terminal: {
@@ -147,6 +147,7 @@ const slotted = boxJob('With a slot', {
 			material: 'mdf',
 			goal: { by: 'length', length: 420 },
 			mouths: 'one-flanged',
+			factor: 1.6,
 		},
 	],
 	braces: [{ kind: 'shelf', across: 'height', at: 330, from: 60, length: 100, material: 'mdf' }],
@@ -197,6 +198,9 @@ const leaning = boxJob('By an angle', {
 		face: 'front',
 		lean: { by: 'angle', depth: 400, at: 'top', angle: 14 },
 	},
+	drivers: [
+		{ ...driver, cutout: { kind: 'round', diameter: 120 }, frame: 150, count: 2, pitch: 200 },
+	],
 });
 
 const CORNERS = [

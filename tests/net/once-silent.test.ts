@@ -77,7 +77,7 @@ describe('the same thing named twice', () => {
 	it('an edge that differs', async () => {
 		const file = named(PANELS, 'Trim panel');
 		for (const panel of file.panels ?? []) panel.edges?.own?.push({ edge: 4, clearance: 2 });
-		expect(await told(file, 'panels.0.edges.own.3.edge')).toEqual(['Edge 4 is named twice.']);
+		expect(await told(file, 'panels.0.edges.own.4.edge')).toEqual(['Edge 4 is named twice.']);
 	});
 
 	it('a corner of a box, whichever board comes first', async () => {

@@ -41,6 +41,7 @@ const trimmed = panelJob(
 			all: { end: 'wrapped', clearance: 0.5, beside: 'fixed', neighbourCloth: 'vinyl', tuck: 12 },
 			own: [
 				{ edge: 1, end: 'tucked', tuck: 15 },
+				{ edge: 2, end: 'tucked' },
 				{ edge: 3, clearance: 1, beside: 'unwrapped', neighbourCloth: 'felt' },
 				{ edge: 4, end: 'bare' },
 			],
@@ -220,6 +221,28 @@ const SHAPES: Readonly<Record<string, PanelFile['opening']>> = {
 	},
 };
 
+const patterned = panelJob(
+	'Patterned',
+	{ opening: { kind: 'rectangle', length: 1500, width: 900 }, cloth: 'check' },
+	{
+		...RACK,
+		cloths: [
+			{
+				id: 'check',
+				name: 'Checked cloth',
+				loose: 1,
+				pressed: 1,
+				nap: 'two-way',
+				repeat: 64,
+				repeatAcross: 40,
+				halfDrop: true,
+				cut: 'outline',
+			},
+		],
+		rolls: [{ id: 'check-roll', cloth: 'check', width: 700, usable: 680, price: 10, left: 9000 }],
+	},
+);
+
 /** One panel for each way of giving an outline, and turned in a window of another. */
 const shaped = Object.entries(SHAPES).flatMap(([kind, opening]) => [
 	panelJob(`Opening by ${kind}`, { opening, cloth: 'felt' }),
@@ -241,4 +264,11 @@ const windowed = panelJob('Turned window', {
 	],
 });
 
-export const PANELS: readonly JobFile[] = [trimmed, served, equipped, ...shaped, windowed];
+export const PANELS: readonly JobFile[] = [
+	trimmed,
+	served,
+	equipped,
+	patterned,
+	...shaped,
+	windowed,
+];
