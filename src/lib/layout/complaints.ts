@@ -1,5 +1,5 @@
 import { LOOSE, type Part } from '../design';
-import type { Job, Places, Path, Problem } from '../job';
+import type { Job, PinnedLayout, Places, Path, Problem } from '../job';
 import type { Blank } from '../wrap';
 import type { BoardLayouts, ClothLayouts } from './layouts';
 
@@ -24,6 +24,7 @@ export function complaints(
 	return [
 		...laid.boards.flatMap((b) => b.answer.unplaced.map((u) => partLeft(job, places, laid, u))),
 		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
+		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
 		...laid.cloths.flatMap((c) =>
 			c.rolls.flatMap((r) => r.faults.map((f) => fault(r.roll, f.where, f.what))),
@@ -54,6 +55,22 @@ function blankLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 		fix: 'Add a roll that takes it, or place a seam.',
 		kind: 'stop',
 	};
+}
+
+/** Pinned sheets keep their parts: one that the job has no more is sawn for nothing. */
+function gone(laid: Laid, layout: PinnedLayout, i: number) {
+	const known = new Set(laid.parts.map((part) => part.id));
+	return ({ id }: PinnedLayout['placed'][number], j: number): Problem[] =>
+		known.has(id)
+			? []
+			: [
+					{
+						path: ['pinned', i, 'placed', j, 'id'],
+						what: `${layout.cut ? 'A sheet that is cut' : 'A pinned sheet'} holds ${id}, which is no part of the job now.`,
+						fix: 'Unpin the sheet so that it is laid out anew, or put the part back.',
+						kind: 'check',
+					},
+				];
 }
 
 /** Mark and name, once where they are the same. */

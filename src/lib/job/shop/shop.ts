@@ -53,6 +53,9 @@ export const saw = z.strictObject({
 	}),
 });
 
+/** A week of work for one thing is more than any shop counts; far more would be no amount at all. */
+const minutes = () => z.number().min(0).max(10_000);
+
 const labourIn = (amount: AmountField) =>
 	z.strictObject({
 		hour: field(amount.prefault(45), { label: 'Price of an hour' }),
@@ -60,25 +63,25 @@ const labourIn = (amount: AmountField) =>
 		minutes: field(
 			z
 				.strictObject({
-					sheet: field(z.number().min(0).default(6), { label: 'Sheet', unit: 'min' }),
-					cut: field(z.number().min(0).default(0.7), { label: 'Cut', unit: 'min' }),
-					cutMetre: field(z.number().min(0).default(0.4), { label: 'Metre sawn', unit: 'min' }),
-					setting: field(z.number().min(0).default(1.5), { label: 'Fence setting', unit: 'min' }),
-					routedMetre: field(z.number().min(0).default(4), { label: 'Metre routed', unit: 'min' }),
-					bondedSquareMetre: field(z.number().min(0).default(25), {
+					sheet: field(minutes().default(6), { label: 'Sheet', unit: 'min' }),
+					cut: field(minutes().default(0.7), { label: 'Cut', unit: 'min' }),
+					cutMetre: field(minutes().default(0.4), { label: 'Metre sawn', unit: 'min' }),
+					setting: field(minutes().default(1.5), { label: 'Fence setting', unit: 'min' }),
+					routedMetre: field(minutes().default(4), { label: 'Metre routed', unit: 'min' }),
+					bondedSquareMetre: field(minutes().default(25), {
 						label: 'Square metre bonded',
 						unit: 'min',
 					}),
 					/** Lapped, cut through and pressed down: common practice, no source. */
-					seamMetre: field(z.number().min(0).default(5), {
+					seamMetre: field(minutes().default(5), {
 						label: 'Metre of seam cut',
 						unit: 'min',
 					}),
-					corner: field(z.number().min(0).default(4), { label: 'Corner wrapped', unit: 'min' }),
-					relief: field(z.number().min(0).default(0.5), { label: 'Relief cut', unit: 'min' }),
-					panel: field(z.number().min(0).default(30), { label: 'Panel', unit: 'min' }),
-					box: field(z.number().min(0).default(120), { label: 'Box', unit: 'min' }),
-					part: field(z.number().min(0).default(3), { label: 'Part', unit: 'min' }),
+					corner: field(minutes().default(4), { label: 'Corner wrapped', unit: 'min' }),
+					relief: field(minutes().default(0.5), { label: 'Relief cut', unit: 'min' }),
+					panel: field(minutes().default(30), { label: 'Panel', unit: 'min' }),
+					box: field(minutes().default(120), { label: 'Box', unit: 'min' }),
+					part: field(minutes().default(3), { label: 'Part', unit: 'min' }),
 				})
 				.prefault({}),
 			{ label: 'Minutes for each' },

@@ -1,7 +1,8 @@
 import { materialOf } from '../../job';
-import { nth, toMm } from '../../measure';
+import type { Part } from '../../design';
+import { mm, nth, ticks, toMm } from '../../measure';
 import type { BoardLayouts } from '../../layout';
-import type { SheetLayout } from '../../nest';
+import type { Placed, SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
 import {
 	partWithId,
@@ -88,6 +89,29 @@ function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
 }
 
+/** A sheet that was printed or cut keeps what lies on it, even where the job has no such part now. */
+function goneFromJob({ id, length, width }: Placed): Part {
+	return {
+		id,
+		label: id,
+		name: 'no part of the job now',
+		owner: '',
+		material: '',
+		thickness: mm(0),
+		count: 0,
+		length: ticks(length),
+		width: ticks(width),
+		holes: [],
+		grain: 'any',
+		bevels: [],
+		face: 'outside',
+		show: false,
+		routed: mm(0),
+		mass: 0,
+		notes: [],
+	};
+}
+
 function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figures): Mark[] {
 	const { plan, boards } = at;
 	const labels = rackLabels(at);
@@ -100,8 +124,7 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 		words.push(...drawn.words);
 	});
 	for (const placed of layout.placed) {
-		const part = partWithId(plan, placed.id);
-		if (part === undefined) throw new Error(`bug: ${placed.id} is on a sheet but is no part`);
+		const part = partWithId(plan, placed.id) ?? goneFromJob(placed);
 		const drawn = partOnSheet(part, placed, view, figures);
 		marks.push(...drawn.marks);
 		words.push(...drawn.words);

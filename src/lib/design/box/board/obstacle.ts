@@ -66,9 +66,10 @@ export function rodObstacle(name: string, from: Point3, to: Point3, radius: numb
 	};
 }
 
+/** Walks the points: an absurd driver has more of them than one call takes arguments. */
 export function boundsOf(points: readonly Point3[]): { low: Point3; high: Point3 } {
-	const of = (pick: (p: Point3) => number, least: (...n: number[]) => number): number =>
-		least(...points.map(pick));
+	const of = (pick: (p: Point3) => number, least: (a: number, b: number) => number): number =>
+		points.map(pick).reduce((a, b) => least(a, b));
 	return {
 		low: p3(
 			of((p) => p.x, Math.min),

@@ -7,6 +7,10 @@ import { mm } from '../../../measure';
 const STEP = mm(8);
 const KEEP = mm(4);
 const AROUND = 24;
+/** No driver is this many steps deep or wide; one that is asked for is looked at in longer ones. */
+const MOST = 200;
+
+const stepFor = (way: number): number => Math.max(STEP, way / MOST);
 
 /**
  * What the basket or the magnet of a driver runs into: names, each once. The walls are named 'a
@@ -29,7 +33,7 @@ function bodyPoints(one: Seated): ReturnType<typeof onDriver>[] {
 	const tall = Math.min(driver.magnetHeight ?? driver.depth / 3, driver.depth);
 	const start = place.stack + one.proud + 4;
 	const points: ReturnType<typeof onDriver>[] = [];
-	for (let deep = start; deep < driver.depth; deep += STEP) {
+	for (let deep = start; deep < driver.depth; deep += stepFor(driver.depth)) {
 		ring(
 			one,
 			deep,
@@ -37,7 +41,7 @@ function bodyPoints(one: Seated): ReturnType<typeof onDriver>[] {
 			points,
 		);
 	}
-	for (let out = 0; out < magnet; out += STEP) ring(one, driver.depth, out, points);
+	for (let out = 0; out < magnet; out += stepFor(magnet)) ring(one, driver.depth, out, points);
 	ring(one, driver.depth, magnet, points);
 	return points;
 }

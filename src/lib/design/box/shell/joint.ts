@@ -39,6 +39,12 @@ export function jointsOf(
 			);
 			return;
 		}
+		if (box.corners.findIndex(({ between: [a, b] }) => meets(wish.between, a, b)) < i)
+			log.check(
+				['corners', i, 'between'],
+				`The corner of ${wish.between.join(' and ')} is named twice; the later one goes.`,
+				'Leave one of the two out.',
+			);
 		const firstIsBefore = wish.between[0] === keys.at(k - 1);
 		if (wish.joint === 'mitre') joints[k] = 'mitre';
 		else joints[k] = (wish.joint === 'first-past') === firstIsBefore ? 'before' : 'after';

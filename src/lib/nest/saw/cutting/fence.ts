@@ -128,6 +128,10 @@ function sequenceWith(
 	return { steps, last: anchor.part };
 }
 
+function alike(a: Waiting | undefined, b: Waiting | undefined): boolean {
+	return a !== undefined && b !== undefined && a.spare && b.spare && a.size === b.size;
+}
+
 /** Null when the saw cannot part this region in any order. */
 export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
 	const axis = r.axis ?? 'x';
@@ -139,6 +143,8 @@ export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
 	if (simple || free) return simple;
 	const waiting = sliced(plain, axis, limits);
 	for (let last = waiting.length - 1; last >= 0; last--) {
+		// One slice is as good as the next: a fence that reaches no way leaves hundreds of them.
+		if (alike(waiting[last], waiting[last + 1])) continue;
 		const found = sequenceWith(waiting, last, total, limits);
 		if (found) return found;
 	}

@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { runs } from '../depth';
+import { allChanges } from './bases';
+import type { Change } from './changes';
+import { judge } from './judge';
+import { IDLE, LIMITS, WORDS } from './quiet';
+
+/*
+ * Nothing changes in silence: every field of a job, put to another value over its whole range and
+ * past it, changes the plan or is said something about, or is on the list of those that may not.
+ */
+
+const changes = allChanges();
+const quiet: Readonly<Record<string, string>> = { ...WORDS, ...LIMITS, ...IDLE };
+/** Of all changes, about 4500, those that are tried in one run. */
+const SHARE = Math.min(changes.size, runs(400));
+const MINUTE = 60_000;
+
+const shown = (value: unknown): string => (JSON.stringify(value) ?? 'left out').slice(0, 60);
+
+/** The first job in which such a change shows; every plan on the way is sound. */
+async function showsIn(alike: readonly Change[], faults: string[]): Promise<string | null> {
+	for (const change of alike) {
+		const where = `${change.base.name}: ${change.path.join('.')} = ${shown(change.value)}`;
+		const verdict = await judge(change).catch((e: unknown) => {
+			faults.push(`${where} ends in ${String(e)}`);
+			return null;
+		});
+		faults.push(...(verdict?.faults ?? []).map((fault) => `${where}: ${fault}`));
+		if (verdict && verdict.outcome !== 'silent') return where;
+	}
+	return null;
+}
+
+describe('a field of the job', () => {
+	it(
+		'changes the plan, or is said something about, or may be silent for a reason',
+		async () => {
+			const faults: string[] = [];
+			const silent: string[] = [];
+			const law = fc.asyncProperty(
+				fc.shuffledSubarray([...changes], { minLength: SHARE, maxLength: SHARE }),
+				async (tried) => {
+					for (const [like, alike] of tried) {
+						const shows = await showsIn(alike, faults);
+						if (shows === null && !(alike[0]!.field in quiet)) silent.push(like);
+					}
+					expect({ silent, faults }).toEqual({ silent: [], faults: [] });
+				},
+			);
+			await fc.assert(law, { numRuns: 1, endOnFailure: true });
+		},
+		20 * MINUTE,
+	);
+
+	it('that is a word stands on a page', async () => {
+		for (const [field, job] of Object.entries(WORDS)) {
+			const alike = [...changes.values()].flat();
+			const change = alike.find((c) => c.field === field && c.base.name === job && c.value !== '');
+			if (!change) throw new Error(`no job says ${field}`);
+			const before = await judge({ ...change, value: valueOf(change) });
+			const after = await judge(change);
+			expect(after.seen.printed() === before.seen.printed(), field).toBe(false);
+		}
+	});
+
+	it('is on the list only while there is such a field', () => {
+		const fields = new Set([...changes.values()].map((alike) => alike[0]!.field));
+		expect(Object.keys(quiet).filter((field) => !fields.has(field))).toEqual([]);
+	});
+});
+
+/** What the job says there itself. */
+const valueOf = ({ base, path }: Change): unknown =>
+	path.reduce<unknown>((at, step) => (at as Record<string | number, unknown>)[step], base);
