@@ -47,6 +47,20 @@ export {
 } from './panel';
 export type { PinnedLayout } from './pinned';
 export {
+	type Chosen,
+	type Column,
+	type Delimiter,
+	MEANINGS,
+	type PartsList,
+	readPartsList,
+	type RowVerdict,
+	SEPARATORS,
+	tableText,
+	withoutRows,
+	writeCsv,
+	writePartsCsv,
+} from './parts-list';
+export {
 	type Path,
 	pathText,
 	type Places,
@@ -56,19 +70,7 @@ export {
 	textsIn,
 	valueAt,
 } from './problems';
-export {
-	COLUMNS,
-	type Delimiter,
-	guard,
-	LARGEST_FILE,
-	parseJobText,
-	problemsOf,
-	readJob,
-	readPartsCsv,
-	showHidden,
-	writeCsv,
-	writePartsCsv,
-} from './reading';
+export { guard, LARGEST_FILE, parseJobText, problemsOf, readJob, showHidden } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	type Cloth,
