@@ -20,7 +20,7 @@ const NAMED = 8;
 const CALLED = 800;
 
 /**
- * The board by its name or mark, whatever the case and the spaces; where none is named by its
+ * The board by its name or mark, whatever the case, spaces and dashes; where none is named by its
  * thickness, if one board alone has it. `thickness`: null when the list gives none.
  */
 export function boardOf(named: string, thickness: Length | null, boards: readonly Board[]): Found {
@@ -83,4 +83,8 @@ function shown(boards: readonly Board[]): string {
 	return `${names.join(', ')}${more}`;
 }
 
-const plain = (word: string): string => word.normalize('NFKC').toLowerCase().replace(/\s+/g, '');
+const plain = (word: string): string =>
+	word
+		.normalize('NFKC')
+		.toLowerCase()
+		.replace(/[\s._-]+/g, '');

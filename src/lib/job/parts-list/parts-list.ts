@@ -36,6 +36,8 @@ export interface PartsList {
 	readonly rows: readonly RowVerdict[];
 	/** What has to be said or mended before any row can be read, and what is left out. */
 	readonly open: readonly Problem[];
+	/** Something of the whole list has to be said first: no row was read yet. */
+	readonly waits: boolean;
 }
 
 /**
@@ -68,7 +70,7 @@ export function readPartsList(text: string, about: About, chosen: Chosen = {}): 
 	const headings = columns.map((_, i) => headed?.cells[i]?.trim() ?? '');
 	const setting = { separator, heading, columns, decimal, board };
 	const asked = [
-		...columnsAsked(columns, headings, headed?.line ?? 1),
+		...columnsAsked(columns, headings),
 		...(decimal === null ? [signAsked(cells)] : []),
 	];
 	const room = MOST_PARTS - about.taken.length;
@@ -86,6 +88,7 @@ export function readPartsList(text: string, about: About, chosen: Chosen = {}): 
 			...(body.length === 0 && !fault ? [stop([], 'There is no row with a part.', ROWS)] : []),
 			...(body.length > room ? [tooMany(body.length, room)] : []),
 		],
+		waits: asked.length > 0,
 	};
 }
 
@@ -130,7 +133,7 @@ function nothing(problem: Problem, chosen: Chosen): PartsList {
 		decimal: chosen.decimal ?? null,
 		board: chosen.board ?? '',
 	};
-	return { setting, headings: [], rows: [], open: [problem] };
+	return { setting, headings: [], rows: [], open: [problem], waits: true };
 }
 
 function headingChosen(rows: readonly CsvRow[], { heading }: Chosen): number | null {
@@ -144,31 +147,16 @@ const measured = (columns: readonly Column[]): number[] =>
 
 const unread = (row: CsvRow): RowVerdict => ({ ...row, part: null, faults: [] });
 
-function columnsAsked(
-	columns: readonly Column[],
-	headings: readonly string[],
-	line: number,
-): Problem[] {
-	const at = ['row', line];
+function columnsAsked(columns: readonly Column[], headings: readonly string[]): Problem[] {
 	const title = (i: number): string =>
-		`Column ${i + 1}${headings[i] ? ` ("${headings[i].slice(0, 40)}")` : ''}`;
-	const doubtful = columns.flatMap((column, i) =>
-		column === null
-			? [
-					stop(
-						at,
-						`${title(i)} can be read in more than one way.`,
-						'Choose what it is, or leave it out.',
-					),
-				]
-			: [],
-	);
+		`${i + 1}${headings[i] ? ` ("${headings[i].slice(0, 40)}")` : ''}`;
+	const doubtful = columns.flatMap((column, i) => (column === null ? [title(i)] : []));
 	const twice = columns.flatMap((column, i) =>
 		column !== null && column !== 'out' && columns.indexOf(column) < i
 			? [
 					stop(
-						at,
-						`${title(i)} is the ${column}, and so is column ${columns.indexOf(column) + 1}.`,
+						[],
+						`Column ${title(i)} is the ${column}, and so is column ${columns.indexOf(column) + 1}.`,
 						'Leave one of them out.',
 					),
 				]
@@ -176,16 +164,28 @@ function columnsAsked(
 	);
 	const missing = (['length', 'width'] as const).filter((needed) => !columns.includes(needed));
 	return [
-		...doubtful,
+		...(doubtful.length > 0 ? [doubted(doubtful)] : []),
 		...twice,
 		...missing.map((needed) =>
 			stop(
-				at,
+				[],
 				`No column is the ${needed}.`,
 				`Choose the column that holds the ${needed} of each part.`,
 			),
 		),
 	];
+}
+
+/** Columns named in a sentence. */
+const NAMED = 12;
+
+function doubted(titles: readonly string[]): Problem {
+	const more = titles.length > NAMED ? ` and ${titles.length - NAMED} more` : '';
+	return stop(
+		[],
+		`What is meant cannot be told of column ${titles.slice(0, NAMED).join(', ')}${more}.`,
+		'Choose what each is, or leave it out.',
+	);
 }
 
 function signAsked(cells: readonly string[]): Problem {

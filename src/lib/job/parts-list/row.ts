@@ -53,14 +53,28 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 	const thickness = cell('thickness') === '' ? null : length('thickness');
 	const found = boardOf(cell('material') || reader.board, thickness, reader.boards);
 	if (!('board' in found)) wrong(found.column, found.what, found.fix);
+	const count = countIn(cell('count'));
+	if (count === null)
+		wrong(
+			'count',
+			`"${cell('count').slice(0, 40)}" is no number of parts.`,
+			'Write a whole number such as 2.',
+		);
+	const grain = grainIn(cell('grain'));
+	if (grain === null)
+		wrong(
+			'grain',
+			`"${cell('grain').slice(0, 40)}" is no way of the grain.`,
+			'Write length, width or any.',
+		);
 	const file = {
 		id: cell('mark') || freeMark(row.line, reader.taken),
 		...(cell('name') === '' ? {} : { name: cell('name') }),
 		material: 'board' in found ? found.board.id : 'none',
 		length: toMm(length('length')),
 		width: toMm(length('width')),
-		...(cell('count') === '' ? {} : { count: countIn(cell('count')) }),
-		...(cell('grain') === '' ? {} : { grain: grainIn(cell('grain')) }),
+		...(cell('count') === '' ? {} : { count: count ?? 1 }),
+		...(cell('grain') === '' ? {} : { grain: grain ?? 'any' }),
 		note: cell('note'),
 	};
 	for (const p of againstSchema(file)) faults.push({ ...p, path: [...at, ...named(p)] });
@@ -93,13 +107,14 @@ function withUnit(cell: string, unit: string, { hand }: Reader): string {
 	return unit !== '' && /^[\d\s.,/½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(text) ? `${text} ${unit}` : text;
 }
 
-/** `2`, `2 pcs`, `2 off`, `2x`, `x2`, `2.0`; what is no whole number stays the text it is. */
-function countIn(cell: string): number | string {
+/** `2`, `2 pcs`, `2 off`, `2x`, `x2`, `2.0`; one where nothing is written, null when it is no whole number. */
+function countIn(cell: string): number | null {
+	if (cell === '') return 1;
 	const found =
 		/^(?:[x×]\s*)?(\d{1,7})(?:[.,]0+)?\s*(?:[x×]|pcs?\.?|pieces?|off|nos?\.?|ea\.?|each)?$/i.exec(
 			cell,
 		);
-	return found ? Number(found[1]) : cell;
+	return found ? Number(found[1]) : null;
 }
 
 const GRAINS: Readonly<Record<string, string>> = {
@@ -109,10 +124,11 @@ const GRAINS: Readonly<Record<string, string>> = {
 	any: 'any none no n - free either both anyway nograin',
 };
 
-/** A way of the grain as people write it; what is none stays the text it is. */
-function grainIn(cell: string): string {
+/** A way of the grain as people write it; null when it is none. */
+function grainIn(cell: string): string | null {
+	if (cell === '') return 'length';
 	const word = cell.toLowerCase().replace(/\s+/g, '');
-	return Object.keys(GRAINS).find((way) => GRAINS[way]?.split(' ').includes(word)) ?? cell;
+	return Object.keys(GRAINS).find((way) => GRAINS[way]?.split(' ').includes(word)) ?? null;
 }
 
 function freeMark(line: number, taken: ReadonlyMap<string, string>): string {
