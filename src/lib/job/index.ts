@@ -48,8 +48,8 @@ export {
 export type { PinnedLayout } from './pinned';
 export {
 	type Chosen,
-	type Column,
 	type Delimiter,
+	type ListColumn,
 	MEANINGS,
 	type PartsList,
 	readPartsList,

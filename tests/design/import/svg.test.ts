@@ -59,8 +59,8 @@ describe('what cannot be seen is no part of the drawing', () => {
 	});
 });
 
-/* W3C, SVG 2, 8.2 and 8.6 to 8.8: the equivalent transform of an svg viewport. The figures are worked
- * by hand: a frame of 400 x 200 on a view box of 100 x 100 meets at 2, slices at 4, and without
+/* W3C, SVG 2, 8.2 and 8.6 to 8.8: the equivalent transform of an svg viewport. The figures are
+ * worked by hand: a frame of 400 x 200 on a view box of 100 x 100 meets at 2, slices at 4, and without
  * keeping the ratio is 4 along and 2 up. */
 describe('an svg within the svg', () => {
 	const inner = (more: string): string =>
@@ -175,8 +175,8 @@ describe('transforms', () => {
 	});
 });
 
-/* CSS Values and Units Module Level 3, 5.2 "Absolute lengths": 1in is 96px is 2.54cm is 72pt is 6pc,
- * 1Q is a quarter of a millimetre. */
+/* CSS Values and Units Module Level 3, 5.2 "Absolute lengths": 1in is 96px is 2.54cm is 72pt is
+ * 6pc, 1Q is a quarter of a millimetre. */
 describe('the size the file states', () => {
 	const file = (root: string): string => `<svg ${root}><rect width="100" height="50"/></svg>`;
 	test.each([

@@ -14,8 +14,8 @@ export interface DrawingFile {
 }
 
 /**
- * How closely curves are followed, in the drawing's own unit, once it is known what the file says of
- * its unit.
+ * How closely curves are followed, in the drawing's own unit, once it is known what the file says
+ * of its unit.
  */
 export type Fineness = (says: DrawingFile['says']) => number;
 

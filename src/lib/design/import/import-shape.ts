@@ -33,7 +33,7 @@ export function importShape(shape: Imported): Drawn | Undrawn {
 	}
 }
 
-/** Of a drawing whose unit nobody knows nothing is made; how finely it is looked at is no matter. */
+/** Of a drawing whose unit nobody knows nothing is made, however finely it is looked at. */
 function finenessOf({ unit, scale }: Stated): Fineness {
 	return (says) => FINE_MM / ((unit ?? says)?.mm ?? 1) / scale;
 }

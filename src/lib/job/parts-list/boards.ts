@@ -2,7 +2,7 @@ import { showMm, type Length } from '../../measure';
 import { nearest } from '../problems';
 
 /** What a list has to know of a board on the rack. */
-export interface Board {
+export interface RackBoard {
 	readonly id: string;
 	readonly name: string;
 	readonly nominal: Length;
@@ -11,7 +11,7 @@ export interface Board {
 
 /** The board a row names, or why there is none: what is wrong, what would be right. */
 export type Found =
-	| { readonly board: Board }
+	| { readonly board: RackBoard }
 	| { readonly column: 'material' | 'thickness'; readonly what: string; readonly fix: string };
 
 /** Boards named in a sentence. */
@@ -23,14 +23,18 @@ const CALLED = 800;
  * The board by its name or mark, whatever the case, spaces and dashes; where none is named by its
  * thickness, if one board alone has it. `thickness`: null when the list gives none.
  */
-export function boardOf(named: string, thickness: Length | null, boards: readonly Board[]): Found {
+export function rackBoard(
+	named: string,
+	thickness: Length | null,
+	boards: readonly RackBoard[],
+): Found {
 	if (boards.length === 0)
 		return {
 			column: 'material',
 			what: 'There is no board on the rack.',
 			fix: 'Put the boards of the list on the rack first; what is pasted here stays.',
 		};
-	const fits = (b: Board): boolean =>
+	const fits = (b: RackBoard): boolean =>
 		thickness === null || [b.nominal, b.measured].some((t) => Math.abs(t - thickness) <= CALLED);
 	if (named === '') return unnamed(boards.filter(fits), thickness, boards);
 	const like = boards.filter((b) => [b.id, b.name].some((word) => plain(word) === plain(named)));
@@ -51,9 +55,9 @@ export function boardOf(named: string, thickness: Length | null, boards: readonl
 }
 
 function unnamed(
-	fitting: readonly Board[],
+	fitting: readonly RackBoard[],
 	thickness: Length | null,
-	all: readonly Board[],
+	all: readonly RackBoard[],
 ): Found {
 	const [board, ...more] = fitting;
 	if (thickness !== null && board && more.length === 0) return { board };
@@ -65,7 +69,7 @@ function unnamed(
 	};
 }
 
-function unknown(named: string, boards: readonly Board[]): Found {
+function unknown(named: string, boards: readonly RackBoard[]): Found {
 	const like = nearest(
 		named,
 		boards.flatMap((b) => [b.name, b.id]),
@@ -77,7 +81,7 @@ function unknown(named: string, boards: readonly Board[]): Found {
 	};
 }
 
-function shown(boards: readonly Board[]): string {
+function shown(boards: readonly RackBoard[]): string {
 	const names = boards.slice(0, NAMED).map((b) => (b.name === b.id ? b.id : `${b.name} (${b.id})`));
 	const more = boards.length > NAMED ? ` and ${boards.length - NAMED} more` : '';
 	return `${names.join(', ')}${more}`;

@@ -15,7 +15,7 @@ export const MEANINGS = [
 export type Meaning = (typeof MEANINGS)[number];
 
 /** Of a column: what it is, 'out' when it is left out, null while nobody can tell. */
-export type Column = Meaning | 'out' | null;
+export type ListColumn = Meaning | 'out' | null;
 
 /** Headings people write, in small letters without spaces and dots; common practice, no source. */
 const WORDS: Readonly<Record<Meaning, string>> = {
@@ -60,9 +60,9 @@ export function isHeading(cell: string): boolean {
 }
 
 /** What the columns are by their headings; a heading nobody knows is left out. */
-export function columnsOf(headings: readonly string[]): Column[] {
+export function columnsOf(headings: readonly string[]): ListColumn[] {
 	const words = headings.map((heading) => headingOf(heading).word);
-	const columns = words.map((word): Column => KNOWN.get(word) ?? 'out');
+	const columns = words.map((word): ListColumn => KNOWN.get(word) ?? 'out');
 	settle(words, columns, NAME_OR_MARK, ['name', 'mark']);
 	const counted = columns.includes('count');
 	settle(words, columns, MARK_OR_COUNT, counted ? ['mark'] : []);
@@ -76,7 +76,7 @@ export function columnsOf(headings: readonly string[]): Column[] {
 /** Doubtful words take the first meaning that is still free; none left, the person is asked. */
 function settle(
 	words: readonly string[],
-	columns: Column[],
+	columns: ListColumn[],
 	doubtful: readonly string[],
 	meanings: readonly Meaning[],
 ): void {

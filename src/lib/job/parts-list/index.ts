@@ -1,5 +1,5 @@
 export { type Delimiter, writeCsv } from './csv';
-export { type Column, MEANINGS } from './headings';
+export { type ListColumn, MEANINGS } from './headings';
 export { type PartsList, readPartsList, withoutRows } from './parts-list';
 export type { RowVerdict } from './row';
 export { type Chosen, SEPARATORS } from './setting';

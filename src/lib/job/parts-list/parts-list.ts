@@ -1,8 +1,8 @@
 import type { Hand } from '../../measure';
 import type { Path, Problem } from '../problems';
-import type { Board } from './boards';
+import type { RackBoard } from './boards';
 import { readCsv, type CsvRow } from './csv';
-import type { Column } from './headings';
+import type { ListColumn } from './headings';
 import { judge, type RowVerdict } from './row';
 import {
 	decimalOf,
@@ -19,10 +19,10 @@ export const MOST_PARTS = 3000;
 const LARGEST = 5_000_000;
 
 /** What a list is read against. */
-export interface About {
+export interface ListAbout {
 	/** How the person writes lengths that name no unit. */
 	readonly hand: Hand;
-	readonly boards: readonly Board[];
+	readonly boards: readonly RackBoard[];
 	/** Marks of the parts the list is to lie beside. */
 	readonly taken: readonly string[];
 }
@@ -46,7 +46,7 @@ export interface PartsList {
  * be guessed safely is asked for in `open`, and until it is said no row becomes a part. Never
  * throws.
  */
-export function readPartsList(text: string, about: About, chosen: Chosen = {}): PartsList {
+export function readPartsList(text: string, about: ListAbout, chosen: Chosen = {}): PartsList {
 	const refused = refusal(text);
 	if (refused) return nothing(refused, chosen);
 	const separator = chosen.separator ?? separatorOf(text);
@@ -142,12 +142,12 @@ function headingChosen(rows: readonly CsvRow[], { heading }: Chosen): number | n
 }
 
 /** The columns that hold lengths. */
-const measured = (columns: readonly Column[]): number[] =>
+const measured = (columns: readonly ListColumn[]): number[] =>
 	columns.flatMap((c, i) => (c === 'length' || c === 'width' || c === 'thickness' ? [i] : []));
 
 const unread = (row: CsvRow): RowVerdict => ({ ...row, part: null, faults: [] });
 
-function columnsAsked(columns: readonly Column[], headings: readonly string[]): Problem[] {
+function columnsAsked(columns: readonly ListColumn[], headings: readonly string[]): Problem[] {
 	const title = (i: number): string =>
 		`${i + 1}${headings[i] ? ` ("${headings[i].slice(0, 40)}")` : ''}`;
 	const doubtful = columns.flatMap((column, i) => (column === null ? [title(i)] : []));

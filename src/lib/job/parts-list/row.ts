@@ -3,9 +3,9 @@ import { loosePart } from '../loose-part';
 import type { Problem } from '../problems';
 import { problemsOf } from '../reading';
 import type { z } from '../zod';
-import { boardOf, type Board } from './boards';
+import { rackBoard, type RackBoard } from './boards';
 import { unguarded, type CsvRow } from './csv';
-import type { Column, Meaning } from './headings';
+import type { ListColumn, Meaning } from './headings';
 
 /** A listed part as a job file holds it. */
 export type PartFile = z.input<typeof loosePart>;
@@ -19,11 +19,11 @@ export interface RowVerdict extends CsvRow {
 
 /** How rows are read. */
 export interface Reader {
-	readonly columns: readonly Column[];
+	readonly columns: readonly ListColumn[];
 	/** Unit each heading names, '' for the ruler's. */
 	readonly units: readonly string[];
 	readonly hand: Hand;
-	readonly boards: readonly Board[];
+	readonly boards: readonly RackBoard[];
 	/** Mark of the board of rows that name none; '' for none. */
 	readonly board: string;
 	/** Marks taken, and by whom in words. */
@@ -51,7 +51,7 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 		return mm(1); // so that the other cells are still looked at
 	};
 	const thickness = cell('thickness') === '' ? null : length('thickness');
-	const found = boardOf(cell('material') || reader.board, thickness, reader.boards);
+	const found = rackBoard(cell('material') || reader.board, thickness, reader.boards);
 	if (!('board' in found)) wrong(found.column, found.what, found.fix);
 	const count = countIn(cell('count'));
 	if (count === null)
@@ -107,7 +107,7 @@ function withUnit(cell: string, unit: string, { hand }: Reader): string {
 	return unit !== '' && /^[\d\s.,/½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(text) ? `${text} ${unit}` : text;
 }
 
-/** `2`, `2 pcs`, `2 off`, `2x`, `x2`, `2.0`; one where nothing is written, null when it is no whole number. */
+/** `2`, `2 pcs`, `2 off`, `2x`, `x2`, `2.0`, or nothing for one; null when it is no whole number. */
 function countIn(cell: string): number | null {
 	if (cell === '') return 1;
 	const found =

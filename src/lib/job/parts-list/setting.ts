@@ -1,13 +1,13 @@
 import { nth, type Hand } from '../../measure';
 import { readCsv, type CsvRow, type Delimiter } from './csv';
-import { columnsOf, headingOf, isHeading, type Column } from './headings';
+import { columnsOf, headingOf, isHeading, type ListColumn } from './headings';
 
 /** How a list is to be read: guessed where that is safe, the rest said by the person. */
 export interface Setting {
 	readonly separator: Delimiter;
 	/** Which of the rows names the columns, from 0; null when none does. */
 	readonly heading: number | null;
-	readonly columns: readonly Column[];
+	readonly columns: readonly ListColumn[];
 	/** Null while `1.200` may be more than a thousand or little more than one. */
 	readonly decimal: Hand['decimal'] | null;
 	/** Mark of the board of rows that name none; '' for none. */
@@ -18,7 +18,7 @@ export interface Setting {
 export interface Chosen {
 	readonly separator?: Delimiter;
 	readonly heading?: boolean;
-	readonly columns?: Readonly<Record<number, Column>>;
+	readonly columns?: Readonly<Record<number, ListColumn>>;
 	readonly decimal?: Hand['decimal'];
 	readonly board?: string;
 }
@@ -69,12 +69,12 @@ export function headingRow(rows: readonly CsvRow[]): number | null {
 const isWhole = (cell: string): boolean => /^\s*(\d{1,4}([.,]0+)?\s*)?$/.test(cell);
 const isNumber = (cell: string): boolean => /^\s*[-+]?[.,]?\d/.test(cell);
 
-/** What the columns are; without headings only the person can tell lengths from widths and counts. */
+/** What the columns are; without headings only the person can tell a length from a count. */
 export function guessedColumns(
 	heading: CsvRow | null,
 	body: readonly CsvRow[],
 	boards: readonly { readonly id: string; readonly name: string }[],
-): Column[] {
+): ListColumn[] {
 	const width = heading
 		? heading.cells.length
 		: Math.max(0, ...body.slice(0, LOOKED_AT).map((row) => row.cells.length));
@@ -88,7 +88,7 @@ export function guessedColumns(
 	const words = boards.flatMap((b) => [b.id.toLowerCase(), b.name.toLowerCase()]);
 	const isBoard = (row: CsvRow, i: number): boolean =>
 		words.includes((row.cells[i] ?? '').trim().toLowerCase());
-	const columns = Array.from({ length: width }, (_, i): Column => {
+	const columns = Array.from({ length: width }, (_, i): ListColumn => {
 		if (empty(i)) return named?.[i] ?? 'out';
 		if (counts(i)) return null;
 		if (named && named[i] !== null) return named[i] ?? 'out';
@@ -97,7 +97,7 @@ export function guessedColumns(
 	return columns.map((c, i) => (c === 'material' && columns.indexOf(c) < i ? null : c));
 }
 
-/** The sign that parts decimals, by what the lengths of the list look like; null when they may be both. */
+/** The sign that parts decimals, by what the lengths look like; null when it may be either. */
 export function decimalOf(
 	cells: readonly string[],
 	units: readonly string[],

@@ -2,7 +2,7 @@ import type { XmlElement } from './xml';
 
 /** How an element looks up what is said of it. */
 export interface Props {
-	/** What its style says, or else its attribute of that name; a style goes before (CSS cascade). */
+	/** What its style says, or else its attribute of that name (CSS cascade). */
 	readonly of: (name: string) => string | undefined;
 	/** What its style alone says. */
 	readonly styled: (name: string) => string | undefined;
@@ -82,7 +82,7 @@ export function pixelsOf(text: string, whole: number | null): number | null {
 	return Number.isFinite(share) ? share : null;
 }
 
-/** Numbers parted by spaces or commas, or by their signs alone; null when anything else is there. */
+/** Numbers parted by spaces, commas or signs alone; null when anything else is there. */
 export function numbersIn(text: string): number[] | null {
 	const one = new RegExp(`\\s*,?\\s*(${NUMBER})`, 'iy');
 	const numbers: number[] = [];

@@ -5,7 +5,7 @@ import { runsOfPath } from './path';
 import { propsOf } from './property';
 import { transformOf } from './transform';
 import { outerViewport } from './viewport';
-import { OUTERMOST, Walk } from './walk';
+import { OUTERMOST, SvgWalk } from './walk';
 import { readXml, type XmlElement } from './xml';
 
 /* Text is only ever looked at: nothing of it is put into a page, run or fetched. */
@@ -35,7 +35,7 @@ function drawingIn(root: XmlElement, text: string, fine: Fineness): DrawingFile 
 	const props = propsOf(root);
 	const view = outerViewport(props);
 	if ('what' in view) return nothingRead(`In the first tag of the SVG ${view.what}.`, view.fix);
-	const walk = new Walk(text, fine(view.says));
+	const walk = new SvgWalk(text, fine(view.says));
 	const moved = transformOf(props);
 	walk.noteSigns(root, props);
 	if ('seen' in moved)

@@ -4,8 +4,8 @@ import { lengthIn, numbersIn, PIXEL_MM, pixelsOf, type Props } from './property'
 
 /*
  * A frame with a view box of its own scales what lies in it (W3C, SVG 2, sections 8.6 "The viewBox
- * attribute", 8.7 "The preserveAspectRatio attribute" and 8.2 "Computing the equivalent transform of
- * an SVG viewport").
+ * attribute", 8.7 "The preserveAspectRatio attribute" and 8.2 "Computing the equivalent transform
+ * of an SVG viewport").
  */
 
 interface Size {

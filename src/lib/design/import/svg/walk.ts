@@ -25,7 +25,7 @@ const ACTIVE = new Set(
 );
 
 /** Where a thing of the drawing stands. */
-export interface Place {
+export interface Standing {
 	readonly to: Affine;
 	readonly inside: Viewport['inside'];
 	/** The nearest inner svg's own frame in the drawing, which cuts off what reaches beyond it. */
@@ -41,7 +41,7 @@ interface Frame {
 }
 
 /** All outlines of a drawing that can be seen, as they lie once every group has moved them. */
-export class Walk {
+export class SvgWalk {
 	readonly runs: EdgeRun[] = [];
 	readonly leftOut = new LeftOut();
 	/** Things in it that cannot be seen, and are no part of the drawing. */
@@ -54,7 +54,7 @@ export class Walk {
 	) {}
 
 	/** Goes through what an element holds, the element itself being placed already. */
-	through(e: XmlElement, place: Place): void {
+	through(e: XmlElement, place: Standing): void {
 		const children = e.name === 'switch' ? e.children.filter(isPlain).slice(0, 1) : e.children;
 		if (place.depth >= DEEPEST) {
 			if (children.length > 0) this.leftOut.note('deep');
@@ -80,7 +80,7 @@ export class Walk {
 		this.leftOut.fault(`In line ${line} of the SVG, at <${e.name}>, ${what}.`, fix);
 	}
 
-	private into(e: XmlElement, place: Place): void {
+	private into(e: XmlElement, place: Standing): void {
 		const props = propsOf(e);
 		if (props.of('display') === 'none') {
 			this.hidden++;
@@ -108,7 +108,7 @@ export class Walk {
 		this.leftOut.thing(e.name);
 	}
 
-	private inner(e: XmlElement, props: Props, place: Place): void {
+	private inner(e: XmlElement, props: Props, place: Standing): void {
 		const view = innerViewport(props, place.inside);
 		if (view === null) return;
 		if ('what' in view) return this.fault(e, view.what, view.fix);
@@ -118,7 +118,7 @@ export class Walk {
 		this.through(e, { ...place, to, inside: view.inside, frame });
 	}
 
-	private draw(e: XmlElement, props: Props, place: Place): void {
+	private draw(e: XmlElement, props: Props, place: Standing): void {
 		if (!place.visible) {
 			this.hidden++;
 			return;
@@ -140,7 +140,7 @@ export class Walk {
 	}
 }
 
-export const OUTERMOST: Omit<Place, 'to' | 'inside'> = { frame: null, visible: true, depth: 0 };
+export const OUTERMOST: Omit<Standing, 'to' | 'inside'> = { frame: null, visible: true, depth: 0 };
 
 /** What a style sheet may say that makes an outline another one, or none. */
 const MOVES =
