@@ -190,7 +190,7 @@ describe('DXF', () => {
 		// Beside a closed outline as well: the open one may be the one that was meant.
 		const beside = svg('M0 0h10v10h-10z M0 100 h300 v200 h-300 v-190');
 		expect(said(beside)).toContain(
-			'1 open line beside it left out (a gap of 10 mm from 0, 100 to 0, 110',
+			'1 open line beside it left out (a gap of 10 mm from 0, 110 to 0, 100',
 		);
 	});
 

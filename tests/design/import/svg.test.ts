@@ -60,8 +60,8 @@ describe('what cannot be seen is no part of the drawing', () => {
 });
 
 /* W3C, SVG 2, 8.2 and 8.6 to 8.8: the equivalent transform of an svg viewport. The figures are
- * worked by hand: a frame of 400 x 200 on a view box of 100 x 100 meets at 2, slices at 4, and without
- * keeping the ratio is 4 along and 2 up. */
+ * worked by hand: a frame of 400 x 200 on a view box of 100 x 100 meets at 2, slices at 4, and
+ * without keeping the ratio is 4 along and 2 up. */
 describe('an svg within the svg', () => {
 	const inner = (more: string): string =>
 		`<svg><svg x="10" y="20" width="400" height="200" viewBox="0 0 100 100" overflow="visible" ${more}><rect width="50" height="40"/></svg></svg>`;

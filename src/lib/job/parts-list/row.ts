@@ -107,7 +107,7 @@ function withUnit(cell: string, unit: string, { hand }: Reader): string {
 	return unit !== '' && /^[\d\s.,/½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(text) ? `${text} ${unit}` : text;
 }
 
-/** `2`, `2 pcs`, `2 off`, `2x`, `x2`, `2.0`, or nothing for one; null when it is no whole number. */
+/** `2`, `2 pcs`, `2 off`, `2x`, `x2`, `2.0`, nothing for one; null for no whole number. */
 function countIn(cell: string): number | null {
 	if (cell === '') return 1;
 	const found =
