@@ -77,12 +77,61 @@ test('a box, a panel and a part are added to an empty job', async ({ page }) => 
 	await expect(figure(page, 'problems')).toHaveText('0');
 });
 
-test('a parts list is read from pasted cells', async ({ page }) => {
+test('a parts list is pasted, matched, seen row by row, mended and taken in', async ({ page }) => {
 	await open(page);
 	await page.getByText('From a spreadsheet or a CSV file').click();
-	const cells = 'name,material,length,width,count\nShelf,ply-18,700,300,2\nBad,ply-18,abc,300,1\n';
-	await page.getByRole('textbox', { name: 'Cells of the parts list' }).fill(cells);
-	await expect(page.getByText('1 parts read, 1 rows to look at.')).toBeVisible();
-	await page.getByRole('button', { name: 'Add to the list' }).click();
-	await expect(field(page, 'parts/0/name')).toHaveValue('Shelf');
+	const cells = page.getByRole('textbox', { name: 'Cells of the parts list' });
+	const list = page.getByRole('group', { name: 'Parts list' });
+	const takeIn = list.getByRole('button', { name: /^Take in/ });
+
+	// Without headings nobody can tell the columns, and nothing is to be taken in.
+	await cells.fill('Shelf;2;70 cm;300;PLY-18\nBad;1;abc;300;oak\nTop;1;500,5;300;ply-18\n');
+	await expect(list.getByText('No column is the length.')).toBeVisible();
+	await expect(list.getByRole('status')).toHaveText(
+		'3 rows to be read, once it is said what is asked here.',
+	);
+	await expect(takeIn).toBeDisabled();
+	for (const [i, meaning] of ['name', 'how many', 'length', 'width', 'board'].entries())
+		await list
+			.getByRole('combobox', { name: `Column ${i + 1} is` })
+			.selectOption({ label: meaning });
+	await expect(list.getByRole('status')).toHaveText('2 parts to take in, 1 row to be mended.');
+	await expect(
+		list.getByRole('row', { name: /^1 good row-1 Shelf 2 700 mm 300 mm/ }),
+	).toBeVisible();
+	await expect(
+		list.getByRole('row', { name: /^3 good row-3 Top 1 500.5 mm 300 mm/ }),
+	).toBeVisible();
+	const bad = list.getByRole('row').filter({ hasText: '"abc"' });
+	await expect(bad).toContainText('There is no board "oak" on the rack.');
+	await expect(field(page, 'parts/0/name')).toHaveCount(0);
+
+	// The good rows go in, the bad one stays and is mended where it is shown.
+	await list.getByRole('button', { name: 'Take in the 2 good rows' }).click();
+	await expect(field(page, 'parts/1/name')).toHaveValue('Top');
+	await expect(cells).toHaveValue('Bad;1;abc;300;oak\n');
+	await page.getByRole('textbox', { name: 'Length in row 1' }).fill('23 5/8 in');
+	await page.getByRole('textbox', { name: 'Board in row 1' }).fill('ply-18');
+	await page.getByRole('textbox', { name: 'Board in row 1' }).press('Enter');
+	await list.getByRole('button', { name: 'Take in 1 part' }).click();
+	await expect(field(page, 'parts/2/name')).toHaveValue('Bad');
+	await expect(cells).toHaveValue('');
+	await expect(list.getByRole('status')).toHaveText('1 part taken in.');
+
+	// A file in its own words, of a spreadsheet's Western letters, and one that is no list.
+	const file = (name: string, bytes: Buffer): Promise<void> =>
+		list.locator('input[type="file"]').setInputFiles({ name, mimeType: 'text/csv', buffer: bytes });
+	await file(
+		'parts.csv',
+		Buffer.from('Material,W (cm),L (cm),Pcs,Part\nply-18,30,6\xbd,4,D\xe9cor\n', 'latin1'),
+	);
+	await expect(list.getByRole('status')).toHaveText('1 part to take in.');
+	await expect(list.getByRole('row', { name: /^2 good row-2 Décor 4 65 mm 300 mm/ })).toBeVisible();
+	await turnTo(page, 'boards');
+	await turnTo(page, 'build');
+	await expect(list.getByRole('status')).toHaveText('1 part to take in.');
+	await file('book.xlsx', Buffer.from('PK\x03\x04\x14\x00'));
+	await expect(list.getByText('This is no text')).toBeVisible();
+	await list.getByRole('button', { name: 'Put this list away' }).click();
+	await expect(takeIn).toHaveCount(0);
 });

@@ -22,6 +22,7 @@ export {
 	type Line,
 	lineCircle,
 	lineLine,
+	onOneLine,
 	type Where,
 	whereIs,
 } from './meeting';

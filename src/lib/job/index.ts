@@ -47,6 +47,20 @@ export {
 	type Ring,
 	type Zone,
 } from './panel';
+export {
+	type Chosen,
+	type Delimiter,
+	type ListColumn,
+	MEANINGS,
+	type PartsList,
+	readPartsList,
+	type RowVerdict,
+	SEPARATORS,
+	tableText,
+	withoutRows,
+	writeCsv,
+	writePartsCsv,
+} from './parts-list';
 export type { PinnedLayout } from './pinned';
 export {
 	notesOf,
@@ -60,19 +74,7 @@ export {
 	troublesOf,
 	valueAt,
 } from './problems';
-export {
-	COLUMNS,
-	type Delimiter,
-	guard,
-	LARGEST_FILE,
-	parseJobText,
-	problemsOf,
-	readJob,
-	readPartsCsv,
-	showHidden,
-	writeCsv,
-	writePartsCsv,
-} from './reading';
+export { guard, LARGEST_FILE, parseJobText, problemsOf, readJob, showHidden } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	type Cloth,

@@ -91,7 +91,9 @@ describe('SVG', () => {
 	test('no SVG, an empty one, an open one and a broken path are refused in words', () => {
 		expect(said(svg('<html></html>'))).toContain('no SVG');
 		expect(said(svg('<svg></svg>'))).toContain('no line');
-		expect(said(svg('M0 0h10v10'))).toContain('No outline in the drawing is closed');
+		const open = said(svg('M0 0h10v10'));
+		expect(open).toContain('No outline in the drawing is closed');
+		expect(open).toContain('a gap of 14.1 mm from 0, 0 to 10, 10 in the drawing');
 		expect(said(svg('M0 0h100v100h-100z M0 0 L oops'))).toContain('breaks off');
 	});
 });
@@ -170,6 +172,76 @@ describe('DXF', () => {
 		expect(d.outline!.filter((c) => c.x === bounds(d.outline!).length)).toHaveLength(2);
 	});
 
+	test('an outline with gaps names each, as the drawing counts and in millimetres', () => {
+		const open = dxf(
+			[line(0, 0, 20, 0), line(20.05, 0, 20, 10), line(20, 10, 0, 10), line(0, 10, 0, 0.03)].flat(),
+			{ unit: 'cm' },
+			5,
+		);
+		expect(open.outline).toBeNull();
+		expect(said(open)).toContain('2 lines end loose: a gap of 0.3 mm from 0, 0 to 0, 0.03 in');
+		expect(said(dxf([line(0, 0, 20, 0), line(20, 0, 20, 10)].flat()))).toContain(
+			'a gap of 22.4 mm from 0, 0 to 20, 10',
+		);
+		const two = dxf([line(0, 0, 90, 0), line(90.5, 0, 90, 50), line(90, 50, 0, 50)].flat());
+		expect(said(two)).toContain('2 lines end loose');
+		expect(said(two)).toContain('a gap of 0.5 mm from 90, 0 to 90.5, 0');
+		expect(said(two)).toContain('a gap of 50 mm from 0, 0 to 0, 50');
+		// Beside a closed outline as well: the open one may be the one that was meant.
+		const beside = svg('M0 0h10v10h-10z M0 100 h300 v200 h-300 v-190');
+		expect(said(beside)).toContain(
+			'1 open line beside it left out (a gap of 10 mm from 0, 110 to 0, 100',
+		);
+	});
+
+	test('a layer that is not there: those that are', () => {
+		const two = ['Cut', 'cut', 'Fold'].flatMap((layer) => [
+			0,
+			'CIRCLE',
+			8,
+			layer,
+			10,
+			0,
+			20,
+			0,
+			40,
+			50,
+		]);
+		const d = dxf(two as Pair[], { layer: 'Outline' });
+		expect(d.outline).toBeNull();
+		expect(said(d)).toContain('nothing on a layer "Outline"');
+		expect(said(d)).toContain('Its layers are "Fold", "cut": name one of them');
+		const many = Array.from({ length: 30 }, (_, i) => [
+			0,
+			'CIRCLE',
+			8,
+			`L${i}`,
+			10,
+			0,
+			20,
+			0,
+			40,
+			5,
+		]);
+		expect(said(dxf(many.flat() as Pair[], { layer: 'x' }))).toContain('and 10 more');
+		expect(said(dxf([], { layer: 'x' }))).toContain('nothing on any layer');
+	});
+
+	test('the unit left to the file is taken from it, and asked for where it does not say', () => {
+		expect(sizes(dxf(polyline([0, 0], [10, 0], [10, 5]), { unit: 'file' }, 1))).toMatchObject({
+			length: 254,
+			width: 127,
+		});
+		for (const silent of [0, 99]) {
+			const d = dxf(polyline([0, 0], [10, 0], [10, 5]), { unit: 'file' }, silent);
+			expect(d.outline).toBeNull();
+			expect(said(d)).toContain('does not say how long one of its units is');
+			expect(said(d)).toContain('about 10 by 5 of them');
+		}
+		const list = { kind: 'pasted', unit: 'file', text: '0 0\n10 0\n10 5' };
+		expect(said(drawing(list))).toContain('Choose the unit');
+	});
+
 	test('layers, units of the file, blocks and binary files', () => {
 		const two = [
 			[0, 'CIRCLE', 8, 'outline', 10, 0, 20, 0, 40, 50],
@@ -229,6 +301,14 @@ describe('bad outlines', () => {
 
 	test('crossing itself, clockwise, doubled corners, a sliver, the wrong unit', () => {
 		expect(said(corners([0, 0], [100, 100], [100, 0], [0, 80]))).toContain('crosses itself');
+		// Lobes of equal size take each other's area away: still it crosses.
+		const bow = corners([0, 0], [100, 100], [100, 0], [0, 100]);
+		expect(said(bow)).toContain('The outline crosses itself: edge 1 meets edge 3 at 50 mm, 50 mm.');
+		const drawnBow = 'M0 0 L300 200 V0 L0 200 z M0 0h20v20h-20z';
+		expect(said(svg(drawnBow))).toContain('crosses itself');
+		expect(said(dxf(polyline([0, 0], [100, 100], [100, 0], [0, 100])))).toContain('crosses itself');
+		// A line there and back is no outline, whatever it is beside.
+		expect(sizes(svg('M0 0 L300 300 L100 100 z M0 0h20v20h-20z')).length).toBe(20);
 		const clockwise = corners([0, 0], [0, 50], [100, 50], [100, 0]);
 		expect(area(clockwise.outline!)).toBeGreaterThan(0);
 		expect((clockwise as Drawn).sides).toEqual([4, 3, 2, 1]);

@@ -70,6 +70,37 @@ describe('a hostile file is refused in words', () => {
 	});
 });
 
+describe('sound JSON that is no job is refused, never opened as an empty one', () => {
+	test.each([
+		['a list of programs', '{"name": "x", "version": "0.1.0", "scripts": {}}', '"scripts"'],
+		['a map', '{"type": "FeatureCollection", "features": []}', '"type", "features"'],
+		['a problem of layout', '{"nest": "sheets", "pieces": []}', '"pieces"'],
+		[
+			'many fields',
+			JSON.stringify(Object.fromEntries('abcdefgh'.split('').map((c) => [c, 1]))),
+			'2 more',
+		],
+		['a list', '[{"parts": []}]', 'a list'],
+		['a text', '"parts"', 'a text'],
+		['true', 'true', 'a boolean'],
+	])('%s', (_, text, words) => {
+		const read = parseJobText(text);
+		const [problem] = 'problems' in read ? read.problems : [];
+		expect(problem!.what).toContain(words);
+		expect(problem!.fix).not.toBe('');
+	});
+
+	test.each([
+		['nothing yet', '{}'],
+		['a name alone', '{"name": "Van", "notes": "x"}'],
+		['a list of parts', '{"parts": [], "colour": 1}'],
+		['a slip of the finger, which the reader names', '{"panles": []}'],
+		['of our format', '{"format": "kerf-and-nap job", "version": 1, "colour": 2}'],
+	])('%s may be one', (_, text) => {
+		expect(parseJobText(text)).toHaveProperty('file');
+	});
+});
+
 describe('a torn file is refused with line and column', () => {
 	test.each([
 		['{"name": "x",}', 'line 1, column 14', 'name of a field'],

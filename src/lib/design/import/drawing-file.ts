@@ -6,8 +6,18 @@ export interface DrawingFile {
 	readonly runs: readonly EdgeRun[];
 	/** What the file itself says one of its units is, in millimetres; null when it does not say. */
 	readonly says: { readonly mm: number; readonly name: string } | null;
+	/** The file counts y downwards; places are told as it counts them. */
+	readonly yDown: boolean;
+	/** Things in it that cannot be seen, and are no part of the drawing. */
+	readonly hidden: number;
 	readonly complaints: readonly Complaint[];
 }
+
+/**
+ * How closely curves are followed, in the drawing's own unit, once it is known what the file says
+ * of its unit.
+ */
+export type Fineness = (says: DrawingFile['says']) => number;
 
 /** Curves are followed to 0.02 mm: below what paper or router can show. */
 export const FINE_MM = 0.02;
@@ -24,5 +34,5 @@ export function stop(what: string, fix: string): Complaint {
 }
 
 export function nothingRead(what: string, fix: string): DrawingFile {
-	return { runs: [], says: null, complaints: [stop(what, fix)] };
+	return { runs: [], says: null, yDown: false, hidden: 0, complaints: [stop(what, fix)] };
 }

@@ -2,10 +2,11 @@ import {
 	chain,
 	area,
 	bounds,
-	edgeLength,
-	edgesOf,
+	crossings,
 	type Corner,
+	onOneLine,
 	type Outline,
+	type Rect,
 	tidy,
 	type Tidied,
 	corner,
@@ -14,13 +15,15 @@ import {
 } from '../../geometry';
 import type { OutlineShape } from '../../job';
 import { TICKS_PER_MM } from '../../measure';
-import { drawn, type Complaint, type Drawn, type Undrawn, inMm } from '../shape';
+import { drawn, type Complaint, type Drawn, type Undrawn } from '../shape';
 import { check, stop, type DrawingFile } from './drawing-file';
+import { gapsBetween } from './gaps';
+import { knownFault } from './known-length';
 
 /** What a person states of a drawing. */
 export interface Stated {
-	readonly unitMm: number;
-	readonly unitName: string;
+	/** Its unit; null for the one the file names. */
+	readonly unit: { readonly mm: number; readonly name: string } | null;
 	readonly scale: number;
 	readonly known: Extract<OutlineShape, { kind: 'svg' }>['known'];
 	readonly join: number; // ticks
@@ -36,25 +39,49 @@ const FARTHEST = 100_000 * TICKS_PER_MM;
 export function finishShape(file: DrawingFile, stated: Stated): Drawn | Undrawn {
 	if (file.complaints.some((c) => c.kind === 'stop'))
 		return { outline: null, complaints: file.complaints };
-	const ticks = stated.unitMm * stated.scale * TICKS_PER_MM;
+	const nothing = (open: number, gaps: string): Undrawn => ({
+		outline: null,
+		complaints: [...file.complaints, nothingClosed(file, open, gaps)],
+	});
+	if (file.runs.length === 0) return nothing(0, '');
+	const unit = stated.unit ?? file.says;
+	if (!unit) return { outline: null, complaints: [...file.complaints, unitAsked(file)] };
+	const ticks = unit.mm * stated.scale * TICKS_PER_MM;
 	const chained = chain(file.runs, stated.join / ticks);
 	const sized = chained.closed.map((c) => sizedUp(c, ticks)).filter((o) => o !== null);
-	const ranked = sized.map((o) => ({ o, size: Math.abs(area(o)) })).sort((a, b) => b.size - a.size);
-	const [best] = ranked;
-	const said = [...file.complaints, ...unitSaid(file, stated)];
-	if (!best || best.size === 0)
-		return { outline: null, complaints: [...said, nothingClosed(file, chained.open.length)] };
-	const clean = tidy(best.o);
+	const best = largest(sized);
+	const gaps = gapsBetween(chained.open, file, ticks);
+	if (!best) return nothing(chained.open.length, gaps);
+	const clean = tidy(best);
 	const box = bounds(clean.outline);
 	const outline = moved(clean.outline, -box.x, -box.y);
-	const rest = ranked.length - 1;
 	return drawn(outline, [
-		...said,
-		...leftOut(rest, chained.open.length),
+		...file.complaints,
+		...unitSaid(file, stated),
+		...leftOut(sized.length - 1, chained.open.length, gaps),
 		...cleaned(clean, chained.joined),
 		...knownFault(outline, stated.known),
 	]);
 }
+
+/**
+ * The outline that takes up the most room: its area, or where it crosses itself, so that its lobes
+ * take from each other, the rectangle round it. None of no area at all.
+ */
+function largest(outlines: readonly Outline[]): Outline | null {
+	const rooms = outlines.map((o) => ({ o, room: roomOf(bounds(o)) }));
+	let best: { readonly o: Outline; readonly size: number } | null = null;
+	for (const { o, room } of rooms.sort((a, b) => b.room - a.room)) {
+		if (best && room <= best.size) break;
+		const plain = Math.abs(area(o));
+		const crosses = plain < room && !onOneLine(o) && crossings(o, 1).length > 0;
+		const size = crosses ? room : plain;
+		if (size > (best?.size ?? 0)) best = { o, size };
+	}
+	return best?.o ?? null;
+}
+
+const roomOf = (r: Rect): number => r.length * r.width;
 
 /** On the grid; null when a corner lies out of reach. */
 function sizedUp(corners: readonly Corner[], ticks: number): Outline | null {
@@ -73,21 +100,25 @@ function straightened(bulge: number): number {
 	return Math.abs(bulge) < 1e-6 || Math.abs(bulge) > 1e3 ? 0 : bulge;
 }
 
-function nothingClosed(file: DrawingFile, open: number): Complaint {
+function nothingClosed(file: DrawingFile, open: number, gaps: string): Complaint {
 	if (file.runs.length === 0)
 		return stop(
-			'There is no line in the drawing.',
-			'Save the outline as a closed path or polyline and give that file.',
+			file.hidden > 0
+				? 'There is no line in the drawing that can be seen: what is in it is hidden.'
+				: 'There is no line in the drawing.',
+			file.hidden > 0
+				? 'Show the outline (its layer or group) in the drawing program and save again.'
+				: 'Save the outline as a closed path or polyline and give that file.',
 		);
 	return open > 0
 		? stop(
-				`No outline in the drawing is closed; ${open === 1 ? 'one line ends' : `${open} lines end`} loose.`,
-				'Close it in the drawing, or allow a larger gap for joining loose ends.',
+				`No outline in the drawing is closed; ${open === 1 ? 'one line ends' : `${open} lines end`} loose: ${gaps}.`,
+				'Close it in the drawing, or let loose ends be joined that lie that far apart.',
 			)
 		: stop('No outline in the drawing has an area within reach.', 'Check the unit and the scale.');
 }
 
-function leftOut(closed: number, open: number): Complaint[] {
+function leftOut(closed: number, open: number, gaps: string): Complaint[] {
 	if (closed + open === 0) return [];
 	const parts = [
 		...(closed > 0 ? [`${closed} smaller ${closed === 1 ? 'outline' : 'outlines'}`] : []),
@@ -95,10 +126,26 @@ function leftOut(closed: number, open: number): Complaint[] {
 	];
 	return [
 		check(
-			`The largest outline of the drawing is taken; ${parts.join(' and ')} beside it left out.`,
-			'Give openings in the panel as windows of their own.',
+			`The largest outline of the drawing is taken; ${parts.join(' and ')} beside it left out${open > 0 ? ` (${gaps})` : ''}.`,
+			open > 0
+				? 'Give openings in the panel as windows of their own; close an open line if it is the outline.'
+				: 'Give openings in the panel as windows of their own.',
 		),
 	];
+}
+
+/** Asked where neither the person nor the file says the unit. */
+function unitAsked(file: DrawingFile): Complaint {
+	const [x, y] = (['x', 'y'] as const).map((axis) => {
+		let [low, high] = [Infinity, -Infinity];
+		for (const { corners } of file.runs)
+			for (const c of corners) [low, high] = [Math.min(low, c[axis]), Math.max(high, c[axis])];
+		return high - low;
+	});
+	return stop(
+		`The file does not say how long one of its units is; what is in it measures about ${round(x ?? 0)} by ${round(y ?? 0)} of them.`,
+		'Choose the unit the drawing was made in; if it is not known, try one and give a known length to check it against.',
+	);
 }
 
 function cleaned(t: Tidied, joined: number): Complaint[] {
@@ -120,63 +167,15 @@ function cleaned(t: Tidied, joined: number): Complaint[] {
 }
 
 function unitSaid(file: DrawingFile, stated: Stated): Complaint[] {
-	if (!file.says) return [];
-	const ratio = file.says.mm / (stated.unitMm * stated.scale);
+	if (!file.says || !stated.unit) return [];
+	const ratio = file.says.mm / (stated.unit.mm * stated.scale);
 	if (Math.abs(ratio - 1) < 0.005) return [];
 	return [
 		check(
-			`The file says that one unit is ${file.says.name}; it was read with ${stated.unitName}${stated.scale === 1 ? '' : ` times ${stated.scale}`}.`,
+			`The file says that one unit is ${file.says.name}; it was read with ${stated.unit.name}${stated.scale === 1 ? '' : ` times ${stated.scale}`}.`,
 			`If the file is right, the outline is ${round(1 / ratio)} times its true size: choose the unit again.`,
 		),
 	];
 }
 
 const round = (n: number): number => Number(n.toPrecision(4));
-
-/** A drawing off by this much against the tape is not the thing measured: 0.5 %. */
-const OFF = 0.005;
-/** Or by what a tape shows at all. */
-const TAPE = 0.5 * TICKS_PER_MM;
-
-export function knownFault(outline: Outline, known: Stated['known']): Complaint[] {
-	if (!known) return [];
-	const box = bounds(outline);
-	const edge = edgesOf(outline)[known.edge - 1];
-	const seen =
-		known.of === 'length'
-			? box.length
-			: known.of === 'width'
-				? box.width
-				: edge && edgeLength(edge);
-	if (seen === undefined)
-		return [
-			check(
-				`There is no edge ${known.edge} to check against.`,
-				`The outline has ${outline.length} edges.`,
-			),
-		];
-	if (Math.abs(seen - known.is) <= Math.max(OFF * known.is, TAPE)) return [];
-	const factor = known.is / seen;
-	return [
-		check(
-			`The known length is ${inMm(known.is)}, and in the drawing it is ${inMm(seen)}.`,
-			`${hint(factor)} Then check again before cutting.`,
-		),
-	];
-}
-
-const SLIPS: readonly (readonly [number, string])[] = [
-	[25.4, 'The drawing seems to be in inches.'],
-	[10, 'The drawing seems to be in centimetres.'],
-	[1000, 'The drawing seems to be in metres.'],
-	[1 / 25.4, 'The drawing seems to be in millimetres, not inches.'],
-	[0.1, 'The drawing seems to be in millimetres, not centimetres.'],
-	[0.001, 'The drawing seems to be in millimetres, not metres.'],
-	[25.4 / 96, 'The drawing seems to be in pixels of 1/96 in.'],
-	[25.4 / 72, 'The drawing seems to be in points of 1/72 in.'],
-];
-
-function hint(factor: number): string {
-	const slip = SLIPS.find(([f]) => Math.abs(factor / f - 1) < 0.01);
-	return slip ? slip[1] : `A scale of ${round(factor)} would make them equal.`;
-}

@@ -1,6 +1,7 @@
 import type { OutlineShape } from '../../job';
 import type { Drawn, Undrawn } from '../shape';
 import { readDxf } from './dxf';
+import { FINE_MM, type Fineness } from './drawing-file';
 import { finishShape, type Stated } from './finish';
 import { readPasted } from './pasted';
 import { readSvg } from './svg';
@@ -19,11 +20,11 @@ export function importShape(shape: Imported): Drawn | Undrawn {
 	switch (shape.kind) {
 		case 'svg': {
 			const stated = statedOf(shape);
-			return finishShape(readSvg(shape.text, stated.unitMm * stated.scale), stated);
+			return finishShape(readSvg(shape.text, finenessOf(stated)), stated);
 		}
 		case 'dxf': {
 			const stated = statedOf(shape);
-			return finishShape(readDxf(shape.text, shape.layer, stated.unitMm * stated.scale), stated);
+			return finishShape(readDxf(shape.text, shape.layer, finenessOf(stated)), stated);
 		}
 		case 'pasted':
 			return finishShape(readPasted(shape.text, shape.decimal), statedOf(shape));
@@ -32,10 +33,14 @@ export function importShape(shape: Imported): Drawn | Undrawn {
 	}
 }
 
+/** Of a drawing whose unit nobody knows nothing is made, however finely it is looked at. */
+function finenessOf({ unit, scale }: Stated): Fineness {
+	return (says) => FINE_MM / ((unit ?? says)?.mm ?? 1) / scale;
+}
+
 function statedOf(s: Exclude<Imported, { kind: 'traced' }>): Stated {
 	return {
-		unitMm: UNIT_MM[s.unit],
-		unitName: s.unit,
+		unit: s.unit === 'file' ? null : { mm: UNIT_MM[s.unit], name: s.unit },
 		scale: s.scale,
 		known: s.known,
 		join: s.join,

@@ -32,6 +32,8 @@ export function readPasted(text: string, decimal: '.' | ','): DrawingFile {
 	return {
 		runs: [{ corners: repeated ? corners.slice(0, -1) : corners, closed: true }],
 		says: null,
+		yDown: false,
+		hidden: 0,
 		complaints: [],
 	};
 }

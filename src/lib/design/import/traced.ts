@@ -3,7 +3,7 @@ import type { OutlineShape } from '../../job';
 import { TICKS_PER_MM } from '../../measure';
 import { refused, type Complaint, type Drawn, type Undrawn, cutCorners } from '../shape';
 import { check, stop } from './drawing-file';
-import { knownFault } from './finish';
+import { knownFault } from './known-length';
 import { squareUp, type PhotographedPaper } from './square-up';
 
 type Traced = Extract<OutlineShape, { kind: 'traced' }>;

@@ -35,6 +35,14 @@ export function crossings(outline: Outline, most = 20): Crossing[] {
 	return found;
 }
 
+/** Do all corners lie on one straight line, so that it encloses nothing and crosses nothing? */
+export function onOneLine(outline: Outline): boolean {
+	if (outline.some((c) => c.bulge)) return false;
+	const from = nth(outline, 0);
+	const to = outline.find((c) => !same(c, from));
+	return !to || outline.every((c) => orient(from, to, c) === 0);
+}
+
 function nearInY(a: Rect, b: Rect): boolean {
 	return a.y <= b.y + b.width && b.y <= a.y + a.width;
 }

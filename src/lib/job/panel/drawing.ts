@@ -4,7 +4,7 @@ import { UNITS } from '../../measure';
 
 /* Outlines out of a drawing that was made elsewhere. */
 
-const drawingUnit = z.enum(['mm', 'cm', 'm', 'in', 'pt', 'px']);
+const drawingUnit = z.enum(['file', 'mm', 'cm', 'm', 'in', 'pt', 'px']);
 
 /** A length the person has measured on the thing itself, to catch a wrong unit or scale. */
 export const known = z
@@ -26,8 +26,14 @@ export const known = z
 const imported = {
 	unit: field(drawingUnit, {
 		label: 'Unit',
-		options: { ...UNITS, m: 'metres', pt: 'points (1/72 in)', px: 'pixels (1/96 in)' },
-		help: 'Unit the drawing is in',
+		options: {
+			...UNITS,
+			file: 'as the file says',
+			m: 'metres',
+			pt: 'points (1/72 in)',
+			px: 'pixels (1/96 in)',
+		},
+		help: 'Unit the drawing is in; "as the file says" asks where the file does not say',
 	}),
 	scale: field(z.number().min(1e-4).max(1e4).default(1), {
 		label: 'Times this',

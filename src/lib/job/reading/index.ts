@@ -1,5 +1,3 @@
-export { type Delimiter, writeCsv } from './csv';
-export { COLUMNS, readPartsCsv, writePartsCsv } from './csv-parts';
 export { guard } from './guard';
 export { showHidden } from './hidden-letters';
 export { problemsOf } from './issue-words';

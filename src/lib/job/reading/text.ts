@@ -1,3 +1,4 @@
+import { foreign } from './foreign';
 import { showHidden } from './hidden-letters';
 import { jsonFault } from './json-fault';
 import type { Problem } from '../problems';
@@ -19,8 +20,8 @@ export type ReadText =
 	| { readonly problems: readonly Problem[] };
 
 /**
- * Takes the text of a job file apart. A torn or foreign file is refused with the line and column of
- * its first fault.
+ * Takes the text of a job file apart. A torn file is refused with the line and column of its first
+ * fault, a foreign one with what it holds.
  */
 export function parseJobText(text: string): ReadText {
 	if (text.length > LARGEST_FILE) {
@@ -38,10 +39,17 @@ export function parseJobText(text: string): ReadText {
 			'No part of a job is nested that deep: this is no job file.',
 		);
 	}
+	const read = parsed(bare);
+	if (!read) return refused(...faultWords(bare));
+	const strange = foreign(read.file);
+	return strange ? refused(...strange) : { ...read, twice: heldTwice(bare) };
+}
+
+function parsed(text: string): { readonly file: unknown } | null {
 	try {
-		return { file: JSON.parse(bare) as unknown, twice: heldTwice(bare) };
+		return { file: JSON.parse(text) as unknown };
 	} catch {
-		return refused(...faultWords(bare));
+		return null;
 	}
 }
 

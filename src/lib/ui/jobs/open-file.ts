@@ -1,4 +1,4 @@
-import { parseJobText } from '../../job';
+import { type JobFile, parseJobText } from '../../job';
 import { type DeskOpening, newId } from '../state';
 
 /**
@@ -14,10 +14,5 @@ export function fromText(
 		return { refused: read.problems.map((p) => `${name}: ${p.what} ${p.fix}`) };
 	}
 	const { file, twice } = read;
-	if (typeof file !== 'object' || file === null || Array.isArray(file)) {
-		return {
-			refused: [`${name} is no job file: it holds no job. Open a file saved with 'Save file'.`],
-		};
-	}
-	return { opening: { id: newId(), file: file, sharesRack: false, noted: twice } };
+	return { opening: { id: newId(), file: file as JobFile, sharesRack: false, noted: twice } };
 }

@@ -1,5 +1,5 @@
 import type { EdgeRun, Point } from '../../../geometry';
-import { after, apply, isFlat, movedRun, SAME, stretchOf, type Affine } from './affine';
+import { after, apply, isFlat, movedRun, SAME, stretchOf, type Affine } from '../affine';
 import { gathered, runOf } from './entities';
 import { numberOf, textOf, type DxfEntity } from './groups';
 
@@ -32,6 +32,8 @@ export interface Expanded {
 	/** Blocks put in that the file does not hold, or that hold themselves. */
 	readonly missing: readonly string[];
 	readonly endless: readonly string[];
+	/** Layers something is drawn on, by their names in small letters. */
+	readonly layers: ReadonlyMap<string, string>;
 	/** False when the count stopped at the limit. */
 	readonly whole: boolean;
 }
@@ -97,6 +99,7 @@ class Expansion implements Expanded {
 	readonly uncertain: number[] = [];
 	readonly missing: string[] = [];
 	readonly endless: string[] = [];
+	readonly layers = new Map<string, string>();
 	whole = true;
 	private counted = 0;
 	private readonly followed = new Map<DxfEntity, Map<number, ReturnType<typeof runOf>>>();
@@ -113,7 +116,10 @@ class Expansion implements Expanded {
 			const layer = place.inside.length > 0 && own === '0' ? place.layer : own;
 			if (numberOf(e, 67) === 1) continue; // on paper, not in the drawing itself
 			if (e.type === 'INSERT') this.putIn(e, { ...place, layer });
-			else if (this.isWanted(layer)) this.drawOne(e, place.to);
+			else {
+				this.layers.set(layer.toLowerCase(), layer);
+				if (this.isWanted(layer)) this.drawOne(e, place.to);
+			}
 		}
 	}
 

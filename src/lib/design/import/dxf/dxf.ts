@@ -1,5 +1,12 @@
 import type { Complaint } from '../../shape';
-import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile } from '../drawing-file';
+import {
+	check,
+	FINE_MM,
+	MOST_EDGES,
+	nothingRead,
+	type DrawingFile,
+	type Fineness,
+} from '../drawing-file';
 import { expanded, type Expanded } from './blocks';
 import { readGroups } from './groups';
 
@@ -31,10 +38,9 @@ const SILENT = new Set([
 ]);
 
 /**
- * Reads a drawing exchange file. `unitMm`: the unit the person states, which decides how closely
- * curves are followed.
+ * Reads a drawing exchange file. `fineness`: how closely curves are followed, in its own unit.
  */
-export function readDxf(text: string, layer: string, unitMm: number): DrawingFile {
+export function readDxf(text: string, layer: string, fineness: Fineness): DrawingFile {
 	if (text.includes('\0'))
 		return nothingRead(
 			'The drawing is stored in binary form.',
@@ -51,9 +57,11 @@ export function readDxf(text: string, layer: string, unitMm: number): DrawingFil
 			`The drawing holds more than ${MOST_EDGES * 2} entities: too many for the outline of a panel.`,
 			'Save the outline alone, or name the layer it is on in a smaller file.',
 		);
+	const says = UNITS[file.unit] ?? null;
+	const fine = fineness(says);
 	const all = expanded(file.entities, file.blocks, {
 		layer,
-		fine: FINE_MM / unitMm,
+		fine,
 		most: MOST_LOOKED_AT,
 	});
 	if (!all.whole)
@@ -61,7 +69,22 @@ export function readDxf(text: string, layer: string, unitMm: number): DrawingFil
 			`With its blocks put in, the drawing comes to more than ${MOST_LOOKED_AT} corners and entities: too many for the outline of a panel.`,
 			'Save the outline alone, without the blocks beside it.',
 		);
-	return { runs: all.runs, says: UNITS[file.unit] ?? null, complaints: told(all, unitMm) };
+	if (layer !== '' && !all.layers.has(layer.toLowerCase())) return noSuchLayer(layer, all);
+	return { runs: all.runs, says, yDown: false, hidden: 0, complaints: told(all, FINE_MM / fine) };
+}
+
+/** Layers named when the one asked for is not there. */
+const NAMED = 20;
+
+function noSuchLayer(layer: string, { layers }: Expanded): DrawingFile {
+	const names = [...layers.values()].sort().map((name) => `"${name.slice(0, 40)}"`);
+	const more = names.length > NAMED ? ` and ${names.length - NAMED} more` : '';
+	return nothingRead(
+		`The drawing has nothing on a layer "${layer.slice(0, 40)}".`,
+		names.length === 0
+			? 'It has nothing on any layer: save the outline as a DXF again.'
+			: `Its layers are ${names.slice(0, NAMED).join(', ')}${more}: name one of them, or none for all.`,
+	);
 }
 
 function told(all: Expanded, unitMm: number): Complaint[] {

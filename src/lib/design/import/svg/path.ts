@@ -10,6 +10,8 @@ import {
 	corner,
 	between,
 } from '../../../geometry';
+import { MOST_EDGES } from '../drawing-file';
+import { SAME, type Affine } from '../affine';
 import { ellipticArc } from './arc';
 
 /*
@@ -21,22 +23,36 @@ interface Made {
 	readonly runs: readonly EdgeRun[];
 	/** What is wrong with the path data, or null. */
 	readonly fault: string | null;
+	/** False when there was more of it than is looked at. */
+	readonly whole: boolean;
 }
 
+/** Numbers of path data looked at: a curve has six. */
+const MOST_NUMBERS = 8 * MOST_EDGES;
+
 /**
- * Path data as runs of edges, y turned up. `transform` is a list of transforms as the format writes
- * them; `fine` how closely curves are followed, in the unit of the path.
+ * Path data as runs of edges, y turned up, moved by `to`. `fine`: how closely curves are followed,
+ * in the unit they end up in. Of data beyond all measure nothing is read.
  */
-export function runsOfPath(data: string, transform: string, fine: number): Made {
+export function runsOfPath(data: string, fine: number, to: Affine = SAME): Made {
+	if (numbersBeyond(data, MOST_NUMBERS)) return { runs: [], fault: null, whole: false };
 	const path = svgpath(data);
 	const fault = faultOf(path);
 	const pen = new Pen(fine);
 	path
-		.transform(transform)
+		.matrix([to.a, to.b, to.c, to.d, to.e, to.f])
 		.abs()
 		.unshort()
 		.iterate((segment, _index, x, y) => pen.draw(segment, { x, y }));
-	return { runs: pen.finish(), fault };
+	return { runs: pen.finish(), fault, whole: pen.whole };
+}
+
+/** Counted before the library makes a list of each of them. */
+function numbersBeyond(data: string, most: number): boolean {
+	if (data.length <= most) return false;
+	const one = /[a-z]|[-+]?[\d.]+/gi;
+	for (let n = 0; one.test(data); n++) if (n >= most) return true;
+	return false;
 }
 
 function faultOf(path: unknown): string | null {
@@ -47,10 +63,15 @@ function faultOf(path: unknown): string | null {
 class Pen {
 	private readonly runs: EdgeRun[] = [];
 	private current: Corner[] = [];
+	private made = 0;
+	/** False when the edges made of it came to more than a drawing may have. */
+	whole = true;
 
 	constructor(private readonly fine: number) {}
 
 	draw([name, ...values]: readonly (string | number)[], from: Point): void {
+		this.whole &&= this.made + this.current.length <= MOST_EDGES;
+		if (!this.whole) return;
 		const v = values as number[];
 		const at = (i: number): Point => ({ x: v[i] ?? 0, y: v[i + 1] ?? 0 });
 		const to = at(v.length - 2);
@@ -117,6 +138,7 @@ class Pen {
 	private end(closed: boolean): void {
 		const corners = this.current;
 		this.current = [];
+		this.made += corners.length;
 		if (corners.length < 2) return;
 		const first = nth(corners, 0);
 		const last = lastOf(corners);

@@ -5,6 +5,7 @@ import {
 	crossings,
 	edgeLength,
 	edgesOf,
+	onOneLine,
 	tidy,
 	mirrored,
 	mirrorOrder,
@@ -92,9 +93,11 @@ const LARGEST = mm(4500);
 const SMALLEST = mm(3);
 
 function faultsOf(d: Drawn): Complaint[] {
-	if (d.outline.length < 2 || area(d.outline) < SMALLEST) return [noArea];
+	if (d.outline.length < 2 || onOneLine(d.outline)) return [noArea];
+	// Looked for first: lobes of equal size take each other's area away.
 	const [cross] = crossings(d.outline, 1);
 	if (cross) return [crossed(d, cross.edges, cross.at)];
+	if (area(d.outline) < SMALLEST) return [noArea];
 	const box = bounds(d.outline);
 	const across = Math.max(box.length, box.width);
 	const slivers = tidy(d.outline, 16).slivers;

@@ -1,7 +1,10 @@
-/** One row of a CSV text: its cells, and the line it starts on, counted from 1. */
+/** One row of a CSV text: its cells, the line it starts on, counted from 1, and where it stands. */
 export interface CsvRow {
 	readonly line: number;
 	readonly cells: readonly string[];
+	/** From and to in the text given, its line end within. */
+	readonly from: number;
+	readonly to: number;
 }
 
 export interface CsvFault {
@@ -22,9 +25,9 @@ export function readCsv(
 	delimiter: Delimiter,
 ): { readonly rows: readonly CsvRow[]; readonly fault: CsvFault | null } {
 	const rows: CsvRow[] = [];
-	const scan: Scan = { text: text.replace(/^\ufeff/, ''), at: 0, line: 1 };
+	const scan: Scan = { text, at: text.startsWith('\ufeff') ? 1 : 0, line: 1 };
 	while (scan.at < scan.text.length) {
-		const line = scan.line;
+		const { line, at: from } = scan;
 		const cells: string[] = [];
 		for (let more = true; more;) {
 			const cell = scan.text[scan.at] === '"' ? quoted(scan, delimiter) : bare(scan, delimiter);
@@ -34,7 +37,7 @@ export function readCsv(
 			if (more) scan.at++;
 		}
 		endLine(scan);
-		if (cells.some((cell) => cell.trim() !== '')) rows.push({ line, cells });
+		if (cells.some((cell) => cell.trim() !== '')) rows.push({ line, cells, from, to: scan.at });
 	}
 	return { rows, fault: null };
 }
@@ -92,7 +95,7 @@ function endLine(scan: Scan): void {
 /**
  * What a spreadsheet would take for a formula and run (a known way to harm whoever opens the file).
  */
-const FORMULA = /^'*[=+\-@\t\r]/;
+const FORMULA = /^'*[=+\-@\t\r＝＋－＠]/;
 const NUMBER = /^-?\d+([.,]\d+)?$/;
 
 /**

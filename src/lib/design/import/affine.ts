@@ -5,7 +5,7 @@ import {
 	type Corner,
 	type Point,
 	corner,
-} from '../../../geometry';
+} from '../../geometry';
 
 /** x' = a x + c y + e, y' = b x + d y + f. */
 export interface Affine {

@@ -1,0 +1,1 @@
+export { default as PartsImport } from './PartsImport.svelte';
