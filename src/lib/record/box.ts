@@ -40,7 +40,9 @@ const datum = z.strictObject({
 	up: millimetres('from the bottom'),
 });
 
-/** From the inside of the left end, the front and the bottom, each where it reaches farthest out. */
+/**
+ * From the inside of the left end, the front and the bottom, each where it reaches farthest out.
+ */
 const spanFields = {
 	fromLeft: stands('the inside of the left end'),
 	fromFront: stands('the inside of the front'),

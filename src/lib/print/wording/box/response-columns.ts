@@ -1,5 +1,5 @@
-import type { ResponseFigures, ResponsePoint } from '../../design';
-import type { Ruler } from '../../measure';
+import type { ResponseFigures, ResponsePoint } from '../../../design';
+import type { Ruler } from '../../../measure';
 
 /** A column of the response in figures. */
 interface ResponseColumn {

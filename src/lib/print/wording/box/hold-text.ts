@@ -1,6 +1,6 @@
-import type { BoxFigures } from '../../design';
-import { type Ruler, showMass } from '../../measure';
-import type { Figures } from './figures';
+import type { BoxFigures } from '../../../design';
+import { type Ruler, showMass } from '../../../measure';
+import type { Figures } from '../figures';
 
 type Place = NonNullable<BoxFigures['gravity']>;
 
