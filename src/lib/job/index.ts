@@ -74,7 +74,15 @@ export {
 	troublesOf,
 	valueAt,
 } from './problems';
-export { guard, LARGEST_FILE, parseJobText, problemsOf, readJob, showHidden } from './reading';
+export {
+	guard,
+	LARGEST_FILE,
+	parseJobText,
+	parseText,
+	problemsOf,
+	readJob,
+	showHidden,
+} from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	type Cloth,
