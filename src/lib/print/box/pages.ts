@@ -1,5 +1,6 @@
 import { showMass } from '../../measure';
 import type { Plan } from '../../plan';
+import { boardDrawings } from './board-drawings';
 import { boxDrawings } from './drawings';
 import { holdBlocks } from './hold';
 import { responseBlocks } from './response';
@@ -17,7 +18,7 @@ export function boxPages(plan: Plan): Leaf[] {
 		return drawnPages(plan, {
 			name: box.name,
 			note: `box  ·  ${showMass(loaded, ruler)} with drivers`,
-			drawings: boxDrawings(plan, box, figures),
+			drawings: [...boxDrawings(plan, box, figures), ...boardDrawings(plan, box, figures)],
 			below:
 				box.figures === undefined
 					? []
