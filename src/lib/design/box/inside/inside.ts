@@ -57,7 +57,7 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemL
 	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
 	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, log);
 	const opened = slots.reduce(
-		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run).boards,
+		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run),
 		walls,
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
