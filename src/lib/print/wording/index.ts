@@ -9,7 +9,7 @@ export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { patternText } from './pattern-text';
 export { REFUSED_PAGE, refusedText } from './refused-text';
-export { responseColumns } from './response-columns';
+export { RADIATOR_HEADS, radiatorTexts, responseColumns } from './response-columns';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
 export { ADJUSTED, volumeLines } from './volume-lines';

@@ -1,2 +1,3 @@
 export { drillBolts, sayBehindBolts } from './bolts';
 export { drillScrews } from './screws';
+export { cutFor, type Framed, framedName, type Seated } from './framed';
