@@ -24,6 +24,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'boxes[].braces[](window).material': 'the same board as that of the box',
 	'boxes[].dividers[].only': 'the first divider meets one chamber alone',
 	'boxes[].drivers[].behind': 'least air, kept already',
+	'boxes[].radiators[].behind': 'least air, kept already',
 	'boxes[].drivers[].magnetHeight': 'only how near a wall may come to the basket',
 	'boxes[].lining.boards': 'the same board named twice is lined once',
 	'boxes[].opening.height': 'wide enough already',

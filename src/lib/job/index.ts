@@ -11,6 +11,7 @@ export {
 	type Dimension,
 	type Divider,
 	type Driver,
+	type Radiator,
 	type RoundVent,
 	type ShapeOf,
 	type SlotVent,

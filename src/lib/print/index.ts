@@ -28,6 +28,8 @@ export {
 	partFacesText,
 	partTitle,
 	patternText,
+	RADIATOR_HEADS,
+	radiatorTexts,
 	refusedText,
 	responseColumns,
 	type SheetAt,

@@ -4,6 +4,7 @@ import { response } from './response';
 import {
 	bodyOf,
 	fieldsOf,
+	fromGrams,
 	howMany,
 	inCm2,
 	inDegrees,
@@ -152,7 +153,7 @@ const chamber = fieldsOf<Of<'chambers'>>()({
 		'line by line; gross less all of them is net',
 	),
 	net: inLitres('gross less the deductions'),
-	vented: yesNo('has it a vent'),
+	vented: yesNo('has it a vent or passive radiators'),
 	acting: inLitres('volume it acts like, stuffing counted'),
 	stuffing: saying('how it is stuffed').nullable(),
 	wanted: inLitres('net volume asked for').nullable(),
@@ -163,10 +164,10 @@ const chamber = fieldsOf<Of<'chambers'>>()({
 		peak: pure('highest response over the pass band, dB'),
 		wantedVolume: inLitres('for the Qtc asked for').nullable(),
 	}).nullable(),
-	tuning: inHertz('all vents together').nullable(),
+	tuning: inHertz('all vents or passive radiators together').nullable(),
 });
 
-const driver = fieldsOf<Of<'drivers'>>()({
+const framed = {
 	name: saying('driver'),
 	board: saying('board it stands on'),
 	chamber: howMany('chamber behind it').nullable(),
@@ -176,6 +177,17 @@ const driver = fieldsOf<Of<'drivers'>>()({
 	depth: millimetres('mounting depth'),
 	behind: millimetres('air behind: room at the rim less the mounting depth'),
 	meets: listOf(z.string(), 'what its body meets'),
+};
+
+const driver = fieldsOf<Of<'drivers'>>()(framed);
+
+const radiator = fieldsOf<Of<'radiators'>>()({
+	...framed,
+	name: saying('passive radiator'),
+	own: inHertz('its cone in free air, no mass added').nullable(),
+	loaded: inHertz('its cone in free air with the added mass').nullable(),
+	added: fromGrams('to be fixed to its cone').nullable(),
+	tuning: inHertz('with the others of its chamber and the air in it').nullable(),
 });
 
 const vent = fieldsOf<Of<'vents'>>()({
@@ -241,6 +253,7 @@ const figures = fieldsOf<BoxFigures>()({
 		gives: inLitres('net volume the rounded size gives'),
 	}).nullable(),
 	drivers: listOf(driver, 'room of each driver'),
+	radiators: listOf(radiator, 'room and tuning of each passive radiator'),
 	vents: listOf(vent, 'vents'),
 	rods: listOf(
 		fieldsOf<Of<'rods'>>()({

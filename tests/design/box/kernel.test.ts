@@ -138,6 +138,20 @@ describe('boxes against a solid-modelling kernel', () => {
 		});
 	});
 
+	it.each(['bottom', 'top', 'left', 'right'] as const)(
+		'opens the front no wider than a slot along the %s, which carries a doubler',
+		(along) => {
+			const slot = { kind: 'slot' as const, along, gap: 30, material: 'mdf-12' };
+			for (const joint of ['level-past', 'upright-past'] as const)
+				check({
+					shape: { kind: 'plain', width: 600, height: 400, depth: 400 },
+					joint,
+					doublers: [{ board: along, material: 'mdf-12' }],
+					vents: [{ ...slot, goal: { by: 'length', length: 200 } }],
+				});
+		},
+	);
+
 	it('fills boxes that lean on four sides with layers, dividers, frames, shelves and cleats', () => {
 		fc.assert(fc.property(fullTapered, check), {
 			examples: [[TAPERED_FRAME]],

@@ -49,6 +49,7 @@ export interface BoxFigures {
 	readonly chambers: readonly Chamber[];
 	readonly solved: Solved | null;
 	readonly drivers: readonly DriverFigures[];
+	readonly radiators: readonly RadiatorFigures[];
 	readonly vents: readonly VentFigures[];
 	/** Of every chamber whose drivers have their data. */
 	readonly responses: readonly ResponseFigures[];
@@ -175,13 +176,14 @@ export interface Chamber {
 	readonly gross: number; // litres
 	readonly deductions: readonly VolumeLine[];
 	readonly net: number;
+	/** By a vent or by passive radiators. */
 	readonly vented: boolean;
 	/** Litres the chamber acts like, stuffing counted; the same as net without. */
 	readonly acting: number;
 	readonly stuffing: string | null;
 	readonly wanted: number | null;
 	readonly sealed: SealedFigures | null;
-	/** Hz, all vents together. */
+	/** Hz, all vents or passive radiators together. */
 	readonly tuning: number | null;
 }
 
@@ -219,6 +221,17 @@ export interface DriverFigures {
 	/** Air behind: room at the rim less mounting depth. */
 	readonly behind: Length;
 	readonly meets: readonly string[];
+}
+
+/** A passive radiator; figures in Hz and g are null where its data do not say them. */
+export interface RadiatorFigures extends DriverFigures {
+	/** Its cone in free air, Hz: as it comes, and with the added mass. Nothing sounds there. */
+	readonly own: number | null;
+	readonly loaded: number | null;
+	/** Mass to be fixed to its cone, g. */
+	readonly added: number | null;
+	/** All of its chamber on its suspension and the air, Hz. */
+	readonly tuning: number | null;
 }
 
 export interface VentFigures {
@@ -261,6 +274,8 @@ export interface ResponseFigures {
 	readonly passband: number | null;
 	/** One way, mm. */
 	readonly xmax: number | null;
+	/** Of a passive radiator, one way, mm. */
+	readonly passiveXmax: number | null;
 	/** Close together, for the drawing. */
 	readonly points: readonly ResponsePoint[];
 	/** At the preferred frequencies, for the table. */

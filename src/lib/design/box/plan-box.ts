@@ -15,6 +15,7 @@ import {
 	sizesOf,
 } from './report';
 import { bareAir, fillSwept, type Inside } from './inside';
+import type { Framed, Seated } from './mounted';
 import { BoardRack } from './rack';
 import { sweptSectionOf, shellOf, type SweptSection } from './shell';
 import { skinOf, taperedSkin } from './skin';
@@ -226,9 +227,11 @@ function seen(board: Board, box: Box): boolean {
 /** What drivers, terminal, lining and stuffing use up. */
 function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): Need[] {
 	const times = box.count;
-	const { seated } = inside;
-	const frames = seated.reduce((sum, s) => sum + Math.PI * toMm(s.driver.frame), 0) / 1000;
-	const bolts = seated.reduce((sum, s) => sum + s.driver.bolts, 0);
+	const { seated, radiators } = inside;
+	const frames = (all: readonly Seated<Framed>[]): number =>
+		all.reduce((sum, s) => sum + Math.PI * toMm(s.driver.frame), 0) / 1000;
+	const bolts = (all: readonly Seated<Framed>[]): number =>
+		all.reduce((sum, s) => sum + s.driver.bolts, 0);
 	const stuffed = box.stuffing
 		? (chambers.filter((c) => !c.vented).reduce((sum, c) => sum + c.net, 0) * box.stuffing.fill) /
 			100
@@ -236,7 +239,12 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 	const cup =
 		box.terminal && inside.boards.some((b) => b.holes.some((h) => h.of === 'terminal')) ? 1 : 0;
 	return needs([
-		{ kind: 'gasket', amount: frames * times, for: `driver frames of ${box.name}` },
+		{ kind: 'gasket', amount: frames(seated) * times, for: `driver frames of ${box.name}` },
+		{
+			kind: 'gasket',
+			amount: frames(radiators) * times,
+			for: `passive radiator frames of ${box.name}`,
+		},
 		...inside.rods.map((rod): Need => {
 			const amount = (toMm(ticks(Math.ceil(rod.length))) / 1000) * times;
 			return {
@@ -245,7 +253,12 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 				for: `${rod.name} of ${box.name}, ${shown(rod.diameter)} mm`,
 			};
 		}),
-		{ kind: 't-nuts', amount: bolts * times, for: `drivers of ${box.name}` },
+		{ kind: 't-nuts', amount: bolts(seated) * times, for: `drivers of ${box.name}` },
+		{
+			kind: 't-nuts',
+			amount: bolts(radiators) * times,
+			for: `passive radiators of ${box.name}`,
+		},
 		{ kind: 'terminal', amount: cup * times, for: box.name },
 		{
 			kind: 'screws',

@@ -5,6 +5,7 @@ import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
 import { carpet, opening, boxSpace } from './place';
 import { solvedDimension, boxShape } from './shape';
 import { tieDown } from './tie-down';
+import { radiator } from './radiator';
 import { vent } from './vent';
 import { count, distanceField, id, name, note, size } from '../fields';
 
@@ -167,6 +168,10 @@ export const box = z.strictObject({
 		help: 'the power its curves are drawn for, and the losses of the box.',
 	}),
 	vents: field(z.array(vent).max(6).default([]), { label: 'Vents', help: 'tubes and slots.' }),
+	radiators: field(z.array(radiator).max(6).default([]), {
+		label: 'Passive radiators',
+		help: 'cones without a motor, in place of vents.',
+	}),
 	braces: field(z.array(brace).max(24).default([]), {
 		label: 'Braces',
 		help: 'frames, shelves and rods inside.',

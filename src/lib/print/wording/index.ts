@@ -3,6 +3,8 @@ export {
 	ADJUSTED,
 	gravityText,
 	HELD_BY,
+	RADIATOR_HEADS,
+	radiatorTexts,
 	responseColumns,
 	TIE_DOWN_HEADS,
 	tieDownRows,

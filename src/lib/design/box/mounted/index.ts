@@ -1,2 +1,3 @@
 export { drillBolts, sayBehindBolts } from './bolts';
+export { cutFor, type Framed, framedName, type Seated } from './framed';
 export { drillScrews } from './screws';

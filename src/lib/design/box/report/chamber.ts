@@ -1,8 +1,9 @@
 import type { Box } from '../../../job';
 import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
-import type { Inside, Seated } from '../inside';
-import { qsOf } from '../response';
+import type { Inside } from '../inside';
+import type { Seated } from '../mounted';
+import { qsOf, sayRadiatorData, sayTuning, tunedTogether } from '../response';
 import { nth } from '../../../measure';
 import { refusedLines } from './refused';
 import { litres } from '../solid';
@@ -19,6 +20,7 @@ export function netOf(inside: Inside, room: number): number {
  */
 export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[] {
 	const refused = refusedLines(box, inside, log);
+	sayRadiatorData(box, log);
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
 		if (net <= 0) {
@@ -29,7 +31,10 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			);
 		}
 		const vents = inside.vents.filter((v) => v.setup.room === r);
-		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, vents.length > 0) : 0;
+		const cones = inside.radiators.filter((s) => s.room === r);
+		const breathes = vents.length > 0 ? 'vented' : cones.length > 0 ? 'passive' : null;
+		sayTuning(cones, r, net * 1e-3, log);
+		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, breathes !== null) : 0;
 		const acting = net * (1 + (credit * (box.stuffing?.fill ?? 100)) / 1e4);
 		const wanted = box.target && box.target.chamber === r + 1 ? box.target.litres : null;
 		return {
@@ -37,12 +42,12 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			gross: litres(room.gross),
 			deductions: [...linesOf(inside, r), ...refused],
 			net,
-			vented: vents.length > 0,
+			vented: breathes !== null,
 			acting,
-			stuffing: stuffingWords(box, vents.length > 0, credit, log),
+			stuffing: stuffingWords(box, breathes, credit, log),
 			wanted,
-			sealed: vents.length > 0 || net <= 0 ? null : sealedOf(box, inside, r, acting, log),
-			tuning: vents[0]?.hertz ?? null,
+			sealed: breathes !== null || net <= 0 ? null : sealedOf(box, inside, r, acting, log),
+			tuning: vents[0]?.hertz ?? tunedTogether(cones, net * 1e-3)?.hertz ?? null,
 		};
 	});
 }
@@ -66,10 +71,16 @@ function linesOf(inside: Inside, room: number): VolumeLine[] {
 		.map(([what, v]) => ({ what, litres: litres(v) }));
 }
 
-function stuffingWords(box: Box, vented: boolean, credit: number, log: ProblemLog): string | null {
+function stuffingWords(
+	box: Box,
+	breathes: 'vented' | 'passive' | null,
+	credit: number,
+	log: ProblemLog,
+): string | null {
 	const { stuffing } = box;
 	if (!stuffing) return null;
-	if (vented) return 'Nothing is counted for stuffing in a vented chamber.';
+	if (breathes)
+		return `Nothing is counted for stuffing in a ${breathes === 'vented' ? 'vented chamber' : 'chamber with passive radiators'}.`;
 	if (stuffing.credit > credit) {
 		log.check(
 			['stuffing', 'credit'],

@@ -7,7 +7,7 @@ import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
 import { rodMass, type Rod, type Inside } from '../inside';
 import { boardFigures } from './figures-board';
-import { driverFigures } from './figures-driver';
+import { driverFigures, radiatorFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
 import { gravityOf, tieDownFigures } from './gravity';
@@ -50,7 +50,15 @@ export function figuresOf(whole: Whole): BoxFigures {
 	sayOverlaps(inside, log);
 	sayNames(box, inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
-	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
+	const radiators = inside.radiators.map((s) => radiatorFigures(s, inside, whole.chambers, log));
+	const mounted = [
+		...inside.seated.map((one) => ({ one, mass: one.driver.mass })),
+		...inside.radiators.map((one, i) => ({
+			one,
+			mass: one.driver.mass + (nth(radiators, i).added ?? 0) / 1000,
+		})),
+	];
+	const loadedMass = mass + mounted.reduce((sum, m) => sum + m.mass, 0);
 	return {
 		profile: section && {
 			outer: snapOutline(section.outer),
@@ -65,6 +73,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		chambers: whole.chambers,
 		solved: whole.solved,
 		drivers,
+		radiators,
 		vents: inside.vents.map((v) => ventFigures(v, inside, log)),
 		responses: responsesOf(box, inside, whole.chambers, log),
 		rods,
@@ -77,7 +86,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		bead: snap(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
 		mass,
 		loadedMass,
-		gravity: gravityOf(inside, whole.sundries),
+		gravity: gravityOf(inside, mounted, whole.sundries),
 		tieDowns: inside.tied.map((t) => tieDownFigures(t, boards)),
 		persons: personsFor(loadedMass),
 	};

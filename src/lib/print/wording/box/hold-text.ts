@@ -9,9 +9,14 @@ export const HELD_BY =
 	'What each point has to bear is not worked out here: local codes say, and a licensed person signs for it.';
 
 /** Where the weight of a box is, and what was counted. */
-export function gravityText({ gravity, loadedMass }: BoxFigures, f: Figures, ruler: Ruler): string {
+export function gravityText(
+	{ gravity, loadedMass, radiators }: BoxFigures,
+	f: Figures,
+	ruler: Ruler,
+): string {
 	if (!gravity) return '';
-	return `${showMass(loadedMass, ruler)} loaded, its centre of gravity ${placeText(gravity, f)} of the outside; cloth, lining, wires and fasteners not counted, drivers taken two thirds of their depth behind the flange`;
+	const mounted = radiators.length > 0 ? 'drivers and radiators' : 'drivers';
+	return `${showMass(loadedMass, ruler)} loaded, its centre of gravity ${placeText(gravity, f)} of the outside; cloth, lining, wires and fasteners not counted, ${mounted} taken two thirds of their depth behind the flange`;
 }
 
 const placeText = ({ across, back, up }: Place, f: Figures): string =>

@@ -1,3 +1,3 @@
 export { gravityText, HELD_BY, TIE_DOWN_HEADS, tieDownRows } from './hold-text';
-export { responseColumns } from './response-columns';
+export { RADIATOR_HEADS, radiatorTexts, responseColumns } from './response-columns';
 export { ADJUSTED, volumeLines } from './volume-lines';
