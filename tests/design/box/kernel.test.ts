@@ -17,7 +17,7 @@ import {
 } from './kernel';
 import { figures, made, MATERIALS, type Asked } from './make';
 import { MITRED_STEP, SLANTED, STEP_SLOT, TAPERED_FRAME } from './once-wrong';
-import { emptyBox, fullBox, fullTapered } from './random';
+import { crossedBox, emptyBox, fullBox, fullTapered } from './random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
@@ -134,6 +134,18 @@ describe('boxes against a solid-modelling kernel', () => {
 			examples: [[STEP_SLOT]],
 			numRuns: runs(120),
 			seed: 20262,
+			endOnFailure: true,
+		});
+	});
+
+	it('halves braces that cross, so that they have their own place and count once', () => {
+		const clear = (asked: Asked): void => {
+			fc.pre(!made(asked).problems.some((p) => p.path.includes('braces')));
+			check(asked);
+		};
+		fc.assert(fc.property(crossedBox, clear), {
+			numRuns: runs(150),
+			seed: 20265,
 			endOnFailure: true,
 		});
 	});

@@ -14,6 +14,7 @@ import {
 	outsidePoints,
 	sizesOf,
 } from './report';
+import { withSlotsNamed } from './halving';
 import { bareAir, fillSwept, type Inside } from './inside';
 import { BoardRack } from './rack';
 import { sweptSectionOf, shellOf, type SweptSection } from './shell';
@@ -40,7 +41,9 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
 		return { ...nothing, problems: log.problems };
 	}
-	const { inside, section, tapered } = built;
+	const { section, tapered } = built;
+	const boards = withSlotsNamed(built.inside.boards, (i) => labelOf(i, box, job));
+	const inside = { ...built.inside, boards };
 	const seams = letter(inside.boards, inside.seams);
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
 	const chambers = chambersOf(box, inside, log);
@@ -203,12 +206,16 @@ export function tiltLimit(job: Job): number {
 }
 
 /** B1, B2 ... when there is one box in the job; B2-1, B2-2 ... for the second of several. */
-function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
+function labelOf(i: number, box: Box, job: Job): string {
 	const own = job.boxes.length > 1 ? `B${job.boxes.findIndex((b) => b.id === box.id) + 1}-` : 'B';
+	return `${own}${i + 1}`;
+}
+
+function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
 	return boards.map((board, i) => {
 		const mark = {
 			id: `${box.id}.${board.key}`,
-			label: `${own}${i + 1}`,
+			label: labelOf(i, box, job),
 			owner: box.id,
 			count: box.count,
 		};

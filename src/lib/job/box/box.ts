@@ -171,6 +171,10 @@ export const box = z.strictObject({
 		label: 'Braces',
 		help: 'frames, shelves and rods inside.',
 	}),
+	braceFit: field(distanceField.prefault(0.3), {
+		label: 'Fit of crossing braces',
+		help: 'how much wider the slots of braces halved over each other are than the board that goes in. Common practice, no source: 0.2 to 0.5 mm.',
+	}),
 	cleats: field(cleats.nullable().default(null), {
 		label: 'Cleats',
 		help: 'strips in the corners.',

@@ -109,9 +109,15 @@ function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures):
 	const upright = [-2, 4, -8, 10].map((dx) => words(x + dx, y - 8, text, { ...look, turn: 90 }));
 	// Words stand upright in a hole too slim for them.
 	const slim = hole.size.length === 2 && (nth(hole.size, 0) / 1600) * stage.scale < 30;
+	const beside = ((nth(hole.size, 0) / 1600) * stage.scale) / 2 + 1.5;
+	const off = ([beside, -beside] as const).flatMap((dx) =>
+		[1, 6, -4].map((dy) =>
+			words(x + dx, y + dy, text, { ...look, anchor: dx > 0 ? 'start' : 'end' }),
+		),
+	);
 	const at = `centre ${print.bench(hole.centre.x)} from the left, ${print.bench(hole.centre.y)} up`;
 	return {
-		places: slim ? [...upright, ...level] : [...level, ...upright],
+		places: hole.of === 'halving' ? off : slim ? [...upright, ...level] : [...level, ...upright],
 		else: `${text}, ${at}`,
 	};
 }
