@@ -14,6 +14,7 @@ export {
 	type RoundVent,
 	type ShapeOf,
 	type SlotVent,
+	type BoxDevice,
 	type TieDown,
 	type Vent,
 } from './box';

@@ -259,6 +259,10 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 			amount: cup * (box.terminal?.screws ?? 0) * times,
 			for: `terminal of ${box.name}`,
 		},
+		...inside.devices.map((d): Need => {
+			const screws = d.device.holes.length * times;
+			return { kind: 'screws', amount: screws, for: `${d.name} of ${box.name}` };
+		}),
 		{ kind: 'lining', amount: inside.lined.area * times, for: `walls of ${box.name}` },
 		{ kind: 'stuffing', amount: stuffed * times, for: `inside of ${box.name}` },
 	]);

@@ -4,6 +4,7 @@ import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
 import { carpet, opening, boxSpace } from './place';
 import { solvedDimension, boxShape } from './shape';
+import { boxDevice } from './device';
 import { tieDown } from './tie-down';
 import { vent } from './vent';
 import { count, distanceField, id, name, note, size } from '../fields';
@@ -186,6 +187,10 @@ export const box = z.strictObject({
 	tieDowns: field(z.array(tieDown).max(12).default([]), {
 		label: 'Tie-down points',
 		help: 'where it is held to the vehicle. How strong each must be is not worked out here.',
+	}),
+	devices: field(z.array(boxDevice).max(20).default([]), {
+		label: 'Devices',
+		help: 'amplifiers, crossovers, distribution blocks screwed to a board.',
 	}),
 	lining: field(lining.nullable().default(null), {
 		label: 'Lining',

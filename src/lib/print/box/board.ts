@@ -76,6 +76,10 @@ function shapes(f: Facing, stage: Stage, label: string): Mark[] {
 				'dashed',
 			),
 		),
+		...f.devices.flatMap((d) => [
+			outlineMark([d.body], view, 'narrow'),
+			outlineMark([d.space], view, 'chain', { ink: 'pencil' }),
+		]),
 		...f.holes.filter((h) => !open || h.pattern).flatMap((h) => holeMarks(h, stage)),
 	];
 }
@@ -131,8 +135,15 @@ function sizes(f: Facing, stage: Stage, print: Figures): Mark[] {
 		const holes = f.holes.flatMap((h) =>
 			isSlot(h) ? h.outline.map((p) => p[axis]) : [(h.pattern?.middle ?? h.centre)[axis]],
 		);
+		const bodies = f.devices.flatMap((d) => d.body.map((p) => p[axis]));
 		const rabbets = axis === 'x' ? f.rabbets.flatMap((r) => [r.low.x, r.high.x]) : [];
-		const all = [...corners, ...holes, ...rabbets, axis === 'x' ? f.long.across : f.long.up];
+		const all = [
+			...corners,
+			...holes,
+			...bodies,
+			...rabbets,
+			axis === 'x' ? f.long.across : f.long.up,
+		];
 		const marks = [...new Set(all.map((n) => Math.round(n)))].filter((n) => n > 2);
 		// Two that print alike are one mark of the tape.
 		const seen = new Set<string>();

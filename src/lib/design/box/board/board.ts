@@ -43,7 +43,8 @@ export type HolePattern = { readonly count: number; readonly middle: Point } & (
 );
 
 /** Is a hole drilled for a bolt or a screw, which fills it? */
-export const isDrilled = (hole: Pick<Hole, 'pattern'>): boolean => hole.pattern !== undefined;
+export const isDrilled = (hole: Pick<Hole, 'of' | 'pattern'>): boolean =>
+	hole.pattern !== undefined || hole.of === 'device';
 
 /** A board of the box as it stands in the box. */
 export interface Board {

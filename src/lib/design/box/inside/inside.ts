@@ -10,6 +10,7 @@ import { doubleInside, doubleOutside } from './doubler';
 import { DOUBLED, driverTakes, seatDrivers, type Seated } from './driver';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
+import { type Mounted, placeDevices } from '../devices';
 import { placeTieDowns, type Tied } from '../hold';
 import type { BoardRack } from '../rack';
 import { divide } from './rooms';
@@ -37,6 +38,7 @@ export interface Inside {
 	readonly obstacles: readonly Obstacle[];
 	readonly lined: Lined;
 	readonly tied: readonly Tied[];
+	readonly devices: readonly Mounted[];
 }
 
 /** What the walls enclose, before anything is put in. */
@@ -143,6 +145,9 @@ export function mount(
 	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
 	const tied = placeTieDowns(box, boards, log);
+	const devices = placeDevices(box, boards, rooms, log);
+	for (const { room, name, device: d } of devices)
+		if (room !== null) taken.push({ room, what: name, volume: d.length * d.width * d.height });
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
 	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, log)];
@@ -155,8 +160,13 @@ export function mount(
 		seated,
 		lined,
 		tied,
+		devices,
 		vents: tuned.vents,
-		obstacles: [...stage.obstacles, ...tuned.obstacles],
+		obstacles: [
+			...stage.obstacles,
+			...tuned.obstacles,
+			...devices.flatMap((d) => d.obstacle ?? []),
+		],
 	};
 }
 

@@ -10,6 +10,7 @@ import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
+import { checkDevices } from '../devices';
 import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
@@ -50,7 +51,13 @@ export function figuresOf(whole: Whole): BoxFigures {
 	sayOverlaps(inside, log);
 	sayNames(box, inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
-	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
+	checkDevices(
+		inside.devices,
+		{ ...inside, measured: box.space !== null || box.opening !== null },
+		log,
+	);
+	const loaded = [...inside.seated.map((s) => s.driver), ...inside.devices.map((d) => d.device)];
+	const loadedMass = loaded.reduce((sum, one) => sum + one.mass, mass);
 	return {
 		profile: section && {
 			outer: snapOutline(section.outer),
@@ -60,7 +67,9 @@ export function figuresOf(whole: Whole): BoxFigures {
 		outside: sizesOf(outsidePoints(boards)),
 		inside: insideSizes(section, whole.innerCorners),
 		leans: leansOf(boards),
-		boards: boards.map((b, i) => boardFigures(b, nth(parts, i), placingOf(boards, parts, i))),
+		boards: boards.map((b, i) =>
+			boardFigures(b, nth(parts, i), placingOf(boards, parts, i), inside.devices),
+		),
 		seams: seams.map((s) => seamFigures(s, names, box)),
 		chambers: whole.chambers,
 		solved: whole.solved,

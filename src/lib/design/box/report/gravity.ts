@@ -19,12 +19,13 @@ interface Weight {
  */
 const HEAVY = 2 / 3;
 
-/** Centre of gravity of boards, rods and drivers together. */
+/** Centre of gravity of boards, rods, drivers and devices together. */
 export function gravityOf(inside: Inside, sundries: readonly Sundry[]): FromDatum | null {
 	const weights = [
 		...inside.boards.map(weightOf),
 		...inside.rods.map((rod) => ({ mass: rodMass(rod, sundries), at: middle3(rod.from, rod.to) })),
 		...inside.seated.map(driverWeight),
+		...inside.devices.map((d) => ({ mass: d.device.mass, at: d.middle })),
 	];
 	const mass = weights.reduce((sum, w) => sum + w.mass, 0);
 	if (mass <= 0) return null;
