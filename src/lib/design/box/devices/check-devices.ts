@@ -19,12 +19,12 @@ export interface Around {
 	readonly rooms: readonly { readonly air: Air }[];
 	/** Rods, tubes and devices. */
 	readonly obstacles: readonly Obstacle[];
-	/** Is the box measured for a space or an opening, which what stands outside is not counted in? */
+	/** Is it measured for a space or an opening? What stands outside is not counted there. */
 	readonly measured: boolean;
 }
 
 /** Says what a device stands over, runs into or is in the way of. */
-export function checkDevices(all: readonly Mounted[], around: Around, log: ProblemLog): void {
+export function checkMounted(all: readonly Mounted[], around: Around, log: ProblemLog): void {
 	all.forEach((one, i) => {
 		onBoard(one, log);
 		screws(one, log);

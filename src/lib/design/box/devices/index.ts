@@ -1,2 +1,2 @@
-export { checkDevices } from './check-devices';
+export { checkMounted } from './check-devices';
 export { type Mounted, placeDevices } from './place-devices';

@@ -10,7 +10,7 @@ import { boardFigures } from './figures-board';
 import { driverFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
-import { checkDevices } from '../devices';
+import { checkMounted } from '../devices';
 import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
@@ -51,7 +51,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 	sayOverlaps(inside, log);
 	sayNames(box, inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
-	checkDevices(
+	checkMounted(
 		inside.devices,
 		{ ...inside, measured: box.space !== null || box.opening !== null },
 		log,
