@@ -2,6 +2,7 @@ export {
 	type BoardKey,
 	type Box,
 	box,
+	type BoxDevice,
 	type BoxShape,
 	type BoxSpot,
 	type Brace,

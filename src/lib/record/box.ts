@@ -116,6 +116,19 @@ const board = fieldsOf<Board>()({
 	grain: oneOf(['across', 'up', 'any'], 'which way the grain runs in the drawing'),
 	mass: inKg('this board'),
 	notes: listOf(z.string(), 'what is told beside it'),
+	devices: listOf(
+		fieldsOf<Board['devices'][number]>()({
+			name: saying('device'),
+			side: oneOf(['outside', 'inside'], 'of the board it is on'),
+			body: outlineOf('the device, in the frame of the faces'),
+			space: outlineOf('the device with the free space round it'),
+			height: millimetres('off the board'),
+			chamber: howMany('number of the chamber it stands in').nullable(),
+			mass: inKg('of the device'),
+			note: saying('for the bench'),
+		}),
+		'devices screwed to it',
+	),
 	placing: listOf(
 		fieldsOf<Board['placing'][number]>()({
 			face: oneOf(['inside', 'outside'], 'which face, seen with it up'),

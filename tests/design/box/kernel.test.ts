@@ -17,7 +17,7 @@ import {
 } from './kernel';
 import { figures, made, MATERIALS, type Asked } from './make';
 import { MITRED_STEP, SLANTED, STEP_SLOT, TAPERED_FRAME } from './once-wrong';
-import { emptyBox, fullBox, fullTapered } from './random';
+import { crossedBox, emptyBox, fullBox, fullTapered } from './random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
@@ -151,6 +151,18 @@ describe('boxes against a solid-modelling kernel', () => {
 				});
 		},
 	);
+
+	it('halves braces that cross, so that they have their own place and count once', () => {
+		const clear = (asked: Asked): void => {
+			fc.pre(!made(asked).problems.some((p) => p.path.includes('braces')));
+			check(asked);
+		};
+		fc.assert(fc.property(crossedBox, clear), {
+			numRuns: runs(150),
+			seed: 20265,
+			endOnFailure: true,
+		});
+	});
 
 	it('fills boxes that lean on four sides with layers, dividers, frames, shelves and cleats', () => {
 		fc.assert(fc.property(fullTapered, check), {

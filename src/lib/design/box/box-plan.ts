@@ -98,6 +98,8 @@ export interface BoxBoard {
 	readonly rabbets: readonly Solid[];
 	/** What stands on its faces, face by face; none where nothing does. */
 	readonly placing: readonly Placing[];
+	/** What is screwed to it. */
+	readonly devices: readonly BoardDevice[];
 	readonly thickness: Length;
 	/** Long and short face in both directions of the drawing. */
 	readonly long: { readonly across: Length; readonly up: Length };
@@ -107,6 +109,20 @@ export interface BoxBoard {
 	readonly grain: 'across' | 'up' | 'any';
 	readonly mass: number;
 	readonly notes: readonly string[];
+}
+
+/** A device on a board; outlines as the holes of that board, seen from outside. */
+export interface BoardDevice {
+	readonly name: string;
+	readonly side: 'outside' | 'inside';
+	readonly body: Outline;
+	/** With the free space round it. */
+	readonly space: Outline;
+	readonly height: Length;
+	/** The chamber it takes its volume from; null outside. */
+	readonly chamber: number | null;
+	readonly mass: number;
+	readonly note: string;
 }
 
 /** Faces one beside the other, and how much longer than the longer the rectangle round both is. */

@@ -14,6 +14,7 @@ import {
 	outsidePoints,
 	sizesOf,
 } from './report';
+import { withSlotsNamed } from './halving';
 import { bareAir, fillSwept, type Inside } from './inside';
 import type { Framed, Seated } from './mounted';
 import { BoardRack } from './rack';
@@ -41,7 +42,9 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
 		return { ...nothing, problems: log.problems };
 	}
-	const { inside, section, tapered } = built;
+	const { section, tapered } = built;
+	const boards = withSlotsNamed(built.inside.boards, (i) => labelOf(i, box, job));
+	const inside = { ...built.inside, boards };
 	const seams = letter(inside.boards, inside.seams);
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
 	const chambers = chambersOf(box, inside, log);
@@ -204,12 +207,16 @@ export function tiltLimit(job: Job): number {
 }
 
 /** B1, B2 ... when there is one box in the job; B2-1, B2-2 ... for the second of several. */
-function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
+function labelOf(i: number, box: Box, job: Job): string {
 	const own = job.boxes.length > 1 ? `B${job.boxes.findIndex((b) => b.id === box.id) + 1}-` : 'B';
+	return `${own}${i + 1}`;
+}
+
+function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
 	return boards.map((board, i) => {
 		const mark = {
 			id: `${box.id}.${board.key}`,
-			label: `${own}${i + 1}`,
+			label: labelOf(i, box, job),
 			owner: box.id,
 			count: box.count,
 		};
@@ -265,6 +272,10 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 			amount: cup * (box.terminal?.screws ?? 0) * times,
 			for: `terminal of ${box.name}`,
 		},
+		...inside.devices.map((d): Need => {
+			const screws = d.device.holes.length * times;
+			return { kind: 'screws', amount: screws, for: `${d.name} of ${box.name}` };
+		}),
 		{ kind: 'lining', amount: inside.lined.area * times, for: `walls of ${box.name}` },
 		{ kind: 'stuffing', amount: stuffed * times, for: `inside of ${box.name}` },
 	]);

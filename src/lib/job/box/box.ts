@@ -4,6 +4,7 @@ import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
 import { carpet, opening, boxSpace } from './place';
 import { solvedDimension, boxShape } from './shape';
+import { boxDevice } from './device';
 import { tieDown } from './tie-down';
 import { radiator } from './radiator';
 import { vent } from './vent';
@@ -176,6 +177,10 @@ export const box = z.strictObject({
 		label: 'Braces',
 		help: 'frames, shelves and rods inside.',
 	}),
+	braceFit: field(distanceField.prefault(0.3), {
+		label: 'Fit of crossing braces',
+		help: 'how much wider the slots of braces halved over each other are than the board that goes in. Common practice, no source: 0.2 to 0.5 mm.',
+	}),
 	cleats: field(cleats.nullable().default(null), {
 		label: 'Cleats',
 		help: 'strips in the corners.',
@@ -187,6 +192,10 @@ export const box = z.strictObject({
 	tieDowns: field(z.array(tieDown).max(12).default([]), {
 		label: 'Tie-down points',
 		help: 'where it is held to the vehicle. How strong each must be is not worked out here.',
+	}),
+	devices: field(z.array(boxDevice).max(20).default([]), {
+		label: 'Devices',
+		help: 'amplifiers, crossovers, distribution blocks screwed to a board.',
 	}),
 	lining: field(lining.nullable().default(null), {
 		label: 'Lining',

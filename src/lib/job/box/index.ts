@@ -1,4 +1,5 @@
 export { box, type Box } from './box';
+export type { BoxDevice } from './device';
 export type { Driver } from './driver';
 export type { BoardKey, BoxSpot } from './fields';
 export type { Brace, Cleats, Divider } from './inside';

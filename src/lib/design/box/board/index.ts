@@ -2,6 +2,7 @@ export {
 	type Board,
 	boardName,
 	boardOf,
+	type Halving,
 	type Hole,
 	type HolePattern,
 	isDrilled,

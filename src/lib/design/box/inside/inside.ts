@@ -11,6 +11,7 @@ import { besideVents, DOUBLED, driverTakes, seatAll } from './driver';
 import type { Framed, Seated } from '../mounted';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
+import { type Mounted, placeDevices } from '../devices';
 import { placeTieDowns, type Tied } from '../hold';
 import type { BoardRack } from '../rack';
 import { divide } from './rooms';
@@ -40,6 +41,7 @@ export interface Inside {
 	readonly obstacles: readonly Obstacle[];
 	readonly lined: Lined;
 	readonly tied: readonly Tied[];
+	readonly devices: readonly Mounted[];
 }
 
 /** What the walls enclose, before anything is put in. */
@@ -155,6 +157,9 @@ export function mount(
 	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
 	const tied = placeTieDowns(box, boards, log);
+	const devices = placeDevices(box, boards, rooms, log);
+	for (const { room, name, device: d } of devices)
+		if (room !== null) taken.push({ room, what: name, volume: d.length * d.width * d.height });
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
 	const tuned = tuneRooms(rooms, taken, setups, log);
@@ -167,8 +172,13 @@ export function mount(
 		radiators,
 		lined,
 		tied,
+		devices,
 		vents: tuned.vents,
-		obstacles: [...stage.obstacles, ...tuned.obstacles],
+		obstacles: [
+			...stage.obstacles,
+			...tuned.obstacles,
+			...devices.flatMap((d) => d.obstacle ?? []),
+		],
 	};
 }
 

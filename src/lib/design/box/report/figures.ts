@@ -10,6 +10,7 @@ import { boardFigures } from './figures-board';
 import { driverFigures, radiatorFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
+import { checkMounted } from '../devices';
 import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
@@ -58,7 +59,13 @@ export function figuresOf(whole: Whole): BoxFigures {
 			mass: one.driver.mass + (nth(radiators, i).added ?? 0) / 1000,
 		})),
 	];
-	const loadedMass = mass + mounted.reduce((sum, m) => sum + m.mass, 0);
+	const loads = [...mounted, ...inside.devices.map((d) => ({ mass: d.device.mass }))];
+	const loadedMass = loads.reduce((sum, one) => sum + one.mass, mass);
+	checkMounted(
+		inside.devices,
+		{ ...inside, measured: box.space !== null || box.opening !== null },
+		log,
+	);
 	return {
 		profile: section && {
 			outer: snapOutline(section.outer),
@@ -68,7 +75,9 @@ export function figuresOf(whole: Whole): BoxFigures {
 		outside: sizesOf(outsidePoints(boards)),
 		inside: insideSizes(section, whole.innerCorners),
 		leans: leansOf(boards),
-		boards: boards.map((b, i) => boardFigures(b, nth(parts, i), placingOf(boards, parts, i))),
+		boards: boards.map((b, i) =>
+			boardFigures(b, nth(parts, i), placingOf(boards, parts, i), inside.devices),
+		),
 		seams: seams.map((s) => seamFigures(s, names, box)),
 		chambers: whole.chambers,
 		solved: whole.solved,

@@ -26,7 +26,7 @@ export interface Carried {
 	readonly mass: number;
 }
 
-/** Centre of gravity of boards, rods, drivers and radiators together. */
+/** Centre of gravity of boards, rods, drivers, radiators and devices together. */
 export function gravityOf(
 	inside: Inside,
 	mounted: readonly Carried[],
@@ -36,6 +36,7 @@ export function gravityOf(
 		...inside.boards.map(weightOf),
 		...inside.rods.map((rod) => ({ mass: rodMass(rod, sundries), at: middle3(rod.from, rod.to) })),
 		...mounted.map(mountedWeight),
+		...inside.devices.map((d) => ({ mass: d.device.mass, at: d.middle })),
 	];
 	const mass = weights.reduce((sum, w) => sum + w.mass, 0);
 	if (mass <= 0) return null;

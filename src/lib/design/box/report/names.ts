@@ -30,6 +30,7 @@ function sayShared(box: Box, log: ProblemLog): void {
 		),
 		...box.vents.map((v, i) => ({ name: ventName(v, i), path: ['vents', i] })),
 		...box.tieDowns.map((t, i) => ({ name: tieDownName(t, i), path: ['tieDowns', i] })),
+		...box.devices.map((d, i) => ({ name: d.name, path: ['devices', i] })),
 		...box.braces.map((b, i) => ({ name: braceName(b, i), path: ['braces', i] })),
 	];
 	const seen = new Set<string>();

@@ -13,13 +13,15 @@ interface Footprint {
 	readonly path: Path;
 	readonly wall: Board;
 	readonly outline: Outline;
+	/** Of a device, which side of the board it is on. */
+	readonly side?: 'outside' | 'inside';
 	/** Of a round one. */
 	readonly round: { readonly centre: Point; readonly radius: number } | null;
 }
 
 /**
  * Says which of the things mounted on one board take each other's place: the frames of drivers
- * and radiators, with their rings, the holes of vents, the terminal and tie-downs. What stands too
+ * and radiators, with their rings, the holes of vents, the terminal, tie-downs and devices. What stands too
  * close in one row has been told with its pitch.
  */
 export function sayOverlaps(inside: Inside, log: ProblemLog): void {
@@ -27,12 +29,16 @@ export function sayOverlaps(inside: Inside, log: ProblemLog): void {
 	all.forEach((a, i) => {
 		for (const b of all.slice(i + 1)) {
 			const sameRow = a.path.join('.') === b.path.join('.');
-			if (a.wall !== b.wall || sameRow) continue;
+			if (a.wall !== b.wall || sameRow || acrossTheBoard(a, b)) continue;
 			const over = overlap(a, b);
 			if (over) log.check(b.path, over.what, over.fix);
 		}
 	});
 }
+
+/** Two devices, one on each side of their board. */
+const acrossTheBoard = (a: Footprint, b: Footprint): boolean =>
+	a.side !== undefined && b.side !== undefined && a.side !== b.side;
 
 function footprintsOf(inside: Inside): Footprint[] {
 	const walls = inside.boards.filter((b) => b.role === 'wall' || b.role === 'end');
@@ -59,7 +65,12 @@ function footprintsOf(inside: Inside): Footprint[] {
 			? []
 			: [roundPrint({ name, path: ['tieDowns', index, 'at'], wall }, at, hole / 2)],
 	);
-	return [...framed, ...tubes, ...others, ...tied];
+	const devices = inside.devices.map(
+		({ name, index, place: { wall }, body, device: { side } }): Footprint => ({
+			...{ name, path: ['devices', index], wall, outline: body, round: null, side },
+		}),
+	);
+	return [...framed, ...tubes, ...others, ...tied, ...devices];
 }
 
 function slotPath(name: string, { vents }: Inside): Path {

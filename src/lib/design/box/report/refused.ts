@@ -50,5 +50,7 @@ function nameOf(box: Box, of: string | number | undefined, i: number): string | 
 	if (of === 'dividers') return `divider ${i + 1}`;
 	if (of === 'doublers') return `doubler ${i + 1}`;
 	if (of === 'cleats') return 'the cleats';
+	const device = box.devices[i];
+	if (of === 'devices' && device?.side === 'inside') return device.name;
 	return of === 'terminal' ? 'the terminal' : null;
 }
