@@ -13,3 +13,4 @@ export { responseColumns } from './response-columns';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
 export { ADJUSTED, volumeLines } from './volume-lines';
+export { boxMassText, panelMassText } from './mass-text';
