@@ -132,7 +132,7 @@ describe('what was filled in and had no say', () => {
 		const box = named(BOXES, 'Carpeted, and where it goes');
 		const kilos = (text: string): number => Number(/([\d.]+) kg/.exec(text)?.[1]);
 		const bare = kilos(await weighs(box, 0));
-		// Girth of the sides 2 x (360 + 380) by 700, twice an end of 360 x 380, and the turned rims.
+		// Girth of the sides 2 x (360 + 380) by 700, twice an end of 360 x 380, and turned rims.
 		const cloth = kilos(await weighs(box, 10)) - bare;
 		expect(cloth).toBeGreaterThan(10 * (1.48 * 0.7 + 2 * 0.36 * 0.38));
 		expect(cloth).toBeLessThan(10 * (1.58 * 0.86 + 2 * 0.46 * 0.48));

@@ -3,7 +3,7 @@ import type { Form, Line, Spot } from './section';
 
 /*
  * The air of a box found by trying points: each is in a board, in a vent, or in air, as the numbers
- * of the job say where things are. x runs from the inside of the left end, y from the outside of the
+ * of the job say where things are. x runs from the inside of the left end, y from outside the
  * front to the back, z from the outside of the bottom up. mm.
  */
 

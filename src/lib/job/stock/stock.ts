@@ -157,7 +157,7 @@ const rollIn = (amount: AmountField) =>
 		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
 	});
 
-/** Far less than anything is sold in: what is smaller is a slip, and comes to packs past all number. */
+/** Far less than anything is sold in: what is smaller comes to packs past all number. */
 const LEAST_PACK = 0.001;
 const NO_PACK = `One pack holds next to nothing.|Give at least ${LEAST_PACK} m2, m, litres or pieces, as the kind is counted.`;
 

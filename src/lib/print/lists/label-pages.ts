@@ -28,7 +28,7 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 	return sheet;
 }
 
-/** More than these take longer to print than to write; what is left out is said on the test page. */
+/** Past these it is no work for one printer; what is left out is said on the test page. */
 const MOST_LABELS = 3000;
 
 /**

@@ -4,7 +4,14 @@ export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
 export { facesText, leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
-export { gravityText, HELD_BY, TIE_DOWN_HEADS, tieDownRows } from './hold-text';
+export {
+	boxMassText,
+	panelMassText,
+	gravityText,
+	HELD_BY,
+	TIE_DOWN_HEADS,
+	tieDownRows,
+} from './hold-text';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { patternText } from './pattern-text';
@@ -13,4 +20,3 @@ export { responseColumns } from './response-columns';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
 export { ADJUSTED, volumeLines } from './volume-lines';
-export { boxMassText, panelMassText } from './mass-text';

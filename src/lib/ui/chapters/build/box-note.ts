@@ -1,7 +1,7 @@
 import type { BoxPlan } from '../../../design';
 import { type Ruler, showVolume } from '../../../measure';
 import type { Plan } from '../../../plan';
-import { boxMassText } from '../../../print/wording';
+import { boxMassText } from '../../../print';
 
 /** The line beside a box's heading: net volume, wanted volume, mass. */
 export function boxNote(box: BoxPlan, plan: Plan, ruler: Ruler): string {
