@@ -11,6 +11,7 @@ export { templateLength } from './templates';
 export {
 	ADJUSTED,
 	amountText,
+	boxMassText,
 	buyText,
 	cautionsOfSheet,
 	costLines,

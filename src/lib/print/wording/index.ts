@@ -1,8 +1,10 @@
 export { amountText, buyText } from './amounts';
 export {
 	ADJUSTED,
+	boxMassText,
 	gravityText,
 	HELD_BY,
+	panelMassText,
 	RADIATOR_HEADS,
 	radiatorTexts,
 	responseColumns,
