@@ -1,28 +1,7 @@
 import type { BoxFigures, BoxPlan } from '../design';
 import { z } from '../job';
 import { response } from './response';
-import {
-	bodyOf,
-	fieldsOf,
-	fromGrams,
-	howMany,
-	inCm2,
-	inDegrees,
-	inHertz,
-	inKg,
-	inLitres,
-	millimetres,
-	inMm2,
-	listOf,
-	oneOf,
-	outlineOf,
-	pure,
-	sizes3,
-	viewFrame,
-	saying,
-	xy,
-	yesNo,
-} from './units';
+import { bodyOf, fieldsOf, fromGrams, howMany, inCm2, inDegrees, inHertz, inKg, inLitres, millimetres, inMm2, listOf, oneOf, outlineOf, pure, sizes3, viewFrame, saying, xy, yesNo } from './units';
 
 type Of<K extends keyof BoxFigures> = Extract<BoxFigures[K], readonly unknown[]>[number];
 type Board = Of<'boards'>;

@@ -1,30 +1,8 @@
 import { mm } from '../../../measure';
 import type { Radiator } from '../../../job';
 import { type Outline, type Point, area, bounds } from '../../../geometry';
-import {
-	cubicTicks,
-	reach,
-	type Air,
-	type Taken,
-	frameOf,
-	raised,
-	slab,
-	add3,
-	scale3,
-} from '../solid';
-import {
-	type Board,
-	type Hole,
-	faceOf,
-	liesOn,
-	outermost,
-	placeOn,
-	roomBehind,
-	rowOf,
-	through,
-	boardName,
-	boardOf,
-} from '../board';
+import { cubicTicks, reach, type Air, type Taken, frameOf, raised, slab, add3, scale3 } from '../solid';
+import { type Board, type Hole, faceOf, liesOn, outermost, placeOn, roomBehind, rowOf, through, boardName, boardOf } from '../board';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';

@@ -1,13 +1,4 @@
-export {
-	braceAll,
-	type Braced,
-	braceName,
-	type Dowel,
-	type Plate,
-	type PlateBody,
-	type Rod,
-	rodMass,
-} from './braces';
+export { braceAll, type Braced, braceName, type Dowel, type Plate, type PlateBody, type Rod, rodMass } from './braces';
 export { clashes } from './clash';
 export { cleatAll, type Cleated, stripSeam } from './cleat';
 export { type LayerAsk, type Layers, layUp } from './doubler';

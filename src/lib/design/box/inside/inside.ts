@@ -17,15 +17,7 @@ import type { BoardRack } from '../rack';
 import { divide } from './rooms';
 import { type Shell, type SweptSection, openFront } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import {
-	clearOf,
-	slotSetups,
-	roundSetups,
-	type SlotSetup,
-	type VentSetup,
-	tuneRooms,
-	type VentResult,
-} from '../vent';
+import { clearOf, slotSetups, roundSetups, type SlotSetup, type VentSetup, tuneRooms, type VentResult } from '../vent';
 
 /** Everything in a box once all is in its place. */
 export interface Inside {

@@ -1,20 +1,7 @@
 import { nth } from '../../../measure';
 import type { Box, Divider } from '../../../job';
 import { type Line, type Point, cornerAt } from '../../../geometry';
-import {
-	volumeOfAir,
-	type SweptAir,
-	frameOf,
-	type Frame,
-	type Solid,
-	stripAcross,
-	type BoardStrip,
-	length3,
-	middle3,
-	p3,
-	sub3,
-	type Point3,
-} from '../solid';
+import { volumeOfAir, type SweptAir, frameOf, type Frame, type Solid, stripAcross, type BoardStrip, length3, middle3, p3, sub3, type Point3 } from '../solid';
 import { boardOf, type Board, type Seam } from '../board';
 import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';

@@ -1,16 +1,5 @@
 import { TICKS_PER_MM } from '../../../measure';
-import {
-	boundsOfPoints,
-	distance,
-	linesInside,
-	minus,
-	type Outline,
-	plus,
-	type Point,
-	snapPoint,
-	times,
-	unit,
-} from '../../../geometry';
+import { boundsOfPoints, distance, linesInside, minus, type Outline, plus, type Point, snapPoint, times, unit } from '../../../geometry';
 import type { Bench } from '../bench';
 
 export type SeamPoints = readonly [Point, Point];
