@@ -32,7 +32,7 @@ const somePart: fc.Arbitrary<Omit<Part, 'mark'>> = fc.record({
 	name: words,
 	length: size,
 	width: size,
-	count: fc.integer({ min: 1, max: 9999 }),
+	count: fc.integer({ min: 1, max: 200 }),
 	board: fc.integer({ min: 0, max: 1 }),
 	grain: fc.constantFrom('length', 'width', 'any'),
 	note: fc.string({ maxLength: 20 }).map((s) => s.trim()),

@@ -6,7 +6,7 @@ import type { Fault } from './fault';
  * More pieces than these are not laid out in one go: a search over them, and their labels, take
  * minutes and gigabytes.
  */
-const MOST_PIECES = 2500;
+const MOST_PIECES = 3000;
 /** The fewest boards there are to a box. */
 const BOARDS = 4;
 

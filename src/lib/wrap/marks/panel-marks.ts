@@ -22,9 +22,7 @@ export function panelMarks(
 	covering: Pick<Covering, 'outline' | 'steps'>,
 	rule: ReliefRule,
 ): PanelMarks {
-	// A window's folds run on from their last point to their first.
-	const round = shape.windows.flatMap((w) => w.folds.map((fold) => [...fold, ...fold.slice(0, 1)]));
-	const folds = [...shape.folds, ...round];
+	const folds = [...shape.folds, ...shape.windows.flatMap((w) => w.folds)];
 	const ground = { board: finder(covering.outline), laid: shape.laid, folds };
 	const all = [
 		reliefsOf(shape.flaps, shape.laid.climb, rule, folds),
