@@ -1,5 +1,5 @@
 import { field, z } from '../zod';
-import { boardKey, litresBetween, spot, thingName } from './fields';
+import { boardKey, carrierKey, intoField, litresBetween, spot, thingName } from './fields';
 import { count, degreesField, distanceField, id, size } from '../fields';
 import { outline } from '../loose-part';
 
@@ -137,10 +137,11 @@ const data = z.strictObject({
 
 export const driver = z.strictObject({
 	name: thingName,
-	board: field(boardKey.default('front'), {
+	board: field(carrierKey.default('front'), {
 		label: 'Board',
-		help: 'the one the driver is mounted on.',
+		help: 'the one the driver is mounted on, or a divider.',
 	}),
+	into: intoField('Magnet lies', 'the side its magnet lies on.'),
 	at: field(spot, { label: 'Place', help: 'centre of the driver, or of the row of drivers.' }),
 	count: field(count.max(12).default(1), {
 		label: 'Drivers',

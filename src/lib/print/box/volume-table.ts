@@ -33,7 +33,12 @@ export function volumeTable(chamber: Chamber, of: number, width: number, ruler: 
 			width * 0.6,
 		),
 		...sentence(
-			[lines.adjusted ? ADJUSTED : '', chamber.stuffing ?? '', tuningText(chamber, ruler)],
+			[
+				lines.adjusted ? ADJUSTED : '',
+				chamber.stuffing ?? '',
+				tuningText(chamber, ruler),
+				...chamber.says,
+			],
 			width,
 		),
 		space(4),

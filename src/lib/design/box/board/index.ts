@@ -13,13 +13,18 @@ export { weighBoard } from './moment';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';
 export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';
+export { dividerNumber, noSuchBoard, sayNoSide, wayOf } from './on-divider';
 export {
 	edgeOfHole,
 	faceOf,
+	facesToFill,
+	liesIn,
 	liesOn,
+	onDivider,
 	outermost,
 	type Place,
 	placeOn,
+	roomBefore,
 	roomBehind,
 	rowOf,
 	through,

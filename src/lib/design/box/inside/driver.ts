@@ -1,6 +1,6 @@
 import { mm } from '../../../measure';
 import type { Box, Driver } from '../../../job';
-import { type Outline, type Point, area, bounds } from '../../../geometry';
+import { type Point, area, bounds } from '../../../geometry';
 import {
 	cubicTicks,
 	reach,
@@ -14,23 +14,28 @@ import {
 } from '../solid';
 import {
 	type Board,
-	type Hole,
 	faceOf,
-	liesOn,
+	liesIn,
+	noSuchBoard,
+	onDivider,
 	outermost,
 	placeOn,
+	roomBefore,
 	roomBehind,
+	sayNoSide,
 	rowOf,
 	through,
+	wayOf,
 	type Place,
 	boardName,
 	boardOf,
+	dividerNumber,
 } from '../board';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { drillBolts } from '../mounted';
+import { cutHole, cutRadius, drillBolts } from '../mounted';
 import { saySeat, sayDriver } from './driver-sheet';
 
 /** One driver of a row, in its place. */
@@ -41,6 +46,8 @@ export interface Seated {
 	readonly place: Place;
 	/** Chamber number less one; -1 where a board stands behind it. */
 	readonly room: number;
+	/** Of one on a divider: the chamber its cone looks into, counted alike. */
+	readonly front: number | null;
 	/**
 	 * How far the flange sits outside the face of the wall (a ring) or inside it (a routed seat,
 	 * negative).
@@ -70,16 +77,14 @@ export function seatDrivers(
 				`Give at least ${shown(driver.frame)} mm.`,
 			);
 		}
-		let refused = false;
+		sayNoSide(driver, ['drivers', d, 'into'], log);
+		let refused = sayRingInside(driver, d, log);
+		if (refused) return;
 		shifts.forEach((shift, i) => {
-			const place = placeOn(boards, driver.board, driver.at, shift);
+			const place = placeOn(boards, driver.board, driver.at, shift, driver.into);
 			if (!place) {
-				if (i === 0)
-					log.stop(
-						['drivers', d, 'board'],
-						`This form has no board '${driver.board}'.`,
-						'Choose one of its own walls.',
-					);
+				const lost = noSuchBoard(boards, driver.board, box.dividers.length);
+				if (i === 0) log.stop(['drivers', d, 'board'], ...lost);
 				return;
 			}
 			const name = `${driver.name ?? `Driver ${d + 1}`}${driver.count > 1 ? ` ${String.fromCharCode(97 + i)}` : ''}`;
@@ -95,6 +100,7 @@ export function seatDrivers(
 				name,
 				place,
 				room: roomBehind(rooms, place),
+				front: onDivider(place) ? roomBefore(rooms, place) : null,
 				proud,
 				cutRadius: cutRadius(driver),
 			};
@@ -111,62 +117,38 @@ export function seatDrivers(
 	return { seated, rings };
 }
 
+/** A ring would stand in the air of the other chamber, where nothing takes account of it. */
+function sayRingInside(driver: Driver, d: number, log: ProblemLog): boolean {
+	if (driver.seat.kind !== 'ring' || dividerNumber(driver.board) === null) return false;
+	log.stop(
+		['drivers', d, 'seat'],
+		`${driver.name ?? `Driver ${d + 1}`} sits on a divider: a ring is made for the outside of a box.`,
+		'Set its frame on the face, or in a routed seat.',
+	);
+	return true;
+}
+
 /**
  * What a driver takes of its chamber, and gives back: the doublers behind its wall were counted
- * whole, but its cut-out goes through them.
+ * whole, but its cut-out goes through them. A divider is in no chamber: what its cut-out opens
+ * behind the frame is air of the chamber the magnet lies in.
  */
-export function driverTakes({ driver, name, room, place }: Seated): Taken[] {
+export function driverTakes({ driver, name, room, place, proud }: Seated): Taken[] {
 	if (room < 0) return [];
 	const open = Math.abs(area(cutHole(driver, place.at).outline));
 	const cut = place.layers
 		.filter((b) => b.role === 'doubler')
 		.map((b) => ({ room, what: DOUBLED, volume: -open * b.material.measured }));
+	if (onDivider(place)) {
+		const deep = Math.max(0, place.stack + proud);
+		cut.push({ room, what: `Cut-out of ${name} in the divider`, volume: -open * deep });
+	}
 	const own = { room, what: name, volume: cubicTicks(driver.displacement ?? 0) };
 	return own.volume > 0 ? [own, ...cut] : cut;
 }
 
 /** The line of the doublers in the list of what is taken off the volume. */
 export const DOUBLED = 'Doubled boards';
-
-function cutRadius({ cutout }: Driver): number {
-	if (cutout.kind === 'round') return cutout.diameter / 2;
-	if (cutout.kind === 'oval') return Math.max(cutout.length, cutout.width) / 2;
-	const b = bounds(cutout.outline);
-	return Math.hypot(b.length, b.width) / 2;
-}
-
-/** Outline of the cut-out round its centre, and its size for the drawing. */
-function cutHole(driver: Driver, at: Point): Hole {
-	const { cutout } = driver;
-	if (cutout.kind === 'round') return roundHole(at, cutout.diameter);
-	if (cutout.kind === 'oval')
-		return {
-			...roundHole(at, cutout.width),
-			outline: oval(at, cutout.length, cutout.width),
-			size: [cutout.length, cutout.width],
-		};
-	const b = bounds(cutout.outline);
-	const outline = cutout.outline.map((c) => ({
-		...('bulge' in c && c.bulge ? { bulge: c.bulge } : {}),
-		x: c.x - b.x - b.length / 2 + at.x,
-		y: c.y - b.y - b.width / 2 + at.y,
-	}));
-	return { ...roundHole(at, 0), outline, size: [b.length, b.width] };
-}
-
-/** Straight sides with half circles at the ends of the longer way. */
-function oval(at: Point, length: number, width: number): Outline {
-	const r = Math.min(length, width) / 2;
-	const [dx, dy] = length >= width ? [length / 2 - r, r] : [r, width / 2 - r];
-	const c = (x: number, y: number, bulge = 0): Outline[number] => ({
-		x: at.x + x,
-		y: at.y + y,
-		...(bulge ? { bulge } : {}),
-	});
-	return length >= width
-		? [c(-dx, -dy), c(dx, -dy, 1), c(dx, dy), c(-dx, dy, 1)]
-		: [c(dx, -dy), c(dx, dy, 1), c(-dx, dy), c(-dx, -dy, 1)];
-}
 
 /**
  * Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when
@@ -175,10 +157,9 @@ function oval(at: Point, length: number, width: number): Outline {
 function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
-	const face = faceOf(place.wall);
-	if (!liesOn(hole, face)) {
+	if (!liesIn(hole, place.wall)) {
 		const size = hole.size.map(shown).join(' x ');
-		const b = bounds(face.map(round));
+		const b = bounds(faceOf(place.wall).map(round));
 		if (tell)
 			log.stop(
 				['drivers', one.index, 'cutout'],
@@ -188,6 +169,7 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 		return false;
 	}
 	place.wall.holes.push(hole);
+	if (onDivider(place)) place.wall.notes.push(howItSits(one));
 	drillBolts(one, hole, log);
 	if (driver.seat.kind === 'routed') {
 		// The frame lies on the outermost layer: that is where its seat is routed.
@@ -197,6 +179,7 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 			...roundHole(at, driver.frame + mm(1), driver.seat.depth),
 			of: 'seat',
 			name: `seat of ${name}`,
+			...(place.reversed ? { face: 'inside' as const } : {}),
 		});
 	}
 	for (const layer of place.layers)
@@ -206,6 +189,12 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 			name,
 		});
 	return true;
+}
+
+/** Told on the drawing of a divider: which face the frame lies on, and when it goes in. */
+function howItSits({ name, place: { reversed, inward } }: Seated): string {
+	const face = reversed ? 'inside' : 'outside';
+	return `${name}: its frame lies on the ${face} face, its magnet points ${wayOf(inward)}. Seal it to the board; it goes in before the box is shut, or through a board that can be unscrewed.`;
 }
 
 const round = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });

@@ -13,4 +13,4 @@ export { cleatAll, type Cleated, stripSeam } from './cleat';
 export { type LayerAsk, type Layers, layUp } from './doubler';
 export { roomFor, type Seated } from './driver';
 export { bareAir, fillSwept, type Inside, mount, stageOf } from './inside';
-export { edgeSeams, type Meeting } from './rooms';
+export { dividerName, edgeSeams, type Meeting } from './rooms';

@@ -76,7 +76,8 @@ export function divide(
 			const board = boardOf({
 				key,
 				wall: null,
-				name: 'Divider',
+				name: dividerName(box, d),
+				divider: d + 1,
 				role: 'divider',
 				material,
 				...cut,
@@ -93,6 +94,10 @@ export function divide(
 	});
 	return { rooms: rooms.map((r) => ({ air: r.air, gross: volumeOfAir(r.bare) })), boards, seams };
 }
+
+/** Its number is told where there are several. */
+export const dividerName = ({ dividers }: Box, d: number): string =>
+	dividers.length > 1 ? `Divider ${d + 1}` : 'Divider';
 
 function missed(divider: Divider, d: number, air: SweptAir, log: ProblemLog): void {
 	const limit = {

@@ -1,2 +1,3 @@
 export { drillBolts, sayBehindBolts } from './bolts';
+export { cutHole, cutRadius } from './cut-out';
 export { drillScrews } from './screws';

@@ -2,6 +2,7 @@ import type { Box } from '../../../job';
 import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
 import type { Inside, Seated } from '../inside';
+import { isJoined, isTubed, joinedWords } from '../between';
 import { qsOf } from '../response';
 import { nth } from '../../../measure';
 import { refusedLines } from './refused';
@@ -29,7 +30,9 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			);
 		}
 		const vents = inside.vents.filter((v) => v.setup.room === r);
-		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, vents.length > 0) : 0;
+		const vented = vents.length > 0 || isTubed(inside, r);
+		const closed = !vented && net > 0 && !isJoined(inside, r);
+		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, vented) : 0;
 		const acting = net * (1 + (credit * (box.stuffing?.fill ?? 100)) / 1e4);
 		const wanted = box.target && box.target.chamber === r + 1 ? box.target.litres : null;
 		return {
@@ -37,12 +40,13 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			gross: litres(room.gross),
 			deductions: [...linesOf(inside, r), ...refused],
 			net,
-			vented: vents.length > 0,
+			vented,
 			acting,
-			stuffing: stuffingWords(box, vents.length > 0, credit, log),
+			stuffing: stuffingWords(box, vented, credit, log),
 			wanted,
-			sealed: vents.length > 0 || net <= 0 ? null : sealedOf(box, inside, r, acting, log),
+			sealed: closed ? sealedOf(box, inside, r, acting, log) : null,
 			tuning: vents[0]?.hertz ?? null,
+			says: joinedWords(inside, r),
 		};
 	});
 }

@@ -1,10 +1,18 @@
-import { snap, theOne } from '../../../measure';
+import { nth, snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
 import type { DriverFigures } from '../box-plan';
 import { clashes, roomFor, type Seated, type Inside } from '../inside';
 import { finite } from '../finite';
 import { sayBehindBolts } from '../mounted';
-import { boardObstacle, type Hole, edgeOfHole, rodObstacle, type Obstacle, faceOf } from '../board';
+import { standsBefore } from '../between';
+import {
+	boardObstacle,
+	type Hole,
+	edgeOfHole,
+	rodObstacle,
+	type Obstacle,
+	facesToFill,
+} from '../board';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -14,11 +22,11 @@ import { p3 } from '../solid';
 export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): DriverFigures {
 	const { driver, index, name, place } = one;
 	const path = ['drivers', index];
-	const face = faceOf(place.wall);
+	const faces = facesToFill(place.wall);
 	const { x, y } = place.at;
 	const here = (h: Hole): boolean => h.centre.x === x && h.centre.y === y;
 	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver' && here(h));
-	const edge = edgeOfHole(hole, face);
+	const edge = Math.min(...faces.map((face) => edgeOfHole(hole, face)));
 	if (edge < LEAST_EDGE) {
 		log.check(
 			[...path, 'at'],
@@ -26,7 +34,7 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 			`Keep ${shown(LEAST_EDGE)} mm or more, or the edge breaks out.`,
 		);
 	}
-	if (distanceTo(place.at, face) < driver.frame / 2) {
+	if (distanceTo(place.at, nth(faces, place.reversed ? 1 : 0)) < driver.frame / 2) {
 		log.check(
 			[...path, 'frame'],
 			`The frame of ${name} (${shown(driver.frame)} mm) stands over the edge of its board.`,
@@ -46,9 +54,10 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 	const inTheWay = ['brace', 'cleat', 'divider', 'slot'];
 	sayBehindBolts(
 		one,
-		inside.boards.filter((b) => inTheWay.includes(b.role)),
+		inside.boards.filter((b) => inTheWay.includes(b.role) && b !== place.wall),
 		log,
 	);
+	sayBeforeFrame(one, inside, log);
 	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
 	const told = besideOn(one, inside);
 	const untold = meets.filter((other) => !told.has(other));
@@ -62,6 +71,7 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 		name,
 		board: place.wall.name,
 		chamber: air ? one.room + 1 : null,
+		front: one.front === null || one.front < 0 ? null : one.front + 1,
 		edge: snap(edge),
 		room: snap(finite(room.axis)),
 		roomAtRim: snap(finite(room.rim)),
@@ -69,6 +79,24 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 		behind: snap(finite(behind)),
 		meets,
 	};
+}
+
+/** Says what stands where the frame of a driver on a divider has to lie. */
+function sayBeforeFrame(one: Seated, inside: Inside, log: ProblemLog): void {
+	const { driver, front, index, name, place } = one;
+	if (front === null) return;
+	const told = besideOn(one, inside);
+	const dividers = inside.boards.filter((b) => b.role === 'divider' && b !== place.wall);
+	const obstacles = [...obstaclesFor(one, inside), ...dividers.map(boardObstacle)];
+	const met = standsBefore(place, driver.frame / 2, obstacles).filter((other) => !told.has(other));
+	if (front >= 0 && met.length === 0) return;
+	log.check(
+		['drivers', index, 'frame'],
+		met.length > 0
+			? `Where the frame of ${name} lies on ${place.wall.name} stands ${met.join(', ')}.`
+			: `Before the cone of ${name} there is no air but a board.`,
+		'Move one of them.',
+	);
 }
 
 /**

@@ -2,6 +2,7 @@ import type { Box } from '../../../job';
 import { TICKS_PER_MM } from '../../../measure';
 import type { ProblemLog } from '../../problem-log';
 import type { Chamber, ResponseFigures, ResponsePoint } from '../box-plan';
+import { isJoined } from '../between';
 import type { Inside, Seated } from '../inside';
 import type { VentResult } from '../vent';
 import { type Behind, motion, type Motor, ventBreather } from './circuit';
@@ -21,6 +22,7 @@ export function responsesOf(
 	sayContradictions(box, log);
 	return chambers.flatMap((chamber) => {
 		const room = chamber.number - 1;
+		if (isJoined(inside, room)) return [];
 		const own = inside.seated.filter((s) => s.room === room);
 		const vents = inside.vents.filter((v) => v.setup.room === room);
 		const found = responseOf({ box, chamber, own, vents }, log);
