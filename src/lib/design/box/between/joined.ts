@@ -79,13 +79,17 @@ export function sayJoined(inside: Inside, log: ProblemLog): void {
 	};
 	for (const s of inside.seated.filter(isAcross)) {
 		if (s.front < 0 || s.room < 0) continue;
-		const [magnet, cone] = [s.room + 1, s.front + 1];
-		tell('drivers', s.index, `${s.name} stands between chambers ${magnet} and ${cone}.`);
+		const [a, b] = [s.room, s.front].sort((p, q) => p - q).map((r) => r + 1);
+		tell('drivers', s.index, `${s.name} stands between chambers ${a} and ${b}.`);
 	}
 	for (const v of inside.vents) {
 		const other = otherEnd(v);
 		if (other === null) continue;
 		const { index, name, room } = v.setup;
-		tell('vents', index, `${name} joins chambers ${room + 1} and ${other + 1}.`);
+		tell(
+			'vents',
+			index,
+			`${name} joins chambers ${Math.min(room, other) + 1} and ${Math.max(room, other) + 1}.`,
+		);
 	}
 }

@@ -18,7 +18,7 @@ export {
 	edgeOfHole,
 	faceOf,
 	facesToFill,
-	liesIn,
+	liesOnBoard,
 	liesOn,
 	onDivider,
 	outermost,

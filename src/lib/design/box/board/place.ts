@@ -43,7 +43,7 @@ export function liesOn({ outline, centre, size }: Hole, face: readonly Point[]):
 }
 
 /** Does a hole lie within its board? A divider may be smaller on one face than on the other. */
-export function liesIn(hole: Hole, board: Board): boolean {
+export function liesOnBoard(hole: Hole, board: Board): boolean {
 	const faces = facesToFill(board);
 	return faces.every((face) => liesOn(hole, face));
 }

@@ -15,7 +15,7 @@ import {
 import {
 	type Board,
 	faceOf,
-	liesIn,
+	liesOnBoard,
 	noSuchBoard,
 	onDivider,
 	outermost,
@@ -157,7 +157,7 @@ export const DOUBLED = 'Doubled boards';
 function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
-	if (!liesIn(hole, place.wall)) {
+	if (!liesOnBoard(hole, place.wall)) {
 		const size = hole.size.map(shown).join(' x ');
 		const b = bounds(faceOf(place.wall).map(round));
 		if (tell)

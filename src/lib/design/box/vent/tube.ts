@@ -5,7 +5,7 @@ import { reach, type Air } from '../solid';
 import {
 	faceOf,
 	type Hole,
-	liesIn,
+	liesOnBoard,
 	noSuchBoard,
 	onDivider,
 	placeOn,
@@ -88,7 +88,7 @@ function placesFor(
 	if (found.length < places.length) return stop('board', noSuchBoard(boards, vent.board, dividers));
 	if (onDivider(nth(found, 0)) && vent.goal.by === 'tuning')
 		return stop('goal', joinsTwo(vent, index));
-	const off = found.find((p) => !liesIn(tubeHole(vent, p.at), p.wall));
+	const off = found.find((p) => !liesOnBoard(tubeHole(vent, p.at), p.wall));
 	if (off) return stop('at', offBoard(vent, index, off));
 	if (vent.count > 1 && pitch < vent.diameter + 2 * vent.wall) sayPitch(vent, pitch, index, log);
 	return found;
