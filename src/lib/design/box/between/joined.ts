@@ -3,9 +3,9 @@ import type { VentResult } from '../vent';
 import type { ProblemLog } from '../../problem-log';
 
 /*
- * Chambers joined through a divider: by a driver whose cone faces both, or by a tube. Neither stands
- * alone, so what holds of a chamber by itself (Qtc, response, speed of air, and with a tube the
- * tuning) is not worked out for it.
+ * Chambers joined through a divider: by a driver whose cone faces both, or by a tube. Neither
+ * stands alone, so what holds of a chamber by itself (Qtc, response, speed of air, and with a tube
+ * the tuning) is not worked out for it.
  */
 
 /** A driver on a divider: its chambers less one, -1 where a board stands. */
