@@ -3,7 +3,7 @@ import { job } from '../../../src/lib/job/job';
 import { toMm } from '../../../src/lib/measure';
 import { figures, made, MATERIALS, told, type Asked } from './make';
 
-/* Inside 564 x 364 x 314 mm of boards of 18 mm: 300 mm to the left of the divider, 246 to its right. */
+/* Inside 564 x 364 x 314 mm, boards of 18 mm: 300 mm left of the divider, 246 right of it. */
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };
 const divided: Asked = { ...plain, dividers: [{ across: 'width', at: 300 }] };
 const DATA = { fs: 30, qts: 0.4, vas: 40, sd: 300, xmax: 8, qes: 0.45 };
