@@ -132,6 +132,32 @@ const vented = boxJob('Vented in two chambers', {
 	},
 });
 
+const passive = boxJob('With passive radiators', {
+	shape: { kind: 'plain', width: 900, height: 400, depth: 420 },
+	drivers: [{ ...driver, data: { ...driver.data, qes: 0.5, qms: 4.5 } }],
+	radiators: [
+		{
+			name: 'Passive',
+			board: 'back',
+			at: { across: 450, up: 200 },
+			count: 2,
+			pitch: 240,
+			cutout: { kind: 'round', diameter: 180 },
+			frame: 210,
+			depth: 70,
+			behind: 15,
+			displacement: 0.6,
+			seat: { kind: 'routed', depth: 4 },
+			bolts: 6,
+			boltCircle: { diameter: 195, angle: 10, hole: 5 },
+			mass: 0.5,
+			goal: { by: 'tuning', hertz: 26 },
+			data: { fs: 20, vas: 40, sd: 220, qms: 8, xmax: 10 },
+		},
+	],
+	response: { power: 80, losses: 7 },
+});
+
 const slotted = boxJob('With a slot', {
 	shape: { kind: 'plain', width: 600, height: 420, depth: 400 },
 	joint: 'mitre',
@@ -250,6 +276,7 @@ export const BOXES: readonly JobFile[] = [
 	sealed,
 	carpeted,
 	vented,
+	passive,
 	slotted,
 	stepped,
 	truncated,

@@ -7,7 +7,9 @@ import { changed, type Change } from './changes';
 
 /* What a changed job brings: another plan, a word about it, or neither. */
 
-/** A plan as texts that can be compared; what is printed is asked for only where the rest is alike. */
+/**
+ * A plan as texts that can be compared; what is printed is asked for only where the rest is alike.
+ */
 interface Seen {
 	readonly plan: Plan;
 	readonly figures: string;

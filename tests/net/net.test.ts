@@ -37,19 +37,13 @@ describe('a field of the job', () => {
 	it(
 		'changes the plan, or is said something about, or may be silent for a reason',
 		async () => {
-			const faults: string[] = [];
-			const silent: string[] = [];
-			const law = fc.asyncProperty(
-				fc.shuffledSubarray([...changes], { minLength: SHARE, maxLength: SHARE }),
-				async (tried) => {
-					for (const [like, alike] of tried) {
-						const shows = await showsIn(alike, faults);
-						if (shows === null && !(alike[0]!.field in quiet)) silent.push(like);
-					}
-					expect({ silent, faults }).toEqual({ silent: [], faults: [] });
-				},
-			);
-			await fc.assert(law, { numRuns: 1, endOnFailure: true });
+			const law = fc.asyncProperty(fc.constantFrom(...changes), async ([like, alike]) => {
+				const faults: string[] = [];
+				const shows = await showsIn(alike, faults);
+				const silent = shows === null && !(alike[0]!.field in quiet) ? [like] : [];
+				expect({ silent, faults }).toEqual({ silent: [], faults: [] });
+			});
+			await fc.assert(law, { numRuns: SHARE, endOnFailure: true });
 		},
 		20 * MINUTE,
 	);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
 import { plan } from '../../src/lib/plan';
 import { printPack } from '../../src/lib/print/pack';
+import { boxMassText, panelMassText } from '../../src/lib/print/wording';
 import { stepsOf } from '../steps';
 import { sequenceOf } from '../../src/lib/nest/saw/cutting/fence';
 import { inflate } from '../../src/lib/nest/inflated';
@@ -91,3 +92,139 @@ describe('the same thing named twice', () => {
 		]);
 	});
 });
+
+/** A panel of the net with something else in it. */
+const panelWith = (name: string, change: (panel: PanelFile) => void): JobFile => {
+	const file = named(PANELS, name);
+	file.panels?.forEach(change);
+	return file;
+};
+type PanelFile = NonNullable<JobFile['panels']>[number];
+
+describe('what was filled in and had no say', () => {
+	it('words for the bench stand on the page of the box and of the panel', async () => {
+		const long = 'Sand every edge before the glue goes on. '.repeat(8).trim();
+		const box = named(BOXES, 'Sealed and filled');
+		for (const b of box.boxes ?? []) b.note = long;
+		const panel = panelWith('Trim panel', (p) => (p.layers ?? []).forEach((l) => (l.note = long)));
+		for (const file of [box, panel]) {
+			const texts = printPack(await plan(file, { effort: 1 }))
+				.filter(({ title }) => /Box|panel/i.test(title))
+				.flatMap(({ marks }) => marks.flatMap((m) => (m.kind === 'text' ? [m.text] : [])));
+			// Wrapped, so that no line of it is the whole.
+			expect(texts.join(' ')).toContain('Sand every edge before the glue goes on. Sand');
+			expect(texts).not.toContain(long);
+		}
+		const [piece] = (await plan(panel, { effort: 1 })).parts.filter((p) => p.id === 'panel.raised');
+		expect(piece?.notes).toContain(long);
+	});
+
+	it('the cloth on a box and on a panel is in what they weigh', async () => {
+		const weighs = async (file: JobFile, kg: number): Promise<string> => {
+			for (const cloth of file.stock?.cloths ?? []) cloth.massPerArea = kg;
+			const heads = printPack(await plan(file, { effort: 1 })).flatMap(({ marks }) =>
+				marks.flatMap((m) =>
+					m.kind === 'text' && /^(box|panel) {2}·/.test(m.text) ? [m.text] : [],
+				),
+			);
+			return heads[0] ?? 'no heading';
+		};
+		const box = named(BOXES, 'Carpeted, and where it goes');
+		const kilos = (text: string): number => Number(/([\d.]+) kg/.exec(text)?.[1]);
+		const bare = kilos(await weighs(box, 0));
+		// Girth of the sides 2 x (360 + 380) by 700, twice an end of 360 x 380, and turned rims.
+		const cloth = kilos(await weighs(box, 10)) - bare;
+		expect(cloth).toBeGreaterThan(10 * (1.48 * 0.7 + 2 * 0.36 * 0.38));
+		expect(cloth).toBeLessThan(10 * (1.58 * 0.86 + 2 * 0.46 * 0.48));
+		expect(await weighs(box, 10)).toContain('with drivers and cloth');
+		expect(await weighs(named(PANELS, 'Patterned'), 1)).toMatch(
+			/^panel {2}· {2}[\d.]+ kg with cloth$/,
+		);
+		expect(await weighs(named(PANELS, 'Turned window'), 1)).toMatch(/kg of board$/);
+	});
+
+	it('each of several weighs what one does', async () => {
+		const weighs = async (file: JobFile): Promise<string[]> => {
+			const made = await plan(file, { effort: 1 });
+			const { ruler } = made.job.shop;
+			return [
+				...made.boxes.map((b) => boxMassText(made, b, ruler)),
+				...made.panels.map((p) => panelMassText(made, p, ruler)),
+			];
+		};
+		const box = named(BOXES, 'Carpeted, and where it goes');
+		const one = await weighs(box);
+		for (const b of box.boxes ?? []) b.count = 2;
+		expect(await weighs(box)).toEqual(one);
+		const pair = (given: 'left' | 'both', count: number): JobFile =>
+			panelWith('Trim panel', (p) => Object.assign(p, { pair: given, count }));
+		expect(await weighs(pair('both', 3))).toEqual(await weighs(pair('left', 1)));
+	});
+
+	it('a cloth of a layer that is covered with another, or with none', async () => {
+		const asks = (covering: 'with' | 'bare' | 'own', cloth: string | null): JobFile =>
+			panelWith('Trim panel', (p) => {
+				const [layer] = p.layers ?? [];
+				if (layer) Object.assign(layer, { covering, cloth, sink: 0 });
+			});
+		const at = 'panels.0.layers.0.cloth';
+		expect(await told(asks('with', 'vinyl'), at)).toHaveLength(1);
+		expect(await told(asks('bare', 'felt'), at)).toHaveLength(1);
+		expect(await told(asks('with', 'felt'), at)).toEqual([]);
+		expect(await told(asks('own', 'vinyl'), at)).toEqual([]);
+		expect(await told(asks('bare', null), at)).toEqual([]);
+	});
+
+	it('the seat of a recess, and of a layer that is not set in', async () => {
+		const at = 'panels.0.layers.0.sink';
+		const asks = (place: 'raised' | 'recessed', covering: 'with' | 'own', sink: number): JobFile =>
+			panelWith('Trim panel', (p) => {
+				const [layer] = p.layers ?? [];
+				if (layer) Object.assign(layer, { place, covering, sink });
+			});
+		expect(await told(asks('recessed', 'own', 5), at)).toHaveLength(1);
+		expect(await told(asks('raised', 'with', 5), at)).toHaveLength(1);
+		expect(await told(asks('raised', 'own', 5), at)).toEqual([]);
+		expect(await told(asks('recessed', 'own', 0), at)).toEqual([]);
+	});
+
+	it('the size of the magnets is drawn, and checked against the rim they sit on', async () => {
+		const asks = (diameter: number): JobFile =>
+			panelWith('Floor with devices', (p) => {
+				for (const { lift } of p.covers ?? []) if (lift?.by === 'magnets') lift.diameter = diameter;
+			});
+		const words = JSON.stringify(printPack(await plan(asks(12.5), { effort: 1 })));
+		expect(words).toMatch(/\d+ magnets Ø 12\.5 in the middle of the rim/);
+		expect(await told(asks(15), 'panels.0.covers.1.lift.diameter')).toEqual([]);
+		expect(await told(asks(15.1), 'panels.0.covers.1.lift.diameter')).toHaveLength(1);
+	});
+
+	it('a cloth on a neighbour that is measured to as it stands', async () => {
+		const asks = (beside: 'fixed' | 'panel', cloth: string | null): JobFile =>
+			panelWith('Patterned', (p) => {
+				p.edges = {
+					all: { neighbourCloth: cloth },
+					own: [{ edge: 2, beside, neighbourCloth: cloth }],
+				};
+			});
+		const all = 'panels.0.edges.all.neighbourCloth';
+		const own = 'panels.0.edges.own.0.neighbourCloth';
+		expect(await told(asks('fixed', 'check'), all)).toHaveLength(1);
+		expect(await told(asks('fixed', 'check'), own)).toHaveLength(1);
+		expect(await told(asks('panel', 'check'), own)).toEqual([]);
+		expect(await told(asks('fixed', null), all)).toEqual([]);
+	});
+
+	it('a face that is to show and gets no cloth', async () => {
+		const asks = (cover: NonNullable<NonNullable<BoxFile['carpet']>['cover']>): JobFile => {
+			const file = named(BOXES, 'Carpeted, and where it goes');
+			for (const b of file.boxes ?? []) if (b.carpet) b.carpet.cover = cover;
+			return file;
+		};
+		const at = 'boxes.0.carpet.show.0';
+		expect(await told(asks(['front', 'left']), at)).toHaveLength(1);
+		expect(await told(asks(['top']), at)).toEqual([]);
+		expect(await told(asks([]), at)).toEqual([]);
+	});
+});
+type BoxFile = NonNullable<JobFile['boxes']>[number];

@@ -14,6 +14,10 @@ export const WORDS: Readonly<Record<string, string>> = {
 	notes: 'Cabinet',
 	'shop.name': 'Cabinet',
 	'shop.paper': 'Cabinet',
+	'boxes[].note': 'Sealed and filled',
+	'panels[].note': 'Trim panel',
+	'panels[].layers[].note': 'Trim panel',
+	'panels[].devices[].note': 'Equipment board',
 };
 
 /** Limits, and choices that lie idle in these jobs: silent at some values, seen at others. */
@@ -24,6 +28,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'boxes[].braces[](window).material': 'the same board as that of the box',
 	'boxes[].dividers[].only': 'the first divider meets one chamber alone',
 	'boxes[].drivers[].behind': 'least air, kept already',
+	'boxes[].radiators[].behind': 'least air, kept already',
 	'boxes[].drivers[].magnetHeight': 'only how near a wall may come to the basket',
 	'boxes[].lining.boards': 'the same board named twice is lined once',
 	'boxes[].opening.height': 'wide enough already',
@@ -40,11 +45,9 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'boxes[].braces[](dowel).b': 'the same rod at another place, until it meets something',
 	'panels[].covers[].lift(magnets).spacing': 'rounded to a whole number of magnets',
 	'panels[].covers[].outline.turn': 'a whole turn is none',
-	'panels[].edges.all.neighbourCloth': 'no edge is left that follows it',
 	'panels[].edges.own': 'the order says nothing, nor does an edge that says nothing',
 	'panels[].edges.own[].neighbourCloth': 'a cloth as thick as the other',
 	'panels[].hinges[].gap': 'the usual gap is the one given',
-	'panels[].layers[].cloth': 'a layer covered with what lies beneath has no cloth of its own',
 	'panels[].layers[].outline.turn': 'a whole turn is none',
 	'panels[].opening(dxf).join': 'nothing is loose',
 	'panels[].opening(dxf).known.is': 'within what a tape can be off',
@@ -85,9 +88,5 @@ export const LIMITS: Readonly<Record<string, string>> = {
 
 /** No figure takes these yet, though their words promise one. */
 export const IDLE: Readonly<Record<string, string>> = {
-	'panels[].covers[].lift(magnets).diameter': 'the magnets are counted, not bored for',
-	'boxes[].note': 'printed nowhere, though its help says that it is',
-	'panels[].layers[].note': 'printed nowhere',
-	'stock.cloths[].massPerArea': 'the cloth is in no mass',
 	'stock.cloths[].kind': 'only how the cloth is hatched on paper',
 };

@@ -63,7 +63,10 @@ export function meet(p: Line, q: Line): Spot {
 	return { x: (p.c * q.b - q.c * p.b) / det, y: (p.a * q.c - q.a * p.c) / det };
 }
 
-/** Is the spot inside a ring of corners? A ray to the right crosses its sides an odd number of times. */
+/**
+ * Is the spot inside a ring of corners? A ray to the right crosses its sides an odd number of
+ * times.
+ */
 export function holds(ring: readonly Spot[], { x, y }: Spot): boolean {
 	let odd = false;
 	ring.forEach((p, k) => {

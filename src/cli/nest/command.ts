@@ -1,6 +1,6 @@
 import { createInterface } from 'node:readline';
 import { createReadStream } from 'node:fs';
-import { parseJobText, type Problem } from '../../lib/job';
+import { parseText, type Problem } from '../../lib/job';
 import { readStdin, readText } from '../input';
 import { answerNest, type EffortLimit } from './effort';
 import { readNest } from './problem';
@@ -34,7 +34,7 @@ export async function nestCommand(args: readonly string[]): Promise<number> {
 type Solved = { readonly answer: object } | { readonly problems: readonly Problem[] };
 
 function solve(text: string, patience: EffortLimit): Solved {
-	const read = parseJobText(text);
+	const read = parseText(text);
 	if ('problems' in read) return read;
 	const nest = readNest(read.file);
 	if ('problems' in nest) return nest;

@@ -1,7 +1,7 @@
 import { type BoxPlan, personsFor, type Need, type PanelPlan } from '../design';
 import type { Job } from '../job';
 import { massIn, roundMass, type Ruler } from '../measure';
-import type { Blank } from '../wrap';
+import { clothMass, type Blank } from '../wrap';
 import type { Caution } from './caution';
 import {
 	COMMON,
@@ -22,11 +22,12 @@ export function workCautions(
 ): Caution[] {
 	const work = boxes.length + panels.length > 0;
 	const { ruler } = job.shop;
+	const weights = boxes.map((box) => weightOf(job, box, blanks));
 	return [
 		...(needs.some((n) => n.kind === 'contact-adhesive') ? [solvent()] : []),
 		...(blanks.length > 0 ? [knife(), fire(job, blanks)] : []),
-		...boxes.filter((b) => personsFor(loadedMass(b)) > 1).map((b) => heavyBox(b, ruler)),
-		...boxes.map((b) => restraint(b, ruler)),
+		...weights.filter((w) => personsFor(w.mass) > 1).map((w) => heavyBox(w, ruler)),
+		...weights.map((w) => restraint(w, ruler)),
 		...hearing(boxes),
 		...(work ? [vehicle(), wiring()] : []),
 	];
@@ -68,16 +69,25 @@ function fire(job: Job, blanks: readonly Blank[]): Caution {
 	};
 }
 
-/** A box is lifted and crashes with its drivers in it. */
-function loadedMass(box: BoxPlan): number {
-	return box.figures?.loadedMass ?? box.mass;
+/** A box with what it weighs, kg. */
+interface Weight {
+	readonly box: BoxPlan;
+	readonly mass: number;
+	readonly cloth: boolean;
 }
 
-function heavyBox(box: BoxPlan, ruler: Ruler): Caution {
+/** A box is lifted and crashes with its drivers in it and its cloth on. */
+function weightOf(job: Job, box: BoxPlan, blanks: readonly Blank[]): Weight {
+	const count = job.boxes.find((b) => b.id === box.id)?.count ?? 1;
+	const cloth = clothMass(blanks, box.id) / count;
+	return { box, mass: (box.figures?.loadedMass ?? box.mass) + cloth, cloth: cloth > 0 };
+}
+
+function heavyBox({ box, mass, cloth }: Weight, ruler: Ruler): Caution {
 	return {
 		id: `heavy-box-${box.id}`,
 		title: 'Heavy box.',
-		text: `${box.name} weighs about ${roundMass(loadedMass(box), ruler)} with its drivers. Two people to lift it.`,
+		text: `${box.name} weighs about ${roundMass(mass, ruler)} with its drivers${cloth ? ' and cloth' : ''}. Two people to lift it.`,
 		source: LIFT_SOURCE,
 		where: ['summary', 'box'],
 		about: [`box:${box.id}`],
@@ -91,8 +101,7 @@ const STANDARD_GRAVITY = 9.80665; // m/s2
  * What a box of this mass pulls with when the vehicle stops at 20 g: screws into carpet do not hold
  * that.
  */
-function restraint(box: BoxPlan, ruler: Ruler): Caution {
-	const mass = loadedMass(box);
+function restraint({ box, mass }: Weight, ruler: Ruler): Caution {
 	const pull =
 		ruler.unit === 'in'
 			? `${Math.round(massIn(mass, 'lb') * STOP_G)} lbf`

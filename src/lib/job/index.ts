@@ -2,6 +2,7 @@ export {
 	type BoardKey,
 	type Box,
 	box,
+	type BoxDevice,
 	type BoxShape,
 	type BoxSpot,
 	type Brace,
@@ -11,6 +12,7 @@ export {
 	type Dimension,
 	type Divider,
 	type Driver,
+	type Radiator,
 	type RoundVent,
 	type ShapeOf,
 	type SlotVent,
@@ -74,7 +76,15 @@ export {
 	troublesOf,
 	valueAt,
 } from './problems';
-export { guard, LARGEST_FILE, parseJobText, problemsOf, readJob, showHidden } from './reading';
+export {
+	guard,
+	LARGEST_FILE,
+	parseJobText,
+	parseText,
+	problemsOf,
+	readJob,
+	showHidden,
+} from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	type Cloth,

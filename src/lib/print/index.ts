@@ -1,4 +1,4 @@
-export { boxDrawings, leanText, responseDrawings } from './box';
+export { boardDrawings, boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
 export { ownerName } from './lists';
@@ -11,6 +11,7 @@ export { templateLength } from './templates';
 export {
 	ADJUSTED,
 	amountText,
+	boxMassText,
 	buyText,
 	cautionsOfSheet,
 	costLines,
@@ -28,6 +29,8 @@ export {
 	partFacesText,
 	partTitle,
 	patternText,
+	RADIATOR_HEADS,
+	radiatorTexts,
 	refusedText,
 	responseColumns,
 	type SheetAt,

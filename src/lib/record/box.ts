@@ -4,6 +4,7 @@ import { response } from './response';
 import {
 	bodyOf,
 	fieldsOf,
+	fromGrams,
 	howMany,
 	inCm2,
 	inDegrees,
@@ -40,7 +41,9 @@ const datum = z.strictObject({
 	up: millimetres('from the bottom'),
 });
 
-/** From the inside of the left end, the front and the bottom, each where it reaches farthest out. */
+/**
+ * From the inside of the left end, the front and the bottom, each where it reaches farthest out.
+ */
 const spanFields = {
 	fromLeft: stands('the inside of the left end'),
 	fromFront: stands('the inside of the front'),
@@ -114,6 +117,19 @@ const board = fieldsOf<Board>()({
 	grain: oneOf(['across', 'up', 'any'], 'which way the grain runs in the drawing'),
 	mass: inKg('this board'),
 	notes: listOf(z.string(), 'what is told beside it'),
+	devices: listOf(
+		fieldsOf<Board['devices'][number]>()({
+			name: saying('device'),
+			side: oneOf(['outside', 'inside'], 'of the board it is on'),
+			body: outlineOf('the device, in the frame of the faces'),
+			space: outlineOf('the device with the free space round it'),
+			height: millimetres('off the board'),
+			chamber: howMany('number of the chamber it stands in').nullable(),
+			mass: inKg('of the device'),
+			note: saying('for the bench'),
+		}),
+		'devices screwed to it',
+	),
 	placing: listOf(
 		fieldsOf<Board['placing'][number]>()({
 			face: oneOf(['inside', 'outside'], 'which face, seen with it up'),
@@ -151,7 +167,7 @@ const chamber = fieldsOf<Of<'chambers'>>()({
 		'line by line; gross less all of them is net',
 	),
 	net: inLitres('gross less the deductions'),
-	vented: yesNo('has it a vent'),
+	vented: yesNo('has it a vent or passive radiators'),
 	acting: inLitres('volume it acts like, stuffing counted'),
 	stuffing: saying('how it is stuffed').nullable(),
 	wanted: inLitres('net volume asked for').nullable(),
@@ -162,11 +178,13 @@ const chamber = fieldsOf<Of<'chambers'>>()({
 		peak: pure('highest response over the pass band, dB'),
 		wantedVolume: inLitres('for the Qtc asked for').nullable(),
 	}).nullable(),
-	tuning: inHertz('all vents together; null too where it breathes through another').nullable(),
+	tuning: inHertz(
+		'all vents or passive radiators together; null too where it breathes through another',
+	).nullable(),
 	says: listOf(z.string(), 'what joins it to other chambers, and what is not worked out'),
 });
 
-const driver = fieldsOf<Of<'drivers'>>()({
+const framed = {
 	name: saying('driver'),
 	board: saying('board it stands on'),
 	chamber: howMany('chamber behind it').nullable(),
@@ -177,6 +195,17 @@ const driver = fieldsOf<Of<'drivers'>>()({
 	depth: millimetres('mounting depth'),
 	behind: millimetres('air behind: room at the rim less the mounting depth'),
 	meets: listOf(z.string(), 'what its body meets'),
+};
+
+const driver = fieldsOf<Of<'drivers'>>()(framed);
+
+const radiator = fieldsOf<Of<'radiators'>>()({
+	...framed,
+	name: saying('passive radiator'),
+	own: inHertz('its cone in free air, no mass added').nullable(),
+	loaded: inHertz('its cone in free air with the added mass').nullable(),
+	added: fromGrams('to be fixed to its cone').nullable(),
+	tuning: inHertz('with the others of its chamber and the air in it').nullable(),
 });
 
 const vent = fieldsOf<Of<'vents'>>()({
@@ -245,6 +274,7 @@ const figures = fieldsOf<BoxFigures>()({
 		gives: inLitres('net volume the rounded size gives'),
 	}).nullable(),
 	drivers: listOf(driver, 'room of each driver'),
+	radiators: listOf(radiator, 'room and tuning of each passive radiator'),
 	vents: listOf(vent, 'vents'),
 	rods: listOf(
 		fieldsOf<Of<'rods'>>()({

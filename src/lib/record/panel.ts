@@ -120,6 +120,7 @@ const cover = fieldsOf<Of<'covers'>>()({
 	}),
 	finger: outlineOf('finger hole').nullable(),
 	magnets: lineOf('middles of the magnets'),
+	magnet: millimetres('diameter of each magnet').nullable(),
 	layers: listOf(layer, 'pieces of raised layers that run on over it'),
 });
 

@@ -119,6 +119,7 @@ export const blankFields = fieldsOf<Blank>()({
 		.optional()
 		.describe('corner of a part on the whole of a seamed cloth'),
 	bonded: inMm2('of board or cloth it is glued to, one face'),
+	mass: inKg('of one, as it is cut, windows not yet cut out').optional(),
 	foam: inMm2('of foam glued on beneath it, one face').optional(),
 	reliefs: z.strictObject({
 		notches: howMany('notches'),

@@ -33,6 +33,7 @@ export const response = fieldsOf<Response>()({
 	f3: inHertz('half power'),
 	passband: inDecibels('at 1 m in half space, at the power').nullable(),
 	xmax: inPlainMm('of the data sheet, one way').nullable(),
+	passiveXmax: inPlainMm('of a passive radiator, by its data sheet, one way').nullable(),
 	points: listOf(point, 'close together'),
 	thirds: listOf(point, 'at thirds of an octave'),
 	says: listOf(z.string(), 'what the curve means and leaves out'),

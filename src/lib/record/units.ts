@@ -37,6 +37,8 @@ const plain = (unit: string) => (what: string) => written((seen) => seen, unit, 
 export const millimetres = (what: string) => written(toMm, 'mm', what);
 export const inLitres = plain('L');
 export const inKg = plain('kg');
+/** Grams in the plan, kilograms in the file like every mass. */
+export const fromGrams = (what: string) => written((grams) => grams / 1000, 'kg', what);
 export const inDegrees = plain('degrees');
 export const inHertz = plain('Hz');
 export const inMm2 = plain('mm2');

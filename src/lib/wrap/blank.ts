@@ -77,6 +77,8 @@ export interface Blank {
 	readonly partAt?: { readonly x: Length; readonly y: Length };
 	/** Area of board or cloth it is glued to, one face, mm2. */
 	readonly bonded: number;
+	/** Of one as it is cut, windows not yet cut out; absent until it is weighed. kg */
+	readonly mass?: number;
 	/** Area of foam glued to the board beneath it, one face, mm2; absent without foam. */
 	readonly foam?: number;
 	readonly reliefs: { readonly notches: number; readonly slits: number; readonly corners: number };

@@ -1,6 +1,8 @@
 import type { BoxPlan, Covering, PanelPlan } from '../design';
 import { type Carpet, clothOf, type Job, type Path, type Places, type Problem } from '../job';
+import { theOne } from '../measure';
 import type { Blank } from './blank';
+import { weighed } from './mass';
 import { type ClothInShop, wrapShop } from './shop';
 import { type BoxWay, wrapBox } from './wrap-box';
 import { type Wrapped, wrapCovering } from './wrap-panel';
@@ -48,7 +50,9 @@ export function wrapAll(
 /** Nothing for a cloth the rack does not hold: that has been said where it was read. */
 function wrapPanelCovering(job: Job, covering: Covering, path: Path): Wrapped[] {
 	const cloth = clothOf(job, covering.cloth);
-	return cloth ? [wrapCovering(covering, cloth, wrapShop(job, cloth), path)] : [];
+	if (!cloth) return [];
+	const wrapped = wrapCovering(covering, cloth, wrapShop(job, cloth), path);
+	return [{ ...wrapped, blanks: weighed(wrapped.blanks, cloth) }];
 }
 
 function carpetOf(
@@ -61,14 +65,12 @@ function carpetOf(
 	const box = job.boxes[n];
 	if (!box?.carpet || !plan.skin) return [];
 	const path = [...places.of('boxes', plan.id, n), 'carpet'];
-	const { ways, problems } = wrapBox(
-		plan.skin,
-		box.carpet,
-		clothsOn(job, box.carpet).filter((c) => !doubtful.includes(c.cloth.id)),
-		path,
-	);
+	const cloths = clothsOn(job, box.carpet).filter((c) => !doubtful.includes(c.cloth.id));
+	const { ways, problems } = wrapBox(plan.skin, box.carpet, cloths, path);
 	const { way: asked } = box.carpet;
-	const counted = ways.map((w) => ({ ...w, blanks: copies(w.blanks, box.count) }));
+	const inKg = (of: readonly Blank[]): Blank[] =>
+		of.flatMap((b) => weighed([b], theOne(cloths, (c) => c.cloth.id === b.cloth).cloth));
+	const counted = ways.map((w) => ({ ...w, blanks: copies(inKg(w.blanks), box.count) }));
 	const { count } = box;
 	return [{ owner: plan.id, asked, count, ways: counted, problems }];
 }

@@ -1,6 +1,6 @@
 import { nth, theOne, ticks, type Length } from '../measure';
 import type { BoxSkin, Need } from '../design';
-import { type Carpet, napOnRoll, type Path, type Problem } from '../job';
+import { type Carpet, clothOnFace, napOnRoll, type Path, type Problem } from '../job';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
 import {
@@ -46,6 +46,7 @@ export function wrapBox(
 	const problems = [
 		...unknownFaces(skin, wish, path),
 		...givenTwice(wish, path),
+		...shownBare(skin, wish, path),
 		...cloths.slice(0, 1).flatMap((c) => seamSizeProblems(skin, wish, c.shop.ruler, path)),
 	];
 	const ways: BoxMade[] = [faceByFace(faces, wish, of)];
@@ -103,6 +104,22 @@ function givenTwice({ other }: Carpet, path: Path): Problem[] {
 				kind: 'check',
 				what: `The face '${face}' is given another cloth twice: '${nth(other, first).cloth}', which is planned, and '${cloth}'.`,
 				fix: 'Keep one of them.',
+			},
+		];
+	});
+}
+
+/** A face that is looked at and left bare: what its neighbours turn under comes on to it. */
+function shownBare(skin: BoxSkin, wish: Carpet, path: Path): Problem[] {
+	const keys = [...skin.round, ...skin.ends].map((f) => f.key);
+	return wish.show.flatMap((key, i): Problem[] => {
+		if (clothOnFace(wish, key) !== null || !keys.some((k) => k === key)) return [];
+		return [
+			{
+				path: [...path, 'show', i],
+				kind: 'check',
+				what: `${key} is to show and gets no cloth: the cloth of the faces round it is turned under on to it, in sight.`,
+				fix: 'Cover it, leave it out of the faces that show, or hide the turn-under behind a trim.',
 			},
 		];
 	});

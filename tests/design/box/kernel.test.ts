@@ -17,7 +17,7 @@ import {
 } from './kernel';
 import { figures, made, MATERIALS, type Asked } from './make';
 import { MITRED_STEP, SLANTED, STEP_SLOT, TAPERED_FRAME } from './once-wrong';
-import { dividedBox, emptyBox, fullBox, fullTapered } from './random';
+import { crossedBox, dividedBox, emptyBox, fullBox, fullTapered } from './random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
@@ -155,6 +155,32 @@ describe('boxes against a solid-modelling kernel', () => {
 			examples: [[STEP_SLOT]],
 			numRuns: runs(120),
 			seed: 20262,
+			endOnFailure: true,
+		});
+	});
+
+	it.each(['bottom', 'top', 'left', 'right'] as const)(
+		'opens the front no wider than a slot along the %s, which carries a doubler',
+		(along) => {
+			const slot = { kind: 'slot' as const, along, gap: 30, material: 'mdf-12' };
+			for (const joint of ['level-past', 'upright-past'] as const)
+				check({
+					shape: { kind: 'plain', width: 600, height: 400, depth: 400 },
+					joint,
+					doublers: [{ board: along, material: 'mdf-12' }],
+					vents: [{ ...slot, goal: { by: 'length', length: 200 } }],
+				});
+		},
+	);
+
+	it('halves braces that cross, so that they have their own place and count once', () => {
+		const clear = (asked: Asked): void => {
+			fc.pre(!made(asked).problems.some((p) => p.path.includes('braces')));
+			check(asked);
+		};
+		fc.assert(fc.property(crossedBox, clear), {
+			numRuns: runs(150),
+			seed: 20265,
 			endOnFailure: true,
 		});
 	});

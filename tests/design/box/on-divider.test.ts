@@ -279,7 +279,7 @@ describe('chambers a driver joins', () => {
 		expect(f.vents[0]!.length).toBe(still.vents[0]!.length);
 		expect(f.vents[0]!.tuning).toBeCloseTo(still.vents[0]!.tuning!, 9);
 		expect(f.vents[0]!.notes.join(' ')).toContain('chamber 1 alone');
-		expect(f.chambers[0]!.says.join(' ')).toContain('as if the cone stood still');
+		expect(f.chambers[0]!.says.join(' ')).toContain('as if the cone of the driver stood still');
 	});
 
 	test('no Qtc, no response and no speed of air are given, and that is noted once', () => {
@@ -387,5 +387,51 @@ describe('a tube through a divider', () => {
 			vents: [{ ...through, diameter: 40, at: { up: 330 } }],
 		};
 		expect(told(asked, 'vents.0.at').join()).toContain('The frame of Driver 1 and Vent 1 overlap');
+	});
+});
+
+describe('a passive radiator beside a divider that carries something', () => {
+	const cone = {
+		board: 'left',
+		cutout: { kind: 'round' as const, diameter: 232 },
+		frame: 262,
+		depth: 80,
+		displacement: 0.9,
+		data: { fs: 20, vas: 90, sd: 350, xmax: 12 },
+	};
+
+	test('cannot stand on a divider itself, nor be asked a side', () => {
+		const one = { id: 'box', name: 'Box', material: 'ply-18', ...divided };
+		const read = (more: object) =>
+			job.safeParse({
+				stock: { materials: MATERIALS },
+				boxes: [{ ...one, radiators: [{ ...cone, ...more }] }],
+			});
+		const faults = (more: object) => read(more).error?.issues.map((i) => i.path.join('.'));
+		expect(read({}).success).toBe(true);
+		expect(faults({ board: 'divider-1' })).toEqual(['boxes.0.radiators.0.board']);
+		expect(faults({ into: 'near' })).toEqual(['boxes.0.radiators.0']);
+	});
+
+	test.each([
+		['left', 1],
+		['right', 2],
+	] as const)('on the %s is left out where a tube joins its chamber', (wall, number) => {
+		const asked: Asked = { ...divided, vents: [through], radiators: [{ ...cone, board: wall }] };
+		expect(told(asked, 'radiators.0.board').join()).toContain(`stop: Chamber ${number} has a vent`);
+		expect(figures(asked).radiators).toEqual([]);
+		expect(figures(asked).chambers.map((c) => c.tuning)).toEqual([null, null]);
+	});
+
+	test('tunes its own chamber as if the driver stood still, and no response is given', () => {
+		const asked: Asked = { ...divided, radiators: [cone] };
+		const f = figures({ ...asked, drivers: [driver] });
+		expect(f.drivers[0]).toMatchObject({ chamber: 2, front: 1 });
+		expect(f.radiators[0]).toMatchObject({ chamber: 1, front: null });
+		expect(f.radiators[0]!.tuning).toBeCloseTo(figures(asked).radiators[0]!.tuning!, 9);
+		expect(f.chambers[0]!.tuning).toBeCloseTo(20 * Math.sqrt(1 + 90 / f.chambers[0]!.net), 9);
+		expect(f.chambers[0]!.says.join(' ')).toContain('as if the cone of the driver stood still');
+		expect(f.chambers.map((c) => c.sealed)).toEqual([null, null]);
+		expect(f.responses).toEqual([]);
 	});
 });

@@ -273,3 +273,27 @@ export const dividedBox: fc.Arbitrary<Asked> = fc
 			],
 		};
 	});
+
+const crossing = fc.record({
+	kind: fc.constantFrom('frame', 'shelf', 'shelf'),
+	across: fc.constantFrom('height' as const, 'depth' as const, 'width' as const),
+	at: mm(60, 320),
+	from: fc.constantFrom(0, 80, 200),
+	length: mm(80, 900),
+	rim: mm(30, 60),
+	windows: fc.constantFrom(1, 1, 2, 3),
+	material: boards,
+});
+
+/** A box of any form with braces that stand in each other's way. */
+export const crossedBox: fc.Arbitrary<Asked> = fc
+	.tuple(emptyBox, fc.array(crossing, { minLength: 2, maxLength: 4 }), fc.constantFrom(0, 0.3, 1))
+	.map(([box, list, braceFit]): Asked => {
+		const braces = list.map((f) => {
+			const { across, at, from, length, rim, windows, material } = f;
+			return f.kind === 'frame' || across === 'width'
+				? { kind: 'window' as const, across, at, rim, windows, material }
+				: { kind: 'shelf' as const, across, at, from, length, material };
+		});
+		return { ...box, braces, braceFit };
+	});

@@ -3,7 +3,7 @@ import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { Chamber } from '../../../src/lib/design/box/box-plan';
 import { leanText } from '../../../src/lib/print/box/tables';
-import { volumeLines } from '../../../src/lib/print/wording/volume-lines';
+import { volumeLines } from '../../../src/lib/print/wording/box/volume-lines';
 import { CROSSED, figures, made, told, type Asked } from './make';
 
 const plain: Asked = { shape: { kind: 'plain', width: 600, height: 400, depth: 350 } };

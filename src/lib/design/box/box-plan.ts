@@ -49,6 +49,7 @@ export interface BoxFigures {
 	readonly chambers: readonly Chamber[];
 	readonly solved: Solved | null;
 	readonly drivers: readonly DriverFigures[];
+	readonly radiators: readonly RadiatorFigures[];
 	readonly vents: readonly VentFigures[];
 	/** Of every chamber whose drivers have their data. */
 	readonly responses: readonly ResponseFigures[];
@@ -97,6 +98,8 @@ export interface BoxBoard {
 	readonly rabbets: readonly Solid[];
 	/** What stands on its faces, face by face; none where nothing does. */
 	readonly placing: readonly Placing[];
+	/** What is screwed to it. */
+	readonly devices: readonly BoardDevice[];
 	readonly thickness: Length;
 	/** Long and short face in both directions of the drawing. */
 	readonly long: { readonly across: Length; readonly up: Length };
@@ -106,6 +109,20 @@ export interface BoxBoard {
 	readonly grain: 'across' | 'up' | 'any';
 	readonly mass: number;
 	readonly notes: readonly string[];
+}
+
+/** A device on a board; outlines as the holes of that board, seen from outside. */
+export interface BoardDevice {
+	readonly name: string;
+	readonly side: 'outside' | 'inside';
+	readonly body: Outline;
+	/** With the free space round it. */
+	readonly space: Outline;
+	readonly height: Length;
+	/** The chamber it takes its volume from; null outside. */
+	readonly chamber: number | null;
+	readonly mass: number;
+	readonly note: string;
 }
 
 /** Faces one beside the other, and how much longer than the longer the rectangle round both is. */
@@ -177,13 +194,16 @@ export interface Chamber {
 	readonly gross: number; // litres
 	readonly deductions: readonly VolumeLine[];
 	readonly net: number;
+	/** By a vent or by passive radiators. */
 	readonly vented: boolean;
 	/** Litres the chamber acts like, stuffing counted; the same as net without. */
 	readonly acting: number;
 	readonly stuffing: string | null;
 	readonly wanted: number | null;
 	readonly sealed: SealedFigures | null;
-	/** Hz, all vents together; null where it breathes through another chamber. */
+	/**
+	 * Hz, all vents or passive radiators together; null where it breathes through another chamber.
+	 */
 	readonly tuning: number | null;
 	/** What joins it to other chambers, and what is not worked out for that; whole sentences. */
 	readonly says: readonly string[];
@@ -225,6 +245,17 @@ export interface DriverFigures {
 	/** Air behind: room at the rim less mounting depth. */
 	readonly behind: Length;
 	readonly meets: readonly string[];
+}
+
+/** A passive radiator; figures in Hz and g are null where its data do not say them. */
+export interface RadiatorFigures extends DriverFigures {
+	/** Its cone in free air, Hz: as it comes, and with the added mass. Nothing sounds there. */
+	readonly own: number | null;
+	readonly loaded: number | null;
+	/** Mass to be fixed to its cone, g. */
+	readonly added: number | null;
+	/** All of its chamber on its suspension and the air, Hz. */
+	readonly tuning: number | null;
 }
 
 export interface VentFigures {
@@ -272,6 +303,8 @@ export interface ResponseFigures {
 	readonly passband: number | null;
 	/** One way, mm. */
 	readonly xmax: number | null;
+	/** Of a passive radiator, one way, mm. */
+	readonly passiveXmax: number | null;
 	/** Close together, for the drawing. */
 	readonly points: readonly ResponsePoint[];
 	/** At the preferred frequencies, for the table. */

@@ -14,7 +14,9 @@ import {
 	outsidePoints,
 	sizesOf,
 } from './report';
+import { withSlotsNamed } from './halving';
 import { bareAir, fillSwept, type Inside } from './inside';
+import type { Framed, Seated } from './mounted';
 import { BoardRack } from './rack';
 import { sweptSectionOf, shellOf, type SweptSection } from './shell';
 import { skinOf, taperedSkin } from './skin';
@@ -40,7 +42,9 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		const nothing = { id: box.id, name: box.name, parts: [], needs: [], skin: null, mass: 0 };
 		return { ...nothing, problems: log.problems };
 	}
-	const { inside, section, tapered } = built;
+	const { section, tapered } = built;
+	const boards = withSlotsNamed(built.inside.boards, (i) => labelOf(i, box, job));
+	const inside = { ...built.inside, boards };
 	const seams = letter(inside.boards, inside.seams);
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
 	const chambers = chambersOf(box, inside, log);
@@ -203,12 +207,16 @@ export function tiltLimit(job: Job): number {
 }
 
 /** B1, B2 ... when there is one box in the job; B2-1, B2-2 ... for the second of several. */
-function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
+function labelOf(i: number, box: Box, job: Job): string {
 	const own = job.boxes.length > 1 ? `B${job.boxes.findIndex((b) => b.id === box.id) + 1}-` : 'B';
+	return `${own}${i + 1}`;
+}
+
+function partsOf(boards: readonly Board[], box: Box, job: Job): Part[] {
 	return boards.map((board, i) => {
 		const mark = {
 			id: `${box.id}.${board.key}`,
-			label: `${own}${i + 1}`,
+			label: labelOf(i, box, job),
 			owner: box.id,
 			count: box.count,
 		};
@@ -226,9 +234,11 @@ function seen(board: Board, box: Box): boolean {
 /** What drivers, terminal, lining and stuffing use up. */
 function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): Need[] {
 	const times = box.count;
-	const { seated } = inside;
-	const frames = seated.reduce((sum, s) => sum + Math.PI * toMm(s.driver.frame), 0) / 1000;
-	const bolts = seated.reduce((sum, s) => sum + s.driver.bolts, 0);
+	const { seated, radiators } = inside;
+	const frames = (all: readonly Seated<Framed>[]): number =>
+		all.reduce((sum, s) => sum + Math.PI * toMm(s.driver.frame), 0) / 1000;
+	const bolts = (all: readonly Seated<Framed>[]): number =>
+		all.reduce((sum, s) => sum + s.driver.bolts, 0);
 	const stuffed = box.stuffing
 		? (chambers.filter((c) => !c.vented).reduce((sum, c) => sum + c.net, 0) * box.stuffing.fill) /
 			100
@@ -236,7 +246,12 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 	const cup =
 		box.terminal && inside.boards.some((b) => b.holes.some((h) => h.of === 'terminal')) ? 1 : 0;
 	return needs([
-		{ kind: 'gasket', amount: frames * times, for: `driver frames of ${box.name}` },
+		{ kind: 'gasket', amount: frames(seated) * times, for: `driver frames of ${box.name}` },
+		{
+			kind: 'gasket',
+			amount: frames(radiators) * times,
+			for: `passive radiator frames of ${box.name}`,
+		},
 		...inside.rods.map((rod): Need => {
 			const amount = (toMm(ticks(Math.ceil(rod.length))) / 1000) * times;
 			return {
@@ -245,13 +260,22 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 				for: `${rod.name} of ${box.name}, ${shown(rod.diameter)} mm`,
 			};
 		}),
-		{ kind: 't-nuts', amount: bolts * times, for: `drivers of ${box.name}` },
+		{ kind: 't-nuts', amount: bolts(seated) * times, for: `drivers of ${box.name}` },
+		{
+			kind: 't-nuts',
+			amount: bolts(radiators) * times,
+			for: `passive radiators of ${box.name}`,
+		},
 		{ kind: 'terminal', amount: cup * times, for: box.name },
 		{
 			kind: 'screws',
 			amount: cup * (box.terminal?.screws ?? 0) * times,
 			for: `terminal of ${box.name}`,
 		},
+		...inside.devices.map((d): Need => {
+			const screws = d.device.holes.length * times;
+			return { kind: 'screws', amount: screws, for: `${d.name} of ${box.name}` };
+		}),
 		{ kind: 'lining', amount: inside.lined.area * times, for: `walls of ${box.name}` },
 		{ kind: 'stuffing', amount: stuffed * times, for: `inside of ${box.name}` },
 	]);

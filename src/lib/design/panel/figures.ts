@@ -128,6 +128,8 @@ export interface CoverFigure {
 	};
 	readonly finger: Outline | null;
 	readonly magnets: readonly Point[];
+	/** Of each magnet; null without magnets. */
+	readonly magnet: Length | null;
 	/** Raised layers that run on over the cover: it carries a piece of each. */
 	readonly layers: readonly LayerFigure[];
 }

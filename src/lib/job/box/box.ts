@@ -4,7 +4,9 @@ import { boardKey, litresBetween } from './fields';
 import { brace, cleats, divider, doubler, lining, stuffing } from './inside';
 import { carpet, opening, boxSpace } from './place';
 import { solvedDimension, boxShape } from './shape';
+import { boxDevice } from './device';
 import { tieDown } from './tie-down';
+import { radiator } from './radiator';
 import { vent } from './vent';
 import { count, distanceField, id, name, note, size } from '../fields';
 
@@ -167,9 +169,17 @@ export const box = z.strictObject({
 		help: 'the power its curves are drawn for, and the losses of the box.',
 	}),
 	vents: field(z.array(vent).max(6).default([]), { label: 'Vents', help: 'tubes and slots.' }),
+	radiators: field(z.array(radiator).max(6).default([]), {
+		label: 'Passive radiators',
+		help: 'cones without a motor, in place of vents.',
+	}),
 	braces: field(z.array(brace).max(24).default([]), {
 		label: 'Braces',
 		help: 'frames, shelves and rods inside.',
+	}),
+	braceFit: field(distanceField.prefault(0.3), {
+		label: 'Fit of crossing braces',
+		help: 'how much wider the slots of braces halved over each other are than the board that goes in. Common practice, no source: 0.2 to 0.5 mm.',
 	}),
 	cleats: field(cleats.nullable().default(null), {
 		label: 'Cleats',
@@ -182,6 +192,10 @@ export const box = z.strictObject({
 	tieDowns: field(z.array(tieDown).max(12).default([]), {
 		label: 'Tie-down points',
 		help: 'where it is held to the vehicle. How strong each must be is not worked out here.',
+	}),
+	devices: field(z.array(boxDevice).max(20).default([]), {
+		label: 'Devices',
+		help: 'amplifiers, crossovers, distribution blocks screwed to a board.',
 	}),
 	lining: field(lining.nullable().default(null), {
 		label: 'Lining',

@@ -1,24 +1,7 @@
 import { field, z } from '../zod';
-import { boardKey, carrierKey, intoField, litresBetween, spot, thingName } from './fields';
-import { count, degreesField, distanceField, id, size } from '../fields';
-import { outline } from '../loose-part';
-
-const drill = (label: string, help: string, usual: number) =>
-	field(size.prefault(usual), { label, help });
-
-/** Holes round a middle, all at one distance from it. */
-const circleOf = (what: string, hole: number) => ({
-	diameter: field(size, { label: 'Circle', help: `through the middles of the ${what}.` }),
-	angle: field(degreesField(0, 360).default(0), {
-		label: 'First at',
-		help: 'degrees from straight up, turned to the right as seen from outside.',
-		unit: '°',
-	}),
-	hole: drill('Drill', 'diameter of each hole.', hole),
-});
-
-/** The holes for the bolts of a driver; how many there are is said by its bolts. */
-const boltCircle = z.strictObject(circleOf('bolts', 7));
+import { boardKey, carrierKey, intoField, litresBetween, spot } from './fields';
+import { size } from '../fields';
+import { circleOf, drill, holdFields, placeFields } from './mounted';
 
 /** The holes for the screws of a terminal cup. */
 const screwHoles = z.discriminatedUnion('kind', [
@@ -28,52 +11,6 @@ const screwHoles = z.discriminatedUnion('kind', [
 		across: field(size, { label: 'Apart across', help: 'from middle to middle.' }),
 		up: field(size, { label: 'Apart up', help: 'from middle to middle.' }),
 		hole: drill('Drill', 'diameter of each hole.', 3),
-	}),
-]);
-
-const cutout = z.discriminatedUnion('kind', [
-	z.strictObject({
-		kind: z.literal('round'),
-		diameter: field(size, { label: 'Cut-out', help: 'diameter of the hole.' }),
-	}),
-	z.strictObject({
-		kind: z.literal('oval'),
-		length: field(size, {
-			label: 'Cut-out length',
-			help: 'across the board; the ends are half circles of the shorter measure.',
-		}),
-		width: field(size, { label: 'Cut-out width', help: 'up the board.' }),
-	}),
-	z.strictObject({
-		kind: z.literal('free'),
-		outline: field(outline, {
-			label: 'Cut-out outline',
-			help: 'corners round the hole; its middle is placed on the spot.',
-		}),
-	}),
-]);
-
-/**
- * How the frame of a driver sits: on the face, in a routed seat, or flush behind a ring glued on
- * the face.
- */
-const seat = z.discriminatedUnion('kind', [
-	z.strictObject({ kind: z.literal('on') }),
-	z.strictObject({
-		kind: z.literal('routed'),
-		depth: field(size, {
-			label: 'Seat depth',
-			help: 'thickness of the frame, routed into the face.',
-		}),
-	}),
-	z.strictObject({
-		kind: z.literal('ring'),
-		material: field(id, {
-			label: 'Ring board',
-			help: 'the board the ring is cut from; its thickness is the depth of the seat.',
-			refersTo: 'materials',
-		}),
-		width: field(size.prefault(25), { label: 'Ring width', help: 'from the frame outward.' }),
 	}),
 ]);
 
@@ -136,23 +73,13 @@ const data = z.strictObject({
 });
 
 export const driver = z.strictObject({
-	name: thingName,
-	board: field(carrierKey.default('front'), {
-		label: 'Board',
-		help: 'the one the driver is mounted on, or a divider.',
+	...placeFields('driver', 'drivers', {
+		board: field(carrierKey.default('front'), {
+			label: 'Board',
+			help: 'the one the driver is mounted on, or a divider.',
+		}),
+		into: intoField('Magnet lies', 'the side its magnet lies on.'),
 	}),
-	into: intoField('Magnet lies', 'the side its magnet lies on.'),
-	at: field(spot, { label: 'Place', help: 'centre of the driver, or of the row of drivers.' }),
-	count: field(count.max(12).default(1), {
-		label: 'Drivers',
-		help: 'how many alike, in a row along the width.',
-	}),
-	pitch: field(size.optional(), { label: 'Pitch', help: 'centre to centre in the row.' }),
-	cutout: field(cutout, {
-		label: 'Cut-out',
-		help: 'from the mounting sheet of the driver, not the driver itself.',
-	}),
-	frame: field(size, { label: 'Frame diameter', help: 'outside of the mounting flange.' }),
 	depth: field(size, {
 		label: 'Mounting depth',
 		help: 'from the face the flange sits on to the rear of the magnet.',
@@ -165,32 +92,7 @@ export const driver = z.strictObject({
 		label: 'Magnet height',
 		help: 'how much of the mounting depth the magnet takes.',
 	}),
-	behind: field(distanceField.prefault(12), {
-		label: 'Air behind',
-		help: 'least distance from the magnet to anything behind it. Common practice, no source: 12 mm.',
-	}),
-	displacement: field(litresBetween(0, 100).optional(), {
-		label: 'Displacement',
-		help: 'volume one driver takes, litres, from its data sheet. Empty: nothing is taken, and said.',
-	}),
-	seat: field(seat.default({ kind: 'on' }), {
-		label: 'Seat',
-		options: { on: 'on the face', routed: 'in a routed seat', ring: 'flush behind a ring' },
-		help: 'on the face, in a routed seat, or flush behind a ring.',
-	}),
-	bolts: field(z.number().int().min(0).max(24).default(8), {
-		label: 'Bolts',
-		help: 'one T-nut each.',
-	}),
-	boltCircle: field(boltCircle.nullable().default(null), {
-		label: 'Bolt circle',
-		help: 'where the bolts go, from the mounting sheet. Empty: they are marked from the frame.',
-	}),
-	mass: field(z.number().min(0).max(200).default(0), {
-		label: 'Mass',
-		help: 'one driver, kg; counts for lifting only.',
-		unit: 'kg',
-	}),
+	...holdFields('driver', 'magnet'),
 	data: field(data.prefault({}), {
 		label: 'Data sheet',
 		help: 'optional, for the sealed check, the response and the air speed.',

@@ -1,5 +1,5 @@
 export type { Cover, Ring } from './cover';
-export type { Device, Zone } from './device';
+export { type Device, device, type Zone } from './device';
 export { drawing, type OutlineDrawing } from './drawing';
 export type { EdgeChoice, EdgeChoices } from './edge';
 export type { Layer, PanelWindow } from './layer';

@@ -2,4 +2,4 @@ export { guard } from './guard';
 export { showHidden } from './hidden-letters';
 export { problemsOf } from './issue-words';
 export { readJob } from './read';
-export { LARGEST_FILE, parseJobText } from './text';
+export { LARGEST_FILE, parseJobText, parseText } from './text';

@@ -19,11 +19,15 @@ export type ReadText =
 	  }
 	| { readonly problems: readonly Problem[] };
 
-/**
- * Takes the text of a job file apart. A torn file is refused with the line and column of its first
- * fault, a foreign one with what it holds.
- */
+/** Takes the text of a job file apart: as {@link parseText}; a foreign file is refused too. */
 export function parseJobText(text: string): ReadText {
+	const read = parseText(text);
+	const strange = 'problems' in read ? null : foreign(read.file);
+	return strange ? refused(...strange) : read;
+}
+
+/** Takes the text of a file apart. A torn one is refused with line and column of its first fault. */
+export function parseText(text: string): ReadText {
 	if (text.length > LARGEST_FILE) {
 		return refused(
 			`The file has ${Math.ceil(text.length / 1e6)} million characters.`,
@@ -40,9 +44,7 @@ export function parseJobText(text: string): ReadText {
 		);
 	}
 	const read = parsed(bare);
-	if (!read) return refused(...faultWords(bare));
-	const strange = foreign(read.file);
-	return strange ? refused(...strange) : { ...read, twice: heldTwice(bare) };
+	return read ? { ...read, twice: heldTwice(bare) } : refused(...faultWords(bare));
 }
 
 function parsed(text: string): { readonly file: unknown } | null {

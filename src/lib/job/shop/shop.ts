@@ -53,7 +53,9 @@ export const saw = z.strictObject({
 	}),
 });
 
-/** A week of work for one thing is more than any shop counts; far more would be no amount at all. */
+/**
+ * A week of work for one thing is more than any shop counts; far more would be no amount at all.
+ */
 const minutes = () => z.number().min(0).max(10_000);
 
 const labourIn = (amount: AmountField) =>

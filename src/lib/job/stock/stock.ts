@@ -157,6 +157,10 @@ const rollIn = (amount: AmountField) =>
 		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
 	});
 
+/** Far less than anything is sold in: what is smaller comes to packs past all number. */
+const LEAST_PACK = 0.001;
+const NO_PACK = `One pack holds next to nothing.|Give at least ${LEAST_PACK} m2, m, litres or pieces, as the kind is counted.`;
+
 const sundryIn = (amount: AmountField) =>
 	z.strictObject({
 		id,
@@ -186,7 +190,7 @@ const sundryIn = (amount: AmountField) =>
 		 * What one pack covers or holds, in the unit the kind is counted in: m2, m, litres or
 		 * pieces.
 		 */
-		pack: field(z.number().positive().max(1e6), {
+		pack: field(z.number().min(LEAST_PACK, NO_PACK).max(1e6), {
 			label: 'One pack holds',
 			help: 'In m2, m, litres or pieces, as the kind is counted.',
 		}),

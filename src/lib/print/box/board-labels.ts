@@ -19,8 +19,11 @@ export function boardLabels(f: Facing, stage: Stage, print: Figures, ruler: Rule
 	const edges = f.near.map((_, k) => edgeAt(f, k, stage));
 	return [
 		...edges.flatMap((edge) => letterLabel(edge)),
-		...f.holes.filter((h) => !h.pattern).map((hole) => holeLabel(hole, stage, print)),
+		...f.holes
+			.filter((h) => !h.pattern && h.of !== 'device')
+			.map((hole) => holeLabel(hole, stage, print)),
 		...patternLabels(f, stage, print, ruler),
+		...f.devices.map((d) => deviceLabel(d, f, stage, print)),
 		...edges.flatMap((edge) => tiltLabel(edge, ruler)),
 		...rabbetLabels(f, stage, print),
 		...grainLabel(f, stage),
@@ -110,9 +113,15 @@ function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures):
 	const upright = [-2, 4, -8, 10].map((dx) => words(x + dx, y - 8, text, { ...look, turn: 90 }));
 	// Words stand upright in a hole too slim for them.
 	const slim = hole.size.length === 2 && (nth(hole.size, 0) / 1600) * stage.scale < 30;
+	const beside = ((nth(hole.size, 0) / 1600) * stage.scale) / 2 + 1.5;
+	const off = ([beside, -beside] as const).flatMap((dx) =>
+		[1, 6, -4].map((dy) =>
+			words(x + dx, y + dy, text, { ...look, anchor: dx > 0 ? 'start' : 'end' }),
+		),
+	);
 	const at = `centre ${print.bench(hole.centre.x)} from the left, ${print.bench(hole.centre.y)} up`;
 	return {
-		places: slim ? [...upright, ...level] : [...level, ...upright],
+		places: hole.of === 'halving' ? off : slim ? [...upright, ...level] : [...level, ...upright],
 		else: `${text}, ${at}`,
 	};
 }
@@ -138,6 +147,21 @@ function patternLabels(f: Facing, stage: Stage, print: Figures, ruler: Ruler): B
 		return [{ places, else: text }];
 	});
 }
+
+/** A device: what it is, on which side, and what its screws are drilled with. */
+function deviceLabel(d: Device, f: Facing, stage: Stage, print: Figures): BoardLabel {
+	const drilled = f.holes.filter((h) => h.of === 'device' && h.name === d.name);
+	const sizes = [...new Set(drilled.map((h) => `Ø ${print.bench(nth(h.size, 0))}`))].join(', ');
+	const holes = drilled.length === 0 ? '' : `, ${drilled.length} holes ${sizes}`;
+	const text = `${d.name}, ${d.side}, ${print.bench(d.height)} high${holes}`;
+	const [low, high] = [nth(d.body, 0), nth(d.body, 2)];
+	const { x, y } = onPaper({ x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 }, stage.view);
+	const look = { anchor: 'middle', halo: true, size: 2.6 } as const;
+	const places = [1, 5, -3, 9, -7, 14, -12].map((dy) => words(x, y + dy, text, look));
+	return { places, else: d.note === '' ? text : `${text}: ${d.note}` };
+}
+
+type Device = Facing['devices'][number];
 
 /** One label for the rabbets of each end: how wide, how deep, and into which face. */
 function rabbetLabels(f: Facing, stage: Stage, print: Figures): BoardLabel[] {

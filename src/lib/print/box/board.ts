@@ -1,5 +1,5 @@
 import type { BoxBoard } from '../../design';
-import { circle, rectangle } from '../../geometry';
+import { circle, type Outline, rectangle, without } from '../../geometry';
 import { ticks, type Ruler } from '../../measure';
 import { boardLabels } from './board-labels';
 import { facing, type Facing } from './facing';
@@ -64,9 +64,10 @@ export function boardDrawing(b: BoxBoard, print: Figures, ruler: Ruler): Drawing
 /** Outline, far face, rabbets and holes. */
 function shapes(f: Facing, stage: Stage, label: string): Mark[] {
 	const { view } = stage;
+	const open = f.holes.some(isSlot);
 	const bevelled = f.edges.some((e) => e.tilt > 0);
 	return [
-		outlineMark([f.near], view, 'wide', { of: `part:${label}` }),
+		outlineMark(cutOut(f), view, 'wide', { of: `part:${label}` }),
 		...(bevelled ? [outlineMark([f.far], view, 'dashed')] : []),
 		...f.rabbets.map((r) =>
 			outlineMark(
@@ -75,8 +76,21 @@ function shapes(f: Facing, stage: Stage, label: string): Mark[] {
 				'dashed',
 			),
 		),
-		...f.holes.flatMap((h) => holeMarks(h, stage)),
+		...f.devices.flatMap((d) => [
+			outlineMark([d.body], view, 'narrow'),
+			outlineMark([d.space], view, 'chain', { ink: 'pencil' }),
+		]),
+		...f.holes.filter((h) => !open || h.pattern).flatMap((h) => holeMarks(h, stage)),
 	];
+}
+
+const isSlot = (hole: Facing['holes'][number]): boolean => hole.of === 'halving';
+
+/** The near face with the slots open at its edges; windows they run into go with them. */
+function cutOut(f: Facing): Outline[] {
+	if (!f.holes.some(isSlot)) return [f.near];
+	const gone = f.holes.map((h) => h.outline);
+	return without([f.near], gone).flatMap((r) => [r.outline, ...r.holes]);
 }
 
 function holeMarks(hole: Facing['holes'][number], stage: Stage): Mark[] {
@@ -118,9 +132,18 @@ function sizes(f: Facing, stage: Stage, print: Figures): Mark[] {
 	const { box, view } = stage;
 	const places = (axis: 'x' | 'y'): { at: number; text: string }[] => {
 		const corners = f.near.map((p) => p[axis]);
-		const holes = f.holes.map((h) => (h.pattern?.middle ?? h.centre)[axis]);
+		const holes = f.holes.flatMap((h) =>
+			isSlot(h) ? h.outline.map((p) => p[axis]) : [(h.pattern?.middle ?? h.centre)[axis]],
+		);
+		const bodies = f.devices.flatMap((d) => d.body.map((p) => p[axis]));
 		const rabbets = axis === 'x' ? f.rabbets.flatMap((r) => [r.low.x, r.high.x]) : [];
-		const all = [...corners, ...holes, ...rabbets, axis === 'x' ? f.long.across : f.long.up];
+		const all = [
+			...corners,
+			...holes,
+			...bodies,
+			...rabbets,
+			axis === 'x' ? f.long.across : f.long.up,
+		];
 		const marks = [...new Set(all.map((n) => Math.round(n)))].filter((n) => n > 2);
 		// Two that print alike are one mark of the tape.
 		const seen = new Set<string>();

@@ -23,6 +23,7 @@ export interface Facing extends Pick<
 	readonly near: Outline;
 	readonly far: Outline;
 	readonly holes: BoxBoard['holes'];
+	readonly devices: BoxBoard['devices'];
 	readonly rabbets: readonly Rabbet[];
 }
 
@@ -38,8 +39,8 @@ export function facingFrom(b: BoxBoard, side: Facing['seen']): Facing {
 	const common = { label, name, thickness, long, short, grain, notes, ...(shift ? { shift } : {}) };
 	const rabbets = rabbetsOf(b);
 	if (side === 'outside') {
-		const { outside: near, inside: far, holes } = b;
-		return { ...common, seen: 'outside', near, far, edges, holes, rabbets };
+		const { outside: near, inside: far, holes, devices } = b;
+		return { ...common, seen: 'outside', near, far, edges, holes, devices, rabbets };
 	}
 	const flip = (o: Outline): Outline => mirrored(o, long.across / 2);
 	return {
@@ -54,6 +55,7 @@ export function facingFrom(b: BoxBoard, side: Facing['seen']): Facing {
 			centre: { x: long.across - h.centre.x, y: h.centre.y },
 			...(h.pattern ? { pattern: turnedOver(h.pattern, long.across) } : {}),
 		})),
+		devices: b.devices.map((d) => ({ ...d, body: flip(d.body), space: flip(d.space) })),
 		rabbets,
 	};
 }

@@ -1,3 +1,4 @@
+export { boardDrawings } from './board-drawings';
 export { boxDrawings } from './drawings';
 export { boxPages } from './pages';
 export { responseDrawings } from './response';

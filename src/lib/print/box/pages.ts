@@ -1,11 +1,11 @@
-import { showMass } from '../../measure';
 import type { Plan } from '../../plan';
+import { boardDrawings } from './board-drawings';
 import { boxDrawings } from './drawings';
 import { holdBlocks } from './hold';
 import { responseBlocks } from './response';
 import { boxTables } from './tables';
 import { drawnPages, type Leaf, widthOf } from '../page';
-import { figuresOn } from '../wording';
+import { boxMassText, figuresOn } from '../wording';
 
 /** Each box: its drawings, then every number of it. */
 export function boxPages(plan: Plan): Leaf[] {
@@ -13,11 +13,12 @@ export function boxPages(plan: Plan): Leaf[] {
 	const width = widthOf(plan);
 	return plan.boxes.flatMap((box, i) => {
 		const figures = figuresOn(ruler);
-		const loaded = box.figures?.loadedMass ?? box.mass;
+		const asked = plan.job.boxes.find((b) => b.id === box.id);
 		return drawnPages(plan, {
 			name: box.name,
-			note: `box  ·  ${showMass(loaded, ruler)} with drivers`,
-			drawings: boxDrawings(plan, box, figures),
+			note: `box  ·  ${boxMassText(plan, box, ruler)}`,
+			words: [asked?.note ?? ''],
+			drawings: [...boxDrawings(plan, box, figures), ...boardDrawings(plan, box, figures)],
 			below:
 				box.figures === undefined
 					? []

@@ -1,6 +1,6 @@
 import type { BoxFigures, Sizes3 } from '../../design';
 import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
-import type { Figures } from '../wording';
+import { type Figures, RADIATOR_HEADS, radiatorTexts } from '../wording';
 import { space, type Block, table, type Row, subheading } from '../page';
 import { sentence } from './sentence';
 import { placesTable } from './places-table';
@@ -15,6 +15,7 @@ export function boxTables(box: BoxFigures, width: number, figures: Figures, rule
 		...sizesTable(box, width, figures, ruler),
 		...box.chambers.flatMap((c) => volumeTable(c, box.chambers.length, width, ruler)),
 		...driversTable(box, width, figures),
+		...radiatorsTable(box, width, figures, ruler),
 		...ventsTable(box, width, figures, ruler),
 		...placesTable(box, width, figures),
 		...rodsTable(box, width, figures, ruler),
@@ -94,6 +95,39 @@ function driversTable(box: BoxFigures, width: number, figures: Figures): Block[]
 						figures.bench(d.room),
 						figures.bench(d.behind),
 						d.meets.join(', ') || 'nothing',
+					],
+				})),
+			},
+			width,
+		),
+		space(4),
+	];
+}
+
+function radiatorsTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
+	if (box.radiators.length === 0) return [];
+	return [
+		subheading('Passive radiators: weigh what is added, tune on the real box', width),
+		...table(
+			{
+				columns: [
+					{ head: 'Radiator', width: { share: 1 } },
+					...['To the edge', 'Depth', 'Behind'].map((head) => ({
+						head,
+						width: 20,
+						align: 'end' as const,
+					})),
+					...RADIATOR_HEADS.map((head) => ({ head, width: 20, align: 'end' as const })),
+					{ head: 'Meets', width: 24 },
+				],
+				rows: box.radiators.map((r) => ({
+					cells: [
+						`${r.name}\n${r.board}`,
+						figures.bench(r.edge),
+						figures.bench(r.depth),
+						figures.bench(r.behind),
+						...radiatorTexts(r, ruler),
+						r.meets.join(', ') || 'nothing',
 					],
 				})),
 			},

@@ -28,6 +28,9 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 	return sheet;
 }
 
+/** Past these it is no work for one printer; what is left out is said on the test page. */
+const MOST_LABELS = 3000;
+
 /**
  * A label for each piece and each offcut, on label sheets: mark, name, size, edges, and a QR code
  * of the part's id or the offcut's mark on the rack. First a test page to hold against a label
@@ -36,12 +39,12 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
 	const sheet = labelSheetOf(plan, sheetId);
 	const figures = figuresOn(plan.job.shop.ruler);
-	const labels = [...partLabels(plan, figures), ...offcutsToLabel(plan, figures)].map((label) =>
-		labelMarks(label, sheet),
-	);
-	if (labels.length === 0) return [];
+	const all = [...partLabels(plan, figures), ...offcutsToLabel(plan, figures)];
+	if (all.length === 0) return [];
+	const labels = all.slice(0, MOST_LABELS).map((label) => labelMarks(label, sheet));
+	const left = all.length - labels.length;
 	const each = sheet.columns * sheet.rows;
-	const pages: Page[] = [testPage(plan, sheet)];
+	const pages: Page[] = [testPage(plan, sheet, left)];
 	for (let from = 0; from < labels.length; from += each) {
 		const n = pages.length;
 		const marks = labels
@@ -175,7 +178,7 @@ export function bevelsText(part: Pick<Part, 'bevels'>, decimal: '.' | ','): stri
 }
 
 /** Outlines of all labels and the measuring bar, for plain paper held against a label sheet. */
-function testPage(plan: Plan, sheet: LabelSheet): Page {
+function testPage(plan: Plan, sheet: LabelSheet, left: number): Page {
 	const size = PAPER_SIZES[sheet.paper];
 	const outlines = [...Array(sheet.columns * sheet.rows).keys()].map((i): Mark => {
 		const { x, y } = cornerOf(sheet, i);
@@ -205,6 +208,9 @@ function testPage(plan: Plan, sheet: LabelSheet): Page {
 			say('Test page for plain paper', 3, true),
 			say('Print at 100 %, measure the bar,', 8),
 			say('then hold it against a label sheet.', 12),
+			...(left === 0
+				? []
+				: [say(`Only the first ${MOST_LABELS} labels are here: ${left} are left out.`, 17, true)]),
 		],
 	};
 }

@@ -5,13 +5,15 @@ import type { Figures } from '../wording';
 import { space, type Block } from './flow';
 import { pageArea, type Leaf } from './frame';
 import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
-import { heading, subheading } from './paragraphs';
+import { heading, paragraph, subheading } from './paragraphs';
 
 /** One box, panel or cloth and all that is drawn of it. */
 interface DrawnItem extends Shown {
 	readonly name: string;
 	/** Said at the right end of the heading. */
 	readonly note: string;
+	/** The person's own words, under the heading. */
+	readonly words?: readonly string[];
 	readonly drawings: readonly Drawing[];
 	/** Blocks under the drawings: a table with the same numbers. */
 	readonly below?: readonly Block[];
@@ -25,6 +27,7 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 	const most = pageArea(paperOf(plan)).height - 30;
 	const blocks: Block[] = [
 		heading(drawn.name, width, drawn.note),
+		...(drawn.words ?? []).filter((t) => t !== '').map((t) => paragraph(t, width)),
 		...cautionBlocks(plan, drawn, width),
 		...drawn.drawings.flatMap((drawing) => [
 			space(3),

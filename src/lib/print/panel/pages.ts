@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan';
 import { drawnPages, type Leaf } from '../page';
-import { figuresOn } from '../wording';
+import { figuresOn, panelMassText } from '../wording';
 import { panelDrawings } from './drawings';
 
 /** Opening, board and finished sizes, section, layers and back of each panel. */
@@ -9,7 +9,8 @@ export function panelPages(plan: Plan): Leaf[] {
 		const figures = figuresOn(plan.job.shop.ruler);
 		return drawnPages(plan, {
 			name: panel.name,
-			note: 'panel',
+			note: `panel  ·  ${panelMassText(plan, panel, plan.job.shop.ruler)}`,
+			words: wordsOf(plan, panel.id),
 			drawings: panelDrawings(plan, panel, figures),
 			where: 'panel',
 			about: [`panel:${panel.id}`],
@@ -17,4 +18,14 @@ export function panelPages(plan: Plan): Leaf[] {
 			figures,
 		});
 	});
+}
+
+/** The notes of a panel, of its layers and of its devices. */
+function wordsOf({ job }: Plan, id: string): string[] {
+	const panel = job.panels.find((p) => p.id === id);
+	if (!panel) return [];
+	const ofThings = [...panel.layers, ...panel.devices]
+		.filter(({ note }) => note !== '')
+		.map(({ name, note }) => `${name}: ${note}`);
+	return [panel.note, ...ofThings];
 }

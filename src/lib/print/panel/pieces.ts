@@ -1,11 +1,10 @@
 import { bounds, type Outline, type Point } from '../../geometry';
 import type { CoverFigure, RingFigure } from '../../design';
+import { toMm, type Length } from '../../measure';
 import { type Drawing, type Mark, circlePath, onPaper } from '../drawing';
 import type { Figures } from '../wording';
 import { centreMark, outlineMark, overall, stageFor } from '../marks';
 import { footNotes, NOTE, viewOn } from './view';
-
-const MAGNET = 7.5; // radius it is drawn with, mm
 
 interface NamedLine {
 	readonly outline: Outline;
@@ -34,9 +33,11 @@ export function coverView(
 	];
 	const notes = [
 		`Gap ${figures.length(c.gap)}, board to board ${figures.length(c.boardGap)}`,
-		...(c.magnets.length > 0 ? [`${c.magnets.length} magnets in the middle of the rim`] : []),
+		...(c.magnet === null
+			? []
+			: [`${c.magnets.length} magnets Ø ${figures.length(c.magnet)} in the middle of the rim`]),
 	];
-	return nested({ lines, magnets: c.magnets, notes }, title, figures, mirror);
+	return nested({ lines, magnets: c.magnets, magnet: c.magnet, notes }, title, figures, mirror);
 }
 
 /** A trim ring: the hole it trims, its board, and the ring finished. */
@@ -51,18 +52,20 @@ export function ringView(r: RingFigure, title: string, figures: Figures, mirror:
 	const notes = r.rebate
 		? [`Let into a rebate ${figures.length(r.rebate.depth)} deep`]
 		: ['Lies on the wall'];
-	return nested({ lines, magnets: [], notes }, title, figures, mirror);
+	return nested({ lines, magnets: [], magnet: null, notes }, title, figures, mirror);
 }
 
 /** A piece as outlines one inside the other, with its magnets and what is written under it. */
 interface Piece {
 	readonly lines: readonly NamedLine[];
 	readonly magnets: readonly Point[];
+	readonly magnet: Length | null;
 	readonly notes: readonly string[];
 }
 
 function nested(piece: Piece, title: string, figures: Figures, mirror: boolean): Drawing {
-	const { lines, magnets, notes } = piece;
+	const { lines, magnets, magnet, notes } = piece;
+	const radius = toMm(magnet ?? 0) / 2;
 	const named = lines.flatMap(({ name, outline }) =>
 		name === undefined ? [] : [{ name, box: bounds(outline) }],
 	);
@@ -79,7 +82,7 @@ function nested(piece: Piece, title: string, figures: Figures, mirror: boolean):
 			return [
 				{
 					kind: 'path',
-					steps: circlePath(x, y, Math.max(0.8, MAGNET * stage.scale)),
+					steps: circlePath(x, y, Math.max(0.8, radius * stage.scale)),
 					line: 'narrow',
 				},
 				centreMark(p, stage.view, 2),

@@ -89,7 +89,9 @@ function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
 }
 
-/** A sheet that was printed or cut keeps what lies on it, even where the job has no such part now. */
+/**
+ * A sheet that was printed or cut keeps what lies on it, even where the job has no such part now.
+ */
 function goneFromJob({ id, length, width }: Placed): Part {
 	return {
 		id,

@@ -1,15 +1,25 @@
 export { amountText, buyText } from './amounts';
+export {
+	ADJUSTED,
+	boxMassText,
+	gravityText,
+	HELD_BY,
+	panelMassText,
+	RADIATOR_HEADS,
+	radiatorTexts,
+	responseColumns,
+	TIE_DOWN_HEADS,
+	tieDownRows,
+	volumeLines,
+} from './box';
 export { costLines, earnedText } from './cost-lines';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
 export { facesText, leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
-export { gravityText, HELD_BY, TIE_DOWN_HEADS, tieDownRows } from './hold-text';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { patternText } from './pattern-text';
 export { REFUSED_PAGE, refusedText } from './refused-text';
-export { responseColumns } from './response-columns';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
-export { ADJUSTED, volumeLines } from './volume-lines';

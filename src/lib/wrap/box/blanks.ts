@@ -24,8 +24,8 @@ interface BoxCloth extends ClothInShop {
 }
 
 /** Null for a cloth the rack does not hold: that has been said where it was read. */
-function inCloth({ cloths, ...of }: BoxCloths, face: BoxFace): BoxCloth | null {
-	const found = cloths.find((c) => c.cloth.id === face.cloth);
+function inCloth({ cloths: known, ...of }: BoxCloths, face: BoxFace): BoxCloth | null {
+	const found = known.find((c) => c.cloth.id === face.cloth);
 	return found ? { ...of, ...found } : null;
 }
 

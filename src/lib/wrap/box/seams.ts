@@ -54,7 +54,7 @@ export const seamed = (end: EdgeEnd, beyond: BoxFace | undefined): boolean =>
 	end.kind !== 'on' && Boolean(beyond?.cloth);
 
 /** A seam, and whether it could not be kept off the faces that are looked at. */
-export interface Seam {
+export interface ClothSeam {
 	readonly length: number;
 	readonly between: readonly [string, string];
 	readonly shown: boolean;

@@ -4,13 +4,13 @@ import type { Blank } from '../blank';
 import { type Band, bandsOf } from './band';
 import { bandBlank, type BoxCloths, faceBlank } from './blanks';
 import type { BoxFace, BoxFaces } from './faces';
-import { type EdgeEnd, edgeEnd, type Seam, seamed, type SeamSizes } from './seams';
+import { type EdgeEnd, edgeEnd, type ClothSeam, seamed, type SeamSizes } from './seams';
 
 /** A box carpeted in one way, before it is looked over. */
 export interface BoxMade {
 	readonly way: 'band' | 'faces';
 	readonly blanks: readonly Blank[];
-	readonly seams: readonly Seam[];
+	readonly seams: readonly ClothSeam[];
 }
 
 /** A band round the profile for each cloth on it, and a cap for each end. `across`: of the box. */
@@ -66,7 +66,7 @@ function footSeam(
 	band: Band,
 	{ faces, across }: { faces: BoxFaces; across: number },
 	sizes: SeamSizes,
-): Seam[] {
+): ClothSeam[] {
 	const { at, face } = nth(band.stretches, 0);
 	const before = band.ring ? lastOf(band.stretches).face : around(faces.round, at - 1);
 	if (!before.cloth) return [];
@@ -91,7 +91,7 @@ function capBlank(
 	const blanks = faceBlank(cap, ends, called, of);
 	const first = shown ?? joined[0];
 	if (!first) return { blanks, seams: [] };
-	const seam: Seam = {
+	const seam: ClothSeam = {
 		length: joined.reduce((sum, { e }) => sum + nth(lengths, e), 0),
 		between: [cap.face.name, first.b.face.name],
 		shown: shown !== undefined,
@@ -103,7 +103,7 @@ function capBlank(
 export function faceByFace(faces: BoxFaces, sizes: SeamSizes, of: BoxCloths): BoxMade {
 	const all = [...faces.round, ...faces.ends];
 	const order = (f: BoxFace) => all.indexOf(f);
-	const seams: Seam[] = [];
+	const seams: ClothSeam[] = [];
 	const blanks = all
 		.filter((f) => f.cloth)
 		.flatMap((face, i) => {

@@ -35,7 +35,9 @@ export function panelMarks(
 	covering: Pick<Covering, 'outline' | 'steps'>,
 	rule: ReliefRule,
 ): PanelMarks {
-	const folds = [...shape.folds, ...shape.windows.flatMap((w) => w.folds)];
+	// A window's folds run on from their last point to their first.
+	const round = shape.windows.flatMap((w) => w.folds.map((fold) => [...fold, ...fold.slice(0, 1)]));
+	const folds = [...shape.folds, ...round];
 	const ground = { board: finder(covering.outline), laid: shape.laid, folds };
 	const all = [
 		reliefsOf(shape.flaps, shape.laid.climb, rule, folds),

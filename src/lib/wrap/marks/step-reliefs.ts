@@ -1,6 +1,6 @@
-import { ticks } from '../../measure';
+import { around, ticks } from '../../measure';
 import type { ClothEdge, ClothStep } from '../../design';
-import { boundsOfPoints, minus, type Point, type Rect, type Where } from '../../geometry';
+import { bounds, boundsOfPoints, minus, type Point, type Rect, type Where } from '../../geometry';
 import { boardSpans, flapsOf, type LaidCloth, STILL, windowSpans } from '../girth';
 import { type ReliefRule, type Reliefs, reliefsOf } from '../reliefs';
 import { movedMark } from './moved-mark';
@@ -29,24 +29,26 @@ export function stepReliefs(
 	const line = step.raised
 		? boardSpans({ outline: step.outline, edges: step.outline.map(() => edge) })
 		: windowSpans({ outline: step.outline, edge });
-	const box = boundsOfPoints(step.outline);
+	const box = bounds(step.outline);
 	const by = laid.moved({ x: box.x + box.length / 2, y: box.y + box.width / 2 });
 	const inBoard = (p: Point): boolean => board(p) === 'inside';
-	const near = folds.filter((fold) => fold.some((p) => reaches(p, box, by, 3 * step.height)));
-	const here = near.map((fold) => fold.map((p) => minus(p, by)));
+	const moved = folds.map((fold) => fold.map((p) => minus(p, by)));
+	const here = moved.filter((fold) => comesNear(fold, box, 3 * step.height));
 	const made = reliefsOf(flapsOf(line), STILL, rule, here, inBoard);
 	return { ...made, blocked: [], marks: made.marks.map((m) => movedMark(m, by)) };
 }
 
-/** Does a point of the flat cloth lie no farther from the step's box than its cuts could reach? */
-function reaches(p: Point, box: Rect, by: Point, far: number): boolean {
-	const [x, y] = [p.x - by.x, p.y - by.y];
-	return (
-		x > box.x - far &&
-		x < box.x + box.length + far &&
-		y > box.y - far &&
-		y < box.y + box.width + far
-	);
+/** Does a line come closer to the step's box than its cuts could reach? By its boxes: never missed. */
+function comesNear(line: readonly Point[], box: Rect, far: number): boolean {
+	return line.some((p, i) => {
+		const piece = boundsOfPoints([around(line, i - 1), p]);
+		return (
+			piece.x < box.x + box.length + far &&
+			piece.x + piece.length > box.x - far &&
+			piece.y < box.y + box.width + far &&
+			piece.y + piece.width > box.y - far
+		);
+	});
 }
 
 function sideOf(step: ClothStep): ClothEdge {

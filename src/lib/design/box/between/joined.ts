@@ -1,4 +1,5 @@
-import type { Inside, Seated } from '../inside';
+import type { Inside } from '../inside';
+import type { Seated } from '../mounted';
 import type { VentResult } from '../vent';
 import type { ProblemLog } from '../../problem-log';
 
@@ -45,10 +46,12 @@ export function joinedWords(inside: Inside, room: number): string[] {
 		return `It breathes through ${v.setup.name} into chamber ${other + 1}: it has no tuning of its own.`;
 	});
 	if (drivers.length + tubes.length === 0) return [];
-	const out = inside.vents.some((v) => v.setup.room === room && otherEnd(v) === null);
+	const out =
+		inside.vents.some((v) => v.setup.room === room && otherEnd(v) === null) ||
+		inside.radiators.some((s) => s.room === room);
 	const still =
 		out && tubes.length === 0
-			? [`Its tuning is that of this chamber alone, as if the cone stood still.`]
+			? [`Its tuning is that of this chamber alone, as if the cone of the driver stood still.`]
 			: [];
 	return [...drivers, ...tubes, ...still, NOT_WORKED_OUT];
 }

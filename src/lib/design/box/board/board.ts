@@ -11,7 +11,7 @@ export type Role =
  */
 export interface Hole {
 	readonly outline: Outline;
-	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat', 'bolt', 'screw'. */
+	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat', 'bolt', 'screw', 'halving'. */
 	readonly of: string;
 	readonly name: string;
 	/** Depth of a recess in the outside face, ticks; null right through. */
@@ -23,6 +23,19 @@ export interface Hole {
 	readonly size: readonly number[];
 	/** Of a bolt or a screw: how all of them stand. */
 	readonly pattern?: HolePattern;
+	/** Of a slot that halves a brace over another. */
+	readonly halving?: Halving;
+}
+
+/** A slot, open at an edge, that another board of this key stands in; ticks. */
+export interface Halving {
+	readonly over: string;
+	/** The side of the box it is open to. */
+	readonly from: 'left' | 'right' | 'front' | 'back' | 'bottom' | 'top';
+	readonly wide: number;
+	readonly deep: number;
+	/** Does it cut a rim right through, to a window? */
+	readonly through: boolean;
 }
 
 /** Holes alike round a middle, in the frame of the board; degrees to the right of straight up. */
@@ -32,7 +45,8 @@ export type HolePattern = { readonly count: number; readonly middle: Point } & (
 );
 
 /** Is a hole drilled for a bolt or a screw, which fills it? */
-export const isDrilled = (hole: Pick<Hole, 'pattern'>): boolean => hole.pattern !== undefined;
+export const isDrilled = (hole: Pick<Hole, 'of' | 'pattern'>): boolean =>
+	hole.pattern !== undefined || hole.of === 'device';
 
 /** A board of the box as it stands in the box. */
 export interface Board {

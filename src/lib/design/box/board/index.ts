@@ -2,6 +2,7 @@ export {
 	type Board,
 	boardName,
 	boardOf,
+	type Halving,
 	type Hole,
 	type HolePattern,
 	isDrilled,
@@ -12,14 +13,14 @@ export { letter } from './letters';
 export { weighBoard } from './moment';
 export { along, bradsOf, needs, screwsOf, seamNeeds, squareMetres } from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';
-export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';
 export { dividerNumber, noSuchBoard, sayNoSide, wayOf } from './on-divider';
+export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';
 export {
 	edgeOfHole,
 	faceOf,
 	facesToFill,
-	liesOnBoard,
 	liesOn,
+	liesOnBoard,
 	onDivider,
 	outermost,
 	type Place,

@@ -18,11 +18,11 @@ export function wayOf({ x, y, z }: Point3): string {
 
 /** Says that the side asked for makes no difference on a wall. */
 export function sayNoSide(
-	asked: { readonly board: string; readonly into: 'far' | 'near' },
+	asked: { readonly board: string; readonly into?: 'far' | 'near' },
 	path: Path,
 	log: ProblemLog,
 ): void {
-	if (asked.into === 'far' || dividerNumber(asked.board) !== null) return;
+	if (asked.into !== 'near' || dividerNumber(asked.board) !== null) return;
 	log.note(
 		path,
 		`On the board '${asked.board}' everything goes into the box: the side asked for has no effect.`,

@@ -1,7 +1,16 @@
 import { lastOf, nth, ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
-import { area, bounds, perimeter, type Corner, type Outline, type Point } from '../../../geometry';
+import {
+	area,
+	bounds,
+	perimeter,
+	rectangle,
+	without,
+	type Corner,
+	type Outline,
+	type Point,
+} from '../../../geometry';
 import type { Bevel, FaceSize, Part } from '../../part';
-import { type Board, isDrilled } from './board';
+import { type Board, type Hole, isDrilled } from './board';
 import { shiftOf } from './shift';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
 
@@ -59,7 +68,7 @@ export interface PartMark {
 
 export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 	const rect = partRectOf(board);
-	const outline = outlineOf(board, rect);
+	const { outline, holes } = shapeOf(board, rect);
 	const bevels = bevelsOf(board, rect);
 	return {
 		...mark,
@@ -70,7 +79,7 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 		width: rect.width,
 		...(bevels.length > 0 ? facesOf(board, rect) : {}),
 		...(outline ? { outline } : {}),
-		holes: board.holes.filter((h) => h.recess === null).map((h) => holeOn(h.outline, rect)),
+		holes,
 		grain: board.grain === 'any' || !board.material.grain ? 'any' : 'length',
 		bevels,
 		face: 'outside',
@@ -107,6 +116,24 @@ function facesOn(board: Board, rect: PartRect): [outside: Point[], inside: Point
 	const face = (points: Board['solid']['outside']): Point[] =>
 		points.map((p) => onPart(flat(p, board.frame), rect));
 	return [face(board.solid.outside), face(board.solid.inside)];
+}
+
+/**
+ * What is cut: its outline, null for a rectangle, and its holes. Slots open at an edge are part of
+ * the outline, and so is a window that one of them runs into.
+ */
+function shapeOf(
+	board: Board,
+	rect: PartRect,
+): { readonly outline: Outline | null; readonly holes: Outline[] } {
+	const outline = outlineOf(board, rect);
+	const through = board.holes.filter((h) => h.recess === null);
+	const holes = through.map((h) => holeOn(h.outline, rect));
+	if (!through.some((h) => h.halving)) return { outline, holes };
+	const whole = outline ?? rectangle(0, 0, rect.length, rect.width);
+	const left = without([whole], holes).sort((a, b) => area(b.outline) - area(a.outline));
+	const { outline: cut, holes: kept } = nth(left, 0);
+	return { outline: cut, holes: [...kept] };
 }
 
 /**
@@ -190,13 +217,19 @@ export function sideOf(a: Point, b: Point): { side: Bevel['side']; mitre: number
  * holes are none of it. */
 function routedOf(board: Board): Length {
 	const cut = board.holes.filter((h) => !isDrilled(h));
-	const holes = cut.reduce((sum, h) => sum + perimeter(h.outline), 0);
+	const holes = cut.reduce((sum, h) => sum + cutLength(h), 0);
 	const rabbets = board.cuts.reduce((sum, cut) => {
 		const points = [...cut.inside, ...cut.outside].map((p) => roundPoint(flat(p, board.frame)));
 		const b = bounds(points);
 		return sum + Math.max(b.length, b.width);
 	}, 0);
 	return snap(holes + rabbets);
+}
+
+/** All round a hole; of a slot only where it is cut into wood. */
+function cutLength({ outline, halving }: Hole): number {
+	const open = halving ? halving.wide * (halving.through ? 2 : 1) : 0;
+	return perimeter(outline) - open;
 }
 
 const roundPoint = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });

@@ -1,10 +1,11 @@
 import { nth } from '../../../measure';
 import type { Box, Brace, Material, Sundry } from '../../../job';
-import { apart, type Frame, type Solid, type Point3 } from '../solid';
+import type { Frame, Solid, Point3 } from '../solid';
 import { boardOf, type Board, rodObstacle, type Obstacle, kg, woodOf, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import { edgeSeams, type Meeting } from './rooms';
 import type { ProblemLog } from '../../problem-log';
+import { halve, type Unhalved } from '../halving';
 import { windowsIn } from './window';
 
 /** A rod from wall to wall; its ends are cut to the walls. */
@@ -80,6 +81,7 @@ export function braceAll(
 	log: ProblemLog,
 ): Braced {
 	const boards: Board[] = [];
+	const standsIn: number[] = [];
 	const rods: Rod[] = [];
 	const seams: Seam[] = [];
 	const taken = new Array<number>(rooms).fill(0);
@@ -100,8 +102,8 @@ export function braceAll(
 			board.holes.push(...windows);
 		}
 		boards.push(board);
+		standsIn.push(r);
 		seams.push(...edgeSeams(board, body.meets, false));
-		taken[r] = nth(taken, r) + woodOf(board);
 		return true;
 	};
 	const setIn = (brace: Brace, b: number, room: (r: number) => boolean): void => {
@@ -116,7 +118,11 @@ export function braceAll(
 		const material = rack.of(brace.material, ['braces', b, 'material']);
 		if (material) setIn(brace, b, (r) => setPlate(brace, b, r, material));
 	});
-	sayCrossing(boards, log);
+	halve(boards, box.braceFit, (a, b, why) => sayCrossing(a, b, why, log));
+	boards.forEach((board, i) => {
+		const r = nth(standsIn, i);
+		taken[r] = nth(taken, r) + woodOf(board);
+	});
 	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
 	return { boards, rods, seams, obstacles, taken };
 }
@@ -140,18 +146,25 @@ function plateBoard(
 	});
 }
 
-/** Braces that stand in each other's place; each frame or shelf is looked at as its full board. */
-function sayCrossing(boards: readonly Board[], log: ProblemLog): void {
-	boards.forEach((a, i) => {
-		for (const b of boards.slice(i + 1)) {
-			if (apart(a.solid, b.solid)) continue;
-			log.check(
-				['braces'],
-				`${a.name} and ${b.name} cross each other.`,
-				'Cut each halfway through where they cross, so that they slide together, or move one of them.',
-			);
-		}
-	});
+const UNHALVED: Readonly<Record<Unhalved, { why: string; fix: string }>> = {
+	'not square': {
+		why: '',
+		fix: 'Cut each halfway through where they cross, so that they slide together, or move one of them.',
+	},
+	'ends in it': {
+		why: ': one ends within the thickness of the other, and no slot is cut',
+		fix: 'Let it reach right through, or stop short.',
+	},
+	locked: {
+		why: ': with slots they could not be slid together, or one would fall in two, and none is cut',
+		fix: 'Move one of them or leave it out, or make it in two pieces.',
+	},
+};
+
+/** Braces that stand in each other's place and could not be halved. */
+function sayCrossing(a: Board, b: Board, why: Unhalved, log: ProblemLog): void {
+	const told = UNHALVED[why];
+	log.check(['braces'], `${a.name} and ${b.name} cross each other${told.why}.`, told.fix);
 }
 
 export const braceName = (brace: Brace, b: number): string =>

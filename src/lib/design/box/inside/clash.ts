@@ -1,5 +1,6 @@
 import { type Air, airHolds } from '../solid';
-import { onDriver, type Seated } from './driver';
+import type { Framed, Seated } from '../mounted';
+import { onDriver } from './driver';
 import { boundsOf, mayTouch, type Obstacle } from '../board';
 import { mm } from '../../../measure';
 
@@ -16,7 +17,11 @@ const stepFor = (way: number): number => Math.max(STEP, way / MOST);
  * What the basket or the magnet of a driver runs into: names, each once. The walls are named 'a
  * wall'.
  */
-export function clashes(one: Seated, air: Air | null, obstacles: readonly Obstacle[]): string[] {
+export function clashes(
+	one: Seated<Framed>,
+	air: Air | null,
+	obstacles: readonly Obstacle[],
+): string[] {
 	const points = bodyPoints(one);
 	const { low, high } = boundsOf(points);
 	const met = obstacles
@@ -27,7 +32,7 @@ export function clashes(one: Seated, air: Air | null, obstacles: readonly Obstac
 }
 
 /** Points on the outside of the basket, from the inside of the wall on, and of the magnet. */
-function bodyPoints(one: Seated): ReturnType<typeof onDriver>[] {
+function bodyPoints(one: Seated<Framed>): ReturnType<typeof onDriver>[] {
 	const { driver, cutRadius, place } = one;
 	const magnet = (driver.magnet ?? 2 * cutRadius) / 2;
 	const tall = Math.min(driver.magnetHeight ?? driver.depth / 3, driver.depth);
@@ -47,13 +52,18 @@ function bodyPoints(one: Seated): ReturnType<typeof onDriver>[] {
 }
 
 /** The basket narrows from the cut-out to the magnet: taken as a cone. */
-function basketAt(one: Seated, deep: number, tall: number, magnet: number): number {
+function basketAt(one: Seated<Framed>, deep: number, tall: number, magnet: number): number {
 	const end = one.driver.depth - tall;
 	const t = end <= 0 ? 1 : Math.min(1, Math.max(0, deep / end));
 	return Math.max(magnet, one.cutRadius + (magnet - one.cutRadius) * t * t);
 }
 
-function ring(one: Seated, deep: number, out: number, points: ReturnType<typeof onDriver>[]): void {
+function ring(
+	one: Seated<Framed>,
+	deep: number,
+	out: number,
+	points: ReturnType<typeof onDriver>[],
+): void {
 	for (let i = 0; i < AROUND; i++)
 		points.push(onDriver(one, deep, out, (2 * Math.PI * i) / AROUND));
 }

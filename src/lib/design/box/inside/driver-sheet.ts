@@ -1,8 +1,9 @@
 import { nth, toMm } from '../../../measure';
-import type { Driver } from '../../../job';
+
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
-import { outermost, type Place } from '../board';
+import { outermost } from '../board';
+import { framedName, type Framed, type Seated } from '../mounted';
 
 /* Figures of a driver that contradict each other, or that are missing. */
 
@@ -21,16 +22,15 @@ const USUAL: readonly (readonly [diameter: number, litres: number])[] = [
 	[460, 9],
 ];
 
-/** Says of driver `d`, whose cut-out measures `hole`, what no driver can be. */
+/** Says of number `d` of a list, whose cut-out measures `hole`, what none can be. */
 export function sayDriver(
-	driver: Driver,
-	d: number,
+	{ list, driver, d }: { list: Seated['list']; driver: Framed; d: number },
 	hole: readonly number[],
 	log: ProblemLog,
 ): void {
-	const name = driver.name ?? `Driver ${d + 1}`;
-	const tell = (of: keyof Driver, what: string, fix: string): void =>
-		log.check(['drivers', d, of], what, fix);
+	const name = framedName(list, driver.name, d);
+	const tell = (of: keyof Framed, what: string, fix: string): void =>
+		log.check([list, d, of], what, fix);
 	const [long, short] = [Math.max(...hole), Math.min(...hole)];
 	if (driver.frame <= long) {
 		tell(
@@ -53,34 +53,31 @@ export function sayDriver(
 			`Give at most ${shown(driver.depth)} mm; the magnet is part of the depth.`,
 		);
 	}
-	if (driver.displacement === undefined) tell('displacement', ...missing(name, driver));
+	if (driver.displacement === undefined) tell('displacement', ...missing(name, list, driver));
 }
 
-function missing(name: string, driver: Driver): [what: string, fix: string] {
+function missing(name: string, list: Seated['list'], driver: Framed): [what: string, fix: string] {
+	const what = `${name} has no displacement: 0 L are taken off the net volume for it.`;
+	if (list === 'radiators') return [what, 'Give the figure of its data sheet.'];
 	const size = toMm(driver.frame);
 	const off = ([diameter]: (typeof USUAL)[number]): number => Math.abs(diameter - size);
 	const [nominal, usual] = USUAL.reduce((a, b) => (off(b) < off(a) ? b : a), nth(USUAL, 0));
 	return [
-		`${name} has no displacement: 0 L are taken off the net volume for it.`,
+		what,
 		`Give the figure of its data sheet. Usual for a nominal ${nominal} mm: about ${usual} L (common practice, no source).`,
 	];
 }
 
-/** A driver in its place. */
-interface Sitting {
-	readonly driver: Driver;
-	readonly index: number;
-	readonly name: string;
-	readonly place: Place;
-}
-
 /** Says when a routed seat leaves nothing of the board it is routed into. */
-export function saySeat({ driver, index, name, place }: Sitting, log: ProblemLog): void {
+export function saySeat(
+	{ list, driver, index, name, place }: Seated<Framed>,
+	log: ProblemLog,
+): void {
 	if (driver.seat.kind !== 'routed') return;
 	const t = outermost(place).material.measured;
 	if (driver.seat.depth < t) return;
 	log.check(
-		['drivers', index, 'seat', 'depth'],
+		[list, index, 'seat', 'depth'],
 		`The seat of ${name} is routed ${shown(driver.seat.depth)} mm deep into a board of ${shown(t)} mm: nothing is left to screw the frame to.`,
 		`Give the thickness of the frame, less than ${shown(t)} mm, or put a layer on the board.`,
 	);

@@ -1,5 +1,5 @@
 import { mm } from '../../../measure';
-import type { Box, Driver } from '../../../job';
+import type { Radiator } from '../../../job';
 import { type Point, area, bounds } from '../../../geometry';
 import {
 	cubicTicks,
@@ -26,7 +26,6 @@ import {
 	rowOf,
 	through,
 	wayOf,
-	type Place,
 	boardName,
 	boardOf,
 	dividerNumber,
@@ -35,97 +34,132 @@ import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { cutHole, cutRadius, drillBolts } from '../mounted';
+import {
+	cutFor,
+	cutHole,
+	cutRadius,
+	drillBolts,
+	type Framed,
+	framedName,
+	type Seated,
+} from '../mounted';
 import { saySeat, sayDriver } from './driver-sheet';
 
-/** One driver of a row, in its place. */
-export interface Seated {
-	readonly driver: Driver;
-	readonly index: number;
-	readonly name: string;
-	readonly place: Place;
-	/** Chamber number less one; -1 where a board stands behind it. */
-	readonly room: number;
-	/** Of one on a divider: the chamber its cone looks into, counted alike. */
-	readonly front: number | null;
-	/**
-	 * How far the flange sits outside the face of the wall (a ring) or inside it (a routed seat,
-	 * negative).
-	 */
-	readonly proud: number;
-	readonly cutRadius: number;
+/** A list of a box that is to be seated. */
+interface Row<D extends Framed> {
+	readonly list: Seated['list'];
+	readonly framed: readonly D[];
+	/** Rings that are made already. */
+	readonly rings: number;
+	/** Why nothing of this list may open into a chamber; null where it may. */
+	readonly bars: (room: number) => { readonly what: string; readonly fix: string } | null;
 }
 
-/** All drivers put in their places, their holes cut; those without a wall to stand on are told. */
-export function seatDrivers(
-	box: Box,
-	boards: readonly Board[],
-	rooms: readonly { air: Air }[],
-	rack: BoardRack,
+/** Where a radiator would be one breather too many. */
+export const besideVents =
+	(vented: ReadonlySet<number>): Row<Radiator>['bars'] =>
+	(room) =>
+		vented.has(room)
+			? {
+					what: `Chamber ${room + 1} has a vent: passive radiators beside it are not worked out and left out.`,
+					fix: 'Take the vent or the radiators, or a divider between them.',
+				}
+			: null;
+
+/** Where things are seated, and what is made for them. */
+interface Stage {
+	readonly boards: readonly Board[];
+	/** How many dividers are asked for. */
+	readonly dividers: number;
+	readonly rooms: readonly { readonly air: Air }[];
+	readonly rack: BoardRack;
+}
+
+/**
+ * All of a list put in their places, their holes cut; those without a wall to stand on are told.
+ */
+export function seatAll<D extends Framed>(
+	row: Row<D>,
+	stage: Stage,
 	log: ProblemLog,
-): { seated: Seated[]; rings: Board[] } {
-	const seated: Seated[] = [];
+): { seated: Seated<D>[]; rings: Board[] } {
+	const seated: Seated<D>[] = [];
 	const rings: Board[] = [];
-	box.drivers.forEach((driver, d) => {
-		sayDriver(driver, d, cutHole(driver, { x: 0, y: 0 }).size, log);
-		const pitch = driver.pitch ?? driver.frame + mm(20);
-		const shifts = rowOf(driver.count, pitch);
-		if (driver.count > 1 && pitch < driver.frame) {
-			log.check(
-				['drivers', d, 'pitch'],
-				`The frames of ${driver.count} drivers ${shown(pitch)} mm apart run over each other: each is ${shown(driver.frame)} mm.`,
-				`Give at least ${shown(driver.frame)} mm.`,
-			);
-		}
-		sayNoSide(driver, ['drivers', d, 'into'], log);
-		let refused = sayRingInside(driver, d, log);
+	row.framed.forEach((driver, d) => {
+		sayDriver({ list: row.list, driver, d }, cutHole(driver, { x: 0, y: 0 }).size, log);
+		sayPitch(row.list, driver, d, log);
+		sayNoSide(driver, [row.list, d, 'into'], log);
+		let refused = sayRingInside(row.list, driver, d, log);
 		if (refused) return;
-		shifts.forEach((shift, i) => {
-			const place = placeOn(boards, driver.board, driver.at, shift, driver.into);
-			if (!place) {
-				const lost = noSuchBoard(boards, driver.board, box.dividers.length);
-				if (i === 0) log.stop(['drivers', d, 'board'], ...lost);
-				return;
-			}
-			const name = `${driver.name ?? `Driver ${d + 1}`}${driver.count > 1 ? ` ${String.fromCharCode(97 + i)}` : ''}`;
-			const ring =
-				driver.seat.kind === 'ring'
-					? rack.of(driver.seat.material, ['drivers', d, 'seat', 'material'])
-					: null;
-			const seat = driver.seat.kind === 'routed' ? -driver.seat.depth : (ring?.measured ?? 0);
-			const proud = place.proud + seat;
-			const one: Seated = {
-				driver,
-				index: d,
-				name,
-				place,
-				room: roomBehind(rooms, place),
-				front: onDivider(place) ? roomBefore(rooms, place) : null,
-				proud,
-				cutRadius: cutRadius(driver),
-			};
-			if (!holesFor(one, log, !refused)) {
+		const ring =
+			driver.seat.kind === 'ring'
+				? stage.rack.of(driver.seat.material, [row.list, d, 'seat', 'material'])
+				: null;
+		const own = ownPlaces({ list: row.list, driver, index: d }, ring, stage, log);
+		own.forEach((one, i) => {
+			const barred = row.bars(one.room);
+			if (barred && !refused) log.stop([row.list, d, 'board'], barred.what, barred.fix);
+			if (barred || !holesFor(one, log, !refused)) {
 				refused = true;
 				return;
 			}
 			seated.push(one);
 			if (i === 0) saySeat(one, log);
 			if (ring && driver.seat.kind === 'ring')
-				rings.push(ringBoard(one, ring, driver.seat.width, rings.length + 1));
+				rings.push(ringBoard(one, ring, driver.seat.width, row.rings + rings.length + 1));
 		});
 	});
 	return { seated, rings };
 }
 
 /** A ring would stand in the air of the other chamber, where nothing takes account of it. */
-function sayRingInside(driver: Driver, d: number, log: ProblemLog): boolean {
+function sayRingInside(list: Seated['list'], driver: Framed, d: number, log: ProblemLog): boolean {
 	if (driver.seat.kind !== 'ring' || dividerNumber(driver.board) === null) return false;
 	log.stop(
-		['drivers', d, 'seat'],
-		`${driver.name ?? `Driver ${d + 1}`} sits on a divider: a ring is made for the outside of a box.`,
+		[list, d, 'seat'],
+		`${framedName(list, driver.name, d)} sits on a divider: a ring is made for the outside of a box.`,
 		'Set its frame on the face, or in a routed seat.',
 	);
 	return true;
+}
+
+const pitchOf = (driver: Framed): number => driver.pitch ?? driver.frame + mm(20);
+
+function sayPitch(list: Seated['list'], driver: Framed, d: number, log: ProblemLog): void {
+	const pitch = pitchOf(driver);
+	if (driver.count === 1 || pitch >= driver.frame) return;
+	log.check(
+		[list, d, 'pitch'],
+		`The frames of ${driver.count} ${list === 'drivers' ? 'drivers' : 'radiators'} ${shown(pitch)} mm apart run over each other: each is ${shown(driver.frame)} mm.`,
+		`Give at least ${shown(driver.frame)} mm.`,
+	);
+}
+
+/** Every one of a row in its place; none where its board is not there. */
+function ownPlaces<D extends Framed>(
+	{ list, driver, index }: Pick<Seated<D>, 'list' | 'driver' | 'index'>,
+	ring: Board['material'] | null,
+	{ boards, rooms, dividers }: Stage,
+	log: ProblemLog,
+): Seated<D>[] {
+	const places = rowOf(driver.count, pitchOf(driver)).flatMap(
+		(shift) => placeOn(boards, driver.board, driver.at, shift, driver.into) ?? [],
+	);
+	if (places.length === 0)
+		log.stop([list, index, 'board'], ...noSuchBoard(boards, driver.board, dividers));
+	const seat = driver.seat.kind === 'routed' ? -driver.seat.depth : (ring?.measured ?? 0);
+	const name = framedName(list, driver.name, index);
+	return places.map((place, i) => ({
+		list,
+		driver,
+		index,
+		name: `${name}${driver.count > 1 ? ` ${String.fromCharCode(97 + i)}` : ''}`,
+		place,
+		room: roomBehind(rooms, place),
+		front: onDivider(place) ? roomBefore(rooms, place) : null,
+		proud: place.proud + seat,
+		cutRadius: cutRadius(driver),
+	}));
 }
 
 /**
@@ -133,7 +167,7 @@ function sayRingInside(driver: Driver, d: number, log: ProblemLog): boolean {
  * whole, but its cut-out goes through them. A divider is in no chamber: what its cut-out opens
  * behind the frame is air of the chamber the magnet lies in.
  */
-export function driverTakes({ driver, name, room, place, proud }: Seated): Taken[] {
+export function driverTakes({ driver, name, room, place, proud }: Seated<Framed>): Taken[] {
 	if (room < 0) return [];
 	const open = Math.abs(area(cutHole(driver, place.at).outline));
 	const cut = place.layers
@@ -154,17 +188,17 @@ export const DOUBLED = 'Doubled boards';
  * Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when
  * it leaves the board.
  */
-function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
+function holesFor(one: Seated<Framed>, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
-	const hole = { ...cutHole(driver, place.at), of: 'driver', name };
+	const hole = { ...cutHole(driver, place.at), of: cutFor(one), name };
 	if (!liesOnBoard(hole, place.wall)) {
 		const size = hole.size.map(shown).join(' x ');
 		const b = bounds(faceOf(place.wall).map(round));
 		if (tell)
 			log.stop(
-				['drivers', one.index, 'cutout'],
+				[one.list, one.index, 'cutout'],
 				`The cut-out of ${name} (${size} mm) does not lie within its board, ${shown(b.length)} x ${shown(b.width)} mm.`,
-				'Move it, take a smaller driver or a larger board.',
+				`Move it, take a smaller ${cutFor(one)} or a larger board.`,
 			);
 		return false;
 	}
@@ -185,14 +219,14 @@ function holesFor(one: Seated, log: ProblemLog, tell: boolean): boolean {
 	for (const layer of place.layers)
 		layer.holes.push({
 			...cutHole(driver, through(place.at, place.wall.frame, layer.frame)),
-			of: 'driver',
+			of: cutFor(one),
 			name,
 		});
 	return true;
 }
 
 /** Told on the drawing of a divider: which face the frame lies on, and when it goes in. */
-function howItSits({ name, place: { reversed, inward } }: Seated): string {
+function howItSits({ name, place: { reversed, inward } }: Seated<Framed>): string {
 	const face = reversed ? 'inside' : 'outside';
 	return `${name}: its frame lies on the ${face} face, its magnet points ${wayOf(inward)}. Seal it to the board; it goes in before the box is shut, or through a board that can be unscrewed.`;
 }
@@ -201,7 +235,7 @@ const round = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });
 
 /** A square of board with the hole for the frame, glued on the face round the driver. */
 function ringBoard(
-	one: Seated,
+	one: Seated<Framed>,
 	material: NonNullable<Board['material']>,
 	width: number,
 	n: number,
@@ -228,7 +262,7 @@ function ringBoard(
 	});
 	board.holes.push({
 		...roundHole({ x: half, y: half }, one.driver.frame + mm(2)),
-		of: 'driver',
+		of: cutFor(one),
 		name: one.name,
 	});
 	board.notes.push('Glue on the outside; round its edge over when the cloth is to follow it.');
@@ -236,7 +270,7 @@ function ringBoard(
 }
 
 /** Room from the seat of the flange inward: along the axis, and at the rim of the magnet. */
-export function roomFor(one: Seated, air: Air): { axis: number; rim: number } {
+export function roomFor(one: Seated<Framed>, air: Air): { axis: number; rim: number } {
 	const { place, driver } = one;
 	const magnet = (driver.magnet ?? one.cutRadius * 2) / 2;
 	const from = place.point;
@@ -248,7 +282,7 @@ export function roomFor(one: Seated, air: Air): { axis: number; rim: number } {
 
 /** A point on the driver's body: `deep` below its flange, `out` from its axis at `turn` radians. */
 export function onDriver(
-	one: Seated,
+	one: Seated<Framed>,
 	deep: number,
 	out: number,
 	turn: number,

@@ -11,6 +11,6 @@ export {
 export { clashes } from './clash';
 export { cleatAll, type Cleated, stripSeam } from './cleat';
 export { type LayerAsk, type Layers, layUp } from './doubler';
-export { roomFor, type Seated } from './driver';
-export { bareAir, fillSwept, type Inside, mount, stageOf } from './inside';
+export { roomFor } from './driver';
+export { bareAir, fillSwept, framedOf, type Inside, mount, stageOf } from './inside';
 export { dividerName, edgeSeams, type Meeting } from './rooms';

@@ -1,5 +1,5 @@
 import { nth, around } from '../../../measure';
-import type { Box } from '../../../job';
+import type { Box, Driver, Radiator } from '../../../job';
 import { volumeOfAir, type Air, type SweptAir, type Taken } from '../solid';
 import { type Board, type Obstacle, type Seam, wallOf } from '../board';
 import { braceSwept, type SlottedWall } from './brace';
@@ -7,9 +7,11 @@ import type { Braced, Rod } from './braces';
 import { cleatAll, cleatsIn } from './cleat';
 import type { CleatRoom } from './cleat-section';
 import { doubleInside, doubleOutside } from './doubler';
-import { DOUBLED, driverTakes, seatDrivers, type Seated } from './driver';
+import { besideVents, DOUBLED, driverTakes, seatAll } from './driver';
+import type { Framed, Seated } from '../mounted';
 import { cutTerminal } from './fitting';
 import { liningTakes, type Lined } from './lining';
+import { type Mounted, placeDevices } from '../devices';
 import { placeTieDowns, type Tied } from '../hold';
 import type { BoardRack } from '../rack';
 import { divide } from './rooms';
@@ -31,12 +33,15 @@ export interface Inside {
 	readonly seams: readonly Seam[];
 	readonly rooms: readonly { readonly air: Air; readonly gross: number }[];
 	readonly taken: readonly Taken[];
+	/** Drivers. */
 	readonly seated: readonly Seated[];
+	readonly radiators: readonly Seated<Radiator>[];
 	readonly rods: readonly Rod[];
 	readonly vents: readonly VentResult[];
 	readonly obstacles: readonly Obstacle[];
 	readonly lined: Lined;
 	readonly tied: readonly Tied[];
+	readonly devices: readonly Mounted[];
 }
 
 /** What the walls enclose, before anything is put in. */
@@ -44,6 +49,12 @@ export function bareAir(section: SweptSection): SweptAir {
 	const { inner, keys, x0, x1 } = section;
 	return { kind: 'swept', corners: inner, keys, x0, x1, left: 'left', right: 'right' };
 }
+
+/** All that sits in a cut-out by its frame, drivers first. */
+export const framedOf = ({
+	seated,
+	radiators,
+}: Pick<Inside, 'seated' | 'radiators'>): readonly Seated<Framed>[] => [...seated, ...radiators];
 
 /**
  * Fills a swept box: layers, dividers, slots, braces, cleats, then what is mounted on its walls.
@@ -57,7 +68,7 @@ export function fillSwept(box: Box, shell: Shell, rack: BoardRack, log: ProblemL
 	const walls = [...shell.boards, ...doubled.boards, ...overlays.boards];
 	const slots = slotSetups(box, { boards: walls, rooms: divided.rooms, section }, rack, log);
 	const opened = slots.reduce(
-		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run).boards,
+		(boards, s) => openFront(boards, section, s.plane, s.vent, s.run),
 		walls,
 	);
 	const clear = divided.rooms.map((r, i) => clearOf(r.air, i, slots));
@@ -126,8 +137,8 @@ interface Swept {
 }
 
 /**
- * What is mounted on the walls of any box: drivers, the terminal, lining, tubes; then the vents are
- * tuned.
+ * What is mounted on the walls of any box: drivers, passive radiators, the terminal, lining, tubes;
+ * then the vents are tuned.
  */
 export function mount(
 	box: Box,
@@ -137,15 +148,26 @@ export function mount(
 	log: ProblemLog,
 ): Inside {
 	const { rooms, boards } = stage;
-	const { seated, rings } = seatDrivers(box, boards, rooms, rack, log);
+	const tubes = roundSetups(box, { boards, rooms, section }, log);
+	const setups: VentSetup[] = [...slots, ...tubes];
+	const vented = new Set(setups.flatMap(roomsOf));
+	const dividers = box.dividers.length;
+	const { seated, radiators, rings } = seatBoth(
+		box,
+		{ boards, dividers, rooms, rack },
+		vented,
+		log,
+	);
 	const taken = [...stage.taken];
-	taken.push(...seated.flatMap(driverTakes));
+	taken.push(...framedOf({ seated, radiators }).flatMap(driverTakes));
 	const terminal = cutTerminal(box, boards, rooms, log);
 	if (terminal) taken.push(terminal);
 	const tied = placeTieDowns(box, boards, log);
+	const devices = placeDevices(box, boards, rooms, log);
+	for (const { room, name, device: d } of devices)
+		if (room !== null) taken.push({ room, what: name, volume: d.length * d.width * d.height });
 	const lined = liningTakes(box, boards, rooms);
 	taken.push(...lined.taken);
-	const setups: VentSetup[] = [...slots, ...roundSetups(box, { boards, rooms, section }, log)];
 	const tuned = tuneRooms(rooms, taken, setups, log);
 	return {
 		...stage,
@@ -153,11 +175,46 @@ export function mount(
 		seams: [...stage.seams, ...tuned.seams, ...ringSeams(rings)],
 		taken: [...taken, ...tuned.taken],
 		seated,
+		radiators,
 		lined,
 		tied,
+		devices,
 		vents: tuned.vents,
-		obstacles: [...stage.obstacles, ...tuned.obstacles],
+		obstacles: [
+			...stage.obstacles,
+			...tuned.obstacles,
+			...devices.flatMap((d) => d.obstacle ?? []),
+		],
 	};
+}
+
+/** The chambers a vent opens into, less one: two of a tube through a divider. */
+const roomsOf = (setup: VentSetup): number[] =>
+	setup.kind === 'round' && setup.other !== null ? [setup.room, setup.other] : [setup.room];
+
+function seatBoth(
+	box: Box,
+	stage: Parameters<typeof seatAll>[1],
+	vented: ReadonlySet<number>,
+	log: ProblemLog,
+): Pick<Inside, 'seated' | 'radiators'> & { rings: Board[] } {
+	const drivers = seatAll<Driver>(
+		{ list: 'drivers', framed: box.drivers, rings: 0, bars: () => null },
+		stage,
+		log,
+	);
+	const passive = seatAll<Radiator>(
+		{
+			list: 'radiators',
+			framed: box.radiators,
+			rings: drivers.rings.length,
+			bars: besideVents(vented),
+		},
+		stage,
+		log,
+	);
+	const rings = [...drivers.rings, ...passive.rings];
+	return { seated: drivers.seated, radiators: passive.seated, rings };
 }
 
 function ringSeams(rings: readonly Board[]): Seam[] {

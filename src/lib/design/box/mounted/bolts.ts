@@ -1,17 +1,12 @@
-import type { Driver } from '../../../job';
 import { mm, nth } from '../../../measure';
-import { type Board, boardObstacle, faceOf, type Hole, type Place, through } from '../board';
+import { type Board, boardObstacle, faceOf, type Hole, through } from '../board';
 import { add3, raised, scale3 } from '../solid';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
+import { cutFor, type Framed, type Seated } from './framed';
 import { amiss, onCircle, patternHoles } from './pattern';
 
-interface Bolted {
-	readonly driver: Driver;
-	readonly index: number;
-	readonly name: string;
-	readonly place: Place;
-}
+type Bolted = Pick<Seated<Framed>, 'list' | 'driver' | 'index' | 'name' | 'place'>;
 
 /**
  * Drills the bolt circle of a driver through its board and every layer on it; `cut` is its cut-out.
@@ -35,7 +30,7 @@ export function drillBolts(one: Bolted, cut: Hole, log: ProblemLog): void {
 
 function boltHoles(
 	{ driver, name, place }: Bolted,
-	on: (p: Place['at']) => Place['at'] = (p) => p,
+	on: (p: Hole['centre']) => Hole['centre'] = (p) => p,
 ): Hole[] {
 	const { boltCircle, bolts } = driver;
 	if (!boltCircle) return [];
@@ -51,7 +46,7 @@ const FLANGE = mm(10);
 
 /** Says which boards stand where the T-nuts of a driver have to go. */
 export function sayBehindBolts(one: Bolted, boards: readonly Board[], log: ProblemLog): void {
-	const { index, name, place } = one;
+	const { list, index, name, place } = one;
 	const { wall, inward, stack } = place;
 	const behind = wall.holes
 		.filter((h) => h.of === 'bolt' && h.name === boltsOf(name))
@@ -62,7 +57,7 @@ export function sayBehindBolts(one: Bolted, boards: readonly Board[], log: Probl
 	});
 	if (met.length === 0) return;
 	log.check(
-		['drivers', index, 'boltCircle'],
+		[list, index, 'boltCircle'],
 		`Behind the bolts of ${name} stands ${[...new Set(met.map((b) => b.name))].join(', ')}: a T-nut needs ${shown(FLANGE)} mm round its hole.`,
 		'Turn the bolt circle, or move one of them.',
 	);
@@ -72,18 +67,23 @@ const boltsOf = (name: string): string => `bolts of ${name}`;
 
 type Wrong = NonNullable<ReturnType<typeof amiss>> | 'none' | 'past the frame';
 
-function say({ driver, index, name }: Bolted, wrong: Wrong, cut: Hole, log: ProblemLog): void {
+function say(
+	{ list, driver, index, name }: Bolted,
+	wrong: Wrong,
+	cut: Hole,
+	log: ProblemLog,
+): void {
 	const { boltCircle, bolts, frame } = driver;
 	if (!boltCircle) return;
 	const { diameter, hole } = boltCircle;
 	const tell = (of: 'diameter' | 'hole', what: string, fix: string): void =>
-		log.check(['drivers', index, 'boltCircle', of], `${what} No bolt is drilled.`, fix);
+		log.check([list, index, 'boltCircle', of], `${what} No bolt is drilled.`, fix);
 	const circle = `The bolt circle of ${name} (${shown(diameter)} mm, holes of ${shown(hole)} mm)`;
 	const least = shown(Math.max(...cut.size, nth(cut.size, 0)) + hole);
 	const between = `Give a circle from ${least} to ${shown(frame - hole)} mm, as on the mounting sheet.`;
 	if (wrong === 'none')
 		log.check(
-			['drivers', index, 'bolts'],
+			[list, index, 'bolts'],
 			`${name} has a bolt circle and no bolts.`,
 			'Give their number, or leave the bolt circle empty.',
 		);
@@ -91,7 +91,11 @@ function say({ driver, index, name }: Bolted, wrong: Wrong, cut: Hole, log: Prob
 		tell('diameter', `${circle} reaches past its frame of ${shown(frame)} mm.`, between);
 	if (wrong === 'in the opening') tell('diameter', `${circle} runs into its cut-out.`, between);
 	if (wrong === 'off the board')
-		tell('diameter', `${circle} does not lie within its board.`, 'Move the driver inwards.');
+		tell(
+			'diameter',
+			`${circle} does not lie within its board.`,
+			`Move the ${cutFor({ list })} inwards.`,
+		);
 	if (wrong === 'in each other')
 		tell(
 			'hole',

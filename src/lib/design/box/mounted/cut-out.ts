@@ -1,10 +1,10 @@
-import type { Driver } from '../../../job';
 import { bounds, type Outline, type Point } from '../../../geometry';
 import type { Hole } from '../board';
 import { roundHole } from '../shell';
+import type { Framed } from './framed';
 
 /** The farthest a cut-out reaches from its centre, ticks. */
-export function cutRadius({ cutout }: Driver): number {
+export function cutRadius({ cutout }: Framed): number {
 	if (cutout.kind === 'round') return cutout.diameter / 2;
 	if (cutout.kind === 'oval') return Math.max(cutout.length, cutout.width) / 2;
 	const b = bounds(cutout.outline);
@@ -12,7 +12,7 @@ export function cutRadius({ cutout }: Driver): number {
 }
 
 /** Outline of the cut-out round its centre, and its size for the drawing. */
-export function cutHole(driver: Driver, at: Point): Hole {
+export function cutHole(driver: Framed, at: Point): Hole {
 	const { cutout } = driver;
 	if (cutout.kind === 'round') return roundHole(at, cutout.diameter);
 	if (cutout.kind === 'oval')

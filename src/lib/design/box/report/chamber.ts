@@ -1,9 +1,10 @@
 import type { Box } from '../../../job';
 import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
-import type { Inside, Seated } from '../inside';
+import type { Inside } from '../inside';
+import type { Seated } from '../mounted';
 import { isJoined, isTubed, joinedWords } from '../between';
-import { qsOf } from '../response';
+import { qsOf, sayRadiatorData, sayTuning, tunedTogether } from '../response';
 import { nth } from '../../../measure';
 import { refusedLines } from './refused';
 import { litres } from '../solid';
@@ -20,6 +21,7 @@ export function netOf(inside: Inside, room: number): number {
  */
 export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[] {
 	const refused = refusedLines(box, inside, log);
+	sayRadiatorData(box, log);
 	return inside.rooms.map((room, r) => {
 		const net = netOf(inside, r);
 		if (net <= 0) {
@@ -30,9 +32,12 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			);
 		}
 		const vents = inside.vents.filter((v) => v.setup.room === r);
+		const cones = inside.radiators.filter((s) => s.room === r);
 		const vented = vents.length > 0 || isTubed(inside, r);
-		const closed = !vented && net > 0 && !isJoined(inside, r);
-		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, vented) : 0;
+		const breathes = vented ? 'vented' : cones.length > 0 ? 'passive' : null;
+		const closed = breathes === null && net > 0 && !isJoined(inside, r);
+		sayTuning(cones, r, net * 1e-3, log);
+		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, breathes !== null) : 0;
 		const acting = net * (1 + (credit * (box.stuffing?.fill ?? 100)) / 1e4);
 		const wanted = box.target && box.target.chamber === r + 1 ? box.target.litres : null;
 		return {
@@ -40,12 +45,12 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			gross: litres(room.gross),
 			deductions: [...linesOf(inside, r), ...refused],
 			net,
-			vented,
+			vented: breathes !== null,
 			acting,
-			stuffing: stuffingWords(box, vented, credit, log),
+			stuffing: stuffingWords(box, breathes, credit, log),
 			wanted,
 			sealed: closed ? sealedOf(box, inside, r, acting, log) : null,
-			tuning: vents[0]?.hertz ?? null,
+			tuning: vents[0]?.hertz ?? tunedTogether(cones, net * 1e-3)?.hertz ?? null,
 			says: joinedWords(inside, r),
 		};
 	});
@@ -70,10 +75,16 @@ function linesOf(inside: Inside, room: number): VolumeLine[] {
 		.map(([what, v]) => ({ what, litres: litres(v) }));
 }
 
-function stuffingWords(box: Box, vented: boolean, credit: number, log: ProblemLog): string | null {
+function stuffingWords(
+	box: Box,
+	breathes: 'vented' | 'passive' | null,
+	credit: number,
+	log: ProblemLog,
+): string | null {
 	const { stuffing } = box;
 	if (!stuffing) return null;
-	if (vented) return 'Nothing is counted for stuffing in a vented chamber.';
+	if (breathes)
+		return `Nothing is counted for stuffing in a ${breathes === 'vented' ? 'vented chamber' : 'chamber with passive radiators'}.`;
 	if (stuffing.credit > credit) {
 		log.check(
 			['stuffing', 'credit'],

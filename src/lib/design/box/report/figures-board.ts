@@ -1,12 +1,18 @@
 import { nth, type Length, snap } from '../../../measure';
 import { snapOutline, type Outline, type Point, distanceTo } from '../../../geometry';
 import type { FaceShift, FaceSize, Part } from '../../part';
-import { type Board, partRectOf, massOf, faceOf } from '../board';
-import type { BoardHole, BoardShift, BoxBoard, Placing } from '../box-plan';
+import { type Board, partRectOf, massOf, faceOf, through } from '../board';
+import type { Mounted } from '../devices';
+import type { BoardDevice, BoardHole, BoardShift, BoxBoard, Placing } from '../box-plan';
 import { flat } from '../solid';
 
 /** A board as it is drawn: from the lower left corner of the rectangle round both faces. */
-export function boardFigures(board: Board, part: Part, placing: readonly Placing[]): BoxBoard {
+export function boardFigures(
+	board: Board,
+	part: Part,
+	placing: readonly Placing[],
+	devices: readonly Mounted[],
+): BoxBoard {
 	const rect = partRectOf({ ...board, grain: 'along' });
 	const home = (p: Point): Point => ({ x: p.x - rect.low.x, y: p.y - rect.low.y });
 	const faces = [board.solid.outside, board.solid.inside].map((f) =>
@@ -30,6 +36,9 @@ export function boardFigures(board: Board, part: Part, placing: readonly Placing
 		holes: board.holes.map((h) => holeFigures(h, board, home)),
 		rabbets: board.cuts,
 		placing,
+		devices: devices
+			.filter((d) => d.on.key === board.key)
+			.map((d) => deviceFigures(d, board, home)),
 		thickness: board.material.measured,
 		long: { across: rect.length, up: rect.width },
 		short: { across: short('x'), up: short('y') },
@@ -37,6 +46,22 @@ export function boardFigures(board: Board, part: Part, placing: readonly Placing
 		grain: part.grain === 'any' ? 'any' : board.grain === 'across' ? 'up' : 'across',
 		mass: massOf(board),
 		notes: board.notes,
+	};
+}
+
+function deviceFigures(one: Mounted, board: Board, home: (p: Point) => Point): BoardDevice {
+	const { wall } = one.place;
+	const here = (o: Outline): Outline =>
+		snapOutline(o.map((p) => home(through(p, wall.frame, board.frame))));
+	return {
+		name: one.name,
+		side: one.device.side,
+		body: here(one.body),
+		space: here(one.space),
+		height: one.device.height,
+		chamber: one.room === null ? null : one.room + 1,
+		mass: one.device.mass,
+		note: one.device.note,
 	};
 }
 

@@ -1,9 +1,11 @@
 import { nth, snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
-import type { DriverFigures } from '../box-plan';
-import { clashes, roomFor, type Seated, type Inside } from '../inside';
+import type { Radiator } from '../../../job';
+import type { Chamber, DriverFigures, RadiatorFigures } from '../box-plan';
+import { tunedTogether } from '../response';
+import { clashes, framedOf, roomFor, type Inside } from '../inside';
+import { cutFor, type Framed, type Seated, sayBehindBolts } from '../mounted';
 import { finite } from '../finite';
-import { sayBehindBolts } from '../mounted';
 import { standsBefore } from '../between';
 import {
 	boardObstacle,
@@ -18,14 +20,14 @@ import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { p3 } from '../solid';
 
-/** A driver as it sits, and whatever is in its way. */
-export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): DriverFigures {
+/** A driver or radiator as it sits, and whatever is in its way. */
+export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemLog): DriverFigures {
 	const { driver, index, name, place } = one;
-	const path = ['drivers', index];
+	const path = [one.list, index];
 	const faces = facesToFill(place.wall);
 	const { x, y } = place.at;
 	const here = (h: Hole): boolean => h.centre.x === x && h.centre.y === y;
-	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === 'driver' && here(h));
+	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === cutFor(one) && here(h));
 	const edge = Math.min(...faces.map((face) => edgeOfHole(hole, face)));
 	if (edge < LEAST_EDGE) {
 		log.check(
@@ -65,7 +67,7 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 		log.check(
 			[...path, 'at'],
 			`${name} runs into ${untold.join(', ')}.`,
-			'Move one of them, or take a shallower driver.',
+			`Move one of them, or take a shallower ${cutFor(one)}.`,
 		);
 	return {
 		name,
@@ -82,7 +84,7 @@ export function driverFigures(one: Seated, inside: Inside, log: ProblemLog): Dri
 }
 
 /** Says what stands where the frame of a driver on a divider has to lie. */
-function sayBeforeFrame(one: Seated, inside: Inside, log: ProblemLog): void {
+function sayBeforeFrame(one: Seated<Framed>, inside: Inside, log: ProblemLog): void {
 	const { driver, front, index, name, place } = one;
 	if (front === null) return;
 	const told = besideOn(one, inside);
@@ -91,7 +93,7 @@ function sayBeforeFrame(one: Seated, inside: Inside, log: ProblemLog): void {
 	const met = standsBefore(place, driver.frame / 2, obstacles).filter((other) => !told.has(other));
 	if (front >= 0 && met.length === 0) return;
 	log.check(
-		['drivers', index, 'frame'],
+		[one.list, index, 'frame'],
 		met.length > 0
 			? `Where the frame of ${name} lies on ${place.wall.name} stands ${met.join(', ')}.`
 			: `Before the cone of ${name} there is no air but a board.`,
@@ -99,38 +101,57 @@ function sayBeforeFrame(one: Seated, inside: Inside, log: ProblemLog): void {
 	);
 }
 
+/** A passive radiator as it sits, and what it is tuned to with the others of its chamber. */
+export function radiatorFigures(
+	one: Seated<Radiator>,
+	inside: Inside,
+	chambers: readonly Chamber[],
+	log: ProblemLog,
+): RadiatorFigures {
+	const alike = inside.radiators.filter((s) => s.room === one.room);
+	const net = chambers[one.room]?.net ?? 0;
+	const tuned = one.room < 0 ? null : tunedTogether(alike, net * 1e-3);
+	return {
+		...driverFigures(one, inside, log),
+		own: tuned?.own ?? null,
+		loaded: tuned?.loaded ?? null,
+		added: tuned?.added ?? null,
+		tuning: tuned?.hertz ?? null,
+	};
+}
+
 /**
  * Drivers and tubes on the same board: they run straight in beside this one, so that they meet it
  * only where their holes or frames overlap, which has been told of the board.
  */
-function besideOn(one: Seated, inside: Inside): ReadonlySet<string> {
+function besideOn(one: Seated<Framed>, inside: Inside): ReadonlySet<string> {
 	const { wall } = one.place;
-	const drivers = inside.seated.filter((s) => s !== one && s.place.wall === wall);
+	const framed = framedOf(inside).filter((s) => s !== one && s.place.wall === wall);
 	const tubes = inside.vents.flatMap(({ setup }) =>
 		setup.kind === 'round' && setup.places.some((p) => p.wall === wall) ? [setup] : [],
 	);
-	return new Set([...drivers, ...tubes].map((other) => other.name));
+	return new Set([...framed, ...tubes].map((other) => other.name));
 }
 
-function tooDeep(one: Seated, room: { axis: number; rim: number }, log: ProblemLog): void {
+function tooDeep(one: Seated<Framed>, room: { axis: number; rim: number }, log: ProblemLog): void {
 	const { driver, name, index } = one;
 	const where =
 		room.rim < room.axis - 1
-			? `at the rim of its magnet (${shown(room.axis)} mm on its axis)`
+			? `at the rim of its ${one.list === 'drivers' ? 'magnet' : 'rear'} (${shown(room.axis)} mm on its axis)`
 			: 'on its axis';
 	log.check(
-		['drivers', index, 'depth'],
+		[one.list, index, 'depth'],
 		`${name} is ${shown(driver.depth)} mm deep; the box gives ${shown(room.rim)} mm ${where} and ${shown(driver.behind)} mm should stay free behind it.`,
-		`Make the box ${shown(driver.depth + driver.behind - room.rim)} mm deeper there, move the driver to where it is deeper, or raise it on a ring.`,
+		`Make the box ${shown(driver.depth + driver.behind - room.rim)} mm deeper there, move the ${cutFor(one)} to where it is deeper, or raise it on a ring.`,
 	);
 }
 
 /** Everything that stands in the air but the driver itself and the walls. */
-function obstaclesFor(one: Seated, inside: Inside): Obstacle[] {
+function obstaclesFor(one: Seated<Framed>, inside: Inside): Obstacle[] {
 	const boards = inside.boards
 		.filter((b) => b.role === 'brace' || b.role === 'cleat')
 		.map(boardObstacle);
-	const others = inside.seated
+	const others = framedOf(inside)
 		.filter((s) => s !== one)
 		.map((s) => {
 			const magnet = (s.driver.magnet ?? 2 * s.cutRadius) / 2;

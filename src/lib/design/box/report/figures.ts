@@ -8,9 +8,10 @@ import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
 import { rodMass, type Rod, type Inside } from '../inside';
 import { boardFigures } from './figures-board';
-import { driverFigures } from './figures-driver';
+import { driverFigures, radiatorFigures } from './figures-driver';
 import { ventFigures } from './figures-vent';
 import { outsidePoints, sizesOf } from './fit';
+import { checkMounted } from '../devices';
 import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
 import { sayOverlaps } from './openings';
@@ -52,7 +53,21 @@ export function figuresOf(whole: Whole): BoxFigures {
 	sayNames(box, inside, log);
 	sayJoined(inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
-	const loadedMass = mass + inside.seated.reduce((sum, s) => sum + s.driver.mass, 0);
+	const radiators = inside.radiators.map((s) => radiatorFigures(s, inside, whole.chambers, log));
+	const mounted = [
+		...inside.seated.map((one) => ({ one, mass: one.driver.mass })),
+		...inside.radiators.map((one, i) => ({
+			one,
+			mass: one.driver.mass + (nth(radiators, i).added ?? 0) / 1000,
+		})),
+	];
+	const loads = [...mounted, ...inside.devices.map((d) => ({ mass: d.device.mass }))];
+	const loadedMass = loads.reduce((sum, one) => sum + one.mass, mass);
+	checkMounted(
+		inside.devices,
+		{ ...inside, measured: box.space !== null || box.opening !== null },
+		log,
+	);
 	return {
 		profile: section && {
 			outer: snapOutline(section.outer),
@@ -62,11 +77,14 @@ export function figuresOf(whole: Whole): BoxFigures {
 		outside: sizesOf(outsidePoints(boards)),
 		inside: insideSizes(section, whole.innerCorners),
 		leans: leansOf(boards),
-		boards: boards.map((b, i) => boardFigures(b, nth(parts, i), placingOf(boards, parts, i))),
+		boards: boards.map((b, i) =>
+			boardFigures(b, nth(parts, i), placingOf(boards, parts, i), inside.devices),
+		),
 		seams: seams.map((s) => seamFigures(s, names, box)),
 		chambers: whole.chambers,
 		solved: whole.solved,
 		drivers,
+		radiators,
 		vents: inside.vents.map((v) => ventFigures(v, inside, log)),
 		responses: responsesOf(box, inside, whole.chambers, log),
 		rods,
@@ -79,7 +97,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 		bead: snap(seams.reduce((sum, s) => sum + (s.seals ? s.length : 0), 0)),
 		mass,
 		loadedMass,
-		gravity: gravityOf(inside, whole.sundries),
+		gravity: gravityOf(inside, mounted, whole.sundries),
 		tieDowns: inside.tied.map((t) => tieDownFigures(t, boards)),
 		persons: personsFor(loadedMass),
 	};

@@ -3,7 +3,8 @@ import type { Sundry } from '../../../job';
 import { type Board, kg, weighBoard } from '../board';
 import type { FromDatum, TieDownFigures } from '../box-plan';
 import type { Tied } from '../hold';
-import { type Inside, rodMass, type Seated } from '../inside';
+import { type Inside, rodMass } from '../inside';
+import type { Framed, Seated } from '../mounted';
 import { add3, middle3, p3, type Point3, scale3 } from '../solid';
 import { outsidePoints } from './fit';
 
@@ -19,12 +20,23 @@ interface Weight {
  */
 const HEAVY = 2 / 3;
 
-/** Centre of gravity of boards, rods and drivers together. */
-export function gravityOf(inside: Inside, sundries: readonly Sundry[]): FromDatum | null {
+/** A driver or radiator, kg with all that is fixed to it. */
+export interface Carried {
+	readonly one: Seated<Framed>;
+	readonly mass: number;
+}
+
+/** Centre of gravity of boards, rods, drivers, radiators and devices together. */
+export function gravityOf(
+	inside: Inside,
+	mounted: readonly Carried[],
+	sundries: readonly Sundry[],
+): FromDatum | null {
 	const weights = [
 		...inside.boards.map(weightOf),
 		...inside.rods.map((rod) => ({ mass: rodMass(rod, sundries), at: middle3(rod.from, rod.to) })),
-		...inside.seated.map(driverWeight),
+		...mounted.map(mountedWeight),
+		...inside.devices.map((d) => ({ mass: d.device.mass, at: d.middle })),
 	];
 	const mass = weights.reduce((sum, w) => sum + w.mass, 0);
 	if (mass <= 0) return null;
@@ -40,9 +52,9 @@ function weightOf(board: Board): Weight {
 	};
 }
 
-function driverWeight({ driver, place, proud }: Seated): Weight {
+function mountedWeight({ one: { driver, place, proud }, mass }: Carried): Weight {
 	const deep = driver.depth * HEAVY - proud;
-	return { mass: driver.mass, at: add3(place.point, scale3(place.inward, deep)) };
+	return { mass, at: add3(place.point, scale3(place.inward, deep)) };
 }
 
 /** From the outermost left, front and bottom of the box. */

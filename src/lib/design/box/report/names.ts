@@ -1,5 +1,6 @@
 import type { Box, Path } from '../../../job';
 import { braceName, type Inside } from '../inside';
+import { framedName } from '../mounted';
 import { tieDownName } from '../hold';
 import { ventName } from '../vent';
 import type { ProblemLog } from '../../problem-log';
@@ -24,9 +25,12 @@ export function sayNames(box: Box, inside: Inside, log: ProblemLog): void {
 /** The later of two things under one name: on a drawing nobody could tell them apart. */
 function sayShared(box: Box, log: ProblemLog): void {
 	const named = [
-		...box.drivers.map((d, i) => ({ name: d.name ?? `Driver ${i + 1}`, path: ['drivers', i] })),
+		...(['drivers', 'radiators'] as const).flatMap((list) =>
+			box[list].map((d, i) => ({ name: framedName(list, d.name, i), path: [list, i] })),
+		),
 		...box.vents.map((v, i) => ({ name: ventName(v, i), path: ['vents', i] })),
 		...box.tieDowns.map((t, i) => ({ name: tieDownName(t, i), path: ['tieDowns', i] })),
+		...box.devices.map((d, i) => ({ name: d.name, path: ['devices', i] })),
 		...box.braces.map((b, i) => ({ name: braceName(b, i), path: ['braces', i] })),
 	];
 	const seen = new Set<string>();

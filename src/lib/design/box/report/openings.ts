@@ -2,7 +2,8 @@ import { common, distance, type Point, rectangle, circle, type Outline } from '.
 import { nth } from '../../../measure';
 import type { Path } from '../../../job';
 import type { Board } from '../board';
-import type { Inside, Seated } from '../inside';
+import { framedOf, type Inside } from '../inside';
+import type { Framed, Seated } from '../mounted';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
@@ -12,30 +13,36 @@ interface Footprint {
 	readonly path: Path;
 	readonly wall: Board;
 	readonly outline: Outline;
+	/** Of a device, which side of the board it is on. */
+	readonly side?: 'outside' | 'inside';
 	/** Of a round one. */
 	readonly round: { readonly centre: Point; readonly radius: number } | null;
 }
 
 /**
- * Says which of the things mounted on one board take each other's place: the frames of drivers,
- * with their rings, the holes of vents, the terminal and tie-downs. What stands too close in one
- * row has been told with its pitch.
+ * Says which of the things mounted on one board take each other's place: the frames of drivers
+ * and radiators, with their rings, the holes of vents, the terminal, tie-downs and devices. What stands too
+ * close in one row has been told with its pitch.
  */
 export function sayOverlaps(inside: Inside, log: ProblemLog): void {
 	const all = footprintsOf(inside);
 	all.forEach((a, i) => {
 		for (const b of all.slice(i + 1)) {
 			const sameRow = a.path.join('.') === b.path.join('.');
-			if (a.wall !== b.wall || sameRow) continue;
+			if (a.wall !== b.wall || sameRow || acrossTheBoard(a, b)) continue;
 			const over = overlap(a, b);
 			if (over) log.check(b.path, over.what, over.fix);
 		}
 	});
 }
 
+/** Two devices, one on each side of their board. */
+const acrossTheBoard = (a: Footprint, b: Footprint): boolean =>
+	a.side !== undefined && b.side !== undefined && a.side !== b.side;
+
 function footprintsOf(inside: Inside): Footprint[] {
 	const walls = inside.boards.filter((b) => b.role === 'wall' || b.role === 'end');
-	const drivers = inside.seated.map(frameOf);
+	const framed = framedOf(inside).map(frameOf);
 	const tubes = inside.vents.flatMap(({ setup }) => {
 		if (setup.kind !== 'round') return [];
 		const radius = setup.vent.diameter / 2 + setup.vent.wall;
@@ -58,7 +65,12 @@ function footprintsOf(inside: Inside): Footprint[] {
 			? []
 			: [roundPrint({ name, path: ['tieDowns', index, 'at'], wall }, at, hole / 2)],
 	);
-	return [...drivers, ...tubes, ...others, ...tied];
+	const devices = inside.devices.map(
+		({ name, index, place: { wall }, body, device: { side } }): Footprint => ({
+			...{ name, path: ['devices', index], wall, outline: body, round: null, side },
+		}),
+	);
+	return [...framed, ...tubes, ...others, ...tied, ...devices];
 }
 
 function slotPath(name: string, { vents }: Inside): Path {
@@ -67,8 +79,8 @@ function slotPath(name: string, { vents }: Inside): Path {
 }
 
 /** The frame of a driver on the face, or the square ring it sits in. */
-function frameOf({ driver, index, name, place: { wall, at } }: Seated): Footprint {
-	const own = { name: `the frame of ${name}`, path: ['drivers', index, 'at'], wall };
+function frameOf({ list, driver, index, name, place: { wall, at } }: Seated<Framed>): Footprint {
+	const own = { name: `the frame of ${name}`, path: [list, index, 'at'], wall };
 	if (driver.seat.kind !== 'ring') return roundPrint(own, at, driver.frame / 2);
 	const half = driver.frame / 2 + driver.seat.width;
 	const outline = rectangle(at.x - half, at.y - half, 2 * half, 2 * half);

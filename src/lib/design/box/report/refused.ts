@@ -1,5 +1,6 @@
 import type { Box } from '../../../job';
 import { braceName, type Inside } from '../inside';
+import { framedName, type Seated } from '../mounted';
 import { ventName } from '../vent';
 import type { ProblemLog } from '../../problem-log';
 import type { VolumeLine } from '../box-plan';
@@ -9,7 +10,11 @@ import type { VolumeLine } from '../box-plan';
  * without it. In which chamber it would have stood is not always known, so each chamber has them.
  */
 export function refusedLines(box: Box, inside: Inside, log: ProblemLog): VolumeLine[] {
-	const names = [...missingDrivers(box, inside), ...missingVents(box, inside)];
+	const names = [
+		...missingFramed('drivers', box.drivers, inside.seated),
+		...missingFramed('radiators', box.radiators, inside.radiators),
+		...missingVents(box, inside),
+	];
 	for (const [of, i] of log.refused()) {
 		const name = nameOf(box, of, typeof i === 'number' ? i : 0);
 		if (name !== null) names.push(name);
@@ -20,11 +25,15 @@ export function refusedLines(box: Box, inside: Inside, log: ProblemLog): VolumeL
 	}));
 }
 
-function missingDrivers(box: Box, inside: Inside): string[] {
-	return box.drivers.flatMap(({ name, count }, d) => {
-		const lost = count - inside.seated.filter((s) => s.index === d).length;
+function missingFramed(
+	list: Seated['list'],
+	asked: readonly { readonly name?: string | undefined; readonly count: number }[],
+	seated: readonly { readonly index: number }[],
+): string[] {
+	return asked.flatMap(({ name, count }, d) => {
+		const lost = count - seated.filter((s) => s.index === d).length;
 		if (lost === 0) return [];
-		const own = name ?? `Driver ${d + 1}`;
+		const own = framedName(list, name, d);
 		return [lost === count ? own : `${lost} of ${count} of ${own}`];
 	});
 }
@@ -41,5 +50,7 @@ function nameOf(box: Box, of: string | number | undefined, i: number): string | 
 	if (of === 'dividers') return `divider ${i + 1}`;
 	if (of === 'doublers') return `doubler ${i + 1}`;
 	if (of === 'cleats') return 'the cleats';
+	const device = box.devices[i];
+	if (of === 'devices' && device?.side === 'inside') return device.name;
 	return of === 'terminal' ? 'the terminal' : null;
 }

@@ -17,7 +17,7 @@ export function qsOf({ qts, qes, qms }: DriverData): Qs {
 }
 
 /** How far two figures of one sheet may lie apart, as a share: makers round, and measure anew. */
-const APART = 0.15;
+export const APART = 0.15;
 
 /** What of a data sheet contradicts itself, and what to look at; nothing where it agrees. */
 export function contradictions(data: DriverData): { what: string; fix: string }[] {
@@ -52,4 +52,4 @@ function massTrouble({ fs, vas, sd, mms }: DriverData): { what: string; fix: str
 	];
 }
 
-const two = (n: number): number => Math.round(n * 100) / 100;
+export const two = (n: number): number => Math.round(n * 100) / 100;

@@ -1,13 +1,15 @@
-import type { Box } from '../../../job';
+import type { Box, Radiator } from '../../../job';
 import { TICKS_PER_MM } from '../../../measure';
 import type { ProblemLog } from '../../problem-log';
 import type { Chamber, ResponseFigures, ResponsePoint } from '../box-plan';
 import { isJoined } from '../between';
-import type { Inside, Seated } from '../inside';
+import type { Inside } from '../inside';
+import type { Seated } from '../mounted';
 import type { VentResult } from '../vent';
 import { type Behind, motion, type Motor, ventBreather } from './circuit';
 import { bandOf, decibels, frequencies, halfPowerOf, preferred } from './curve';
 import { contradictions, type DriverData, qsOf } from './data';
+import { type TunedCones, tunedTogether } from './radiator';
 import { efficiency, motorOf, soundLevel, steadyPush } from './motor';
 import { says } from './says';
 import { sayPast } from './warnings';
@@ -25,7 +27,8 @@ export function responsesOf(
 		if (isJoined(inside, room)) return [];
 		const own = inside.seated.filter((s) => s.room === room);
 		const vents = inside.vents.filter((v) => v.setup.room === room);
-		const found = responseOf({ box, chamber, own, vents }, log);
+		const cones = inside.radiators.filter((s) => s.room === room);
+		const found = responseOf({ box, chamber, own, vents, cones }, log);
 		return found ?? [];
 	});
 }
@@ -42,26 +45,32 @@ interface Sounding {
 	readonly chamber: Chamber;
 	readonly own: readonly Seated[];
 	readonly vents: readonly VentResult[];
+	readonly cones: readonly Seated<Radiator>[];
 }
 
 function responseOf(sounding: Sounding, log: ProblemLog): ResponseFigures | null {
-	const { box, chamber, own, vents } = sounding;
+	const { box, chamber, own, vents, cones } = sounding;
 	const first = own[0];
 	if (!first || chamber.net <= 0 || sayUnlike(sounding, log)) return null;
 	const { data } = first.driver;
 	const motor = motorOf(data, own.length);
-	if (!motor) return null;
-	const behind = behindOf(sounding);
+	const tuned = tunedTogether(cones, chamber.net * 1e-3);
+	if (!motor || (cones.length > 0 && !tuned)) return null;
+	const behind = behindOf(sounding, tuned);
 	const { power, powerBy } = powerOf(box, data, own.length);
 	const f3 = halfPowerOf(motor, behind);
 	const { qes } = qsOf(data);
 	const stroke = strokeOf(data, own.length, power);
 	const at = (hertz: number): ResponsePoint =>
-		pointAt(hertz, motor, behind, stroke, narrowest(vents));
+		pointAt(hertz, motor, behind, stroke, { narrow: narrowest(vents), passive: coneArea(tuned) });
 	const band = bandOf(f3);
 	const whole = {
 		chamber: chamber.number,
-		kind: vents.length > 0 ? ('vented' as const) : ('sealed' as const),
+		kind: tuned
+			? ('passive' as const)
+			: vents.length > 0
+				? ('vented' as const)
+				: ('sealed' as const),
 		drivers: own.length,
 		power,
 		powerBy,
@@ -69,19 +78,21 @@ function responseOf(sounding: Sounding, log: ProblemLog): ResponseFigures | null
 		f3,
 		passband: qes === null ? null : soundLevel(power * efficiency(motor.fs, qes, motor.vas)),
 		xmax: data.xmax ?? null,
+		passiveXmax: cones[0]?.driver.data.xmax ?? null,
 		points: frequencies(band).map(at),
 		thirds: preferred(band).map(at),
 	};
-	sayPast(box, whole, first.index, vents, log);
-	return { ...whole, says: says(whole, data, chamber) };
+	sayPast(box, whole, { driver: first.index, vents, cones }, log);
+	return { ...whole, says: says(whole, data, chamber, tuned) };
 }
 
 /** Data that differ in one chamber give no curve; a sealed chamber has said so of its Qtc. */
-function sayUnlike({ chamber, own, vents }: Sounding, log: ProblemLog): boolean {
+function sayUnlike({ chamber, own, vents, cones }: Sounding, log: ProblemLog): boolean {
 	const seen = own.map(({ driver }) => JSON.stringify(driver.data));
 	const other = own.find((_, i) => seen[i] !== seen[0]);
 	if (!other) return false;
-	const told = vents.length === 0 && own.some((s) => differs(s, own[0]));
+	const sealed = vents.length === 0 && cones.length === 0;
+	const told = sealed && own.some((s) => differs(s, own[0]));
 	if (!told && own.some(({ driver }) => motorOf(driver.data, 1)))
 		log.check(
 			['drivers', other.index, 'data'],
@@ -111,7 +122,13 @@ const M = TICKS_PER_MM * 1000;
 const conductance = ({ setup, length }: VentResult): number =>
 	setup.breath.area / (length + setup.breath.ends) / M;
 
-function behindOf({ box, chamber, vents }: Sounding): Behind {
+function behindOf({ box, chamber, vents }: Sounding, tuned: TunedCones | null): Behind {
+	if (tuned)
+		return {
+			volume: chamber.net * 1e-3,
+			breather: tuned.breather,
+			losses: { hertz: tuned.hertz, q: box.response.losses },
+		};
 	if (vents.length === 0) return { volume: chamber.acting * 1e-3, breather: null, losses: null };
 	return {
 		volume: chamber.net * 1e-3,
@@ -130,6 +147,10 @@ function narrowest(vents: readonly VentResult[]): number | null {
 	const shortest = Math.min(...vents.map((v) => (v.length + v.setup.breath.ends) / M));
 	return 1 / (shortest * all);
 }
+
+/** Area of all radiators together, m2; null without any or without their cone area. */
+const coneArea = (tuned: TunedCones | null): number | null =>
+	tuned && tuned.cone.area && tuned.cone.area * tuned.count;
 
 /** How a steady voltage would push the cones, m, and their area together, m2. */
 interface Stroke {
@@ -150,16 +171,17 @@ function pointAt(
 	motor: Motor,
 	behind: Behind,
 	stroke: Stroke | null,
-	narrow: number | null,
+	{ narrow, passive }: { readonly narrow: number | null; readonly passive: number | null },
 ): ResponsePoint {
 	const { level, cone, breather } = motion(motor, behind, hertz);
 	const far = stroke && stroke.steady * cone;
-	const flow = stroke && 2 * Math.PI * hertz * stroke.steady * stroke.area * breather;
+	// Volume that goes through vents or radiators, m3; in vents its speed is what is heard.
+	const moved = stroke && stroke.steady * stroke.area * breather;
 	return {
 		hertz,
 		level: decibels(level),
 		cone: far === null ? null : far * 1000,
-		air: flow === null || narrow === null ? null : flow * narrow,
-		passive: null,
+		air: moved === null || narrow === null ? null : 2 * Math.PI * hertz * moved * narrow,
+		passive: moved === null || passive === null ? null : (moved / passive) * 1000,
 	};
 }

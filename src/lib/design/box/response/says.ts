@@ -1,12 +1,18 @@
 import type { Chamber, ResponseFigures } from '../box-plan';
 import { CEILING, QUIET } from '../vent';
 import { type DriverData, qsOf } from './data';
+import type { TunedCones } from './radiator';
 import { mostOf, tenth } from './warnings';
 
 type Curves = Omit<ResponseFigures, 'says'>;
 
 /** What stands beside the curves: what they are, what they leave out, what goes too far. */
-export function says(curves: Curves, data: DriverData, chamber: Chamber): string[] {
+export function says(
+	curves: Curves,
+	data: DriverData,
+	chamber: Chamber,
+	tuned: TunedCones | null,
+): string[] {
 	return [
 		'Measure it on the real box: these are small-signal figures from the data sheet (models of Thiele 1971 and Small 1972 and 1973), in half space. What the cabin adds is not in them.',
 		powerText(curves),
@@ -15,7 +21,9 @@ export function says(curves: Curves, data: DriverData, chamber: Chamber): string
 			: [`Box losses QL ${curves.losses}: an assumption, 7 is usual (Small 1973).`]),
 		...(chamber.acting === chamber.net ? [] : ['Stuffing is counted as in the volume.']),
 		...missing(data),
-		...far(curves),
+		...(tuned ? passive(tuned) : []),
+		...far(curves, 'cone'),
+		...far(curves, 'passive'),
 		...fast(curves),
 	];
 }
@@ -48,24 +56,35 @@ function missing(data: DriverData): string[] {
 	return [...text, ...le];
 }
 
-function far(curves: Curves): string[] {
-	const { xmax } = curves;
+/** What goes past its excursion, and where. */
+function far(curves: Curves, of: 'cone' | 'passive'): string[] {
+	const xmax = of === 'cone' ? curves.xmax : curves.passiveXmax;
 	if (xmax === null) return [];
-	const within = mostOf(curves, 'cone', 'in');
-	const under = mostOf(curves, 'cone', 'under');
-	const past = (most: { hertz: number; much: number } | null): boolean =>
-		most !== null && tenth(most.much) > xmax;
-	const at = (most: { hertz: number; much: number } | null): string =>
-		most ? `${tenth(most.much)} mm at ${Math.round(most.hertz)} Hz` : '';
+	const what = of === 'cone' ? 'the cone goes' : 'each passive radiator goes';
+	const past = (side: 'in' | 'under'): string | null => {
+		const most = mostOf(curves, of, side);
+		if (!most || tenth(most.much) <= xmax) return null;
+		return `${what} ${tenth(most.much)} mm at ${Math.round(most.hertz)} Hz, past its ${xmax} mm`;
+	};
+	const [within, under] = [past('in'), past('under')];
+	const less = of === 'cone' ? 'take less power' : 'take less power or more radiators';
 	return [
-		...(past(within)
-			? [`Within the band the cone goes ${at(within)}, past its ${xmax} mm: take less power.`]
-			: []),
-		...(past(under)
+		...(within ? [`Within the band ${within}: ${less}.`] : []),
+		...(under
 			? [
-					`Under the band the cone goes ${at(under)}, past its ${xmax} mm: filter what lies under ${Math.round(curves.f3)} Hz, or take less power.`,
+					`Under the band ${under}: filter what lies under ${Math.round(curves.f3)} Hz, or take less power.`,
 				]
 			: []),
+	];
+}
+
+/** What the radiators do that a vent does not. */
+function passive({ own, loaded, added, cone }: TunedCones): string[] {
+	const mass = added === null || added < 0.05 ? '' : ` with ${tenth(added)} g added`;
+	return [
+		`Passive radiators (Small 1974): each resonates at ${tenth(loaded)} Hz in free air${mass}${mass === '' ? '' : `, ${tenth(own)} Hz without`}; there the level has a notch. Weigh what is added and tune on the real box.`,
+		...(cone.resistance === 0 ? ['Their own losses are not counted: Qms is missing.'] : []),
+		...(cone.area === null ? ['Their excursion is not worked out: the cone area is missing.'] : []),
 	];
 }
 

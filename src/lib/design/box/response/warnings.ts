@@ -25,6 +25,13 @@ export function mostOf(
 	}, null);
 }
 
+/** What moves in a chamber: the place of its drivers in the box, its vents and its radiators. */
+interface Moving {
+	readonly driver: number;
+	readonly vents: readonly VentResult[];
+	readonly cones: readonly { readonly index: number }[];
+}
+
 /**
  * What goes too far within the band at a power that was asked for. At a power that the plan took by
  * itself the words beside the curve say it.
@@ -32,8 +39,7 @@ export function mostOf(
 export function sayPast(
 	box: Box,
 	curves: Curves,
-	driver: number,
-	vents: readonly VentResult[],
+	{ driver, vents, cones }: Moving,
 	log: ProblemLog,
 ): void {
 	if (box.response.power === null) return;
@@ -43,6 +49,14 @@ export function sayPast(
 			['drivers', driver, 'data', 'xmax'],
 			`At ${curves.power} W the cone goes ${tenth(cone.much)} mm at ${Math.round(cone.hertz)} Hz, within the band; its excursion is ${curves.xmax} mm one way.`,
 			`Ask for ${Math.floor(curves.power * (curves.xmax / cone.much) ** 2)} W or less, or change volume or tuning.`,
+		);
+	const passive = mostOf(curves, 'passive', 'in');
+	const { passiveXmax } = curves;
+	if (passive && passiveXmax !== null && tenth(passive.much) > passiveXmax)
+		log.check(
+			['radiators', nth(cones, 0).index, 'data', 'xmax'],
+			`At ${curves.power} W each passive radiator goes ${tenth(passive.much)} mm at ${Math.round(passive.hertz)} Hz, within the band; its excursion is ${passiveXmax} mm one way.`,
+			`Ask for ${Math.floor(curves.power * (passiveXmax / passive.much) ** 2)} W or less, or take more or larger radiators.`,
 		);
 	const air = mostOf(curves, 'air', 'in');
 	if (air && air.much > CEILING)

@@ -1,4 +1,4 @@
-import { mm } from '../../../measure';
+import { mm, nth } from '../../../measure';
 import type { SlotVent } from '../../../job';
 import type { Outline, Point } from '../../../geometry';
 import { boardOf, type Board, type Hole } from '../board';
@@ -21,7 +21,8 @@ const EDGE = { bottom: 0, right: 1, top: 2, left: 3 } as const;
 
 /**
  * Opens the front for a slot. One that runs from wall to wall makes the front that much shorter,
- * where its neighbour runs past it; any other is cut into it.
+ * where its neighbour runs past it and the slot begins where the front ends: a doubler along it
+ * would be laid open too. Any other is cut into it.
  */
 export function openFront(
 	boards: readonly Board[],
@@ -29,16 +30,16 @@ export function openFront(
 	plane: SlotPlane,
 	vent: SlotVent,
 	run: readonly [number, number],
-): { boards: Board[]; trimmed: boolean } {
+): Board[] {
 	const whole = run[0] === plane.run[0] && run[1] === plane.run[1];
 	const trimmed = whole && spansFront(section, vent.along) && asLong(boards, run, vent.along);
 	const change = (b: Board): Board => {
 		if (b.wall !== 'front' || (b.role !== 'wall' && b.role !== 'doubler')) return b;
-		if (trimmed) return shortened(b, plane, vent);
+		if (trimmed && beginsThere(b, plane, vent)) return shortened(b, plane, vent);
 		b.holes.push(slotHole(b, plane, vent, run));
 		return b;
 	};
-	return { boards: boards.map(change), trimmed };
+	return boards.map(change);
 }
 
 /**
@@ -53,6 +54,23 @@ function spansFront(section: SweptSection, along: SlotVent['along']): boolean {
 	const stopsAbove = section.joints[f] === 'before';
 	if (along === 'left' || along === 'right') return stopsBelow && stopsAbove;
 	return along === 'bottom' ? stopsBelow : stopsAbove;
+}
+
+/** Does the slot begin at the very edge of this board? */
+function beginsThere({ solid }: Board, plane: SlotPlane, vent: SlotVent): boolean {
+	const { on, normal } = slotLine(plane, 0);
+	const k = EDGE[vent.along];
+	const ends = [nth(solid.inside, k), nth(solid.inside, (k + 1) % 4)];
+	return ends.every((p) => Math.abs(dot3(sub3(p, on), normal)) < 1);
+}
+
+/** A point on the face of the slot's wall or so far off it, and its normal. */
+function slotLine(plane: SlotPlane, by: number): { on: Point3; normal: Point3 } {
+	const line = sideLine(plane.corners, plane.front + 1, by);
+	const n = line.heading;
+	const on = plane.to3(line.at, plane.run[0]);
+	const off = plane.to3({ x: line.at.x - n.y, y: line.at.y + n.x }, plane.run[0]);
+	return { on, normal: unit3(sub3(off, on)) };
 }
 
 /**
@@ -74,11 +92,7 @@ function asLong(
 }
 
 function shortened(board: Board, plane: SlotPlane, vent: SlotVent): Board {
-	const line = sideLine(plane.corners, plane.front + 1, vent.gap);
-	const n = line.heading;
-	const on = plane.to3(line.at, plane.run[0]);
-	const off = plane.to3({ x: line.at.x - n.y, y: line.at.y + n.x }, plane.run[0]);
-	const normal = unit3(sub3(off, on));
+	const { on, normal } = slotLine(plane, vent.gap);
 	const k = EDGE[vent.along];
 	const direction = k % 2 === 0 ? board.frame.v : board.frame.u;
 	const move = (p: Point3, i: number): Point3 => {

@@ -11,6 +11,7 @@ import { type Length, snap } from '../../../measure';
 import { clothAsked, say, type Bench } from '../bench';
 import type { Drawn } from '../../shape';
 import type { EdgeFigure, Fit } from '../figures';
+import { choiceOf, sayIdleCloths } from './edge-choice';
 import { wrapRoundings } from './wrapped-roundings';
 
 /*
@@ -53,15 +54,6 @@ export function setBack(choice: EdgeChoice, pressed: number, neighbour: number):
 	return { end: choice.end, cloth, gap, finished, board: finished + cloth, boardGap };
 }
 
-/** What is chosen for one edge: what it does not say itself is as every edge. */
-function choiceOf({ all, own }: EdgeChoices, n: number): EdgeChoice {
-	const said = own.find((o) => o.edge === n);
-	if (!said) return all;
-	const { end = all.end, clearance = all.clearance, beside = all.beside, tuck = all.tuck } = said;
-	const { neighbourCloth = all.neighbourCloth } = said;
-	return { end, clearance, beside, tuck, neighbourCloth };
-}
-
 /** What the person chose for each edge of a drawn outline; null for roundings, which follow. */
 function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeChoice | null)[] {
 	return drawn.sides.map((n) => {
@@ -79,6 +71,10 @@ function choicesFor(drawn: Drawn, edges: EdgeChoices, wrapped: boolean): (EdgeCh
 export function fitPanel(bench: Bench, opening: Drawn): Fit | null {
 	const { panel } = bench;
 	checkEdgeNumbers(bench, opening);
+	sayIdleCloths(
+		bench,
+		opening.sides.filter((n) => n !== null),
+	);
 	const pressed = clothAsked(bench, panel.cloth, ['cloth'])?.pressed ?? 0;
 	const backs = choicesFor(opening, panel.edges, panel.cloth !== null).map((c) => {
 		if (!c) return null;

@@ -56,7 +56,8 @@ function coverFigure(
 		boardGap: snap(own + cover.gap + panelCloth),
 		ledge: { outer, inner, material: ledge.id, thickness: ledge.measured },
 		finger: fingerHole(bench, cover, board, path),
-		magnets: magnets(cover, board),
+		magnets: magnets(bench, cover, board, path),
+		magnet: cover.lift.by === 'magnets' ? cover.lift.diameter : null,
 		layers: layers.filter((l) => l.place === 'raised' && l.piece && liesIn(hole, l.piece)),
 	};
 }
@@ -81,8 +82,15 @@ function fingerHole(bench: Bench, cover: Cover, board: Outline, path: Path): Out
  * Magnets in the middle of the rim that rests on the ledge, one near each corner and no farther
  * apart than asked.
  */
-function magnets(cover: Cover, board: Outline): Point[] {
+function magnets(bench: Bench, cover: Cover, board: Outline, path: Path): Point[] {
 	if (cover.lift.by !== 'magnets') return [];
+	const { diameter } = cover.lift;
+	if (diameter > cover.ledge.inside)
+		bench.log.check(
+			[...path, 'lift', 'diameter'],
+			`The magnets of ${cover.name} are ${say(bench, diameter)} across, and the rim they sit on is ${say(bench, cover.ledge.inside)} wide.`,
+			'Take smaller magnets, or let the cover rest farther on its ledge.',
+		);
 	const line = grownBy(board, -cover.ledge.inside / 2);
 	return line ? spaced(line, cover.lift.spacing) : [];
 }

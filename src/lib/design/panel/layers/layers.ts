@@ -65,6 +65,7 @@ function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFi
 	const board = boardAsked(bench, layer.material, [...path, 'material']);
 	if (drawn.outline === null || !board) return null;
 	const own = ownCloth(bench, layer, path);
+	sayIdle(bench, layer, host, path);
 	const covered = layer.covering === 'with' ? host.pressed : own.pressed;
 	if (layer.covering === 'with' && host.surface === undefined) noCloth(bench, layer, path);
 	const base: Base = {
@@ -84,8 +85,27 @@ function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFi
 	const figure =
 		layer.place === 'raised' ? raised(layer, base, shape) : recessed(layer, base, shape);
 	if (!figure) closesUp(bench, layer, path);
-	if (figure && layer.place === 'raised') checkSeat(bench, layer, host, path);
+	if (figure?.hole && layer.place === 'raised') checkSeat(bench, layer, host, path);
 	return figure;
+}
+
+/** What is filled in and has no say in this layer. */
+function sayIdle(bench: Bench, layer: Layer, host: Host, path: Path): void {
+	const { name, cloth, covering, place, sink } = layer;
+	if (cloth !== null && covering !== 'own' && (covering === 'bare' || cloth !== host.cloth))
+		bench.log.check(
+			[...path, 'cloth'],
+			`${name} names the cloth '${cloth}', but it is ${covering === 'bare' ? 'left bare' : 'covered with what lies beneath'}; no such cloth is cut for it.`,
+			'Wrap it by itself, or name no cloth here.',
+		);
+	if (sink > 0 && (place === 'recessed' || covering === 'with'))
+		bench.log.note(
+			[...path, 'sink'],
+			`${name} is ${place === 'recessed' ? 'a recess' : 'covered with what lies beneath'}; the depth of a seat has no say in it.`,
+			place === 'recessed'
+				? 'How deep a recess is follows from the board it is cut through; leave the seat at 0.'
+				: 'Wrap it by itself or leave it bare to set it in, or leave the seat at 0.',
+		);
 }
 
 type Base = Pick<

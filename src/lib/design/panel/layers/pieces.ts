@@ -74,6 +74,7 @@ function layerPieces(bench: Bench, f: Figures): Piece[] {
 	return f.layers.flatMap((l) => {
 		const { piece } = l;
 		if (!piece) return [];
+		const { note } = theOne(bench.panel.layers, (asked) => asked.id === l.id);
 		const recess = l.place === 'recessed';
 		// What is cut through the board beneath is cut through a raised layer lying over it as
 		// well.
@@ -91,7 +92,7 @@ function layerPieces(bench: Bench, f: Figures): Piece[] {
 				material: l.material,
 				show: l.covering === 'bare',
 				grooved: 0,
-				notes: seatsIn(bench, f, l.id),
+				notes: [...(note === '' ? [] : [note]), ...seatsIn(bench, f, l.id)],
 			},
 		];
 	});

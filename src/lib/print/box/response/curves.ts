@@ -99,8 +99,8 @@ function levelGraph({ points, passband }: ResponseFigures, power: string): Shown
 function travel(response: ResponseFigures, of: 'cone' | 'passive', title: string): Shown[] {
 	const far = response.points.flatMap((p) => p[of] ?? []);
 	if (far.length === 0) return [];
-	const { xmax } = response;
-	const limits = of === 'cone' && xmax !== null ? [{ value: xmax, name: `Xmax ${xmax} mm` }] : [];
+	const xmax = of === 'cone' ? response.xmax : response.passiveXmax;
+	const limits = xmax !== null ? [{ value: xmax, name: `Xmax ${xmax} mm` }] : [];
 	const most = Math.max(...far, ...limits.map((l) => l.value * 1.15));
 	return [{ title, ...scaleFor(most), of: (p) => p[of] ?? 0, limits }];
 }

@@ -6,8 +6,8 @@ import {
 	volumeUnit,
 	type Ruler,
 	wholeShares,
-} from '../../measure';
-import type { Chamber, VolumeLine } from '../../design';
+} from '../../../measure';
+import type { Chamber, VolumeLine } from '../../../design';
 
 /** The air of a chamber as it is printed, in words with their unit. */
 interface VolumeLines {

@@ -1,5 +1,5 @@
-import type { ResponseFigures, ResponsePoint } from '../../design';
-import type { Ruler } from '../../measure';
+import type { BoxFigures, ResponseFigures, ResponsePoint } from '../../../design';
+import type { Ruler } from '../../../measure';
 
 /** A column of the response in figures. */
 interface ResponseColumn {
@@ -26,4 +26,16 @@ export function responseColumns(response: ResponseFigures, { decimal }: Ruler): 
 		...known('passive', 'Passive, mm'),
 		...known('air', 'Air, m/s'),
 	];
+}
+
+/** What is told of a passive radiator beside its room, under these heads. */
+export const RADIATOR_HEADS = ['Free air', 'Add, each', 'Tuning'] as const;
+
+export function radiatorTexts(
+	{ loaded, added, tuning }: BoxFigures['radiators'][number],
+	{ decimal }: Ruler,
+): string[] {
+	const text = (n: number | null, unit: string): string =>
+		n === null ? 'not known' : `${n.toFixed(1).replace('.', decimal)} ${unit}`;
+	return [text(loaded, 'Hz'), text(added, 'g'), text(tuning, 'Hz')];
 }

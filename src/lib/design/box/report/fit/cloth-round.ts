@@ -1,7 +1,7 @@
-import { type Box, clothOf, clothOnFace, type Job } from '../../../job';
-import { type Length, ticks } from '../../../measure';
-import type { Board } from '../board';
-import { dot3, type Point3 } from '../solid';
+import { type Box, clothOf, clothOnFace, type Job } from '../../../../job';
+import { type Length, ticks } from '../../../../measure';
+import type { Board } from '../../board';
+import { dot3, type Point3 } from '../../solid';
 
 /** How thick the loose cloth on a face lies, ticks; 0 where it is bare. */
 export type ClothOn = (face: string) => number;
@@ -47,3 +47,6 @@ export function clothRound(boards: readonly Board[], on: ClothOn): ClothRound {
 		most: ticks(Math.max(0, ...boards.map((b) => on(b.wall ?? b.key)))),
 	};
 }
+
+/** Both sides of it together. */
+export const sum = ([a, b]: readonly [number, number]): number => a + b;

@@ -1,0 +1,2 @@
+export { checkMounted } from './check-devices';
+export { type Mounted, placeDevices } from './place-devices';

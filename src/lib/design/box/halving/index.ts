@@ -1,0 +1,2 @@
+export { halve, type Unhalved } from './halve';
+export { withSlotsNamed } from './slots-named';

@@ -1,0 +1,61 @@
+import type { BoxFigures, BoxPlan, PanelPlan } from '../../../design';
+import { type Ruler, showMass } from '../../../measure';
+import type { Plan } from '../../../plan';
+import { clothMass } from '../../../wrap';
+import type { Figures } from '../figures';
+
+type Place = NonNullable<BoxFigures['gravity']>;
+
+/** Says who decides how a box is held: never this plan. */
+export const HELD_BY =
+	'What each point has to bear is not worked out here: local codes say, and a licensed person signs for it.';
+
+/** Where the weight of a box is, and what was counted. */
+export function gravityText(
+	{ gravity, loadedMass, radiators }: BoxFigures,
+	f: Figures,
+	ruler: Ruler,
+): string {
+	if (!gravity) return '';
+	const mounted = radiators.length > 0 ? 'drivers and radiators' : 'drivers';
+	return `${showMass(loadedMass, ruler)} loaded, its centre of gravity ${placeText(gravity, f)} of the outside; cloth, lining, wires and fasteners not counted, ${mounted} taken two thirds of their depth behind the flange`;
+}
+
+const placeText = ({ across, back, up }: Place, f: Figures): string =>
+	`${f.bench(across)} from the left, ${f.bench(back)} from the front and ${f.bench(up)} from the bottom`;
+
+/** Rows of a table of tie-down points under these heads. */
+export const TIE_DOWN_HEADS = ['Tie-down', 'Board', 'Left', 'Front', 'Bottom', 'Hole'] as const;
+
+export function tieDownRows({ tieDowns }: BoxFigures, f: Figures): string[][] {
+	return tieDowns.map(({ name, board, place, hole }) => [
+		name,
+		board,
+		f.bench(place.across),
+		f.bench(place.back),
+		f.bench(place.up),
+		hole === null ? 'none' : f.bench(hole),
+	]);
+}
+
+type Weighed = Pick<Plan, 'job' | 'blanks'>;
+
+/** Cloth on one box of its kind, kg. */
+const clothOnBox = ({ job, blanks }: Weighed, id: string): number =>
+	clothMass(blanks, id) / (job.boxes.find((b) => b.id === id)?.count ?? 1);
+
+/** What one box weighs as it is lifted: boards, rods, drivers, and its cloth if it has any. */
+export function boxMassText(plan: Weighed, box: BoxPlan, ruler: Ruler): string {
+	const cloth = clothOnBox(plan, box.id);
+	const mass = showMass((box.figures?.loadedMass ?? box.mass) + cloth, ruler);
+	return `${mass} with drivers${cloth > 0 ? ' and cloth' : ''}`;
+}
+
+/** What one panel weighs: its boards, its cloth if any; no foam, no fittings. */
+export function panelMassText(plan: Weighed, panel: PanelPlan, ruler: Ruler): string {
+	const asked = plan.job.panels.find((p) => p.id === panel.id);
+	const made = (asked?.count ?? 1) * (asked?.pair === 'both' ? 2 : 1);
+	const boards = panel.parts.reduce((sum, p) => sum + p.mass * p.count, 0) / made;
+	const cloth = clothMass(plan.blanks, panel.id) / made;
+	return `${showMass(boards + cloth, ruler)} ${cloth > 0 ? 'with cloth' : 'of board'}`;
+}
