@@ -22,6 +22,11 @@ export const WORDS: Readonly<Record<string, string>> = {
 
 /** Limits, and choices that lie idle in these jobs: silent at some values, seen at others. */
 export const LIMITS: Readonly<Record<string, string>> = {
+	'boxes[].braceFit': 'no braces cross each other',
+	'boxes[].carpet.other': 'the cloth the face has already',
+	'boxes[].drivers[].data.qes': 'a third Q that follows from the other two',
+	'boxes[].drivers[].data.qms': 'a third Q that follows from the other two',
+	'boxes[].drivers[].data.re': 'only what the inductance of the coil is held against',
 	'boxes[].carpet.show': 'a seam that lies elsewhere already stays where it is',
 	'boxes[].carpet.show[]': 'as the list it stands in',
 	'boxes[].carpet.way': 'the cheaper way may be the one taken already',
@@ -72,10 +77,15 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'stock.cloths': 'a cloth that nothing is made of',
 	'stock.cloths[].shrink': 'no corner pushes the cloth together',
 	'stock.cloths[].stretchAcross': 'no corner pulls the cloth farther',
+	'stock.materials[].accepted': 'only the thickness that was measured can be accepted',
 	'stock.materials[].kind': 'kinds without a caution of their own',
 	'stock.rolls': 'a roll that nothing lies on',
+	'stock.rolls[].least': 'less than is pulled',
 	'stock.rolls[].lot': 'a name on the roll',
+	'stock.rolls[].per': 'what the ruler of the job says as well',
 	'stock.rolls[].width': 'only the usable width is laid on',
+	'stock.sheets[].least': 'less than is bought',
+	'stock.sundries[].least': 'less than is bought',
 	'stock.sheets': 'a sheet that nothing lies on',
 	'stock.sundries': 'things that the work does not take',
 	'ticked.ply/1': 'what is done at the bench changes no plan',

@@ -328,6 +328,14 @@ describe('the response with passive radiators', () => {
 		}
 	});
 
+	it('has a figure at its notch where nothing is said of its losses', () => {
+		// 20 Hz, a third of an octave of the table, is where the cone alone resonates.
+		const { responses } = figures(passive({ data: { fs: 20, vas: 90, sd: 350 } }));
+		const notch = responses.flatMap((r) => r.thirds).find((p) => p.hertz === 20);
+		expect(notch?.level).toBeLessThan(-40);
+		expect([notch?.level, notch?.cone, notch?.passive].every(Number.isFinite)).toBe(true);
+	});
+
 	it('says what is not counted, and works nothing out of nothing', () => {
 		const sayings = (data: object): string =>
 			figures(passive({ data }))

@@ -26,7 +26,9 @@ export function parseJobText(text: string): ReadText {
 	return strange ? refused(...strange) : read;
 }
 
-/** Takes the text of a file apart. A torn one is refused with line and column of its first fault. */
+/**
+ * Takes the text of a file apart. A torn one is refused with line and column of its first fault.
+ */
 export function parseText(text: string): ReadText {
 	if (text.length > LARGEST_FILE) {
 		return refused(

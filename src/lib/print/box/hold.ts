@@ -1,8 +1,7 @@
 import type { BoxFigures } from '../../design';
 import type { Ruler } from '../../measure';
-import { type Block, space, subheading, table } from '../page';
+import { type Block, space, subheading, table, sentence } from '../page';
 import { type Figures, gravityText, HELD_BY, TIE_DOWN_HEADS, tieDownRows } from '../wording';
-import { sentence } from './sentence';
 
 /** Where the box weighs and where it is held. */
 export function holdBlocks(box: BoxFigures, width: number, f: Figures, ruler: Ruler): Block[] {

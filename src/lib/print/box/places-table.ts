@@ -1,7 +1,6 @@
 import type { BoxFigures } from '../../design';
-import { type Block, type Row, space, subheading, table } from '../page';
+import { type Block, type Row, space, subheading, table, sentence } from '../page';
 import type { Figures } from '../wording';
-import { sentence } from './sentence';
 
 type FromTo = BoxFigures['placed'][number]['fromLeft'];
 

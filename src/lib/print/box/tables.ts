@@ -1,8 +1,7 @@
 import type { BoxFigures, Sizes3 } from '../../design';
 import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
 import { type Figures, RADIATOR_HEADS, radiatorTexts } from '../wording';
-import { space, type Block, table, type Row, subheading } from '../page';
-import { sentence } from './sentence';
+import { space, type Block, table, type Row, subheading, sentence } from '../page';
 import { placesTable } from './places-table';
 import { volumeTable } from './volume-table';
 

@@ -1,8 +1,7 @@
 import type { Chamber } from '../../design';
 import { type Ruler, showVolume } from '../../measure';
-import { type Block, type Row, space, subheading, table } from '../page';
+import { type Block, type Row, space, subheading, table, sentence } from '../page';
 import { ADJUSTED, volumeLines } from '../wording';
-import { sentence } from './sentence';
 
 /** The air of a chamber line by line, and what it makes of its driver. */
 export function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler): Block[] {

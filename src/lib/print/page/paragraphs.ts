@@ -1,4 +1,4 @@
-import type { Block } from './flow';
+import { type Block, space } from './flow';
 import { type Ink, type Mark, line, polygon, rect, placed, textWidth, wrapped } from '../drawing';
 
 const TEXT = 3.4;
@@ -26,6 +26,15 @@ export function paragraph(
 
 function hasText(mark: Mark): boolean {
 	return mark.kind !== 'text' || mark.text !== '';
+}
+
+/** Some remarks under a table as one paragraph; nothing where there are none. */
+export function sentence(says: readonly string[], width: number): Block[] {
+	const text = says
+		.filter((t) => t !== '')
+		.map((t) => t.charAt(0).toUpperCase() + t.slice(1).replace(/\.$/, ''))
+		.join('. ');
+	return text === '' ? [] : [space(1.2), paragraph(`${text}.`, width, { size: 3.2 })];
 }
 
 /**

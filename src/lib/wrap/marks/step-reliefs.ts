@@ -38,7 +38,9 @@ export function stepReliefs(
 	return { ...made, blocked: [], marks: made.marks.map((m) => movedMark(m, by)) };
 }
 
-/** Does a line come closer to the step's box than its cuts could reach? By its boxes: never missed. */
+/**
+ * Does a line come closer to the step's box than its cuts could reach? By its boxes: never missed.
+ */
 function comesNear(line: readonly Point[], box: Rect, far: number): boolean {
 	return line.some((p, i) => {
 		const piece = boundsOfPoints([around(line, i - 1), p]);

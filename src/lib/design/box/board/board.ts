@@ -11,7 +11,9 @@ export type Role =
  */
 export interface Hole {
 	readonly outline: Outline;
-	/** What it is for: 'driver', 'vent', 'terminal', 'window', 'seat', 'bolt', 'screw', 'halving'. */
+	/**
+	 * What it is for: 'driver', 'vent', 'terminal', 'window', 'seat', 'bolt', 'screw', 'halving'.
+	 */
 	readonly of: string;
 	readonly name: string;
 	/** Depth of a recess in the outside face, ticks; null right through. */

@@ -20,9 +20,9 @@ interface Footprint {
 }
 
 /**
- * Says which of the things mounted on one board take each other's place: the frames of drivers
- * and radiators, with their rings, the holes of vents, the terminal, tie-downs and devices. What stands too
- * close in one row has been told with its pitch.
+ * Says which of the things mounted on one board take each other's place: the frames of drivers and
+ * radiators, with their rings, the holes of vents, the terminal, tie-downs and devices. What stands
+ * too close in one row has been told with its pitch.
  */
 export function sayOverlaps(inside: Inside, log: ProblemLog): void {
 	const all = footprintsOf(inside);

@@ -6,7 +6,7 @@ import { isJoined } from '../between';
 import type { Inside } from '../inside';
 import type { Seated } from '../mounted';
 import type { VentResult } from '../vent';
-import { type Behind, motion, type Motor, ventBreather } from './circuit';
+import { type Behind, type Breather, motion, type Motor, ventBreather } from './circuit';
 import { bandOf, decibels, frequencies, halfPowerOf, preferred } from './curve';
 import { contradictions, type DriverData, qsOf } from './data';
 import { type TunedCones, tunedTogether } from './radiator';
@@ -122,11 +122,26 @@ const M = TICKS_PER_MM * 1000;
 const conductance = ({ setup, length }: VentResult): number =>
 	setup.breath.area / (length + setup.breath.ends) / M;
 
+/**
+ * Q of a suspension of which nothing is said: without any loss the notch has no bottom, and there is
+ * no figure at it.
+ */
+const NEARLY_LOSSLESS = 1000;
+
+function withSomeLoss({ breather, loaded }: TunedCones): Breather {
+	const { inertia, spring } = breather;
+	if (!spring || spring.resistance > 0) return breather;
+	return {
+		inertia,
+		spring: { ...spring, resistance: (2 * Math.PI * loaded * inertia) / NEARLY_LOSSLESS },
+	};
+}
+
 function behindOf({ box, chamber, vents }: Sounding, tuned: TunedCones | null): Behind {
 	if (tuned)
 		return {
 			volume: chamber.net * 1e-3,
-			breather: tuned.breather,
+			breather: withSomeLoss(tuned),
 			losses: { hertz: tuned.hertz, q: box.response.losses },
 		};
 	if (vents.length === 0) return { volume: chamber.acting * 1e-3, breather: null, losses: null };

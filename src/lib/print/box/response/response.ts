@@ -1,10 +1,9 @@
 import type { BoxFigures, ResponseFigures, ResponsePoint } from '../../../design';
 import type { Ruler } from '../../../measure';
 import type { Drawing } from '../../drawing';
-import { type Block, drawingBlock, type Row, space, subheading, table } from '../../page';
+import { type Block, drawingBlock, type Row, space, subheading, table, sentence } from '../../page';
 import { responseColumns } from '../../wording';
 import { responseDrawing } from './curves';
-import { sentence } from '../sentence';
 
 /** The curves of every chamber that has them. */
 export function responseDrawings(name: string, box: BoxFigures, ruler: Ruler): Drawing[] {
