@@ -2,7 +2,20 @@ import { cautionsFor, type Caution } from './cautions';
 import { type BoxPlan, designAll, type Need, type PanelPlan, type Part } from './design';
 import { estimate, type Order, type Quote } from './estimate';
 import { type Job, placesIn, type Problem, readJob, saidOnce } from './job';
-import { allSavings, chooseWays, complaints, layBoards, layCloths, SearchSession, type BoardLayouts, type Carpeting, type ClothLayouts, type Saving, type SearchOptions, type SearchRecord } from './layout';
+import {
+	allSavings,
+	chooseWays,
+	complaints,
+	layBoards,
+	layCloths,
+	SearchSession,
+	type BoardLayouts,
+	type Carpeting,
+	type ClothLayouts,
+	type Saving,
+	type SearchOptions,
+	type SearchRecord,
+} from './layout';
 import { type Blank, wrapAll } from './wrap';
 
 /**

@@ -1,4 +1,12 @@
-import { nestRoll, nestRouter, nestSaw, type Budget, type RollAnswer, type Search, type SheetsAnswer } from '../../lib/nest';
+import {
+	nestRoll,
+	nestRouter,
+	nestSaw,
+	type Budget,
+	type RollAnswer,
+	type Search,
+	type SheetsAnswer,
+} from '../../lib/nest';
 import { rollJson, sheetsJson } from './answer';
 import type { NestProblem } from './problem';
 

@@ -3,7 +3,16 @@ import type { Job, Material } from '../job';
 import type { BoardLayouts } from '../layout';
 import { mm, TICKS_PER_MM, roundMass, type Ruler } from '../measure';
 import type { Caution } from './caution';
-import { COMMON, DUST_SOURCE, FORMALDEHYDE_SOURCE, LIFT_SOURCE, SMALL_LENGTH_MM, SMALL_SOURCE, SMALL_WIDTH_MM, SPREADER_SOURCE } from './rules';
+import {
+	COMMON,
+	DUST_SOURCE,
+	FORMALDEHYDE_SOURCE,
+	LIFT_SOURCE,
+	SMALL_LENGTH_MM,
+	SMALL_SOURCE,
+	SMALL_WIDTH_MM,
+	SPREADER_SOURCE,
+} from './rules';
 
 /** Cubic metres in a cubic tick: density is in kg/m3. */
 const M3_PER_TICK3 = 1 / (1000 * TICKS_PER_MM) ** 3;

@@ -3,7 +3,14 @@ import type { Job } from '../job';
 import { massIn, roundMass, type Ruler } from '../measure';
 import { clothMass, type Blank } from '../wrap';
 import type { Caution } from './caution';
-import { COMMON, CRASH_SOURCE, FIRE_SOURCE, HEARING_SOURCE, LIFT_SOURCE, SPRAY_SOURCE } from './rules';
+import {
+	COMMON,
+	CRASH_SOURCE,
+	FIRE_SOURCE,
+	HEARING_SOURCE,
+	LIFT_SOURCE,
+	SPRAY_SOURCE,
+} from './rules';
 
 /** Cautions of glue, cloth, weight and the vehicle. */
 export function workCautions(

@@ -1,10 +1,90 @@
 export { type Arc, bulgeOf, bulgeThrough, sweepForRise } from './arc';
-export { alongEdge, arcOfEdge, boundsOfPoints, cornerAt, type Edge, edgeBounds, edgeLength, edgesOf, headingAt, nearestOnEdge } from './edge';
+export {
+	alongEdge,
+	arcOfEdge,
+	boundsOfPoints,
+	cornerAt,
+	type Edge,
+	edgeBounds,
+	edgeLength,
+	edgesOf,
+	headingAt,
+	nearestOnEdge,
+} from './edge';
 export { area, bounds, perimeter } from './extent';
 export { flatten } from './flatten';
-export { type Circle, crossings, distanceTo, finder, liesIn, type Line, lineCircle, lineLine, onOneLine, type Where, whereIs } from './meeting';
+export {
+	type Circle,
+	crossings,
+	distanceTo,
+	finder,
+	liesIn,
+	type Line,
+	lineCircle,
+	lineLine,
+	onOneLine,
+	type Where,
+	whereIs,
+} from './meeting';
 export { orient } from './orient';
 export type { Corner, Outline, Point, Rect } from './outline';
-export { arcsAlong, chain, circle, common, commonArea, convexParts, type CornerShape, cropped, cubic, type Curve, cutCorner, depthIn, type EdgeRun, ellipse, forbidden, type Forbidden, grown, headingsAt, linesInside, linesOutside, rectangle, type Region, regionArea, setIn, setInAll, type SetOutline, simplifiedOutward, takenBy, type Tidied, tidy, union, without } from './shaping';
-export { corner, mirrored, mirrorOrder, moved, reversed, scaled, turned, turnedInBox } from './turn';
-export { between, cross, direction, distance, dot, leftOf, minus, norm, plus, same, snapOutline, snapPoint, times, unit } from './vector';
+export {
+	arcsAlong,
+	chain,
+	circle,
+	common,
+	commonArea,
+	convexParts,
+	type CornerShape,
+	cropped,
+	cubic,
+	type Curve,
+	cutCorner,
+	depthIn,
+	type EdgeRun,
+	ellipse,
+	forbidden,
+	type Forbidden,
+	grown,
+	headingsAt,
+	linesInside,
+	linesOutside,
+	rectangle,
+	type Region,
+	regionArea,
+	setIn,
+	setInAll,
+	type SetOutline,
+	simplifiedOutward,
+	takenBy,
+	type Tidied,
+	tidy,
+	union,
+	without,
+} from './shaping';
+export {
+	corner,
+	mirrored,
+	mirrorOrder,
+	moved,
+	reversed,
+	scaled,
+	turned,
+	turnedInBox,
+} from './turn';
+export {
+	between,
+	cross,
+	direction,
+	distance,
+	dot,
+	leftOf,
+	minus,
+	norm,
+	plus,
+	same,
+	snapOutline,
+	snapPoint,
+	times,
+	unit,
+} from './vector';

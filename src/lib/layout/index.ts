@@ -1,6 +1,25 @@
-export { allSavings, bookCut, boundText, layBoards, offcutLabels, packetsOf, pieces, pinSheet, proofText, type Saving, type Stack, unpinSheet } from './boards';
+export {
+	allSavings,
+	bookCut,
+	boundText,
+	layBoards,
+	offcutLabels,
+	packetsOf,
+	pieces,
+	pinSheet,
+	proofText,
+	type Saving,
+	type Stack,
+	unpinSheet,
+} from './boards';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { EFFORT } from './pace';
 export { type Carpeting, chooseWays, layCloths } from './rolls';
-export { type Progress, remember, type SearchOptions, type SearchRecord, SearchSession } from './search-session';
+export {
+	type Progress,
+	remember,
+	type SearchOptions,
+	type SearchRecord,
+	SearchSession,
+} from './search-session';

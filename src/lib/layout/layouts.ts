@@ -1,6 +1,13 @@
 import type { Roll } from '../job';
 import type { Length } from '../measure';
-import type { AuditFault, RollAnswer, RollProblem, RouterProblem, SawProblem, SheetsAnswer } from '../nest';
+import type {
+	AuditFault,
+	RollAnswer,
+	RollProblem,
+	RouterProblem,
+	SawProblem,
+	SheetsAnswer,
+} from '../nest';
 
 /** How a roll with a pattern along it is cut, and what the other way of counting would take. */
 export interface PatternCut {

@@ -1,10 +1,36 @@
 export { printAngle } from './angle';
-export { type Length, mm, snap, ticks, TICKS_PER_INCH, TICKS_PER_MM, toInches, toMm } from './length';
+export {
+	type Length,
+	mm,
+	snap,
+	ticks,
+	TICKS_PER_INCH,
+	TICKS_PER_MM,
+	toInches,
+	toMm,
+} from './length';
 export { around, lastOf, nth, theOne } from './lists';
 export { massIn, roundMass, showMass } from './mass';
-export { majorMoney, minorUnits, money, type Money, plainMoney, printMoney, sumMoney } from './money';
+export {
+	majorMoney,
+	minorUnits,
+	money,
+	type Money,
+	plainMoney,
+	printMoney,
+	sumMoney,
+} from './money';
 export { readLength } from './read-length';
 export type { Hand, Reading } from './reading';
-export { handOf, printForBench, printLength, type Ruler, showLength, showMm, UNITS, writeLength } from './ruler';
+export {
+	handOf,
+	printForBench,
+	printLength,
+	type Ruler,
+	showLength,
+	showMm,
+	UNITS,
+	writeLength,
+} from './ruler';
 export { fromLitres, showVolume, toLitres, volumeUnit } from './volume';
 export { wholeShares } from './whole-shares';

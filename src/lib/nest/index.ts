@@ -6,4 +6,20 @@ export { nestRoll } from './roll';
 export { nestRouter, packSheets, readyRouter } from './router';
 export { type NearMiss, nearMisses } from './savings';
 export { nestSaw, type Pair, sameSetting, settingsFor, taperOf } from './saw';
-export type { AuditFault, Budget, Cut, Gives, Piece, Placed, RollAnswer, RollPiece, RollProblem, RouterProblem, SawProblem, Search, Sheet, SheetLayout, SheetsAnswer } from './types';
+export type {
+	AuditFault,
+	Budget,
+	Cut,
+	Gives,
+	Piece,
+	Placed,
+	RollAnswer,
+	RollPiece,
+	RollProblem,
+	RouterProblem,
+	SawProblem,
+	Search,
+	Sheet,
+	SheetLayout,
+	SheetsAnswer,
+} from './types';

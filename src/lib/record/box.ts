@@ -1,7 +1,28 @@
 import type { BoxFigures, BoxPlan } from '../design';
 import { z } from '../job';
 import { response } from './response';
-import { bodyOf, fieldsOf, fromGrams, howMany, inCm2, inDegrees, inHertz, inKg, inLitres, millimetres, inMm2, listOf, oneOf, outlineOf, pure, sizes3, viewFrame, saying, xy, yesNo } from './units';
+import {
+	bodyOf,
+	fieldsOf,
+	fromGrams,
+	howMany,
+	inCm2,
+	inDegrees,
+	inHertz,
+	inKg,
+	inLitres,
+	millimetres,
+	inMm2,
+	listOf,
+	oneOf,
+	outlineOf,
+	pure,
+	sizes3,
+	viewFrame,
+	saying,
+	xy,
+	yesNo,
+} from './units';
 
 type Of<K extends keyof BoxFigures> = Extract<BoxFigures[K], readonly unknown[]>[number];
 type Board = Of<'boards'>;
@@ -54,6 +75,7 @@ const hole = fieldsOf<Board['holes'][number]>()({
 	centre: xy,
 	size: listOf(millimetres('diameter; or across, then up'), 'as it is dimensioned'),
 	recess: millimetres('depth of a recess in the outside face; null right through').nullable(),
+	face: oneOf(['inside'], 'the face a recess is cut from; absent: the outside').optional(),
 	edge: millimetres('least distance to an edge of the outside face'),
 	pattern: pattern.optional().describe('of a bolt or a screw: how all of them stand'),
 });
@@ -156,13 +178,17 @@ const chamber = fieldsOf<Of<'chambers'>>()({
 		peak: pure('highest response over the pass band, dB'),
 		wantedVolume: inLitres('for the Qtc asked for').nullable(),
 	}).nullable(),
-	tuning: inHertz('all vents or passive radiators together').nullable(),
+	tuning: inHertz(
+		'all vents or passive radiators together; null too where it breathes through another',
+	).nullable(),
+	says: listOf(z.string(), 'what joins it to other chambers, and what is not worked out'),
 });
 
 const framed = {
 	name: saying('driver'),
 	board: saying('board it stands on'),
 	chamber: howMany('chamber behind it').nullable(),
+	front: howMany('chamber its cone looks into, of one on a divider').nullable(),
 	edge: millimetres('least distance from the cut-out to an edge of its board'),
 	room: millimetres('along its axis, from the seat of the flange'),
 	roomAtRim: millimetres('at the rim of the magnet, from the seat of the flange'),
@@ -185,7 +211,8 @@ const radiator = fieldsOf<Of<'radiators'>>()({
 const vent = fieldsOf<Of<'vents'>>()({
 	name: saying('vent'),
 	kind: oneOf(['round', 'slot'], 'round tube or slot'),
-	chamber: howMany('chamber it belongs to'),
+	chamber: howMany('chamber it belongs to, its tube lies in'),
+	joins: howMany('chamber at its other end, of a tube through a divider').nullable(),
 	count: howMany('how many alike'),
 	size: listOf(millimetres('diameter; or slot height, then width'), 'clear inside'),
 	area: inCm2('all together'),
@@ -195,7 +222,9 @@ const vent = fieldsOf<Of<'vents'>>()({
 		name: saying('which end correction'),
 		radii: pure('added, in radii of the vent'),
 	}),
-	tuning: inHertz('with the vents that share the chamber'),
+	tuning: inHertz(
+		'with the vents that share the chamber; null of one through a divider',
+	).nullable(),
 	bent: yesNo('is it bent'),
 	clear: millimetres('free at the inner end'),
 	clearWanted: millimetres('wanted there'),

@@ -1,6 +1,17 @@
 import { z } from '../job';
 import type { BoardLayouts, Carpeting, ClothLayouts, RollLayout } from '../layout';
-import { fieldsOf, howMany, millimetres, listOf, oneOf, pure, rectOf, saying, xy, yesNo } from './units';
+import {
+	fieldsOf,
+	howMany,
+	millimetres,
+	listOf,
+	oneOf,
+	pure,
+	rectOf,
+	saying,
+	xy,
+	yesNo,
+} from './units';
 import type { MoneyField } from './amounts';
 
 /* Where everything lies on its sheet or roll. */

@@ -1,6 +1,20 @@
 import type { PanelDetail, PanelPlan } from '../design';
 import { z } from '../job';
-import { fieldsOf, howMany, inDegrees, inKg, millimetres, lineOf, listOf, oneOf, outlineOf, rectOf, saying, xy, yesNo } from './units';
+import {
+	fieldsOf,
+	howMany,
+	inDegrees,
+	inKg,
+	millimetres,
+	lineOf,
+	listOf,
+	oneOf,
+	outlineOf,
+	rectOf,
+	saying,
+	xy,
+	yesNo,
+} from './units';
 
 type Of<K extends keyof PanelDetail> = Extract<PanelDetail[K], readonly unknown[]>[number];
 type Device = Omit<Of<'devices'>, 'at'>;

@@ -1,7 +1,23 @@
 import type { Need, Part } from '../design';
 import { z } from '../job';
 import type { Blank } from '../wrap';
-import { fieldsOf, howMany, inDegrees, inKg, millimetres, inMm2, inPercent, lineOf, listOf, oneOf, orEndless, outlineOf, pure, saying, yesNo } from './units';
+import {
+	fieldsOf,
+	howMany,
+	inDegrees,
+	inKg,
+	millimetres,
+	inMm2,
+	inPercent,
+	lineOf,
+	listOf,
+	oneOf,
+	orEndless,
+	outlineOf,
+	pure,
+	saying,
+	yesNo,
+} from './units';
 
 /* What is cut: parts of board and blanks of cloth; and what else the work takes. */
 

@@ -1,6 +1,17 @@
 import type { BoxFigures } from '../design';
 import { z } from '../job';
-import { fieldsOf, howMany, inDecibels, inHertz, inMetresASecond, inPlainMm, inWatts, listOf, oneOf, pure } from './units';
+import {
+	fieldsOf,
+	howMany,
+	inDecibels,
+	inHertz,
+	inMetresASecond,
+	inPlainMm,
+	inWatts,
+	listOf,
+	oneOf,
+	pure,
+} from './units';
 
 type Response = BoxFigures['responses'][number];
 

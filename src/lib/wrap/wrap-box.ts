@@ -3,7 +3,14 @@ import type { BoxSkin, Need } from '../design';
 import { type Carpet, clothOnFace, napOnRoll, type Path, type Problem } from '../job';
 import { glueNeed } from './adhesive';
 import type { Blank } from './blank';
-import { type BoxCloths, boxFaces, type BoxMade, faceByFace, inABand, seamSizeProblems } from './box';
+import {
+	type BoxCloths,
+	boxFaces,
+	type BoxMade,
+	faceByFace,
+	inABand,
+	seamSizeProblems,
+} from './box';
 import { fitToRoll, type Fitted } from './fit-to-roll';
 import type { ClothInShop } from './shop';
 

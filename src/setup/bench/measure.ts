@@ -1,4 +1,11 @@
-import { auditSheets, packSheets, readyRouter, nestSaw, type SawProblem, type SheetsAnswer } from '../../lib/nest';
+import {
+	auditSheets,
+	packSheets,
+	readyRouter,
+	nestSaw,
+	type SawProblem,
+	type SheetsAnswer,
+} from '../../lib/nest';
 
 /** How long one instance may take: seconds, or units of effort, whichever ends first. */
 export interface Allowance {

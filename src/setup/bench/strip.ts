@@ -1,9 +1,22 @@
 import { join } from 'node:path';
 import { nth, ticks } from '../../lib/measure';
-import { auditRoll, packSheets, nestRoll, readyRouter, type RollAnswer, type RollProblem } from '../../lib/nest';
+import {
+	auditRoll,
+	packSheets,
+	nestRoll,
+	readyRouter,
+	type RollAnswer,
+	type RollProblem,
+} from '../../lib/nest';
 import type { Note } from './families';
 import { PACKER_WAYS, type Allowance } from './measure';
-import { madeStrips, publishedStrips, scaleOf, stripProblem, type StripInstance } from './strip-instances';
+import {
+	madeStrips,
+	publishedStrips,
+	scaleOf,
+	stripProblem,
+	type StripInstance,
+} from './strip-instances';
 
 /** One family of strips: means of length over the best known. */
 export interface StripRow {

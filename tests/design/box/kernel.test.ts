@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
 import type { BoxPlan } from '../../../src/lib/design/box/box-plan';
-import { toMm } from '../../../src/lib/measure/length';
+import { TICKS_PER_MM, toMm } from '../../../src/lib/measure/length';
 import {
 	boardBody,
 	bodyOf,
@@ -17,7 +17,7 @@ import {
 } from './kernel';
 import { figures, made, MATERIALS, type Asked } from './make';
 import { MITRED_STEP, SLANTED, STEP_SLOT, TAPERED_FRAME } from './once-wrong';
-import { crossedBox, emptyBox, fullBox, fullTapered } from './random';
+import { crossedBox, dividedBox, emptyBox, fullBox, fullTapered } from './random';
 
 const DENSITY = new Map(MATERIALS.map((m) => [m.id, m.density!]));
 
@@ -96,6 +96,27 @@ function openFront(plan: BoxPlan, vent: NonNullable<BoxPlan['figures']>['vents']
 }
 
 /**
+ * A driver in a divider, its cut-out straight-sided: all as any box, and each chamber is what lies
+ * on its side of the face that the frame sits on.
+ */
+function checkDivided(asked: Asked): void {
+	check(asked);
+	const plan = made(asked);
+	const f = plan.figures!;
+	const [driver] = f.drivers;
+	const { frame, solid } = f.boards.find((b) => b.role === 'divider')!;
+	const { x, y, z } = frame.n;
+	const far = driver!.chamber === 2;
+	const face = x + y + z > 0 === far ? solid.inside[0]! : solid.outside[0]!;
+	const air = outerBody(plan).subtract(joined(f.boards.map(boardBody)));
+	const along: [number, number, number] = [Math.abs(x), Math.abs(y), Math.abs(z)];
+	const at = (along[0] * face.x + along[1] * face.y + along[2] * face.z) / TICKS_PER_MM;
+	const after = air.trimByPlane(along, at).volume() / 1e6;
+	equal(f.chambers[1]!.net, after);
+	equal(f.chambers[0]!.net, air.volume() / 1e6 - after);
+}
+
+/**
  * Are the cavities shut? Boards grown a hair: then the air falls into one piece outside and one per
  * chamber.
  */
@@ -169,6 +190,14 @@ describe('boxes against a solid-modelling kernel', () => {
 			examples: [[TAPERED_FRAME]],
 			numRuns: runs(120),
 			seed: 20264,
+			endOnFailure: true,
+		});
+	});
+
+	it('gives the cut-out of a driver in a divider to the chamber its magnet lies in', () => {
+		fc.assert(fc.property(dividedBox, checkDivided), {
+			numRuns: runs(60),
+			seed: 20265,
 			endOnFailure: true,
 		});
 	});

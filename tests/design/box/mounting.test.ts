@@ -181,7 +181,7 @@ describe('what is mounted where it cannot be', () => {
 		const [vent] = figures({ ...plain, vents: [{ ...tube, goal: hertz(150) }] }).vents;
 		const [held] = figures({ ...plain, vents: [{ ...tube, goal: long(18) }] }).vents;
 		expect(vent!.length).toBe(18 * 1600);
-		expect(vent!.tuning).toBeCloseTo(held!.tuning, 6);
+		expect(vent!.tuning).toBeCloseTo(held!.tuning!, 6);
 	});
 
 	it('says nothing of things that touch, or of a tube that fits a window whole', () => {

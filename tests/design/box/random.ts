@@ -223,6 +223,57 @@ export const fullTapered: fc.Arbitrary<Asked> = fc
 		};
 	});
 
+const DIVIDED: Readonly<Record<'plain' | 'slanted' | 'tapered', Asked['shape']>> = {
+	plain: { kind: 'plain', width: 600, height: 420, depth: 400 },
+	slanted: {
+		kind: 'slanted',
+		width: 600,
+		height: 420,
+		lean: { by: 'depths', bottom: 460, top: 340 },
+	},
+	tapered: {
+		kind: 'tapered',
+		front: { width: 600, height: 420 },
+		back: { width: 520, height: 380 },
+		depth: 400,
+	},
+};
+
+/** Boxes of three forms with a driver in their one divider, either way, its cut-out a rectangle. */
+export const dividedBox: fc.Arbitrary<Asked> = fc
+	.record({
+		kind: fc.constantFrom('plain' as const, 'slanted' as const, 'tapered' as const),
+		across: fc.constantFrom('width' as const, 'height' as const, 'depth' as const),
+		at: fc.integer({ min: 130, max: 200 }),
+		into: fc.constantFrom('far' as const, 'near' as const),
+		long: fc.integer({ min: 60, max: 150 }),
+		wide: fc.integer({ min: 60, max: 150 }),
+		material: fc.constantFrom('ply-18', 'mdf-12'),
+		doubled: fc.boolean(),
+	})
+	.map(({ kind, across, at, into, long, wide, material, doubled }): Asked => {
+		const cutout = [
+			{ x: 0, y: 0 },
+			{ x: long, y: 0 },
+			{ x: long, y: wide },
+			{ x: 0, y: wide },
+		];
+		return {
+			shape: DIVIDED[kind],
+			doublers: doubled ? [{}] : [],
+			dividers: [{ across, at, material }],
+			drivers: [
+				{
+					board: 'divider-1',
+					into,
+					cutout: { kind: 'free', outline: cutout },
+					frame: 220,
+					depth: 60,
+				},
+			],
+		};
+	});
+
 const crossing = fc.record({
 	kind: fc.constantFrom('frame', 'shelf', 'shelf'),
 	across: fc.constantFrom('height' as const, 'depth' as const, 'width' as const),

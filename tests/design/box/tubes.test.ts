@@ -26,7 +26,7 @@ describe('elbows', () => {
 		const straight = figures(boxed({}));
 		for (const turn of ['up', 'left', 'right', 'down'] as const) {
 			const bent = figures(boxed({ elbows: [elbow(turn)] }));
-			expect(bent.vents[0]!.tuning).toBeCloseTo(straight.vents[0]!.tuning, 9);
+			expect(bent.vents[0]!.tuning).toBeCloseTo(straight.vents[0]!.tuning!, 9);
 			expect(bent.chambers[0]!.net).toBeCloseTo(straight.chambers[0]!.net, 9);
 		}
 	});

@@ -163,6 +163,8 @@ export interface BoardHole {
 	readonly centre: { readonly x: number; readonly y: number };
 	readonly size: readonly Length[]; // diameter, or across and up
 	readonly recess: Length | null;
+	/** Of a recess that is cut from the inside face. */
+	readonly face?: 'inside';
 	/** Of a bolt or a screw: how all of them stand round their middle. */
 	readonly pattern?: HolePattern;
 	/** Nearest distance from the hole to an edge of the outside face. */
@@ -199,8 +201,12 @@ export interface Chamber {
 	readonly stuffing: string | null;
 	readonly wanted: number | null;
 	readonly sealed: SealedFigures | null;
-	/** Hz, all vents or passive radiators together. */
+	/**
+	 * Hz, all vents or passive radiators together; null where it breathes through another chamber.
+	 */
 	readonly tuning: number | null;
+	/** What joins it to other chambers, and what is not worked out for that; whole sentences. */
+	readonly says: readonly string[];
 }
 
 export interface SealedFigures {
@@ -225,6 +231,8 @@ export interface DriverFigures {
 	readonly name: string;
 	readonly board: string;
 	readonly chamber: number | null;
+	/** Of one on a divider: the chamber its cone looks into. */
+	readonly front: number | null;
 	/** Least distance from the cut-out to an edge of its board. */
 	readonly edge: Length;
 	/**
@@ -254,6 +262,8 @@ export interface VentFigures {
 	readonly name: string;
 	readonly kind: 'round' | 'slot';
 	readonly chamber: number;
+	/** Of a tube through a divider: the chamber at its other end. */
+	readonly joins: number | null;
 	readonly count: number;
 	/** Diameter, or slot height and width. */
 	readonly size: readonly Length[];
@@ -262,7 +272,10 @@ export interface VentFigures {
 	/** With the end correction. */
 	readonly acting: Length;
 	readonly correction: { readonly name: string; readonly radii: number };
-	readonly tuning: number; // Hz, with the vents that share the chamber
+	/**
+	 * Hz, with the vents that share the chamber; null where it breathes through another chamber.
+	 */
+	readonly tuning: number | null;
 	readonly bent: boolean;
 	readonly clear: Length;
 	readonly clearWanted: Length;

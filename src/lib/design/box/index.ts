@@ -1,5 +1,14 @@
 export { hull, sideOf } from './board';
-export type { BoxBoard, BoxFigures, BoxPlan, Chamber, ResponseFigures, ResponsePoint, Sizes3, VolumeLine } from './box-plan';
+export type {
+	BoxBoard,
+	BoxFigures,
+	BoxPlan,
+	Chamber,
+	ResponseFigures,
+	ResponsePoint,
+	Sizes3,
+	VolumeLine,
+} from './box-plan';
 export { planBox } from './plan-box';
 export { personsFor } from './report';
 export { add3, cross3, dot3, flat, length3, type Point3, scale3, sub3, unit3 } from './solid';

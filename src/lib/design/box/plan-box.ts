@@ -3,7 +3,17 @@ import type { Need } from '../need';
 import type { Part } from '../part';
 import { type Board, letter, needs, seamNeeds, partOf, withTurnedEnd } from './board';
 import type { BoxPlan, Chamber } from './box-plan';
-import { chambersOf, netOf, figuresOf, clothOn, clothRound, fitOf, outerBoards, outsidePoints, sizesOf } from './report';
+import {
+	chambersOf,
+	netOf,
+	figuresOf,
+	clothOn,
+	clothRound,
+	fitOf,
+	outerBoards,
+	outsidePoints,
+	sizesOf,
+} from './report';
 import { withSlotsNamed } from './halving';
 import { bareAir, fillSwept, type Inside } from './inside';
 import type { Framed, Seated } from './mounted';

@@ -1,4 +1,11 @@
-import { type EdgeRun, arcsAlong, alongEdge, type Corner, type Point, corner } from '../../geometry';
+import {
+	type EdgeRun,
+	arcsAlong,
+	alongEdge,
+	type Corner,
+	type Point,
+	corner,
+} from '../../geometry';
 
 /** x' = a x + c y + e, y' = b x + d y + f. */
 export interface Affine {

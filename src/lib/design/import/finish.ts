@@ -1,4 +1,18 @@
-import { chain, area, bounds, crossings, type Corner, onOneLine, type Outline, type Rect, tidy, type Tidied, corner, moved, scaled } from '../../geometry';
+import {
+	chain,
+	area,
+	bounds,
+	crossings,
+	type Corner,
+	onOneLine,
+	type Outline,
+	type Rect,
+	tidy,
+	type Tidied,
+	corner,
+	moved,
+	scaled,
+} from '../../geometry';
 import type { OutlineShape } from '../../job';
 import { TICKS_PER_MM } from '../../measure';
 import { drawn, type Complaint, type Drawn, type Undrawn } from '../shape';

@@ -1,4 +1,12 @@
-import { clothOf, materialOf, type Path, type Job, type Panel, type Cloth, type Material } from '../../job';
+import {
+	clothOf,
+	materialOf,
+	type Path,
+	type Job,
+	type Panel,
+	type Cloth,
+	type Material,
+} from '../../job';
 import { snap, showLength } from '../../measure';
 import { ProblemLog } from '../problem-log';
 import type { Complaint } from '../shape';

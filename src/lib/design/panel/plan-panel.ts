@@ -2,10 +2,33 @@ import type { Path, Job, Panel } from '../../job';
 import { ticks } from '../../measure';
 import { panelAssembly, needsOf, leftHand, rightCovering, rightPart } from './report';
 import { benchFor, boardAsked, clothAsked, complain, type Bench } from './bench';
-import { coverFigures, checkDevices, deviceFigures, drillsOf, fixingFigure, checkGroove, grooveFigure, grooveSize, type GrooveObstacle, hingeFigures, hingeLeaves, seamLines } from './fittings';
+import {
+	coverFigures,
+	checkDevices,
+	deviceFigures,
+	drillsOf,
+	fixingFigure,
+	checkGroove,
+	grooveFigure,
+	grooveSize,
+	type GrooveObstacle,
+	hingeFigures,
+	hingeLeaves,
+	seamLines,
+} from './fittings';
 import { drawShape, fitPanel, windowFigures } from './fit';
 import type { Fit, GrooveFigure, PanelDetail } from './figures';
-import { layerFigures, panelParts, ringFigures, coveringsOf, checkLies, checkRims, checkTurnUnder, checkZones, zoneFigures } from './layers';
+import {
+	layerFigures,
+	panelParts,
+	ringFigures,
+	coveringsOf,
+	checkLies,
+	checkRims,
+	checkTurnUnder,
+	checkZones,
+	zoneFigures,
+} from './layers';
 import type { PanelPlan } from './panel-plan';
 import { checkMarks } from './same-marks';
 

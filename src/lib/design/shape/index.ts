@@ -1,3 +1,11 @@
 export { type Complaint, drawn, type Drawn, refused, type Undrawn } from './drawn';
-export { circleShape, cornersShape, cutCorners, ovalShape, polylineShape, rectangleShape, trapezoidShape } from './shape-numbers';
+export {
+	circleShape,
+	cornersShape,
+	cutCorners,
+	ovalShape,
+	polylineShape,
+	rectangleShape,
+	trapezoidShape,
+} from './shape-numbers';
 export { inMm, listed } from './words';

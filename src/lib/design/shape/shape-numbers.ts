@@ -1,5 +1,19 @@
 import { nth, around } from '../../measure';
-import { arcsAlong, ellipse, bulgeThrough, distance, cutCorner, takenBy, type CornerShape, corner, circle, rectangle, type Corner, type Outline, type Point } from '../../geometry';
+import {
+	arcsAlong,
+	ellipse,
+	bulgeThrough,
+	distance,
+	cutCorner,
+	takenBy,
+	type CornerShape,
+	corner,
+	circle,
+	rectangle,
+	type Corner,
+	type Outline,
+	type Point,
+} from '../../geometry';
 import type { OutlineShape } from '../../job';
 import { drawn, refused, upright, type Drawn, type Undrawn } from './drawn';
 import { inMm } from './words';

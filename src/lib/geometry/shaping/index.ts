@@ -1,5 +1,15 @@
 export { chain, type EdgeRun } from './chain';
-export { common, commonArea, grown, linesInside, linesOutside, type Region, regionArea, union, without } from './clip';
+export {
+	common,
+	commonArea,
+	grown,
+	linesInside,
+	linesOutside,
+	type Region,
+	regionArea,
+	union,
+	without,
+} from './clip';
 export { convexParts } from './convex';
 export { cropped } from './crop';
 export { arcsAlong, cubic, type Curve, ellipse } from './curve';

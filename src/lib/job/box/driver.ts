@@ -1,5 +1,5 @@
 import { field, z } from '../zod';
-import { boardKey, litresBetween, spot } from './fields';
+import { boardKey, carrierKey, intoField, litresBetween, spot } from './fields';
 import { size } from '../fields';
 import { circleOf, drill, holdFields, placeFields } from './mounted';
 
@@ -73,7 +73,13 @@ const data = z.strictObject({
 });
 
 export const driver = z.strictObject({
-	...placeFields('driver', 'drivers'),
+	...placeFields('driver', 'drivers', {
+		board: field(carrierKey.default('front'), {
+			label: 'Board',
+			help: 'the one the driver is mounted on, or a divider.',
+		}),
+		into: intoField('Magnet lies', 'the side its magnet lies on.'),
+	}),
 	depth: field(size, {
 		label: 'Mounting depth',
 		help: 'from the face the flange sits on to the rear of the magnet.',

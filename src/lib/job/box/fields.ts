@@ -58,8 +58,40 @@ export const boardKey = noted(
 	{ options: Object.fromEntries(BOARDS.map((board) => [board, board.replaceAll('-', ' ')])) },
 );
 
+const SIDES = {
+	far: 'away from the datum: to the right, up or to the back',
+	near: 'towards the datum: to the left, down or to the front',
+};
+
+/** On which side of its divider a thing lies; of no effect on any other board. */
+export const intoField = (label: string, what: string) =>
+	field(z.enum(['far', 'near']).default('far'), {
+		label,
+		options: SIDES,
+		help: `${what} Only of one on a divider.`,
+	});
+
+/** What carries a driver or a tube: a board of the form, or a divider by its number in the list. */
+export const carrierKey = noted(
+	z
+		.string()
+		.regex(
+			/^(front|back|top|bottom|left|right|step-face|step-top|cut|side-\d{1,2}|divider-[1-7])$/,
+			'This is no board of a box.|Use front, back, top, bottom, left, right, step-face, step-top, cut, side-1, side-2 and so on, or divider-1, divider-2 and so on.',
+		),
+	{
+		options: Object.fromEntries(
+			[...BOARDS, ...Array.from({ length: 7 }, (_, i) => `divider-${i + 1}`)].map((board) => [
+				board,
+				board.replaceAll('-', ' '),
+			]),
+		),
+	},
+);
+
 /**
- * A place on the outside face of a board, measured from its lower left corner as seen from outside.
+ * A place on the outside face of a board, measured from its lower left corner as seen from outside;
+ * of a divider as seen from the left end, from the front or from above.
  */
 export const spot = z
 	.strictObject({

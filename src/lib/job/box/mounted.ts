@@ -1,5 +1,5 @@
 import { field, z } from '../zod';
-import { boardKey, litresBetween, spot, thingName } from './fields';
+import { litresBetween, spot, thingName } from './fields';
 import { count, degreesField, distanceField, id, size } from '../fields';
 import { outline } from '../loose-part';
 
@@ -69,12 +69,13 @@ const seat = z.discriminatedUnion('kind', [
 ]);
 
 /** Where something stands, and what it takes of its board; `what`: 'driver'. */
-export const placeFields = (what: string, many: string) => ({
+export const placeFields = <C extends Record<'board', z.ZodType>>(
+	what: string,
+	many: string,
+	carrier: C,
+) => ({
 	name: thingName,
-	board: field(boardKey.default('front'), {
-		label: 'Board',
-		help: `the one the ${what} is mounted on.`,
-	}),
+	...carrier,
 	at: field(spot, { label: 'Place', help: `centre of the ${what}, or of the row of ${many}.` }),
 	count: field(count.max(12).default(1), {
 		label: `${many[0]?.toUpperCase()}${many.slice(1)}`,

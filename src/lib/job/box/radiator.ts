@@ -1,5 +1,5 @@
 import { field, z } from '../zod';
-import { litresBetween } from './fields';
+import { boardKey, litresBetween } from './fields';
 import { size } from '../fields';
 import { holdFields, placeFields } from './mounted';
 
@@ -61,7 +61,12 @@ const goal = z.discriminatedUnion('by', [
 
 /** Cones without a motor that a chamber breathes through instead of a vent. */
 export const radiator = z.strictObject({
-	...placeFields('radiator', 'radiators'),
+	...placeFields('radiator', 'radiators', {
+		board: field(boardKey.default('front'), {
+			label: 'Board',
+			help: 'the one the radiator is mounted on.',
+		}),
+	}),
 	depth: field(size, {
 		label: 'Mounting depth',
 		help: 'from the face the flange sits on to the rear of the cone or its basket.',

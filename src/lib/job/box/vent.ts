@@ -1,5 +1,5 @@
 import { field, z } from '../zod';
-import { boardKey, spot, thingName } from './fields';
+import { carrierKey, intoField, spot, thingName } from './fields';
 import { count, id, size } from '../fields';
 
 const goal = field(
@@ -65,7 +65,11 @@ const flare = z.strictObject({
 const round = z.strictObject({
 	kind: z.literal('round'),
 	name: thingName,
-	board: field(boardKey.default('front'), { label: 'Board', help: 'the one the vent opens in.' }),
+	board: field(carrierKey.default('front'), {
+		label: 'Board',
+		help: 'the one the vent opens in, or a divider whose chambers it joins.',
+	}),
+	into: intoField('Tube lies', 'the side the tube lies on.'),
 	at: field(spot, { label: 'Place', help: 'centre of the vent, or of the row of vents.' }),
 	count: field(count.max(8).default(1), {
 		label: 'Vents',

@@ -1,5 +1,15 @@
 import { field, z } from '../zod';
-import { count, degreesField, distanceField, id, name, note, percent, position, size } from '../fields';
+import {
+	count,
+	degreesField,
+	distanceField,
+	id,
+	name,
+	note,
+	percent,
+	position,
+	size,
+} from '../fields';
 import { cover, hinge, ring } from './cover';
 import { device, zone } from './device';
 import { edges } from './edge';

@@ -4,7 +4,15 @@ import type { RackBoard } from './boards';
 import { readCsv, type CsvRow } from './csv';
 import type { ListColumn } from './headings';
 import { judge, type RowVerdict } from './row';
-import { decimalOf, guessedColumns, headingRow, separatorOf, unitsOf, type Chosen, type Setting } from './setting';
+import {
+	decimalOf,
+	guessedColumns,
+	headingRow,
+	separatorOf,
+	unitsOf,
+	type Chosen,
+	type Setting,
+} from './setting';
 
 /** As many parts as one job takes. */
 export const MOST_PARTS = 3000;

@@ -4,7 +4,17 @@ import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';
 import { issuePath, problemsOf, type Issue } from './issue-words';
 import { job, jobIn, type Job } from '../job';
-import { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources, type Path, type Problem, valueAt } from '../problems';
+import {
+	entryOf,
+	leaveOut,
+	pathInFile,
+	removeField,
+	shorten,
+	type Sources,
+	type Path,
+	type Problem,
+	valueAt,
+} from '../problems';
 import { CURRENCY } from '../shop';
 import { upgrade } from '../upgrades';
 

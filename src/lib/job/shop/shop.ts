@@ -1,6 +1,18 @@
 import { field, z } from '../zod';
 import { LABEL_SHEETS } from './label-sheets';
-import { amount, type AmountField, DECIMALS, degreesField, distanceField, id, name, PAPERS, percent, size, USUAL_CURRENCY } from '../fields';
+import {
+	amount,
+	type AmountField,
+	DECIMALS,
+	degreesField,
+	distanceField,
+	id,
+	name,
+	PAPERS,
+	percent,
+	size,
+	USUAL_CURRENCY,
+} from '../fields';
 import { UNITS } from '../../measure';
 
 /** A currency code of ISO 4217. */

@@ -1,4 +1,12 @@
 export { isPatterned, napOnRoll } from './cloth-nap';
 export { priceOfLength, stepsFor } from './roll-price';
-export { type Cloth, type Material, type Roll, stock, stockIn, type StockSheet, type Sundry } from './stock';
+export {
+	type Cloth,
+	type Material,
+	type Roll,
+	stock,
+	stockIn,
+	type StockSheet,
+	type Sundry,
+} from './stock';
 export { offNominal } from './thickness';

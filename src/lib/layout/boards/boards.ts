@@ -1,6 +1,14 @@
 import { sheetOf, type Job } from '../../job';
 import type { Part } from '../../design';
-import { auditSheets, nestRouter, nestSaw, type Budget, type Search, type SheetLayout, type SheetsAnswer } from '../../nest';
+import {
+	auditSheets,
+	nestRouter,
+	nestSaw,
+	type Budget,
+	type Search,
+	type SheetLayout,
+	type SheetsAnswer,
+} from '../../nest';
 import { boardProblem } from './board-problem';
 import type { BoardLayouts, SheetSource } from '../layouts';
 import { pursue, type Watch } from '../pace';

@@ -1,6 +1,21 @@
-import { isPatterned, napOnRoll, type Job, type Cloth, priceOfLength, type Roll, stepsFor } from '../../job';
+import {
+	isPatterned,
+	napOnRoll,
+	type Job,
+	type Cloth,
+	priceOfLength,
+	type Roll,
+	stepsFor,
+} from '../../job';
 import { money, ticks, type Length } from '../../measure';
-import { auditRoll, nestRoll, type Budget, type RollAnswer, type RollPiece, type RollProblem } from '../../nest';
+import {
+	auditRoll,
+	nestRoll,
+	type Budget,
+	type RollAnswer,
+	type RollPiece,
+	type RollProblem,
+} from '../../nest';
 import type { Blank } from '../../wrap';
 import type { ClothLayouts, RollLayout } from '../layouts';
 import { pursue, type Watch } from '../pace';

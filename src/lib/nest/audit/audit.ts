@@ -1,7 +1,16 @@
 import { auditApart } from './apart';
 import { CutAudit } from './cuts';
 import { auditOutlines } from './outline';
-import type { AuditFault, Piece, Placed, RouterProblem, SawProblem, Sheet, SheetLayout, SheetsAnswer } from '../types';
+import type {
+	AuditFault,
+	Piece,
+	Placed,
+	RouterProblem,
+	SawProblem,
+	Sheet,
+	SheetLayout,
+	SheetsAnswer,
+} from '../types';
 
 /*
  * Checks an answer on its own terms, in whole ticks, with nothing taken from the search that made

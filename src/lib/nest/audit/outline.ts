@@ -1,5 +1,17 @@
 import { nth, around } from '../../measure';
-import { commonArea, bounds, perimeter, flatten, type Outline, type Point, type Rect, orient, rectangle, moved, turned } from '../../geometry';
+import {
+	commonArea,
+	bounds,
+	perimeter,
+	flatten,
+	type Outline,
+	type Point,
+	type Rect,
+	orient,
+	rectangle,
+	moved,
+	turned,
+} from '../../geometry';
 import type { AuditFault, Placed } from '../types';
 
 /**

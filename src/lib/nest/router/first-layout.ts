@@ -1,6 +1,14 @@
 import { nth } from '../../measure';
 import { PACKER_MODES, packSheets, type PackerMode } from './maxrects';
-import { fits, isCheaper, isLesser, laidOn, type RouterModel, type RouterPlan, type RouterSheet } from './model';
+import {
+	fits,
+	isCheaper,
+	isLesser,
+	laidOn,
+	type RouterModel,
+	type RouterPlan,
+	type RouterSheet,
+} from './model';
 
 /**
  * Past this many pieces only the first modes are tried at the start: the packer's time grows with

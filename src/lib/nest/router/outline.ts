@@ -1,8 +1,26 @@
 import { nth } from '../../measure';
-import { fillColumns, type Strip, columnOf, GapCheck, SpanTables, firstOrders, readyShapes, type FreeKind, type FreePiece, type FreeShape } from '../shapes';
+import {
+	fillColumns,
+	type Strip,
+	columnOf,
+	GapCheck,
+	SpanTables,
+	firstOrders,
+	readyShapes,
+	type FreeKind,
+	type FreePiece,
+	type FreeShape,
+} from '../shapes';
 import { deflate } from '../inflated';
 import { random } from '../random';
-import { isCheaper, isLesser, type RouterModel, type RouterPlan, type RouterSheet, type RouterSpot } from './model';
+import {
+	isCheaper,
+	isLesser,
+	type RouterModel,
+	type RouterPlan,
+	type RouterSheet,
+	type RouterSpot,
+} from './model';
 import type { Budget, Piece } from '../types';
 
 /** Work of the column filler for one unit, as in the roll search. */

@@ -1,7 +1,16 @@
 import { random, type Random } from '../random';
 import { inflate } from '../inflated';
 import { type RollDeck, Skyline } from '../roll';
-import { fits, isCheaper, isLesser, planCost, type RouterModel, type RouterPlan, type RouterSheet, type RouterSpot } from './model';
+import {
+	fits,
+	isCheaper,
+	isLesser,
+	planCost,
+	type RouterModel,
+	type RouterPlan,
+	type RouterSheet,
+	type RouterSpot,
+} from './model';
 import type { Budget } from '../types';
 
 /** Blanks looked at for one unit of work, as in the roll search. */

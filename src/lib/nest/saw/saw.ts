@@ -1,6 +1,15 @@
 import { areaBound, boundOf } from './bound';
 import { limitsOf } from './cutting';
-import { Finishing, better, firstLayout, moreFirstLayouts, RuinAndRecreate, type LayoutSnapshot, searchState, type SearchState } from './search';
+import {
+	Finishing,
+	better,
+	firstLayout,
+	moreFirstLayouts,
+	RuinAndRecreate,
+	type LayoutSnapshot,
+	searchState,
+	type SearchState,
+} from './search';
 import { Proof } from './proof';
 import { random } from '../random';
 import { boundMet, meetsBound, sawAnswer } from './answer';

@@ -1,4 +1,14 @@
-import { grown, convexParts, area, flatten, type Outline, type Point, simplifiedOutward, rectangle, turnedInBox } from '../../geometry';
+import {
+	grown,
+	convexParts,
+	area,
+	flatten,
+	type Outline,
+	type Point,
+	simplifiedOutward,
+	rectangle,
+	turnedInBox,
+} from '../../geometry';
 
 /** How far a flattened arc may depart outward from the true one in the search, ticks: 0.25 mm. */
 export const SEARCH_FLAT = 400;

@@ -104,7 +104,8 @@ function holeLabel(hole: Facing['holes'][number], stage: Stage, print: Figures):
 		hole.size.length === 1
 			? `Ø ${print.bench(nth(hole.size, 0))}`
 			: hole.size.map((s) => print.bench(s)).join(' × ');
-	const deep = hole.recess === null ? '' : `, ${print.bench(hole.recess)} deep`;
+	const from = hole.face ? `, in the ${hole.face} face` : '';
+	const deep = hole.recess === null ? '' : `, ${print.bench(hole.recess)} deep${from}`;
 	const text = `${hole.name}: ${size}${deep}`;
 	const look = { anchor: 'middle', halo: true, size: 2.6 } as const;
 	const down = hole.recess === null ? 6.5 : 10.5;

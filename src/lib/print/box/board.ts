@@ -120,7 +120,7 @@ function holeMarks(hole: Facing['holes'][number], stage: Stage): Mark[] {
 		line: 'chain',
 		ink: 'pencil',
 	});
-	const line = hole.recess === null ? 'wide' : 'narrow';
+	const line = hole.recess === null ? 'wide' : hole.face ? 'dashed' : 'narrow';
 	return [outlineMark([hole.outline], stage.view, line), cross(4, 0), cross(0, 4)];
 }
 

@@ -87,7 +87,7 @@ function driversTable(box: BoxFigures, width: number, figures: Figures): Block[]
 				],
 				rows: box.drivers.map((d) => ({
 					cells: [
-						d.name,
+						d.front === null ? d.name : `${d.name}, looks into chamber ${d.front}`,
 						d.board,
 						figures.bench(d.edge),
 						figures.bench(d.depth),
@@ -145,7 +145,7 @@ function ventsTable(box: BoxFigures, width: number, figures: Figures, ruler: Rul
 				[v.name, ...v.notes].join('\n'),
 				`${v.count} × ${v.size.map((s) => figures.bench(s)).join(' × ')}`,
 				{ text: figures.bench(v.length), weight: 'semibold' } as const,
-				`${v.tuning.toFixed(1).replace('.', ruler.decimal)} Hz`,
+				v.tuning === null ? 'none' : `${v.tuning.toFixed(1).replace('.', ruler.decimal)} Hz`,
 				figures.bench(v.clear),
 				[speed, v.speedWord ?? ''].filter((t) => t !== '').join(', '),
 			],

@@ -1,4 +1,14 @@
-import { mm, toMm, type Length, readLength, type Hand, type Reading, handOf, writeLength, type Ruler } from '../../measure';
+import {
+	mm,
+	toMm,
+	type Length,
+	readLength,
+	type Hand,
+	type Reading,
+	handOf,
+	writeLength,
+	type Ruler,
+} from '../../measure';
 
 /*
  * Between what a person types and what a job file holds. A file reads bare numbers as millimetres

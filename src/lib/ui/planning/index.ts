@@ -1,3 +1,11 @@
 export { isBetter } from './best-plan';
-export type { Ask, FaceUrls, Planner, PlanningWorker, Printer, ReadyFile, SearchAsk } from './planner';
+export type {
+	Ask,
+	FaceUrls,
+	Planner,
+	PlanningWorker,
+	Printer,
+	ReadyFile,
+	SearchAsk,
+} from './planner';
 export { startPlanner, startPrinter } from './worker-client';

@@ -1,5 +1,17 @@
 import { nth, around } from '../../measure';
-import { alongEdge, headingAt, lineLine, type Point, cross, distance, dot, minus, norm, plus, times } from '../../geometry';
+import {
+	alongEdge,
+	headingAt,
+	lineLine,
+	type Point,
+	cross,
+	distance,
+	dot,
+	minus,
+	norm,
+	plus,
+	times,
+} from '../../geometry';
 import type { Flap } from './flap';
 import { shift, smoothShift, type Climb } from './girth';
 import { breaks, outOf, turnTo, type Span } from './span';

@@ -1,5 +1,19 @@
 import { nth } from '../../measure';
-import { type Arc, sweepForRise, alongEdge, arcOfEdge, edgeLength, edgesOf, headingAt, type Edge, type Outline, type Point, reversed, cross, dot } from '../../geometry';
+import {
+	type Arc,
+	sweepForRise,
+	alongEdge,
+	arcOfEdge,
+	edgeLength,
+	edgesOf,
+	headingAt,
+	type Edge,
+	type Outline,
+	type Point,
+	reversed,
+	cross,
+	dot,
+} from '../../geometry';
 import type { ClothEdge, Covering, Window } from '../../design';
 
 /**

@@ -1,6 +1,29 @@
-import { boundsOfPoints, area, union, without, type Outline, type Point, tidy, plus, snapPoint } from '../../geometry';
+import {
+	boundsOfPoints,
+	area,
+	union,
+	without,
+	type Outline,
+	type Point,
+	tidy,
+	plus,
+	snapPoint,
+} from '../../geometry';
 import type { Covering, Window } from '../../design';
-import { clothEdge, flapAreas, foldLine, flapsOf, type Flap, layOver, STILL, type Climb, type LaidCloth, boardSpans, windowSpans, type Span } from '../girth';
+import {
+	clothEdge,
+	flapAreas,
+	foldLine,
+	flapsOf,
+	type Flap,
+	layOver,
+	STILL,
+	type Climb,
+	type LaidCloth,
+	boardSpans,
+	windowSpans,
+	type Span,
+} from '../girth';
 
 /** A cloth laid flat, as the finished panel is seen from the front. */
 export interface ClothShape {

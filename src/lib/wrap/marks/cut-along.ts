@@ -1,5 +1,21 @@
 import { nth, snap } from '../../measure';
-import { common, linesInside, regionArea, type Region, boundsOfPoints, moved, type Outline, type Point, leftOf, minus, norm, plus, snapPoint, times, unit } from '../../geometry';
+import {
+	common,
+	linesInside,
+	regionArea,
+	type Region,
+	boundsOfPoints,
+	moved,
+	type Outline,
+	type Point,
+	leftOf,
+	minus,
+	norm,
+	plus,
+	snapPoint,
+	times,
+	unit,
+} from '../../geometry';
 import type { Blank, BlankMark } from '../blank';
 
 /** A straight seam across a blank, in the blank's own frame; it is run on beyond both points. */

@@ -1,6 +1,19 @@
 import { nth } from '../../measure';
 import type { Covering } from '../../design';
-import { common, cropped, boundsOfPoints, area, finder, flatten, type Outline, type Point, type Rect, minus, plus, snapPoint } from '../../geometry';
+import {
+	common,
+	cropped,
+	boundsOfPoints,
+	area,
+	finder,
+	flatten,
+	type Outline,
+	type Point,
+	type Rect,
+	minus,
+	plus,
+	snapPoint,
+} from '../../geometry';
 import type { Blank, BlankMark } from '../blank';
 import type { ClothShape, WindowShape } from './cloth-shape';
 import { STILL, type LaidCloth, CHORD_ERROR } from '../girth';

@@ -18,6 +18,8 @@ export interface Hole {
 	readonly name: string;
 	/** Depth of a recess in the outside face, ticks; null right through. */
 	readonly recess: number | null;
+	/** A recess of a divider may be cut from its other face. */
+	readonly face?: 'inside';
 	readonly centre: { readonly x: number; readonly y: number };
 	/** Diameter or sides for the drawing: 'Ø 275'. */
 	readonly size: readonly number[];
@@ -56,6 +58,8 @@ export interface Board {
 	readonly wall: BoardKey | null;
 	readonly name: string;
 	readonly role: Role;
+	/** Of a divider: its place in the list, from 1. */
+	readonly divider?: number;
 	readonly material: Material;
 	readonly frame: Frame;
 	readonly solid: Solid;
@@ -94,7 +98,7 @@ type Made = Pick<
 	Board,
 	'key' | 'wall' | 'name' | 'role' | 'material' | 'frame' | 'solid' | 'grain'
 > &
-	Partial<Pick<Board, 'cuts' | 'holes' | 'notes'>>;
+	Partial<Pick<Board, 'divider' | 'cuts' | 'holes' | 'notes'>>;
 
 /**
  * A board from its body and the way it is looked at: its frame is moved to its corner and its edges
@@ -107,6 +111,7 @@ export function boardOf(made: Made): Board {
 	const own = { key, wall, name, role, material, grain };
 	return {
 		...own,
+		...(made.divider === undefined ? {} : { divider: made.divider }),
 		frame,
 		solid,
 		edges: boardEdges(solid, frame),

@@ -12,7 +12,8 @@ export function weighBoard(board: Board): Weighed {
 	const holes = board.holes.map((h): Weighed => {
 		const deep = h.recess ?? t;
 		const volume = Math.abs(area(h.outline)) * deep;
-		const middle = raised(middleOfOutline(h.outline), board.frame, -deep / 2);
+		const under = h.face === 'inside' ? t - deep / 2 : deep / 2;
+		const middle = raised(middleOfOutline(h.outline), board.frame, -under);
 		return { volume, moment: scale3(middle, volume) };
 	});
 	const whole = positive(weighBody(board.solid));

@@ -1,7 +1,19 @@
 import { nth } from '../../../measure';
 import { whereIs } from '../../../geometry';
 import type { Board } from './board';
-import { flat, over, add3, cross3, dot3, length3, p3, scale3, sub3, unit3, type Point3 } from '../solid';
+import {
+	flat,
+	over,
+	add3,
+	cross3,
+	dot3,
+	length3,
+	p3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 
 /** Something that stands in the air of a box. */
 export interface Obstacle {

@@ -1,5 +1,14 @@
 import { lastOf, nth, ticks, TICKS_PER_MM, type Length, snap } from '../../../measure';
-import { area, bounds, perimeter, rectangle, without, type Corner, type Outline, type Point } from '../../../geometry';
+import {
+	area,
+	bounds,
+	perimeter,
+	rectangle,
+	without,
+	type Corner,
+	type Outline,
+	type Point,
+} from '../../../geometry';
 import type { Bevel, FaceSize, Part } from '../../part';
 import { type Board, type Hole, isDrilled } from './board';
 import { shiftOf } from './shift';

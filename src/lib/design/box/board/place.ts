@@ -3,6 +3,7 @@ import { distanceTo, flatten, type Point, whereIs } from '../../../geometry';
 import { nth } from '../../../measure';
 import { airHolds, type Air, flat, raised, type Frame, add3, scale3, type Point3 } from '../solid';
 import type { Board, Hole } from './board';
+import { dividerNumber } from './on-divider';
 
 /** Somewhere on the outside of a wall, and the way in from there. */
 export interface Place {
@@ -18,7 +19,11 @@ export interface Place {
 	readonly proud: number;
 	/** Layers on that wall, inside and outside, which are cut through with it. */
 	readonly layers: readonly Board[];
+	/** Is it on the inside face of a divider, so that it goes in towards the outside face? */
+	readonly reversed: boolean;
 }
+
+export const onDivider = ({ wall }: Pick<Place, 'wall'>): boolean => wall.role === 'divider';
 
 /** Corners of the outside face in its own frame. */
 export const faceOf = (board: Board): Point[] =>
@@ -37,6 +42,18 @@ export function liesOn({ outline, centre, size }: Hole, face: readonly Point[]):
 	return whole && face.every((p) => whereIs(p, outline) !== 'inside');
 }
 
+/** Does a hole lie within its board? A divider may be smaller on one face than on the other. */
+export function liesOnBoard(hole: Hole, board: Board): boolean {
+	const faces = facesToFill(board);
+	return faces.every((face) => liesOn(hole, face));
+}
+
+/** The faces a thing mounted on a board has to lie within. */
+export function facesToFill(board: Board): Point[][] {
+	const other = board.solid.inside.map((p) => flat(p, board.frame));
+	return board.role === 'divider' ? [faceOf(board), other] : [faceOf(board)];
+}
+
 /** From any point of a hole to the nearest edge of the face it is cut in, ticks; 0 at least. */
 export function edgeOfHole({ outline, centre, size }: Hole, face: readonly Point[]): number {
 	if (size.length === 1) return Math.max(0, distanceTo(centre, face) - nth(size, 0) / 2);
@@ -52,15 +69,17 @@ export function middleOf(board: Board): Point {
 }
 
 /**
- * A spot on a wall, shifted `along` it for the members of a row; null when the box has no such
- * wall.
+ * A spot on a wall or a divider, shifted `along` it for the members of a row; null when the box has
+ * no such board. On a divider it goes in to the side said.
  */
 export function placeOn(
 	boards: readonly Board[],
 	key: string,
 	spot: BoxSpot,
 	along = 0,
+	into: 'far' | 'near' = 'far',
 ): Place | null {
+	if (dividerNumber(key) !== null) return placeOnDivider(boards, key, spot, along, into);
 	const wall = boards.find((b) => b.key === key && (b.role === 'wall' || b.role === 'end'));
 	if (!wall) return null;
 	const middle = middleOf(wall);
@@ -78,7 +97,28 @@ export function placeOn(
 		stack: wall.material.measured + thick('doubler'),
 		proud: thick('overlay'),
 		layers,
+		reversed: false,
 	};
+}
+
+function placeOnDivider(
+	boards: readonly Board[],
+	key: string,
+	spot: BoxSpot,
+	along: number,
+	into: 'far' | 'near',
+): Place | null {
+	const [wall, ...more] = boards.filter((b) => b.divider === dividerNumber(key));
+	if (!wall || more.length > 0) return null;
+	const middle = middleOf(wall);
+	const at = { x: (spot.across ?? middle.x) + along, y: spot.up ?? middle.y };
+	const { n } = wall.frame;
+	const stack = wall.material.measured;
+	// Dividers stand square to an axis: their outside looks along it or against it.
+	const reversed = n.x + n.y + n.z > 0 === (into === 'far');
+	const point = raised(at, wall.frame, reversed ? -stack : 0);
+	const inward = reversed ? n : scale3(n, -1);
+	return { wall, at, point, inward, stack, proud: 0, layers: [], reversed };
 }
 
 /** The board a flange sits on: the wall, or the last layer glued on outside it. */
@@ -94,6 +134,12 @@ export function through(p: Point, from: Frame, to: Frame): Point {
 /** The chamber that begins behind a place, or -1 when a board stands right there. */
 export function roomBehind(rooms: readonly { air: Air }[], place: Place): number {
 	const just = add3(place.point, scale3(place.inward, place.stack + 4));
+	return rooms.findIndex((r) => airHolds(r.air, just));
+}
+
+/** The chamber a place on a divider opens into on its near end, or -1 when a board stands there. */
+export function roomBefore(rooms: readonly { air: Air }[], place: Place): number {
+	const just = add3(place.point, scale3(place.inward, -4));
 	return rooms.findIndex((r) => airHolds(r.air, just));
 }
 

@@ -1,6 +1,6 @@
 import { nth } from '../../../measure';
 import type { Point } from '../../../geometry';
-import { edgeTilt, flat, planeArea, raised, type Frame, type Solid } from '../solid';
+import { edgeTilt, flat, over, planeArea, raised, type Frame, type Solid } from '../solid';
 
 /* How the body of a board is brought into the order every drawing and every size relies on. */
 
@@ -16,7 +16,7 @@ export interface SeamEdge {
 export function cornerFrame(solid: Solid, frame: Frame): Frame {
 	const points = solid.outside.map((p) => flat(p, frame));
 	const low = { x: Math.min(...points.map((p) => p.x)), y: Math.min(...points.map((p) => p.y)) };
-	return { ...frame, at: raised(low, frame) };
+	return { ...frame, at: raised(low, frame, over(nth(solid.outside, 0), frame)) };
 }
 
 /** Both faces started at their lower left corner and run counter-clockwise as seen from outside. */

@@ -1,7 +1,18 @@
 import { nth, TICKS_PER_MM } from '../../../measure';
 import type { Box, BoxDevice } from '../../../job';
 import { type Outline, type Point, type Rect, rectangle } from '../../../geometry';
-import { type Board, boundsOf, faceOf, liesOn, type Obstacle, outermost, type Place, placeOn, roomBehind, through } from '../board';
+import {
+	type Board,
+	boundsOf,
+	faceOf,
+	liesOn,
+	type Obstacle,
+	outermost,
+	type Place,
+	placeOn,
+	roomBehind,
+	through,
+} from '../board';
 import { roundHole } from '../shell';
 import { type Air, airHolds, flat, over, raised, type Point3 } from '../solid';
 import type { ProblemLog } from '../../problem-log';

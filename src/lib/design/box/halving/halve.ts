@@ -2,7 +2,17 @@ import { area, boundsOfPoints, type Outline, without } from '../../../geometry';
 import { mm, TICKS_PER_MM } from '../../../measure';
 import type { Board, Hole } from '../board';
 import { apart, type Point3 } from '../solid';
-import { crossingPair, type CrossingPair, type Crossed, bandOnGrid, sharedStretches, type LineStretch, stretchesOf, TOUCH, woodIn } from './crossing-plates';
+import {
+	crossingPair,
+	type CrossingPair,
+	type Crossed,
+	bandOnGrid,
+	sharedStretches,
+	type LineStretch,
+	stretchesOf,
+	TOUCH,
+	woodIn,
+} from './crossing-plates';
 
 /*
  * Braces that cross are halved over each other: one slides on to the other along the line they

@@ -2,7 +2,15 @@ import { lastOf, nth, around } from '../../../measure';
 import type { Box, Brace } from '../../../job';
 import type { Line } from '../../../geometry';
 import { type SweptAir, frameOf, crossingsOf, stripAcross, p3, type Point3 } from '../solid';
-import { braceAll, braceName, type Braced, type Dowel, type Plate, type PlateBody, type Rod } from './braces';
+import {
+	braceAll,
+	braceName,
+	type Braced,
+	type Dowel,
+	type Plate,
+	type PlateBody,
+	type Rod,
+} from './braces';
 import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';

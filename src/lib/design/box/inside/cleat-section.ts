@@ -1,6 +1,15 @@
 import type { Cleats } from '../../../job';
 import { type Point, whereIs, cornerAt, dot, minus } from '../../../geometry';
-import { type SweptAir, convex, crossed, insideAngle, sideLine, type Quad, quadsOverlap, quadWithin } from '../solid';
+import {
+	type SweptAir,
+	convex,
+	crossed,
+	insideAngle,
+	sideLine,
+	type Quad,
+	quadsOverlap,
+	quadWithin,
+} from '../solid';
 
 /* Cleats seen from the end of the box: where on a wall they lie, and how large they come out. */
 

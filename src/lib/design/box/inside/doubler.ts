@@ -1,7 +1,20 @@
 import { nth, ticks, type Length } from '../../../measure';
 import type { Box, BoardKey } from '../../../job';
 import { boardName, boardOf, type Board, type Seam } from '../board';
-import { type SweptAir, sidesSetIn, sideLine, crossed, faceArea, flat, slab, type Frame, type Solid, add3, p3, scale3 } from '../solid';
+import {
+	type SweptAir,
+	sidesSetIn,
+	sideLine,
+	crossed,
+	faceArea,
+	flat,
+	slab,
+	type Frame,
+	type Solid,
+	add3,
+	p3,
+	scale3,
+} from '../solid';
 import { cornerAt, type Point } from '../../../geometry';
 import { plate, endFrame, type SweptSection, sideFrame, sweptSolid } from '../shell';
 import type { BoardRack } from '../rack';

@@ -1,13 +1,48 @@
 import { mm } from '../../../measure';
 import type { Radiator } from '../../../job';
-import { type Outline, type Point, area, bounds } from '../../../geometry';
-import { cubicTicks, reach, type Air, type Taken, frameOf, raised, slab, add3, scale3 } from '../solid';
-import { type Board, type Hole, faceOf, liesOn, outermost, placeOn, roomBehind, rowOf, through, boardName, boardOf } from '../board';
+import { type Point, area, bounds } from '../../../geometry';
+import {
+	cubicTicks,
+	reach,
+	type Air,
+	type Taken,
+	frameOf,
+	raised,
+	slab,
+	add3,
+	scale3,
+} from '../solid';
+import {
+	type Board,
+	faceOf,
+	liesOnBoard,
+	noSuchBoard,
+	onDivider,
+	outermost,
+	placeOn,
+	roomBefore,
+	roomBehind,
+	sayNoSide,
+	rowOf,
+	through,
+	wayOf,
+	boardName,
+	boardOf,
+	dividerNumber,
+} from '../board';
 import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { cutFor, drillBolts, type Framed, framedName, type Seated } from '../mounted';
+import {
+	cutFor,
+	cutHole,
+	cutRadius,
+	drillBolts,
+	type Framed,
+	framedName,
+	type Seated,
+} from '../mounted';
 import { saySeat, sayDriver } from './driver-sheet';
 
 /** A list of a box that is to be seated. */
@@ -34,6 +69,8 @@ export const besideVents =
 /** Where things are seated, and what is made for them. */
 interface Stage {
 	readonly boards: readonly Board[];
+	/** How many dividers are asked for. */
+	readonly dividers: number;
 	readonly rooms: readonly { readonly air: Air }[];
 	readonly rack: BoardRack;
 }
@@ -51,12 +88,14 @@ export function seatAll<D extends Framed>(
 	row.framed.forEach((driver, d) => {
 		sayDriver({ list: row.list, driver, d }, cutHole(driver, { x: 0, y: 0 }).size, log);
 		sayPitch(row.list, driver, d, log);
+		sayNoSide(driver, [row.list, d, 'into'], log);
+		let refused = sayRingInside(row.list, driver, d, log);
+		if (refused) return;
 		const ring =
 			driver.seat.kind === 'ring'
 				? stage.rack.of(driver.seat.material, [row.list, d, 'seat', 'material'])
 				: null;
 		const own = ownPlaces({ list: row.list, driver, index: d }, ring, stage, log);
-		let refused = false;
 		own.forEach((one, i) => {
 			const barred = row.bars(one.room);
 			if (barred && !refused) log.stop([row.list, d, 'board'], barred.what, barred.fix);
@@ -71,6 +110,17 @@ export function seatAll<D extends Framed>(
 		});
 	});
 	return { seated, rings };
+}
+
+/** A ring would stand in the air of the other chamber, where nothing takes account of it. */
+function sayRingInside(list: Seated['list'], driver: Framed, d: number, log: ProblemLog): boolean {
+	if (driver.seat.kind !== 'ring' || dividerNumber(driver.board) === null) return false;
+	log.stop(
+		[list, d, 'seat'],
+		`${framedName(list, driver.name, d)} sits on a divider: a ring is made for the outside of a box.`,
+		'Set its frame on the face, or in a routed seat.',
+	);
+	return true;
 }
 
 const pitchOf = (driver: Framed): number => driver.pitch ?? driver.frame + mm(20);
@@ -89,18 +139,14 @@ function sayPitch(list: Seated['list'], driver: Framed, d: number, log: ProblemL
 function ownPlaces<D extends Framed>(
 	{ list, driver, index }: Pick<Seated<D>, 'list' | 'driver' | 'index'>,
 	ring: Board['material'] | null,
-	{ boards, rooms }: Stage,
+	{ boards, rooms, dividers }: Stage,
 	log: ProblemLog,
 ): Seated<D>[] {
 	const places = rowOf(driver.count, pitchOf(driver)).flatMap(
-		(shift) => placeOn(boards, driver.board, driver.at, shift) ?? [],
+		(shift) => placeOn(boards, driver.board, driver.at, shift, driver.into) ?? [],
 	);
 	if (places.length === 0)
-		log.stop(
-			[list, index, 'board'],
-			`This form has no board '${driver.board}'.`,
-			'Choose one of its own walls.',
-		);
+		log.stop([list, index, 'board'], ...noSuchBoard(boards, driver.board, dividers));
 	const seat = driver.seat.kind === 'routed' ? -driver.seat.depth : (ring?.measured ?? 0);
 	const name = framedName(list, driver.name, index);
 	return places.map((place, i) => ({
@@ -110,6 +156,7 @@ function ownPlaces<D extends Framed>(
 		name: `${name}${driver.count > 1 ? ` ${String.fromCharCode(97 + i)}` : ''}`,
 		place,
 		room: roomBehind(rooms, place),
+		front: onDivider(place) ? roomBefore(rooms, place) : null,
 		proud: place.proud + seat,
 		cutRadius: cutRadius(driver),
 	}));
@@ -117,60 +164,25 @@ function ownPlaces<D extends Framed>(
 
 /**
  * What a driver takes of its chamber, and gives back: the doublers behind its wall were counted
- * whole, but its cut-out goes through them.
+ * whole, but its cut-out goes through them. A divider is in no chamber: what its cut-out opens
+ * behind the frame is air of the chamber the magnet lies in.
  */
-export function driverTakes({ driver, name, room, place }: Seated<Framed>): Taken[] {
+export function driverTakes({ driver, name, room, place, proud }: Seated<Framed>): Taken[] {
 	if (room < 0) return [];
 	const open = Math.abs(area(cutHole(driver, place.at).outline));
 	const cut = place.layers
 		.filter((b) => b.role === 'doubler')
 		.map((b) => ({ room, what: DOUBLED, volume: -open * b.material.measured }));
+	if (onDivider(place)) {
+		const deep = Math.max(0, place.stack + proud);
+		cut.push({ room, what: `Cut-out of ${name} in the divider`, volume: -open * deep });
+	}
 	const own = { room, what: name, volume: cubicTicks(driver.displacement ?? 0) };
 	return own.volume > 0 ? [own, ...cut] : cut;
 }
 
 /** The line of the doublers in the list of what is taken off the volume. */
 export const DOUBLED = 'Doubled boards';
-
-function cutRadius({ cutout }: Framed): number {
-	if (cutout.kind === 'round') return cutout.diameter / 2;
-	if (cutout.kind === 'oval') return Math.max(cutout.length, cutout.width) / 2;
-	const b = bounds(cutout.outline);
-	return Math.hypot(b.length, b.width) / 2;
-}
-
-/** Outline of the cut-out round its centre, and its size for the drawing. */
-function cutHole(driver: Framed, at: Point): Hole {
-	const { cutout } = driver;
-	if (cutout.kind === 'round') return roundHole(at, cutout.diameter);
-	if (cutout.kind === 'oval')
-		return {
-			...roundHole(at, cutout.width),
-			outline: oval(at, cutout.length, cutout.width),
-			size: [cutout.length, cutout.width],
-		};
-	const b = bounds(cutout.outline);
-	const outline = cutout.outline.map((c) => ({
-		...('bulge' in c && c.bulge ? { bulge: c.bulge } : {}),
-		x: c.x - b.x - b.length / 2 + at.x,
-		y: c.y - b.y - b.width / 2 + at.y,
-	}));
-	return { ...roundHole(at, 0), outline, size: [b.length, b.width] };
-}
-
-/** Straight sides with half circles at the ends of the longer way. */
-function oval(at: Point, length: number, width: number): Outline {
-	const r = Math.min(length, width) / 2;
-	const [dx, dy] = length >= width ? [length / 2 - r, r] : [r, width / 2 - r];
-	const c = (x: number, y: number, bulge = 0): Outline[number] => ({
-		x: at.x + x,
-		y: at.y + y,
-		...(bulge ? { bulge } : {}),
-	});
-	return length >= width
-		? [c(-dx, -dy), c(dx, -dy, 1), c(dx, dy), c(-dx, dy, 1)]
-		: [c(dx, -dy), c(dx, dy, 1), c(-dx, dy), c(-dx, -dy, 1)];
-}
 
 /**
  * Cuts the hole in the wall and in every layer behind it, and the seat if one is routed. False when
@@ -179,10 +191,9 @@ function oval(at: Point, length: number, width: number): Outline {
 function holesFor(one: Seated<Framed>, log: ProblemLog, tell: boolean): boolean {
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: cutFor(one), name };
-	const face = faceOf(place.wall);
-	if (!liesOn(hole, face)) {
+	if (!liesOnBoard(hole, place.wall)) {
 		const size = hole.size.map(shown).join(' x ');
-		const b = bounds(face.map(round));
+		const b = bounds(faceOf(place.wall).map(round));
 		if (tell)
 			log.stop(
 				[one.list, one.index, 'cutout'],
@@ -192,6 +203,7 @@ function holesFor(one: Seated<Framed>, log: ProblemLog, tell: boolean): boolean 
 		return false;
 	}
 	place.wall.holes.push(hole);
+	if (onDivider(place)) place.wall.notes.push(howItSits(one));
 	drillBolts(one, hole, log);
 	if (driver.seat.kind === 'routed') {
 		// The frame lies on the outermost layer: that is where its seat is routed.
@@ -201,6 +213,7 @@ function holesFor(one: Seated<Framed>, log: ProblemLog, tell: boolean): boolean 
 			...roundHole(at, driver.frame + mm(1), driver.seat.depth),
 			of: 'seat',
 			name: `seat of ${name}`,
+			...(place.reversed ? { face: 'inside' as const } : {}),
 		});
 	}
 	for (const layer of place.layers)
@@ -210,6 +223,12 @@ function holesFor(one: Seated<Framed>, log: ProblemLog, tell: boolean): boolean 
 			name,
 		});
 	return true;
+}
+
+/** Told on the drawing of a divider: which face the frame lies on, and when it goes in. */
+function howItSits({ name, place: { reversed, inward } }: Seated<Framed>): string {
+	const face = reversed ? 'inside' : 'outside';
+	return `${name}: its frame lies on the ${face} face, its magnet points ${wayOf(inward)}. Seal it to the board; it goes in before the box is shut, or through a board that can be unscrewed.`;
 }
 
 const round = (p: Point): Point => ({ x: Math.round(p.x), y: Math.round(p.y) });

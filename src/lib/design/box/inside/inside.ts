@@ -17,7 +17,15 @@ import type { BoardRack } from '../rack';
 import { divide } from './rooms';
 import { type Shell, type SweptSection, openFront } from '../shell';
 import type { ProblemLog } from '../../problem-log';
-import { clearOf, slotSetups, roundSetups, type SlotSetup, type VentSetup, tuneRooms, type VentResult } from '../vent';
+import {
+	clearOf,
+	slotSetups,
+	roundSetups,
+	type SlotSetup,
+	type VentSetup,
+	tuneRooms,
+	type VentResult,
+} from '../vent';
 
 /** Everything in a box once all is in its place. */
 export interface Inside {
@@ -142,8 +150,14 @@ export function mount(
 	const { rooms, boards } = stage;
 	const tubes = roundSetups(box, { boards, rooms, section }, log);
 	const setups: VentSetup[] = [...slots, ...tubes];
-	const vented = new Set(setups.map((s) => s.room));
-	const { seated, radiators, rings } = seatBoth(box, { boards, rooms, rack }, vented, log);
+	const vented = new Set(setups.flatMap(roomsOf));
+	const dividers = box.dividers.length;
+	const { seated, radiators, rings } = seatBoth(
+		box,
+		{ boards, dividers, rooms, rack },
+		vented,
+		log,
+	);
 	const taken = [...stage.taken];
 	taken.push(...framedOf({ seated, radiators }).flatMap(driverTakes));
 	const terminal = cutTerminal(box, boards, rooms, log);
@@ -173,6 +187,10 @@ export function mount(
 		],
 	};
 }
+
+/** The chambers a vent opens into, less one: two of a tube through a divider. */
+const roomsOf = (setup: VentSetup): number[] =>
+	setup.kind === 'round' && setup.other !== null ? [setup.room, setup.other] : [setup.room];
 
 function seatBoth(
 	box: Box,

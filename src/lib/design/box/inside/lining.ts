@@ -1,7 +1,18 @@
 import { nth, toMm, around } from '../../../measure';
 import type { Box } from '../../../job';
 import { area as areaOf, cornerAt } from '../../../geometry';
-import { type Air, sidesAround, faceWithin, SIX, planeArea, cross3, dot3, sub3, type Point3, type Taken } from '../solid';
+import {
+	type Air,
+	sidesAround,
+	faceWithin,
+	SIX,
+	planeArea,
+	cross3,
+	dot3,
+	sub3,
+	type Point3,
+	type Taken,
+} from '../solid';
 import { type Board, squareMetres } from '../board';
 
 export interface Lined {

@@ -1,7 +1,20 @@
 import { nth } from '../../../measure';
 import type { Box, Divider } from '../../../job';
 import { type Line, type Point, cornerAt } from '../../../geometry';
-import { volumeOfAir, type SweptAir, frameOf, type Frame, type Solid, stripAcross, type BoardStrip, length3, middle3, p3, sub3, type Point3 } from '../solid';
+import {
+	volumeOfAir,
+	type SweptAir,
+	frameOf,
+	type Frame,
+	type Solid,
+	stripAcross,
+	type BoardStrip,
+	length3,
+	middle3,
+	p3,
+	sub3,
+	type Point3,
+} from '../solid';
 import { boardOf, type Board, type Seam } from '../board';
 import { endFrame, plate, sweptSolid } from '../shell';
 import { shown } from '../shown';
@@ -63,7 +76,8 @@ export function divide(
 			const board = boardOf({
 				key,
 				wall: null,
-				name: 'Divider',
+				name: dividerName(box, d),
+				divider: d + 1,
 				role: 'divider',
 				material,
 				...cut,
@@ -80,6 +94,10 @@ export function divide(
 	});
 	return { rooms: rooms.map((r) => ({ air: r.air, gross: volumeOfAir(r.bare) })), boards, seams };
 }
+
+/** Its number is told where there are several. */
+export const dividerName = ({ dividers }: Box, d: number): string =>
+	dividers.length > 1 ? `Divider ${d + 1}` : 'Divider';
 
 function missed(divider: Divider, d: number, air: SweptAir, log: ProblemLog): void {
 	const limit = {

@@ -1,9 +1,11 @@
 import type { Driver } from '../../../job';
 import type { Place } from '../board';
 
-/** What sits in a cut-out by its frame: only a driver has a magnet. */
-export type Framed = Omit<Driver, 'data' | 'magnet' | 'magnetHeight'> &
-	Partial<Pick<Driver, 'magnet' | 'magnetHeight'>>;
+/** What only a driver has: a magnet, and a side it lies on where it stands in a divider. */
+type OfDrivers = 'magnet' | 'magnetHeight' | 'into';
+
+/** What sits in a cut-out by its frame. */
+export type Framed = Omit<Driver, 'data' | OfDrivers> & Partial<Pick<Driver, OfDrivers>>;
 
 /** One of a row of drivers or passive radiators, in its place. */
 export interface Seated<D extends Framed = Driver> {
@@ -15,6 +17,8 @@ export interface Seated<D extends Framed = Driver> {
 	readonly place: Place;
 	/** Chamber number less one; -1 where a board stands behind it. */
 	readonly room: number;
+	/** Of one on a divider: the chamber its cone looks into, counted alike. */
+	readonly front: number | null;
 	/**
 	 * How far the flange sits outside the face of the wall (a ring) or inside it (a routed seat,
 	 * negative).

@@ -3,6 +3,7 @@ import { QUIET, CEILING, sealed, stuffingCredit, volumeForQtc } from '../vent';
 import type { Chamber, SealedFigures, VolumeLine } from '../box-plan';
 import type { Inside } from '../inside';
 import type { Seated } from '../mounted';
+import { isJoined, isTubed, joinedWords } from '../between';
 import { qsOf, sayRadiatorData, sayTuning, tunedTogether } from '../response';
 import { nth } from '../../../measure';
 import { refusedLines } from './refused';
@@ -32,7 +33,9 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 		}
 		const vents = inside.vents.filter((v) => v.setup.room === r);
 		const cones = inside.radiators.filter((s) => s.room === r);
-		const breathes = vents.length > 0 ? 'vented' : cones.length > 0 ? 'passive' : null;
+		const vented = vents.length > 0 || isTubed(inside, r);
+		const breathes = vented ? 'vented' : cones.length > 0 ? 'passive' : null;
+		const closed = breathes === null && net > 0 && !isJoined(inside, r);
 		sayTuning(cones, r, net * 1e-3, log);
 		const credit = box.stuffing ? stuffingCredit(box.stuffing.credit, breathes !== null) : 0;
 		const acting = net * (1 + (credit * (box.stuffing?.fill ?? 100)) / 1e4);
@@ -46,8 +49,9 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 			acting,
 			stuffing: stuffingWords(box, breathes, credit, log),
 			wanted,
-			sealed: breathes !== null || net <= 0 ? null : sealedOf(box, inside, r, acting, log),
+			sealed: closed ? sealedOf(box, inside, r, acting, log) : null,
 			tuning: vents[0]?.hertz ?? tunedTogether(cones, net * 1e-3)?.hertz ?? null,
+			says: joinedWords(inside, r),
 		};
 	});
 }

@@ -91,6 +91,7 @@ function holeFigures(
 		size: hole.size.map(snap),
 		...(hole.pattern ? { pattern: { ...hole.pattern, middle: home(hole.pattern.middle) } } : {}),
 		recess: hole.recess === null ? null : snap(hole.recess),
+		...(hole.face ? { face: hole.face } : {}),
 		edge: snap(Math.max(0, edge)),
 	};
 }

@@ -1,4 +1,4 @@
-import { snap, theOne } from '../../../measure';
+import { nth, snap, theOne } from '../../../measure';
 import { distanceTo } from '../../../geometry';
 import type { Radiator } from '../../../job';
 import type { Chamber, DriverFigures, RadiatorFigures } from '../box-plan';
@@ -6,7 +6,15 @@ import { tunedTogether } from '../response';
 import { clashes, framedOf, roomFor, type Inside } from '../inside';
 import { cutFor, type Framed, type Seated, sayBehindBolts } from '../mounted';
 import { finite } from '../finite';
-import { boardObstacle, type Hole, edgeOfHole, rodObstacle, type Obstacle, faceOf } from '../board';
+import { standsBefore } from '../between';
+import {
+	boardObstacle,
+	type Hole,
+	edgeOfHole,
+	rodObstacle,
+	type Obstacle,
+	facesToFill,
+} from '../board';
 import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -16,11 +24,11 @@ import { p3 } from '../solid';
 export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemLog): DriverFigures {
 	const { driver, index, name, place } = one;
 	const path = [one.list, index];
-	const face = faceOf(place.wall);
+	const faces = facesToFill(place.wall);
 	const { x, y } = place.at;
 	const here = (h: Hole): boolean => h.centre.x === x && h.centre.y === y;
 	const hole = theOne(place.wall.holes, (h) => h.name === name && h.of === cutFor(one) && here(h));
-	const edge = edgeOfHole(hole, face);
+	const edge = Math.min(...faces.map((face) => edgeOfHole(hole, face)));
 	if (edge < LEAST_EDGE) {
 		log.check(
 			[...path, 'at'],
@@ -28,7 +36,7 @@ export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemL
 			`Keep ${shown(LEAST_EDGE)} mm or more, or the edge breaks out.`,
 		);
 	}
-	if (distanceTo(place.at, face) < driver.frame / 2) {
+	if (distanceTo(place.at, nth(faces, place.reversed ? 1 : 0)) < driver.frame / 2) {
 		log.check(
 			[...path, 'frame'],
 			`The frame of ${name} (${shown(driver.frame)} mm) stands over the edge of its board.`,
@@ -48,9 +56,10 @@ export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemL
 	const inTheWay = ['brace', 'cleat', 'divider', 'slot'];
 	sayBehindBolts(
 		one,
-		inside.boards.filter((b) => inTheWay.includes(b.role)),
+		inside.boards.filter((b) => inTheWay.includes(b.role) && b !== place.wall),
 		log,
 	);
+	sayBeforeFrame(one, inside, log);
 	const meets = clashes(one, behind < 0 ? null : air, obstaclesFor(one, inside));
 	const told = besideOn(one, inside);
 	const untold = meets.filter((other) => !told.has(other));
@@ -64,6 +73,7 @@ export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemL
 		name,
 		board: place.wall.name,
 		chamber: air ? one.room + 1 : null,
+		front: one.front === null || one.front < 0 ? null : one.front + 1,
 		edge: snap(edge),
 		room: snap(finite(room.axis)),
 		roomAtRim: snap(finite(room.rim)),
@@ -71,6 +81,24 @@ export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemL
 		behind: snap(finite(behind)),
 		meets,
 	};
+}
+
+/** Says what stands where the frame of a driver on a divider has to lie. */
+function sayBeforeFrame(one: Seated<Framed>, inside: Inside, log: ProblemLog): void {
+	const { driver, front, index, name, place } = one;
+	if (front === null) return;
+	const told = besideOn(one, inside);
+	const dividers = inside.boards.filter((b) => b.role === 'divider' && b !== place.wall);
+	const obstacles = [...obstaclesFor(one, inside), ...dividers.map(boardObstacle)];
+	const met = standsBefore(place, driver.frame / 2, obstacles).filter((other) => !told.has(other));
+	if (front >= 0 && met.length === 0) return;
+	log.check(
+		[one.list, index, 'frame'],
+		met.length > 0
+			? `Where the frame of ${name} lies on ${place.wall.name} stands ${met.join(', ')}.`
+			: `Before the cone of ${name} there is no air but a board.`,
+		'Move one of them.',
+	);
 }
 
 /** A passive radiator as it sits, and what it is tuned to with the others of its chamber. */

@@ -2,6 +2,7 @@ import { nth, TICKS_PER_MM, snap } from '../../../measure';
 import { leastVentArea, tubeMeets, ventSpeed, type VentResult } from '../vent';
 import type { VentFigures } from '../box-plan';
 import { speedWord } from './chamber';
+import { isJoined, joinedNote, standsBefore } from '../between';
 import { boardObstacle } from '../board';
 import type { Inside } from '../inside';
 import { finite } from '../finite';
@@ -13,15 +14,16 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 	const { setup, length, hertz, clear, bent } = result;
 	const { breath, room } = setup;
 	const area = breath.area / TICKS_PER_MM ** 2 / 100;
-	const moved = movedBy(inside, room);
+	const moved = isJoined(inside, room) ? 0 : movedBy(inside, room);
 	const all = inside.vents
 		.filter((v) => v.setup.room === room)
 		.reduce((sum, v) => sum + v.setup.breath.area, 0);
-	const speed = moved > 0 ? ventSpeed(hertz, moved, all / (TICKS_PER_MM * 1000) ** 2) : null;
-	if (speed !== null && speed > 34) {
+	const tuned = moved > 0 ? hertz : null;
+	const speed = tuned && ventSpeed(tuned, moved, all / (TICKS_PER_MM * 1000) ** 2);
+	if (tuned !== null && speed !== null && speed > 34) {
 		log.check(
 			['vents', setup.index],
-			`The air in ${setup.name} reaches ${Math.round(speed)} m/s at ${Math.round(hertz)} Hz when the driver moves all it can.`,
+			`The air in ${setup.name} reaches ${Math.round(speed)} m/s at ${Math.round(tuned)} Hz when the driver moves all it can.`,
 			`Make the opening ${Math.ceil(speed / 17)} times as large for a quiet vent; 34 m/s is the ceiling.`,
 		);
 	}
@@ -41,6 +43,7 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		name: setup.name,
 		kind: setup.kind,
 		chamber: room + 1,
+		joins: setup.kind === 'round' && setup.other !== null ? setup.other + 1 : null,
 		count: setup.kind === 'round' ? setup.vent.count : 1,
 		size,
 		area,
@@ -56,8 +59,8 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		clearWanted: snap(setup.clearWanted),
 		speed,
 		speedWord: speed === null ? null : speedWord(speed),
-		leastArea: moved > 0 ? leastVentArea(hertz, moved) * 1e4 : null,
-		notes: [...ventNotes(setup.kind), ...tubeNotes(result)],
+		leastArea: tuned && leastVentArea(tuned, moved) * 1e4,
+		notes: [...ventNotes(result), ...tubeNotes(result), ...joinedNote(inside, result)],
 	};
 }
 
@@ -77,9 +80,10 @@ function sayInTheWay({ setup, length }: VentResult, inside: Inside, log: Problem
 	const obstacles = [...boards.map(boardObstacle), ...others];
 	const radius = vent.diameter / 2 + vent.wall;
 	const { air } = nth(inside.rooms, room);
-	const met = places.flatMap((place, i) =>
-		tubeMeets({ place, path: nth(paths, i), length, radius }, air, obstacles),
-	);
+	const met = places.flatMap((place, i) => [
+		...tubeMeets({ place, path: nth(paths, i), length, radius }, air, obstacles),
+		...(setup.other === null ? [] : standsBefore(place, radius, obstacles)),
+	]);
 	if (met.length === 0) return;
 	log.check(
 		['vents', index, 'at'],
@@ -88,7 +92,8 @@ function sayInTheWay({ setup, length }: VentResult, inside: Inside, log: Problem
 	);
 }
 
-function ventNotes(kind: 'round' | 'slot'): string[] {
+function ventNotes({ setup: { kind }, hertz }: VentResult): string[] {
+	if (hertz === null) return [];
 	const trim = 'Cut long and tune by trimming: every 10 % of acting length is about 5 % of tuning.';
 	const walls =
 		'A slot that shares walls with the box acts longer than its boards; published corrections differ by about 5 % in tuning.';

@@ -3,6 +3,7 @@ import { snapOutline } from '../../../geometry';
 import type { Box, Sundry } from '../../../job';
 import type { Part } from '../../part';
 import { evenSpacing, boxAssembly } from './assembly';
+import { sayJoined } from '../between';
 import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
 import { rodMass, type Rod, type Inside } from '../inside';
@@ -50,6 +51,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
 	sayOverlaps(inside, log);
 	sayNames(box, inside, log);
+	sayJoined(inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
 	const radiators = inside.radiators.map((s) => radiatorFigures(s, inside, whole.chambers, log));
 	const mounted = [

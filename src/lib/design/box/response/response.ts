@@ -2,6 +2,7 @@ import type { Box, Radiator } from '../../../job';
 import { TICKS_PER_MM } from '../../../measure';
 import type { ProblemLog } from '../../problem-log';
 import type { Chamber, ResponseFigures, ResponsePoint } from '../box-plan';
+import { isJoined } from '../between';
 import type { Inside } from '../inside';
 import type { Seated } from '../mounted';
 import type { VentResult } from '../vent';
@@ -23,6 +24,7 @@ export function responsesOf(
 	sayContradictions(box, log);
 	return chambers.flatMap((chamber) => {
 		const room = chamber.number - 1;
+		if (isJoined(inside, room)) return [];
 		const own = inside.seated.filter((s) => s.room === room);
 		const vents = inside.vents.filter((v) => v.setup.room === room);
 		const cones = inside.radiators.filter((s) => s.room === room);

@@ -1,7 +1,16 @@
 import type { Box } from '../../../job';
 import type { Point } from '../../../geometry';
 import { boardName, boardOf, type Board } from '../board';
-import { sidesSetIn, frameOf, type Frame, type Solid, p3, scale3, sub3, type Point3 } from '../solid';
+import {
+	sidesSetIn,
+	frameOf,
+	type Frame,
+	type Solid,
+	p3,
+	scale3,
+	sub3,
+	type Point3,
+} from '../solid';
 import type { SweptSection } from './swept-section';
 
 /**

@@ -2,7 +2,18 @@ import { mm, nth } from '../../../measure';
 import type { SlotVent } from '../../../job';
 import type { Outline, Point } from '../../../geometry';
 import { boardOf, type Board, type Hole } from '../board';
-import { crossed, sideLine, type SlotPlane, flat, add3, dot3, scale3, sub3, unit3, type Point3 } from '../solid';
+import {
+	crossed,
+	sideLine,
+	type SlotPlane,
+	flat,
+	add3,
+	dot3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import type { SweptSection } from './swept-section';
 
 /** Which edge of the front a slot opens beside, in the order of its corners. */

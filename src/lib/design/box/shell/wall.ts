@@ -2,7 +2,19 @@ import { nth } from '../../../measure';
 import type { Box } from '../../../job';
 import { type Point, type Line, cornerAt } from '../../../geometry';
 import { boardName, boardOf, type Board } from '../board';
-import { convex, sideLine, type Quad, halfOf, frameOf, planeArea, type Frame, type Solid, p3, scale3, type Point3 } from '../solid';
+import {
+	convex,
+	sideLine,
+	type Quad,
+	halfOf,
+	frameOf,
+	planeArea,
+	type Frame,
+	type Solid,
+	p3,
+	scale3,
+	type Point3,
+} from '../solid';
 import type { SweptSection } from './swept-section';
 
 /** The boards of the profile, each a quadrilateral swept along the width. */

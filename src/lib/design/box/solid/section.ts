@@ -1,5 +1,18 @@
 import { nth } from '../../../measure';
-import { cornerAt, crossings, lineLine, type Line, type Point, dot, leftOf, minus, plus, times, unit, whereIs } from '../../../geometry';
+import {
+	cornerAt,
+	crossings,
+	lineLine,
+	type Line,
+	type Point,
+	dot,
+	leftOf,
+	minus,
+	plus,
+	times,
+	unit,
+	whereIs,
+} from '../../../geometry';
 import { planeArea } from './solid';
 
 /*

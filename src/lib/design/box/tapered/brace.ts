@@ -1,7 +1,33 @@
 import { nth } from '../../../measure';
 import type { Box, Brace } from '../../../job';
-import { type TaperedAir, type Plane, hexCorners, ENDS, leastOf, level, ON, opens, stretch, type Planes, add3, dot3, length3, p3, scale3, sub3, type Point3 } from '../solid';
-import { braceAll, braceName, type Braced, type Dowel, type Plate, type PlateBody, type Rod } from '../inside';
+import {
+	type TaperedAir,
+	type Plane,
+	hexCorners,
+	ENDS,
+	leastOf,
+	level,
+	ON,
+	opens,
+	stretch,
+	type Planes,
+	add3,
+	dot3,
+	length3,
+	p3,
+	scale3,
+	sub3,
+	type Point3,
+} from '../solid';
+import {
+	braceAll,
+	braceName,
+	type Braced,
+	type Dowel,
+	type Plate,
+	type PlateBody,
+	type Rod,
+} from '../inside';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
 import type { TaperedRoom } from './divide';

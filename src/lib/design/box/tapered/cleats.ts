@@ -1,6 +1,25 @@
 import { nth } from '../../../measure';
 import type { Cleats, Material } from '../../../job';
-import { airHolds, type Plane, apart, ENDS, level, meet3, ROUND, type Across, type Six, frameOf, type Solid, cross3, dot3, length3, scale3, sub3, unit3, type Point3 } from '../solid';
+import {
+	airHolds,
+	type Plane,
+	apart,
+	ENDS,
+	level,
+	meet3,
+	ROUND,
+	type Across,
+	type Six,
+	frameOf,
+	type Solid,
+	cross3,
+	dot3,
+	length3,
+	scale3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import { boardOf, type Board, woodOf } from '../board';
 import { stripSeam, type Cleated } from '../inside';
 import { sideName } from './tapered';

@@ -3,7 +3,7 @@ import type { Box, Divider } from '../../../job';
 import { type TaperedAir, ENDS, leastOf, level, stretch, type Across, type Planes } from '../solid';
 import { boardOf, type Board, type Seam } from '../board';
 import type { BoardRack } from '../rack';
-import { edgeSeams } from '../inside';
+import { dividerName, edgeSeams } from '../inside';
 import { shown } from '../shown';
 import { airWithin } from './form';
 import { sliceAcross } from './slice';
@@ -41,8 +41,15 @@ export function divideTapered(
 			if (!slice || !halves) return [room];
 			met++;
 			const { solid, frame } = slice;
-			const made = { key, wall: null, name: 'Divider', role: 'divider' as const };
-			const board = boardOf({ ...made, material, solid, frame, grain: 'along' });
+			const made = { key, wall: null, divider: d + 1, role: 'divider' as const };
+			const board = boardOf({
+				...made,
+				name: dividerName(box, d),
+				material,
+				solid,
+				frame,
+				grain: 'along',
+			});
 			boards.push(board);
 			seams.push(...edgeSeams(board, slice.meets));
 			const bareHalves = halvesOf(room.bare, across, at, t, key) ?? halves;

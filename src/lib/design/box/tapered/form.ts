@@ -1,6 +1,21 @@
 import { nth } from '../../../measure';
 import type { Box, ShapeOf, Material } from '../../../job';
-import { type TaperedAir, type Plane, hexCorners, hexVolume, mapPlanes, opens, SIX, type Planes, type Six, dot3, p3, sub3, unit3, type Point3 } from '../solid';
+import {
+	type TaperedAir,
+	type Plane,
+	hexCorners,
+	hexVolume,
+	mapPlanes,
+	opens,
+	SIX,
+	type Planes,
+	type Six,
+	dot3,
+	p3,
+	sub3,
+	unit3,
+	type Point3,
+} from '../solid';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';

@@ -1,7 +1,18 @@
 import type { Path, Box } from '../../../job';
 import { layUp, type LayerAsk, type Layers } from '../inside';
 import type { BoardRack } from '../rack';
-import { sidesAround, faceWithin, SIX, type Planes, type Six, flat, slab, type TaperedAir, add3, scale3 } from '../solid';
+import {
+	sidesAround,
+	faceWithin,
+	SIX,
+	type Planes,
+	type Six,
+	flat,
+	slab,
+	type TaperedAir,
+	add3,
+	scale3,
+} from '../solid';
 import { faceFrame, sideName, type TaperedShell } from './tapered';
 import { airWithin } from './form';
 import type { ProblemLog } from '../../problem-log';

@@ -1,6 +1,19 @@
 import { nth } from '../../../measure';
 import type { Meeting } from '../inside';
-import { sidesAround, ENDS, faceWithin, level, stretch, type Across, type Planes, frameOf, type Frame, type Solid, p3, type Point3 } from '../solid';
+import {
+	sidesAround,
+	ENDS,
+	faceWithin,
+	level,
+	stretch,
+	type Across,
+	type Planes,
+	frameOf,
+	type Frame,
+	type Solid,
+	p3,
+	type Point3,
+} from '../solid';
 
 /*
  * Dividers, frames and shelves in a double-tapered box. A board across one axis is plain as long as

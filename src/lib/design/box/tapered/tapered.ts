@@ -1,6 +1,22 @@
 import { nth } from '../../../measure';
 import type { Box, BoardKey, ShapeOf, Material } from '../../../job';
-import { type Plane, faceWithin, meet3, ROUND, SIX, type Planes, type Six, frameOf, type Frame, type Solid, length3, middle3, p3, sub3, type Point3 } from '../solid';
+import {
+	type Plane,
+	faceWithin,
+	meet3,
+	ROUND,
+	SIX,
+	type Planes,
+	type Six,
+	frameOf,
+	type Frame,
+	type Solid,
+	length3,
+	middle3,
+	p3,
+	sub3,
+	type Point3,
+} from '../solid';
 import { boardName, boardOf, type Board, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import { taperedForm, type Form } from './form';

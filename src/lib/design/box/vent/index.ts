@@ -1,4 +1,13 @@
-export { CEILING, leastVentArea, QUIET, sealed, SOUND, stuffingCredit, ventSpeed, volumeForQtc } from './acoustics';
+export {
+	CEILING,
+	leastVentArea,
+	QUIET,
+	sealed,
+	SOUND,
+	stuffingCredit,
+	ventSpeed,
+	volumeForQtc,
+} from './acoustics';
 export { tubeMeets } from './run-into';
 export { clearOf, slotSetups } from './slot-setup';
 export { roundSetups } from './tube';

@@ -1,5 +1,18 @@
 import { nth } from '../../../measure';
-import { type Taken, type Quad, type SlotPlane, frameOf, planeArea, type Frame, type Solid, add3, p3, scale3, sub3, unit3 } from '../solid';
+import {
+	type Taken,
+	type Quad,
+	type SlotPlane,
+	frameOf,
+	planeArea,
+	type Frame,
+	type Solid,
+	add3,
+	p3,
+	scale3,
+	sub3,
+	unit3,
+} from '../solid';
 import { boardOf, type Board, boardObstacle, type Obstacle, type Seam } from '../board';
 import { type SlotBody, slotAreas } from './slot';
 import { bodyAt } from './slot-setup';

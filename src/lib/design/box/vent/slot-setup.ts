@@ -5,7 +5,15 @@ import { type SweptAir, sidesSetIn, slotPlane, type SlotPlane, planeArea } from 
 import type { Board } from '../board';
 import type { BoardRack } from '../rack';
 import { shown } from '../shown';
-import { longestSlot, shortestBend, shortestSlot, slotAreas, slotBody, type SlotBody, type SlotSize } from './slot';
+import {
+	longestSlot,
+	shortestBend,
+	shortestSlot,
+	slotAreas,
+	slotBody,
+	type SlotBody,
+	type SlotSize,
+} from './slot';
 import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type SlotSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';

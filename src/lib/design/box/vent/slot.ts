@@ -1,5 +1,13 @@
 import { type Line, type Point, cornerAt, dot, minus } from '../../../geometry';
-import { reachSides, convex, crossed, sideLine, type Quad, type SlotPlane, planeArea } from '../solid';
+import {
+	reachSides,
+	convex,
+	crossed,
+	sideLine,
+	type Quad,
+	type SlotPlane,
+	planeArea,
+} from '../solid';
 
 /** What a slot of one length is made of, in its plane. */
 export interface SlotBody {

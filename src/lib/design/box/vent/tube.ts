@@ -2,7 +2,20 @@ import { nth, snap } from '../../../measure';
 import { boundsOfPoints, type Point } from '../../../geometry';
 import type { Box, RoundVent } from '../../../job';
 import { reach, type Air } from '../solid';
-import { faceOf, type Hole, liesOn, placeOn, roomBehind, rowOf, type Place } from '../board';
+import {
+	faceOf,
+	type Hole,
+	liesOnBoard,
+	noSuchBoard,
+	onDivider,
+	placeOn,
+	roomBefore,
+	roomBehind,
+	rowOf,
+	sayNoSide,
+	type Place,
+	wayOf,
+} from '../board';
 import { roundHole } from '../shell';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
@@ -16,27 +29,10 @@ export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundS
 	return box.vents.flatMap((vent, index) => {
 		if (vent.kind !== 'round') return [];
 		const path = ['vents', index];
-		const pitch = vent.pitch ?? vent.diameter + 4 * vent.wall;
-		const places = rowOf(vent.count, pitch).map((x) =>
-			placeOn(inside.boards, vent.board, vent.at, x),
-		);
-		const found = places.filter((p) => p !== null);
-		if (found.length < places.length) {
-			log.stop(
-				[...path, 'board'],
-				`This form has no board '${vent.board}'.`,
-				'Choose one of its own walls.',
-			);
-			return [];
-		}
-		const off = found.find((p) => !liesOn(tubeHole(vent, p.at), faceOf(p.wall)));
-		if (off) {
-			log.stop([...path, 'at'], ...offBoard(vent, index, off));
-			return [];
-		}
-		if (vent.count > 1 && pitch < vent.diameter + 2 * vent.wall) sayPitch(vent, pitch, index, log);
-		const room = roomBehind(inside.rooms, nth(found, 0));
-		if (found.some((p) => roomBehind(inside.rooms, p) !== room)) {
+		const found = placesFor(vent, index, { ...inside, dividers: box.dividers.length }, log);
+		if (!found) return [];
+		const [room, other] = roomsOf(inside, nth(found, 0));
+		if (found.some((p) => roomsOf(inside, p).some((r, i) => r !== [room, other][i]))) {
 			log.stop(
 				[...path, 'at'],
 				`The openings of ${ventName(vent, index)} do not all lead into one chamber.`,
@@ -44,10 +40,10 @@ export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundS
 			);
 			return [];
 		}
-		if (room < 0) {
+		if (room < 0 || other === -1) {
 			log.stop(
 				[...path, 'at'],
-				`Behind ${ventName(vent, index)} there is no air but a board.`,
+				`${room < 0 ? 'Behind' : 'Before'} ${ventName(vent, index)} there is no air but a board.`,
 				'Move it off the edge, the divider or the slot.',
 			);
 			return [];
@@ -62,9 +58,56 @@ export function roundSetups(box: Box, inside: VentRoom, log: ProblemLog): RoundS
 			return [];
 		}
 		sayElbows(vent, index, nth(found, 0), log);
-		return roundSetup({ vent, index, room, places: found, paths }, nth(inside.rooms, room).air);
+		for (const place of found)
+			if (onDivider(place)) place.wall.notes.push(howItGoes(vent, index, place));
+		return roundSetup(
+			{ vent, index, room, other, places: found, paths },
+			nth(inside.rooms, room).air,
+		);
 	});
 }
+
+/** Where the tubes of a row go through their board; null, and told, where they cannot. */
+function placesFor(
+	vent: RoundVent,
+	index: number,
+	{ boards, dividers }: VentRoom & { readonly dividers: number },
+	log: ProblemLog,
+): Place[] | null {
+	const path = ['vents', index];
+	sayNoSide(vent, [...path, 'into'], log);
+	const pitch = vent.pitch ?? vent.diameter + 4 * vent.wall;
+	const places = rowOf(vent.count, pitch).map((x) =>
+		placeOn(boards, vent.board, vent.at, x, vent.into),
+	);
+	const found = places.filter((p) => p !== null);
+	const stop = (field: string, why: readonly [what: string, fix: string]): null => {
+		log.stop([...path, field], ...why);
+		return null;
+	};
+	if (found.length < places.length) return stop('board', noSuchBoard(boards, vent.board, dividers));
+	if (onDivider(nth(found, 0)) && vent.goal.by === 'tuning')
+		return stop('goal', joinsTwo(vent, index));
+	const off = found.find((p) => !liesOnBoard(tubeHole(vent, p.at), p.wall));
+	if (off) return stop('at', offBoard(vent, index, off));
+	if (vent.count > 1 && pitch < vent.diameter + 2 * vent.wall) sayPitch(vent, pitch, index, log);
+	return found;
+}
+
+/** The chamber a tube lies in, and the one at its other end: null outside the box. */
+function roomsOf({ rooms }: VentRoom, place: Place): [room: number, other: number | null] {
+	return [roomBehind(rooms, place), onDivider(place) ? roomBefore(rooms, place) : null];
+}
+
+/** Told on the drawing of a divider. */
+const howItGoes = (vent: RoundVent, index: number, { reversed, inward }: Place): string =>
+	`${ventName(vent, index)}: flush with the ${reversed ? 'inside' : 'outside'} face, the tube goes ${wayOf(inward)}.`;
+
+/** Neither chamber alone tunes a tube that joins two. */
+const joinsTwo = (vent: RoundVent, index: number): [what: string, fix: string] => [
+	`${ventName(vent, index)} joins two chambers through a divider: no tuning is worked out for it.`,
+	'Give the length of the tube instead.',
+];
 
 /** The hole a tube goes through, at a place in the frame of its board. */
 export const tubeHole = (vent: RoundVent, at: Point): Hole =>
@@ -110,7 +153,7 @@ function sayElbows(vent: RoundVent, index: number, { stack, proud }: Place, log:
 	});
 }
 
-type Laid = Pick<RoundSetup, 'vent' | 'index' | 'room' | 'places' | 'paths'>;
+type Laid = Pick<RoundSetup, 'vent' | 'index' | 'room' | 'other' | 'places' | 'paths'>;
 
 function roundSetup(laid: Laid, air: Air): RoundSetup {
 	const { vent, index, places, paths } = laid;

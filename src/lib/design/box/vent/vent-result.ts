@@ -1,19 +1,22 @@
 import { nth, TICKS_PER_MM } from '../../../measure';
-import { type Air, litres, type Taken } from '../solid';
-import { type Board, rodObstacle, type Obstacle, through, type Seam } from '../board';
+import { add3, type Air, litres, reach, scale3, type Taken } from '../solid';
+import { type Board, rodObstacle, type Obstacle, type Place, through, type Seam } from '../board';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { slotPieces, type VentPieces } from './slot-pieces';
 import { tooLong, tooShort, type RoundSetup, type VentSetup } from './vent';
 import { reachOf } from './tube';
 import { alongPath, type TubePath } from './tube-path';
-import { tune } from './vent-air';
+import { tune, type Tuned } from './vent-air';
 
 export interface VentResult {
 	readonly setup: VentSetup;
 	readonly length: number;
-	/** All vents of the chamber together. */
-	readonly hertz: number;
+	/**
+	 * All vents of the chamber together; null where it breathes through another chamber too, so
+	 * that no one frequency is its own.
+	 */
+	readonly hertz: number | null;
 	/** Free at the inner mouth. */
 	readonly clear: number;
 	readonly bent: boolean;
@@ -38,12 +41,10 @@ export function tuneRooms(
 	rooms.forEach(({ air, gross }, room) => {
 		const own = setups.filter((s) => s.room === room);
 		if (own.length === 0) return;
-		const free = taken.filter((t) => t.room === room).reduce((left, t) => left - t.volume, gross);
-		const tuned = tune(
-			free,
-			own.map((s) => s.breath),
-			wantedTuning(own, log),
-		);
+		const alone = !setups.some((s) => joins(s) && (s.room === room || s.other === room));
+		const before = taken.filter((t) => t.room === room).reduce((left, t) => left - t.volume, gross);
+		const tuned = tuneOne(before, own, log);
+		const hertz = alone ? tuned.hertz : null;
 		if (tuned.left <= 0) {
 			log.stop(
 				['vents', nth(own, 0).index],
@@ -54,13 +55,14 @@ export function tuneRooms(
 		}
 		own.forEach((setup, i) => {
 			const length = nth(tuned.lengths, i);
-			tooLong(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
-			tooShort(setup, nth(tuned.wanted, i), length, tuned.hertz, log);
+			tooLong(setup, nth(tuned.wanted, i), length, hertz, log);
+			tooShort(setup, nth(tuned.wanted, i), length, hertz, log);
+			if (!alone) sayNotAlone(setup, room, log);
 			const made =
 				setup.kind === 'slot'
 					? slotPieces(setup, length, boards.length + 1)
-					: tubePieces(setup, length, air);
-			vents.push({ setup, length, hertz: tuned.hertz, clear: made.clear, bent: made.bent });
+					: tubePieces(setup, length, air, rooms);
+			vents.push({ setup, length, hertz, clear: made.clear, bent: made.bent });
 			boards.push(...made.boards);
 			seams.push(...made.seams);
 			all.push(...made.taken);
@@ -68,6 +70,39 @@ export function tuneRooms(
 		});
 	});
 	return { vents, boards, seams, taken: all, obstacles };
+}
+
+/** Does a tube join two chambers? */
+const joins = (s: VentSetup): s is RoundSetup & { readonly other: number } =>
+	s.kind === 'round' && s.other !== null;
+
+/**
+ * The vents that lead out tuned with the air of this chamber alone, in the order they stand; a tube
+ * that leads to another chamber is as long as it is asked and takes its share of the air.
+ */
+function tuneOne(before: number, own: readonly VentSetup[], log: ProblemLog): Tuned {
+	const lengthOf = ({ breath }: VentSetup): number => breath.fit(breath.fixed ?? breath.least);
+	const out = own.filter((s) => !joins(s));
+	const free = own.filter(joins).reduce((left, s) => left - s.breath.takes(lengthOf(s)), before);
+	const tuned = tune(
+		free,
+		out.map((s) => s.breath),
+		wantedTuning(out, log),
+	);
+	const merge = (of: readonly number[], held: (s: VentSetup) => number): number[] =>
+		own.map((s) => (joins(s) ? held(s) : nth(of, out.indexOf(s))));
+	const lengths = merge(tuned.lengths, lengthOf);
+	return { ...tuned, lengths, wanted: merge(tuned.wanted, (s) => s.breath.fixed ?? 0) };
+}
+
+function sayNotAlone(setup: VentSetup, room: number, log: ProblemLog): void {
+	const { goal } = setup.vent;
+	if (goal.by !== 'tuning') return;
+	log.check(
+		['vents', setup.index, 'goal'],
+		`${setup.name} is asked for ${goal.hertz} Hz, but chamber ${room + 1} breathes through another chamber too: no tuning is worked out for it. Its length is the one for chamber ${room + 1} alone.`,
+		'Give its length instead, and measure the real box.',
+	);
 }
 
 /** The tuning asked for; the first when several vents of a chamber ask for different ones. */
@@ -84,7 +119,12 @@ function wantedTuning(own: readonly VentSetup[], log: ProblemLog): number | null
 	return first;
 }
 
-function tubePieces(setup: RoundSetup, length: number, air: Air): VentPieces {
+function tubePieces(
+	setup: RoundSetup,
+	length: number,
+	air: Air,
+	rooms: readonly { air: Air }[],
+): VentPieces {
 	const { vent, places, paths, room, name } = setup;
 	const outer = vent.diameter + 2 * vent.wall;
 	const obstacles: Obstacle[] = [];
@@ -101,7 +141,8 @@ function tubePieces(setup: RoundSetup, length: number, air: Air): VentPieces {
 	});
 	const inside = Math.max(0, length - nth(places, 0).stack - nth(places, 0).proud) * vent.count;
 	const circle = (d: number): number => (Math.PI / 4) * d * d;
-	const clear = Math.min(...paths.map((p) => reachOf(p, air, outer / 2))) - length;
+	const inner = Math.min(...paths.map((p) => reachOf(p, air, outer / 2))) - length;
+	const clear = Math.min(inner, ...places.map((p) => clearBefore(p, setup, rooms)));
 	return {
 		boards: [],
 		seams: [],
@@ -113,6 +154,18 @@ function tubePieces(setup: RoundSetup, length: number, air: Air): VentPieces {
 			{ room, what: `${name}: air in it`, volume: circle(vent.diameter) * inside },
 		],
 	};
+}
+
+/** Free before the near end of a tube that leads to another chamber. */
+function clearBefore(
+	{ point, inward, stack }: Place,
+	{ other, vent }: RoundSetup,
+	rooms: readonly { air: Air }[],
+): number {
+	if (other === null) return Infinity;
+	const far = add3(point, scale3(inward, stack));
+	const radius = vent.diameter / 2 + vent.wall;
+	return reach(nth(rooms, other).air, far, scale3(inward, -1), radius) - stack;
 }
 
 /** How finely a bend is followed by straight rods, radians. */

@@ -25,6 +25,8 @@ interface Common {
 
 export interface RoundSetup extends Common {
 	readonly kind: 'round';
+	/** Of one through a divider: the chamber at its other end, less one. */
+	readonly other: number | null;
 	readonly vent: RoundVent;
 	readonly places: readonly Place[];
 	/** The middle line of each, in the order of the places. */
@@ -60,11 +62,11 @@ export function tooLong(
 	setup: VentSetup,
 	wanted: number,
 	length: number,
-	hertz: number,
+	hertz: number | null,
 	log: ProblemLog,
 ): void {
 	if (wanted <= length + 1) return;
-	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
+	const drawn = drawnAt(length, hertz);
 	const limit = endsWithWall(setup, length)
 		? `the wall it runs along ends at ${shown(length)} mm`
 		: `the box takes ${shown(length)} mm with ${shown(setup.clearWanted)} mm free at its inner mouth`;
@@ -84,6 +86,12 @@ export function tooLong(
 	);
 }
 
+/** `hertz` is null where no tuning is claimed. */
+function drawnAt(length: number, hertz: number | null): string {
+	const tuned = hertz === null ? '' : `, tuned to ${Math.round(hertz * 10) / 10} Hz`;
+	return `It is drawn ${shown(length)} mm long${tuned}.`;
+}
+
 /** Is a slot as long as the wall it runs along? */
 function endsWithWall(setup: VentSetup, length: number): boolean {
 	if (setup.kind === 'round') return false;
@@ -98,7 +106,7 @@ export function tooShort(
 	setup: VentSetup,
 	wanted: number,
 	length: number,
-	hertz: number,
+	hertz: number | null,
 	log: ProblemLog,
 ): void {
 	const { goal } = setup.vent;
@@ -109,7 +117,7 @@ export function tooShort(
 		setup.kind === 'round'
 			? `the boards it goes through${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? ', its elbows and its flares' : ''} ${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? `come to ${shown(least)} mm` : `are ${shown(least)} mm thick`}`
 			: `its front and the least of a slot board come to ${shown(least)} mm`;
-	const drawn = `It is drawn ${shown(length)} mm long, tuned to ${Math.round(hertz * 10) / 10} Hz.`;
+	const drawn = drawnAt(length, hertz);
 	const what =
 		goal.by === 'length'
 			? `${setup.name} is asked ${shown(asked)} mm long; ${boards}.`

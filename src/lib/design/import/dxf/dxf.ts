@@ -1,5 +1,12 @@
 import type { Complaint } from '../../shape';
-import { check, FINE_MM, MOST_EDGES, nothingRead, type DrawingFile, type Fineness } from '../drawing-file';
+import {
+	check,
+	FINE_MM,
+	MOST_EDGES,
+	nothingRead,
+	type DrawingFile,
+	type Fineness,
+} from '../drawing-file';
 import { expanded, type Expanded } from './blocks';
 import { readGroups } from './groups';
 

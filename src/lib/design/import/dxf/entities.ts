@@ -1,4 +1,11 @@
-import { type EdgeRun, arcsAlong, ellipse, type Corner, type Point, corner } from '../../../geometry';
+import {
+	type EdgeRun,
+	arcsAlong,
+	ellipse,
+	type Corner,
+	type Point,
+	corner,
+} from '../../../geometry';
 import { numberOf, numbersOf, type DxfEntity } from './groups';
 import { curveThrough } from './fit-spline';
 import { spansOf, splineCurve } from './spline';

@@ -1,6 +1,15 @@
 import { lastOf, nth } from '../../../measure';
 import svgpath from 'svgpath';
-import { type EdgeRun, arcsAlong, cubic, type Curve, type Corner, type Point, corner, between } from '../../../geometry';
+import {
+	type EdgeRun,
+	arcsAlong,
+	cubic,
+	type Curve,
+	type Corner,
+	type Point,
+	corner,
+	between,
+} from '../../../geometry';
 import { MOST_EDGES } from '../drawing-file';
 import { SAME, type Affine } from '../affine';
 import { ellipticArc } from './arc';

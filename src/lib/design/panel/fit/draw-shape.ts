@@ -1,7 +1,30 @@
 import { mm } from '../../../measure';
-import { area, bounds, crossings, edgeLength, edgesOf, onOneLine, tidy, mirrored, mirrorOrder, moved, turned } from '../../../geometry';
+import {
+	area,
+	bounds,
+	crossings,
+	edgeLength,
+	edgesOf,
+	onOneLine,
+	tidy,
+	mirrored,
+	mirrorOrder,
+	moved,
+	turned,
+} from '../../../geometry';
 import type { PlacedShape, OutlineShape } from '../../../job';
-import { type Complaint, type Drawn, type Undrawn, inMm, circleShape, cornersShape, ovalShape, polylineShape, rectangleShape, trapezoidShape } from '../../shape';
+import {
+	type Complaint,
+	type Drawn,
+	type Undrawn,
+	inMm,
+	circleShape,
+	cornersShape,
+	ovalShape,
+	polylineShape,
+	rectangleShape,
+	trapezoidShape,
+} from '../../shape';
 import { importShape } from '../../import';
 
 /**

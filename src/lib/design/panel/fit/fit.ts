@@ -1,5 +1,12 @@
 import type { Path, EdgeChoice, EdgeChoices } from '../../../job';
-import { bounds, edgeLength, edgesOf, type Outline, setIn, type SetOutline } from '../../../geometry';
+import {
+	bounds,
+	edgeLength,
+	edgesOf,
+	type Outline,
+	setIn,
+	type SetOutline,
+} from '../../../geometry';
 import { type Length, snap } from '../../../measure';
 import { clothAsked, say, type Bench } from '../bench';
 import type { Drawn } from '../../shape';

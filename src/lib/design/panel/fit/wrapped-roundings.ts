@@ -1,5 +1,20 @@
 import { nth } from '../../../measure';
-import { bulgeOf, arcOfEdge, cornerAt, type Edge, lineCircle, type Circle, type Corner, type Outline, type Point, type SetOutline, corner, minus, snapPoint, unit } from '../../../geometry';
+import {
+	bulgeOf,
+	arcOfEdge,
+	cornerAt,
+	type Edge,
+	lineCircle,
+	type Circle,
+	type Corner,
+	type Outline,
+	type Point,
+	type SetOutline,
+	corner,
+	minus,
+	snapPoint,
+	unit,
+} from '../../../geometry';
 
 /**
  * Cloth on the edges of the opening, ticks; `null` marks a rounding, which is wrapped where a

@@ -1,5 +1,14 @@
 import { nth, ticks, TICKS_PER_MM, mm } from '../../../measure';
-import { commonArea, bounds, distanceTo, whereIs, type Outline, type Point, type Rect, rectangle } from '../../../geometry';
+import {
+	commonArea,
+	bounds,
+	distanceTo,
+	whereIs,
+	type Outline,
+	type Point,
+	type Rect,
+	rectangle,
+} from '../../../geometry';
 import type { Device } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { DeviceFigure, Drill } from '../figures';

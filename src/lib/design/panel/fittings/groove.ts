@@ -1,5 +1,14 @@
 import { lastOf, nth, type Length, snap, around, mm } from '../../../measure';
-import { flatten, grown, linesOutside, type Outline, type Point, setIn, setInAll, distance } from '../../../geometry';
+import {
+	flatten,
+	grown,
+	linesOutside,
+	type Outline,
+	type Point,
+	setIn,
+	setInAll,
+	distance,
+} from '../../../geometry';
 import { say, type Bench } from '../bench';
 import type { Fit, GrooveFigure } from '../figures';
 

@@ -1,4 +1,15 @@
-import { without, area, type Outline, type Point, leftOf, minus, plus, snapPoint, times, unit } from '../../../geometry';
+import {
+	without,
+	area,
+	type Outline,
+	type Point,
+	leftOf,
+	minus,
+	plus,
+	snapPoint,
+	times,
+	unit,
+} from '../../../geometry';
 import { ticks, mm } from '../../../measure';
 import { clothAsked, type Bench } from '../bench';
 import type { HingeFigure } from '../figures';

@@ -1,5 +1,16 @@
 import { TICKS_PER_MM } from '../../../measure';
-import { boundsOfPoints, distance, linesInside, minus, type Outline, plus, type Point, snapPoint, times, unit } from '../../../geometry';
+import {
+	boundsOfPoints,
+	distance,
+	linesInside,
+	minus,
+	type Outline,
+	plus,
+	type Point,
+	snapPoint,
+	times,
+	unit,
+} from '../../../geometry';
 import type { Bench } from '../bench';
 
 export type SeamPoints = readonly [Point, Point];

@@ -1,5 +1,15 @@
 import { lastOf, nth, around } from '../../../measure';
-import { alongEdge, edgeLength, edgesOf, type Edge, type Outline, type Point, headingsAt, dot, snapPoint } from '../../../geometry';
+import {
+	alongEdge,
+	edgeLength,
+	edgesOf,
+	type Edge,
+	type Outline,
+	type Point,
+	headingsAt,
+	dot,
+	snapPoint,
+} from '../../../geometry';
 
 /** A place on an outline: its distance along it and the point. */
 export interface OnLine {

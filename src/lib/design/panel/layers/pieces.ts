@@ -1,5 +1,14 @@
 import { materialOf } from '../../../job';
-import { area, bounds, perimeter, moved, liesIn, type Outline, rectangle, same } from '../../../geometry';
+import {
+	area,
+	bounds,
+	perimeter,
+	moved,
+	liesIn,
+	type Outline,
+	rectangle,
+	same,
+} from '../../../geometry';
 import { ticks, toMm, snap, theOne, TICKS_PER_MM } from '../../../measure';
 import type { Part } from '../../part';
 import { say, type Bench } from '../bench';

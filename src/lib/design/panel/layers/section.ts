@@ -1,5 +1,18 @@
 import { mm } from '../../../measure';
-import { grown, linesInside, linesOutside, union, without, type Region, bounds, edgesOf, nearestOnEdge, type Outline, type Point, rectangle } from '../../../geometry';
+import {
+	grown,
+	linesInside,
+	linesOutside,
+	union,
+	without,
+	type Region,
+	bounds,
+	edgesOf,
+	nearestOnEdge,
+	type Outline,
+	type Point,
+	rectangle,
+} from '../../../geometry';
 import type { EdgeChoice } from '../../../job';
 import type { CoverFigure, LayerFigure, PanelDetail } from '../figures';
 import { boardHoles } from './pieces';

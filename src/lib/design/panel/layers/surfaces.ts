@@ -1,5 +1,14 @@
 import { nth, ticks, TICKS_PER_MM, type Length } from '../../../measure';
-import { alongEdge, area, edgesOf, finder, liesIn, type Outline, type Point, type Where } from '../../../geometry';
+import {
+	alongEdge,
+	area,
+	edgesOf,
+	finder,
+	liesIn,
+	type Outline,
+	type Point,
+	type Where,
+} from '../../../geometry';
 import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
 import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';

@@ -1,6 +1,14 @@
 import { nth, ticks, type Length } from '../../../measure';
 import type { Rect } from '../../../geometry';
-import { sameSetting, sequenceOf, type FenceSetting, type FenceLimits, type Sequence, type FenceStep, type SawRegion } from '../cutting';
+import {
+	sameSetting,
+	sequenceOf,
+	type FenceSetting,
+	type FenceLimits,
+	type Sequence,
+	type FenceStep,
+	type SawRegion,
+} from '../cutting';
 import { beside, deflate, type Inflated } from '../../inflated';
 import type { PairPoint } from '../pairs';
 import type { Cut, Gives } from '../../types';

@@ -1,0 +1,2 @@
+export { standsBefore } from './before';
+export { isJoined, isTubed, joinedNote, joinedWords, sayJoined } from './joined';
