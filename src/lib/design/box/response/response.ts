@@ -123,8 +123,8 @@ const conductance = ({ setup, length }: VentResult): number =>
 	setup.breath.area / (length + setup.breath.ends) / M;
 
 /**
- * Q of a suspension of which nothing is said: without any loss the notch has no bottom, and there is
- * no figure at it.
+ * Q of a suspension of which nothing is said: without any loss the notch has no bottom, and there
+ * is no figure at it.
  */
 const NEARLY_LOSSLESS = 1000;
 
