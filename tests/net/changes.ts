@@ -50,10 +50,10 @@ function* walk(schema: Schema, value: unknown, at: Place, marks: Marks): Generat
 
 function innerOf(schema: Schema, value: object): [string | number, Schema][] {
 	if (isLength(schema)) return [];
-	if (schema instanceof z.ZodObject) return Object.entries(schema.shape as Record<string, Schema>);
+	if (schema instanceof z.ZodObject) return Object.entries(schema.shape);
 	if (schema instanceof z.ZodArray && Array.isArray(value))
 		return value.map((_, i) => [i, schema.element]);
-	if (schema instanceof z.ZodTuple) return schema.def.items.map((item, i) => [i, item as Schema]);
+	if (schema instanceof z.ZodTuple) return schema.def.items.map((item, i) => [i, item]);
 	if (schema instanceof z.ZodRecord)
 		return Object.keys(value).map((key) => [key, schema.valueType]);
 	if (schema instanceof z.ZodUnion) {

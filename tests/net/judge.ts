@@ -62,7 +62,7 @@ function outcomeOf(before: Seen, after: Seen, told: boolean): Verdict['outcome']
 
 /** What no plan may hold, whatever was asked. */
 export function faultsOf(made: Plan): string[] {
-	const { job: _, ...rest } = made;
+	const rest = { ...made, job: null };
 	const wordless = made.problems.filter((p) => p.path.length === 0);
 	const mumbled = made.problems.filter((p) =>
 		/NaN|Infinity|undefined|\[object|null/.test(p.what + p.fix),

@@ -7,7 +7,7 @@ import { figures, made, told, type Asked } from './make';
 import { fullBox, emptyBox } from './random';
 
 const place = (g: { across: number; back: number; up: number } | null) =>
-	g && { across: toMm(g.across as never), back: toMm(g.back as never), up: toMm(g.up as never) };
+	g && { across: toMm(g.across), back: toMm(g.back), up: toMm(g.up) };
 
 const PLAIN = { kind: 'plain' as const, width: 500, height: 400, depth: 350 };
 const driver = {
@@ -43,7 +43,7 @@ describe('centre of gravity', () => {
 		const at = (across: number) =>
 			figures({ shape: PLAIN, drivers: [{ ...driver, mass: 7, at: { across } }] });
 		const [left, right] = [at(200), at(300)];
-		const open = ((Math.PI / 4) * 0.23 ** 2 * 0.018 * 680) as number;
+		const open = (Math.PI / 4) * 0.23 ** 2 * 0.018 * 680;
 		const moved = place(right.gravity)!.across - place(left.gravity)!.across;
 		expect(moved).toBeCloseTo((100 * (7 - open)) / left.loadedMass, 1);
 	});

@@ -17,7 +17,7 @@ describe('the way through an opening', () => {
 				shape: { kind: 'plain', width: 600, height: 400, depth: 300 },
 				carpet: { cloth: 'felt', cover },
 				...more,
-			} as Asked,
+			},
 			{
 				stock: {
 					materials: MATERIALS,

@@ -207,7 +207,7 @@ describe('DXF', () => {
 			40,
 			50,
 		]);
-		const d = dxf(two as Pair[], { layer: 'Outline' });
+		const d = dxf(two, { layer: 'Outline' });
 		expect(d.outline).toBeNull();
 		expect(said(d)).toContain('nothing on a layer "Outline"');
 		expect(said(d)).toContain('Its layers are "Fold", "cut": name one of them');

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { stepsOf } from '../../steps';
 import {
+	type ListAbout,
 	type PartsList,
 	readPartsList,
 	withoutRows,
@@ -18,8 +19,8 @@ const board = (id: string, name: string, nominal: number) => ({
 	measured: mm(nominal - 0.2),
 });
 const boards = [board('ply18', 'Birch ply 18', 18), board('mdf', 'MDF 12', 12)];
-const about = (hand: Partial<Hand> = {}, taken: string[] = []) => ({
-	hand: { unit: 'mm', decimal: '.', ...hand } as Hand,
+const about = (hand: Partial<Hand> = {}, taken: string[] = []): ListAbout => ({
+	hand: { unit: 'mm', decimal: '.', ...hand },
 	boards,
 	taken,
 });

@@ -147,7 +147,7 @@ function aboutOrigin(moved: Affine, props: Props): Affine | BadTransform {
 		.split(/[\s,]+/)
 		.map((part) => (/^(left|top)$/.test(part) ? 0 : pixelsOf(part, null)));
 	const [x, y] = at;
-	if (x == null || y == null || at.length > 2)
+	if (x === undefined || x === null || y === undefined || y === null || at.length > 2)
 		return { seen: `transform-origin: ${text}`, fix: PLAIN };
 	return about(moved, x, y);
 }
