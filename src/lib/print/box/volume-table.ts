@@ -24,7 +24,7 @@ export function volumeTable(chamber: Chamber, of: number, width: number, ruler: 
 				],
 				rows: [
 					line('Gross, from measured thickness', lines.gross),
-					...lines.deductions.map((d) => line(d.what, lessText(d.volume))),
+					...lines.deductions.map((d) => line(d.what, d.signed)),
 					{ ...line('Net', lines.net), sum: true },
 					...extra,
 				],
@@ -43,10 +43,6 @@ export function volumeTable(chamber: Chamber, of: number, width: number, ruler: 
 		space(4),
 	];
 }
-
-/** What is taken off; a cut-out gives air back, and its figure is below nothing. */
-const lessText = (volume: string): string =>
-	/^[-−]/.test(volume) ? `+ ${volume.slice(1)}` : `− ${volume}`;
 
 /** What the air makes of the driver, to a tenth of a hertz: more would claim what no box keeps. */
 function tuningText(chamber: Chamber, ruler: Ruler): string {

@@ -1,4 +1,4 @@
-import { nth, printAngle, toMm } from '../../measure';
+import { nth, toMm } from '../../measure';
 import type { Bevel, Part } from '../../design';
 import type { Outline } from '../../geometry';
 import type { Placed } from '../../nest';
@@ -43,7 +43,7 @@ export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures
 	};
 	const rings = outlines.map((o) => ringPath(o, view));
 	const label = fitLabel(labels(part, at, view, figures), rings);
-	const tags = bevelTags(part, at, rings, label.boxes);
+	const tags = bevelTags(part, at, rings, label.boxes, figures);
 	return {
 		marks: [
 			shape,
@@ -115,11 +115,12 @@ function bevelTags(
 	at: Placed,
 	rings: readonly (readonly Spot[])[],
 	words: readonly Bounds[],
+	figures: Figures,
 ): { marks: TextMark[]; boxes: Bounds[] } {
 	const marks: TextMark[] = [];
 	const boxes = [...words];
 	for (const bevel of part.bevels) {
-		const text = `${bevel.edge} ${printAngle(bevel.tilt)}`;
+		const text = `${bevel.edge} ${figures.angle(bevel.tilt)}`;
 		const side = sideOnSheet(bevel.side, at.turn);
 		const slot = tagSlots(text, side, round(rings[0] ?? [])).find((mark) => {
 			const box = textBox(mark);

@@ -1,4 +1,4 @@
-import { snap, printForBench, printLength, type Ruler } from '../../measure';
+import { snap, printAngle, printForBench, printLength, type Ruler } from '../../measure';
 
 /**
  * Figures of one page on the job's ruler. It remembers whether any of them was rounded, so that the
@@ -11,6 +11,8 @@ export interface Figures {
 	bench(l: number): string;
 	/** `620 × 340`, to what can be set. */
 	size(length: number, width: number): string;
+	/** An angle in degrees, to a tenth. */
+	angle(degrees: number): string;
 	readonly rounded: boolean;
 }
 
@@ -25,6 +27,7 @@ export function figuresOn(ruler: Ruler): Figures {
 		length: (l) => keep(printLength(snap(l), ruler)),
 		bench,
 		size: (length, width) => `${bench(length)} × ${bench(width)}`,
+		angle: (degrees) => printAngle(degrees, ruler.decimal),
 		get rounded() {
 			return rounded;
 		},

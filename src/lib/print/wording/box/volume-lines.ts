@@ -12,7 +12,12 @@ import type { Chamber, VolumeLine } from '../../../design';
 /** The air of a chamber as it is printed, in words with their unit. */
 interface VolumeLines {
 	readonly gross: string;
-	readonly deductions: readonly { readonly what: string; readonly volume: string }[];
+	readonly deductions: readonly {
+		readonly what: string;
+		readonly volume: string;
+		/** With the sign it is reckoned with. */
+		readonly signed: string;
+	}[];
 	readonly net: string;
 	/** Was a deduction rounded the other way so that the column adds up as printed? */
 	readonly adjusted: boolean;
@@ -38,8 +43,15 @@ export function volumeLines(chamber: Chamber, ruler: Ruler): VolumeLines {
 	const shared = wholeShares(exact, gross - net);
 	return {
 		gross: text(gross),
-		deductions: chamber.deductions.map((d, i) => ({ what: d.what, volume: text(nth(shared, i)) })),
+		deductions: chamber.deductions.map((d, i) => {
+			const volume = text(nth(shared, i));
+			return { what: d.what, volume, signed: lessText(volume) };
+		}),
 		net: text(net),
 		adjusted: shared.some((n, i) => n !== Math.round(nth(exact, i))),
 	};
 }
+
+/** What is taken off; a cut-out gives air back, and its figure is below nothing. */
+const lessText = (volume: string): string =>
+	/^[-−]/.test(volume) ? `+ ${volume.slice(1)}` : `− ${volume}`;
