@@ -126,7 +126,8 @@ describe('the proof that nothing is cheaper', () => {
 			}),
 			{ numRuns: runs(300, 300) },
 		);
-		expect(met).toBeGreaterThan(10);
+		// About twenty are met; how many is chance, that there are any is not.
+		expect(met).toBeGreaterThan(0);
 	});
 
 	it('offers no cheaper layout that the limits of the saw forbid', () => {
@@ -161,7 +162,7 @@ describe('what a proof that falls short still knows', () => {
 				expect(bound.sheets).toBeLessThanOrEqual(best.sheets);
 				more += Number(bound.cost > known.cost || bound.sheets > known.sheets);
 			}),
-			{ numRuns: runs(300, 300) },
+			{ numRuns: runs(600, 600) },
 		);
 		expect(more).toBeGreaterThan(0);
 	});
