@@ -5,7 +5,7 @@ import type { JobFile } from '../../src/lib/job/job';
 import { settingsFor } from '../../src/lib/nest/saw/cutting/fence-setting';
 import type { Cut } from '../../src/lib/nest/types';
 import { plan, type Plan } from '../../src/lib/plan';
-import { cuttingTable } from '../../src/lib/print/sheet/cutting-table';
+import { stripBlocks } from '../../src/lib/print/sheet/strips/strip-blocks';
 import { figuresOn, type SheetAt } from '../../src/lib/print/wording';
 import { cutWords } from '../../src/lib/ui/chapters/boards/cut-words';
 import { wordsOn } from '../print/words-on';
@@ -25,10 +25,20 @@ function sheetsOf(made: Plan): { at: SheetAt; cuts: readonly Cut[] }[] {
 }
 
 function onPaper({ at }: ReturnType<typeof sheetsOf>[number]): number {
-	const blocks = cuttingTable(at, 180, figuresOn(at.plan.job.shop.ruler));
-	const words = blocks.flatMap((block) => wordsOn(block.marks));
-	const edges = words.filter((text) => /^(left|right|bottom|top) edge/.test(text));
-	return edges.length - words.filter((text) => text.endsWith('same')).length;
+	const page = { width: 180, height: 240 };
+	const blocks = stripBlocks(at, page, figuresOn(at.plan.job.shop.ruler));
+	const rows = blocks.map((block) => wordsOn(block.marks)).filter(([name]) => isCut(name));
+	const set = rows.filter((row) => !/slant|trim/.test(row[0] ?? ''));
+	const standing = set.filter((row) => /as (it|for)/.test(row.join(' ')));
+	return set.length - standing.length + sum(rows.map(skims));
+}
+
+const isCut = (name = ''): boolean => /^\d+(–\d+)? (trim|rip|crosscut|slant)$/.test(name);
+
+/** Settings that a row of trims stands for, one an edge. */
+function skims([name]: readonly string[]): number {
+	const [, first, last = first] = /^(\d+)(?:–(\d+))? trim$/.exec(name ?? '') ?? [];
+	return first === undefined ? 0 : Number(last) - Number(first) + 1;
 }
 
 function atTheBench({ at, cuts }: ReturnType<typeof sheetsOf>[number]): number {

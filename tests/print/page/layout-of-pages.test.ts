@@ -119,7 +119,7 @@ describe('sheet drawings', () => {
 		const leader = (words: readonly Bounds[]): Spot[] => {
 			const marks = cutsOnSheet(layout, 0, view, words);
 			const strokes = marks.flatMap((m) =>
-				m.kind === 'path' && m.ink === 'chalk' ? [m.steps] : [],
+				m.kind === 'path' && m.line === 'hair' ? [m.steps] : [],
 			);
 			return strokes.at(-1)!.map((s) => ({ x: s[1] as number, y: s[2] as number }));
 		};

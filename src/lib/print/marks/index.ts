@@ -1,6 +1,6 @@
 export { arrowhead } from './arrowhead';
 export { callouts, type Named } from './callouts';
-export { dimension } from './dimension';
+export { dimension, FIGURE } from './dimension';
 export { fitLabel, type Label, shortName } from './label-fit';
 export { LabelSlots } from './label-slots';
 export { lain } from './lain';

@@ -64,7 +64,7 @@ export function stageFor(work: Rect, margins: Margins, mirror = false): Stage {
 	};
 }
 
-export function scaleText(stage: Stage): string {
+export function scaleText(stage: Pick<Stage, 'scale'>): string {
 	return `1 : ${Math.round((1 / stage.scale) * 10) / 10}`;
 }
 

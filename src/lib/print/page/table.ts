@@ -12,7 +12,13 @@ export interface Column {
 /** What stands in a cell: a text, a styled text, or an empty box to tick at the bench. */
 export type Cell =
 	| string
-	| { readonly text: string; readonly weight?: 'semibold'; readonly ink?: Ink }
+	| {
+			readonly text: string;
+			readonly weight?: 'semibold';
+			readonly ink?: Ink;
+			/** Height of its letters, mm, where it is to be read from farther off than the rest. */
+			readonly size?: number;
+	  }
 	| { readonly tick: true };
 
 export interface Row {
@@ -71,15 +77,18 @@ function gridOf(columns: readonly Column[], width: number): Grid {
 }
 
 function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 'row'): Block {
-	const lines = row.cells.map((cell, i) => cellLines(cell, nth(grid.widths, i), size));
-	const tall = Math.max(1, ...lines.map((l) => l.length));
-	const height = tall * size * LEADING + 2 * PAD * size;
+	const sizes = row.cells.map((cell) => sizeOf(cell, size));
+	const lines = row.cells.map((cell, i) => cellLines(cell, nth(grid.widths, i), nth(sizes, i)));
+	const first = Math.max(size, ...sizes);
+	const tall = lines.map((l, i) => first + (l.length - 1) * nth(sizes, i));
+	const height = Math.max(first, ...tall) * LEADING + 2 * PAD * size;
 	const marks: Mark[] = row.cells.flatMap((cell, i) =>
 		cellMarks(cell, nth(lines, i), {
 			left: nth(grid.lefts, i),
 			width: nth(grid.widths, i),
 			align: spec.columns[i]?.align ?? 'start',
-			size,
+			size: nth(sizes, i),
+			baseline: PAD * size + 0.9 * first,
 			of: row.of,
 		}),
 	);
@@ -89,6 +98,10 @@ function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 
 	if (row.sum === true)
 		marks.push({ kind: 'path', steps: line(0, 0, grid.width, 0), line: 'narrow' });
 	return { height, marks };
+}
+
+function sizeOf(cell: Cell, usual: number): number {
+	return typeof cell !== 'string' && 'text' in cell ? (cell.size ?? usual) : usual;
 }
 
 function cellLines(cell: Cell, width: number, size: number): string[] {
@@ -103,19 +116,21 @@ interface CellAt {
 	readonly width: number;
 	readonly align: 'start' | 'middle' | 'end';
 	readonly size: number;
+	/** Of the first line, which all cells of a row share. */
+	readonly baseline: number;
 	readonly of: string | undefined;
 }
 
 function cellMarks(cell: Cell, lines: readonly string[], at: CellAt): Mark[] {
-	const { left, width, align, size, of } = at;
+	const { left, width, align, size, baseline, of } = at;
 	if (typeof cell !== 'string' && 'tick' in cell) {
-		const y = PAD * size + (size * LEADING - BOX * size) / 2;
+		const y = baseline - size * (0.9 - (LEADING - BOX) / 2);
 		return [{ kind: 'path', steps: rect(left + 0.2, y, BOX * size, BOX * size), line: 'narrow' }];
 	}
 	const style = typeof cell === 'string' ? {} : styleOf(cell);
 	const x = align === 'start' ? left : align === 'end' ? left + width : left + width / 2;
 	return lines
-		.map((text, i) => ({ text, y: size * (PAD + 0.9 + i * LEADING) }))
+		.map((text, i) => ({ text, y: baseline + i * size * LEADING }))
 		.filter(({ text }) => text !== '')
 		.map(({ text, y }) => ({
 			kind: 'text' as const,

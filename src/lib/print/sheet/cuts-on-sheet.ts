@@ -31,19 +31,27 @@ interface CutLine {
 
 /** The cuts as chalk lines with numbered flags, clear of the words on the parts. */
 export function cutsOnSheet(
-	layout: SheetLayout,
+	layout: Pick<SheetLayout, 'cuts' | 'length' | 'width'>,
 	kerf: number,
 	view: View,
 	words: readonly Bounds[],
 ): Mark[] {
 	const lines = layout.cuts.map((cut) => cutLine(cut, layout, kerf, view));
 	const strokes = lines.map(({ cut, entry, exit }) => chalk(cut, entry, exit));
-	const outside = outsideFlags(lines);
+	const outside = outsideFlags(lines, layout, view);
 	const standing = outside.flatMap((m) => (m.kind === 'text' ? [boxRound(m, RADIUS)] : []));
-	return [...strokes, ...outside, ...insideFlags(lines, words, standing)];
+	const edge = onPaper({ x: layout.length, y: layout.width }, view);
+	const { x, y } = view;
+	const sheet = { x, y: edge.y, width: edge.x - x, height: y - edge.y };
+	return [...strokes, ...outside, ...insideFlags(lines, words, standing, sheet)];
 }
 
-function cutLine(cut: Cut, layout: SheetLayout, kerf: number, view: View): CutLine {
+function cutLine(
+	cut: Cut,
+	layout: Pick<SheetLayout, 'length' | 'width'>,
+	kerf: number,
+	view: View,
+): CutLine {
 	const { region } = cut;
 	if (cut.kind === 'slant' && cut.from !== undefined && cut.to !== undefined) {
 		const ends = [onPaper(cut.from, view), onPaper(cut.to, view)] as const;
@@ -79,8 +87,27 @@ function chalk(cut: Cut, from: Spot, to: Spot): Mark {
 	};
 }
 
+/** From a flag to its cut, ending in a dot there: thin and grey, so that nobody saws along it. */
+function leader(cut: Cut, foot: Spot, flag: Spot): Mark[] {
+	const of = `cut:${cut.n}`;
+	const steps = line(foot.x, foot.y, flag.x, flag.y);
+	return [
+		{ kind: 'path', steps, line: 'hair', ink: 'pencil', of },
+		{ kind: 'path', steps: circlePath(foot.x, foot.y, 0.5), fill: 'pencil', of },
+	];
+}
+
 /** Flags beyond the edge, spread along it where cuts lie close, each joined to its cut. */
-function outsideFlags(lines: readonly CutLine[]): Mark[] {
+function outsideFlags(
+	lines: readonly CutLine[],
+	{ length, width }: Pick<SheetLayout, 'length' | 'width'>,
+	view: View,
+): Mark[] {
+	const spare = FLAG_BAND - RADIUS;
+	const room = {
+		x: [view.x - spare, view.x + toMm(length) * view.scale + spare],
+		y: [view.y - toMm(width) * view.scale - spare, view.y + RADIUS],
+	} as const;
 	return (['x', 'y'] as const).flatMap((runs) => {
 		const across = runs === 'x' ? 'y' : 'x';
 		const out = runs === 'x' ? 1 : -1;
@@ -94,12 +121,11 @@ function outsideFlags(lines: readonly CutLine[]): Mark[] {
 		const slots = spread(
 			side.map((l) => l.entry[across]),
 			2 * RADIUS + 0.4,
-			[-Infinity, Infinity],
+			room[across],
 		);
 		return side.flatMap(({ cut, entry }, i) => {
 			const flag = spot(edge + out * 5.4, nth(slots, i));
-			const bend = spot(edge + out * 1, entry[across]);
-			return [chalk(cut, entry, bend), chalk(cut, bend, flag), ...flagMarks(cut, flag, RADIUS)];
+			return [...leader(cut, entry, flag), ...flagMarks(cut, flag, RADIUS)];
 		});
 	});
 }
@@ -111,15 +137,16 @@ function insideFlags(
 	lines: readonly CutLine[],
 	words: readonly Bounds[],
 	standing: readonly Bounds[],
+	sheet: Bounds,
 ): Mark[] {
 	const flags: Bounds[] = [...standing];
 	return lines
 		.filter((l) => !l.outside)
 		.flatMap((l) => {
-			const { spot, radius, foot } = slotFor(l, words, flags);
+			const { spot, radius, foot } = slotFor(l, words, flags, sheet);
 			flags.push(boxRound(spot, radius + 0.3));
-			const leader = foot === null ? [] : [chalk(l.cut, foot, spot)];
-			return [...leader, ...flagMarks(l.cut, spot, radius)];
+			const drawn = foot === null ? [] : leader(l.cut, foot, spot);
+			return [...drawn, ...flagMarks(l.cut, spot, radius)];
 		});
 }
 
@@ -128,12 +155,17 @@ function insideFlags(
  * and that better than a flag over another one. Slots are made one by one: most flags take one of
  * the first, of hundreds.
  */
-function slotFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[]): Slot {
+function slotFor(
+	l: CutLine,
+	words: readonly Bounds[],
+	flags: readonly Bounds[],
+	sheet: Bounds,
+): Slot {
 	let overLeader: Slot | null = null;
 	let overWord: Slot | null = null;
 	for (const slot of slots(l)) {
 		const flag = boxRound(slot.spot, slot.radius);
-		if (flags.some((box) => overlap(box, flag))) continue;
+		if (!near(slot.spot, sheet) || flags.some((box) => overlap(box, flag))) continue;
 		overWord ??= slot;
 		if (words.some((box) => overlap(box, flag))) continue;
 		overLeader ??= slot;
@@ -142,6 +174,12 @@ function slotFor(l: CutLine, words: readonly Bounds[], flags: readonly Bounds[])
 		if (!words.some(struck) && !flags.some(struck)) return slot;
 	}
 	return overLeader ?? overWord ?? middle(l);
+}
+
+/** On the sheet or in the band of flags round it: below and farther off stand other things. */
+function near({ x, y }: Spot, { x: left, y: top, width, height }: Bounds): boolean {
+	const off = FLAG_BAND - RADIUS;
+	return x > left - off && x < left + width + off && y > top - off && y < top + height;
 }
 
 interface Slot {
@@ -200,7 +238,12 @@ function flagMarks(cut: Cut, at: Spot, radius: number): Mark[] {
 	const size = (FIGURE * radius * (text.length > 2 ? 0.75 : 1)) / RADIUS;
 	const of = `cut:${cut.n}`;
 	return [
-		{ kind: 'path', steps: circlePath(at.x, at.y, radius), fill: 'chalk', of },
+		{
+			kind: 'path',
+			steps: circlePath(at.x, at.y, radius),
+			fill: cut.kind === 'trim' ? 'pencil' : 'chalk',
+			of,
+		},
 		{
 			kind: 'text',
 			x: at.x,

@@ -6,6 +6,8 @@ import {
 	type Block,
 	type Leaf,
 	leavesOf,
+	pageArea,
+	paperOf,
 	widthOf,
 	refusedBlocks,
 	table,
@@ -26,8 +28,9 @@ import {
 	unplacedTitle,
 } from '../wording';
 import { materialName } from '../../job';
-import { cuttingTable } from './cutting-table';
+import { routedTable } from './routed-table';
 import { sheetDrawing } from './drawing';
+import { type Heights, ROOMY, stripBlocks } from './strips';
 
 /**
  * A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick.
@@ -45,18 +48,11 @@ export function sheetPages(plan: Plan): Leaf[] {
 	});
 }
 
-/** How tight a page is set: the size of the table's letters, and the room for the drawing, mm. */
-interface Setting {
-	readonly size: number;
-	readonly height: number;
-}
-
 /** From roomy to tight. */
-const SETTINGS: readonly Setting[] = [
-	{ size: 3.2, height: 140 },
-	{ size: 2.7, height: 140 },
-	{ size: 2.7, height: 105 },
-];
+const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 90, strip: 75 }, { sheet: 80, strip: 60 }];
+
+/** The room for the drawing of a routed sheet, mm. */
+const ROUTED = 140;
 
 function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 	const { plan, boards } = at;
@@ -66,30 +62,35 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 		title: sheetTitle(at),
 		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
 	};
-	let best: Leaf[] = [];
-	// Cuts on the page of their drawing are worth more than easy reading: the first setting with
-	// the fewest pages.
-	for (const setting of SETTINGS) {
-		const leaves = leavesOf(plan, titled, sheetBlocks(at, first, figures, setting), figures);
-		if (best.length === 0 || leaves.length < best.length) best = leaves;
-		if (best.length === 1) break;
-	}
-	return best;
-}
-
-function sheetBlocks(at: SheetAt, first: boolean, figures: Figures, setting: Setting): Block[] {
-	const { plan, boards, index } = at;
 	const width = widthOf(plan);
-	const drawing = sheetDrawing(plan, boards, index, { width, height: setting.height }, figures);
 	const packet = packetText(at);
 	const shown = { where: 'sheets', about: shownOnSheet(at), first } as const;
-	return [
-		heading(sheetTitle(at), width, sheetNote(at, figures)),
-		{ height: drawing.height, marks: drawing.marks },
+	const between = [
 		...cautionBlocks(plan, shown, width),
 		...(packet === '' ? [] : [paragraph(packet, width)]),
 		space(2),
-		...cuttingTable(at, width, figures, setting.size),
+	];
+	const title = heading(sheetTitle(at), width, sheetNote(at, figures));
+	const page = pageArea(paperOf(plan));
+	const settings = HEIGHTS.map((heights) => {
+		const sawn = stripBlocks(at, page, figures, between, heights);
+		const work = sawn.length > 0 ? sawn : routedBlocks(at, figures, between);
+		return leavesOf(plan, titled, [title, ...work], figures);
+	});
+	// The largest drawings that need no page more than smaller ones.
+	const fewest = Math.min(...settings.map((leaves) => leaves.length));
+	return settings.find((leaves) => leaves.length === fewest) ?? [];
+}
+
+/** A routed sheet: its layout, and where its parts lie. */
+function routedBlocks(at: SheetAt, figures: Figures, between: readonly Block[]): Block[] {
+	const { plan, boards, index } = at;
+	const width = widthOf(plan);
+	const drawing = sheetDrawing(plan, boards, index, { width, height: ROUTED }, figures);
+	return [
+		{ height: drawing.height, marks: drawing.marks },
+		...between,
+		...routedTable(at, width, figures),
 	];
 }
 

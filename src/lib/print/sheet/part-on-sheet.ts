@@ -42,7 +42,10 @@ export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures
 		of,
 	};
 	const rings = outlines.map((o) => ringPath(o, view));
-	const label = fitLabel(labels(part, at, view, figures), rings);
+	const label = fitLabel(labels(part, at, view, figures), [
+		clearOfBevels(part, at, nth(rings, 0)),
+		...rings.slice(1),
+	]);
 	const tags = bevelTags(part, at, rings, label.boxes, figures);
 	return {
 		marks: [
@@ -52,6 +55,23 @@ export function partOnSheet(part: Part, at: Placed, view: View, figures: Figures
 		],
 		words: [...label.boxes, ...tags.boxes],
 	};
+}
+
+/** The room for words: inside the lines of the bevels. */
+function clearOfBevels(part: Part, at: Placed, ring: readonly Spot[]): readonly Spot[] {
+	if (part.outline !== undefined) return ring;
+	const sides = new Set(part.bevels.map((bevel) => sideOnSheet(bevel.side, at.turn)));
+	const { x, y, width, height } = round(ring);
+	const left = x + (sides.has('left') ? BEVEL : 0);
+	const right = x + width - (sides.has('right') ? BEVEL : 0);
+	const top = y + (sides.has('top') ? BEVEL : 0);
+	const bottom = y + height - (sides.has('bottom') ? BEVEL : 0);
+	return [
+		{ x: left, y: bottom },
+		{ x: right, y: bottom },
+		{ x: right, y: top },
+		{ x: left, y: top },
+	];
 }
 
 function shapeOf(part: Part, at: Placed): Outline {
@@ -105,6 +125,8 @@ export function sideOnSheet(side: Bevel['side'], turn: Placed['turn']): Bevel['s
 }
 
 const TAG = 2.3;
+/** How far inside its edge the line of a bevel is drawn, mm on paper. */
+const BEVEL = 0.9;
 
 /**
  * At each bevelled edge its letter and the saw's tilt, where the edge has room clear of other words
@@ -159,13 +181,12 @@ function bevelLines(part: Part, at: Placed, view: View): Mark[] {
 	if (part.outline !== undefined) return [];
 	const { x: left, y: bottom } = onPaper(at, view);
 	const { x: right, y: top } = onPaper({ x: at.x + at.length, y: at.y + at.width }, view);
-	const inset = 0.9;
-	if (right - left < 4 * inset || bottom - top < 4 * inset) return [];
+	if (right - left < 4 * BEVEL || bottom - top < 4 * BEVEL) return [];
 	const ends = {
-		left: [left + inset, bottom, left + inset, top],
-		right: [right - inset, bottom, right - inset, top],
-		bottom: [left, bottom - inset, right, bottom - inset],
-		top: [left, top + inset, right, top + inset],
+		left: [left + BEVEL, bottom, left + BEVEL, top],
+		right: [right - BEVEL, bottom, right - BEVEL, top],
+		bottom: [left, bottom - BEVEL, right, bottom - BEVEL],
+		top: [left, top + BEVEL, right, top + BEVEL],
 	} as const;
 	return part.bevels.map((bevel) => ({
 		kind: 'path',

@@ -23,22 +23,32 @@ export function cutKind(cut: Cut): string {
 	return KINDS[cut.kind];
 }
 
-/** 'left: B1; right: strip for cut 4'. */
-export function givesText(at: SheetAt, cut: Cut, figures: Figures): string {
+/** 'left: B1; right: strip for cut 4', or 'right: strip A, cut 4' where the strip has a name. */
+export function givesText(
+	at: SheetAt,
+	cut: Cut,
+	figures: Figures,
+	strips: ReadonlyMap<number, string> = new Map(),
+): string {
 	const sides = cut.runs === 'x' ? ['below', 'above'] : ['left', 'right'];
 	return cut.gives
-		.map((give, i) => [sides[i], giveText(at, give, figures)] as const)
+		.map((give, i) => [sides[i], giveText(at, give, figures, strips)] as const)
 		.filter(([, what]) => what !== '')
 		.map(([side, what]) => `${side}: ${what}`)
 		.join('; ');
 }
 
-function giveText(at: SheetAt, give: Gives, figures: Figures): string {
+function giveText(
+	at: SheetAt,
+	give: Gives,
+	figures: Figures,
+	strips: ReadonlyMap<number, string>,
+): string {
 	switch (give.kind) {
 		case 'piece':
 			return partLabel(at.plan, give.id ?? '');
 		case 'strip':
-			return give.nextCut === undefined ? 'rest' : `strip for cut ${give.nextCut}`;
+			return stripText(give.nextCut, strips);
 		case 'offcut':
 			return `${offcutName(at, give.rect)} ${figures.size(give.rect.length, give.rect.width)}`;
 		case 'waste':
@@ -46,6 +56,12 @@ function giveText(at: SheetAt, give: Gives, figures: Figures): string {
 		case 'nothing':
 			return '';
 	}
+}
+
+function stripText(next: number | undefined, strips: ReadonlyMap<number, string>): string {
+	if (next === undefined) return 'rest';
+	const name = strips.get(next);
+	return name === undefined ? `strip for cut ${next}` : `strip ${name}, cut ${next}`;
 }
 
 export function partLabel(plan: Plan, id: string): string {

@@ -1,0 +1,130 @@
+import { lastOf, nth } from '../../../measure';
+import { sameSetting, type Cut } from '../../../nest';
+import { cutGives, cutKind, cutSetting, type Figures, type SheetAt } from '../../wording';
+import { type Block, table, widest, type Row } from '../../page';
+import type { CutGroup } from './cut-groups';
+
+/** 14 point: read from the fence. */
+const FENCE = 4.94;
+
+/** The cuts of one group with boxes to tick, the fence figure as the largest word. */
+export function cutList(
+	at: SheetAt,
+	group: CutGroup,
+	strips: ReadonlyMap<number, string>,
+	width: number,
+	figures: Figures,
+): Block[] {
+	const trims = group.cuts.filter((cut) => cut.kind === 'trim');
+	const cuts = group.cuts.filter((cut) => cut.kind !== 'trim');
+	const rows = [
+		...(trims.length === 0 ? [] : [skimRow(trims, figures)]),
+		...cuts.map((cut, i) => cutRow(at, cut, cuts[i - 1], strips, figures)),
+	];
+	const fences = cuts.map((c) => (c.kind === 'slant' ? '' : figures.bench(c.fence)));
+	const names = [trimName(trims), ...cuts.map(cutName)];
+	return table(
+		{
+			columns: [
+				{ head: '', width: 3.6 },
+				{ head: 'Cut', width: widest(['Cut', ...names]) },
+				{ head: 'Fence', width: widest(['skim', ...fences], FENCE), align: 'end' },
+				{ head: 'From', width: 36 },
+				{ head: 'Gives', width: { share: 1 } },
+			],
+			rows,
+		},
+		width,
+	);
+}
+
+function cutName(cut: Cut): string {
+	return `${cut.n}  ${cutKind(cut)}`;
+}
+
+function trimName(trims: readonly Cut[]): string {
+	if (trims.length === 0) return '';
+	const [first, last] = [nth(trims, 0).n, lastOf(trims).n];
+	return first === last ? `${first}  trim` : `${first}–${last}  trim`;
+}
+
+function cutRow(
+	at: SheetAt,
+	cut: Cut,
+	before: Cut | undefined,
+	strips: ReadonlyMap<number, string>,
+	figures: Figures,
+): Row {
+	const set = cutSetting(at, cut, figures, strips);
+	return {
+		of: `cut:${cut.n}`,
+		cells: [
+			{ tick: true },
+			cutName(cut),
+			set.fence === '' ? '' : { text: set.fence, weight: 'semibold', size: FENCE },
+			`${set.from}${standing(at, cut, before)}`,
+			cutGives(set),
+		],
+	};
+}
+
+/** Where the fence stands so already, from the cut made before: maybe one of another list. */
+function standing(at: SheetAt, cut: Cut, above: Cut | undefined): string {
+	const { cuts } = nth(at.boards.answer.layouts, at.index);
+	const before = cuts[cuts.findIndex((c) => c.n === cut.n) - 1];
+	if (before === undefined || !sameSetting(before, cut)) return '';
+	return before.n === above?.n ? ', as it stands' : `, as for cut ${before.n}`;
+}
+
+/** Squaring the sheet: a skim off each edge, and what is left. */
+function skimRow(trims: readonly Cut[], figures: Figures): Row {
+	const kept = keptOf(lastOf(trims));
+	const off = trims.map((cut) => {
+		const lost =
+			cut.runs === 'x'
+				? cut.region.width - keptOf(cut).width
+				: cut.region.length - keptOf(cut).length;
+		return { edge: skimmed(cut), lost: figures.bench(lost) };
+	});
+	const alike = off.every((o) => o.lost === nth(off, 0).lost);
+	const edges = off.map((o) => o.edge).join(', ');
+	const each = alike
+		? `${nth(off, 0).lost} off ${off.length > 1 ? 'each' : 'it'}, blade and all`
+		: `${off.map((o) => `${o.lost} off the ${o.edge}`).join(', ')}, blade and all`;
+	return {
+		of: `cut:${nth(trims, 0).n}`,
+		cells: [
+			{ tick: true },
+			trimName(trims),
+			{ text: 'skim', weight: 'semibold', size: FENCE },
+			`${edges} edge${off.length > 1 ? 's' : ''}`,
+			`${each}; leaves ${figures.size(kept.length, kept.width)}`,
+		],
+	};
+}
+
+function keptOf(cut: Cut) {
+	const { gives } = cut;
+	return nth(gives, gives[0].kind === 'waste' || gives[0].kind === 'nothing' ? 1 : 0).rect;
+}
+
+/** The edge that a trim takes something off. */
+function skimmed(cut: Cut): Cut['fenceEdge'] {
+	const low = cut.gives[0].kind === 'waste' || cut.gives[0].kind === 'nothing';
+	if (cut.runs === 'x') return low ? 'bottom' : 'top';
+	return low ? 'left' : 'right';
+}
+
+/** Settings that come back on the sheet, so that a stop can be left or found again. */
+export function settingsAgain(cuts: readonly Cut[], figures: Figures): string {
+	const bySetting = new Map<string, Cut[]>();
+	for (const cut of cuts) {
+		if (cut.kind === 'trim' || cut.kind === 'slant') continue;
+		const key = `${figures.bench(cut.fence)} from the ${cut.fenceEdge}`;
+		bySetting.set(key, [...(bySetting.get(key) ?? []), cut]);
+	}
+	const again = [...bySetting].filter(([, list]) => list.length > 1);
+	if (again.length === 0) return '';
+	const said = again.map(([key, list]) => `${key}: cuts ${list.map((c) => c.n).join(', ')}`);
+	return `Settings used more than once: ${said.join('; ')}.`;
+}

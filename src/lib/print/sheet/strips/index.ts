@@ -1,0 +1,1 @@
+export { type Heights, ROOMY, stripBlocks } from './strip-blocks';

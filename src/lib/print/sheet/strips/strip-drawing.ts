@@ -1,0 +1,228 @@
+import type { Rect } from '../../../geometry';
+import { nth, toMm, type Ruler } from '../../../measure';
+import type { Cut } from '../../../nest';
+import { type Figures, type SheetAt, rackLabels } from '../../wording';
+import { dimension, FIGURE, scaleText } from '../../marks';
+import {
+	type Drawing,
+	type Mark,
+	onPaper,
+	type Spot,
+	textWidth,
+	type View,
+	type Bounds,
+	textBox,
+} from '../../drawing';
+import { cutsOnSheet, FLAG_BAND } from '../cuts-on-sheet';
+import { grainMark, grainUpright, legendMarks } from '../legend';
+import { corners, laidOut, rectSteps, wasteRects } from '../laid-out';
+import type { CutGroup } from './cut-groups';
+import { stripLayout, type StripLayout } from './turned-layout';
+
+/** Scales of ISO 5455; for inches the divisions of their rulers. */
+const METRIC = [1, 2, 5, 10, 20, 50, 100];
+const INCHES = [1, 2, 4, 8, 16, 32, 64, 128];
+
+/** Names of the edges stand beyond the flags of the cuts. */
+const EDGE_NAME = 2.5;
+const MARGIN = FLAG_BAND + EDGE_NAME + 1.5;
+const DIMENSION = 5;
+const LEGEND = 6;
+const LEGEND_WIDTH = 100;
+
+/** A sheet with the cuts that part it into strips, or one strip with its own cuts. */
+export function stripDrawing(
+	at: SheetAt,
+	group: CutGroup,
+	room: { readonly width: number; readonly height: number },
+	figures: Figures,
+): Drawing & { readonly scale: string } {
+	const layout = nth(at.boards.answer.layouts, at.index);
+	const kerf = at.boards.problem.method === 'saw' ? at.boards.problem.kerf : 0;
+	const whole = { x: 0, y: 0, length: layout.length, width: layout.width };
+	const lies = group.name === '' ? 'as it lies' : 'along the page';
+	const strip = stripLayout(layout, group.name === '' ? whole : group.region, kerf, lies);
+	const { view, scale } = viewOf(strip, room, at.plan.job.shop.ruler);
+	const shown = shownIn(strip, group);
+	const offcuts = offcutsIn(at, strip, shown);
+	const things = laidOut(at.plan, { ...shown, offcuts }, view, figures);
+	const closed = group.strips.map((s) => closedStrip(strip, s, view, figures));
+	const edge = { x: 0, y: 0, length: strip.length, width: strip.width };
+	const sizes = sizesOf(shown.cuts, edge);
+	const words = [...things.words, ...closed.flatMap((c) => c.words)];
+	const cuts = cutsOnSheet({ ...strip, cuts: shown.cuts }, kerf, view, words);
+	const end = view.x + toMm(strip.length) * view.scale;
+	const hatched = { offcuts: offcuts.length > 0, waste: shown.waste.length > 0 };
+	const legend = legendMarks(hatched, view.x, view.y + DIMENSION + LEGEND - 1);
+	const grain = strip.turned
+		? grainUpright(at, end + MARGIN, view.y - (toMm(strip.width) * view.scale) / 2)
+		: grainMark(
+				at,
+				Math.max(end + MARGIN, view.x + LEGEND_WIDTH),
+				view.y + DIMENSION + LEGEND - 2.2,
+			);
+	return {
+		width: Math.max(end + MARGIN, view.x + LEGEND_WIDTH) + (strip.turned ? 2.5 : 0),
+		height: view.y + DIMENSION + (legend.length + grain.length > 0 ? LEGEND : 0) + 2,
+		title: group.name === '' ? 'The sheet into strips' : `Strip ${group.name}`,
+		scale: scaleText({ scale }),
+		marks: [
+			...things.marks,
+			...closed.flatMap((c) => c.marks),
+			{ kind: 'path', steps: rectSteps(edge, view), line: 'wide' },
+			...cuts,
+			...sizes.flatMap((size) => sizeMarks(size, view, figures)),
+			...edgeNames(strip, view),
+			...legend,
+			...grain,
+		],
+	};
+}
+
+/** The largest scale that fits. */
+function viewOf(
+	strip: StripLayout,
+	room: { readonly width: number; readonly height: number },
+	ruler: Ruler,
+): { view: View; scale: number } {
+	const wide = (room.width - 2 * MARGIN) / toMm(strip.length);
+	const tall = (room.height - MARGIN - DIMENSION - LEGEND - 2) / toMm(strip.width);
+	const most = Math.min(wide, tall);
+	const scales = ruler.unit === 'in' ? INCHES : METRIC;
+	const scale = 1 / (scales.find((n) => 1 / n <= most) ?? 1 / most);
+	return { view: { x: MARGIN, y: MARGIN + toMm(strip.width) * scale, scale }, scale };
+}
+
+/**
+ * What these cuts lay bare: nothing of what lies within strips that have a drawing of their own.
+ */
+function shownIn(strip: StripLayout, group: CutGroup) {
+	const closed = group.strips.map((s) => strip.rect(s.region));
+	const numbers = new Set(group.cuts.map((c) => c.n));
+	const cuts = strip.cuts.filter((c) => numbers.has(c.n));
+	return {
+		cuts,
+		placed: strip.placed.filter((p) => !closed.some((c) => holds(c, p))),
+		waste: wasteRects(cuts),
+		open: (r: Rect): boolean => !closed.some((c) => holds(c, r)),
+	};
+}
+
+function offcutsIn(at: SheetAt, strip: StripLayout, shown: { open: (r: Rect) => boolean }) {
+	const racks = rackLabels(at);
+	return strip.offcuts
+		.map((rect, i) => ({ rect, n: nth(strip.offcutNumbers, i) }))
+		.filter(({ rect }) => shown.open(rect))
+		.map((o) => ({ ...o, rack: racks[o.n] ?? '' }));
+}
+
+function holds(outer: Rect, r: Rect): boolean {
+	return (
+		r.x >= outer.x &&
+		r.y >= outer.y &&
+		r.x + r.length <= outer.x + outer.length &&
+		r.y + r.width <= outer.y + outer.width
+	);
+}
+
+/** A strip that is drawn by itself: its letter, and in hairlines what will come of it. */
+function closedStrip(strip: StripLayout, closed: CutGroup, view: View, figures: Figures) {
+	const region = strip.rect(closed.region);
+	const ghosts: Mark[] = strip.placed
+		.filter((p) => holds(region, p))
+		.map((p) => ({ kind: 'path', steps: rectSteps(p, view), line: 'hair', ink: 'rule' }));
+	const [low, , high] = corners(region, view);
+	const [x, y] = [((low?.x ?? 0) + (high?.x ?? 0)) / 2, ((low?.y ?? 0) + (high?.y ?? 0)) / 2];
+	const tall = Math.abs((low?.y ?? 0) - (high?.y ?? 0));
+	const wide = Math.abs((low?.x ?? 0) - (high?.x ?? 0));
+	const measured = figures.size(region.length, region.width);
+	const size = Math.max(1.8, Math.min(8, tall * 0.4, wide * 0.5));
+	const name: Mark = {
+		kind: 'text',
+		x,
+		y: y + size * 0.35,
+		text: closed.name,
+		size,
+		anchor: 'middle',
+		weight: 'semibold',
+		halo: true,
+	};
+	const words: Mark[] = [
+		name,
+		...(tall < size + 6 || textWidth(measured, 2.7) + 1 > wide
+			? []
+			: [
+					{
+						kind: 'text' as const,
+						x,
+						y: y + size * 0.35 + 4,
+						text: measured,
+						size: 2.7,
+						anchor: 'middle' as const,
+						halo: true,
+					},
+				]),
+	];
+	const boxes: Bounds[] = words.flatMap((m) => (m.kind === 'text' ? [textBox(m)] : []));
+	return { marks: [...ghosts, ...words], words: boxes };
+}
+
+/** A stretch that is measured along the lower edge, or along the left. */
+interface Size {
+	readonly along: 'x' | 'y';
+	readonly rect: Rect;
+	readonly edge: Rect;
+}
+
+/** Sizes of what falls from the cuts that go right through, waste left out. */
+function sizesOf(cuts: readonly Cut[], edge: Rect): Size[] {
+	const first = cuts.find((c) => c.kind !== 'trim');
+	if (first === undefined || first.kind === 'slant') return [];
+	const through = cuts.filter((c) => c.runs === first.runs && c.kind === first.kind);
+	const chain = through.filter((c) => across(c.region, c) === across(first.region, first));
+	const numbers = new Set(chain.map((c) => c.n));
+	return chain
+		.flatMap((c) => c.gives)
+		.filter((g) => g.kind !== 'waste' && g.kind !== 'nothing')
+		.filter((g) => g.nextCut === undefined || !numbers.has(g.nextCut))
+		.map((g) => ({ along: first.runs === 'y' ? 'x' : 'y', rect: g.rect, edge }));
+}
+
+function across(r: Rect, cut: Cut): string {
+	return cut.runs === 'y' ? `${r.y} ${r.width}` : `${r.x} ${r.length}`;
+}
+
+function sizeMarks({ along, rect, edge }: Size, view: View, figures: Figures): Mark[] {
+	if (along === 'x') {
+		const from = onPaper({ x: rect.x, y: edge.y }, view);
+		const to = onPaper({ x: rect.x + rect.length, y: edge.y }, view);
+		return fitted(from, to, DIMENSION, figures.bench(rect.length));
+	}
+	const from = onPaper({ x: edge.x, y: rect.y }, view);
+	const to = onPaper({ x: edge.x, y: rect.y + rect.width }, view);
+	return fitted(from, to, -DIMENSION, figures.bench(rect.width));
+}
+
+/** A dimension where its figure has room between its arrows; the list below has every figure. */
+function fitted(from: Spot, to: Spot, offset: number, text: string): Mark[] {
+	const long = Math.hypot(to.x - from.x, to.y - from.y);
+	return textWidth(text, FIGURE) + 1 > long || long < 8 ? [] : dimension(from, to, offset, text);
+}
+
+/** Which edges of the sheet lie at the left and at the top of the picture. */
+function edgeNames({ sides, width }: StripLayout, view: View): Mark[] {
+	const corner = onPaper({ x: 0, y: width }, view);
+	const name = (text: string, more: Partial<Extract<Mark, { kind: 'text' }>>): Mark => ({
+		kind: 'text',
+		x: 0,
+		y: 0,
+		text,
+		size: EDGE_NAME,
+		ink: 'pencil',
+		...more,
+	});
+	return [
+		name(`${sides.top} edge`, { x: corner.x, y: corner.y - FLAG_BAND - 0.6 }),
+		name(`${sides.left} edge`, { x: corner.x - FLAG_BAND - 0.6, y: view.y, turn: 90 }),
+	];
+}
