@@ -115,7 +115,7 @@ function wordsSaw(sheet: Sheet): void {
 	const { at, layout, kerf } = sheet;
 	const unit = at.plan.job.shop.ruler.unit === 'in' ? 25.4 : 1;
 	const step = unit === 1 ? 0.1 : 25.4 / 32;
-	const real = (ticks: number): number => toMm(ticks as never) / unit;
+	const real = (ticks: number): number => toMm(ticks) / unit;
 	const heap = sawn(rowsOf(sheet), {
 		length: real(layout.length),
 		width: real(layout.width),
