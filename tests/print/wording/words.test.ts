@@ -86,12 +86,15 @@ describe('cautions', () => {
 
 	it('stand on the page that shows what they are about, and with their source among all cautions', () => {
 		const pages = withCaution(['sheet:ply-18/1']);
-		expect(pagesWith(pages)).toEqual(['Birch plywood 18, sheet 2 of 2', 'Cautions']);
+		expect(pagesWith(pages)).toEqual(['Birch plywood 18, sheet 2 of 2 (1 of 3)', 'Cautions']);
 		const all = pages.find((p) => p.name === 'Cautions')!;
 		expect(said(all)).toContain('common practice, no source');
 	});
 
 	it('about nothing in particular stand on the first page of their chapter', () => {
-		expect(pagesWith(withCaution([]))).toEqual(['Birch plywood 18, sheet 1 of 2', 'Cautions']);
+		expect(pagesWith(withCaution([]))).toEqual([
+			'Birch plywood 18, sheet 1 of 2 (1 of 3)',
+			'Cautions',
+		]);
 	});
 });
