@@ -93,6 +93,14 @@ describe('the order in which the parts of a strip come off', () => {
 		);
 	});
 
+	it('is looked for once for all parts of one size', () => {
+		const limits = { fenceLimit: ticks(180), narrowestRip: null, kerf: KERF };
+		const steps = (count: number): number =>
+			stepsOf(() => void sequenceOf(strip(Array<number>(count).fill(700), 0), limits));
+		// Nothing of it can be held, whichever remains: each is looked at a few times.
+		expect(steps(200)).toBeLessThan(10_000);
+	});
+
 	it('takes no more work for a leftover of a hundred metres than for one of ten', () => {
 		const limits = { fenceLimit: ticks(180), narrowestRip: null, kerf: KERF };
 		const steps = (spare: number): number =>

@@ -144,10 +144,9 @@ function orderWith(
 ): Order | null {
 	const taken: Taken[] = [];
 	const anchor = nth(waiting, last);
-	const rest = waiting.flatMap((w, i) => {
-		const times = i === last ? w.times - 1 : w.times;
-		return times > 0 ? [{ ...w, times }] : [];
-	});
+	const rest = [...waiting];
+	if (anchor.times > 1) rest[last] = { ...anchor, times: anchor.times - 1 };
+	else rest.splice(last, 1);
 	let left = total;
 	while (rest.length > 0) {
 		const next = firstHeld(rest, left, limits);
@@ -165,6 +164,10 @@ function orderWith(
 	return { taken, last: anchor.part };
 }
 
+function alike(a: Waiting | undefined, b: Waiting | undefined): boolean {
+	return a !== undefined && b !== undefined && a.spare === b.spare && a.size === b.size;
+}
+
 /** The order in which the parts of a region come off; null when there is none. */
 function orderOf(r: SawRegion, limits: FenceLimits): Order | null {
 	const axis = r.axis ?? 'x';
@@ -175,6 +178,8 @@ function orderOf(r: SawRegion, limits: FenceLimits): Order | null {
 	if (simple || free) return simple;
 	const waiting = sliced(plain, axis, limits);
 	for (let last = waiting.length - 1; last >= 0; last--) {
+		// Only sizes count: where one of a size cannot remain, none of that size can.
+		if (alike(waiting[last], waiting[last + 1])) continue;
 		const found = orderWith(waiting, last, total, limits);
 		if (found) return found;
 	}
