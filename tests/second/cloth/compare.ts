@@ -55,7 +55,7 @@ export function outlineIs(
 	expect(Math.abs(blank.width / MM - size.y), `${blank.covers}: across it`).toBeLessThan(off);
 	const holds = (p: Spot): boolean =>
 		cloth.holds(fromBehind({ x: p.x + low.x, y: p.y + low.y }, nap));
-	// Outside a rounding the planner takes its tangents: the same part of a larger circle farther off.
+	// Outside a rounding the planner takes its tangents: as much of a larger circle farther off.
 	const farther = radius === undefined ? 0 : (CHORD * (radius + cloth.farthest)) / radius;
 	besideTheEdge(blank, holds, BESIDE + farther);
 	sameArea(blank, holds, size);
@@ -84,7 +84,7 @@ function besideTheEdge(
 }
 
 const POINTS = 4000;
-/** Points so spread miss an area by some POINTS^(-3/4) of the room they fill, 0.2 %; five times that. */
+/** Points so spread miss an area by some POINTS^(-3/4) of its room, 0.2 %; five times that. */
 const NEAR = 5 * POINTS ** -0.75;
 
 function sameArea(blank: BlankRead, holds: (p: Spot) => boolean, size: Spot): void {

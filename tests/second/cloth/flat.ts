@@ -2,8 +2,8 @@ import { inward, linesOf, meet, type Line, type Spot } from '../section';
 
 /*
  * A cloth laid flat round a face, found by trying points. Each side of the face says how far the
- * cloth reaches past it, or, below nothing, how far inside it the cloth ends. A spot is on the cloth
- * when it is on the face, straight out from a side within its reach, or past an outside corner
+ * cloth reaches past it, or, below nothing, how far inside it the cloth ends. A spot is on the
+ * cloth when it is on the face, straight out from a side within its reach, or past an outside corner
  * within the reach of both sides. mm.
  */
 
@@ -91,8 +91,8 @@ export class FlatCloth implements Laid {
 	}
 
 	/**
-	 * Do its sides meet as plainly as {@link holds} says? Not where one reach is so much longer than
-	 * the next that they pass each other, nor at points so sharp that they are cut off.
+	 * Do its sides meet as plainly as {@link holds} says? Not where one reach is so much longer
+	 * than the next that they pass each other, nor at points so sharp that they are cut off.
 	 */
 	get plain(): boolean {
 		return this.sides.every((s, k) => {

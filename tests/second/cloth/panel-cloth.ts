@@ -45,7 +45,7 @@ function laid(w: PanelWish): Laid[] {
 
 const SAME = 0.001;
 
-/** The tape across at each of many heights: what it climbs within the board, and at its left end. */
+/** The tape across at many heights: what it climbs within the board, and at its left end. */
 function across(w: PanelWish): { climbs: number; leftEdge: number } {
 	const { board } = placesOf(w);
 	let [climbs, leftEdge] = [0, 0];
@@ -166,7 +166,7 @@ export function faceFlat(w: PanelWish): Flat {
 	return { face, reach: face.map(() => past(sides[0])) };
 }
 
-/** How large what is cut out of the cloth for the window is; below nothing where flaps would meet. */
+/** What is cut out of the cloth for the window; below nothing where flaps would meet. */
 export function windowSize(w: PanelWish): { x: number; y: number } | null {
 	const { window } = w;
 	if (!window) return null;

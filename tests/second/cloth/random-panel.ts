@@ -123,7 +123,7 @@ export type PanelWish = typeof panelWish extends fc.Arbitrary<infer T> ? T : nev
 
 const NOTHING = { left: null, right: null, window: null, cover: null, ring: null };
 
-/** Only a rectangle has layers and things in its middle here, of these one; round corners are wrapped. */
+/** Only a rectangle has layers and one thing in its middle here; round corners are wrapped. */
 export function plainly(w: PanelWish): PanelWish {
 	const { form } = w.opening;
 	if (form === 'plain')

@@ -35,7 +35,7 @@ export interface ReadJob {
 	 * not for a blank.
 	 */
 	readonly doubtfulCloths: readonly string[];
-	/** Thicknesses of cloth that could not be read; what stands in the job is no figure to cut by. */
+	/** Thicknesses of cloth that could not be read; those in the job are no figures to cut by. */
 	readonly unsized: readonly Unsized[];
 }
 

@@ -41,7 +41,7 @@ const AT_THE_EDGE = 160;
 /** A curved edge is looked at in as many places. */
 const ALONG_A_CURVE = 24;
 
-/** Only a layer that comes near the edge has a say: most do not, and a long outline has many edges. */
+/** Only a layer that comes near has a say: most do not, and a long outline has many edges. */
 function touches(edge: Edge, piece: Outline): boolean {
 	const reach = AT_THE_EDGE + (edge.bulge === 0 ? 0 : distance(edge.from, edge.to));
 	const [low, high] = [
