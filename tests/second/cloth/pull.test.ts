@@ -99,8 +99,12 @@ describe('cloth pulled off the roll, by trying every way to lay it', () => {
 					const made = await plan(jobOf(w, sizes), { effort: 300 });
 					expect(made.cloths.flatMap((c) => c.unplaced)).toEqual([]);
 					const { answer, pull, pattern } = onlyRoll(made);
-					const length = shortest(asked, clothOf(w));
-					expect(Math.abs(answer.length / MM - length), 'length').toBeLessThan(NEAR);
+					const length = answer.length / MM;
+					const least = shortest(asked, clothOf(w));
+					// Never shorter; of three a quick search may miss the very shortest, and says so.
+					expect(length, 'length').toBeGreaterThan(least - NEAR);
+					if (asked.length < 3 || answer.proven)
+						expect(length, 'length').toBeLessThan(least + NEAR);
 					const seller: Seller = w;
 					expect(Math.abs(pull / MM - pulled(length, w, seller)), 'pulled').toBeLessThan(NEAR);
 					const other: Seller = { ...w, cuts: w.cuts === 'counted' ? 'whole' : 'counted' };
