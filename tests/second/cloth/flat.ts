@@ -3,8 +3,8 @@ import { inward, linesOf, meet, type Line, type Spot } from '../section';
 /*
  * A cloth laid flat round a face, found by trying points. Each side of the face says how far the
  * cloth reaches past it, or, below nothing, how far inside it the cloth ends. A spot is on the
- * cloth when it is on the face, straight out from a side within its reach, or past an outside corner
- * within the reach of both sides. mm.
+ * cloth when it is on the face, straight out from a side within its reach, or past an outside
+ * corner within the reach of both sides. mm.
  */
 
 export interface Flat {

@@ -101,7 +101,7 @@ describe('cloth pulled off the roll, by trying every way to lay it', () => {
 					const { answer, pull, pattern } = onlyRoll(made);
 					const length = answer.length / MM;
 					const least = shortest(asked, clothOf(w));
-					// Never shorter; of three a quick search may miss the very shortest, and says so.
+					// Never shorter; of three a quick search may miss the shortest, and says so.
 					expect(length, 'length').toBeGreaterThan(least - NEAR);
 					if (asked.length < 3 || answer.proven)
 						expect(length, 'length').toBeLessThan(least + NEAR);
