@@ -58,7 +58,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const places = placesIn(file);
 	const search = new SearchSession(job, options);
 
-	const design = designAll(job, places);
+	const design = designAll(job, places, read.unsized);
 	const offer = wrapAll(job, design, places, read.doubtfulCloths);
 	const cloth = await chooseWays(job, offer, search.budget);
 	const boards = await layBoards(job, design.parts, search);

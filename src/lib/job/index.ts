@@ -83,6 +83,7 @@ export {
 	parseText,
 	problemsOf,
 	readJob,
+	type Unsized,
 	showHidden,
 } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';

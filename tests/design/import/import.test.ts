@@ -194,6 +194,47 @@ describe('DXF', () => {
 		);
 	});
 
+	test('layers switched off or frozen are left out and named, and taken where they are asked for', () => {
+		const on = (layer: string, [start, type, code, , ...rest]: Pair[]): Pair[] => [
+			...[start!, type!, code!, layer],
+			...rest,
+		];
+		const big = on('Notes', polyline([0, 0], [300, 0], [300, 200], [0, 200]));
+		const small = on('Cut', polyline([0, 0], [100, 0], [100, 50], [0, 50]));
+		const layers = (colour: number, flags: number): Pair[] => [
+			...entity('LAYER', 2, 'NOTES', 70, flags, 62, colour),
+			...entity('LAYER', 2, 'Cut', 70, 0, 62, 7),
+		];
+		const read = (colour: number, flags: number, layer = '') =>
+			drawing({
+				kind: 'dxf',
+				unit: 'mm',
+				layer,
+				text: dxfFile(
+					section('TABLES', layers(colour, flags)),
+					section('ENTITIES', [...big, ...small]),
+				),
+			});
+		expect(sizes(read(3, 0)).length).toBe(300);
+		for (const [colour, flags] of [
+			[-3, 0],
+			[3, 1],
+			[3, 5],
+		] as const) {
+			const d = read(colour, flags);
+			expect(sizes(d).length).toBe(100);
+			expect(d.complaints).toEqual([
+				{
+					kind: 'note',
+					what: 'Left out, for it is switched off or frozen in the drawing: what lies on layer "Notes".',
+					fix: 'Name the layer here to take the outline from it.',
+				},
+			]);
+			expect(sizes(read(colour, flags, 'notes')).length).toBe(300);
+			expect(read(colour, flags, 'notes').complaints).toEqual([]);
+		}
+	});
+
 	test('a layer that is not there: those that are', () => {
 		const two = ['Cut', 'cut', 'Fold'].flatMap((layer) => [
 			0,

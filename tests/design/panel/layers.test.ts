@@ -123,7 +123,50 @@ test('a layer flush with an edge of the board is climbed at that edge', () => {
 		cloth: 'carpet',
 		layers: [{ id: 'rim', outline: at(3.5, 3.5, 293, 50), material: 'ply-6' }],
 	});
-	expect(plan.coverings[0]!.edges.map((e) => toMm(e.build))).toEqual([18, 12, 12, 12]);
+	// At both its ends the rim stands on the board's edge too, and the tape climbs it there.
+	expect(plan.coverings[0]!.edges.map((e) => toMm(e.build))).toEqual([18, 18, 12, 18]);
+});
+
+test('a layer flush with a part of an edge is climbed there, wherever the part lies', () => {
+	const builds = (y: number, width: number) =>
+		planned({
+			opening: rect(300, 200),
+			cloth: 'carpet',
+			layers: [{ id: 'block', outline: at(3.5, y, 60, width), material: 'ply-6' }],
+		}).coverings[0]!.edges.map((e) => toMm(e.build));
+	expect(builds(20, 40)).toEqual([12, 12, 12, 18]);
+	expect(builds(80, 40)).toEqual([12, 12, 12, 18]);
+	expect(builds(150, 2)).toEqual([12, 12, 12, 18]);
+});
+
+test('the cloth comes down over foam and layers at every hole in the face', () => {
+	const foam = { thickness: 5 };
+	const cover = { id: 'hatch', outline: at(420, 150, 100, 100), ledge: { material: 'ply-6' } };
+	const window = { id: 'w', outline: at(220, 150, 100, 100) };
+	const inlay = {
+		id: 'inlay',
+		outline: at(60, 150, 100, 100),
+		material: 'ply-6',
+		covering: 'own' as const,
+		sink: 12,
+	};
+	const builds = (more: object) =>
+		planned({
+			opening: rect(600, 400),
+			cloth: 'carpet',
+			windows: [window],
+			covers: [cover],
+			layers: [inlay],
+			...more,
+		}).coverings[0]!.windows.map((w) => toMm(w.edge.build));
+	expect(builds({})).toEqual([12, 12, 12]);
+	expect(builds({ foam })).toEqual([17, 17, 17]);
+	const rim = { id: 'rim', outline: at(200, 100, 360, 200), material: 'ply-6' };
+	expect(builds({ layers: [rim, inlay] })).toEqual([18, 18, 12]);
+	// A layer round the hole has no foam beneath it, but that of its own.
+	expect(builds({ foam, layers: [{ ...rim, foam: { thickness: 3 } }, inlay] })).toEqual([
+		21, 21, 17,
+	]);
 });
 
 test('groove deeper than the board, seat too thin, unknown boards and hosts are refused in words', () => {

@@ -27,7 +27,13 @@ describe('a good file', () => {
 	});
 
 	test('an empty one is the empty job', () => {
-		expect(readJob({})).toEqual({ job: emptyJob(), problems: [], sources: {}, doubtfulCloths: [] });
+		expect(readJob({})).toEqual({
+			job: emptyJob(),
+			problems: [],
+			sources: {},
+			doubtfulCloths: [],
+			unsized: [],
+		});
 	});
 
 	test('is not changed by reading', () => {

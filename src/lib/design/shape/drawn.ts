@@ -2,7 +2,7 @@ import { reversed, mirrorOrder, area, type Outline } from '../../geometry';
 
 /** A complaint without a place: what is wrong and what would be right. */
 export interface Complaint {
-	readonly kind: 'stop' | 'check';
+	readonly kind: 'stop' | 'check' | 'note';
 	readonly what: string;
 	readonly fix: string;
 }

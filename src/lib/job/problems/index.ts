@@ -1,4 +1,12 @@
-export { entryOf, leaveOut, pathInFile, removeField, shorten, type Sources } from './leave-out';
+export {
+	entryOf,
+	leaveOut,
+	pathInFile,
+	removeField,
+	setField,
+	shorten,
+	type Sources,
+} from './leave-out';
 export { nearest } from './nearest';
 export { type Places, placesIn } from './places';
 export { notesOf, type Path, pathText, type Problem, saidOnce, troublesOf } from './problem';

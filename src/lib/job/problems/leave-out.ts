@@ -73,6 +73,12 @@ export function removeField(tree: object, path: Path): void {
 	if (typeof holder === 'object' && holder !== null) Reflect.deleteProperty(holder, lastOf(path));
 }
 
+/** Puts a value in the place of a field of an object, wherever it stands. */
+export function setField(tree: object, path: Path, value: unknown): void {
+	const holder = valueAt(tree, path.slice(0, -1));
+	if (typeof holder === 'object' && holder !== null) Reflect.set(holder, lastOf(path), value);
+}
+
 /** Cuts a list to its first `most` entries. */
 export function shorten(tree: object, path: Path, most: number): void {
 	const list = valueAt(tree, path);

@@ -9,6 +9,7 @@ import {
 	leaveOut,
 	pathInFile,
 	removeField,
+	setField,
 	shorten,
 	type Sources,
 	type Path,
@@ -16,6 +17,7 @@ import {
 	valueAt,
 } from '../problems';
 import { CURRENCY } from '../shop';
+import { clothThickness } from '../stock';
 import { upgrade } from '../upgrades';
 
 /** What was read of a file: a job that can be planned, and all that is wrong with the file. */
@@ -33,6 +35,14 @@ export interface ReadJob {
 	 * not for a blank.
 	 */
 	readonly doubtfulCloths: readonly string[];
+	/** Thicknesses of cloth that could not be read; those in the job are no figures to cut by. */
+	readonly unsized: readonly Unsized[];
+}
+
+/** A thickness of a cloth nobody knows. */
+export interface Unsized {
+	readonly cloth: string;
+	readonly field: 'pressed' | 'loose';
 }
 
 /**
@@ -58,7 +68,7 @@ export function readJob(file: unknown): ReadJob {
 	if (!read.job) return nothing(read.problems);
 	const crossed = crossCheck(read.job, read.sources, clothsIn(now));
 	const problems = [...read.problems, ...crossed.problems].slice(0, MOST);
-	return { ...crossed, problems, doubtfulCloths: read.doubtfulCloths };
+	return { ...crossed, problems, doubtfulCloths: read.doubtfulCloths, unsized: read.unsized };
 }
 
 /** The currency a file names; the usual one while it names none that could be read. */
@@ -73,7 +83,7 @@ export function emptyJob(): Job {
 }
 
 function nothing(problems: readonly Problem[]): ReadJob {
-	return { job: emptyJob(), problems, sources: {}, doubtfulCloths: [] };
+	return { job: emptyJob(), problems, sources: {}, doubtfulCloths: [], unsized: [] };
 }
 
 interface Parsed {
@@ -81,26 +91,35 @@ interface Parsed {
 	readonly problems: readonly Problem[];
 	readonly sources: Sources;
 	readonly doubtfulCloths: readonly string[];
+	readonly unsized: readonly Unsized[];
+}
+
+/** Cloths a field of which was taken out, and the thicknesses among these. */
+interface Doubts {
+	readonly cloths: Set<string>;
+	readonly unsized: Unsized[];
 }
 
 function parse(file: Record<string, unknown>, schema: typeof job): Parsed {
 	const tree = structuredClone(file); // the rounds take things out of it
 	const problems: Problem[] = takeOutHidden(tree);
-	const doubtful = new Set<string>();
+	const doubts: Doubts = { cloths: new Set(), unsized: [] };
 	let sources: Sources = {};
 	for (let round = 0; round < ROUNDS; round++) {
 		const result = schema.safeParse(tree);
-		if (result.success)
-			return { job: result.data, problems, sources, doubtfulCloths: [...doubtful] };
+		if (result.success) {
+			const { cloths, unsized } = doubts;
+			return { job: result.data, problems, sources, doubtfulCloths: [...cloths], unsized };
+		}
 		for (const { path, ...rest } of problemsOf(result.error.issues, schema, tree)) {
 			const inFile = pathInFile(sources, path);
 			if (isEmpty(tree, path) && !isEmpty(file, inFile)) continue;
 			const fix = isCloth(path) ? `${rest.fix} ${UNTIL_THEN}` : rest.fix;
 			problems.push({ ...rest, fix, what: showHidden(rest.what), path: inFile });
 		}
-		sources = prune(tree, result.error.issues, sources, doubtful);
+		sources = prune(tree, result.error.issues, sources, doubts);
 	}
-	return { job: null, problems, sources, doubtfulCloths: [] };
+	return { job: null, problems, sources, doubtfulCloths: [], unsized: [] };
 }
 
 /**
@@ -127,26 +146,27 @@ function clothsIn(file: object): string[] {
 	});
 }
 
-/** What of a cloth may be missing, so that a default stands in. */
-const mayBeMissing = (key: Path[number] | undefined): boolean =>
-	!['id', 'name', 'loose', 'pressed'].includes(String(key));
-
-/** Takes a field out of a cloth where a default stands in; false where none does. */
-function withoutField(tree: object, path: Path, doubtful: Set<string>): boolean {
-	if (!isCloth(path) || !mayBeMissing(path[3])) return false;
-	const id = valueAt(tree, [...path.slice(0, 3), 'id']);
+/** Takes a field out of a cloth where something stands in for it; false where nothing does. */
+function withoutField(tree: object, path: Path, doubts: Doubts): boolean {
+	const key = path[3];
+	if (!isCloth(path) || key === 'id' || key === 'name') return false;
+	const entry = path.slice(0, 3);
+	const id = valueAt(tree, [...entry, 'id']);
 	if (typeof id !== 'string') return false;
-	doubtful.add(id);
-	removeField(tree, path.slice(0, 4));
+	doubts.cloths.add(id);
+	if (key === 'pressed' || key === 'loose') {
+		doubts.unsized.push({ cloth: id, field: key });
+		setField(tree, [...entry, key], standIn(key, valueAt(tree, [...entry, 'pressed'])));
+	} else removeField(tree, path.slice(0, 4));
 	return true;
 }
 
-function prune(
-	tree: object,
-	issues: readonly Issue[],
-	sources: Sources,
-	doubtful: Set<string>,
-): Sources {
+/** Whatever stands in for a thickness must not look odd beside the other one. */
+function standIn(key: 'pressed' | 'loose', pressed: unknown): unknown {
+	return key === 'loose' && clothThickness.safeParse(pressed).success ? pressed : 0;
+}
+
+function prune(tree: object, issues: readonly Issue[], sources: Sources, doubts: Doubts): Sources {
 	const out: Path[] = [];
 	for (const issue of issues) {
 		const path = issuePath(issue);
@@ -154,7 +174,7 @@ function prune(
 			for (const key of issue.keys) removeField(tree, [...path, key]);
 		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(path)) {
 			shorten(tree, path, Number(issue.maximum));
-		} else if (!withoutField(tree, path, doubtful)) {
+		} else if (!withoutField(tree, path, doubts)) {
 			out.push(path);
 		}
 	}

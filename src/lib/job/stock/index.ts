@@ -2,6 +2,7 @@ export { isPatterned, napOnRoll } from './cloth-nap';
 export { priceOfLength, stepsFor } from './roll-price';
 export {
 	type Cloth,
+	clothThickness,
 	type Material,
 	type Roll,
 	stock,

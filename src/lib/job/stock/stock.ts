@@ -54,6 +54,9 @@ const sheetIn = (amount: AmountField) =>
 		}),
 	});
 
+/** Any thickness a cloth may have. */
+export const clothThickness = distanceField;
+
 export const offcut = z.strictObject({
 	/** The label it carries on the rack. */
 	id,
@@ -70,8 +73,8 @@ export const cloth = z.strictObject({
 		label: 'Kind',
 		options: { stretch: 'stretch cloth' },
 	}),
-	loose: field(distanceField, { label: 'Thickness loose', help: 'As it lies on the roll.' }),
-	pressed: field(distanceField, {
+	loose: field(clothThickness, { label: 'Thickness loose', help: 'As it lies on the roll.' }),
+	pressed: field(clothThickness, {
 		label: 'Thickness pressed',
 		help: 'As it is pressed into a gap; the fit is worked out from this.',
 	}),

@@ -34,6 +34,8 @@ export interface Expanded {
 	readonly endless: readonly string[];
 	/** Layers something is drawn on, by their names in small letters. */
 	readonly layers: ReadonlyMap<string, string>;
+	/** Layers something was left out of because they are switched off or frozen. */
+	readonly unseen: ReadonlySet<string>;
 	/** False when the count stopped at the limit. */
 	readonly whole: boolean;
 }
@@ -41,6 +43,8 @@ export interface Expanded {
 export interface Wanted {
 	/** Drawing layer by name; empty for all. */
 	readonly layer: string;
+	/** Layers that are not seen, by their names in small letters. */
+	readonly unseen: ReadonlyMap<string, 'off' | 'frozen'>;
 	/** How closely curves are followed, in the drawing's unit. */
 	readonly fine: number;
 	/**
@@ -100,6 +104,7 @@ class Expansion implements Expanded {
 	readonly missing: string[] = [];
 	readonly endless: string[] = [];
 	readonly layers = new Map<string, string>();
+	readonly unseen = new Set<string>();
 	whole = true;
 	private counted = 0;
 	private readonly followed = new Map<DxfEntity, Map<number, ReturnType<typeof runOf>>>();
@@ -115,12 +120,24 @@ class Expansion implements Expanded {
 			const own = textOf(e, 8);
 			const layer = place.inside.length > 0 && own === '0' ? place.layer : own;
 			if (numberOf(e, 67) === 1) continue; // on paper, not in the drawing itself
-			if (e.type === 'INSERT') this.putIn(e, { ...place, layer });
-			else {
-				this.layers.set(layer.toLowerCase(), layer);
-				if (this.isWanted(layer)) this.drawOne(e, place.to);
+			if (e.type === 'INSERT') {
+				if (this.isSeen(layer, ['frozen'])) this.putIn(e, { ...place, layer });
+				continue;
 			}
+			this.layers.set(layer.toLowerCase(), layer);
+			if (this.isWanted(layer) && this.isSeen(layer, ['frozen', 'off'])) this.drawOne(e, place.to);
 		}
+	}
+
+	/**
+	 * What the person has switched off is no part of the drawing, unless it is asked for. A frozen
+	 * layer takes along the blocks put in on it; one that is off does not.
+	 */
+	private isSeen(layer: string, hiding: readonly string[]): boolean {
+		const how = this.wanted.unseen.get(layer.toLowerCase());
+		if (this.wanted.layer !== '' || how === undefined || !hiding.includes(how)) return true;
+		this.unseen.add(layer);
+		return false;
 	}
 
 	private isWanted(layer: string): boolean {

@@ -8,7 +8,7 @@ import {
 	type Fineness,
 } from '../drawing-file';
 import { expanded, type Expanded } from './blocks';
-import { readGroups } from './groups';
+import { numberOf, readGroups, textOf, type DxfEntity } from './groups';
 
 /** Drawing units of the header variable for insertion units, in millimetres. */
 const UNITS: Readonly<Record<number, { mm: number; name: string }>> = {
@@ -61,6 +61,7 @@ export function readDxf(text: string, layer: string, fineness: Fineness): Drawin
 	const fine = fineness(says);
 	const all = expanded(file.entities, file.blocks, {
 		layer,
+		unseen: unseenIn(file.layers),
 		fine,
 		most: MOST_LOOKED_AT,
 	});
@@ -71,6 +72,18 @@ export function readDxf(text: string, layer: string, fineness: Fineness): Drawin
 		);
 	if (layer !== '' && !all.layers.has(layer.toLowerCase())) return noSuchLayer(layer, all);
 	return { runs: all.runs, says, yDown: false, hidden: 0, complaints: told(all, FINE_MM / fine) };
+}
+
+/** Layers of the table that are switched off (a colour below nothing) or frozen. */
+function unseenIn(table: readonly DxfEntity[]): Map<string, 'off' | 'frozen'> {
+	const unseen = new Map<string, 'off' | 'frozen'>();
+	for (const e of table) {
+		if (e.type !== 'LAYER') continue;
+		const name = textOf(e, 2).toLowerCase();
+		if ((numberOf(e, 70) & 1) === 1) unseen.set(name, 'frozen');
+		else if (numberOf(e, 62) < 0) unseen.set(name, 'off');
+	}
+	return unseen;
 }
 
 /** Layers named when the one asked for is not there. */
@@ -90,6 +103,7 @@ function noSuchLayer(layer: string, { layers }: Expanded): DrawingFile {
 function told(all: Expanded, unitMm: number): Complaint[] {
 	const skipped = all.others.filter((type) => !SILENT.has(type));
 	return [
+		...leftUnseen([...all.unseen].sort()),
 		...some(
 			all.unclear,
 			(n, kinds) => `${count(n, "of the drawing's curves")} could not be followed (${kinds}).`,
@@ -113,6 +127,14 @@ function told(all: Expanded, unitMm: number): Complaint[] {
 			'If one of them is the outline, break it up (explode) into lines and arcs and save again.',
 		),
 	];
+}
+
+function leftUnseen(names: readonly string[]): Complaint[] {
+	if (names.length === 0) return [];
+	const listed = names.slice(0, NAMED).map((name) => `"${name.slice(0, 40)}"`);
+	const more = names.length > NAMED ? ` and ${names.length - NAMED} more` : '';
+	const what = `Left out, for it is switched off or frozen in the drawing: what lies on ${names.length === 1 ? 'layer' : 'layers'} ${listed.join(', ')}${more}.`;
+	return [{ kind: 'note', what, fix: 'Name the layer here to take the outline from it.' }];
 }
 
 /** Curves of which the file gives only points: between them the usual ways to draw one differ. */

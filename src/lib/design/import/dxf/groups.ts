@@ -17,6 +17,8 @@ export interface DxfText {
 	 * What is drawn once to be put in several times, one after the other between BLOCK and ENDBLK.
 	 */
 	readonly blocks: readonly DxfEntity[];
+	/** The table of layers, where the file holds one. */
+	readonly layers: readonly DxfEntity[];
 	/** False when the reading stopped at the limit. */
 	readonly whole: boolean;
 }
@@ -29,7 +31,16 @@ type Open = { type: string; groups: [number, string][] };
  */
 export function readGroups(text: string, most: number): DxfText | null {
 	const lines = text.split(/\r\n|\r|\n/);
-	const lists: { entities: Open[]; blocks: Open[] } = { entities: [], blocks: [] };
+	const lists: Record<'entities' | 'blocks' | 'layers', Open[]> = {
+		entities: [],
+		blocks: [],
+		layers: [],
+	};
+	const listOf: Readonly<Record<string, Open[]>> = {
+		ENTITIES: lists.entities,
+		BLOCKS: lists.blocks,
+		TABLES: lists.layers,
+	};
 	let unit = 0;
 	let section = '';
 	let variable = '';
@@ -39,8 +50,7 @@ export function readGroups(text: string, most: number): DxfText | null {
 		const code = Number(lines[i]);
 		if (!Number.isInteger(code)) return read(true);
 		const value = nth(lines, i + 1).trim();
-		const list =
-			section === 'ENTITIES' ? lists.entities : section === 'BLOCKS' ? lists.blocks : null;
+		const list = listOf[section] ?? null;
 		if (code === 0 && value === 'SECTION') {
 			section = (lines[i + 3] ?? '').trim();
 			known = true;
@@ -49,7 +59,7 @@ export function readGroups(text: string, most: number): DxfText | null {
 		else if (code === 9) variable = value;
 		else if (section === 'HEADER' && code === 70 && variable === '$INSUNITS') unit = Number(value);
 		else if (list && code === 0) {
-			if (lists.entities.length + lists.blocks.length >= most) return read(false);
+			if (Object.values(lists).reduce((sum, l) => sum + l.length, 0) >= most) return read(false);
 			list.push({ type: value.toUpperCase(), groups: [] });
 		} else list?.at(-1)?.groups.push([code, value]);
 	}

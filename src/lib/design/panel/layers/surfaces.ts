@@ -1,17 +1,9 @@
 import { nth, ticks, TICKS_PER_MM, type Length } from '../../../measure';
-import {
-	alongEdge,
-	area,
-	edgesOf,
-	finder,
-	liesIn,
-	type Outline,
-	type Point,
-	type Where,
-} from '../../../geometry';
+import { area, liesIn, type Outline } from '../../../geometry';
 import type { ClothEdge, Covering, ClothStep, Window } from '../../covering';
 import type { Bench } from '../bench';
-import type { CoverFigure, LayerFigure, PanelDetail, RingFigure, WindowFigure } from '../figures';
+import { flushHeights } from './flush';
+import type { CoverFigure, LayerFigure, PanelDetail, RingFigure } from '../figures';
 
 /*
  * The surfaces of a panel that one piece of cloth each covers: the face with all that is covered
@@ -36,18 +28,20 @@ export function coveringsOf(bench: Bench, f: Figures): Covering[] {
 class Maker {
 	private made = 0;
 
-	/** The middle of each edge of the board, and the raised layers covered with it. */
-	private readonly middles: readonly Point[];
-	private readonly overFace: readonly { readonly at: (p: Point) => Where; readonly step: number }[];
+	/** What is glued on flush with each edge of the board and covered with it. */
+	private readonly flush: readonly Length[];
 
 	constructor(
 		private readonly bench: Bench,
 		private readonly f: Figures,
 	) {
-		this.middles = edgesOf(f.fit.board).map((e) => alongEdge(e, 0.5));
-		this.overFace = f.layers
-			.filter((l) => l.covering === 'with' && l.surface === null && l.place === 'raised')
-			.flatMap((l) => (l.piece ? [{ at: finder(l.piece), step: l.step }] : []));
+		const overFace = f.layers.filter(
+			(l) => l.covering === 'with' && l.surface === null && l.place === 'raised',
+		);
+		this.flush = flushHeights(
+			f.fit.board,
+			overFace.flatMap((l) => (l.piece ? [{ piece: l.piece, step: l.step }] : [])),
+		);
 	}
 
 	/** The face of the panel. */
@@ -156,19 +150,10 @@ class Maker {
 	}
 
 	private boardEdge(kind: ClothEdge['kind'], i: number): ClothEdge {
-		const build = ticks(this.f.thickness + this.flushHeight(i));
+		const build = ticks(this.f.thickness + nth(this.flush, i));
 		const numbers = this.f.fit.boardNumbers[i] ?? [];
 		if (kind !== 'wrapped') return { ...this.cutFlush(), kind, build, numbers };
 		return { ...this.turned(build, this.f.foam, this.grooveEnd()), numbers };
-	}
-
-	/**
-	 * What is glued on flush with an edge of the board and covered with it: the cloth climbs that
-	 * as well.
-	 */
-	private flushHeight(i: number): number {
-		const middle = nth(this.middles, i);
-		return this.overFace.filter((l) => l.at(middle) === 'on').reduce((sum, l) => sum + l.step, 0);
 	}
 
 	private turned(build: Length, foam: Length, groove: ClothEdge['groove']): ClothEdge {
@@ -211,14 +196,17 @@ class Maker {
 			name: w.name,
 			index: this.bench.panel.windows.findIndex((asked) => asked.id === w.id),
 			edge: w.wrapped
-				? this.turned(this.buildAt(w), ticks(0), this.grooveEnd())
-				: { ...this.cutFlush(), build: this.buildAt(w) },
+				? this.turned(this.buildAt(w.hole, w.build), this.foamAt(w.hole), this.grooveEnd())
+				: { ...this.cutFlush(), build: this.buildAt(w.hole, w.build) },
 		}));
 		const covers = f.covers.map((c) => ({
 			outline: c.hole,
 			name: `Hole of ${c.name}`,
 			// Behind the hole of a cover sits its ledge: the cloth is turned in and ends there.
-			edge: { ...this.turned(f.thickness, ticks(0), null), margin: ticks(0) },
+			edge: {
+				...this.turned(this.buildAt(c.hole, f.thickness), this.foamAt(c.hole), null),
+				margin: ticks(0),
+			},
 		}));
 		// A ring laps over the edge of its hole: the cloth is cut flush beneath it.
 		const rings = f.rings
@@ -227,12 +215,20 @@ class Maker {
 		return [...windows, ...covers, ...rings];
 	}
 
-	/** Boards at the edge of a window: the layers that go all round it stand on the board there. */
-	private buildAt(w: WindowFigure): Length {
-		const round = this.f.layers.filter(
-			(l) => l.place === 'raised' && l.covering === 'with' && l.piece && liesIn(w.hole, l.piece),
+	/** Boards at the edge of a hole: the layers that go all round it stand on the board there. */
+	private buildAt(hole: Outline, board: Length): Length {
+		return ticks(this.layersRound(hole).reduce<number>((sum, l) => sum + l.step, board));
+	}
+
+	/** The cloth comes down over the foam of the face as well; a layer has its own in its step. */
+	private foamAt(hole: Outline): Length {
+		return this.layersRound(hole).length > 0 ? ticks(0) : this.f.foam;
+	}
+
+	private layersRound(hole: Outline): LayerFigure[] {
+		return this.f.layers.filter(
+			(l) => l.place === 'raised' && l.covering === 'with' && l.piece && liesIn(hole, l.piece),
 		);
-		return ticks(round.reduce<number>((sum, l) => sum + l.step, w.build));
 	}
 
 	/**
@@ -242,7 +238,9 @@ class Maker {
 	private seats(surface: string | null): Window[] {
 		return this.f.layers.flatMap((l) => {
 			if (l.covering === 'with' || !l.hole || this.hostSurface(l) !== surface) return [];
-			const edge = { ...this.turned(l.depth, ticks(0), null), margin: this.seatMargin(l) };
+			const host = this.f.layers.find((h) => h.id === l.on);
+			const foam = host ? host.foam : this.f.foam;
+			const edge = { ...this.turned(l.depth, foam, null), margin: this.seatMargin(l) };
 			return [{ outline: l.hole, edge, name: `Hole of ${l.name}` }];
 		});
 	}

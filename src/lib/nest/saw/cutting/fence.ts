@@ -29,6 +29,20 @@ interface Waiting {
 	readonly part: SawRegion;
 	readonly size: Inflated; // along the axis
 	readonly spare: boolean; // leftover
+	/** So many alike: a leftover far beyond the fence is hundreds of equal slices. */
+	readonly times: number;
+}
+
+/** Parts that come off one after another at the same setting. */
+interface Taken extends Omit<FenceStep, 'part'> {
+	readonly part: SawRegion;
+	readonly times: number;
+}
+
+/** All but the last in turn, equal ones as one. */
+interface Order {
+	readonly taken: readonly Taken[];
+	readonly last: SawRegion;
 }
 
 const sizeAlong = (r: SawRegion, axis: 'x' | 'y'): Inflated => (axis === 'x' ? r.w : r.h);
@@ -41,6 +55,7 @@ function inOrder(r: SawRegion): Waiting[] {
 			part,
 			size: sizeAlong(part, axis),
 			spare: part.leaf < 0 && part.axis === null,
+			times: 1,
 		}))
 		.sort((a, b) => Number(a.spare) - Number(b.spare) || b.size - a.size);
 }
@@ -73,22 +88,22 @@ function setting(
 function sliced(waiting: readonly Waiting[], axis: 'x' | 'y', limits: FenceLimits): Waiting[] {
 	const { fenceLimit, kerf } = limits;
 	if (fenceLimit === null) return [...waiting];
+	const most = inflate(fenceLimit, kerf);
 	return waiting.flatMap((w) => {
-		const slices: Waiting[] = [];
-		let size = w.size;
-		const most = inflate(fenceLimit, kerf);
-		const cut = (s: Inflated): Waiting => ({
-			part: axis === 'x' ? { ...w.part, w: s } : { ...w.part, h: s },
-			size: s,
+		if (!w.spare || w.size <= most) return [w];
+		const cut = (size: Inflated, times: number): Waiting => ({
+			part: axis === 'x' ? { ...w.part, w: size } : { ...w.part, h: size },
+			size,
 			spare: true,
+			times,
 		});
-		while (w.spare && size > most) {
-			slices.push(cut(most));
-			size = beside(size, most);
-		}
-		return slices.length > 0 ? [...slices, cut(size)] : [w];
+		const times = Math.ceil(w.size / most) - 1;
+		return [cut(most, times), cut(besideAll(w.size, most, times), 1)];
 	});
 }
+
+const besideAll = (whole: Inflated, part: Inflated, times: number): Inflated =>
+	(whole - times * part) as Inflated;
 
 /** The first part that can come off now, with its fence setting; null when none can. */
 function firstHeld(
@@ -103,52 +118,83 @@ function firstHeld(
 	return null;
 }
 
+/**
+ * How many of a row of slices come off before a part that waits ahead of them can be held: as soon
+ * as what lies beside it is near enough for the fence.
+ */
+function slicesAtOnce(
+	rest: readonly Waiting[],
+	index: number,
+	left: Inflated,
+	{ fenceLimit, kerf }: FenceLimits,
+): number {
+	const { size, times } = nth(rest, index);
+	if (times === 1 || fenceLimit === null) return 1;
+	const reach = inflate(fenceLimit, kerf);
+	const until = rest.slice(0, index).map((w) => Math.ceil((left - w.size - reach) / size));
+	return Math.min(times, ...until.filter((n) => n > 0));
+}
+
 /** Tries one part as the last to remain; the others come off as soon as some side can be held. */
-function sequenceWith(
+function orderWith(
 	waiting: readonly Waiting[],
 	last: number,
 	total: Inflated,
 	limits: FenceLimits,
-): Sequence | null {
-	const steps: FenceStep[] = [];
+): Order | null {
+	const taken: Taken[] = [];
 	const anchor = nth(waiting, last);
-	const rest = waiting.filter((_, i) => i !== last);
+	const rest = [...waiting];
+	if (anchor.times > 1) rest[last] = { ...anchor, times: anchor.times - 1 };
+	else rest.splice(last, 1);
 	let left = total;
 	while (rest.length > 0) {
 		const next = firstHeld(rest, left, limits);
 		if (next === null) return null;
-		const { part, size, spare } = nth(rest, next.index);
-		rest.splice(next.index, 1);
+		const { part, size, spare, times } = nth(rest, next.index);
 		const { fence, own } = next;
+		const off = own ? slicesAtOnce(rest, next.index, left, limits) : 1;
+		if (off < times) rest[next.index] = { part, size, spare, times: times - off };
+		else rest.splice(next.index, 1);
 		const end = spare ? 'high' : 'low';
 		const far = end === 'low' ? 'high' : 'low';
-		steps.push({ part, end, fence, fenceEnd: own ? end : far });
-		left = beside(left, size);
+		taken.push({ part, end, fence, fenceEnd: own ? end : far, times: off });
+		left = besideAll(left, size, off);
 	}
-	return { steps, last: anchor.part };
+	return { taken, last: anchor.part };
 }
 
 function alike(a: Waiting | undefined, b: Waiting | undefined): boolean {
-	return a !== undefined && b !== undefined && a.spare && b.spare && a.size === b.size;
+	return a !== undefined && b !== undefined && a.spare === b.spare && a.size === b.size;
 }
 
-/** Null when the saw cannot part this region in any order. */
-export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
+/** The order in which the parts of a region come off; null when there is none. */
+function orderOf(r: SawRegion, limits: FenceLimits): Order | null {
 	const axis = r.axis ?? 'x';
 	const plain = inOrder(r);
 	const total = sizeAlong(r, axis);
 	const free = limits.fenceLimit === null && limits.narrowestRip === null;
-	const end = plain.length - 1;
-	const simple = sequenceWith(plain, end, total, limits);
+	const simple = orderWith(plain, plain.length - 1, total, limits);
 	if (simple || free) return simple;
 	const waiting = sliced(plain, axis, limits);
 	for (let last = waiting.length - 1; last >= 0; last--) {
-		// One slice is as good as the next: a fence that reaches no way leaves hundreds of them.
+		// Only sizes count: where one of a size cannot remain, none of that size can.
 		if (alike(waiting[last], waiting[last + 1])) continue;
-		const found = sequenceWith(waiting, last, total, limits);
+		const found = orderWith(waiting, last, total, limits);
 		if (found) return found;
 	}
 	return null;
+}
+
+/** Null when the saw cannot part this region in any order. */
+export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
+	const order = orderOf(r, limits);
+	if (!order) return null;
+	const { taken, last } = order;
+	return {
+		steps: taken.flatMap(({ times, ...step }) => Array<FenceStep>(times).fill(step)),
+		last,
+	};
 }
 
 /**
@@ -172,6 +218,6 @@ function plainlyParted(r: SawRegion, limits: FenceLimits): boolean {
 /** Can every region be parted? */
 export function canPart(r: SawRegion, limits: FenceLimits): boolean {
 	if (r.axis === null) return true;
-	const parted = plainlyParted(r, limits) || sequenceOf(r, limits) !== null;
+	const parted = plainlyParted(r, limits) || orderOf(r, limits) !== null;
 	return parted && r.parts.every((p) => canPart(p, limits));
 }
