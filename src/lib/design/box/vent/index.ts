@@ -9,6 +9,7 @@ export {
 	volumeForQtc,
 } from './acoustics';
 export { tubeMeets } from './run-into';
+export { sidesAlong, turnsOf } from './slot-legs';
 export { clearOf, slotSetups } from './slot-setup';
 export { roundSetups } from './tube';
 export { type SlotSetup, ventName, type VentSetup } from './vent';
