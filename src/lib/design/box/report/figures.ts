@@ -14,7 +14,7 @@ import { outsidePoints, sizesOf } from './fit';
 import { checkMounted } from '../devices';
 import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
-import { sayOverlaps } from './openings';
+import { sayBehindTerminal, sayOverlaps } from './openings';
 import { responsesOf } from '../response';
 import { personsFor } from './lifting';
 import { placingOf } from './placing';
@@ -50,6 +50,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 	const rods = inside.rods.map((r) => rodFigures(r, datum, whole.sundries));
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
 	sayOverlaps(inside, log);
+	sayBehindTerminal(box, inside, log);
 	sayNames(box, inside, log);
 	sayJoined(inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
