@@ -238,6 +238,51 @@ describe('what stands in the way of a slot turned twice', () => {
 	});
 });
 
+describe('what a slot shares its place with', () => {
+	const L = { bend: 'L' as const, goal: { by: 'length' as const, length: 600 } };
+	const beside = (run: number | null, more: Partial<Asked>) =>
+		told(asked({ ...L, run }, more), 'vents.0');
+	test.each([
+		['a frame', { braces: [{ kind: 'window', at: 100, rim: 40 }] }, 'Brace'],
+		[
+			'a shelf',
+			{ braces: [{ kind: 'shelf', across: 'height', at: 30, from: 0, length: 200 }] },
+			'Shelf',
+		],
+		['a rod', { braces: [{ kind: 'dowel', along: 'depth', diameter: 20, a: 100, b: 30 }] }, 'Rod'],
+		['cleats', { cleats: { where: 'both', width: 30 } }, 'Cleat'],
+	] as [string, Partial<Asked>, string][])('%s in one with a cheek is told', (_, more, name) => {
+		expect(beside(300, more).join()).toMatch(
+			new RegExp(`Slot vent 1 and .*${name}.* stand in one place`, 'i'),
+		);
+		expect(beside(null, more)).toEqual([]);
+	});
+
+	test('a frame clear of its cheek is not', () => {
+		expect(beside(300, { braces: [{ kind: 'window', at: 350, rim: 40 }] })).toEqual([]);
+		// The cheek is 18 mm thick, the frame too.
+		expect(beside(300, { braces: [{ kind: 'window', at: 327, rim: 40 }] })).toEqual([]);
+		expect(beside(300, { braces: [{ kind: 'window', at: 326, rim: 40 }] })).toHaveLength(1);
+	});
+
+	test('another slot is told once', () => {
+		const two = (length: number): Asked => ({
+			shape: CUBE,
+			vents: [
+				slot(L),
+				slot({ along: 'top', bend: 'straight', goal: { by: 'length', length } }),
+			] as Asked['vents'],
+		});
+		// The boards of the first stand up to 258 of 364 mm under the top slot, so nothing meets.
+		expect(told(two(330), 'vents.1')).toEqual([]);
+		const long = { ...two(330), vents: [slot(), two(330).vents![1]!] as Asked['vents'] };
+		expect(told(long, 'vents.1').join()).toContain(
+			'Slot vent 2 and Slot vent 1 stand in one place',
+		);
+		expect(told(long, 'vents.0')).toEqual([]);
+	});
+});
+
 describe('a slot turned once', () => {
 	test('is what it was', () => {
 		const a = asked({ bend: 'L', goal: { by: 'length', length: 600 } });

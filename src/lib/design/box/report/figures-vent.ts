@@ -1,5 +1,14 @@
 import { nth, TICKS_PER_MM, snap } from '../../../measure';
-import { leastVentArea, tubeMeets, turnsOf, ventSpeed, type VentResult } from '../vent';
+import {
+	leastVentArea,
+	slotLegs,
+	slotMeets,
+	tubeMeets,
+	turnsOf,
+	ventSpeed,
+	type VentResult,
+} from '../vent';
+import { add3, frameOf, p3, type Point3, scale3, type Solid, sub3, unit3 } from '../solid';
 import type { VentFigures } from '../box-plan';
 import { speedWord } from './chamber';
 import { isJoined, joinedNote, standsBefore } from '../between';
@@ -35,6 +44,7 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		);
 	}
 	sayInTheWay(result, inside, log);
+	sayInSlot(result, inside, log);
 	sayTurns(result, log);
 	const size =
 		setup.kind === 'round'
@@ -115,6 +125,47 @@ function movedBy(inside: Inside, room: number): number {
 			(sum, { driver: { data } }) => sum + (data.sd ?? 0) * 1e-4 * (data.xmax ?? 0) * 1e-3,
 			0,
 		);
+}
+
+/**
+ * Braces, rods, cleats and other slots that stand in a slot. Those beside a slot from wall to wall
+ * stop at its boards; beside one with a cheek they do not.
+ */
+function sayInSlot({ setup, length }: VentResult, inside: Inside, log: ProblemLog): void {
+	if (setup.kind !== 'slot') return;
+	const boards = inside.boards.filter((b) => b.role === 'brace' || b.role === 'cleat');
+	const rods = inside.rods.map(({ name, from, to, diameter }) => ({
+		name,
+		solid: squareRod(from, to, diameter),
+	}));
+	const slots = inside.vents.flatMap(({ setup: other, length: long }) =>
+		other.kind === 'slot' && other.index < setup.index
+			? slotLegs(other, long).map((solid) => ({ name: other.name, solid }))
+			: [],
+	);
+	const met = slotMeets(slotLegs(setup, length), [...boards, ...rods, ...slots]);
+	if (met.length > 0)
+		log.check(
+			['vents', setup.index],
+			`${setup.name} and ${met.join(', ')} stand in one place.`,
+			'Move one of them, or let the slot run from wall to wall: braces and cleats stop at its boards then.',
+		);
+}
+
+/** A rod as the square bar within it. */
+function squareRod(from: Point3, to: Point3, diameter: number): Solid {
+	const axis = unit3(sub3(to, from));
+	const { u, v } = frameOf(from, axis, Math.abs(axis.z) > 0.9 ? p3(0, 1, 0) : p3(0, 0, 1));
+	const half = diameter / 2 / Math.SQRT2;
+	const corners = [
+		[-half, -half],
+		[half, -half],
+		[half, half],
+		[-half, half],
+	] as const;
+	const ring = (at: Point3): Point3[] =>
+		corners.map(([x, y]) => add3(at, add3(scale3(u, x), scale3(v, y))));
+	return { outside: ring(to), inside: ring(from) };
 }
 
 /**
