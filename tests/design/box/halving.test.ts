@@ -160,6 +160,22 @@ describe('braces that cross', () => {
 		expect(told(at(241), 'braces')).toEqual([]);
 	});
 
+	test('two slots of one board never run into each other', () => {
+		// One shelf from each end, so near in height that the slots would meet if both were open to
+		// the same end.
+		const near = (length: number): Asked => ({
+			...asked(
+				shelf('height', 118, { from: 200, length: 300 }),
+				shelf('depth', 200, { from: 80, length }),
+				shelf('height', 114, { from: 0, length: 194 }),
+			),
+			braceFit: 0,
+		});
+		expect(told(near(208), 'braces')).toEqual([]);
+		expect(slots(near(208)).map((s) => s.length)).toEqual([1, 2, 1]);
+		holds(near(208));
+	});
+
 	test('one alone, and two side by side, have none', () => {
 		expect(slots(asked(shelf('height', 200)))).toEqual([[]]);
 		expect(slots(asked(shelf('height', 100), shelf('height', 200)))).toEqual([[], []]);

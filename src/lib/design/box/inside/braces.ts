@@ -155,6 +155,10 @@ const UNHALVED: Readonly<Record<Unhalved, { why: string; fix: string }>> = {
 		why: ': one ends within the thickness of the other, and no slot is cut',
 		fix: 'Let it reach right through, or stop short.',
 	},
+	'slots meet': {
+		why: ': a slot for both would run into one that is cut already, and none is cut',
+		fix: 'Move one of them by more than a board is thick, or leave it out.',
+	},
 	locked: {
 		why: ': with slots they could not be slid together, or one would fall in two, and none is cut',
 		fix: 'Move one of them or leave it out, or make it in two pieces.',
