@@ -71,6 +71,28 @@ describe('braces that cross', () => {
 		holds(two);
 	});
 
+	test('what is glued in the slots is counted, and they are slid together before they go in', () => {
+		const each = ['height', 'depth'].map((across, i) =>
+			asked(shelf(across as 'height', i === 0 ? 200 : 150)),
+		);
+		const none = figures(asked()).glued;
+		const edges = each.reduce((sum, box) => sum + figures(box).glued - none, 0);
+		// Two walls of 250 x 18 in each of two slots, and their ends meet on 18 x 18.
+		expect(figures(two).glued - none - edges).toBeCloseTo(2 * 2 * 250 * 18 + 18 * 18, 6);
+		const glue = (box: Asked) => made(box).needs.find((n) => n.kind === 'wood-glue')!.amount;
+		expect(glue(two) * 1e6).toBeCloseTo(figures(two).glued, 3);
+		const steps = figures(two).assembly.map((s) => s.text);
+		expect(steps.filter((t) => t.includes('Shelf'))).toEqual([
+			expect.stringMatching(
+				/^Slide B7 Shelf brace 1, B8 Shelf brace 2 together, glue in their slots, and set them in/,
+			),
+		]);
+		expect(figures(two).assembly.reduce((sum, s) => sum + s.glued, 0)).toBeCloseTo(
+			figures(two).glued,
+			6,
+		);
+	});
+
 	test('each slot is as wide as the other board is measured, and as the fit asked', () => {
 		const mixed = asked(shelf('height', 200, { material: 'ply-17' }), shelf('depth', 150));
 		const sizes = (fit: number) => slots({ ...mixed, braceFit: fit }).map((s) => s[0]![1]);

@@ -116,6 +116,15 @@ describe('a driver on a divider', () => {
 		expect(part.holes.length).toBe(9);
 	});
 
+	test('is fixed before the box is shut', () => {
+		const steps = figures({ ...divided, drivers: [driver] }).assembly.map((s) => s.text);
+		const fixed = steps.findIndex((t) => t.startsWith('Fix Driver 1 on Divider'));
+		expect(fixed).toBeGreaterThan(steps.findIndex((t) => t.includes('Divider')));
+		expect(fixed).toBeLessThan(steps.findIndex((t) => t.startsWith('Close with')));
+		const front = figures({ ...divided, drivers: [{ ...driver, board: 'front' }] });
+		expect(front.assembly.filter((s) => s.text.startsWith('Fix'))).toEqual([]);
+	});
+
 	test('cuts no hole in the cloth', () => {
 		const plan = made({ ...divided, drivers: [driver] });
 		expect(

@@ -198,6 +198,28 @@ describe('a turned slot that does not come out as asked', () => {
 		expect(told(asked({ along: 'top' }, { shape }), 'vents.0.bend').join()).not.toContain('stop');
 	});
 
+	test('a step in the way of a leg between two turns is told', () => {
+		const front = (gap: number, at: number) =>
+			asked(
+				{ gap, along: 'top', goal: { by: 'length', length: 900 } },
+				{
+					shape: {
+						kind: 'stepped',
+						width: 900,
+						height: 580,
+						depth: 480,
+						corner: 'bottom-front',
+						stepHeight: 60,
+						stepDepth: 90,
+					},
+					dividers: [{ across: 'depth', at }],
+				},
+			);
+		// The step stands 90 mm into the chamber: 80 mm are left before the divider, or 20.
+		expect(told(front(60, 170), 'vents.0.bend').join()).not.toContain('stop');
+		expect(told(front(40, 110), 'vents.0.bend').join()).toContain('stands in the way');
+	});
+
 	test('longer than the board opposite it says so', () => {
 		const a = asked({ goal: { by: 'length', length: 1100 } });
 		expect(toMm(figures(a).vents[0]!.length)).toBe(362 + 324 + 344 - 40);

@@ -2,7 +2,7 @@ import { nth, TICKS_PER_MM, snap } from '../../../measure';
 import { snapOutline } from '../../../geometry';
 import type { Box, Sundry } from '../../../job';
 import type { Part } from '../../part';
-import { evenSpacing, boxAssembly } from './assembly';
+import { boxAssembly, evenSpacing, mountedSteps } from './assembly';
 import { sayJoined } from '../between';
 import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
@@ -91,7 +91,13 @@ export function figuresOf(whole: Whole): BoxFigures {
 		rods,
 		placed: placesOf(boards, parts, datum),
 		fit: whole.fit,
-		assembly: boxAssembly(box, boards, seams, labels),
+		assembly: boxAssembly(
+			box,
+			boards,
+			seams,
+			labels,
+			mountedSteps([...drivers, ...radiators], inside.devices),
+		),
 		glued: squareMm(seams.reduce((sum, s) => sum + s.area, 0)),
 		screws: seams.reduce((sum, s) => sum + screwsOf(s, box), 0),
 		brads: seams.reduce((sum, s) => sum + bradsOf(s, box), 0),

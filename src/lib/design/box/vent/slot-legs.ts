@@ -1,7 +1,7 @@
 import { lastOf } from '../../../measure';
 import { type Line, type Point, cornerAt, dot, minus } from '../../../geometry';
 import type { SlotVent } from '../../../job';
-import { convex, crossed, reachSides, sideLine, type SlotPlane } from '../solid';
+import { convex, crossed, quadWithin, reachSides, sideLine, type SlotPlane } from '../solid';
 
 /*
  * The way of a slot along its middle: one leg beside each wall it follows, from the outer face of
@@ -70,14 +70,36 @@ export function freeAlong(plane: SlotPlane, { line, from }: Leg, gap: number): n
 	return reachSides(plane.corners, from, line.heading, (gap / 2) * 0.98);
 }
 
+/** The same of the board of the leg, in the lane it takes itself. */
+function boardReach(plane: SlotPlane, { line, from }: Leg, { gap, board }: SlotSize): number {
+	const off = (gap + board) / 2;
+	const start = { x: from.x - line.heading.y * off, y: from.y + line.heading.x * off };
+	return reachSides(plane.corners, start, line.heading, (board / 2) * 0.98);
+}
+
+/**
+ * Is there room for all legs but the last, with their boards? A step may stand in the way of one
+ * that lies between two walls.
+ */
+export function roomBetween(plane: SlotPlane, size: SlotSize, turns: number): boolean {
+	const deep = size.gap + size.board;
+	return Array.from({ length: turns }, (_, k) => k).every((k) => {
+		const face = (by: number): [Point, Point] => [
+			crossed(besideWall(plane, k, by), besideWall(plane, k - 1, k === 0 ? 0 : by)),
+			crossed(besideWall(plane, k, by), besideWall(plane, k + 1, by)),
+		];
+		return quadWithin({ outside: face(0), inside: face(deep) }, plane.corners);
+	});
+}
+
 /**
  * Longest slot along its middle that leaves one slot height free at its inner mouth and keeps to
  * the walls it runs along.
  */
 export function longestSlot(plane: SlotPlane, size: SlotSize, turns: number): number {
 	const last = lastOf(legsOf(plane, size, turns));
-	const free = last.behind + freeAlong(plane, last, size.gap) - size.gap;
-	return Math.min(free, wallEnd(plane, size, turns));
+	const free = Math.min(freeAlong(plane, last, size.gap) - size.gap, boardReach(plane, last, size));
+	return Math.min(last.behind + free, wallEnd(plane, size, turns));
 }
 
 /**

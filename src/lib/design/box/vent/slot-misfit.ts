@@ -2,7 +2,7 @@ import { around } from '../../../measure';
 import type { SlotVent } from '../../../job';
 import { convex, type SlotPlane } from '../solid';
 import { shown } from '../shown';
-import { boardsBetween, type SlotSize, turnsOf } from './slot-legs';
+import { boardsBetween, roomBetween, type SlotSize, turnsOf } from './slot-legs';
 
 /** Where in the vent the fault lies, and what would be right. */
 interface Misfit {
@@ -43,7 +43,14 @@ function cannotTurn(vent: SlotVent, plane: SlotPlane, size: SlotSize): Misfit | 
 		};
 	const t = size.board;
 	const short = boardsBetween(plane, size, turns).findIndex((long) => long < t);
-	if (short < 0) return null;
+	if (short < 0)
+		return roomBetween(plane, size, turns)
+			? null
+			: {
+					of: 'bend',
+					what: `A board of the box stands in the way of this slot before its last turn.`,
+					fix: 'Make the slot lower, turn it less often, or run it along another board.',
+				};
 	const by = t - (boardsBetween(plane, size, turns)[short] ?? 0);
 	const upright = vent.along === 'bottom' || vent.along === 'top';
 	const way = short === 0 ? 'deeper' : upright ? 'higher' : 'wider';
