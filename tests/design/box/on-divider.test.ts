@@ -419,6 +419,9 @@ describe('a passive radiator beside a divider that carries something', () => {
 		const faults = (more: object) => read(more).error?.issues.map((i) => i.path.join('.'));
 		expect(read({}).success).toBe(true);
 		expect(faults({ board: 'divider-1' })).toEqual(['boxes.0.radiators.0.board']);
+		const words = (board: string) => read({ board }).error!.issues[0]!.message;
+		expect(words('divider-1')).toMatch(/^A divider does not carry this: .*\|Use front, back/);
+		expect(words('floor')).toMatch(/^This is no board of a box\.\|Use front, back/);
 		expect(faults({ into: 'near' })).toEqual(['boxes.0.radiators.0']);
 	});
 
