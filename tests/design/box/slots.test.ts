@@ -335,7 +335,7 @@ test('the middle line of a slot is its air over its height, less a half height a
 			const [vent] = f.vents;
 			const wide = toMm(vent!.size[1]!);
 			const air = f.chambers[0]!.deductions.find((d) => d.what.endsWith('air in it'))!;
-			// Where a slot turns its corner piece is a square: the middle line crosses it from half to half.
+			// Where a slot turns its corner is a square that the middle line crosses in two halves.
 			expect((air.litres * 1e6) / (wide * gap)).toBeCloseTo(toMm(vent!.length) - 18, 6);
 			expect(vent!.legs.reduce((a, b) => a + b, 0)).toBe(vent!.length);
 		}),

@@ -49,7 +49,9 @@ function rounded(n: number): number {
 	return 0.5 * 10 ** -Math.max(LEAST_DECIMALS, decimals);
 }
 
-/** A Qts that differs from its parts by more than they are rounded, yet not so far as to be wrong. */
+/**
+ * A Qts that differs from its parts by more than they are rounded, yet not so far as to be wrong.
+ */
 export function otherQts({ qts, qes, qms }: DriverData): { what: string; fix: string } | null {
 	if (qts === undefined || qes === undefined || qms === undefined) return null;
 	const [half, e, m] = [qts, qes, qms].map(rounded) as [number, number, number];
