@@ -198,6 +198,26 @@ describe('a turned slot that does not come out as asked', () => {
 		expect(told(asked({ along: 'top' }, { shape }), 'vents.0.bend').join()).not.toContain('stop');
 	});
 
+	test('turned sharply behind a back that leans far forward, its last board is no shorter than thick', () => {
+		const lean = { by: 'depths' as const, bottom: 600, top: 280 };
+		const shape = { kind: 'slanted' as const, width: 600, height: 280, lean };
+		for (let length = 520; length < 700; length += 10) {
+			const a = asked({ bend: 'L', gap: 33, goal: { by: 'length', length } }, { shape });
+			const [one, two] = figures(a).boards.filter((b) => b.role === 'slot');
+			if (!two) continue;
+			// It stands on the first board: both faces start there and run on at least 18 mm.
+			for (const face of [two.solid.outside, two.solid.inside]) {
+				const [from, , , to] = face;
+				const up = Math.hypot(to!.y - from!.y, to!.z - from!.z);
+				const along = Math.hypot(face[2]!.y - face[1]!.y, face[2]!.z - face[1]!.z);
+				expect(Math.max(up, along)).toBeGreaterThan(18 * 1600 - 2);
+			}
+			const top = Math.max(...one!.solid.inside.map((p) => p.z));
+			const low = Math.min(...[...two.solid.outside, ...two.solid.inside].map((p) => p.z));
+			expect(low).toBeGreaterThan(top - 2);
+		}
+	});
+
 	test('a step in the way of a leg between two turns is told', () => {
 		const front = (gap: number, at: number) =>
 			asked(

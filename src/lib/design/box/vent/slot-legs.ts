@@ -116,11 +116,19 @@ export function wallEnd(plane: SlotPlane, size: SlotSize, turns: number): number
 
 /**
  * Shortest slot that turns so often. Straight: through the front, and a slot board no shorter than
- * it is thick; turned: past its last corner by as much as its boards take.
+ * it is thick; turned: past its last corner by as much as its boards take, which is more where it
+ * turns sharply.
  */
 export function shortestSlot(plane: SlotPlane, size: SlotSize, turns: number): number {
-	const { behind } = lastOf(legsOf(plane, size, turns));
-	return behind + (turns === 0 ? size.board : size.gap / 2 + 2 * size.board);
+	const { gap, board } = size;
+	const last = lastOf(legsOf(plane, size, turns));
+	if (turns === 0) return last.behind + board;
+	const before = besideWall(plane, turns - 1, gap + board);
+	const foot = [gap, gap + board].map((by) => {
+		const corner = crossed(besideWall(plane, turns, by), before);
+		return dot(last.line.heading, minus(corner, last.from));
+	});
+	return last.behind + Math.max(gap / 2 + board, ...foot) + board;
 }
 
 /** A slot as it was asked, and where it runs. */
