@@ -226,6 +226,10 @@ const vent = fieldsOf<Of<'vents'>>()({
 		'with the vents that share the chamber; null of one through a divider',
 	).nullable(),
 	bent: yesNo('is it bent'),
+	legs: listOf(
+		millimetres('along its middle, corner to corner, the first from the outer face'),
+		'of a slot, leg by leg; none of a tube',
+	),
 	clear: millimetres('free at the inner end'),
 	clearWanted: millimetres('wanted there'),
 	speed: pure('peak air speed, m/s').nullable(),

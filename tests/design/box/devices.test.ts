@@ -56,6 +56,16 @@ describe('devices on a board of a box', () => {
 		expect(toMm(f.gravity!.back)).toBeCloseTo(want, 1);
 	});
 
+	test('it is fixed while its side can be reached', () => {
+		const steps = (box: Asked) => figures(box).assembly.map((s) => s.text);
+		const at = (list: string[], what: RegExp) => list.findIndex((t) => what.test(t));
+		const inside = steps(withOne({ side: 'inside' }));
+		expect(at(inside, /^Fix Amp on the inside of Back \(2 screws\)\.$/)).toBeGreaterThan(0);
+		expect(at(inside, /^Fix Amp/)).toBeLessThan(at(inside, /^Close with/));
+		const outside = steps(withOne());
+		expect(at(outside, /^Fix Amp on the outside of Back/)).toBeGreaterThan(at(outside, /^Close/));
+	});
+
 	test('turned a quarter left, its body, holes and free space turn with it', () => {
 		const turned = withOne({ turn: 90, clear: { right: 40 } });
 		const [one] = back(turned).devices;

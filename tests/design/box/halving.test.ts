@@ -71,6 +71,28 @@ describe('braces that cross', () => {
 		holds(two);
 	});
 
+	test('what is glued in the slots is counted, and they are slid together before they go in', () => {
+		const each = ['height', 'depth'].map((across, i) =>
+			asked(shelf(across as 'height', i === 0 ? 200 : 150)),
+		);
+		const none = figures(asked()).glued;
+		const edges = each.reduce((sum, box) => sum + figures(box).glued - none, 0);
+		// Two walls of 250 x 18 in each of two slots, and their ends meet on 18 x 18.
+		expect(figures(two).glued - none - edges).toBeCloseTo(2 * 2 * 250 * 18 + 18 * 18, 6);
+		const glue = (box: Asked) => made(box).needs.find((n) => n.kind === 'wood-glue')!.amount;
+		expect(glue(two) * 1e6).toBeCloseTo(figures(two).glued, 3);
+		const steps = figures(two).assembly.map((s) => s.text);
+		expect(steps.filter((t) => t.includes('Shelf'))).toEqual([
+			expect.stringMatching(
+				/^Slide B7 Shelf brace 1, B8 Shelf brace 2 together, glue in their slots, and set them in/,
+			),
+		]);
+		expect(figures(two).assembly.reduce((sum, s) => sum + s.glued, 0)).toBeCloseTo(
+			figures(two).glued,
+			6,
+		);
+	});
+
 	test('each slot is as wide as the other board is measured, and as the fit asked', () => {
 		const mixed = asked(shelf('height', 200, { material: 'ply-17' }), shelf('depth', 150));
 		const sizes = (fit: number) => slots({ ...mixed, braceFit: fit }).map((s) => s[0]![1]);
@@ -158,6 +180,28 @@ describe('braces that cross', () => {
 		holds(at(259));
 		expect(slots(at(241))).toEqual([[], []]);
 		expect(told(at(241), 'braces')).toEqual([]);
+	});
+
+	test('two slots of one board never run into each other', () => {
+		// A shelf from each end, both held by a frame, so that a third board can slide on to them
+		// from one end only; its slots would meet where the two are less than a board apart.
+		const near = (up: number): Asked => ({
+			...asked(
+				frame('depth', 100, { rim: 32 }),
+				shelf('height', 118, { from: 200, length: 300 }),
+				shelf('depth', 250, { from: 80, length: 208 }),
+				shelf('height', up, { from: 0, length: 194 }),
+			),
+			braceFit: 0,
+		});
+		expect(told(near(114), 'braces')).toEqual([
+			expect.stringMatching(/^check: Shelf brace 3 and Shelf brace 4 cross .* run into one/),
+		]);
+		const { boards } = figures(near(114));
+		const weighs = boards.map((b) => boardBody(b).volume() / ((b.mass / 680) * 1e9));
+		expect(weighs).toEqual(boards.map(() => expect.closeTo(1, 6) as number));
+		expect(told(near(90), 'braces')).toEqual([]);
+		holds(near(90));
 	});
 
 	test('one alone, and two side by side, have none', () => {

@@ -173,6 +173,24 @@ describe('boxes against a solid-modelling kernel', () => {
 		},
 	);
 
+	it('folds a slot twice, in boards that have their own place and with the air told', () => {
+		const lean = { by: 'depths' as const, bottom: 460, top: 400 };
+		for (const shape of [
+			{ kind: 'plain' as const, width: 600, height: 400, depth: 400 },
+			{ kind: 'slanted' as const, width: 600, height: 420, lean },
+		])
+			for (const along of ['bottom', 'top', 'left'] as const) {
+				if (shape.kind === 'slanted' && along === 'left') continue;
+				const goal = { by: 'length' as const, length: along === 'left' ? 1100 : 950 };
+				for (const run of [null, 300]) {
+					const vents = [{ kind: 'slot' as const, along, gap: 30, bend: 'U' as const, run, goal }];
+					const asked: Asked = { shape, vents };
+					expect(figures(asked).vents[0]!.legs).toHaveLength(3);
+					check(asked);
+				}
+			}
+	});
+
 	it('halves braces that cross, so that they have their own place and count once', () => {
 		const clear = (asked: Asked): void => {
 			fc.pre(!made(asked).problems.some((p) => p.path.includes('braces')));

@@ -76,10 +76,25 @@ function newell(points: readonly Point3[]): Point3 {
 
 /**
  * All bodies as one, one after the other: the kernel's union of many at once loses slivers between
- * touching faces.
+ * touching faces, up to a thousandth of a box. It puts work off until a figure is asked for and
+ * then joins all that waits at once, so each step is asked for. Bodies that have nothing in common
+ * may still come out smaller than their sum in one order and not in the other; those that do
+ * overlap come out smaller in both.
  */
 export function joined(bodies: readonly Body[]): Body {
-	return bodies.reduce((whole, b) => whole.add(b));
+	const there = oneByOne(bodies);
+	const sum = bodies.reduce((total, b) => total + b.volume(), 0);
+	if (there.volume() > sum * (1 - 1e-9)) return there;
+	const back = oneByOne([...bodies].reverse());
+	return back.volume() > there.volume() ? back : there;
+}
+
+function oneByOne(bodies: readonly Body[]): Body {
+	return bodies.reduce((whole, b) => {
+		const more = whole.add(b);
+		if (more.status() !== 'NoError') throw new Error(`the kernel says ${more.status()}`);
+		return more;
+	});
 }
 
 /** A board with its rabbets and its straight-sided holes taken out. */

@@ -116,6 +116,15 @@ describe('a driver on a divider', () => {
 		expect(part.holes.length).toBe(9);
 	});
 
+	test('is fixed before the box is shut', () => {
+		const steps = figures({ ...divided, drivers: [driver] }).assembly.map((s) => s.text);
+		const fixed = steps.findIndex((t) => t.startsWith('Fix Driver 1 on Divider'));
+		expect(fixed).toBeGreaterThan(steps.findIndex((t) => t.includes('Divider')));
+		expect(fixed).toBeLessThan(steps.findIndex((t) => t.startsWith('Close with')));
+		const front = figures({ ...divided, drivers: [{ ...driver, board: 'front' }] });
+		expect(front.assembly.filter((s) => s.text.startsWith('Fix'))).toEqual([]);
+	});
+
 	test('cuts no hole in the cloth', () => {
 		const plan = made({ ...divided, drivers: [driver] });
 		expect(
@@ -410,6 +419,9 @@ describe('a passive radiator beside a divider that carries something', () => {
 		const faults = (more: object) => read(more).error?.issues.map((i) => i.path.join('.'));
 		expect(read({}).success).toBe(true);
 		expect(faults({ board: 'divider-1' })).toEqual(['boxes.0.radiators.0.board']);
+		const words = (board: string) => read({ board }).error!.issues[0]!.message;
+		expect(words('divider-1')).toMatch(/^A divider does not carry this: .*\|Use front, back/);
+		expect(words('floor')).toMatch(/^This is no board of a box\.\|Use front, back/);
 		expect(faults({ into: 'near' })).toEqual(['boxes.0.radiators.0']);
 	});
 

@@ -106,9 +106,9 @@ const filling = fc.record({
 	windows: fc.integer({ min: 1, max: 3 }),
 	cleats: fc.option(fc.constantFrom('corners' as const, 'ends' as const, 'both' as const)),
 	slot: fc.constantFrom(null, 'bottom', 'top', 'left', 'right'),
-	bend: fc.constantFrom('straight' as const, 'L' as const),
+	bend: fc.constantFrom('straight' as const, 'L' as const, 'U' as const),
 	gap: mm(20, 45),
-	length: mm(60, 500),
+	length: mm(60, 900),
 	across,
 });
 

@@ -210,6 +210,34 @@ describe('what the plan says of a response', () => {
 		expect(saying(asked(DATA, stuffed))).toContain('Stuffing is counted as in the volume.');
 	});
 
+	test('a Qts that its parts round to does not move the half power of one from the other', () => {
+		// 1 / (1 / 0.48 + 1 / 3.4) is 0.42062, given as 0.42.
+		const all = { ...DATA, qes: 0.48, qms: 3.4 };
+		const { chambers, responses } = figures(asked(all));
+		const { sealed, acting } = chambers[0]!;
+		expect(sealed!.qtc).toBeCloseTo(0.420619 * Math.sqrt(1 + 44 / acting), 5);
+		expect(responses[0]!.f3).toBeCloseTo(sealed!.f3, 6);
+		expect(told(asked(all), 'drivers.0.data.qts')).toEqual([]);
+		const own = { ...all, qts: 0.45 };
+		expect(figures(asked(own)).chambers[0]!.sealed!.qtc).toBe(sealed!.qtc);
+		expect(figures(asked(own)).responses[0]!.f3).toBe(responses[0]!.f3);
+		expect(told(asked(own), 'drivers.0.data.qts')).toEqual([
+			'note: Qts 0.45 is given, and Qes 0.48 and Qms 3.4 make 0.421: the figures go by those two. Give a Qts of 0.421, or read the three again.',
+		]);
+	});
+
+	test('two decimals of each are as near as sheets are, more are taken at their word', () => {
+		const note = (qts: number, qes: number, qms: number) =>
+			told(asked({ ...DATA, qts, qes, qms }), 'drivers.0.data.qts').length;
+		// 0.475 to 0.485 with 3.395 to 3.405 make 0.4167 to 0.4246.
+		expect([0.41, 0.42, 0.43].map((qts) => note(qts, 0.48, 3.4))).toEqual([1, 0, 1]);
+		expect([0.416, 0.425, 0.426].map((qts) => note(qts, 0.48, 3.4))).toEqual([1, 0, 1]);
+		expect(note(0.4, 0.45, 3.6)).toBe(0);
+		// What is told as wrong already needs no note.
+		expect(note(0.9, 0.48, 3.4)).toBe(0);
+		expect(note(0.3, 0.48, 3.4)).toBe(0);
+	});
+
 	test('Qts alone gives the shape of the curve and says what the rest needs', () => {
 		const { passband, points } = figures(asked(DATA)).responses[0]!;
 		expect(passband).toBeNull();

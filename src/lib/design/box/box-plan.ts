@@ -277,6 +277,8 @@ export interface VentFigures {
 	 */
 	readonly tuning: number | null;
 	readonly bent: boolean;
+	/** Of a slot: its legs along the middle, corner to corner, the first from the outer face. */
+	readonly legs: readonly Length[];
 	readonly clear: Length;
 	readonly clearWanted: Length;
 	readonly speed: number | null; // m/s, peak

@@ -49,12 +49,10 @@ const BOARDS = [
  * 'side-1' leaves corner 1. Ends, dividers and braces have names of their own.
  */
 export const boardKey = noted(
-	z
-		.string()
-		.regex(
-			/^(front|back|top|bottom|left|right|step-face|step-top|cut|side-\d{1,2})$/,
-			'This is no board of a box.|Use front, back, top, bottom, left, right, step-face, step-top, cut or side-1, side-2 and so on.',
-		),
+	z.string().regex(/^(front|back|top|bottom|left|right|step-face|step-top|cut|side-\d{1,2})$/, {
+		error: ({ input }) =>
+			`${/^divider-/.test(String(input)) ? 'A divider does not carry this: only drivers and tubes stand on one.' : 'This is no board of a box.'}|Use front, back, top, bottom, left, right, step-face, step-top, cut or side-1, side-2 and so on.`,
+	}),
 	{ options: Object.fromEntries(BOARDS.map((board) => [board, board.replaceAll('-', ' ')])) },
 );
 

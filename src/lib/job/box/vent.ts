@@ -106,10 +106,10 @@ const slot = z.strictObject({
 		label: 'Slot width',
 		help: 'clear; empty: from wall to wall.',
 	}),
-	bend: field(z.enum(['straight', 'L']).default('straight'), {
+	bend: field(z.enum(['straight', 'L', 'U']).default('straight'), {
 		label: 'Bend',
-		options: { L: 'turned once' },
-		help: 'straight, or turned once to follow the back.',
+		options: { L: 'turned once', U: 'turned twice' },
+		help: 'straight; turned once to follow the back; or turned twice, to come forward again along the board opposite.',
 	}),
 	material: field(id.optional(), {
 		label: 'Slot board',

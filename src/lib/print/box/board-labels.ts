@@ -1,7 +1,7 @@
 import { nth, printAngle, type Ruler, around } from '../../measure';
 import { sideOf } from '../../design';
 import type { Facing, Rabbet } from './facing';
-import { type TextMark, onPaper, type Spot } from '../drawing';
+import { type TextMark, onPaper, round, type Spot, textBox } from '../drawing';
 import type { Figures } from '../wording';
 import { words, type Stage } from '../marks';
 
@@ -144,7 +144,7 @@ function patternLabels(f: Facing, stage: Stage, print: Figures, ruler: Ruler): B
 		const places = [half + 4.5, -half - 2.5, half + 8, -half - 6, 14, -14].map((dy) =>
 			words(x, y + dy, text, look),
 		);
-		return [{ places, else: text }];
+		return [{ places: withinBoard(places, f, stage), else: text }];
 	});
 }
 
@@ -158,10 +158,29 @@ function deviceLabel(d: Device, f: Facing, stage: Stage, print: Figures): BoardL
 	const { x, y } = onPaper({ x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 }, stage.view);
 	const look = { anchor: 'middle', halo: true, size: 2.6 } as const;
 	const places = [1, 5, -3, 9, -7, 14, -12].map((dy) => words(x, y + dy, text, look));
-	return { places, else: d.note === '' ? text : `${text}: ${d.note}` };
+	return {
+		places: withinBoard(places, f, stage),
+		else: d.note === '' ? text : `${text}: ${d.note}`,
+	};
 }
 
 type Device = Facing['devices'][number];
+
+/** Words moved aside so far that they stand on the board; those too long for it stand nowhere. */
+function withinBoard(places: readonly TextMark[], { near }: Facing, { view }: Stage): TextMark[] {
+	const box = round(near.map((p) => onPaper(p, view)));
+	return places.flatMap((mark) => {
+		const at = textBox(mark);
+		if (at.width > box.width - 2 * OFF_EDGE) return [];
+		const low = box.x + OFF_EDGE - at.x;
+		const high = box.x + box.width - OFF_EDGE - (at.x + at.width);
+		const inY = at.y >= box.y && at.y + at.height <= box.y + box.height;
+		return inY ? [{ ...mark, x: mark.x + Math.max(low, Math.min(0, high)) }] : [];
+	});
+}
+
+/** Words stand so far within the edge of a board, mm on paper. */
+const OFF_EDGE = 0.5;
 
 /** One label for the rabbets of each end: how wide, how deep, and into which face. */
 function rabbetLabels(f: Facing, stage: Stage, print: Figures): BoardLabel[] {

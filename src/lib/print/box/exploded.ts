@@ -86,6 +86,8 @@ interface Body {
 	readonly sides: readonly (readonly Spot[])[];
 	readonly face: readonly Spot[];
 	readonly holes: readonly (readonly Spot[])[];
+	/** Seats cut in the face that is not seen, on that face. */
+	readonly hidden: readonly (readonly Spot[])[];
 }
 
 function bodyOf(b: BoxBoard, paper: (p: Point3) => Spot): Body {
@@ -98,15 +100,18 @@ function bodyOf(b: BoxBoard, paper: (p: Point3) => Spot): Body {
 		nth(outside, (i + 1) % n),
 	]);
 	const front = dot3(b.frame.n, EYE) > 0;
+	const behind = (h: BoxBoard['holes'][number]): boolean =>
+		h.recess !== null && (h.face === 'inside') === front;
 	return {
 		b,
 		sides: sides.filter((f) => dot3(normal(f), EYE) > 1e-9).map((f) => f.map(paper)),
 		face: (front ? outside : [...inside].reverse()).map(paper),
-		holes: b.holes.map((h) => ringOf(b, h, front).map(paper)),
+		holes: b.holes.filter((h) => !behind(h)).map((h) => ringOf(b, h, front).map(paper)),
+		hidden: b.holes.filter(behind).map((h) => ringOf(b, h, !front).map(paper)),
 	};
 }
 
-function bodyMarks({ b, sides, face, holes }: Body): Mark[] {
+function bodyMarks({ b, sides, face, holes, hidden }: Body): Mark[] {
 	const of = `part:${b.label}`;
 	const shape = (ring: readonly Spot[], line: LineKind, fill: Ink): Mark => ({
 		kind: 'path',
@@ -119,6 +124,13 @@ function bodyMarks({ b, sides, face, holes }: Body): Mark[] {
 		...sides.map((ring) => shape(ring, 'narrow', 'chalk-wash')),
 		shape(face, 'wide', 'sheet'),
 		...holes.map((ring) => shape(ring, 'narrow', 'sunk')),
+		...hidden.map((ring): Mark => ({
+			kind: 'path',
+			steps: polygon(ring),
+			line: 'dashed',
+			ink: 'pencil',
+			of,
+		})),
 	];
 }
 

@@ -6,8 +6,8 @@ export interface Seam {
 	readonly letter: string;
 	readonly between: readonly [string, string];
 	/**
-	 * 'butt', 'mitre' or 'rabbet' for what holds the box shut; 'face' for a layer on a layer,
-	 * 'strip' for a cleat.
+	 * 'butt', 'mitre' or 'rabbet' for what holds the box shut; 'face' for a layer on a layer
+	 * and for braces in each other's slots, 'strip' for a cleat.
 	 */
 	readonly kind: 'butt' | 'mitre' | 'rabbet' | 'face' | 'strip';
 	/** Length along the seam, ticks. */

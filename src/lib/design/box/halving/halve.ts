@@ -1,4 +1,4 @@
-import { area, boundsOfPoints, type Outline, without } from '../../../geometry';
+import { area, boundsOfPoints, common, type Outline, without } from '../../../geometry';
 import { mm, TICKS_PER_MM } from '../../../measure';
 import type { Board, Hole } from '../board';
 import { apart, type Point3 } from '../solid';
@@ -21,7 +21,7 @@ import {
  */
 
 /** Why two braces that cross are left as they are. */
-export type Unhalved = 'not square' | 'ends in it' | 'locked';
+export type Unhalved = 'not square' | 'ends in it' | 'slots meet' | 'locked';
 
 interface Halved {
 	readonly axis: keyof Point3;
@@ -68,8 +68,10 @@ function halvePair(
 	const ways = waysToCut(crossing, boards, { met, middle, fit });
 	const square = ways.filter((w) => w.square);
 	if (square.length === 0) return 'not square';
-	const way = square.find((w) => slides(w.halved, done) && w.cuts.every(staysWhole));
-	if (!way) return 'locked';
+	const free = square.filter((w) => slides(w.halved, done) && w.cuts.every(staysWhole));
+	if (free.length === 0) return 'locked';
+	const way = free.find((w) => w.cuts.every(meetsNoSlot));
+	if (!way) return 'slots meet';
 	for (const { board, holes } of way.cuts) board.holes.push(...holes);
 	done.push(way.halved);
 	return null;
@@ -240,6 +242,13 @@ function slot(one: Crossed, outline: Outline, { other, axis, end, wide, middle }
 
 /** Counter-clockwise, whichever way it was looked at. */
 const turnedRight = (o: Outline): Outline => (area(o) < 0 ? [...o].reverse() : o);
+
+/** Do new slots keep off those a board has already? Two that run into each other hold nothing. */
+function meetsNoSlot({ board, holes }: Cut): boolean {
+	const cut = board.holes.filter((h) => h.halving).map((h) => h.outline);
+	const shared = holes.flatMap((h) => common([h.outline], cut));
+	return shared.every((r) => Math.abs(area(r.outline)) <= TICKS_PER_MM ** 2);
+}
 
 /** Is a board still one piece with these slots? A frame cut through twice is two. */
 function staysWhole({ board, holes }: Cut): boolean {

@@ -1,6 +1,6 @@
 import { nth } from '../../../measure';
 import type { Box, Brace, Material, Sundry } from '../../../job';
-import type { Frame, Solid, Point3 } from '../solid';
+import { raised, type Frame, type Solid, type Point3 } from '../solid';
 import { boardOf, type Board, rodObstacle, type Obstacle, kg, woodOf, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import { edgeSeams, type Meeting } from './rooms';
@@ -119,12 +119,39 @@ export function braceAll(
 		if (material) setIn(brace, b, (r) => setPlate(brace, b, r, material));
 	});
 	halve(boards, box.braceFit, (a, b, why) => sayCrossing(a, b, why, log));
+	seams.push(...slotSeams(boards));
 	boards.forEach((board, i) => {
 		const r = nth(standsIn, i);
 		taken[r] = nth(taken, r) + woodOf(board);
 	});
 	const obstacles = rods.map((r) => rodObstacle(r.name, r.from, r.to, r.diameter / 2));
 	return { boards, rods, seams, obstacles, taken };
+}
+
+/**
+ * What is glued in the slots of halved braces: both walls of each, and once for two where their
+ * ends meet.
+ */
+function slotSeams(boards: readonly Board[]): Seam[] {
+	return boards.flatMap((board) =>
+		board.holes.flatMap(({ halving, centre }): Seam[] => {
+			const other = halving && boards.find((b) => b.key === halving.over);
+			if (!halving || !other) return [];
+			const t = board.material.measured;
+			const end = halving.through ? 0 : (t * other.material.measured) / 2;
+			return [
+				{
+					letter: '',
+					between: [board.key, other.key],
+					kind: 'face',
+					length: 0,
+					area: 2 * halving.deep * t + end,
+					at: raised(centre, board.frame),
+					seals: false,
+				},
+			];
+		}),
+	);
 }
 
 function plateBoard(
@@ -154,6 +181,10 @@ const UNHALVED: Readonly<Record<Unhalved, { why: string; fix: string }>> = {
 	'ends in it': {
 		why: ': one ends within the thickness of the other, and no slot is cut',
 		fix: 'Let it reach right through, or stop short.',
+	},
+	'slots meet': {
+		why: ': a slot for both would run into one that is cut already, and none is cut',
+		fix: 'Move one of them by more than a board is thick, or leave it out.',
 	},
 	locked: {
 		why: ': with slots they could not be slid together, or one would fall in two, and none is cut',

@@ -1,4 +1,4 @@
-import { nth, around } from '../../../measure';
+import { nth } from '../../../measure';
 import type { Box, Driver, Radiator } from '../../../job';
 import { volumeOfAir, type Air, type SweptAir, type Taken } from '../solid';
 import { type Board, type Obstacle, type Seam, wallOf } from '../board';
@@ -21,6 +21,8 @@ import {
 	clearOf,
 	slotSetups,
 	roundSetups,
+	sidesAlong,
+	turnsOf,
 	type SlotSetup,
 	type VentSetup,
 	tuneRooms,
@@ -282,7 +284,4 @@ function slottedWalls(slots: readonly SlotSetup[]): SlottedWall[] {
 }
 
 /** The walls a slot runs along: its board is there instead. */
-function slotSides(s: SlotSetup): string[] {
-	const behind = around(s.plane.keys, s.plane.front + 2);
-	return s.vent.bend === 'L' ? [s.vent.along, behind] : [s.vent.along];
-}
+const slotSides = (s: SlotSetup): string[] => sidesAlong(s.plane, turnsOf(s.vent));

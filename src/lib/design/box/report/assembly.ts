@@ -1,6 +1,7 @@
 import type { Box } from '../../../job';
 import { type Board, type Role, along, screwsOf, type Seam } from '../board';
 import type { AssemblyStep } from '../box-plan';
+import type { Inside } from '../inside';
 import { TICKS_PER_MM } from '../../../measure';
 import { shown } from '../shown';
 
@@ -16,6 +17,7 @@ export function boxAssembly(
 	boards: readonly Board[],
 	seams: readonly Seam[],
 	labels: ReadonlyMap<string, string>,
+	mounted: readonly MountedStep[],
 ): AssemblyStep[] {
 	const named = (b: Board): string => `${labels.get(b.key) ?? ''} ${b.name}`.trim();
 	const tapered = box.shape.kind === 'tapered';
@@ -31,16 +33,69 @@ export function boxAssembly(
 	for (const b of round) builder.place(b.key, () => `Stand ${named(b)} on it`);
 	builder.add(by(['divider']), (b) => `Set in ${named(b)}`);
 	builder.add(by(['slot']), (b) => `Set in ${named(b)}`);
-	builder.add(by(['brace']), (b) => `Set in ${named(b)}`);
+	for (const group of halvedGroups(by(['brace'])))
+		builder.group(
+			group,
+			group.length > 1
+				? `Slide ${group.map(named).join(', ')} together, glue in their slots, and set them in`
+				: `Set in ${group.map(named).join()}`,
+		);
 	const cleats = by(['cleat']);
 	if (cleats.length > 0)
 		builder.group(cleats, `Glue the ${cleats.length} cleats into their corners`);
 	if (box.fasteners.sealant)
 		builder.words('Run sealant along every inside seam you can still reach and let it set.');
 	if (box.lining) builder.words('Fix the lining while the box is open.');
+	for (const step of mounted.filter((m) => m.within)) builder.words(step.text);
 	builder.place(last, (b) => `Close with ${named(b)}`);
 	builder.add(by(['overlay', 'ring']), (b) => `Glue on ${named(b)}`);
+	for (const step of mounted.filter((m) => !m.within)) builder.words(step.text);
 	return builder.steps;
+}
+
+/** Something fixed to a board that has its place in the order. */
+interface MountedStep {
+	readonly text: string;
+	/** Can it be reached only while the box is open? */
+	readonly within: boolean;
+}
+
+/** What is fixed on dividers and to boards: a driver that nothing reaches later, and devices. */
+export function mountedSteps(
+	framed: readonly {
+		readonly name: string;
+		readonly board: string;
+		readonly front: number | null;
+	}[],
+	devices: Inside['devices'],
+): MountedStep[] {
+	return [
+		...framed
+			.filter((one) => one.front !== null)
+			.map(({ name, board }) => ({
+				text: `Fix ${name} on ${board} and lead its wires out while the box is open.`,
+				within: true,
+			})),
+		...devices.map(({ name, device, place }) => {
+			const screws = device.holes.length > 0 ? ` (${device.holes.length} screws)` : '';
+			return {
+				text: `Fix ${name} on the ${device.side} of ${place.wall.name}${screws}.`,
+				within: device.side === 'inside',
+			};
+		}),
+	];
+}
+
+/** Braces that are halved over each other go in as one; any other by itself. */
+function halvedGroups(braces: readonly Board[]): Board[][] {
+	const groups: Board[][] = [];
+	for (const brace of braces) {
+		const over = new Set(brace.holes.flatMap((h) => (h.halving ? [h.halving.over] : [])));
+		const met = groups.filter((g) => g.some((b) => over.has(b.key)));
+		for (const g of met) groups.splice(groups.indexOf(g), 1);
+		groups.push([...met.flat(), brace]);
+	}
+	return groups;
 }
 
 class Builder {

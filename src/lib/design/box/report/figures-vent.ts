@@ -1,5 +1,14 @@
 import { nth, TICKS_PER_MM, snap } from '../../../measure';
-import { leastVentArea, tubeMeets, ventSpeed, type VentResult } from '../vent';
+import {
+	leastVentArea,
+	slotLegs,
+	slotMeets,
+	tubeMeets,
+	turnsOf,
+	ventSpeed,
+	type VentResult,
+} from '../vent';
+import { add3, frameOf, p3, type Point3, scale3, type Solid, sub3, unit3 } from '../solid';
 import type { VentFigures } from '../box-plan';
 import { speedWord } from './chamber';
 import { isJoined, joinedNote, standsBefore } from '../between';
@@ -11,7 +20,7 @@ import type { ProblemLog } from '../../problem-log';
 
 /** A vent as it is built, and whether its air is quiet. */
 export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog): VentFigures {
-	const { setup, length, hertz, clear, bent } = result;
+	const { setup, length, hertz, clear, legs } = result;
 	const { breath, room } = setup;
 	const area = breath.area / TICKS_PER_MM ** 2 / 100;
 	const moved = isJoined(inside, room) ? 0 : movedBy(inside, room);
@@ -35,6 +44,8 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		);
 	}
 	sayInTheWay(result, inside, log);
+	sayInSlot(result, inside, log);
+	sayTurns(result, log);
 	const size =
 		setup.kind === 'round'
 			? [setup.vent.diameter]
@@ -54,13 +65,19 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 			radii: setup.radii,
 		},
 		tuning: hertz,
-		bent,
+		bent: legs.length > 1,
+		legs: legs.map(snap),
 		clear: snap(finite(clear)),
 		clearWanted: snap(setup.clearWanted),
 		speed,
 		speedWord: speed === null ? null : speedWord(speed),
 		leastArea: tuned && leastVentArea(tuned, moved) * 1e4,
-		notes: [...ventNotes(result), ...tubeNotes(result), ...joinedNote(inside, result)],
+		notes: [
+			...ventNotes(result),
+			...legNotes(result),
+			...tubeNotes(result),
+			...joinedNote(inside, result),
+		],
 	};
 }
 
@@ -108,6 +125,79 @@ function movedBy(inside: Inside, room: number): number {
 			(sum, { driver: { data } }) => sum + (data.sd ?? 0) * 1e-4 * (data.xmax ?? 0) * 1e-3,
 			0,
 		);
+}
+
+/**
+ * Braces, rods, cleats and other slots that stand in a slot. Those beside a slot from wall to wall
+ * stop at its boards; beside one with a cheek they do not.
+ */
+function sayInSlot({ setup, length }: VentResult, inside: Inside, log: ProblemLog): void {
+	if (setup.kind !== 'slot') return;
+	const boards = inside.boards.filter((b) => b.role === 'brace' || b.role === 'cleat');
+	const rods = inside.rods.map(({ name, from, to, diameter }) => ({
+		name,
+		solid: squareRod(from, to, diameter),
+	}));
+	const slots = inside.vents.flatMap(({ setup: other, length: long }) =>
+		other.kind === 'slot' && other.index < setup.index
+			? slotLegs(other, long).map((solid) => ({ name: other.name, solid }))
+			: [],
+	);
+	const met = slotMeets(slotLegs(setup, length), [...boards, ...rods, ...slots]);
+	if (met.length > 0)
+		log.check(
+			['vents', setup.index],
+			`${setup.name} and ${met.join(', ')} stand in one place.`,
+			'Move one of them, or let the slot run from wall to wall: braces and cleats stop at its boards then.',
+		);
+}
+
+/** A rod as the square bar within it. */
+function squareRod(from: Point3, to: Point3, diameter: number): Solid {
+	const axis = unit3(sub3(to, from));
+	const { u, v } = frameOf(from, axis, Math.abs(axis.z) > 0.9 ? p3(0, 1, 0) : p3(0, 0, 1));
+	const half = diameter / 2 / Math.SQRT2;
+	const corners = [
+		[-half, -half],
+		[half, -half],
+		[half, half],
+		[-half, half],
+	] as const;
+	const ring = (at: Point3): Point3[] =>
+		corners.map(([x, y]) => add3(at, add3(scale3(u, x), scale3(v, y))));
+	return { outside: ring(to), inside: ring(from) };
+}
+
+/**
+ * A slot that is built with fewer turns than it was asked, and one with a leg so short that its air
+ * has hardly turned when it turns again.
+ */
+function sayTurns({ setup, length, legs }: VentResult, log: ProblemLog): void {
+	if (setup.kind !== 'slot') return;
+	const { name, index, vent } = setup;
+	const asked = turnsOf(vent);
+	const turns = legs.length - 1;
+	const times = ['straight', 'turned once', 'turned twice'];
+	if (turns < asked)
+		log.note(
+			['vents', index, 'bend'],
+			`${name} is asked ${times[asked]}; at ${shown(length)} mm it would end in a turn, so it is built ${times[turns]}.`,
+			`Ask for it ${times[turns]}, or make it longer: a lower tuning or a larger opening.`,
+		);
+	const short = turns === 0 ? -1 : legs.findIndex((leg) => leg < vent.gap);
+	if (short >= 0)
+		log.check(
+			['vents', index, 'bend'],
+			`Leg ${short + 1} of ${name} is ${shown(nth(legs, short))} mm long, shorter than the slot is high (${shown(vent.gap)} mm): how its air turns there nobody can tell.`,
+			'Make the slot lower, the box larger there, or turn the slot less often.',
+		);
+}
+
+/** Where a turned slot turns, for whoever checks its length. */
+function legNotes({ legs }: VentResult): string[] {
+	if (legs.length < 2) return [];
+	const all = legs.map((leg) => shown(leg)).join(' + ');
+	return [`Along its middle, corner to corner, from the outer face: ${all} mm.`];
 }
 
 /** What the pieces of a bent tube are cut to, and what a flare means for the length. */

@@ -2,7 +2,7 @@ import { nth, TICKS_PER_MM, snap } from '../../../measure';
 import { snapOutline } from '../../../geometry';
 import type { Box, Sundry } from '../../../job';
 import type { Part } from '../../part';
-import { evenSpacing, boxAssembly } from './assembly';
+import { boxAssembly, evenSpacing, mountedSteps } from './assembly';
 import { sayJoined } from '../between';
 import { boardName, type Board, bradsOf, screwsOf, type Seam } from '../board';
 import type { BoxFigures, BoxSeam, Chamber, FitFigures, RodFigures, Solved } from '../box-plan';
@@ -14,7 +14,7 @@ import { outsidePoints, sizesOf } from './fit';
 import { checkMounted } from '../devices';
 import { gravityOf, tieDownFigures } from './gravity';
 import { sayNames } from './names';
-import { sayOverlaps } from './openings';
+import { sayBehindTerminal, sayOverlaps } from './openings';
 import { responsesOf } from '../response';
 import { personsFor } from './lifting';
 import { placingOf } from './placing';
@@ -50,6 +50,7 @@ export function figuresOf(whole: Whole): BoxFigures {
 	const rods = inside.rods.map((r) => rodFigures(r, datum, whole.sundries));
 	const mass = [...parts, ...rods].reduce((sum, p) => sum + p.mass, 0);
 	sayOverlaps(inside, log);
+	sayBehindTerminal(box, inside, log);
 	sayNames(box, inside, log);
 	sayJoined(inside, log);
 	const drivers = inside.seated.map((s) => driverFigures(s, inside, log));
@@ -90,7 +91,13 @@ export function figuresOf(whole: Whole): BoxFigures {
 		rods,
 		placed: placesOf(boards, parts, datum),
 		fit: whole.fit,
-		assembly: boxAssembly(box, boards, seams, labels),
+		assembly: boxAssembly(
+			box,
+			boards,
+			seams,
+			labels,
+			mountedSteps([...drivers, ...radiators], inside.devices),
+		),
 		glued: squareMm(seams.reduce((sum, s) => sum + s.area, 0)),
 		screws: seams.reduce((sum, s) => sum + screwsOf(s, box), 0),
 		brads: seams.reduce((sum, s) => sum + bradsOf(s, box), 0),

@@ -1,11 +1,20 @@
-import { common, distance, type Point, rectangle, circle, type Outline } from '../../../geometry';
-import { nth } from '../../../measure';
-import type { Path } from '../../../job';
-import type { Board } from '../board';
+import {
+	common,
+	distance,
+	flatten,
+	type Point,
+	rectangle,
+	circle,
+	type Outline,
+} from '../../../geometry';
+import { mm, nth } from '../../../measure';
+import type { Box, Path } from '../../../job';
+import { type Board, boardObstacle, placeOn, type Role } from '../board';
 import { framedOf, type Inside } from '../inside';
 import type { Framed, Seated } from '../mounted';
 import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
+import { raised } from '../solid';
 
 /** What something mounted takes of the face of its board. */
 interface Footprint {
@@ -34,6 +43,37 @@ export function sayOverlaps(inside: Inside, log: ProblemLog): void {
 			if (over) log.check(b.path, over.what, over.fix);
 		}
 	});
+}
+
+const IN_THE_WAY: readonly Role[] = ['brace', 'cleat', 'divider', 'slot'];
+/** How far behind its board the hole of a terminal is looked through. */
+const BEHIND = mm(1);
+
+/** Says what stands right behind the hole of the terminal, the air of a slot included. */
+export function sayBehindTerminal({ terminal }: Box, inside: Inside, log: ProblemLog): void {
+	const place = terminal && placeOn(inside.boards, terminal.board, terminal.at);
+	const hole = place?.wall.holes.find((h) => h.of === 'terminal');
+	if (!place || !hole) return;
+	const boards = inside.boards.filter((b) => IN_THE_WAY.includes(b.role)).map(boardObstacle);
+	const edge = flatten(hole.outline, mm(1));
+	const points = [0, 0.5, 0.98].flatMap((share) =>
+		edge.map((p) => {
+			const towards = (a: number, b: number): number => a + (b - a) * share;
+			const { x, y } = hole.centre;
+			return raised(
+				{ x: towards(x, p.x), y: towards(y, p.y) },
+				place.wall.frame,
+				-place.stack - BEHIND,
+			);
+		}),
+	);
+	const met = [...boards, ...inside.obstacles].filter((o) => points.some((p) => o.has(p, 0)));
+	if (met.length === 0) return;
+	log.check(
+		['terminal', 'at'],
+		`Right behind the terminal hole stands ${[...new Set(met.map((o) => o.name))].join(', ')}.`,
+		'Move one of them: the cup needs the air of the chamber behind it.',
+	);
 }
 
 /** Two devices, one on each side of their board. */

@@ -8,7 +8,7 @@ import type { Seated } from '../mounted';
 import type { VentResult } from '../vent';
 import { type Behind, type Breather, motion, type Motor, ventBreather } from './circuit';
 import { bandOf, decibels, frequencies, halfPowerOf, preferred } from './curve';
-import { contradictions, type DriverData, qsOf } from './data';
+import { contradictions, type DriverData, otherQts, qsOf } from './data';
 import { type TunedCones, tunedTogether } from './radiator';
 import { efficiency, motorOf, soundLevel, steadyPush } from './motor';
 import { says } from './says';
@@ -36,6 +36,8 @@ export function responsesOf(
 function sayContradictions(box: Box, log: ProblemLog): void {
 	box.drivers.forEach(({ data }, d) => {
 		for (const { what, fix } of contradictions(data)) log.check(['drivers', d, 'data'], what, fix);
+		const other = otherQts(data);
+		if (other) log.note(['drivers', d, 'data', 'qts'], other.what, other.fix);
 	});
 }
 
@@ -102,8 +104,11 @@ function sayUnlike({ chamber, own, vents, cones }: Sounding, log: ProblemLog): b
 	return true;
 }
 
-const differs = (a: Seated, b?: Seated): boolean =>
-	(['fs', 'qts', 'vas'] as const).some((k) => a.driver.data[k] !== b?.driver.data[k]);
+/** Do two differ in what a Qtc goes by? */
+function differs(a: Seated, b?: Seated): boolean {
+	const known = (s?: Seated) => s && [s.driver.data.fs, qsOf(s.driver.data).qts, s.driver.data.vas];
+	return JSON.stringify(known(a)) !== JSON.stringify(known(b));
+}
 
 const USUAL_POWER = 100;
 

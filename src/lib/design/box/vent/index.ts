@@ -8,7 +8,8 @@ export {
 	ventSpeed,
 	volumeForQtc,
 } from './acoustics';
-export { tubeMeets } from './run-into';
+export { slotLegs, slotMeets, tubeMeets } from './run-into';
+export { sidesAlong, turnsOf } from './slot-legs';
 export { clearOf, slotSetups } from './slot-setup';
 export { roundSetups } from './tube';
 export { type SlotSetup, ventName, type VentSetup } from './vent';

@@ -1,7 +1,9 @@
-import { add3, type Air, airHolds, type Point3, scale3 } from '../solid';
+import { add3, type Air, airHolds, apart, type Point3, scale3, type Solid } from '../solid';
 import { boundsOf, mayTouch, type Obstacle, type Place } from '../board';
 import { alongPath, squareOf, type TubePath } from './tube-path';
-import { TICKS_PER_MM } from '../../../measure';
+import { nth, TICKS_PER_MM } from '../../../measure';
+import { bodyAt } from './slot-setup';
+import type { SlotSetup } from './vent';
 
 /** The skin of a tube is looked at in points no farther apart than this, ticks. */
 const STEP = 2 * TICKS_PER_MM;
@@ -44,4 +46,28 @@ function skin({ place, path, length, radius }: Tube): Point3[] {
 			return add3(point, add3(scale3(a, r * Math.cos(turn)), scale3(b, r * Math.sin(turn))));
 		});
 	}).flat();
+}
+
+/** A slot leg by leg, each with its air and its board, its cheek in it: convex bodies. */
+export function slotLegs(setup: SlotSetup, length: number): Solid[] {
+	const { plane, run, size, cheek } = setup;
+	const { cheek: round, legs } = bodyAt(setup, length);
+	const far = run[1] + (cheek ? size.board : 0);
+	const n = round.length;
+	return legs.map((_, k): Solid => {
+		const corners = [k, k + 1, n - 2 - k, n - 1 - k].map((i) => nth(round, i));
+		return {
+			outside: corners.map((p) => plane.to3(p, run[0])),
+			inside: corners.map((p) => plane.to3(p, far)),
+		};
+	});
+}
+
+/** What of these a slot runs into: names, each once. */
+export function slotMeets(
+	legs: readonly Solid[],
+	others: readonly { readonly name: string; readonly solid: Solid }[],
+): string[] {
+	const met = others.filter((o) => legs.some((leg) => !apart(leg, o.solid)));
+	return [...new Set(met.map((o) => o.name))];
 }

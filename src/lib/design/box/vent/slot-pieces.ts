@@ -26,7 +26,8 @@ export interface VentPieces {
 	readonly obstacles: readonly Obstacle[];
 	/** Free at the inner mouth. */
 	readonly clear: number;
-	readonly bent: boolean;
+	/** Legs of a slot along its middle, the first from the outer face; none of a tube. */
+	readonly legs: readonly number[];
 }
 
 /** A slot of this length in boards; `first`: the number of its first board in the box. */
@@ -35,7 +36,7 @@ export function slotPieces(setup: SlotSetup, length: number, first: number): Ven
 	const body = bodyAt(setup, length);
 	const wide = run[1] - run[0];
 	const { air, boards: section } = slotAreas(body);
-	const boards = body.quads.map((q, i) => slotBoard(setup, q, i, first + i));
+	const boards = body.quads.map((_, i) => slotBoard(setup, body, i, first + i));
 	if (setup.cheek) boards.push(cheekBoard(setup, body, first + boards.length));
 	const cheek = setup.cheek ? Math.abs(planeArea(body.cheek)) * size.board : 0;
 	return {
@@ -43,7 +44,7 @@ export function slotPieces(setup: SlotSetup, length: number, first: number): Ven
 		seams: slotSeams(setup, body, boards),
 		obstacles: [...boards.map(boardObstacle), airObstacle(setup, body)],
 		clear: body.clear,
-		bent: body.bent,
+		legs: body.legs,
 		taken: [
 			{ room, what: `${name}: boards`, volume: section * wide + cheek },
 			{ room, what: `${name}: air in it`, volume: air * wide },
@@ -77,12 +78,14 @@ function footOn({ outside, inside }: Solid): ReturnType<typeof p3> {
 	return add3(nth(inside, 0), add3(scale3(u, on(u)), scale3(v, on(v))));
 }
 
-function slotBoard(setup: SlotSetup, q: Quad, i: number, n: number): Board {
-	const solid = slotSolid(setup.plane, q, setup.run);
+function slotBoard(setup: SlotSetup, { quads }: SlotBody, i: number, n: number): Board {
+	const solid = slotSolid(setup.plane, nth(quads, i), setup.run);
 	const { material, name } = setup;
 	const own = { wall: null, role: 'slot' as const, material, grain: 'along' as const };
 	const notes =
-		i === 0 ? ['Leave it long until the box is tuned: cut long, tune by trimming.'] : [];
+		i === quads.length - 1
+			? ['Leave it long until the box is tuned: cut long, tune by trimming.']
+			: [];
 	return boardOf({
 		...own,
 		key: `slot-${n}`,
@@ -133,7 +136,7 @@ function slotSeams(setup: SlotSetup, body: SlotBody, boards: readonly Board[]): 
 		});
 		return [
 			seam(
-				i === 0 ? 'front' : nth(boards, 0).key,
+				i === 0 ? 'front' : nth(boards, i - 1).key,
 				wide,
 				plane.to3(q.outside[0], (run[0] + run[1]) / 2),
 			),

@@ -1,19 +1,19 @@
-import { around } from '../../../measure';
 import type { Box, SlotVent, Material } from '../../../job';
 import { equalRadius } from './acoustics';
 import { type SweptAir, sidesSetIn, slotPlane, type SlotPlane, planeArea } from '../solid';
 import type { Board } from '../board';
 import type { BoardRack } from '../rack';
-import { shown } from '../shown';
+import { slotAreas, slotBody, type SlotBody } from './slot';
 import {
 	longestSlot,
-	shortestBend,
 	shortestSlot,
-	slotAreas,
-	slotBody,
-	type SlotBody,
+	sidesAlong,
 	type SlotSize,
-} from './slot';
+	type SlotWay,
+	turnsAt,
+	turnsOf,
+} from './slot-legs';
+import { misfit } from './slot-misfit';
 import type { ProblemLog } from '../../problem-log';
 import { radiiOf, ventName, type SlotSetup, type VentRoom } from './vent';
 import type { Breath } from './vent-air';
@@ -62,7 +62,8 @@ function slotSetup(
 	log: ProblemLog,
 ): SlotSetup | null {
 	const t = material.measured;
-	const wrong = misfit(vent, plane, t);
+	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
+	const wrong = misfit(vent, plane, size);
 	if (wrong) {
 		log.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
 		return null;
@@ -71,7 +72,6 @@ function slotSetup(
 	const to = vent.run === null || vent.run === wall - from ? wall : from + vent.run;
 	const cheek = vent.run !== null && vent.run !== wall - from;
 	const run = [from, to] as const;
-	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
 	const name = ventName(vent, index);
 	const radii = radiiOf(vent);
 	const breath = slotBreath({ vent, plane, size, run, cheek, radii });
@@ -92,36 +92,6 @@ function slotSetup(
 	};
 }
 
-/** Why a slot of these figures cannot be built along a board, if it cannot. */
-function misfit(
-	vent: SlotVent,
-	plane: SlotPlane,
-	t: number,
-): { of: 'gap' | 'bend' | 'run'; what: string; fix: string } | null {
-	const foot = around(plane.corners, plane.front + 1);
-	const high = Math.max(0, ...plane.corners.map((p) => Math.abs(p.y - foot.y)));
-	if (vent.gap + t >= high)
-		return {
-			of: 'gap',
-			what: `A slot of ${shown(vent.gap)} mm with its board fills the chamber, which is ${shown(high)} mm there.`,
-			fix: `Give less than ${shown(high - t)} mm.`,
-		};
-	if (vent.bend === 'L' && !plane.bends)
-		return {
-			of: 'bend',
-			what: `An L along the ${vent.along} end needs a back that stands square to it.`,
-			fix: 'Make it straight, or run it along the bottom or the top.',
-		};
-	const width = plane.run[1] - plane.run[0];
-	if (vent.run !== null && vent.run + t > width && vent.run !== width)
-		return {
-			of: 'run',
-			what: `A slot ${shown(vent.run)} mm wide with its cheek does not fit in ${shown(width)} mm.`,
-			fix: `Give at most ${shown(width - t)} mm, or leave it empty for wall to wall.`,
-		};
-	return null;
-}
-
 /** Thickness of all boards in front of the mouth, ticks. */
 function stackOf(boards: readonly Board[], wall: string): number {
 	return boards
@@ -136,39 +106,25 @@ type Mouth = Pick<SlotSetup, 'vent' | 'plane' | 'size' | 'run' | 'cheek' | 'radi
 function slotBreath({ vent, plane, size, run, cheek, radii }: Mouth): Breath {
 	const wide = run[1] - run[0];
 	const area = vent.gap * wide;
-	const least = shortestSlot(plane, size);
+	const least = shortestSlot(plane, size, 0);
 	return {
 		area,
 		ends: radii * equalRadius(area),
 		fixed: vent.goal.by === 'length' ? Math.max(vent.goal.length, least) : null,
 		least,
-		longest: longestSlot(plane, size, vent.bend === 'L'),
-		fit: (length) => buildable(vent, plane, size, length),
+		longest: longestSlot(plane, size, turnsOf(vent)),
+		fit: (length) =>
+			Math.min(length, longestSlot(plane, size, turnsAt({ vent, plane, size }, length))),
 		takes(length) {
-			const body = bodyOf(vent, plane, size, length);
+			const body = bodyAt({ vent, plane, size }, length);
 			const { air, boards } = slotAreas(body);
 			return (air + boards) * wide + (cheek ? Math.abs(planeArea(body.cheek)) * size.board : 0);
 		},
 	};
 }
 
-/** An L that would end before its corner is built straight. */
-function isBent(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): boolean {
-	const shortest = shortestBend(plane, size);
-	return vent.bend === 'L' && length >= shortest && longestSlot(plane, size, true) >= shortest;
-}
-
-function buildable(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): number {
-	const bent = isBent(vent, plane, size, length);
-	return Math.min(length, longestSlot(plane, size, bent));
-}
-
-function bodyOf(vent: SlotVent, plane: SlotPlane, size: SlotSize, length: number): SlotBody {
-	return slotBody(plane, size, length, isBent(vent, plane, size, length));
-}
-
-export function bodyAt({ vent, plane, size }: SlotSetup, length: number): SlotBody {
-	return bodyOf(vent, plane, size, length);
+export function bodyAt(way: SlotWay, length: number): SlotBody {
+	return slotBody(way.plane, way.size, length, turnsAt(way, length));
 }
 
 /**
@@ -179,15 +135,11 @@ export function clearOf(air: SweptAir, room: number, slots: readonly SlotSetup[]
 	return slots.reduce<SweptAir | null>((left, slot) => {
 		if (!left || slot.room !== room || slot.cheek) return left;
 		const deep = slot.vent.gap + slot.size.board;
-		const { along, bend } = slot.vent;
-		const { keys, front } = slot.plane;
-		const behind = bend === 'L' ? keys[(front + 2) % keys.length] : null;
-		const corners = sidesSetIn(
-			left.corners,
-			left.keys.map((key) => (key === along || key === behind ? deep : 0)),
-		);
-		const x0 = along === 'left' ? left.x0 + deep : left.x0;
-		const x1 = along === 'right' ? left.x1 - deep : left.x1;
+		const sides = sidesAlong(slot.plane, turnsOf(slot.vent));
+		const off = (key: string): number => (sides.includes(key) ? deep : 0);
+		const corners = sidesSetIn(left.corners, left.keys.map(off));
+		const x0 = left.x0 + off(left.left);
+		const x1 = left.x1 - off(left.right);
 		return corners && x1 > x0 ? { ...left, corners, x0, x1 } : null;
 	}, air);
 }

@@ -36,12 +36,33 @@ const M = TICKS_PER_MM * 1000;
 /**
  * Lengths that tune a chamber, given the air in it before the vents. Vents that share a chamber act
  * side by side: those whose length is open act equally long. The vents take air themselves, so
- * length and volume are found together.
+ * length and volume are found together; a slot that turns once more takes more of it, so that where
+ * short ones fall short of the tuning long ones may still reach it.
  */
 export function tune(free: number, vents: readonly Breath[], hertz: number | null): Tuned {
-	let lengths = vents.map(
-		(v) => v.fixed ?? Math.min(v.longest, Math.max(v.least, 100 * TICKS_PER_MM)),
+	const usual = vents.map((v) => Math.min(v.longest, Math.max(v.least, 100 * TICKS_PER_MM)));
+	const short = settle(free, vents, hertz, usual);
+	if (isMet(short)) return short;
+	const long = settle(
+		free,
+		vents,
+		hertz,
+		vents.map((v) => Math.max(v.least, v.longest)),
 	);
+	return isMet(long) ? long : short;
+}
+
+/** Is every vent as long as it would have to be? */
+const isMet = ({ lengths, wanted, left }: Tuned): boolean =>
+	left > 0 && wanted.every((l, i) => l <= nth(lengths, i) + 1);
+
+function settle(
+	free: number,
+	vents: readonly Breath[],
+	hertz: number | null,
+	start: readonly number[],
+): Tuned {
+	let lengths = vents.map((v, i) => v.fixed ?? nth(start, i));
 	let wanted = lengths;
 	for (let round = 0; round < 60; round++) {
 		const left = airLeft(free, vents, lengths);

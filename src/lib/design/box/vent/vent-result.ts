@@ -19,10 +19,11 @@ export interface VentResult {
 	readonly hertz: number | null;
 	/** Free at the inner mouth. */
 	readonly clear: number;
-	readonly bent: boolean;
+	/** Legs of a slot along its middle, the first from the outer face; none of a tube. */
+	readonly legs: readonly number[];
 }
 
-export interface TunedRooms extends Omit<VentPieces, 'clear' | 'bent'> {
+export interface TunedRooms extends Omit<VentPieces, 'clear' | 'legs'> {
 	readonly vents: readonly VentResult[];
 }
 
@@ -62,7 +63,7 @@ export function tuneRooms(
 				setup.kind === 'slot'
 					? slotPieces(setup, length, boards.length + 1)
 					: tubePieces(setup, length, air, rooms);
-			vents.push({ setup, length, hertz, clear: made.clear, bent: made.bent });
+			vents.push({ setup, length, hertz, clear: made.clear, legs: made.legs });
 			boards.push(...made.boards);
 			seams.push(...made.seams);
 			all.push(...made.taken);
@@ -148,7 +149,7 @@ function tubePieces(
 		seams: [],
 		obstacles,
 		clear,
-		bent: false,
+		legs: [],
 		taken: [
 			{ room, what: `${name}: tube`, volume: (circle(outer) - circle(vent.diameter)) * inside },
 			{ room, what: `${name}: air in it`, volume: circle(vent.diameter) * inside },

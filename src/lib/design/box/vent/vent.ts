@@ -4,7 +4,7 @@ import type { Air, SlotPlane } from '../solid';
 import type { Board, Place } from '../board';
 import type { SweptSection } from '../shell';
 import { shown } from '../shown';
-import { wallEnd, type SlotSize } from './slot';
+import { turnsAt, turnsOf, wallEnd, type SlotSize } from './slot-legs';
 import type { ProblemLog } from '../../problem-log';
 import type { TubePath } from './tube-path';
 import type { Breath } from './vent-air';
@@ -75,10 +75,9 @@ export function tooLong(
 		: length <= 0
 			? `${setup.name} has no room in this box.`
 			: wanted <= setup.breath.longest
-				? `${setup.name} would have to be ${shown(wanted)} mm long: too long to be straight (${shown(length)} mm) and too short for an L, whose second board would be lost in the elbow. ${drawn}`
+				? `${setup.name} would have to be ${shown(wanted)} mm long: ${lostInTurn(setup, length)}. ${drawn}`
 				: `${setup.name} would have to be ${shown(wanted)} mm long; ${limit}. ${drawn}`;
-	const bend =
-		setup.kind === 'slot' && setup.vent.bend === 'straight' ? 'Bend it into an L, take' : 'Take';
+	const bend = setup.kind === 'slot' ? MORE_TURNS[setup.vent.bend] : 'Take';
 	log.check(
 		['vents', setup.index, 'goal'],
 		what,
@@ -86,7 +85,21 @@ export function tooLong(
 	);
 }
 
-/** `hertz` is null where no tuning is claimed. */
+const MORE_TURNS: Readonly<Record<SlotVent['bend'], string>> = {
+	straight: 'Bend it into an L, take',
+	L: 'Turn it twice, take',
+	U: 'Take',
+};
+
+/** Why a slot that could be longer is not: its length would end in a turn. */
+function lostInTurn(setup: VentSetup, length: number): string {
+	const turned = setup.kind === 'slot' && turnsAt(setup, length) > 0;
+	return turned
+		? `too long for an L (${shown(length)} mm) and too short to turn twice, for its third board would be lost in the second turn`
+		: `too long to be straight (${shown(length)} mm) and too short for an L, whose second board would be lost in the elbow`;
+}
+
+/** \`hertz\` is null where no tuning is claimed. */
 function drawnAt(length: number, hertz: number | null): string {
 	const tuned = hertz === null ? '' : `, tuned to ${Math.round(hertz * 10) / 10} Hz`;
 	return `It is drawn ${shown(length)} mm long${tuned}.`;
@@ -95,7 +108,7 @@ function drawnAt(length: number, hertz: number | null): string {
 /** Is a slot as long as the wall it runs along? */
 function endsWithWall(setup: VentSetup, length: number): boolean {
 	if (setup.kind === 'round') return false;
-	return wallEnd(setup.plane, setup.size, setup.vent.bend === 'L') < length + 1;
+	return wallEnd(setup.plane, setup.size, turnsOf(setup.vent)) < length + 1;
 }
 
 /**

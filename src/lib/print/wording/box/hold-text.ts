@@ -12,14 +12,31 @@ export const HELD_BY =
 
 /** Where the weight of a box is, and what was counted. */
 export function gravityText(
-	{ gravity, loadedMass, radiators }: BoxFigures,
+	{ gravity, loadedMass, drivers, radiators, boards, rods }: BoxFigures,
 	f: Figures,
 	ruler: Ruler,
 ): string {
 	if (!gravity) return '';
-	const mounted = radiators.length > 0 ? 'drivers and radiators' : 'drivers';
-	return `${showMass(loadedMass, ruler)} loaded, its centre of gravity ${placeText(gravity, f)} of the outside; cloth, lining, wires and fasteners not counted, ${mounted} taken two thirds of their depth behind the flange`;
+	const some = (what: string, list: readonly unknown[]): string[] =>
+		list.length > 0 ? [what] : [];
+	const framed = [...some('drivers', drivers), ...some('radiators', radiators)];
+	const devices = boards.flatMap((b) => b.devices);
+	const weighed = ['boards', ...some('rods', rods), ...framed, ...some('devices', devices)];
+	const taken = [
+		...(framed.length > 0
+			? [`${listed(framed)} taken two thirds of their depth behind the flange`]
+			: []),
+		...(devices.length > 0 ? ['devices at the middle of their bodies'] : []),
+	];
+	return [
+		`${showMass(loadedMass, ruler)} loaded (${listed(weighed)}), its centre of gravity ${placeText(gravity, f)} of the outside; cloth, lining, wires and fasteners not counted`,
+		...taken,
+	].join(', ');
 }
+
+/** Boards, drivers and devices. */
+const listed = (all: readonly string[]): string =>
+	all.length < 2 ? all.join() : `${all.slice(0, -1).join(', ')} and ${all.slice(-1).join()}`;
 
 const placeText = ({ across, back, up }: Place, f: Figures): string =>
 	`${f.bench(across)} from the left, ${f.bench(back)} from the front and ${f.bench(up)} from the bottom`;
@@ -48,7 +65,9 @@ const clothOnBox = ({ job, blanks }: Weighed, id: string): number =>
 export function boxMassText(plan: Weighed, box: BoxPlan, ruler: Ruler): string {
 	const cloth = clothOnBox(plan, box.id);
 	const mass = showMass((box.figures?.loadedMass ?? box.mass) + cloth, ruler);
-	return `${mass} with drivers${cloth > 0 ? ' and cloth' : ''}`;
+	const devices = box.figures?.boards.some((b) => b.devices.length > 0);
+	const counted = ['drivers', ...(devices ? ['devices'] : []), ...(cloth > 0 ? ['cloth'] : [])];
+	return `${mass} with ${listed(counted)}`;
 }
 
 /** What one panel weighs: its boards, its cloth if any; no foam, no fittings. */
