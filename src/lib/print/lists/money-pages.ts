@@ -1,7 +1,15 @@
 import { plainMoney, printMoney, type Money, type Ruler } from '../../measure';
 import type { OrderLine } from '../../estimate';
 import type { Plan } from '../../plan';
-import { amountText, buyText, costLines, earnedText } from '../wording';
+import {
+	amountText,
+	buyText,
+	CARPET_HEADS,
+	carpetWays,
+	costLines,
+	earnedText,
+	figuresOn,
+} from '../wording';
 import {
 	cautionBlocks,
 	space,
