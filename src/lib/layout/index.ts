@@ -15,7 +15,7 @@ export {
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { EFFORT } from './pace';
-export { type Carpeting, chooseWays, layCloths } from './rolls';
+export { type Carpeting, chooseWays, layCloths, type PricedWay } from './rolls';
 export {
 	type Progress,
 	remember,

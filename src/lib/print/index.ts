@@ -15,6 +15,8 @@ export {
 	buyText,
 	cautionsOfSheet,
 	costLines,
+	CARPET_HEADS,
+	carpetWays,
 	cutGives,
 	cutSetting,
 	type CutSetting,

@@ -1,2 +1,2 @@
 export { layCloths } from './all-cloths';
-export { type Carpeting, chooseWays } from './choose-ways';
+export { type Carpeting, chooseWays, type PricedWay } from './choose-ways';

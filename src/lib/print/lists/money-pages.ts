@@ -1,7 +1,15 @@
 import { plainMoney, printMoney, type Money, type Ruler } from '../../measure';
 import type { OrderLine } from '../../estimate';
 import type { Plan } from '../../plan';
-import { amountText, buyText, costLines, earnedText } from '../wording';
+import {
+	amountText,
+	buyText,
+	CARPET_HEADS,
+	carpetWays,
+	costLines,
+	earnedText,
+	figuresOn,
+} from '../wording';
 import {
 	cautionBlocks,
 	space,
@@ -190,8 +198,30 @@ export function costPages(plan: Plan): Leaf[] {
 		),
 		space(3),
 		paragraph(earnedText(plan), width),
+		...carpetBlocks(plan, width),
 	];
 	return leavesOf(plan, { name: 'Cost sheet', title: 'Cost sheet (shop only)' }, blocks);
+}
+
+/** What either way of carpeting a box would cost. */
+function carpetBlocks(plan: Plan, width: number): Block[] {
+	const figures = figuresOn(plan.job.shop.ruler);
+	return carpetWays(plan, figures).flatMap(({ title, rows, taken }) => [
+		space(4),
+		subheading(title, width),
+		...table(
+			{
+				columns: CARPET_HEADS.map((head, i) => ({
+					head,
+					width: { share: i === 1 ? 1.6 : 1 },
+					align: i < 3 ? 'start' : 'end',
+				})),
+				rows: rows.map((cells) => ({ cells })),
+			},
+			width,
+		),
+		paragraph(taken, width, { size: 3.2 }),
+	]);
 }
 
 function row(label: string, amount: string): Row {

@@ -12,6 +12,7 @@ export {
 	tieDownRows,
 	volumeLines,
 } from './box';
+export { CARPET_HEADS, carpetWays } from './carpet-text';
 export { costLines, earnedText } from './cost-lines';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
