@@ -31,15 +31,15 @@ export interface Case {
 
 /** How many of a hundred are of each kind. */
 const SHARES: readonly (readonly [Kind, number])[] = [
-	['job', 46],
-	['nest', 18],
-	['svg', 12],
-	['dxf', 12],
-	['list', 8],
-	['pasted', 4],
+	['job', 28],
+	['nest', 24],
+	['svg', 16],
+	['dxf', 16],
+	['list', 10],
+	['pasted', 6],
 ];
 /** One in so many is printed as PDF too. */
-const ON_PAPER = 50;
+const ON_PAPER = 100;
 
 export function hostileCase(seed: number, jobs: JobTexts): Case {
 	const dice = random(seed);

@@ -13,7 +13,7 @@ export interface JobTexts {
 
 const LISTS = ['boxes', 'panels', 'parts'] as const;
 /** One in so many begins with a whole job; the rest with one box, one panel or a few parts. */
-const WHOLE = 30;
+const WHOLE = 60;
 const JSON_WORDS: readonly string[] = [
 	...[
 		'{',
