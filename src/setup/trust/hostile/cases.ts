@@ -31,11 +31,11 @@ export interface Case {
 
 /** How many of a hundred are of each kind. */
 const SHARES: readonly (readonly [Kind, number])[] = [
-	['job', 28],
-	['nest', 24],
+	['job', 24],
+	['nest', 30],
 	['svg', 16],
 	['dxf', 16],
-	['list', 10],
+	['list', 8],
 	['pasted', 6],
 ];
 /** One in so many is printed as PDF too. */
