@@ -39,11 +39,14 @@ function number(text: string | undefined): number | null {
 	return text !== undefined && /^\d{1,9}$/.test(text) && Number(text) > 0 ? Number(text) : null;
 }
 
-/** Each part's lines beside those of the parts that were run before. */
+type Kept = Record<string, { readonly date: string; readonly rows: readonly Row[] }>;
+
+/** The lines of this part; those of other numbers, run before, stay beside them. */
 function keep(part: string, rows: readonly Row[], date: string): void {
-	const before = existsSync(OUT) ? (JSON.parse(readFileSync(OUT, 'utf8')) as object) : {};
+	const before = existsSync(OUT) ? (JSON.parse(readFileSync(OUT, 'utf8')) as Kept) : {};
+	const others = (before[part]?.rows ?? []).filter((old) => rows.every((r) => r.what !== old.what));
 	mkdirSync(join(ROOT, 'out'), { recursive: true });
-	const kept = { ...before, [part]: { date, node: process.version, rows } };
+	const kept: Kept = { ...before, [part]: { date, rows: [...others, ...rows] } };
 	writeFileSync(OUT, JSON.stringify(kept, null, '\t') + '\n');
 }
 
