@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
+import { mutants } from './mutants/mutants';
 import type { Part, Row } from './row';
 import { tableText } from './table';
 
-const PARTS: Readonly<Record<string, Part>> = { hostile };
+const PARTS: Readonly<Record<string, Part>> = { hostile, mutants };
 
 const USAGE = `npm run trust -- [options]
 
