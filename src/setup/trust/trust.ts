@@ -3,11 +3,12 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
+import { licences } from './licences/part';
 import { mutants } from './mutants/mutants';
 import type { Part, Row } from './row';
 import { tableText } from './table';
 
-const PARTS: Readonly<Record<string, Part>> = { hostile, mutants };
+const PARTS: Readonly<Record<string, Part>> = { hostile, mutants, licences };
 
 const USAGE = `npm run trust -- [options]
 

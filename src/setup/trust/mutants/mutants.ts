@@ -1,20 +1,22 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
 import { chooseMutants, roomOf, ROOMS } from './choose';
 import type { Numbered } from './find';
-import { type Reach, Rounds, type Verdict } from './rounds';
+import { type Known, round, TESTED } from './rounds';
 import { makeScratch } from './scratch';
+import { EQUIVALENT } from './equivalent';
 
 /** What is known so far, so that a run can be spread over several. */
 interface Kept {
 	readonly seed: number;
-	readonly count: number;
-	/** As found when the run was begun. */
-	reach: Reach | null;
-	readonly verdicts: Record<string, { verdict: Verdict; by: string; seconds: number }>;
+	/** The mutants by name: others, or changed code, begin anew. */
+	readonly names: readonly string[];
+	/** Rooms of tests that are through. */
+	readonly rooms: string[];
+	readonly known: Known;
 }
 
 const KEPT = join(ROOT, 'out', 'trust-mutants.json');
@@ -22,79 +24,69 @@ const KEPT = join(ROOT, 'out', 'trust-mutants.json');
 /** Small faults put into the rooms that measure, one at a time: do the tests see them? */
 export async function mutants({ seed, count = 420, note }: Asked): Promise<Row[]> {
 	const chosen = chooseMutants(seed, count);
-	const kept = keptFor(seed, count);
-	const left = chosen.filter((mutant) => !kept.verdicts[nameOf(mutant)]);
-	if (left.length > 0) await tryAll(chosen, left, kept, note);
+	const kept = keptFor(seed, chosen.map(nameOf));
+	const rooms = TESTED.filter((room) => !kept.rooms.includes(room));
+	if (rooms.length > 0) await tryIn(rooms, chosen, kept, note);
 	return ROOMS.map(([room]) => rowOf(room, chosen, kept));
 }
 
-async function tryAll(
+async function tryIn(
+	rooms: readonly string[],
 	chosen: readonly Numbered[],
-	left: readonly Numbered[],
 	kept: Kept,
 	note: Asked['note'],
 ): Promise<void> {
 	const folder = join(tmpdir(), `kerf-and-nap-mutants-${process.pid}`);
 	makeScratch(folder, chosen);
-	process.chdir(folder);
-	const rounds = await Rounds.begin(folder);
-	try {
-		note('mutants: which tests reach them');
-		const reach = kept.reach ?? (await rounds.reach());
-		kept.reach = reach;
-		keep(kept);
-		for (const [i, mutant] of left.entries()) {
-			const from = performance.now();
-			const { verdict, by } = await rounds.verdict(mutant, reach);
-			const seconds = Math.round(performance.now() - from) / 1000;
-			kept.verdicts[nameOf(mutant)] = { verdict, by, seconds };
-			keep(kept);
-			note(`mutants ${i + 1} of ${left.length}: ${nameOf(mutant)} ${verdict}`);
-		}
-	} finally {
-		await rounds.end();
-		process.chdir(ROOT);
+	for (const room of rooms) {
+		note(`mutants: ${Object.keys(kept.known.killed).length} killed; now the tests in ${room}`);
+		await round(folder, room, kept.known);
+		kept.rooms.push(room);
+		mkdirSync(join(ROOT, 'out'), { recursive: true });
+		writeFileSync(KEPT, JSON.stringify(kept, null, '\t') + '\n');
 	}
+	rmSync(folder, { recursive: true, force: true });
 }
 
-function keptFor(seed: number, count: number): Kept {
-	const none: Kept = { seed, count, reach: null, verdicts: {} };
+function keptFor(seed: number, names: readonly string[]): Kept {
+	const known = { killed: {}, hung: [], reached: [], done: [], left: [] };
+	const none: Kept = { seed, names, rooms: [], known };
 	if (!existsSync(KEPT)) return none;
 	const read = JSON.parse(readFileSync(KEPT, 'utf8')) as Kept;
-	return read.seed === seed && read.count === count ? read : none;
+	return read.names.join('\n') === names.join('\n') ? read : none;
 }
 
-function keep(kept: Kept): void {
-	mkdirSync(join(ROOT, 'out'), { recursive: true });
-	writeFileSync(KEPT, JSON.stringify(kept, null, '\t') + '\n');
-}
-
-/** By its place and words, so that what is known of it goes when the code there changes. */
+/** By its place and words. */
 function nameOf({ file, start, end, text }: Numbered): string {
 	const source = readFileSync(join(ROOT, file), 'utf8');
 	const line = source.slice(0, start).split('\n').length;
-	return `${file}:${line} ${short(source.slice(start, end))} -> ${text === null ? 'nothing' : short(text)}`;
+	const own = short(source.slice(start, end));
+	return `${file}:${line} ${own} -> ${text === null ? 'nothing' : short(text)}`;
 }
 
 const short = (text: string): string => text.replace(/\s+/g, ' ').slice(0, 90);
 
-function rowOf(room: string, chosen: readonly Numbered[], kept: Kept): Row {
-	const own = chosen
-		.filter((mutant) => roomOf(mutant.file) === room)
-		.flatMap((mutant) => {
-			const known = kept.verdicts[nameOf(mutant)];
-			return known ? [{ name: nameOf(mutant), ...known }] : [];
-		});
-	const alive = own.filter(({ verdict }) => verdict === 'survived' || verdict === 'not reached');
-	const hung = own.filter(({ verdict }) => verdict === 'hung').length;
+function rowOf(room: string, chosen: readonly Numbered[], { known }: Kept): Row {
+	const own = chosen.filter(({ file }) => roomOf(file) === room);
+	const hung = own.filter(({ id }) => known.hung.includes(id));
+	const dead = own.filter(({ id }) => id in known.killed || known.hung.includes(id));
+	const alive = own.filter((mutant) => !dead.includes(mutant));
+	const same = alive.filter((mutant) => EQUIVALENT.has(nameOf(mutant)));
+	const found = alive
+		.filter((mutant) => !same.includes(mutant))
+		.map((m) => `${known.reached.includes(m.id) ? 'lives' : 'not reached'}: ${nameOf(m)}`);
+	const percent = ((100 * dead.length) / Math.max(own.length - same.length, 1)).toFixed(1);
 	return {
 		what: `mutants of ${room}`,
 		tried: own.length,
 		survived: alive.length,
-		found: alive.map(({ name, verdict }) => `${verdict}: ${name}`),
+		found,
 		notes: [
-			`${own.length - alive.length} killed, ${hung} of them by hanging: ${((100 * (own.length - alive.length)) / Math.max(own.length, 1)).toFixed(1)} %`,
+			`${dead.length} killed, ${hung.length} of them by never ending; ${same.length} change nothing that can be seen; ${percent} % of the others killed`,
+			...same.map(
+				(mutant) => `changes nothing: ${nameOf(mutant)}: ${EQUIVALENT.get(nameOf(mutant))}`,
+			),
 		],
-		notCovered: 'faults of more than one place; words',
+		notCovered: `faults of more than one place, words; ${known.left.length} long tests were not run with mutants`,
 	};
 }

@@ -12,13 +12,13 @@ export default defineConfig({
 	resolve: { alias: { canvg: './src/lib/print/pens/empty.ts', html2canvas: './src/lib/print/pens/empty.ts', dompurify: './src/lib/print/pens/empty.ts' } },
 	test: {
 		include: ['tests/**/*.test.ts'],
-		setupFiles: ['src/setup/trust/mutants/in-tests.ts', 'tests/depth.ts'],
-		testTimeout: 120_000,
+		setupFiles: ['tests/depth.ts', 'src/setup/trust/mutants/laws-seed.ts'],
+		runner: './src/setup/trust/mutants/in-process.ts',
+		testTimeout: 600_000,
 		isolate: false,
 		maxWorkers: 1,
 		fileParallelism: false,
 		pool: 'forks',
-		bail: 1,
 	},
 });
 `;
