@@ -27,7 +27,7 @@ export function checkMarks({ panel, log }: Bench, asked: Panel): void {
  * another, or their boards and blanks would be taken for copies of one.
  */
 export function withOwnMarks(panel: Panel): Panel {
-	const lists = LISTS.map((list) => [list, apart(panel[list])] as const);
+	const lists = LISTS.map((list) => [list, apart<{ readonly id: string }>(panel[list])] as const);
 	return { ...panel, ...Object.fromEntries(lists) };
 }
 

@@ -36,6 +36,7 @@ export async function round(folder: string, room: string, known: Known): Promise
 		rmSync(join(folder, 'in-hand.txt'), { force: true });
 		const quiet = ['--reporter=json', `--outputFile=${join(folder, 'tests.json')}`];
 		await node(tool('vitest'), ['run', '--root', folder, room, ...quiet], {
+			env: { TRUST_SCRATCH: folder },
 			stdio: ['ignore', 'ignore', 'ignore'],
 		});
 		take(join(folder, 'words.jsonl'), known);
