@@ -5,6 +5,7 @@ import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
 import { licences } from './licences/part';
 import { mutants } from './mutants/mutants';
+import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
 import { tableText } from './table';
 
@@ -13,7 +14,7 @@ const PARTS: Readonly<Record<string, Part>> = { hostile, mutants, licences };
 const USAGE = `npm run trust -- [options]
 
 The proofs in their long form. A table goes to standard output and, part by part, to out/trust.json; cases that did not
-stand are left in out/trust/.
+stand are left in out/trust/. What the app tells of them, shared/trust.json, is written anew.
 
   --part NAME    ${Object.keys(PARTS).join(', ')}; several with commas; all of them when absent
   --count N      cases of each part instead of its long number
@@ -41,15 +42,14 @@ function number(text: string | undefined): number | null {
 	return text !== undefined && /^\d{1,9}$/.test(text) && Number(text) > 0 ? Number(text) : null;
 }
 
-type Kept = Record<string, { readonly date: string; readonly rows: readonly Row[] }>;
-
 /** The lines of this part; those of other numbers, run before, stay beside them. */
 function keep(part: string, rows: readonly Row[], date: string): void {
-	const before = existsSync(OUT) ? (JSON.parse(readFileSync(OUT, 'utf8')) as Kept) : {};
+	const before = existsSync(OUT) ? (JSON.parse(readFileSync(OUT, 'utf8')) as Runs) : {};
 	const others = (before[part]?.rows ?? []).filter((old) => rows.every((r) => r.what !== old.what));
 	mkdirSync(join(ROOT, 'out'), { recursive: true });
-	const kept: Kept = { ...before, [part]: { date, rows: [...others, ...rows] } };
+	const kept: Runs = { ...before, [part]: { date, rows: [...others, ...rows] } };
 	writeFileSync(OUT, JSON.stringify(kept, null, '\t') + '\n');
+	publish(kept);
 }
 
 async function main(): Promise<number> {

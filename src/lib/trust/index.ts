@@ -1,0 +1,1 @@
+export { type TrustChapter, trustChapters, type TrustLine, trustLines } from './trust';
