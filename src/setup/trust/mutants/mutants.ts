@@ -5,7 +5,7 @@ import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
 import { chooseMutants, roomOf, ROOMS } from './choose';
 import type { Numbered } from './find';
-import { type Known, round, TESTED } from './rounds';
+import { type Known, type Round, ROUNDS, runRound } from './rounds';
 import { makeScratch } from './scratch';
 import { EQUIVALENT } from './equivalent';
 
@@ -14,8 +14,8 @@ interface Kept {
 	readonly seed: number;
 	/** The mutants by name: others, or changed code, begin anew. */
 	readonly names: readonly string[];
-	/** Rooms of tests that are through. */
-	readonly rooms: string[];
+	/** Rounds that are through. */
+	readonly rounds: string[];
 	readonly known: Known;
 }
 
@@ -25,23 +25,28 @@ const KEPT = join(ROOT, 'out', 'trust-mutants.json');
 export async function mutants({ seed, count = 420, note }: Asked): Promise<Row[]> {
 	const chosen = chooseMutants(seed, count);
 	const kept = keptFor(seed, chosen.map(nameOf));
-	const rooms = TESTED.filter((room) => !kept.rooms.includes(room));
-	if (rooms.length > 0) await tryIn(rooms, chosen, kept, note);
+	const left = ROUNDS.filter((round) => !kept.rounds.includes(keyOf(round)));
+	if (left.length > 0) await tryIn(left, chosen, kept, note);
 	return ROOMS.map(([room]) => rowOf(room, chosen, kept));
 }
 
+const keyOf = ({ room, own }: Round): string => `${room}${own ? ' alone' : ''}`;
+
 async function tryIn(
-	rooms: readonly string[],
+	rounds: readonly Round[],
 	chosen: readonly Numbered[],
 	kept: Kept,
 	note: Asked['note'],
 ): Promise<void> {
 	const folder = join(tmpdir(), `kerf-and-nap-mutants-${process.pid}`);
 	makeScratch(folder, chosen);
-	for (const room of rooms) {
-		note(`mutants: ${Object.keys(kept.known.killed).length} killed; now the tests in ${room}`);
-		await round(folder, room, kept.known);
-		kept.rooms.push(room);
+	for (const round of rounds) {
+		const killed = Object.keys(kept.known.killed).length;
+		note(`mutants: ${killed} killed; now the tests of ${keyOf(round)}`);
+		const far = ({ file }: Numbered): boolean => !file.startsWith(`src/lib/${round.room}/`);
+		const spared = round.own ? chosen.filter(far).map(({ id }) => id) : [];
+		await runRound(folder, round, kept.known, spared);
+		kept.rounds.push(keyOf(round));
 		mkdirSync(join(ROOT, 'out'), { recursive: true });
 		writeFileSync(KEPT, JSON.stringify(kept, null, '\t') + '\n');
 	}
@@ -49,8 +54,8 @@ async function tryIn(
 }
 
 function keptFor(seed: number, names: readonly string[]): Kept {
-	const known = { killed: {}, hung: [], reached: [], done: [], left: [] };
-	const none: Kept = { seed, names, rooms: [], known };
+	const known = { killed: {}, hung: [], reached: [], left: [] };
+	const none: Kept = { seed, names, rounds: [], known };
 	if (!existsSync(KEPT)) return none;
 	const read = JSON.parse(readFileSync(KEPT, 'utf8')) as Kept;
 	return read.names.join('\n') === names.join('\n') ? read : none;
