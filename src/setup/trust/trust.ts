@@ -3,13 +3,14 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
+import { kills } from './kills/kills';
 import { licences } from './licences/part';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
 import { tableText } from './table';
 
-const PARTS: Readonly<Record<string, Part>> = { hostile, mutants, licences };
+const PARTS: Readonly<Record<string, Part>> = { hostile, mutants, kills, licences };
 
 const USAGE = `npm run trust -- [options]
 
