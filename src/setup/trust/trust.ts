@@ -3,14 +3,21 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
-import { kills } from './kills/kills';
+import { killedBrowser } from './kills/browser';
+import { killedCommands } from './kills/command-line';
 import { licences } from './licences/part';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
 import { tableText } from './table';
 
-const PARTS: Readonly<Record<string, Part>> = { hostile, mutants, kills, licences };
+const PARTS: Readonly<Record<string, Part>> = {
+	hostile,
+	mutants,
+	kills: killedCommands,
+	'kills-browser': killedBrowser,
+	licences,
+};
 
 const USAGE = `npm run trust -- [options]
 

@@ -1,10 +1,8 @@
-import { readdirSync, readFileSync, writeSync } from 'node:fs';
-import { join } from 'node:path';
+import { writeSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import { loadFonts } from '../../../cli/fonts';
-import { ROOT } from '../../tool.js';
 import { hostileCase } from './cases';
-import { jobTexts, type JobTexts } from './job-cases';
+import { sampleJobs } from './sample-jobs';
 import { through } from './through';
 import { MOST_WORK, WATCH } from './watch';
 
@@ -20,15 +18,6 @@ export interface Tried {
 	readonly amiss: readonly string[];
 	/** Peak of the process so far, MiB. */
 	readonly peak: number;
-}
-
-/** The sample jobs, those of old versions too. */
-export function sampleJobs(): JobTexts {
-	const folder = join(ROOT, 'shared', 'jobs');
-	const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-		.filter((name) => name.endsWith('.json'))
-		.sort();
-	return jobTexts(names.map((name) => readFileSync(join(folder, name), 'utf8')));
 }
 
 const say = (line: object): void => void writeSync(1, JSON.stringify(line) + '\n');

@@ -3,8 +3,9 @@ import { join } from 'node:path';
 import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
 import { hostileCase } from './cases';
-import { sampleJobs, type Tried } from './child';
+import type { Tried } from './child';
 import { lane } from './lane';
+import { sampleJobs } from './sample-jobs';
 import { MOST_WORK } from './watch';
 
 /** What is found amiss is saved there, a case a file. */

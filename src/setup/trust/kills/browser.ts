@@ -26,10 +26,11 @@ export async function killedBrowser({ seed, count = 200, note }: Asked): Promise
 	const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-profile-'));
 	const dice = random(seed);
 	const found: string[] = [];
-	let [typed, older] = [0, 0];
+	let [typed, older, said] = [0, 0, 0];
 	for (let n = 0; n < count; n++) {
 		const told = await typeAndKill({ folder, address, from: typed, dice });
 		typed = told.typed;
+		if (told.kept > 0) said++;
 		const stands = await standing(folder, address);
 		if (!(stands >= told.kept)) {
 			older++;
@@ -45,7 +46,7 @@ export async function killedBrowser({ seed, count = 200, note }: Asked): Promise
 		survived: count - found.length,
 		lost: older,
 		found,
-		notes: [`${typed} words typed`],
+		notes: [`${typed} words typed; in ${said} goes some were said as kept before the kill`],
 		notCovered: 'killed while booking, upgrading or merging; a cut of the power',
 	};
 }
