@@ -1,1 +1,1 @@
-export { type TrustChapter, trustChapters, type TrustLine, trustLines } from './trust';
+export { trustChapters, type TrustLine, trustLines } from './trust';

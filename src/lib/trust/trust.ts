@@ -16,7 +16,7 @@ export interface TrustLine {
 	readonly said: readonly string[];
 }
 
-export interface TrustChapter {
+interface TrustChapter {
 	readonly title: string;
 	readonly text: string;
 	readonly points: readonly string[];

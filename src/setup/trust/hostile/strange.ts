@@ -65,7 +65,7 @@ const TEXTS: readonly string[] = [
 		'<!--',
 		'%s%n',
 	],
-	...['javascript:ran()', 'data:text/html,x', '../../../etc/x', 'C:\\x', 'con', '.', '..', '/'],
+	...['javascript:ran()', 'data:text/html,x', '../../../etc/x', 'D:\\x', 'con', '.', '..', '/'],
 	...[
 		'e\u0301'.repeat(40),
 		'👩‍👩‍👧‍👦',

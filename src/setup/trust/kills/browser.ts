@@ -103,7 +103,9 @@ async function toForm(page: Page, address: string): Promise<void> {
 	await page.waitForSelector('[data-plan="ready"]', { state: 'attached', timeout: PATIENCE });
 }
 
-/** Runs in the page: tells what stands in the field whenever the page comes to say that it is kept. */
+/**
+ * Runs in the page: tells what stands in the field whenever the page comes to say that it is kept.
+ */
 function watchKept(field: string): void {
 	const says = (): string =>
 		[...document.querySelectorAll('[role=status]')].map((e) => e.textContent ?? '').join(' ');

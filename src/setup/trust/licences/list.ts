@@ -1,6 +1,8 @@
 import { dependencies, LOOKED_AT, mayBeUsed } from './licences';
 
-/* Lists the licence of every package installed; ends with 1 when one is unknown or not permitted. */
+/*
+ * Lists the licence of every package installed; ends with 1 when one is unknown or not permitted.
+ */
 
 const all = dependencies();
 const width = Math.max(...all.map(({ licence }) => licence.length));

@@ -45,7 +45,10 @@ globalThis.mutant__ = (id) => {
 };
 
 const gone = new Set(order.judged);
-/** Processor time, in microseconds, at which the process is ended: an endless loop ends no other way. */
+/**
+ * Processor time, in microseconds, at which the process is ended: an endless loop ends no other
+ * way.
+ */
 const end = new Float64Array(new SharedArrayBuffer(8));
 const WATCH = `
 const { workerData: end } = require('node:worker_threads');

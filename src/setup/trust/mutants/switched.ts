@@ -1,8 +1,8 @@
 import type { Numbered } from './find';
 
 /**
- * The text of a file with all these mutants in it, each behind a switch: `mutant__(7)` is true where
- * number 7 is to stand. So the files are read and compiled once for all of them.
+ * The text of a file with all these mutants in it, each behind a switch: `mutant__(7)` is true
+ * where number 7 is to stand. So the files are read and compiled once for all of them.
  */
 export function switched(text: string, mutants: readonly Numbered[]): string {
 	return render(text, 0, text.length, mutants);
