@@ -194,12 +194,21 @@ describe('a faulty problem is refused whole, with paths, on standard error', () 
 			{ ...roll, pieces: [{ ...square(), length: 90 }] },
 			'pieces[0].length',
 		],
+		['more pieces than are laid in seconds', many(5001), 'pieces'],
 		['a list', [], 'the file'],
 	])('%s', async (_, input, path) => {
 		const ended = await nest(input);
 		expect(ended).toMatchObject({ code: 1, out: '' });
 		expect(ended.err.split('\n').some((line) => line.startsWith(`${path}: `))).toBe(true);
 	});
+
+	test('as many pieces as are taken are laid', async () => {
+		expect((await nest(many(5000))).code).toBe(0);
+	});
+
+	function many(count: number) {
+		return { ...roll, pieces: [{ id: 'M', length: 10, width: 10, count }] };
+	}
 
 	function square() {
 		const outline = [

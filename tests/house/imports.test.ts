@@ -18,6 +18,7 @@ const ROOMS = [
 	'plan',
 	'record',
 	'print',
+	'trust',
 	'ui',
 	'worker',
 	'cli',
@@ -29,6 +30,7 @@ const ONLY: Readonly<Record<string, readonly string[]>> = {
 	measure: [],
 	geometry: ['measure'],
 	nest: ['measure', 'geometry'],
+	trust: [],
 };
 /** Packages that face the screen, and the rooms that may see them. */
 const SCREEN = /^(svelte|@sveltejs|\$app|\$service-worker|@lucide)/;

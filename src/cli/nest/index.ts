@@ -1,1 +1,3 @@
+export { answerNest } from './effort';
 export { nestCommand } from './command';
+export { type NestProblem, readNest } from './problem';

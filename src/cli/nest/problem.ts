@@ -42,6 +42,7 @@ function through<S extends z.ZodType>(
 }
 
 function sheetsProblem(read: SheetsFile, problems: Problem[]): NestProblem {
+	tooMany(read.pieces, problems);
 	doubles(read.sheets, 'sheets', problems);
 	doubles(read.pieces, 'pieces', problems);
 	const { trim } = read;
@@ -64,6 +65,7 @@ function sheetsProblem(read: SheetsFile, problems: Problem[]): NestProblem {
 }
 
 function rollProblem(read: RollFile, problems: Problem[]): NestProblem {
+	tooMany(read.pieces, problems);
 	doubles(read.pieces, 'pieces', problems);
 	const pieces = read.pieces.flatMap(({ id, count, turns, ...given }, i) => {
 		const shape = shapeOf({ id, ...given }, ['pieces', i], problems);
@@ -72,6 +74,16 @@ function rollProblem(read: RollFile, problems: Problem[]): NestProblem {
 	const by = pieces.some((p) => p.outline) ? 'outline' : 'rectangle';
 	const { width, gap, limit, repeat } = read;
 	return { kind: 'roll', problem: { width, gap, pieces, limit, repeat, by } };
+}
+
+/** Copies of all pieces together: more are laid in minutes, not in seconds. */
+const MOST_LAID = 5000;
+
+function tooMany(pieces: readonly { readonly count: number }[], problems: Problem[]): void {
+	const laid = pieces.reduce((sum, { count }) => sum + count, 0);
+	if (laid <= MOST_LAID) return;
+	const what = `The pieces come to ${laid}, their counts added up; a problem holds at most ${MOST_LAID}.`;
+	problems.push(stop(['pieces'], what, 'Split the problem, or lower the counts.'));
 }
 
 function doubles(things: readonly { id: string }[], list: string, problems: Problem[]): void {

@@ -299,3 +299,10 @@ describe('a torn or swollen text is refused with its line, at no great cost', ()
 		expect(asked(svg('<svg><path d="M0&#32;0h&#x39;v5z"/></svg>'))).toEqual([9, 5]);
 	});
 });
+
+test('a sign without its number is said where it stands, and no figure is made of it', () => {
+	const drawn = svg('<svg xmlns="http://www.w3.org/2000/svg"><path d="M50 50 100 1-.Cz"/></svg>');
+	const words = drawn.complaints.map(({ what, fix }) => `${what} ${fix}`).join('\n');
+	expect(words).toMatch(/cannot be read to the end/);
+	expect(words).not.toMatch(/NaN/);
+});

@@ -44,6 +44,16 @@ describe('devices', () => {
 		]);
 		expect(told({ devices: [device()], windows: [window(300)] })).toEqual([]);
 	});
+
+	it('with the same mark are boards of their own, and none is taken for a copy of another', () => {
+		const layer = (x: number, id = 'd') => ({
+			...{ id, outline: at(x, 150, 60, 60), material: 'ply-6' },
+		});
+		const { parts } = panel({ layers: [layer(100), layer(300), layer(450, 'd-2')] });
+		const marks = parts.map(({ id }) => id);
+		expect(marks).toHaveLength(4);
+		expect(new Set(marks).size).toBe(4);
+	});
 });
 
 describe('what is asked of edges', () => {

@@ -118,4 +118,18 @@ describe('two tapered pieces head to tail', () => {
 			{ numRuns: runs(200) },
 		);
 	});
+
+	it('may be cut without a kerf too, where both halves and what is left of each share a rectangle', () => {
+		const outline: Outline = [
+			{ x: 0, y: 204 },
+			{ x: 374, y: 0 },
+			{ x: 456, y: 0 },
+		];
+		const asked = piece('T', 456, 204, 2, { outline, turns: 'any' });
+		const problem = sawProblem([sheet('S', 456, 204, { count: 1 })], [asked], { kerf: ticks(0) });
+		const answer = finish(nestSaw(problem, { seed: 1, effort: 20 }));
+		expect(answer.unplaced).toEqual([]);
+		expect(answer.layouts[0]!.cuts.filter(({ kind }) => kind === 'slant')).toHaveLength(3);
+		expect(auditSheets(problem, answer)).toEqual([]);
+	});
 });

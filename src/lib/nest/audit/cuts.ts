@@ -19,8 +19,9 @@ const keyOf = (r: Rect): string => `${r.x} ${r.y} ${r.length} ${r.width}`;
 
 export class CutAudit {
 	readonly faults: AuditFault[] = [];
-	private readonly boards = new Map<string, Board>();
-	private readonly pieces = new Map<string, string>(); // rect -> id
+	/** By their rectangle: without a kerf both halves of a slanted cut may have the same. */
+	private readonly boards = new Map<string, Board[]>();
+	private readonly pieces: string[] = []; // rect and id
 	private readonly offcuts = new Set<string>();
 
 	constructor(
@@ -33,7 +34,7 @@ export class CutAudit {
 	run(): AuditFault[] {
 		const { length, width, cuts } = this.layout;
 		const whole = { x: 0, y: 0, length, width };
-		this.boards.set(keyOf(whole), { rect: whole, expected: undefined, stage: 0, runs: null });
+		this.boards.set(keyOf(whole), [{ rect: whole, expected: undefined, stage: 0, runs: null }]);
 		cuts.forEach((cut, i) => this.cut(cut, i + 1));
 		this.finish(whole);
 		return this.faults;
@@ -44,10 +45,9 @@ export class CutAudit {
 	}
 
 	private cut(cut: Cut, n: number): void {
-		const board = this.boards.get(keyOf(cut.region));
+		const board = this.taken(cut.region, n);
 		if (cut.n !== n) this.fault(cut, `It should be number ${n}.`);
 		if (!board) return this.fault(cut, 'The board it is cut from is not there.');
-		this.boards.delete(keyOf(cut.region));
 		if (board.expected !== undefined && board.expected !== n)
 			this.fault(cut, `The board was to be taken up by cut ${board.expected}.`);
 		const counts = cut.kind === 'rip' || cut.kind === 'cross';
@@ -56,6 +56,17 @@ export class CutAudit {
 			this.fault(cut, `Stage ${stage}; the limit is ${this.problem.stages}.`);
 		if (cut.kind !== 'slant') this.straight(cut);
 		for (const side of cut.gives) this.give(cut, side, stage, counts ? cut.runs : board.runs);
+	}
+
+	/** The board that lies there, the one meant for this cut where there are two; taken away. */
+	private taken(region: Rect, n: number): Board | undefined {
+		const lying = this.boards.get(keyOf(region)) ?? [];
+		const board = lying.find(({ expected }) => expected === n) ?? lying[0];
+		this.boards.set(
+			keyOf(region),
+			lying.filter((other) => other !== board),
+		);
+		return board;
 	}
 
 	/** Both sides and the kerf add up to the region, and the fence stands where it says. */
@@ -108,9 +119,11 @@ export class CutAudit {
 
 	private give(cut: Cut, side: Gives, stage: number, runs: Cut['runs'] | null): void {
 		const key = keyOf(side.rect);
-		if (side.kind === 'strip')
-			this.boards.set(key, { rect: side.rect, expected: side.nextCut, stage, runs });
-		if (side.kind === 'piece') this.pieces.set(key, side.id ?? '');
+		if (side.kind === 'strip') {
+			const board = { rect: side.rect, expected: side.nextCut, stage, runs };
+			this.boards.set(key, [...(this.boards.get(key) ?? []), board]);
+		}
+		if (side.kind === 'piece') this.pieces.push(`${key} ${side.id ?? ''}`);
 		if (side.kind === 'offcut') this.offcuts.add(key);
 		if ((side.kind === 'nothing') !== (side.rect.length === 0 || side.rect.width === 0))
 			this.fault(cut, 'A side is called nothing that is something, or the reverse.');
@@ -122,11 +135,15 @@ export class CutAudit {
 			if (keyOf(nth(placed, 0)) !== keyOf(whole)) this.fault(null, 'The piece was never cut out.');
 			return;
 		}
-		for (const p of placed)
-			if (this.pieces.get(keyOf(p)) !== p.id) this.fault(null, `${p.id} was never cut out.`);
-		if (this.pieces.size !== placed.length)
+		const cutOut = [...this.pieces];
+		for (const p of placed) {
+			const found = cutOut.indexOf(`${keyOf(p)} ${p.id}`);
+			if (found < 0) this.fault(null, `${p.id} was never cut out.`);
+			else cutOut.splice(found, 1);
+		}
+		if (this.pieces.length !== placed.length)
 			this.fault(null, 'The cuts give other pieces than those laid.');
-		for (const b of this.boards.values())
+		for (const b of [...this.boards.values()].flat())
 			this.fault(null, `A board of ${b.rect.length} x ${b.rect.width} ticks is left over uncut.`);
 		const listed = new Set(offcuts.map(keyOf));
 		if (listed.size !== this.offcuts.size || [...listed].some((k) => !this.offcuts.has(k)))

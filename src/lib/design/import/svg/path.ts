@@ -44,7 +44,7 @@ export function runsOfPath(data: string, fine: number, to: Affine = SAME): Made 
 		.abs()
 		.unshort()
 		.iterate((segment, _index, x, y) => pen.draw(segment, { x, y }));
-	return { runs: pen.finish(), fault, whole: pen.whole };
+	return { runs: pen.finish(), fault: fault ?? pen.fault, whole: pen.whole };
 }
 
 /** Counted before the library makes a list of each of them. */
@@ -66,12 +66,15 @@ class Pen {
 	private made = 0;
 	/** False when the edges made of it came to more than a drawing may have. */
 	whole = true;
+	/** Said of a lone sign, which the library takes for a number. What follows it is not drawn. */
+	fault: string | null = null;
 
 	constructor(private readonly fine: number) {}
 
 	draw([name, ...values]: readonly (string | number)[], from: Point): void {
+		if (this.fault === null && !values.every(Number.isFinite)) this.fault = 'a number is missing';
 		this.whole &&= this.made + this.current.length <= MOST_EDGES;
-		if (!this.whole) return;
+		if (!this.whole || this.fault !== null) return;
 		const v = values as number[];
 		const at = (i: number): Point => ({ x: v[i] ?? 0, y: v[i + 1] ?? 0 });
 		const to = at(v.length - 2);

@@ -1,0 +1,1 @@
+export { trustChapters, type TrustLine, trustLines } from './trust';

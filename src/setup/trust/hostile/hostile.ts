@@ -1,0 +1,69 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { ROOT } from '../../tool.js';
+import type { Asked, Row } from '../row';
+import { hostileCase } from './cases';
+import type { Tried } from './child';
+import { lane } from './lane';
+import { sampleJobs } from './sample-jobs';
+import { MOST_WORK } from './watch';
+
+/** What is found amiss is saved there, a case a file. */
+const FOUND = join(ROOT, 'out', 'trust');
+/** MiB that a process of cases may come to. */
+const MOST_MEMORY = 1024;
+
+/** Hostile input through reading, planning, drawing and printing. */
+export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Promise<Row> {
+	const tally = { tried: 0, amiss: 0, down: 0, slowest: 0, slow: 0, peak: 0, work: 0 };
+	const found: string[] = [];
+	const begun = performance.now();
+	const told = (tried: Tried): void => {
+		tally.tried++;
+		tally.work += tried.work;
+		tally.slowest = Math.max(tally.slowest, tried.work);
+		tally.peak = Math.max(tally.peak, tried.peak);
+		const wrong = verdict(tried);
+		if (wrong.some((word) => word.startsWith('down'))) tally.down++;
+		if (wrong.length > 0) found.push(save(tried.seed, wrong));
+		note(`hostile ${tally.tried} of ${count}, ${found.length} found`);
+	};
+	const spans = Array.from({ length: lanes }, (_, i) => ({
+		first: seed + i,
+		count: Math.ceil((count - i) / lanes),
+		step: lanes,
+	}));
+	await Promise.all(spans.map((span) => lane(span, told)));
+	const seconds = (performance.now() - begun) / 1000;
+	return {
+		what: `hostile input (numbers ${seed} to ${seed + count - 1})`,
+		tried: tally.tried,
+		survived: tally.tried - found.length,
+		crashed: tally.down,
+		executed: 0,
+		slowest: tally.slowest,
+		peak: tally.peak,
+		found,
+		notes: [
+			`${(tally.tried / seconds).toFixed(0)} cases a second, ${((1000 * tally.work) / tally.tried).toFixed(0)} ms of work each`,
+		],
+		notCovered:
+			'pictures (only the browser decodes them), the search at its full effort, merges of the store',
+	};
+}
+
+function verdict({ work, peak, amiss }: Tried): string[] {
+	return [
+		...amiss,
+		...(work > MOST_WORK ? [`took ${work.toFixed(1)} s of work`] : []),
+		...(peak > MOST_MEMORY ? [`took ${peak.toFixed(0)} MiB`] : []),
+	];
+}
+
+/** Leaves the case as a file; returns what is said of it. */
+function save(seed: number, wrong: readonly string[]): string {
+	const { kind, text } = hostileCase(seed, sampleJobs());
+	mkdirSync(FOUND, { recursive: true });
+	writeFileSync(join(FOUND, `${kind}-${seed}.txt`), text);
+	return `${kind} ${seed}: ${wrong.map((word) => word.slice(0, 300)).join('; ')}`;
+}

@@ -1,0 +1,118 @@
+import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
+import { type RunnerTestCase, TestRunner } from 'vitest';
+
+/*
+ * How tests are run in the scratch copy: each once as it is, noting which mutants it reaches, then
+ * once more for each of these that nothing has killed yet. So the files are loaded once for all
+ * mutants together.
+ */
+
+/** What the run is about, left for it as a file. */
+export interface Order {
+	/** Mutants that are judged already. */
+	readonly judged: readonly number[];
+	/** Files of tests that were run to their end before. */
+	readonly done: readonly string[];
+	/** Seconds a test may take for it to be run again with each mutant. */
+	readonly longest: number;
+}
+
+/** A line of what came of it. */
+export type Word =
+	| { readonly killed: number; readonly by: string }
+	| { readonly reached: readonly number[] }
+	| { readonly poisoned: string }
+	| { readonly long: string }
+	| { readonly done: string };
+
+declare global {
+	var mutant__: (id: number) => boolean;
+}
+
+const HERE = process.env['TRUST_SCRATCH'] ?? process.cwd();
+const order = JSON.parse(readFileSync(join(HERE, 'order.json'), 'utf8')) as Order;
+const IN_HAND = join(HERE, 'in-hand.txt');
+const say = (word: Word): void =>
+	appendFileSync(join(HERE, 'words.jsonl'), JSON.stringify(word) + '\n');
+
+const reached = new Uint8Array(10_000);
+let active = -1;
+globalThis.mutant__ = (id) => {
+	reached[id] = 1;
+	return id === active;
+};
+
+const gone = new Set(order.judged);
+/**
+ * Processor time, in microseconds, at which the process is ended: an endless loop ends no other
+ * way.
+ */
+const end = new Float64Array(new SharedArrayBuffer(8));
+const WATCH = `
+const { workerData: end } = require('node:worker_threads');
+setInterval(() => {
+	const { user, system } = process.cpuUsage();
+	if (end[0] > 0 && user + system > end[0]) process.kill(process.pid, 'SIGKILL');
+}, 200);`;
+new Worker(WATCH, { eval: true, workerData: end }).unref();
+
+const work = (): number => {
+	const { user, system } = process.cpuUsage();
+	return user + system;
+};
+
+export default class MutantRunner extends TestRunner {
+	private file = '';
+
+	async runTask(test: RunnerTestCase): Promise<void> {
+		this.turnTo(test.file.name);
+		const run = TestRunner.getTestFn(test);
+		if (order.done.includes(test.file.name)) return;
+		reached.fill(0);
+		const from = work();
+		await run();
+		const took = work() - from;
+		const met = [...reached.keys()].filter((id) => reached[id] === 1);
+		if (met.length > 0) say({ reached: met });
+		if (took > order.longest * 1e6) return say({ long: `${test.file.name} > ${test.name}` });
+		const killed: number[] = [];
+		for (const id of met.filter((one) => !gone.has(one)))
+			if (await this.kills(id, run, 10 * took + 5e6)) killed.push(id);
+		if (killed.length === 0) return;
+		// What a mutant left behind must not make the next test fail: then nothing is known by it.
+		if (!(await sound(run))) return say({ poisoned: `${test.file.name} > ${test.name}` });
+		for (const id of killed) {
+			gone.add(id);
+			say({ killed: id, by: `${test.file.name} > ${test.name}` });
+		}
+	}
+
+	private async kills(id: number, run: () => unknown, most: number): Promise<boolean> {
+		writeFileSync(IN_HAND, String(id));
+		end[0] = work() + most;
+		active = id;
+		try {
+			return !(await sound(run));
+		} finally {
+			active = -1;
+			end[0] = 0;
+			writeFileSync(IN_HAND, '');
+		}
+	}
+
+	private turnTo(file: string): void {
+		if (this.file !== '' && this.file !== file) say({ done: this.file });
+		this.file = file;
+	}
+}
+
+async function sound(run: () => unknown): Promise<boolean> {
+	try {
+		await run();
+		return true;
+	} catch {
+		return false;
+	}
+}

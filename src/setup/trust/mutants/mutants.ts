@@ -1,0 +1,97 @@
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { ROOT } from '../../tool.js';
+import type { Asked, Row } from '../row';
+import { chooseMutants, roomOf, ROOMS } from './choose';
+import type { Numbered } from './find';
+import { type Known, type Round, ROUNDS, runRound } from './rounds';
+import { makeScratch } from './scratch';
+import { EQUIVALENT } from './equivalent';
+
+/** What is known so far, so that a run can be spread over several. */
+interface Kept {
+	readonly seed: number;
+	/** The mutants by name: others, or changed code, begin anew. */
+	readonly names: readonly string[];
+	/** Rounds that are through. */
+	readonly rounds: string[];
+	readonly known: Known;
+}
+
+const KEPT = join(ROOT, 'out', 'trust-mutants.json');
+
+/** Small faults put into the rooms that measure, one at a time: do the tests see them? */
+export async function mutants({ seed, count = 420, note }: Asked): Promise<Row[]> {
+	const chosen = chooseMutants(seed, count);
+	const kept = keptFor(seed, chosen.map(nameOf));
+	const left = ROUNDS.filter((round) => !kept.rounds.includes(keyOf(round)));
+	if (left.length > 0) await tryIn(left, chosen, kept, note);
+	return ROOMS.map(([room]) => rowOf(room, chosen, kept));
+}
+
+const keyOf = ({ room, own }: Round): string => `${room}${own ? ' alone' : ''}`;
+
+async function tryIn(
+	rounds: readonly Round[],
+	chosen: readonly Numbered[],
+	kept: Kept,
+	note: Asked['note'],
+): Promise<void> {
+	const folder = join(tmpdir(), `kerf-and-nap-mutants-${process.pid}`);
+	makeScratch(folder, chosen);
+	for (const round of rounds) {
+		const killed = Object.keys(kept.known.killed).length;
+		note(`mutants: ${killed} killed; now the tests of ${keyOf(round)}`);
+		const far = ({ file }: Numbered): boolean => !file.startsWith(`src/lib/${round.room}/`);
+		const spared = round.own ? chosen.filter(far).map(({ id }) => id) : [];
+		await runRound(folder, round, kept.known, spared);
+		kept.rounds.push(keyOf(round));
+		mkdirSync(join(ROOT, 'out'), { recursive: true });
+		writeFileSync(KEPT, JSON.stringify(kept, null, '\t') + '\n');
+	}
+	rmSync(folder, { recursive: true, force: true });
+}
+
+function keptFor(seed: number, names: readonly string[]): Kept {
+	const known = { killed: {}, hung: [], reached: [], left: [] };
+	const none: Kept = { seed, names, rounds: [], known };
+	if (!existsSync(KEPT)) return none;
+	const read = JSON.parse(readFileSync(KEPT, 'utf8')) as Kept;
+	return read.names.join('\n') === names.join('\n') ? read : none;
+}
+
+/** By its place and words. */
+function nameOf({ file, start, end, text }: Numbered): string {
+	const source = readFileSync(join(ROOT, file), 'utf8');
+	const line = source.slice(0, start).split('\n').length;
+	const own = short(source.slice(start, end));
+	return `${file}:${line} ${own} -> ${text === null ? 'nothing' : short(text)}`;
+}
+
+const short = (text: string): string => text.replace(/\s+/g, ' ').slice(0, 90);
+
+function rowOf(room: string, chosen: readonly Numbered[], { known }: Kept): Row {
+	const own = chosen.filter(({ file }) => roomOf(file) === room);
+	const hung = own.filter(({ id }) => known.hung.includes(id));
+	const dead = own.filter(({ id }) => id in known.killed || known.hung.includes(id));
+	const alive = own.filter((mutant) => !dead.includes(mutant));
+	const same = alive.filter((mutant) => EQUIVALENT.has(nameOf(mutant)));
+	const found = alive
+		.filter((mutant) => !same.includes(mutant))
+		.map((m) => `${known.reached.includes(m.id) ? 'lives' : 'not reached'}: ${nameOf(m)}`);
+	const percent = ((100 * dead.length) / Math.max(own.length - same.length, 1)).toFixed(1);
+	return {
+		what: `mutants of ${room}`,
+		tried: own.length,
+		survived: alive.length,
+		found,
+		notes: [
+			`${dead.length} killed, ${hung.length} of them by never ending; ${same.length} change nothing that can be seen; ${percent} % of the others killed`,
+			...same.map(
+				(mutant) => `changes nothing: ${nameOf(mutant)}: ${EQUIVALENT.get(nameOf(mutant))}`,
+			),
+		],
+		notCovered: `faults of more than one place, words; ${known.left.length} long tests were not run with mutants`,
+	};
+}

@@ -1,0 +1,85 @@
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { node, tool } from '../../tool.js';
+import type { Order, Word } from './in-process';
+
+/** One go at the tests of a room. */
+export interface Round {
+	/** Below `tests`. */
+	readonly room: string;
+	/** Only with mutants of that very room: its own tests know it best. */
+	readonly own: boolean;
+	/** A test that takes longer, s, is not run again with each mutant. */
+	readonly longest: number;
+}
+
+const OWN = ['measure', 'estimate', 'nest', 'wrap', 'design'];
+const OTHERS = ['published', 'geometry', 'second', 'layout', 'plan'];
+
+/** First each room's own tests; then all tests, the long ones left out, with what is left. */
+export const ROUNDS: readonly Round[] = [
+	...OWN.map((room) => ({ room, own: true, longest: 2 })),
+	...[...OTHERS, ...OWN].map((room) => ({ room, own: false, longest: 0.5 })),
+];
+
+/** What is known of the mutants by their numbers. */
+export interface Known {
+	readonly killed: Record<number, string>;
+	readonly hung: number[];
+	reached: number[];
+	/** Tests that took too long to be tried with mutants, and such as a mutant spoilt. */
+	left: string[];
+}
+
+/**
+ * Runs the tests of one room with all mutants but `spared`; begins again after a mutant that hangs,
+ * which counts as found. Changes `known`.
+ */
+export async function runRound(
+	folder: string,
+	{ room, longest }: Round,
+	known: Known,
+	spared: readonly number[],
+): Promise<void> {
+	const done: string[] = [];
+	for (;;) {
+		const judged = [...Object.keys(known.killed).map(Number), ...known.hung, ...spared];
+		const order: Order = { judged, done, longest };
+		writeFileSync(join(folder, 'order.json'), JSON.stringify(order));
+		rmSync(join(folder, 'words.jsonl'), { force: true });
+		rmSync(join(folder, 'in-hand.txt'), { force: true });
+		const quiet = ['--reporter=json', `--outputFile=${join(folder, 'tests.json')}`];
+		await node(tool('vitest'), ['run', '--root', folder, `tests/${room}/`, ...quiet], {
+			env: { TRUST_SCRATCH: folder },
+			stdio: ['ignore', 'ignore', 'ignore'],
+		});
+		done.push(...take(join(folder, 'words.jsonl'), known));
+		const hung = inHand(folder);
+		if (hung === null) return;
+		known.hung.push(hung);
+	}
+}
+
+/** Takes in what a run said; returns the files of tests that are through. */
+function take(file: string, known: Known): string[] {
+	if (!existsSync(file)) throw new Error('the tests did not run');
+	const reached = new Set(known.reached);
+	const done: string[] = [];
+	for (const line of readFileSync(file, 'utf8').trim().split('\n')) {
+		const word = JSON.parse(line) as Word;
+		if ('killed' in word) known.killed[word.killed] = word.by;
+		else if ('reached' in word) for (const id of word.reached) reached.add(id);
+		else if ('done' in word) done.push(word.done);
+		else known.left.push('long' in word ? word.long : word.poisoned);
+	}
+	known.reached = [...reached];
+	known.left = [...new Set(known.left)];
+	return done;
+}
+
+/** The mutant in hand when the process of the tests ended by force; null for none. */
+function inHand(folder: string): number | null {
+	const file = join(folder, 'in-hand.txt');
+	const text = existsSync(file) ? readFileSync(file, 'utf8') : '';
+	return text === '' ? null : Number(text);
+}

@@ -1,0 +1,37 @@
+import { describe, expect, test } from 'vitest';
+import { loadFonts } from '../../src/cli/fonts';
+import { hostileCase, KINDS, type Kind } from '../../src/setup/trust/hostile/cases';
+import { sampleJobs } from '../../src/setup/trust/hostile/sample-jobs';
+import { through } from '../../src/setup/trust/hostile/through';
+import { runs } from '../depth';
+
+const jobs = sampleJobs();
+const fonts = loadFonts();
+const cases = (kind: Kind, count: number) =>
+	Array.from({ length: 4000 }, (_, i) => hostileCase(700_000 + i, jobs))
+		.filter((one) => one.kind === kind)
+		.slice(0, count);
+
+describe('hostile input is refused in words or planned, drawn and printed', () => {
+	test.each(KINDS)('%s', async (kind) => {
+		const tried = cases(kind, runs(40, 12));
+		expect(tried.length).toBeGreaterThan(10);
+		for (const one of tried)
+			expect({ seed: one.seed, amiss: await through(one, fonts) }).toEqual({
+				seed: one.seed,
+				amiss: [],
+			});
+	});
+
+	test('to the end of the way: on paper', async () => {
+		const onPaper = { ...cases('job', 1)[0]!, paper: true, text: jobs.whole[1]! };
+		expect(await through(onPaper, fonts)).toEqual([]);
+	});
+});
+
+test('a case is the same whenever it is made, and another number is another case', () => {
+	const twice = [1, 2].map(() => hostileCase(12, jobs));
+	expect(twice[0]).toEqual(twice[1]);
+	const texts = Array.from({ length: 50 }, (_, i) => hostileCase(i, jobs).text);
+	expect(new Set(texts).size).toBeGreaterThan(45);
+});
