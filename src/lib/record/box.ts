@@ -315,6 +315,7 @@ const figures = fieldsOf<BoxFigures>()({
 			seams: listOf(z.string(), 'letters of the seams closed'),
 			glued: inMm2('glued in this step'),
 			screws: howMany('screws in this step'),
+			apart: millimetres('between screws, about; 0 where there are none'),
 		}),
 		'in order',
 	),

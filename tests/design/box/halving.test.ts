@@ -62,10 +62,10 @@ describe('braces that cross', () => {
 		expect(made(two).problems).toEqual([]);
 		const [level, upright] = braces(two);
 		expect(level!.notes).toEqual([
-			'Halved over B8: slot 18.3 wide, 250 deep, from the left; glued in the slot.',
+			'Halved over B8: slot 18.3 mm wide, 250 mm deep, from the left; glued in the slot.',
 		]);
 		expect(upright!.notes).toEqual([
-			'Halved over B7: slot 18.3 wide, 250 deep, from the right; glued in the slot.',
+			'Halved over B7: slot 18.3 mm wide, 250 mm deep, from the right; glued in the slot.',
 		]);
 		expect(cutAreas(two).map(Math.round)).toEqual([500 * 300 - 250 * 18.3, 500 * 400 - 250 * 18.3]);
 		holds(two);
@@ -111,8 +111,8 @@ describe('braces that cross', () => {
 		const frames = asked(frame('width', 250), frame('height', 200));
 		expect(slots(frames)).toEqual([[[50, 18.3]], [[18.3, 50]]]);
 		expect(braces(frames).flatMap((b) => b.notes)).toEqual([
-			'Halved over B8: slot 18.3 wide, right through 50 of rim, from the front; glued in the slot.',
-			'Halved over B7: slot 18.3 wide, right through 50 of rim, from the back; glued in the slot.',
+			'Halved over B8: slot 18.3 mm wide, right through 50 mm of rim, from the front; glued in the slot.',
+			'Halved over B7: slot 18.3 mm wide, right through 50 mm of rim, from the back; glued in the slot.',
 		]);
 		// The window has become a bay of the outline.
 		expect(

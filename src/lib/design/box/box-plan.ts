@@ -391,4 +391,6 @@ export interface AssemblyStep {
 	readonly seams: readonly string[];
 	readonly glued: number; // mm2
 	readonly screws: number;
+	/** Between the screws of its widest set seam, about; 0 where there are none. */
+	readonly apart: Length;
 }

@@ -1,6 +1,6 @@
 import type { BoxFigures, Sizes3 } from '../../design';
 import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
-import { type Figures, RADIATOR_HEADS, radiatorTexts } from '../wording';
+import { type Figures, RADIATOR_HEADS, radiatorTexts, stepText } from '../wording';
 import { space, type Block, table, type Row, subheading, sentence } from '../page';
 import { placesTable } from './places-table';
 import { volumeTable } from './volume-table';
@@ -19,7 +19,7 @@ export function boxTables(box: BoxFigures, width: number, figures: Figures, rule
 		...placesTable(box, width, figures),
 		...rodsTable(box, width, figures, ruler),
 		...seamsTable(box, width, figures),
-		...assemblyTable(box, width),
+		...assemblyTable(box, width, figures, ruler),
 	];
 }
 
@@ -230,7 +230,7 @@ function seamsTable(box: BoxFigures, width: number, figures: Figures): Block[] {
 	];
 }
 
-function assemblyTable(box: BoxFigures, width: number): Block[] {
+function assemblyTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
 	if (box.assembly.length === 0) return [];
 	return [
 		subheading('Putting it together', width),
@@ -242,7 +242,7 @@ function assemblyTable(box: BoxFigures, width: number): Block[] {
 					{ head: '', width: { share: 1 } },
 				],
 				rows: box.assembly.map((step, i) => ({
-					cells: [{ tick: true }, String(i + 1), step.text],
+					cells: [{ tick: true }, String(i + 1), stepText(step, figures, ruler)],
 				})),
 			},
 			width,

@@ -230,7 +230,6 @@ function row(label: string, amount: string): Row {
 
 function labourTable(plan: Plan, width: number, plain: (m: Money) => string): Block[] {
 	const { ruler } = plan.job.shop;
-	const number = (n: number) => String(Math.round(n * 100) / 100).replace('.', ruler.decimal);
 	return table(
 		{
 			columns: [
@@ -242,7 +241,7 @@ function labourTable(plan: Plan, width: number, plain: (m: Money) => string): Bl
 			rows: plan.quote.labour.map((l) => ({
 				cells: [
 					l.what,
-					`${number(l.amount)} ${l.unit}`,
+					amountText({ number: l.amount, unit: l.unit }, ruler),
 					String(Math.round(l.minutes)),
 					plain(l.cost),
 				],

@@ -1,5 +1,5 @@
 import { TICKS_PER_INCH, TICKS_PER_MM, ticks, showLength, type Ruler } from '../../measure';
-import type { Amount, OrderLine } from '../../estimate';
+import type { OrderLine } from '../../estimate';
 
 const M_PER_FOOT = 0.3048;
 const L_PER_CUBIC_FOOT = 28.316846592;
@@ -7,21 +7,33 @@ const L_PER_CUBIC_FOOT = 28.316846592;
 /**
  * What the ruler's country counts each unit in: metres and square metres, or feet and square feet.
  */
-const FEET: Partial<Record<Amount['unit'], { readonly unit: string; readonly each: number }>> = {
+const FEET: Readonly<Record<string, { readonly unit: string; readonly each: number }>> = {
 	m: { unit: 'ft', each: M_PER_FOOT },
 	m2: { unit: 'ft²', each: M_PER_FOOT ** 2 },
 	L: { unit: 'ft³', each: L_PER_CUBIC_FOOT },
 };
 
-const SINGLE: Partial<Record<Amount['unit'], string>> = {
+const SINGLE: Readonly<Record<string, string>> = {
 	sheets: 'sheet',
 	offcuts: 'offcut',
 	pieces: 'piece',
 	packs: 'pack',
+	cuts: 'cut',
+	settings: 'setting',
+	parts: 'part',
+	corners: 'corner',
+	panels: 'panel',
+	boxes: 'box',
 };
 
+/** So much of something: its unit is one of an order's, of a labour line's, or of their like. */
+interface Counted {
+	readonly number: number;
+	readonly unit: string;
+}
+
 /** `2 sheets`, `2.13 m`, `7 ft`; '' for nothing. */
-export function amountText(amount: Amount, ruler: Ruler): string {
+export function amountText(amount: Counted, ruler: Ruler): string {
 	const feet = ruler.unit === 'in' ? FEET[amount.unit] : undefined;
 	const shown = feet === undefined ? amount.number : amount.number / feet.each;
 	const number = Math.round(shown * 100) / 100;
@@ -29,6 +41,15 @@ export function amountText(amount: Amount, ruler: Ruler): string {
 	const one = number === 1 ? SINGLE[amount.unit] : undefined;
 	const unit = feet?.unit ?? one ?? amount.unit.replace('m2', 'm²');
 	return `${String(number).replace('.', ruler.decimal)} ${unit}`;
+}
+
+const MM2_PER_SQUARE_INCH = 25.4 ** 2;
+
+/** `157 cm²`, `24 in²`: of some square millimetres. */
+export function smallAreaText(mm2: number, ruler: Ruler): string {
+	return ruler.unit === 'in'
+		? `${Math.round(mm2 / MM2_PER_SQUARE_INCH)} in²`
+		: `${Math.round(mm2 / 100)} cm²`;
 }
 
 /** `3 sheets`, `21 steps of 100 mm`, `2 packs of 200 pieces`, `none`. */

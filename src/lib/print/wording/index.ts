@@ -8,6 +8,7 @@ export {
 	RADIATOR_HEADS,
 	radiatorTexts,
 	responseColumns,
+	stepText,
 	TIE_DOWN_HEADS,
 	tieDownRows,
 	volumeLines,

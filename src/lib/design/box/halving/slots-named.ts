@@ -21,6 +21,6 @@ export function withSlotsNamed(
 }
 
 function noteOf({ from, wide, deep, through }: Halving, other: string): string {
-	const how = through ? `right through ${shown(deep)} of rim` : `${shown(deep)} deep`;
-	return `Halved over ${other}: slot ${shown(wide)} wide, ${how}, from the ${from}; glued in the slot.`;
+	const how = through ? `right through ${shown(deep)} mm of rim` : `${shown(deep)} mm deep`;
+	return `Halved over ${other}: slot ${shown(wide)} mm wide, ${how}, from the ${from}; glued in the slot.`;
 }

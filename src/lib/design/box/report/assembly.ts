@@ -2,8 +2,7 @@ import type { Box } from '../../../job';
 import { type Board, type Role, along, screwsOf, type Seam } from '../board';
 import type { AssemblyStep } from '../box-plan';
 import type { Inside } from '../inside';
-import { TICKS_PER_MM } from '../../../measure';
-import { shown } from '../shown';
+import { type Length, ticks, TICKS_PER_MM } from '../../../measure';
 
 const squareMm = (area: number): number => area / TICKS_PER_MM ** 2;
 
@@ -109,7 +108,7 @@ class Builder {
 	) {}
 
 	words(text: string): void {
-		this.steps.push({ text, seams: [], glued: 0, screws: 0 });
+		this.steps.push({ text, seams: [], glued: 0, screws: 0, apart: ticks(0) });
 	}
 
 	place(key: string, say: (b: Board) => string): void {
@@ -136,10 +135,11 @@ class Builder {
 		const screws = closing.reduce((sum, s) => sum + screwsOf(s, this.box), 0);
 		const glued = squareMm(closing.reduce((sum, s) => sum + s.area, 0));
 		this.steps.push({
-			text: `${text}${tail(letters, glued, screws, closing, this.box)}.`,
+			text: `${text}.`,
 			seams: letters,
 			glued,
 			screws,
+			apart: screws > 0 ? spacingOf(closing, this.box) : ticks(0),
 		});
 	}
 
@@ -149,31 +149,11 @@ class Builder {
 	}
 }
 
-function tail(
-	letters: readonly string[],
-	glued: number,
-	screws: number,
-	closing: readonly Seam[],
-	box: Box,
-): string {
-	const parts: string[] = [];
-	if (letters.length > 0) parts.push(`seam${letters.length > 1 ? 's' : ''} ${letters.join(', ')}`);
-	if (glued > 0) parts.push(`glue ${Math.round(glued / 100)} cm2`);
-	const apart = screws > 0 ? spacingOf(closing, box) : 0;
-	if (screws > 0)
-		parts.push(`${screws} screws${apart > 0 ? ` about ${shown(apart)} mm apart` : ''}`);
-	return parts.length > 0 ? ` (${parts.join('; ')})` : '';
-}
-
 /** Widest even spacing among the screwed seams of a step. */
-function spacingOf(closing: readonly Seam[], box: Box): number {
+function spacingOf(closing: readonly Seam[], box: Box): Length {
 	const screwed = closing.filter((s) => screwsOf(s, box) > 0);
-	return (
-		Math.round(
-			Math.max(...screwed.map((s) => evenSpacing(s.length, box.fasteners.screwSpacing))) /
-				TICKS_PER_MM,
-		) * TICKS_PER_MM
-	);
+	const each = screwed.map((s) => evenSpacing(s.length, box.fasteners.screwSpacing));
+	return ticks(Math.round(Math.max(...each) / TICKS_PER_MM) * TICKS_PER_MM);
 }
 
 /** Distance between fasteners set evenly, the outer ones 50 mm from the ends of the seam. */

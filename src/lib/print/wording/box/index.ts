@@ -8,3 +8,4 @@ export {
 } from './hold-text';
 export { RADIATOR_HEADS, radiatorTexts, responseColumns } from './response-columns';
 export { ADJUSTED, volumeLines } from './volume-lines';
+export { stepText } from './step-text';
