@@ -66,11 +66,16 @@ export class SharedDocument {
 		return Y.encodeStateAsUpdate(this.#doc);
 	}
 
-	/** Told each update that changes the document, and who wrote it. */
-	onUpdate(tell: (update: Uint8Array, by: Writer) => void): void {
-		this.#doc.on('update', (update: Uint8Array, origin: unknown) =>
-			tell(update, origin === 'here' ? 'here' : 'elsewhere'),
-		);
+	/**
+	 * Told each update that changes the document, and who wrote it.
+	 *
+	 * @returns ends the telling
+	 */
+	onUpdate(tell: (update: Uint8Array, by: Writer) => void): () => void {
+		const told = (update: Uint8Array, origin: unknown): void =>
+			tell(update, origin === 'here' ? 'here' : 'elsewhere');
+		this.#doc.on('update', told);
+		return () => this.#doc.off('update', told);
 	}
 
 	close(): void {

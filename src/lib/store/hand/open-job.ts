@@ -1,0 +1,82 @@
+import type { JobFile } from '../../job';
+import { docOfJob, SHOP, type StoredJob } from '../database';
+import { fileIn, seedOf, writeFile } from '../document';
+import { type Keeper, type Shelf, waitAfter, type Waits } from '../keeping';
+import { keepRack } from '../rack';
+import { JobInHand, SHARES_RACK } from './job-in-hand';
+import { OwnSteps } from './own-steps';
+
+/** What is opened: a record of the store, or a job that is in none yet. */
+export interface JobToOpen {
+	readonly id: string;
+	readonly file: JobFile;
+	readonly sharesRack: boolean;
+	/** The record it was read from; absent for a new job. */
+	readonly record?: StoredJob;
+	/** What a page that closed had not kept of it. */
+	readonly left?: Uint8Array;
+}
+
+/**
+ * Takes a job in hand. A job that has a document in the store waits until the store gives it, for
+ * as long as that takes: one made up in its place would double every thing in it. A new job goes on
+ * in memory. Rejects only when told to stop.
+ */
+export async function openJob(
+	shelf: Shelf,
+	opening: JobToOpen,
+	stopped: () => boolean,
+): Promise<JobInHand> {
+	const { id, file, sharesRack, record } = opening;
+	const job = shelf.keeper(docOfJob(id));
+	const shop = shelf.keeper(SHOP);
+	await Promise.all([
+		loaded(job, shelf.waits, record?.merged ? stopped : null),
+		loaded(shop, shelf.waits, sharesRack ? stopped : null),
+	]);
+	if (opening.left) job.takeIn(opening.left);
+	if (job.doc.isEmpty) job.takeIn(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
+	else if (record && !record.merged) writeFile(job.doc, fileIn(job.doc), record.file);
+	await seedShop(shelf, shop, sharesRack ? file : null);
+	const steps = await stepsOf(shelf, `${docOfJob(id)} ${shelf.writer}`);
+	const changed = record?.changed ?? Date.now();
+	const hand = new JobInHand(id, { job, shop }, steps, changed);
+	shelf.keepOnly(new Set([docOfJob(id), SHOP]));
+	return hand;
+}
+
+/** Stops being waited for: another job was opened meanwhile. */
+export class Overtaken extends Error {
+	override readonly name = 'Overtaken';
+}
+
+/** Loads a document; over and over where it must be had. */
+async function loaded(
+	keeper: Keeper,
+	waits: Waits,
+	stopped: (() => boolean) | null,
+): Promise<void> {
+	for (let failures = 1; !keeper.loaded; failures++) {
+		try {
+			await keeper.load();
+		} catch {
+			if (!stopped) return;
+			await new Promise((resolve) => setTimeout(resolve, waitAfter(waits, failures)));
+			if (stopped()) throw new Overtaken();
+		}
+	}
+}
+
+/** The shop's document is made of the rack as it was kept before there were documents. */
+async function seedShop(shelf: Shelf, shop: Keeper, file: JobFile | null): Promise<void> {
+	if (!shop.doc.isEmpty || !shop.loaded) return;
+	const rack = await shelf.store.thing('rack').catch(() => null);
+	if (typeof rack === 'object' && rack !== null) shop.takeIn(seedOf(rack));
+	else if (file) shop.takeIn(seedOf(keepRack(file)));
+}
+
+/** Without an answer there is nothing to take back; nothing else hangs on it. */
+async function stepsOf(shelf: Shelf, owner: string): Promise<OwnSteps> {
+	const kept = await shelf.store.steps(owner).catch(() => []);
+	return new OwnSteps(owner, kept);
+}

@@ -1,0 +1,1 @@
+export { docOfJob, NewerStore, openStore, type Store, type StoredJob } from './database';
