@@ -1,1 +1,4 @@
-export { docOfJob, NewerStore, openStore, type Store, type StoredJob } from './database';
+export { docOfJob, NewerStore, openStore, SHOP, type Store, type StoredJob } from './database';
+export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
+export type { Saving, Shelf } from './keeping';
+export { lifted, withRack } from './rack';

@@ -79,6 +79,7 @@ function jobsOf(ready: Ready) {
 				.filter(({ thrown }) => thrown !== undefined)
 				.sort((a, b) => (b.thrown ?? 0) - (a.thrown ?? 0)),
 		job: async (id: string) => (await ready()).jobs.get(id),
+		putJob: async (job: StoredJob) => void (await (await ready()).jobs.put(job)),
 		changeJob: async (id: string, change: (job: StoredJob) => StoredJob | null) =>
 			changeRecord(tablesOf(await ready()), id, change),
 		eraseJob: async (id: string) => erase(await ready(), id),

@@ -10,6 +10,8 @@ export interface Store {
 	/** Jobs thrown away, the last one first. */
 	thrownJobs(): Promise<StoredJob[]>;
 	job(id: string): Promise<StoredJob | undefined>;
+	/** Puts a plain record in, as of a job that has no document yet. */
+	putJob(job: StoredJob): Promise<void>;
 	/** Writes what `change` makes of the record, if there is one and it makes anything. */
 	changeJob(id: string, change: (job: StoredJob) => StoredJob | null): Promise<void>;
 	/** The record and all that belongs to it, for good. */

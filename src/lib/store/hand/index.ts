@@ -1,2 +1,2 @@
 export type { JobInHand } from './job-in-hand';
-export type { JobToOpen } from './open-job';
+export type { JobToOpen, openJob, shopAtHand } from './open-job';

@@ -14,7 +14,7 @@ export interface JobToOpen {
 	/** The record it was read from; absent for a new job. */
 	readonly record?: StoredJob;
 	/** What a page that closed had not kept of it. */
-	readonly left?: Uint8Array;
+	readonly left?: { readonly job: Uint8Array | null; readonly shop: Uint8Array | null };
 }
 
 /**
@@ -34,10 +34,11 @@ export async function openJob(
 		loaded(job, shelf.waits, record?.merged ? stopped : null),
 		loaded(shop, shelf.waits, sharesRack ? stopped : null),
 	]);
-	if (opening.left) job.takeIn(opening.left);
+	if (opening.left?.job) job.takeIn(opening.left.job);
+	if (opening.left?.shop) shop.takeIn(opening.left.shop);
 	if (job.doc.isEmpty) job.takeIn(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
 	else if (record && !record.merged) writeFile(job.doc, fileIn(job.doc), record.file);
-	await seedShop(shelf, shop, sharesRack ? file : null);
+	await seedShop(shelf, sharesRack ? file : null);
 	const steps = await stepsOf(shelf, `${docOfJob(id)} ${shelf.writer}`);
 	const changed = record?.changed ?? Date.now();
 	const hand = new JobInHand(id, { job, shop }, steps, changed);
@@ -50,27 +51,47 @@ export class Overtaken extends Error {
 	override readonly name = 'Overtaken';
 }
 
-/** Loads a document; over and over where it must be had. */
+/**
+ * Loads a document: over and over, and waited for where it must be had.
+ *
+ * @param stopped null where it need not be had
+ */
 async function loaded(
 	keeper: Keeper,
 	waits: Waits,
 	stopped: (() => boolean) | null,
 ): Promise<void> {
+	if (keeper.loaded) return;
+	const isThere = await keeper.load().then(
+		() => true,
+		() => false,
+	);
+	if (isThere) return;
+	const later = loadLater(keeper, waits, stopped ?? (() => false));
+	if (stopped) await later;
+	else later.catch(() => undefined);
+}
+
+async function loadLater(keeper: Keeper, waits: Waits, stopped: () => boolean): Promise<void> {
 	for (let failures = 1; !keeper.loaded; failures++) {
-		try {
-			await keeper.load();
-		} catch {
-			if (!stopped) return;
-			await new Promise((resolve) => setTimeout(resolve, waitAfter(waits, failures)));
-			if (stopped()) throw new Overtaken();
-		}
+		await new Promise((resolve) => setTimeout(resolve, waitAfter(waits, failures)));
+		if (keeper.isClosed || stopped()) throw new Overtaken();
+		await keeper.load().catch(() => undefined);
 	}
 }
 
+/** Waits until the store has given the shop's rack, for as long as that takes. */
+export async function shopAtHand(shelf: Shelf, stopped: () => boolean): Promise<void> {
+	await loaded(shelf.keeper(SHOP), shelf.waits, stopped);
+	await seedShop(shelf, null);
+}
+
 /** The shop's document is made of the rack as it was kept before there were documents. */
-async function seedShop(shelf: Shelf, shop: Keeper, file: JobFile | null): Promise<void> {
+async function seedShop(shelf: Shelf, file: JobFile | null): Promise<void> {
+	const shop = shelf.keeper(SHOP);
 	if (!shop.doc.isEmpty || !shop.loaded) return;
 	const rack = await shelf.store.thing('rack').catch(() => null);
+	if (!shop.doc.isEmpty) return;
 	if (typeof rack === 'object' && rack !== null) shop.takeIn(seedOf(rack));
 	else if (file) shop.takeIn(seedOf(keepRack(file)));
 }

@@ -51,7 +51,7 @@ export class Keeper {
 	#torn = false;
 	#failures = 0;
 	#running: Promise<void> | null = null;
-	#closed = false;
+	isClosed = false;
 	#settling: (() => void)[] = [];
 
 	constructor(store: Store, name: string, keeping: Partial<Keeping> = {}) {
@@ -65,8 +65,15 @@ export class Keeper {
 
 	/** Fetches the document. Rejects when the store does not answer; what is here stays. */
 	async load(): Promise<void> {
-		await within(this.keeping.waits.answer, this.catchUp());
-		this.loaded = true;
+		try {
+			await within(this.keeping.waits.answer, this.catchUp());
+			this.loaded = true;
+			if (!this.#running) this.#tell('saved');
+		} catch (fault) {
+			this.fault = fault;
+			this.#tell('failed');
+			throw fault;
+		}
 	}
 
 	/** Takes in what other windows have written. True when there was anything. */
@@ -119,7 +126,7 @@ export class Keeper {
 
 	/** Only of a document that is kept: what is not written yet is let go. */
 	close(): void {
-		this.#closed = true;
+		this.isClosed = true;
 		this.#pause.end();
 		this.doc.close();
 	}
@@ -131,7 +138,7 @@ export class Keeper {
 	}
 
 	get #waiting(): boolean {
-		return !this.#closed && (this.#changed || this.#unkept.length > 0 || this.#steps.size > 0);
+		return !this.isClosed && (this.#changed || this.#unkept.length > 0 || this.#steps.size > 0);
 	}
 
 	async #run(): Promise<void> {
@@ -204,7 +211,7 @@ export class Keeper {
 	}
 
 	async #compact(): Promise<void> {
-		if (this.#inStore < MANY || this.#closed || this.#torn) return;
+		if (this.#inStore < MANY || this.isClosed || this.#torn) return;
 		this.#inStore = 0;
 		try {
 			this.#seen = await this.#store.compact(this.name, this.#seen, this.doc.whole());

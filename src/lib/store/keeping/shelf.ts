@@ -1,5 +1,6 @@
 import type { Store } from '../database';
 import { Keeper, type Saving } from './keeper';
+import { faultWords } from './fault-words';
 import { USUAL_WAITS, type Waits } from './waiting';
 import { Windows, type WindowWord } from './windows';
 
@@ -58,9 +59,20 @@ export class Shelf {
 		return this.#keepers.get(doc)?.saving ?? 'saved';
 	}
 
+	/** What of a document is in memory only, as one update; null for nothing. */
+	unkept(doc: string): Uint8Array | null {
+		return this.#keepers.get(doc)?.unkept() ?? null;
+	}
+
 	/** The documents that the store has not got as they are. */
 	unsaved(): string[] {
 		return [...this.#keepers].filter(([, { saving }]) => saving !== 'saved').map(([doc]) => doc);
+	}
+
+	/** In words, why the last go failed; null when none did. */
+	fault(): string | null {
+		const failed = [...this.#keepers.values()].find(({ saving }) => saving === 'failed');
+		return failed ? faultWords(failed.fault) : null;
 	}
 
 	/** There may be room, or an answer, again: try now. */

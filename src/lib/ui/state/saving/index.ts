@@ -1,3 +1,4 @@
-export { leaveWords, takeWords } from './last-words';
-export { OtherWindows } from './other-windows.svelte';
+export { leaveWords, type LeftJob, takeWords } from './last-words';
+export { pageStorage } from './page-storage';
 export { Saver } from './saver.svelte';
+export { leaveWriterMark, takeWriterMark } from './writer-mark';
