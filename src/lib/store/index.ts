@@ -1,4 +1,5 @@
 export { docOfJob, NewerStore, openStore, SHOP, type Store, type StoredJob } from './database';
 export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
 export type { Saving, Shelf } from './keeping';
+export { throwAway } from './keepsake';
 export { lifted, withRack } from './rack';

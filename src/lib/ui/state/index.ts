@@ -4,4 +4,4 @@ export { Desk } from './desk.svelte';
 export { type DeskOpening, firstJob, newEmpty, newFromSample, newId } from './opening';
 export { listAt, pathKey } from './path';
 export { rulerOf } from './ruler';
-export { leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';
+export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

@@ -1,3 +1,4 @@
+export { askForRoom } from './ask-for-room';
 export { leaveWords, type LeftJob, takeWords } from './last-words';
 export { pageStorage } from './page-storage';
 export { Saver } from './saver.svelte';
