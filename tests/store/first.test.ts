@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { expect, it } from 'vitest';
-import { openStore } from '../../src/lib/store/database/dexie-store';
+import { openStore } from '../../src/lib/store/database/open-store';
 import { openJob } from '../../src/lib/store/hand/open-job';
 import { Shelf } from '../../src/lib/store/keeping/shelf';
 

@@ -8,7 +8,7 @@ import type { Ask, Planner, Printer } from '../../../src/lib/ui/planning/planner
 import { Desk } from '../../../src/lib/ui/state/desk.svelte';
 import { firstJob } from '../../../src/lib/ui/state/opening/first-job';
 import { leaveWords, takeWords } from '../../../src/lib/ui/state/saving/last-words';
-import { openStore } from '../../../src/lib/store/database/dexie-store';
+import { openStore } from '../../../src/lib/store/database/open-store';
 import type { Store } from '../../../src/lib/store/database/store';
 import { mm } from '../../../src/lib/measure/length';
 

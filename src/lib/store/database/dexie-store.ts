@@ -37,7 +37,7 @@ function withVersions(db: Database): Database {
 }
 
 /** Opens the database when it is first asked something. */
-export function openStore(name = 'kerf-and-nap'): Store {
+export function openDexieStore(name: string): Store {
 	const db = withVersions(new Dexie(name) as Database);
 	/** Dexie opens a newer database without a word, and would write into what it does not know. */
 	const ready = async (): Promise<Database> => {

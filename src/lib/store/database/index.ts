@@ -8,4 +8,4 @@ export {
 	type StoredUpdate,
 } from './records';
 export { type Addition, type Beside, NewerStore, type Store } from './store';
-export { openStore } from './dexie-store';
+export { openStore } from './open-store';
