@@ -1,4 +1,5 @@
 import { Dexie, type EntityTable, type Table } from 'dexie';
+import { versionOf } from './glance';
 import { addTo, changeRecord, compactTo, type Tables } from './additions';
 import { docOfJob } from './records';
 import type { Everything, StoredJob, StoredRevision, StoredStep } from './records';
@@ -39,12 +40,12 @@ function withVersions(db: Database): Database {
 /** Opens the database when it is first asked something. */
 export function openDexieStore(name: string): Store {
 	const db = withVersions(new Dexie(name) as Database);
-	/** Dexie opens a newer database without a word, and would write into what it does not know. */
+	/** Dexie opens a newer database without a word, and would change what it does not know. */
 	const ready = async (): Promise<Database> => {
-		if (!db.isOpen()) await db.open();
-		if ((db.backendDB()?.version ?? 0) < (VERSION_OF_STORE + 1) * 10) return db;
-		db.close();
-		throw new NewerStore();
+		if (db.isOpen()) return db;
+		if ((await versionOf(name)) >= (VERSION_OF_STORE + 1) * 10) throw new NewerStore();
+		await db.open();
+		return db;
 	};
 	return { ...jobsOf(ready), ...documentsOf(ready), ...allOf(ready), ...connectionOf(db) };
 }

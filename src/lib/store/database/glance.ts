@@ -15,6 +15,14 @@ export async function glance(database: string, table: string, key: string): Prom
 	}
 }
 
+/** The version of the database as the browser counts it; 0 for none. */
+export async function versionOf(database: string): Promise<number> {
+	if (typeof indexedDB === 'undefined') return 0;
+	const db = await opened(database);
+	db?.close();
+	return db?.version ?? 0;
+}
+
 /** In whatever version it is; null for none. */
 function opened(name: string): Promise<IDBDatabase | null> {
 	return new Promise((resolve, reject) => {

@@ -52,10 +52,6 @@ export class JobInHand {
 		docs.job.doc.onUpdate(hear);
 		this.#leaveShop = docs.shop.doc.onUpdate(hear);
 		docs.job.keeping.beside = () => ({ job: this.record(), things: { open: id } });
-		docs.shop.keeping.beside = () => {
-			const rack = fileIn(docs.shop.doc);
-			return rack === undefined ? {} : { things: { rack } };
-		};
 		docs.job.touch();
 	}
 

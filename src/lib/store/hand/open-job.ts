@@ -1,7 +1,7 @@
 import type { JobFile } from '../../job';
 import { docOfJob, SHOP, type StoredJob } from '../database';
 import { fileIn, seedOf, writeFile } from '../document';
-import { type Keeper, type Shelf, waitAfter, type Waits } from '../keeping';
+import { type Keeper, type Shelf, waitAfter, type Waits, within } from '../keeping';
 import { keepRack } from '../rack';
 import { JobInHand, SHARES_RACK } from './job-in-hand';
 import { OwnSteps } from './own-steps';
@@ -30,20 +30,29 @@ export async function openJob(
 	const { id, file, sharesRack, record } = opening;
 	const job = shelf.keeper(docOfJob(id));
 	const shop = shelf.keeper(SHOP);
+	shop.keeping.beside = () => rackOf(shop);
 	await Promise.all([
 		loaded(job, shelf.waits, record?.merged ? stopped : null),
 		loaded(shop, shelf.waits, sharesRack ? stopped : null),
 	]);
+	job.hold();
 	if (opening.left?.job) job.takeIn(opening.left.job);
 	if (opening.left?.shop) shop.takeIn(opening.left.shop);
 	if (job.doc.isEmpty) job.takeIn(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
 	else if (record && !record.merged) writeFile(job.doc, fileIn(job.doc), record.file);
-	await seedShop(shelf, sharesRack ? file : null);
+	if (sharesRack) await seedShop(shelf, file);
 	const steps = await stepsOf(shelf, `${docOfJob(id)} ${shelf.writer}`);
 	const changed = record?.changed ?? Date.now();
 	const hand = new JobInHand(id, { job, shop }, steps, changed);
+	job.release();
 	shelf.keepOnly(new Set([docOfJob(id), SHOP]));
 	return hand;
+}
+
+/** The rack as it is kept beside the shop's document. */
+function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
+	const rack = fileIn(shop.doc);
+	return rack === undefined ? {} : { things: { rack } };
 }
 
 /** Stops being waited for: another job was opened meanwhile. */
@@ -90,14 +99,28 @@ export async function shopAtHand(shelf: Shelf, stopped: () => boolean): Promise<
 async function seedShop(shelf: Shelf, file: JobFile | null): Promise<void> {
 	const shop = shelf.keeper(SHOP);
 	if (!shop.doc.isEmpty || !shop.loaded) return;
-	const rack = await shelf.store.thing('rack').catch(() => null);
+	const rack = await untilAnswered(shelf.waits, () => shelf.store.thing('rack'));
 	if (!shop.doc.isEmpty) return;
 	if (typeof rack === 'object' && rack !== null) shop.takeIn(seedOf(rack));
 	else if (file) shop.takeIn(seedOf(keepRack(file)));
 }
 
-/** Without an answer there is nothing to take back; nothing else hangs on it. */
+/** Asks again, ever more slowly. */
+async function untilAnswered<T>(waits: Waits, ask: () => Promise<T>): Promise<T> {
+	for (let failures = 1; ; failures++) {
+		try {
+			return await within(waits.answer, ask());
+		} catch {
+			await new Promise((resolve) => setTimeout(resolve, waitAfter(waits, failures)));
+		}
+	}
+}
+
+/** Without an answer there is nothing to take back; new steps are numbered past any that there are. */
 async function stepsOf(shelf: Shelf, owner: string): Promise<OwnSteps> {
-	const kept = await shelf.store.steps(owner).catch(() => []);
-	return new OwnSteps(owner, kept);
+	try {
+		return new OwnSteps(owner, await within(shelf.waits.answer, shelf.store.steps(owner)));
+	} catch {
+		return new OwnSteps(owner, [], Date.now());
+	}
 }

@@ -11,14 +11,19 @@ export type StepChanges = Map<number, StoredStep | null>;
 /** The steps one writer made in one job: what can be taken back, and done again. */
 export class OwnSteps {
 	readonly owner: string;
+	readonly #first: number;
 	#past: readonly StoredStep[];
 	/** The one taken back last stands last. */
 	#future: readonly StoredStep[];
 	#run: string | null = null;
 
-	/** @param kept the steps as they were kept, in any order */
-	constructor(owner: string, kept: readonly StoredStep[] = []) {
+	/**
+	 * @param kept the steps as they were kept, in any order
+	 * @param first the number of the first one, where none is known
+	 */
+	constructor(owner: string, kept: readonly StoredStep[] = [], first = 1) {
 		this.owner = owner;
+		this.#first = first;
 		const inOrder = kept.toSorted((a, b) => a.n - b.n);
 		this.#past = inOrder.filter(({ undone }) => !undone);
 		this.#future = inOrder.filter(({ undone }) => undone).reverse();
@@ -40,7 +45,14 @@ export class OwnSteps {
 		const changes: StepChanges = new Map(this.#future.map(({ n }) => [n, null]));
 		const step: StoredStep = last
 			? { ...last, edits: together(last.edits, edits) }
-			: { owner: this.owner, n: (this.last?.n ?? 0) + 1, what, run, edits, undone: false };
+			: {
+					owner: this.owner,
+					n: (this.last?.n ?? this.#first - 1) + 1,
+					what,
+					run,
+					edits,
+					undone: false,
+				};
 		const past = [...(last ? this.#past.slice(0, -1) : this.#past), step];
 		for (const { n } of past.slice(0, -DEPTH)) changes.set(n, null);
 		this.#past = past.slice(-DEPTH);

@@ -1,3 +1,3 @@
 export { Keeper, type Saving } from './keeper';
 export { Shelf } from './shelf';
-export { waitAfter, type Waits } from './waiting';
+export { waitAfter, type Waits, within } from './waiting';

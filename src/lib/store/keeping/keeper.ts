@@ -50,6 +50,7 @@ export class Keeper {
 	/** Something in the store cannot be read: it is left there as it is. */
 	#torn = false;
 	#failures = 0;
+	#held = false;
 	#running: Promise<void> | null = null;
 	isClosed = false;
 	#settling: (() => void)[] = [];
@@ -66,7 +67,7 @@ export class Keeper {
 	/** Fetches the document. Rejects when the store does not answer; what is here stays. */
 	async load(): Promise<void> {
 		try {
-			await within(this.keeping.waits.answer, this.catchUp());
+			await this.catchUp();
 			this.loaded = true;
 			if (!this.#running) this.#tell('saved');
 		} catch (fault) {
@@ -78,8 +79,9 @@ export class Keeper {
 
 	/** Takes in what other windows have written. True when there was anything. */
 	async catchUp(): Promise<boolean> {
-		const updates = await this.#store.updatesAfter(this.name, this.#seen);
-		this.#take(updates);
+		const asked = this.#store.updatesAfter(this.name, this.#seen);
+		const updates = await within(this.keeping.waits.answer, asked);
+		if (!this.isClosed) this.#take(updates);
 		return updates.length > 0;
 	}
 
@@ -113,6 +115,16 @@ export class Keeper {
 		return this.#unkept.length === 0 ? null : updatesAsOne(this.#unkept);
 	}
 
+	/** Writes nothing yet: a document and the plain record of it go into the store together. */
+	hold(): void {
+		this.#held = true;
+	}
+
+	release(): void {
+		this.#held = false;
+		this.#keep([]);
+	}
+
 	/** Tries again now, if anything is waiting. */
 	hurry(): void {
 		this.#pause.end();
@@ -134,7 +146,7 @@ export class Keeper {
 	#keep(updates: readonly Uint8Array[]): void {
 		this.#unkept.push(...updates);
 		if (this.saving === 'failed') this.hurry();
-		this.#running ??= this.#run();
+		if (!this.#held && this.#waiting) this.#running ??= this.#run();
 	}
 
 	get #waiting(): boolean {
@@ -214,7 +226,8 @@ export class Keeper {
 		if (this.#inStore < MANY || this.isClosed || this.#torn) return;
 		this.#inStore = 0;
 		try {
-			this.#seen = await this.#store.compact(this.name, this.#seen, this.doc.whole());
+			const asked = this.#store.compact(this.name, this.#seen, this.doc.whole());
+			this.#seen = await within(this.keeping.waits.answer, asked);
 		} catch {
 			// It only takes more room until the next time.
 		}

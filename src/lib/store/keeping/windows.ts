@@ -14,7 +14,7 @@ export type WindowWord =
 
 /** The other windows of this browser, as far as it lets windows speak to each other. */
 export class Windows {
-	readonly #channel: BroadcastChannel | null;
+	#channel: BroadcastChannel | null;
 
 	constructor(hear: (word: WindowWord) => void, name = CHANNEL) {
 		this.#channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(name);
@@ -30,5 +30,6 @@ export class Windows {
 
 	close(): void {
 		this.#channel?.close();
+		this.#channel = null;
 	}
 }
