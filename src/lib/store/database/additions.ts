@@ -27,8 +27,9 @@ export async function addTo(db: Tables, addition: Addition): Promise<number> {
 	const { doc, seen } = addition;
 	return db.together(async () => {
 		const last = await db.lastOf(doc);
-		// Numbers only rise: a last one below what was seen is another database than that was.
-		const lost = last < seen;
+		// What was seen is gone: the database is another, or somebody made one update of many. Then
+		// later edits may hang on some that only this window has.
+		const lost = seen > 0 && (await db.updates.get(seen)) === undefined;
 		addition.take(await db.after(doc, lost ? 0 : seen));
 		const bytes = addition.unkept(lost);
 		const n = bytes === null ? last : await db.updates.add({ doc, bytes } as StoredUpdate);
