@@ -18,6 +18,7 @@ const ROOMS = [
 	'plan',
 	'record',
 	'print',
+	'store',
 	'ui',
 	'worker',
 	'cli',

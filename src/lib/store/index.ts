@@ -1,5 +1,5 @@
-export { docOfJob, NewerStore, openStore, SHOP, type Store, type StoredJob } from './database';
+export { docOfJob, NewerStore, openStore, SHOP_DOC, type Store, type StoredJob } from './database';
 export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
-export type { Saving, Shelf } from './keeping';
+export type { SaveState, Shelf } from './keeping';
 export { throwAway } from './keepsake';
 export { lifted, withRack } from './rack';

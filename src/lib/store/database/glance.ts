@@ -1,10 +1,12 @@
+import { NoStore } from './store';
+
 /**
  * One row of the database, or undefined, without the library that writes it: the start needs no more
  * than three rows, and that library is a fifth of the script it would wait for. Rejects when the
  * browser gives no database. A database that is not there yet is not made.
  */
 export async function glance(database: string, table: string, key: string): Promise<unknown> {
-	if (typeof indexedDB === 'undefined') throw new Error('This browser gives no database.');
+	if (typeof indexedDB === 'undefined') throw new NoStore();
 	const db = await opened(database);
 	if (!db) return undefined;
 	try {
@@ -17,7 +19,7 @@ export async function glance(database: string, table: string, key: string): Prom
 
 /** The version of the database as the browser counts it; 0 for none. */
 export async function versionOf(database: string): Promise<number> {
-	if (typeof indexedDB === 'undefined') return 0;
+	if (typeof indexedDB === 'undefined') throw new NoStore();
 	const db = await opened(database);
 	db?.close();
 	return db?.version ?? 0;

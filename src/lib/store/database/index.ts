@@ -1,11 +1,11 @@
 export {
 	docOfJob,
 	type Everything,
-	SHOP,
+	SHOP_DOC,
 	type StoredJob,
 	type StoredRevision,
 	type StoredStep,
 	type StoredUpdate,
 } from './records';
-export { type Addition, type Beside, NewerStore, type Store } from './store';
+export { type Beside, type Store } from './store';
 export { openStore } from './open-store';

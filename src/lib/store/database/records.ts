@@ -69,4 +69,4 @@ export interface Everything {
 /** The document of a job. */
 export const docOfJob = (id: string): string => `job ${id}`;
 /** The document of the rack and the settings of the shop. */
-export const SHOP = 'shop';
+export const SHOP_DOC = 'shop';

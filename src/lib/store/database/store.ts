@@ -68,6 +68,14 @@ export interface Beside {
 	readonly steps?: { readonly owner: string; readonly by: ReadonlyMap<number, StoredStep | null> };
 }
 
+/** The browser gives no database at all. */
+export class NoStore extends Error {
+	override readonly name = 'NoStore';
+	constructor() {
+		super('This browser gives no database.');
+	}
+}
+
 /** The database was written by a planner newer than this one. */
 export class NewerStore extends Error {
 	override readonly name = 'NewerStore';

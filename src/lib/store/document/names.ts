@@ -13,7 +13,7 @@ export const TOP = 'top';
 export const ITSELF = '^';
 
 /** A field's name as a key: the signs that names of maps are made of stand as codes in it. */
-export function keyOf(field: string): string {
+export function keyOfField(field: string): string {
 	const quoted = JSON.stringify(field).slice(1, -1);
 	return quoted.replace(/[.:@^[#]/g, (sign) => `\\u00${sign.charCodeAt(0).toString(16)}`);
 }

@@ -57,7 +57,7 @@ export const byChance: Fresh = (digits) =>
 	).join('');
 
 /** The same digits each time, none twice: for what every device must write alike. */
-export function counting(): Fresh {
+export function countingUp(): Fresh {
 	let n = 0;
 	return (digits) => (n++).toString(36).padStart(digits, '0');
 }

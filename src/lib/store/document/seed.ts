@@ -1,4 +1,4 @@
-import { counting } from './places';
+import { countingUp } from './places';
 import { SharedDocument, type RegisterEdit } from './shared-document';
 import { writeRegister } from './write-document';
 import { readRegister } from './read-document';
@@ -33,7 +33,7 @@ export function writeFact(doc: SharedDocument, name: string, value: unknown): Re
  */
 export function seedOf(file: unknown, facts: Readonly<Record<string, unknown>> = {}): Uint8Array {
 	const doc = new SharedDocument(numberOf(JSON.stringify([file, facts]) ?? ''));
-	writeRegister(doc, FILE, undefined, file, counting());
+	writeRegister(doc, FILE, undefined, file, countingUp());
 	for (const [name, value] of Object.entries(facts)) writeFact(doc, name, value);
 	const seed = doc.whole();
 	doc.close();

@@ -1,4 +1,4 @@
-import { keyOf } from './names';
+import { keyOfField } from './names';
 
 /*
  * How the parts of a job merge. Plain values stand whole in one register; objects go field by
@@ -36,7 +36,7 @@ type Thing = Readonly<Record<string, unknown>>;
  * What a register says of its value: `=` and the value itself as JSON; `{` and the tag of an
  * object; `[` for a list of things; `#` for the ticks of cuts.
  */
-export type Kind = '=' | '{' | '[' | '#';
+export type RegisterKind = '=' | '{' | '[' | '#';
 
 /**
  * The text for a value in the field (or list) of this name.
@@ -54,8 +54,8 @@ export function registerFor(name: string, value: unknown, now: string | null): s
 	return `{${FORMS.has(name) ? tagOf(value) : ''}`;
 }
 
-export const kindOfRegister = (text: string): Kind | null =>
-	['=', '{', '[', '#'].includes(text[0] ?? '') ? (text[0] as Kind) : null;
+export const kindOfRegister = (text: string): RegisterKind | null =>
+	['=', '{', '[', '#'].includes(text[0] ?? '') ? (text[0] as RegisterKind) : null;
 
 export function isThing(value: unknown): value is Thing {
 	return typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -70,7 +70,7 @@ export function jsonOf(value: unknown): string {
 function tagOf(value: Thing): string {
 	for (const tag of TAGS) {
 		const word = Object.hasOwn(value, tag) ? value[tag] : undefined;
-		if (typeof word === 'string') return keyOf(word.slice(0, 60));
+		if (typeof word === 'string') return keyOfField(word.slice(0, 60));
 	}
 	return '';
 }

@@ -1,4 +1,4 @@
-import { insideOf, ITSELF, keyOf, listIn, thingOf, ticksIn } from './names';
+import { insideOf, ITSELF, keyOfField, listIn, thingOf, ticksIn } from './names';
 import { longestRise, matchThings } from './match-things';
 import { byChance, type Fresh, placesBetween } from './places';
 import { marksInOrder } from './read-document';
@@ -80,12 +80,12 @@ class Writing {
 		const old = isThing(before) ? before : {};
 		const now = after as Readonly<Record<string, unknown>>;
 		const fields = Object.entries(now).filter(([, value]) => value !== undefined);
-		const kept = new Set(fields.map(([name]) => keyOf(name)));
+		const kept = new Set(fields.map(([name]) => keyOfField(name)));
 		for (const key of this.#doc.keys(map))
 			if (key !== ITSELF && !kept.has(key)) this.#takeOut(map, key);
 		for (const [name, value] of fields) {
 			const was = Object.hasOwn(old, name) ? old[name] : undefined;
-			this.field({ map, key: keyOf(name), name, before: was, after: value, depth: depth + 1 });
+			this.field({ map, key: keyOfField(name), name, before: was, after: value, depth: depth + 1 });
 		}
 	}
 
@@ -129,7 +129,7 @@ class Writing {
 
 	#ticks(map: string, now: Readonly<Record<string, readonly number[]>>): void {
 		const keys = Object.entries(now).flatMap(([layout, cuts]) =>
-			cuts.map((n) => `${keyOf(layout)}|${n}`),
+			cuts.map((n) => `${keyOfField(layout)}|${n}`),
 		);
 		const kept = new Set(keys);
 		for (const key of this.#doc.keys(map)) if (!kept.has(key)) this.#put(map, key, null);

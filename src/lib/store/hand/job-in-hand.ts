@@ -66,6 +66,13 @@ export class JobInHand {
 		return this.#steps.next?.what ?? null;
 	}
 
+	/** Parts of the file that are alike in what is shown become the very same objects. */
+	likeShown(shown: JobFile): void {
+		this.#catchUp();
+		this.#own = likeBefore(shown, this.#own) as JobFile;
+		this.file = likeBefore(shown, this.#made()) as JobFile;
+	}
+
 	/**
 	 * A change of the file as it now stands. Changes that carry the same `run` one after another
 	 * are one step; null always makes a step of its own. False when it changes nothing.

@@ -1,5 +1,5 @@
 import type { JobFile } from '../../job';
-import { docOfJob, SHOP, type StoredJob } from '../database';
+import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
 import { fileIn, seedOf, writeFile } from '../document';
 import { type Keeper, type Shelf, waitAfter, type Waits, within } from '../keeping';
 import { keepRack } from '../rack';
@@ -29,7 +29,7 @@ export async function openJob(
 ): Promise<JobInHand> {
 	const { id, file, sharesRack, record } = opening;
 	const job = shelf.keeper(docOfJob(id));
-	const shop = shelf.keeper(SHOP);
+	const shop = shelf.keeper(SHOP_DOC);
 	shop.keeping.beside = () => rackOf(shop);
 	await Promise.all([
 		loaded(job, shelf.waits, record?.merged ? stopped : null),
@@ -45,7 +45,7 @@ export async function openJob(
 	const changed = record?.changed ?? Date.now();
 	const hand = new JobInHand(id, { job, shop }, steps, changed);
 	job.release();
-	shelf.keepOnly(new Set([docOfJob(id), SHOP]));
+	shelf.keepOnly(new Set([docOfJob(id), SHOP_DOC]));
 	return hand;
 }
 
@@ -91,13 +91,13 @@ async function loadLater(keeper: Keeper, waits: Waits, stopped: () => boolean): 
 
 /** Waits until the store has given the shop's rack, for as long as that takes. */
 export async function shopAtHand(shelf: Shelf, stopped: () => boolean): Promise<void> {
-	await loaded(shelf.keeper(SHOP), shelf.waits, stopped);
+	await loaded(shelf.keeper(SHOP_DOC), shelf.waits, stopped);
 	await seedShop(shelf, null);
 }
 
 /** The shop's document is made of the rack as it was kept before there were documents. */
 async function seedShop(shelf: Shelf, file: JobFile | null): Promise<void> {
-	const shop = shelf.keeper(SHOP);
+	const shop = shelf.keeper(SHOP_DOC);
 	if (!shop.doc.isEmpty || !shop.loaded) return;
 	const rack = await untilAnswered(shelf.waits, () => shelf.store.thing('rack'));
 	if (!shop.doc.isEmpty) return;

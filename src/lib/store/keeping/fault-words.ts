@@ -7,7 +7,7 @@ export function faultWords(fault: unknown): string {
 		return "This browser's storage is full: make room, or save the job as a file.";
 	if (names.includes('NoAnswer'))
 		return "This browser's database does not answer: save the job as a file, or wait.";
-	if (names.includes('MissingAPIError') || names.includes('OpenFailedError'))
+	if (['NoStore', 'MissingAPIError', 'OpenFailedError'].some((name) => names.includes(name)))
 		return 'This browser gives no database, as in a private window: save the job as a file.';
 	return 'This browser cannot keep the job: save it as a file.';
 }

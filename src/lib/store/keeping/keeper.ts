@@ -3,7 +3,7 @@ import type { Beside, Store, StoredStep, StoredUpdate } from '../database';
 import { Pause, USUAL_WAITS, waitAfter, type Waits, within } from './waiting';
 
 /** `failed`: what was typed is in memory only, and is tried again. */
-export type Saving = 'saved' | 'saving' | 'failed';
+export type SaveState = 'saved' | 'saving' | 'failed';
 
 /** Updates of one document in the store before they are made into one. */
 const MANY = 200;
@@ -13,7 +13,7 @@ export interface Keeping {
 	/** The plain data that goes beside the document, without its steps. */
 	beside: () => Beside;
 	/** Told each change of how things stand. */
-	tell: (saving: Saving) => void;
+	tell: (saving: SaveState) => void;
 	/** Told what this window wrote, and whether the store has it: other windows are told in turn. */
 	wrote: (update: Uint8Array, kept: boolean) => void;
 	readonly waits: Waits;
@@ -32,7 +32,7 @@ export class Keeper {
 		wrote: () => undefined,
 		waits: USUAL_WAITS,
 	};
-	saving: Saving = 'saved';
+	saving: SaveState = 'saved';
 	/** Why the last go failed. */
 	fault: unknown = null;
 	/** Is the document itself here, or only what was typed since? */
@@ -233,7 +233,7 @@ export class Keeper {
 		}
 	}
 
-	#tell(saving: Saving): void {
+	#tell(saving: SaveState): void {
 		if (saving !== 'saving') for (const settle of this.#settling.splice(0)) settle();
 		if (saving === this.saving) return;
 		this.saving = saving;

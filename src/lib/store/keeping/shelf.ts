@@ -1,5 +1,5 @@
 import type { Store } from '../database';
-import { Keeper, type Saving } from './keeper';
+import { Keeper, type SaveState } from './keeper';
 import { faultWords } from './fault-words';
 import { USUAL_WAITS, type Waits } from './waiting';
 import { Windows, type WindowWord } from './windows';
@@ -55,7 +55,7 @@ export class Shelf {
 		}
 	}
 
-	saving(doc: string): Saving {
+	saving(doc: string): SaveState {
 		return this.#keepers.get(doc)?.saving ?? 'saved';
 	}
 

@@ -1,5 +1,5 @@
 import type { JobFile } from '../../job';
-import { docOfJob, type Everything, SHOP, type Store, type StoredJob } from '../database';
+import { docOfJob, type Everything, SHOP_DOC, type Store, type StoredJob } from '../database';
 import { withRack } from '../rack';
 
 /**
@@ -37,7 +37,7 @@ function shopBeside(all: Everything, hasRack: boolean): Everything {
 	return {
 		...NOTHING,
 		things: all.things.filter(({ key }) => key === 'rack'),
-		updates: all.updates.filter(({ doc }) => doc === SHOP),
+		updates: all.updates.filter(({ doc }) => doc === SHOP_DOC),
 	};
 }
 

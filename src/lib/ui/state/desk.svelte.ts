@@ -6,7 +6,13 @@ import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
 import type { Store } from '../../store';
 import { changedParts } from './changed-parts';
 import { hasSearchRecord, withoutSearchRecord, withSearchRecord } from './effort';
-import { type DeskOpening, type Documents, fetchDocuments, OpenedJob, openingOf } from './opening';
+import {
+	type DeskOpening,
+	type Documents,
+	fetchDocuments,
+	OpenedJob,
+	openingOfRecord,
+} from './opening';
 import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, rulerOf } from './ruler';
@@ -14,6 +20,8 @@ import { type LeftJob, Saver, takeWriterMark } from './saving';
 
 /** The documents come at the latest so many milliseconds after a job was opened. */
 const ATTACH = 3000;
+
+const HOUR = 3_600_000;
 
 const NONE: DeskOpening = { id: '', file: {}, sharesRack: false, standsIn: true };
 
@@ -47,6 +55,7 @@ export class Desk {
 	#fetched: Promise<Documents> | null = null;
 	#documents: Documents | null = null;
 	#isEdited = false;
+	#revised = 0;
 
 	/** @param writer the mark of this window; another one than it had cannot take back what it did */
 	constructor(store: Store, planner: Planner, printer: Printer, writer = takeWriterMark()) {
@@ -85,10 +94,11 @@ export class Desk {
 		this.#job.leave();
 		const job = new OpenedJob(opening, rack);
 		this.#job = job;
-		job.onChange = () => this.#show(job);
+		job.onChange = () => this.#attached(job);
 		job.onOther = (file, before) => this.#hear(job, file, before);
 		this.id = opening.id;
 		this.heard = '';
+		this.#revised = 0;
 		this.notice = opening.notice ?? '';
 		this.watch.clear();
 		this.watch.noted = opening.noted ?? [];
@@ -100,7 +110,7 @@ export class Desk {
 	/** Opens a job of the database; false when it is not there, or is none that can be shown. */
 	async openStored(id: string): Promise<boolean> {
 		const record = await this.#store.job(id);
-		const opening = record && openingOf(record);
+		const opening = record && openingOfRecord(record);
 		if (!opening) return false;
 		await this.open(opening);
 		return true;
@@ -204,6 +214,23 @@ export class Desk {
 		await this.#documents?.shelf.settled();
 	}
 
+	/**
+	 * Work that puts other things in place of all in the database, such as a backup: what is in hand
+	 * is kept first and let go, and every window opens its job anew after it.
+	 */
+	async replaceAll(work: () => Promise<void>): Promise<void> {
+		await this.settled();
+		const { shelf } = await this.documents();
+		this.#job.leave();
+		shelf.forget();
+		try {
+			await work();
+		} finally {
+			shelf.tellReplaced();
+			await this.#openAnew();
+		}
+	}
+
 	/** The page is done with it: nothing is written any more. */
 	close(): void {
 		this.watch.clear();
@@ -235,6 +262,7 @@ export class Desk {
 		if (!job.change(make, what, run)) return;
 		this.heard = '';
 		this.#moved(job);
+		this.#reviseHourly(job.id, 'while it was worked on', job.file);
 		if (this.#isEdited) return;
 		this.#isEdited = true;
 		this.onFirstEdit();
@@ -273,6 +301,14 @@ export class Desk {
 		this.#look();
 	}
 
+	/** The documents are there; they may hold more than was shown. */
+	#attached(job: OpenedJob): void {
+		if (job !== this.#job) return;
+		const before = this.file;
+		this.#show(job);
+		if (this.file !== before) this.watch.follow(this.file);
+	}
+
 	#look(): void {
 		this.saver.look(this.id, this.#job.isInDocuments, this.#documents?.shelf ?? null);
 	}
@@ -280,6 +316,7 @@ export class Desk {
 	/** Another window has changed the job: it is planned again, and whatever is wrong is shown. */
 	#hear(job: OpenedJob, file: JobFile, before: JobFile): void {
 		if (job !== this.#job) return;
+		this.#reviseHourly(job.id, 'before another window changed it', before);
 		this.#show(job);
 		this.watch.follow(file);
 		const parts = changedParts(before, file);
@@ -313,12 +350,22 @@ export class Desk {
 		if (job === this.#job && job.isInDocuments) then();
 	}
 
+	/** Keeps a revision once an hour at most; without an answer there is none. */
+	#reviseHourly(id: string, why: string, file: JobFile): void {
+		const at = Date.now();
+		if (at - this.#revised < HOUR) return;
+		this.#revised = at;
+		void import('../../store/keepsake/revisions')
+			.then(({ keepHourlyRevision }) => keepHourlyRevision(this.#store, id, { why, at, file }))
+			.catch(() => undefined);
+	}
+
 	/** Another window has put a backup in place of all. */
 	async #openAnew(): Promise<void> {
 		const { id } = this;
 		this.#job.leave();
 		if (await this.openStored(id).catch(() => false)) return;
-		this.notice = 'Another window put a backup in place of all jobs; this one is not among them.';
+		this.notice = 'A backup was put in place of all jobs; this one is not among them.';
 	}
 }
 

@@ -20,7 +20,7 @@ export interface DeskOpening {
 }
 
 /** What a record opens; null for one that is torn. */
-export function openingOf(record: StoredJob): DeskOpening | null {
+export function openingOfRecord(record: StoredJob): DeskOpening | null {
 	const { id, file, sharesRack } = record;
 	return isFile(file) ? { id, file, sharesRack: sharesRack === true, record } : null;
 }

@@ -1,7 +1,7 @@
 import type { JobFile } from '../../../job';
 import { FIRST_SAMPLE, SAMPLES, sample } from '../../samples';
 import type { Store, StoredJob } from '../../../store';
-import { type DeskOpening, openingOf } from './desk-opening';
+import { type DeskOpening, openingOfRecord } from './desk-opening';
 import { asLeftBehind, leftOpening } from './left-job';
 import type { LeftJob } from '../saving';
 
@@ -38,7 +38,9 @@ async function keptOrLeft(store: Store, left: LeftJob | null): Promise<DeskOpeni
 	const last = await store.thing('open');
 	const record = typeof last === 'string' ? await store.job(last) : undefined;
 	if (!record) return null;
-	return openingOf(record) ?? { ...(await newFromSample(first())), notice: torn(nameOf(record)) };
+	return (
+		openingOfRecord(record) ?? { ...(await newFromSample(first())), notice: torn(nameOf(record)) }
+	);
 }
 
 const TOO_SLOW = new Error('the database does not answer');

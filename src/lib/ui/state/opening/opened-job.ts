@@ -1,6 +1,6 @@
 import type { JobFile } from '../../../job';
 import type { JobInHand, JobToOpen, StoredJob } from '../../../store';
-import { withRack, lifted, docOfJob, SHOP } from '../../../store';
+import { withRack, lifted, docOfJob, SHOP_DOC } from '../../../store';
 import type { Documents } from './documents';
 import type { DeskOpening } from './desk-opening';
 import type { LeftJob } from '../saving';
@@ -111,6 +111,7 @@ export class OpenedJob {
 			if (what === '') hand.amend(make);
 			else hand.change(make, what, run);
 		}
+		hand.likeShown(this.#file);
 		this.#hand = hand;
 		hand.onOther = (file, before) => this.onOther(file, before);
 		if (this.#left) hand.close();
@@ -137,7 +138,7 @@ export class OpenedJob {
 	/** What the store has not got, when the page is about to go; null when everything is kept. */
 	unkept(documents: Documents | null): LeftJob | null {
 		const job = documents?.shelf.unkept(docOfJob(this.id)) ?? null;
-		const shop = this.sharesRack ? (documents?.shelf.unkept(SHOP) ?? null) : null;
+		const shop = this.sharesRack ? (documents?.shelf.unkept(SHOP_DOC) ?? null) : null;
 		const isEarly = this.#early.length > 0;
 		if (!job && !shop && !isEarly) return null;
 		return { job: this.#hand?.record() ?? this.#record(), updates: { job, shop }, isEarly };

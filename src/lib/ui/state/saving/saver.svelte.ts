@@ -1,9 +1,9 @@
-import { docOfJob, type Saving, type Shelf, SHOP } from '../../../store';
+import { docOfJob, type SaveState, type Shelf, SHOP_DOC } from '../../../store';
 
 /** How things stand between what was typed and what is kept, for each job by itself. */
 export class Saver {
 	/** Of the open job and the rack it draws on. */
-	state = $state<Saving>('saved');
+	state = $state<SaveState>('saved');
 	/** Documents of other jobs that are in memory only; they are written as soon as that is possible. */
 	others = $state.raw<readonly string[]>([]);
 	/** In words, why nothing can be written; null while it can. */
@@ -15,7 +15,7 @@ export class Saver {
 	 * @param shelf none as long as the documents have not come
 	 */
 	look(id: string, isInDocuments: boolean, shelf: Shelf | null): void {
-		const mine = [docOfJob(id), SHOP];
+		const mine = [docOfJob(id), SHOP_DOC];
 		const states = shelf ? mine.map((doc) => shelf.saving(doc)) : [];
 		if (!isInDocuments) states.push(this.#isCut ? 'failed' : 'saving');
 		this.state = (['failed', 'saving'] as const).find((s) => states.includes(s)) ?? 'saved';
