@@ -1,4 +1,4 @@
-export { docOfJob, NewerStore, openStore, SHOP_DOC, type Store, type StoredJob } from './database';
+export { docOfJob, openStore, SHOP_DOC, type Store, type StoredJob } from './database';
 export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
 export type { SaveState, Shelf } from './keeping';
 export { throwAway } from './keepsake';

@@ -105,8 +105,12 @@ describe('a database of the version before documents', () => {
 		hand.change((f) => ({ ...f, number: '7' }), 'number', null);
 		await shelf.settled();
 		const record = (await store.job(FIRST.id))!;
-		const { merged: _, ...whole } = record;
-		await store.putJob({ ...whole, file: { ...(record.file as object), name: 'By the old one' } });
+		const whole: Partial<StoredJob> = { ...record };
+		delete (whole as { merged?: true }).merged;
+		await store.putJob({
+			...(whole as StoredJob),
+			file: { ...(record.file as object), name: 'By the old one' },
+		});
 		const later = await taken(store, FIRST.id, 'later');
 		expect(later.hand.file).toMatchObject({ name: 'By the old one', number: '7' });
 	});

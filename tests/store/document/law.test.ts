@@ -131,7 +131,9 @@ describe('a document holds any plain file', () => {
 });
 
 describe('windows that merge', () => {
-	/** An edit as a screen makes one: a field of a thing, a list put in order, one more, one less. */
+	/**
+	 * An edit as a screen makes one: a field of a thing, a list put in order, one more, one less.
+	 */
 	const edit = fc.record({
 		who: fc.nat(2),
 		what: fc.constantFrom('field', 'move', 'add', 'take', 'form', 'tick', 'undo', 'hear'),
@@ -182,7 +184,7 @@ describe('windows that merge', () => {
 	function ticked(now: Job['ticked'], key: string, n: number): Job['ticked'] {
 		const cuts = new Set(now[key]);
 		if (!cuts.delete(n)) cuts.add(n);
-		const { [key]: _, ...rest } = now;
+		const rest = Object.fromEntries(Object.entries(now).filter(([name]) => name !== key));
 		return cuts.size === 0 ? rest : { ...rest, [key]: [...cuts].sort((a, b) => a - b) };
 	}
 

@@ -44,7 +44,7 @@ async function kept(shelf: Shelf): Promise<void> {
 	await vi.waitFor(() => expect(shelf.unsaved()).toEqual([]), { timeout: 20_000, interval: 5 });
 }
 
-afterEach(() => void vi.restoreAllMocks());
+afterEach(() => void vi.useRealTimers());
 
 describe('whatever the store does', () => {
 	const step = fc.record({
@@ -86,7 +86,8 @@ describe('whatever the store does', () => {
 				}
 				expect(plain(hand.file)).toEqual(plain(now));
 				if (shelf.saving(docOfJob('j')) === 'saved' && shelf.saving('shop') === 'saved')
-					expect(plain((await sound.job('j'))?.file)).toEqual(plain(now)); // never 'kept' when not
+					// never 'kept' when not
+					expect(plain((await sound.job('j'))?.file)).toEqual(plain(now));
 			}
 			await kept(shelf);
 			shelf.close();
@@ -132,30 +133,31 @@ describe('several windows, with clocks that differ', () => {
 		const sound = openDexieStore(name);
 		const row = [...faults];
 		const store = faulty(sound, () => row.shift() ?? 'none');
-		const real = Date.now.bind(Date);
-		let clock = 0;
-		vi.spyOn(Date, 'now').mockImplementation(() => real() + clock);
+		vi.useFakeTimers({ toFake: ['Date'] });
 		const start = await windowOn(sound, sound, name, 'start');
 		await kept(start.shelf);
 		start.shelf.close();
 		const windows: Window[] = [];
 		for (const who of [0, 1, 2]) windows.push(await windowOn(store, sound, name, `w${who}`));
-		/** What each window wrote into fields of its own since it was last kept whole, the last one last. */
+		/**
+		 * What each window wrote into fields of its own since it was last kept whole, the last one
+		 * last.
+		 */
 		const own = [0, 1, 2].map((): unknown[] => [undefined]);
 		const shared = new Set<unknown>(['Start']);
 		const rack = [0, 1, 2].map((): unknown[] => [undefined]);
 		for (const { who, what, n } of moves) {
-			clock = skews[who]!;
+			vi.setSystemTime(1.8e12 + skews[who]!);
 			const { hand, shelf } = windows[who]!;
 			const write = (make: (file: JobFile) => JobFile): void => void hand.change(make, what, null);
 			if (what === 'own') {
-				write((file) => ({ ...file, [`own${who}`]: n }) as JobFile);
+				write((file) => ({ ...file, [`own${who}`]: n }));
 				own[who]!.push(n);
 			} else if (what === 'shared') {
 				write((file) => ({ ...file, name: `n${n}` }));
 				shared.add(`n${n}`);
 			} else if (what === 'rack') {
-				write((file) => ({ ...file, stock: { ...file.stock, [`own${who}`]: n } }) as JobFile);
+				write((file) => ({ ...file, stock: { ...file.stock, [`own${who}`]: n } }));
 				rack[who]!.push(n);
 			} else if (what === 'wait') {
 				await new Promise((done) => setTimeout(done, n / 10));
@@ -171,7 +173,8 @@ describe('several windows, with clocks that differ', () => {
 		const files = windows.map(({ hand }) => plain(hand.file) as Record<string, unknown>);
 		expect(files[1]).toEqual(files[0]);
 		expect(files[2]).toEqual(files[0]);
-		// the record's own rack is what it was when the job was last written; the shop's stands by itself
+		// the record's own rack is what it was when the job was last written; the shop's stands by
+		// itself
 		const record = plain((await sound.job('j'))?.file) as object;
 		const { stock, shop } = (await sound.thing('rack')) as Record<string, unknown>;
 		expect({ ...record, stock, shop }).toEqual(files[0]);
@@ -221,7 +224,7 @@ describe('a document that has grown', () => {
 		const two = await windowOn(store, store, name, 'two');
 		for (let n = 0; n < 230; n++) {
 			const { hand, shelf } = n % 2 === 0 ? one : two;
-			hand.change((file) => ({ ...file, [n % 2 === 0 ? 'a' : 'b']: n }) as JobFile, 'n', 'n');
+			hand.change((file) => ({ ...file, [n % 2 === 0 ? 'a' : 'b']: n }), 'n', 'n');
 			await kept(shelf);
 		}
 		await vi.waitFor(async () =>

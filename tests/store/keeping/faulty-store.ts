@@ -1,7 +1,8 @@
 import type { Store } from '../../../src/lib/store/database/store';
 
 /**
- * What a call of the store may come to. `refused`: not done, and said so. `torn`: done, and said not
+ * What a call of the store may come to. `refused`: not done, and said so. `torn`: done, and said
+ * not
  * to be. `silent`: not done, and never answered. `late`: done, and never answered.
  */
 export type Fault = 'none' | 'refused' | 'torn' | 'silent' | 'late';

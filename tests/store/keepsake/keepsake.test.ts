@@ -44,7 +44,7 @@ async function filled(on: Store): Promise<void> {
 		['b', { name: 'Second', notes: '\ud800 \u0000' }, false],
 		['c', { name: 'Third' }, false],
 	] as const) {
-		const { shelf, hand } = await opened(on, id, file as JobFile, shares);
+		const { shelf, hand } = await opened(on, id, file, shares);
 		hand.change((f) => ({ ...f, number: `${id}7` }), 'number', null);
 		hand.change((f) => ({ ...f, customer: `${id}8` }), 'customer', null);
 		hand.undo();
@@ -100,7 +100,8 @@ describe('a backup', () => {
 		const text = await backup(store!, 9000);
 		const start = await store!.everything();
 		await restore(store!, await read(text), 'beside', () => 'new');
-		expect(numbered(await store!.everything())).toEqual(numbered(start)); // all is there already
+		// all is there already
+		expect(numbered(await store!.everything())).toEqual(numbered(start));
 		const { hand, shelf } = await opened(store!, 'b');
 		hand.change((f) => ({ ...f, name: 'Second, changed' }), 'name', null);
 		await shelf.settled();

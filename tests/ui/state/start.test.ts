@@ -62,7 +62,8 @@ describe('words left behind', () => {
 			name: 'Old words',
 			changed: record.changed - HOUR,
 		};
-		shelf.setItem('kerf-and-nap unkept', JSON.stringify(old)); // as pages before documents left them
+		// as pages before documents left them
+		shelf.setItem('kerf-and-nap unkept', JSON.stringify(old));
 		const opening = await firstJob(store, takeWords(shelf));
 		expect(opening).toMatchObject({ id: 'j', file: { name: 'Newer', notes: 'typed since' } });
 		expect(opening.notice).toContain('Old words (as left behind)');

@@ -114,7 +114,7 @@ async function keepRevisionIn(
 	most: number,
 ): Promise<void> {
 	await db.transaction('rw', db.revisions, async () => {
-		await db.revisions.add(revision as StoredRevision);
+		await db.revisions.add(revision);
 		const kept = await db.revisions.where('job').equals(revision.job).primaryKeys();
 		await db.revisions.bulkDelete(kept.slice(0, Math.max(0, kept.length - most)));
 	});

@@ -1,7 +1,8 @@
 import { NoStore } from './store';
 
 /**
- * One row of the database, or undefined, without the library that writes it: the start needs no more
+ * One row of the database, or undefined, without the library that writes it: the start needs no
+ * more
  * than three rows, and that library is a fifth of the script it would wait for. Rejects when the
  * browser gives no database. A database that is not there yet is not made.
  */

@@ -41,7 +41,9 @@ export class SharedDocument {
 		return [...this.#doc.getMap(map).keys()];
 	}
 
-	/** Writes a register; null takes it out. Says what was written, or null when it said so already. */
+	/**
+	 * Writes a register; null takes it out. Says what was written, or null when it said so already.
+	 */
 	put(map: string, key: string, to: string | null): RegisterEdit | null {
 		const from = this.register(map, key);
 		if (from === to) return null;

@@ -73,6 +73,8 @@ class Writing {
 				return this.#list(listIn(map, key), change);
 			case '#':
 				return this.#ticks(ticksIn(map, key), after as Record<string, readonly number[]>);
+			case '=':
+			case null:
 		}
 	}
 
@@ -136,7 +138,9 @@ class Writing {
 		for (const key of keys) this.#put(map, key, '=true');
 	}
 
-	/** A thing leaves its list; that it stood there and what it held goes, so that nothing is left. */
+	/**
+	 * A thing leaves its list; that it stood there and what it held goes, so that nothing is left.
+	 */
 	#takeAway(list: string, mark: string): void {
 		this.#put(list, mark, null);
 		this.#takeOut(thingOf(mark), ITSELF);
@@ -163,6 +167,9 @@ class Writing {
 			case '#':
 				for (const tick of this.#doc.keys(ticksIn(map, key)))
 					this.#put(ticksIn(map, key), tick, null);
+				return;
+			case '=':
+			case null:
 		}
 	}
 

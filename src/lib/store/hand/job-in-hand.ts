@@ -153,7 +153,7 @@ export class JobInHand {
 		const rack = this.sharesRack ? this.#rack : null;
 		if (typeof rack !== 'object' || rack === null) return this.#own;
 		const { stock, shop } = rack as JobFile;
-		return { ...this.#own, stock, shop } as JobFile;
+		return { ...this.#own, stock, shop };
 	}
 
 	/** Writes the file where its parts belong. */
@@ -225,10 +225,10 @@ export class JobInHand {
 
 /** What goes into the job's own document: it keeps the rack it had before it shared one. */
 function withOwnRack(file: JobFile, own: JobFile): JobFile {
-	const { stock: _, shop: __, ...rest } = file;
-	return {
-		...rest,
-		...('stock' in own ? { stock: own.stock } : {}),
-		...('shop' in own ? { shop: own.shop } : {}),
-	} as JobFile;
+	const mine: JobFile = { ...file };
+	for (const part of ['stock', 'shop'] as const) {
+		delete mine[part];
+		if (part in own) Object.assign(mine, { [part]: own[part] });
+	}
+	return mine;
 }

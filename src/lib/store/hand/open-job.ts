@@ -116,7 +116,9 @@ async function untilAnswered<T>(waits: Waits, ask: () => Promise<T>): Promise<T>
 	}
 }
 
-/** Without an answer there is nothing to take back; new steps are numbered past any that there are. */
+/**
+ * Without an answer there is nothing to take back; new steps are numbered past any that there are.
+ */
 async function stepsOf(shelf: Shelf, owner: string): Promise<OwnSteps> {
 	try {
 		return new OwnSteps(owner, await within(shelf.waits.answer, shelf.store.steps(owner)));

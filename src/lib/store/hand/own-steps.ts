@@ -1,3 +1,4 @@
+import { lastOf } from '../../measure';
 import type { StoredStep } from '../database';
 import { joined, type RegisterEdit } from '../document';
 
@@ -77,7 +78,7 @@ export class OwnSteps {
 
 	/** The last step was taken back by these edits. */
 	undone(edits: StepEdits): StepChanges {
-		const step = { ...this.#past.at(-1)!, edits, undone: true };
+		const step = { ...lastOf(this.#past), edits, undone: true };
 		this.#past = this.#past.slice(0, -1);
 		this.#future = [...this.#future, step];
 		this.#run = null;
@@ -86,7 +87,7 @@ export class OwnSteps {
 
 	/** The step taken back last was done again by these edits. */
 	redone(edits: StepEdits): StepChanges {
-		const step = { ...this.#future.at(-1)!, edits, undone: false };
+		const step = { ...lastOf(this.#future), edits, undone: false };
 		this.#future = this.#future.slice(0, -1);
 		this.#past = [...this.#past, step];
 		this.#run = null;

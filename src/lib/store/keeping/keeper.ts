@@ -14,7 +14,9 @@ export interface Keeping {
 	beside: () => Beside;
 	/** Told each change of how things stand. */
 	tell: (saving: SaveState) => void;
-	/** Told what this window wrote, and whether the store has it: other windows are told in turn. */
+	/**
+	 * Told what this window wrote, and whether the store has it: other windows are told in turn.
+	 */
 	wrote: (update: Uint8Array, kept: boolean) => void;
 	readonly waits: Waits;
 }

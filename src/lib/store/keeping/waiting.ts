@@ -1,4 +1,7 @@
-/** No answer for so long is a failure: the same is tried again, and an answer that comes late is none. */
+/**
+ * No answer for so long is a failure: the same is tried again, and an answer that comes late is
+ * none.
+ */
 export class NoAnswer extends Error {
 	override readonly name = 'NoAnswer';
 }
@@ -37,7 +40,9 @@ export interface Waits {
 	readonly most: number;
 }
 
-/** In milliseconds. A full disk may be cleared at any time; a lost minute of retries costs nothing. */
+/**
+ * In milliseconds. A full disk may be cleared at any time; a lost minute of retries costs nothing.
+ */
 export const USUAL_WAITS: Waits = { answer: 5000, first: 500, most: 30_000 };
 
 export const waitAfter = ({ first, most }: Waits, failures: number): number =>

@@ -1,4 +1,3 @@
-import type { JobFile } from '../../job';
 import { docOfJob, type Everything, SHOP_DOC, type Store, type StoredJob } from '../database';
 import { withRack } from '../rack';
 
@@ -70,8 +69,7 @@ function jobBeside(
 
 function withItsRack(all: Everything, { merged: _, ...job }: StoredJob, id: string): StoredJob {
 	const rack = all.things.find(({ key }) => key === 'rack')?.value;
-	const file =
-		typeof job.file === 'object' && job.file ? withRack(job.file as JobFile, rack) : null;
+	const file = typeof job.file === 'object' && job.file ? withRack(job.file, rack) : null;
 	return { ...job, id, file: file ?? job.file, sharesRack: false };
 }
 

@@ -21,7 +21,9 @@ const NAMES: Readonly<Record<string, string>> = {
 	look: 'the search',
 };
 
-/** In words, which parts of a job differ; parts are compared as objects, for what is alike is one. */
+/**
+ * In words, which parts of a job differ; parts are compared as objects, for what is alike is one.
+ */
 export function changedParts(before: JobFile, after: JobFile): string[] {
 	const [old, now] = [before, after] as Readonly<Record<string, unknown>>[];
 	const keys = new Set([...Object.keys(before), ...Object.keys(after)]);

@@ -57,7 +57,9 @@ export class Desk {
 	#isEdited = false;
 	#revised = 0;
 
-	/** @param writer the mark of this window; another one than it had cannot take back what it did */
+	/**
+	 * @param writer the mark of this window; another one than it had cannot take back what it did
+	 */
 	constructor(store: Store, planner: Planner, printer: Printer, writer = takeWriterMark()) {
 		this.#store = store;
 		this.#printer = printer;
@@ -86,7 +88,8 @@ export class Desk {
 		return this.plan?.problems.filter((p) => startsWith(p.path, path)) ?? [];
 	}
 	/**
-	 * Opens a job: shows the file at once and fetches its documents after that. What is not kept yet
+	 * Opens a job: shows the file at once and fetches its documents after that. What is not kept
+	 * yet
 	 * of the one open before is written on.
 	 */
 	async open(opening: DeskOpening): Promise<void> {
@@ -215,7 +218,8 @@ export class Desk {
 	}
 
 	/**
-	 * Work that puts other things in place of all in the database, such as a backup: what is in hand
+	 * Work that puts other things in place of all in the database, such as a backup: what is in
+	 * hand
 	 * is kept first and let go, and every window opens its job anew after it.
 	 */
 	async replaceAll(work: () => Promise<void>): Promise<void> {

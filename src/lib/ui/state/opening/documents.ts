@@ -1,6 +1,8 @@
 import type { Shelf, Store, openJob, shopAtHand } from '../../../store';
 
-/** What the documents are worked with: fetched when the first plan stands, for the start needs none. */
+/**
+ * What the documents are worked with: fetched when the first plan stands, for the start needs none.
+ */
 export interface Documents {
 	readonly shelf: Shelf;
 	readonly openJob: typeof openJob;

@@ -4,14 +4,18 @@ import { docOfJob, type SaveState, type Shelf, SHOP_DOC } from '../../../store';
 export class Saver {
 	/** Of the open job and the rack it draws on. */
 	state = $state<SaveState>('saved');
-	/** Documents of other jobs that are in memory only; they are written as soon as that is possible. */
+	/**
+	 * Documents of other jobs that are in memory only; they are written as soon as that is
+	 * possible.
+	 */
 	others = $state.raw<readonly string[]>([]);
 	/** In words, why nothing can be written; null while it can. */
 	fault = $state<string | null>(null);
 	#isCut = false;
 
 	/**
-	 * @param isInDocuments are all changes of the open job in its documents? Else they are in memory
+	 * @param isInDocuments are all changes of the open job in its documents? Else they are in
+	 * memory
 	 * @param shelf none as long as the documents have not come
 	 */
 	look(id: string, isInDocuments: boolean, shelf: Shelf | null): void {
