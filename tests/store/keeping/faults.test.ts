@@ -44,7 +44,7 @@ async function kept(shelf: Shelf): Promise<void> {
 	await vi.waitFor(() => expect(shelf.unsaved()).toEqual([]), { timeout: 20_000, interval: 5 });
 }
 
-afterEach(() => void vi.useRealTimers());
+afterEach(() => void vi.restoreAllMocks());
 
 describe('whatever the store does', () => {
 	const step = fc.record({
@@ -133,7 +133,7 @@ describe('several windows, with clocks that differ', () => {
 		const sound = openDexieStore(name);
 		const row = [...faults];
 		const store = faulty(sound, () => row.shift() ?? 'none');
-		vi.useFakeTimers({ toFake: ['Date'] });
+		const clock = vi.spyOn(Date, 'now');
 		const start = await windowOn(sound, sound, name, 'start');
 		await kept(start.shelf);
 		start.shelf.close();
@@ -147,7 +147,7 @@ describe('several windows, with clocks that differ', () => {
 		const shared = new Set<unknown>(['Start']);
 		const rack = [0, 1, 2].map((): unknown[] => [undefined]);
 		for (const { who, what, n } of moves) {
-			vi.setSystemTime(1.8e12 + skews[who]!);
+			clock.mockReturnValue(1.8e12 + skews[who]!);
 			const { hand, shelf } = windows[who]!;
 			const write = (make: (file: JobFile) => JobFile): void => void hand.change(make, what, null);
 			if (what === 'own') {
