@@ -19,6 +19,7 @@ const ROOMS = [
 	'record',
 	'print',
 	'trust',
+	'store',
 	'ui',
 	'worker',
 	'cli',

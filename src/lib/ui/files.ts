@@ -19,6 +19,12 @@ export function saveJob(file: unknown): void {
 	download(fileName(title, 'json'), 'application/json', JSON.stringify(file, null, '\t'));
 }
 
+/** Whatever stands in the database, for somebody who can make something of it. */
+export function saveRaw(record: unknown, title: string): void {
+	const text = JSON.stringify(record, null, '\t') ?? 'undefined';
+	download(fileName(title, 'json'), 'application/json', text);
+}
+
 /**
  * A name any disk takes: 'Camper van, rear bench' -> 'camper-van-rear-bench'; 'job' when nothing of
  * it is left.

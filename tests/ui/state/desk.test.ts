@@ -6,9 +6,10 @@ import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
 import type { Ask, Planner, Printer } from '../../../src/lib/ui/planning/planner';
 import { Desk } from '../../../src/lib/ui/state/desk.svelte';
-import { firstJob } from '../../../src/lib/ui/state/first-job';
+import { firstJob } from '../../../src/lib/ui/state/opening/first-job';
 import { leaveWords, takeWords } from '../../../src/lib/ui/state/saving/last-words';
-import { openStore, type Store } from '../../../src/lib/ui/store';
+import { openStore } from '../../../src/lib/store/database/open-store';
+import type { Store } from '../../../src/lib/store/database/store';
 import { mm } from '../../../src/lib/measure/length';
 
 const FILE: JobFile = {
@@ -61,10 +62,22 @@ let desk: Desk;
 beforeEach(async () => {
 	store = openStore(`desk-${name++}`);
 	planner = handPlanner();
-	desk = new Desk(store, planner, printer);
+	desk = new Desk(store, planner, printer, 'window-1');
 	await desk.open({ id: 'job-1', file: FILE, sharesRack: false });
 });
-afterEach(() => desk.saver.settled());
+afterEach(async () => {
+	await desk.settled();
+	for (const opened of [desk, ...others.splice(0)]) opened.close();
+	store.close();
+});
+
+const others: Desk[] = [];
+/** Another window on the same database. */
+function otherDesk(writer: string): Desk {
+	const other = new Desk(store, handPlanner(), printer, writer);
+	others.push(other);
+	return other;
+}
 
 async function planned(test: (plan: Plan) => boolean): Promise<Plan> {
 	await vi.waitFor(() => expect(desk.plan !== null && test(desk.plan)).toBe(true), {
@@ -155,7 +168,7 @@ describe('keep looking', () => {
 		expect(desk.file.seed).toBe(3);
 		expect(desk.file.look).toEqual({ effort: 10 * EFFORT, stopped: null });
 		expect(planner.asks).toEqual([]);
-		await desk.saver.settled();
+		await desk.settled();
 		expect((await store.job('job-1'))?.file).toEqual(desk.file);
 		desk.undo();
 		expect(desk.file).toEqual(FILE);
@@ -224,7 +237,8 @@ describe('printing', () => {
 });
 
 describe('undo', () => {
-	it('takes back a whole word, a choice, a thing added, and does them again', () => {
+	it('takes back a whole word, a choice, a thing added, and does them again', async () => {
+		await desk.settled();
 		const start = desk.file;
 		for (const text of ['N', 'Ne', 'New']) desk.type(['name'], text, 'Name');
 		desk.set(['shop', 'paper'], 'letter', 'Paper');
@@ -240,8 +254,9 @@ describe('undo', () => {
 		expect(desk.file).toEqual(end);
 	});
 
-	it('tells a screen reader what was undone', () => {
+	it('tells a screen reader what was undone', async () => {
 		desk.type(['name'], 'New', 'Name');
+		await desk.settled();
 		desk.undo();
 		expect(desk.said).toBe('Undone: Name.');
 	});
@@ -250,16 +265,16 @@ describe('undo', () => {
 describe('the database', () => {
 	it('holds every letter, wrong ones too: another desk opens what this one typed', async () => {
 		desk.type(['parts', 0, 'width'], '4oo', 'Width');
-		await desk.saver.settled();
-		const other = new Desk(store, handPlanner(), printer);
+		await desk.settled();
+		const other = otherDesk('window-2');
 		expect(await other.openStored('job-1')).toBe(true);
 		expect(other.file).toEqual(desk.file);
 		expect(other.file.parts?.[0]?.width).toBe('4oo');
-		await other.saver.settled();
+		await other.settled();
 	});
 
 	it('remembers the job that is open', async () => {
-		await desk.saver.settled();
+		await desk.settled();
 		expect(await store.thing('open')).toBe('job-1');
 	});
 
@@ -270,7 +285,7 @@ describe('the database', () => {
 		const left = takeWords(storage);
 		expect((await firstJob(store, left)).file.name).toBe('Half a wor');
 		expect(takeWords(storage)).toBeNull();
-		await desk.saver.settled();
+		await desk.settled();
 		expect(desk.unkept()).toBeNull();
 	});
 
@@ -283,23 +298,32 @@ describe('the database', () => {
 	});
 
 	it('that cannot write is told, and nothing else is lost', async () => {
-		store.keep = () => Promise.reject(new Error('full'));
+		await desk.settled();
+		const { append } = store;
+		store.append = () => Promise.reject(new DOMException('full', 'QuotaExceededError'));
 		desk.type(['name'], 'Unkept', 'Name');
-		await desk.saver.settled();
+		await desk.settled();
 		expect(desk.saver.state).toBe('failed');
+		expect(desk.saver.fault).toContain('full');
+		expect(desk.isUnsaved).toBe(true);
 		expect(desk.file.name).toBe('Unkept');
+		store.append = append; // there is room again
+		await desk.lookAgain();
+		await vi.waitFor(() => expect(desk.saver.state).toBe('saved'));
+		expect(desk.isUnsaved).toBe(false);
+		expect((await store.job('job-1'))?.name).toBe('Unkept');
 	});
 
 	it('shares the rack among the jobs that ask for it, and with no other', async () => {
 		await desk.shareRack('give');
 		desk.type(['stock', 'sheets', 0, 'owned'], 3, 'On the rack');
-		await desk.saver.settled();
-		const sharing = new Desk(store, handPlanner(), printer);
+		await desk.settled();
+		const sharing = otherDesk('window-2');
 		await sharing.open({ id: 'job-2', file: { name: 'Two' }, sharesRack: true });
 		expect(sharing.file.stock?.sheets?.[0]?.owned).toBe(3);
-		const own = new Desk(store, handPlanner(), printer);
+		const own = otherDesk('window-3');
 		await own.open({ id: 'job-3', file: { name: 'Three' }, sharesRack: false });
 		expect(own.file.stock).toBeUndefined();
-		await Promise.all([sharing.saver.settled(), own.saver.settled()]);
+		await Promise.all([sharing.settled(), own.settled()]);
 	});
 });

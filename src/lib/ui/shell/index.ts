@@ -1,5 +1,5 @@
 export { default as Broken } from './Broken.svelte';
-export { default as ChangedElsewhere } from './ChangedElsewhere.svelte';
+export { default as Notices } from './Notices.svelte';
 export { default as TitleBlock } from './TitleBlock.svelte';
 export { default as TopBar } from './TopBar.svelte';
 export { showPull } from './pull';

@@ -1,5 +1,5 @@
 import { createContext } from 'svelte';
-import type { Store } from '../store';
+import type { Store } from '../../store';
 import type { Desk } from './desk.svelte';
 
 /** What every part of the screen works at. */

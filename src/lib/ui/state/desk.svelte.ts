@@ -3,58 +3,82 @@ import type { SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind } from '../../print';
 import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
-import type { Store, StoredJob } from '../store';
-import { amend, begin, change, redo, settle, undo, type History } from './history';
-import { hasSearchRecord, withSearchRecord, withoutSearchRecord } from './effort';
+import type { Store } from '../../store';
+import { changedParts } from './changed-parts';
+import { hasSearchRecord, withoutSearchRecord, withSearchRecord } from './effort';
+import {
+	type DeskOpening,
+	type Documents,
+	fetchDocuments,
+	OpenedJob,
+	openingOfRecord,
+} from './opening';
 import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
-import { currencyOf, keepRack, lifted, rulerOf, withRack } from './rack';
-import { Saver } from './saving';
+import { currencyOf, rulerOf } from './ruler';
+import { type LeftJob, Saver, takeWriterMark } from './saving';
 
-/** What a desk is opened on. */
-export interface DeskOpening {
-	readonly id: string;
-	readonly file: JobFile;
-	readonly sharesRack: boolean;
-	/** What the text of its file told beyond what it holds; said until another job is opened. */
-	readonly noted?: readonly Problem[];
-}
+/** The documents come at the latest so many milliseconds after a job was opened. */
+const ATTACH = 3000;
+
+const HOUR = 3_600_000;
+
+const NONE: DeskOpening = { id: '', file: {}, sharesRack: false, standsIn: true };
 
 /**
- * The open job: the file exactly as typed, its history, its plan, and its place in the browser's
- * database. Every change goes through here; nothing else writes a job.
+ * The open job: the file exactly as typed, what can be taken back, its plan, and its place in the
+ * browser's database. Every change goes through here; nothing else writes a job.
  */
 export class Desk {
-	#history = $state.raw<History<JobFile>>(begin({}));
+	/** Whatever of the open job is shown; read anew after each change. */
+	#file = $state.raw<JobFile>({});
 	id = $state('');
 	sharesRack = $state(false);
+	/** In words, what 'Undo' would take back; null when there is nothing. */
+	undoes = $state<string | null>(null);
+	redoes = $state<string | null>(null);
 	/** What a screen reader is told of the last undo or redo. */
 	said = $state('');
-	/** Told the mark of the job after each edit that has been written; opening a job is no edit. */
-	onEdit: (id: string) => void = () => undefined;
-	#newest: StoredJob | null = null;
+	/** In words, what another window has changed in the open job; empty for nothing. */
+	heard = $state('');
+	/** In words, what happened when the job was opened; empty for nothing. */
+	notice = $state('');
+	/** Told when a job has been changed here for the first time. */
+	onFirstEdit: () => void = () => undefined;
+	/** Marks what is done in this window. */
+	readonly writer: string;
 	readonly watch: PlanWatch;
 	readonly saver: Saver;
 	readonly #store: Store;
 	readonly #printer: Printer;
+	#job = new OpenedJob(NONE, null);
+	#fetched: Promise<Documents> | null = null;
+	#documents: Documents | null = null;
+	#isEdited = false;
+	#revised = 0;
 
-	constructor(store: Store, planner: Planner, printer: Printer) {
+	/**
+	 * @param writer the mark of this window; another one than it had cannot take back what it did
+	 */
+	constructor(store: Store, planner: Planner, printer: Printer, writer = takeWriterMark()) {
 		this.#store = store;
 		this.#printer = printer;
+		this.writer = writer;
 		this.watch = new PlanWatch(planner);
 		this.watch.onSearched = (record, by) => this.#keepSearch(record, by);
-		this.saver = new Saver(store);
+		this.watch.onShown = () => this.#attachSoon();
+		this.saver = new Saver();
 	}
 
 	get file(): JobFile {
-		return this.#history.now;
+		return this.#file;
 	}
 	get plan() {
 		return this.watch.plan;
 	}
 	/** The ruler lengths are typed and shown by, as far as the file says one. */
-	readonly ruler: Ruler = $derived(rulerOf(this.#history.now));
-	readonly currency: string = $derived(currencyOf(this.#history.now));
+	readonly ruler: Ruler = $derived(rulerOf(this.#file));
+	readonly currency: string = $derived(currencyOf(this.#file));
 	/** What the plan says of this very place in the file. */
 	problemsAt(path: Path): readonly Problem[] {
 		return this.watch.byPlace.get(pathKey(path)) ?? [];
@@ -63,70 +87,82 @@ export class Desk {
 	problemsIn(path: Path): readonly Problem[] {
 		return this.plan?.problems.filter((p) => startsWith(p.path, path)) ?? [];
 	}
-	/** In words, what 'Undo' would take back; null when there is nothing. */
-	get undoes(): string | null {
-		return this.#history.past.at(-1)?.what ?? null;
-	}
-	get redoes(): string | null {
-		return this.#history.future.at(-1)?.what ?? null;
-	}
-
-	/** Opens a job; the one open before is safe in the database already. */
+	/**
+	 * Opens a job: shows the file at once and fetches its documents after that. What is not kept
+	 * yet
+	 * of the one open before is written on.
+	 */
 	async open(opening: DeskOpening): Promise<void> {
 		const rack = opening.sharesRack ? await this.#store.thing('rack').catch(() => null) : null;
+		this.#job.leave();
+		const job = new OpenedJob(opening, rack);
+		this.#job = job;
+		job.onChange = () => this.#attached(job);
+		job.onOther = (file, before) => this.#hear(job, file, before);
 		this.id = opening.id;
-		this.sharesRack = opening.sharesRack;
-		this.#history = begin(withRack(lifted(opening.file), rack));
+		this.heard = '';
+		this.#revised = 0;
+		this.notice = opening.notice ?? '';
 		this.watch.clear();
 		this.watch.noted = opening.noted ?? [];
+		this.#show(job);
 		this.watch.follow(this.file, 0);
-		this.saver.keepThing('open', opening.id);
-		this.#save();
+		if (!opening.standsIn) setTimeout(() => this.#attachSoon(), ATTACH);
 	}
 
-	/** Opens a job of the database; false when it is not there. */
+	/** Opens a job of the database; false when it is not there, or is none that can be shown. */
 	async openStored(id: string): Promise<boolean> {
-		const stored = await this.#store.job(id);
-		if (!stored) return false;
-		await this.open({ ...stored, file: stored.file as JobFile });
+		const record = await this.#store.job(id);
+		const opening = record && openingOfRecord(record);
+		if (!opening) return false;
+		await this.open(opening);
 		return true;
 	}
 
 	/** A letter typed into the field at `path`; letters of one field are one step of undo. */
 	type(path: Path, value: unknown, what: string): void {
-		this.#change(put(this.file, path, value), what, pathKey(path));
+		this.#change((file) => put(file, path, value), what, pathKey(path));
 	}
 	/** A change that is a step of its own: a choice, a tick. */
 	set(path: Path, value: unknown, what: string): void {
-		this.#change(put(this.file, path, value), what, null);
+		this.#change((file) => put(file, path, value), what, null);
 	}
 	insert(path: Path, value: unknown, what: string, index?: number): void {
-		this.#change(insert(this.file, path, value, index), what, null);
+		this.#change((file) => insert(file, path, value, index), what, null);
 	}
 	remove(path: Path, index: number, what: string): void {
-		this.#change(remove(this.file, path, index), what, null);
+		this.#change((file) => remove(file, path, index), what, null);
 	}
 	move(path: Path, from: number, to: number, what: string): void {
-		this.#change(move(this.file, path, from, to), what, null);
+		this.#change((file) => move(file, path, from, to), what, null);
 	}
 	/** Several changes as one step. */
 	alter(make: (file: JobFile) => JobFile, what: string): void {
-		this.#change(make(this.file), what, null);
+		this.#change(make, what, null);
 	}
 	/** The field was left: what is typed into it next is a step of its own. */
 	settle(): void {
-		this.#history = settle(this.#history);
+		this.#job.settle();
 	}
 
+	/**
+	 * Takes back the last step of this window. One that is not in the documents yet is taken back
+	 * once they are there.
+	 */
 	undo(): void {
 		if (this.undoes === null) return;
-		this.said = `Undone: ${this.undoes}.`;
-		this.#moved(undo(this.#history));
+		if (!this.#job.isInDocuments) return void this.#whenAttached(() => this.undo());
+		const before = this.file;
+		const what = this.#job.undo();
+		this.said = this.#saidOf('Undone', what, before);
+		this.#moved(this.#job);
 	}
 	redo(): void {
 		if (this.redoes === null) return;
-		this.said = `Done again: ${this.redoes}.`;
-		this.#moved(redo(this.#history));
+		const before = this.file;
+		const what = this.#job.redo();
+		this.said = this.#saidOf('Done again', what, before);
+		this.#moved(this.#job);
 	}
 
 	/**
@@ -134,11 +170,9 @@ export class Desk {
 	 * becomes the shop's ('give').
 	 */
 	async shareRack(way: 'take' | 'give'): Promise<void> {
-		const rack = way === 'take' ? await this.#store.thing('rack').catch(() => null) : null;
-		this.sharesRack = true;
-		const before = this.file;
-		this.alter((file) => withRack(file, rack), "use the shop's rack");
-		if (this.file === before) this.#save();
+		const job = this.#job;
+		await job.shareRack(way, () => this.documents());
+		this.#moved(job);
 	}
 
 	/** Output files of the plan in view; none as long as there is no plan. */
@@ -150,8 +184,61 @@ export class Desk {
 	 * What the database has not got yet, when the page is about to go; null when everything is
 	 * kept.
 	 */
-	unkept(): StoredJob | null {
-		return this.saver.state === 'saved' ? null : this.#newest;
+	unkept(): LeftJob | null {
+		return this.#job.unkept(this.#documents);
+	}
+
+	/** Is anything in memory only after it could not be written? */
+	get isUnsaved(): boolean {
+		return this.saver.state === 'failed' || this.saver.others.length > 0;
+	}
+
+	/** There may be room, or an answer, or news from other windows, again. */
+	async lookAgain(): Promise<void> {
+		this.#documents?.shelf.hurry();
+		await this.#documents?.shelf.catchUp();
+	}
+
+	/** The documents, fetched when they are first asked for. */
+	documents(): Promise<Documents> {
+		this.#fetched ??= fetchDocuments(this.#store, this.writer).then((documents) => {
+			this.#documents = documents;
+			documents.shelf.onSaving = () => this.#look();
+			documents.shelf.onReplaced = () => void this.#openAnew();
+			return documents;
+		});
+		this.#fetched.catch(() => (this.#fetched = null));
+		return this.#fetched;
+	}
+
+	/** Resolves when all that was typed is kept, or could not be. */
+	async settled(): Promise<void> {
+		await this.#attach();
+		await this.#documents?.shelf.settled();
+	}
+
+	/**
+	 * Work that puts other things in place of all in the database, such as a backup: what is in
+	 * hand
+	 * is kept first and let go, and every window opens its job anew after it.
+	 */
+	async replaceAll(work: () => Promise<void>): Promise<void> {
+		await this.settled();
+		const { shelf } = await this.documents();
+		this.#job.leave();
+		shelf.forget();
+		try {
+			await work();
+		} finally {
+			shelf.tellReplaced();
+			await this.#openAnew();
+		}
+	}
+
+	/** The page is done with it: nothing is written any more. */
+	close(): void {
+		this.watch.clear();
+		this.#documents?.shelf.close();
 	}
 
 	/**
@@ -174,8 +261,15 @@ export class Desk {
 		this.alter(withoutSearchRecord, 'back to the usual search');
 	}
 
-	#change(file: JobFile, what: string, run: string | null): void {
-		this.#moved(change(this.#history, file, what, run));
+	#change(make: (file: JobFile) => JobFile, what: string, run: string | null): void {
+		const job = this.#job;
+		if (!job.change(make, what, run)) return;
+		this.heard = '';
+		this.#moved(job);
+		this.#reviseHourly(job.id, 'while it was worked on', job.file);
+		if (this.#isEdited) return;
+		this.#isEdited = true;
+		this.onFirstEdit();
 	}
 
 	/**
@@ -184,36 +278,100 @@ export class Desk {
 	 * no step of its own.
 	 */
 	#keepSearch(record: SearchRecord, by: 'keep looking' | 'stop'): void {
-		const file = withSearchRecord(this.file, record);
-		if (file === this.file) return;
-		this.#history =
-			by === 'stop' ? amend(this.#history, file) : change(this.#history, file, by, null);
-		this.#written();
+		const job = this.#job;
+		if (withSearchRecord(this.file, record) === this.file) return;
+		const make = (file: JobFile): JobFile => withSearchRecord(file, record);
+		if (by === 'stop') job.amend(make);
+		else job.change(make, by, null);
+		this.#show(job);
+		void this.#attach();
 	}
 
-	#moved(history: History<JobFile>): void {
-		if (history === this.#history) return;
-		this.#history = history;
-		this.watch.follow(this.file);
-		this.#written();
+	/** The file is another than before by what was done here. */
+	#moved(job: OpenedJob): void {
+		if (job !== this.#job) return;
+		const before = this.file;
+		this.#show(job);
+		if (this.file !== before) this.watch.follow(this.file);
+		void this.#attach();
 	}
 
-	#written(): void {
-		this.#save();
+	#show(job: OpenedJob): void {
+		if (job !== this.#job) return;
+		this.#file = job.file;
+		this.sharesRack = job.sharesRack;
+		this.undoes = job.undoes;
+		this.redoes = job.redoes;
+		this.#look();
+	}
+
+	/** The documents are there; they may hold more than was shown. */
+	#attached(job: OpenedJob): void {
+		if (job !== this.#job) return;
+		const before = this.file;
+		this.#show(job);
+		if (this.file !== before) this.watch.follow(this.file);
+	}
+
+	#look(): void {
+		this.saver.look(this.id, this.#job.isInDocuments, this.#documents?.shelf ?? null);
+	}
+
+	/** Another window has changed the job: it is planned again, and whatever is wrong is shown. */
+	#hear(job: OpenedJob, file: JobFile, before: JobFile): void {
+		if (job !== this.#job) return;
+		this.#reviseHourly(job.id, 'before another window changed it', before);
+		this.#show(job);
+		this.watch.follow(file);
+		const parts = changedParts(before, file);
+		if (parts.length > 0) this.heard = `Another window changed: ${parts.join(', ')}.`;
+	}
+
+	#saidOf(done: string, what: string | null, before: JobFile): string {
+		if (this.#job.file !== before) return `${done}: ${what}.`;
+		return `Nothing left of it to take back: ${what}. Another window has changed it since.`;
+	}
+
+	#attachSoon(): void {
+		if (!this.#job.opening.standsIn) void this.#attach();
+	}
+
+	/** Brings the open job's documents; tried again until they come. */
+	async #attach(): Promise<void> {
+		const job = this.#job;
+		if (job.id === '') return;
+		try {
+			await job.attach(() => this.documents());
+		} catch (error) {
+			if (job === this.#job) this.saver.fail(NO_DOCUMENTS);
+			console.error(error);
+		}
+	}
+
+	async #whenAttached(then: () => void): Promise<void> {
+		const job = this.#job;
+		await this.#attach();
+		if (job === this.#job && job.isInDocuments) then();
+	}
+
+	/** Keeps a revision once an hour at most; without an answer there is none. */
+	#reviseHourly(id: string, why: string, file: JobFile): void {
+		const at = Date.now();
+		if (at - this.#revised < HOUR) return;
+		this.#revised = at;
+		void import('../../store/keepsake/revisions')
+			.then(({ keepHourlyRevision }) => keepHourlyRevision(this.#store, id, { why, at, file }))
+			.catch(() => undefined);
+	}
+
+	/** Another window has put a backup in place of all. */
+	async #openAnew(): Promise<void> {
 		const { id } = this;
-		void this.saver.settled().then(() => this.onEdit(id));
-	}
-
-	#save(): void {
-		const job: StoredJob = {
-			id: this.id,
-			name: typeof this.file.name === 'string' ? this.file.name : '',
-			file: this.file,
-			changed: Date.now(),
-			sharesRack: this.sharesRack,
-		};
-		this.#newest = job;
-		this.saver.keep(job);
-		if (this.sharesRack) this.saver.keepThing('rack', keepRack(this.file));
+		this.#job.leave();
+		if (await this.openStored(id).catch(() => false)) return;
+		this.notice = 'A backup was put in place of all jobs; this one is not among them.';
 	}
 }
+
+const NO_DOCUMENTS =
+	'A part of the planner could not be fetched: save the job as a file, then reload.';

@@ -1,7 +1,7 @@
 export { tickCut, tickedCuts } from './bench-work';
 export { room, setRoom } from './context';
-export { Desk, type DeskOpening } from './desk.svelte';
-export { firstJob, newEmpty, newFromSample, newId } from './first-job';
+export { Desk } from './desk.svelte';
+export { type DeskOpening, firstJob, newEmpty, newFromSample, newId } from './opening';
 export { listAt, pathKey } from './path';
-export { rulerOf } from './rack';
-export { leaveWords, OtherWindows, takeWords } from './saving';
+export { rulerOf } from './ruler';
+export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

@@ -49,6 +49,9 @@ export class PlanWatch {
 	/** Told the search behind each new plan in view. */
 	onSearched: (record: SearchRecord, by: 'keep looking' | 'stop') => void = () => undefined;
 
+	/** Told when a plan is in view. */
+	onShown: () => void = () => undefined;
+
 	/** Problems that no plan knows of, said with those of each plan. */
 	noted: readonly Problem[] = [];
 
@@ -148,6 +151,7 @@ export class PlanWatch {
 		if (n !== this.#n || !plan) return false;
 		this.plan =
 			this.noted.length === 0 ? plan : { ...plan, problems: [...this.noted, ...plan.problems] };
+		this.onShown();
 		return true;
 	}
 

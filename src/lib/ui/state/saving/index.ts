@@ -1,3 +1,5 @@
-export { leaveWords, takeWords } from './last-words';
-export { OtherWindows } from './other-windows.svelte';
+export { askForRoom } from './ask-for-room';
+export { leaveWords, type LeftJob, takeWords } from './last-words';
+export { pageStorage } from './page-storage';
 export { Saver } from './saver.svelte';
+export { leaveWriterMark, takeWriterMark } from './writer-mark';

@@ -1,0 +1,91 @@
+import * as Y from 'yjs';
+
+/** One register written: in which map, under which key, what it said and says (null: nothing). */
+export type RegisterEdit = readonly [
+	map: string,
+	key: string,
+	from: string | null,
+	to: string | null,
+];
+
+/** Who wrote: this window, or whatever came in. */
+export type Writer = 'here' | 'elsewhere';
+
+/**
+ * A document that merges: registers of text in named maps. Of two that wrote the same register
+ * without knowing of each other one wins, the same one on every device; everything else is kept.
+ * The door through which the library of merging documents enters.
+ */
+export class SharedDocument {
+	readonly #doc = new Y.Doc();
+
+	/**
+	 * @param writer a number no other writer of this document goes by; two that write the very same
+	 *   under one number have written it once
+	 */
+	constructor(writer?: number) {
+		if (writer !== undefined) this.#doc.clientID = writer;
+	}
+
+	get isEmpty(): boolean {
+		return this.#doc.store.clients.size === 0;
+	}
+
+	/** Null for none, and for what no register holds. */
+	register(map: string, key: string): string | null {
+		const held = this.#doc.getMap(map).get(key);
+		return typeof held === 'string' ? held : null;
+	}
+
+	keys(map: string): string[] {
+		return [...this.#doc.getMap(map).keys()];
+	}
+
+	/**
+	 * Writes a register; null takes it out. Says what was written, or null when it said so already.
+	 */
+	put(map: string, key: string, to: string | null): RegisterEdit | null {
+		const from = this.register(map, key);
+		if (from === to) return null;
+		if (to === null) this.#doc.getMap(map).delete(key);
+		else this.#doc.getMap(map).set(key, to);
+		return [map, key, from, to];
+	}
+
+	/** Everything written within is one update. */
+	together<T>(work: () => T): T {
+		return this.#doc.transact(work, 'here' satisfies Writer);
+	}
+
+	/** Takes in an update. Throws on bytes that are none, and has then taken in nothing. */
+	take(update: Uint8Array): void {
+		Y.decodeUpdate(update);
+		Y.applyUpdate(this.#doc, update, 'elsewhere' satisfies Writer);
+	}
+
+	/** The whole document as one update. */
+	whole(): Uint8Array {
+		return Y.encodeStateAsUpdate(this.#doc);
+	}
+
+	/**
+	 * Told each update that changes the document, and who wrote it.
+	 *
+	 * @returns ends the telling
+	 */
+	onUpdate(tell: (update: Uint8Array, by: Writer) => void): () => void {
+		const told = (update: Uint8Array, origin: unknown): void =>
+			tell(update, origin === 'here' ? 'here' : 'elsewhere');
+		this.#doc.on('update', told);
+		return () => this.#doc.off('update', told);
+	}
+
+	close(): void {
+		this.#doc.destroy();
+	}
+}
+
+/** Several updates as one. */
+export function updatesAsOne(updates: readonly Uint8Array[]): Uint8Array {
+	return Y.mergeUpdates([...updates]);
+}

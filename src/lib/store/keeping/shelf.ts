@@ -1,0 +1,133 @@
+import type { Store } from '../database';
+import { Keeper, type SaveState } from './keeper';
+import { faultWords } from './fault-words';
+import { USUAL_WAITS, type Waits } from './waiting';
+import { Windows, type WindowWord } from './windows';
+
+/** The documents in use, each with its keeper, and the other windows that use them too. */
+export class Shelf {
+	readonly store: Store;
+	/** Marks what this window does as its own. */
+	readonly writer: string;
+	/** Told when something about what is kept has changed. */
+	onSaving: () => void = () => undefined;
+	/** Told when another window has put other things in place of all. */
+	onReplaced: () => void = () => undefined;
+	readonly #waits: Waits;
+	readonly #keepers = new Map<string, Keeper>();
+	readonly #windows: Windows;
+	#closed = false;
+
+	constructor(
+		store: Store,
+		{ writer, waits = USUAL_WAITS, channel }: { writer: string; waits?: Waits; channel?: string },
+	) {
+		this.store = store;
+		this.writer = writer;
+		this.#waits = waits;
+		this.#windows = new Windows((word) => this.#hear(word), channel);
+		store.onClosed(() => this.#closedUnderUs());
+	}
+
+	get waits(): Waits {
+		return this.#waits;
+	}
+
+	/** The keeper of a document, the same each time as long as it is in use or not yet kept. */
+	keeper(doc: string): Keeper {
+		const known = this.#keepers.get(doc);
+		if (known) return known;
+		const keeper = new Keeper(this.store, doc, {
+			waits: this.#waits,
+			tell: () => this.onSaving(),
+			wrote: (update, kept) => this.#windows.tell({ kind: 'wrote', doc, update, kept }),
+		});
+		this.#keepers.set(doc, keeper);
+		return keeper;
+	}
+
+	/** Lets go of all documents but these; what is not kept yet stays, and is tried on. */
+	keepOnly(docs: ReadonlySet<string>): void {
+		for (const [doc, keeper] of this.#keepers) {
+			if (docs.has(doc) || keeper.saving !== 'saved') continue;
+			keeper.close();
+			this.#keepers.delete(doc);
+		}
+	}
+
+	saving(doc: string): SaveState {
+		return this.#keepers.get(doc)?.saving ?? 'saved';
+	}
+
+	/** What of a document is in memory only, as one update; null for nothing. */
+	unkept(doc: string): Uint8Array | null {
+		return this.#keepers.get(doc)?.unkept() ?? null;
+	}
+
+	/** The documents that the store has not got as they are. */
+	unsaved(): string[] {
+		return [...this.#keepers].filter(([, { saving }]) => saving !== 'saved').map(([doc]) => doc);
+	}
+
+	/** In words, why the last go failed; null when none did. */
+	fault(): string | null {
+		const failed = [...this.#keepers.values()].find(({ saving }) => saving === 'failed');
+		return failed ? faultWords(failed.fault) : null;
+	}
+
+	/** There may be room, or an answer, again: try now. */
+	hurry(): void {
+		for (const keeper of this.#keepers.values()) keeper.hurry();
+	}
+
+	/** Takes in what was written while this window was away. */
+	async catchUp(): Promise<void> {
+		await Promise.allSettled([...this.#keepers.values()].map((keeper) => keeper.catchUp()));
+	}
+
+	async settled(): Promise<void> {
+		await Promise.all([...this.#keepers.values()].map((keeper) => keeper.settled()));
+	}
+
+	/** Other windows fetch everything anew. */
+	tellReplaced(): void {
+		this.#windows.tell({ kind: 'replaced' });
+	}
+
+	/** Forgets every document without writing it: the store holds others under their names now. */
+	forget(): void {
+		for (const keeper of this.#keepers.values()) keeper.close();
+		this.#keepers.clear();
+	}
+
+	close(): void {
+		this.#closed = true;
+		this.forget();
+		this.#windows.close();
+	}
+
+	#hear(word: WindowWord): void {
+		if (this.#closed) return;
+		if (word.kind === 'replaced') {
+			this.forget();
+			this.onReplaced();
+		}
+		if (word.kind !== 'wrote') return;
+		try {
+			this.#keepers.get(word.doc)?.hear(word.update, word.kept);
+		} catch {
+			// From a window of another version: what it wrote is fetched from the store.
+		}
+	}
+
+	/**
+	 * The database was closed, perhaps deleted, under the page. A look at it once that is over puts
+	 * back what is in memory: a document that the store has lost is written whole.
+	 */
+	#closedUnderUs(): void {
+		setTimeout(() => {
+			if (this.#closed) return;
+			for (const keeper of this.#keepers.values()) keeper.touch();
+		}, this.#waits.first);
+	}
+}

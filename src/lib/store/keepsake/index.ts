@@ -1,0 +1,1 @@
+export { throwAway } from './trash';
