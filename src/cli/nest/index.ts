@@ -1,3 +1,3 @@
-export { answerNest } from './effort';
 export { nestCommand } from './command';
+export { answerNest } from './effort';
 export { type NestProblem, readNest } from './problem';

@@ -1,5 +1,13 @@
-import { type Box, clothName, clothOnFace, type Job, type Panel, type Path } from '../job';
-import type { Problem, Unsized } from '../job';
+import {
+	type Box,
+	clothName,
+	clothOnFace,
+	type Job,
+	type Panel,
+	type Path,
+	type Problem,
+	type Unsized,
+} from '../job';
 import { mm, type Length } from '../measure';
 import { type BoxPlan, planBox } from './box';
 import { type PanelPlan, planPanel } from './panel';

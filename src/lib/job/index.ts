@@ -83,8 +83,8 @@ export {
 	parseText,
 	problemsOf,
 	readJob,
-	type Unsized,
 	showHidden,
+	type Unsized,
 } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {

@@ -1,5 +1,5 @@
 export { docOfJob, openStore, SHOP_DOC, type Store, type StoredJob } from './database';
-export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
-export type { SaveState, Shelf } from './keeping';
+export { JobInHand, type JobToOpen, openJob, shopAtHand } from './hand';
+export { type SaveState, Shelf } from './keeping';
 export { throwAway } from './keepsake';
 export { lifted, withRack } from './rack';

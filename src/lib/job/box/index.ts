@@ -1,4 +1,4 @@
-export { box, type Box } from './box';
+export { type Box, box } from './box';
 export type { BoxDevice } from './device';
 export type { Driver } from './driver';
 export type { BoardKey, BoxSpot } from './fields';

@@ -4,4 +4,4 @@ export { drawing, type OutlineDrawing } from './drawing';
 export type { EdgeChoice, EdgeChoices } from './edge';
 export type { Layer, PanelWindow } from './layer';
 export type { OutlineShape, PlacedShape } from './outline';
-export { panel, type Panel } from './panel';
+export { type Panel, panel } from './panel';

@@ -1,9 +1,15 @@
 import { Dexie, type EntityTable, type Table } from 'dexie';
 import { versionOf } from './glance';
 import { addTo, changeRecord, compactTo, type Tables } from './additions';
-import { docOfJob } from './records';
-import type { Everything, StoredJob, StoredRevision, StoredStep } from './records';
-import type { StoredThing, StoredUpdate } from './records';
+import {
+	docOfJob,
+	type Everything,
+	type StoredJob,
+	type StoredRevision,
+	type StoredStep,
+	type StoredThing,
+	type StoredUpdate,
+} from './records';
 import { type Addition, NewerStore, type Store } from './store';
 
 /*

@@ -1,3 +1,4 @@
+export { openStore } from './open-store';
 export {
 	docOfJob,
 	type Everything,
@@ -7,5 +8,4 @@ export {
 	type StoredStep,
 	type StoredUpdate,
 } from './records';
-export { type Beside, type Store } from './store';
-export { openStore } from './open-store';
+export type { Beside, Store } from './store';

@@ -1,2 +1,2 @@
-export type { JobInHand } from './job-in-hand';
-export type { JobToOpen, openJob, shopAtHand } from './open-job';
+export { JobInHand } from './job-in-hand';
+export { type JobToOpen, openJob, shopAtHand } from './open-job';

@@ -7,5 +7,5 @@ export {
 	tieDownRows,
 } from './hold-text';
 export { RADIATOR_HEADS, radiatorTexts, responseColumns } from './response-columns';
-export { ADJUSTED, volumeLines } from './volume-lines';
 export { stepText } from './step-text';
+export { ADJUSTED, volumeLines } from './volume-lines';

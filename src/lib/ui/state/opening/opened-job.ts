@@ -1,6 +1,13 @@
 import type { JobFile } from '../../../job';
-import type { JobInHand, JobToOpen, StoredJob } from '../../../store';
-import { withRack, lifted, docOfJob, SHOP_DOC } from '../../../store';
+import {
+	type JobInHand,
+	type JobToOpen,
+	type StoredJob,
+	withRack,
+	lifted,
+	docOfJob,
+	SHOP_DOC,
+} from '../../../store';
 import type { Documents } from './documents';
 import type { DeskOpening } from './desk-opening';
 import type { LeftJob } from '../saving';
