@@ -30,7 +30,7 @@ import {
 	zoneFigures,
 } from './layers';
 import type { PanelPlan } from './panel-plan';
-import { checkMarks } from './same-marks';
+import { checkMarks, withOwnMarks } from './same-marks';
 
 type Figures = Omit<PanelDetail, 'assembly'>;
 
@@ -39,7 +39,9 @@ type Figures = Omit<PanelDetail, 'assembly'>;
  * panel stands in the job file. What cannot be made is left out and said; what can be, is planned.
  */
 export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
-	const bench = benchFor(panel, job, path);
+	const asked = benchFor(panel, job, path);
+	checkMarks(asked);
+	const bench = { ...asked, panel: withOwnMarks(panel) };
 	const f = figuresOf(bench);
 	const { problems } = bench.log;
 	const nothing = { id: panel.id, name: panel.name, parts: [], coverings: [], needs: [] };
@@ -149,7 +151,6 @@ function forbidden(made: Made): { name: string; outline: Figures['fit']['board']
 
 /** All that is to be looked at; false where the panel must not be made. */
 function check(bench: Bench, f: Figures): boolean {
-	checkMarks(bench);
 	checkLies(bench, f);
 	checkRims(bench, f);
 	checkTurnUnder(bench, f);

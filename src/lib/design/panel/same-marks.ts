@@ -1,3 +1,4 @@
+import type { Panel } from '../../job';
 import type { Bench } from './bench';
 
 const LISTS = ['windows', 'layers', 'covers', 'hinges', 'rings', 'zones', 'devices'] as const;
@@ -18,4 +19,46 @@ export function checkMarks({ panel, log }: Bench): void {
 				);
 		});
 	}
+}
+
+/**
+ * The panel with a mark of its own for each thing: whatever is made of a thing goes by its mark,
+ * and two parts under one would be one part to the saw. A later thing of the same mark is numbered,
+ * and so is a layer whose mark a piece of the panel has of itself.
+ */
+export function withOwnMarks(panel: Panel): Panel {
+	const lists = LISTS.map((list) => {
+		const taken = list === 'layers' ? ofItself(panel) : new Set<string>();
+		return [list, numbered<{ readonly id: string }>(panel[list], taken)] as const;
+	});
+	const own = { ...panel, ...Object.fromEntries(lists) };
+	const now = new Map(panel.layers.map(({ id }, i) => [id, own.layers[i]?.id ?? id]).toReversed());
+	const layers = own.layers.map((l) => ({ ...l, on: l.on && (now.get(l.on) ?? l.on) }));
+	return { ...own, layers };
+}
+
+/** Marks that pieces have which are no layers: boards, covers, ledges, rings. */
+function ofItself({ hinges, covers, rings }: Panel): Set<string> {
+	return new Set([
+		'board',
+		...hinges.flatMap((_, i) => [`board-${i + 1}`, `board-${i + 2}`]),
+		...covers.flatMap(({ id }) => [`cover-${id}`, `ledge-${id}`]),
+		...rings.map(({ id }) => `ring-${id}`),
+	]);
+}
+
+function numbered<T extends { readonly id: string }>(
+	things: readonly T[],
+	taken: Set<string>,
+): T[] {
+	const asked = new Set(things.map(({ id }) => id));
+	return things.map((thing) => {
+		let { id } = thing;
+		for (let n = 2; taken.has(id); n++) {
+			const next = `${thing.id}-${n}`;
+			if (!asked.has(next)) id = next;
+		}
+		taken.add(id);
+		return { ...thing, id };
+	});
 }
