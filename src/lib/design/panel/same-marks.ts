@@ -32,8 +32,13 @@ export function withOwnMarks(panel: Panel): Panel {
 		return [list, numbered<{ readonly id: string }>(panel[list], taken)] as const;
 	});
 	const own = { ...panel, ...Object.fromEntries(lists) };
-	const now = new Map(panel.layers.map(({ id }, i) => [id, own.layers[i]?.id ?? id]).toReversed());
-	const layers = own.layers.map((l) => ({ ...l, on: l.on && (now.get(l.on) ?? l.on) }));
+	const names = panel.layers.map(({ id }, i): [string, string] => [id, own.layers[i]?.id ?? id]);
+	// What lies on a mark that two have lies on the first of them.
+	const now = new Map(names.toReversed());
+	const layers = own.layers.map((l) => ({
+		...l,
+		on: l.on === null ? null : (now.get(l.on) ?? l.on),
+	}));
 	return { ...own, layers };
 }
 
