@@ -88,9 +88,9 @@ function areaOf(section: readonly P[]): { area: number; x: number; y: number } {
 }
 
 /**
- * Volume of a convex body and its moment, by level sections. Between one corner and the next one up,
- * each side of a section grows evenly: its moments go by the third power of the height, for which
- * two sections stand exactly, where Gauss puts them.
+ * Volume of a convex body and its moment, by level sections. Between one corner and the next one
+ * up, each side of a section grows evenly: its moments go by the third power of the height, for
+ * which two sections stand exactly, where Gauss puts them.
  */
 function bySections(body: Body): P & { volume: number } {
 	const heights = [...body.outside, ...body.inside].map((p) => p.z).sort((a, b) => a - b);
