@@ -32,9 +32,12 @@ const LONG: Readonly<Record<string, number>> = {
 const isShort = ({ field, value }: Change): boolean =>
 	typeof value !== 'number' || value <= (LONG[field] ?? Infinity);
 
+/** Every job whose fields are walked. */
+export const allJobs = (): JobFile[] => said([...LISTS, ...BOXES, ...PANELS]);
+
 /** Changes alike, in every job that has the field. */
 export function allChanges(): ReadonlyMap<string, readonly Change[]> {
-	const all = said([...LISTS, ...BOXES, ...PANELS]).flatMap((base) =>
+	const all = allJobs().flatMap((base) =>
 		changesOf(base).filter((c) => OWN.test(c.field) || MAIN.includes(base.name ?? '')),
 	);
 	const groups = new Map<string, Change[]>();

@@ -179,6 +179,26 @@ const slotted = boxJob('With a slot', {
 	braces: [{ kind: 'shelf', across: 'height', at: 330, from: 60, length: 100, material: 'mdf' }],
 });
 
+/** Its slot goes up the back and comes forward again under the top. */
+const folded = boxJob('With a slot folded twice', {
+	shape: { kind: 'plain', width: 500, height: 420, depth: 450 },
+	drivers: [{ ...driver, at: { across: 250, up: 220 } }],
+	vents: [
+		{
+			kind: 'slot',
+			name: 'Slot',
+			along: 'bottom',
+			gap: 30,
+			run: 300,
+			bend: 'U',
+			material: 'mdf',
+			goal: { by: 'length', length: 1000 },
+			mouths: 'both-free',
+			factor: null,
+		},
+	],
+});
+
 const stepped = boxJob('Over a wheel arch', {
 	shape: {
 		kind: 'stepped',
@@ -278,6 +298,7 @@ export const BOXES: readonly JobFile[] = [
 	vented,
 	passive,
 	slotted,
+	folded,
 	stepped,
 	truncated,
 	angled,

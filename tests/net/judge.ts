@@ -40,7 +40,7 @@ function printedOf(made: Plan): string {
 }
 
 const known = new Map<JobFile, Promise<Seen>>();
-const baseSeen = (base: JobFile): Promise<Seen> => {
+export const baseSeen = (base: JobFile): Promise<Seen> => {
 	const found = known.get(base) ?? seen(base);
 	known.set(base, found);
 	return found;

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
 import { plan } from '../../src/lib/plan';
@@ -100,6 +101,52 @@ const panelWith = (name: string, change: (panel: PanelFile) => void): JobFile =>
 	return file;
 };
 type PanelFile = NonNullable<JobFile['panels']>[number];
+
+describe('what is told and does not keep the rest from the saw', () => {
+	const titles = async (file: JobFile): Promise<string[]> =>
+		printPack(await plan(file, { effort: 1 })).map((page) => page.title);
+
+	it('two layers of one mark: both are on the sheets', async () => {
+		const file = panelWith('Trim panel', ({ layers = [] }) => {
+			for (const layer of layers) layer.id = 'raised';
+		});
+		const made = await plan(file, { effort: 1 });
+		expect(await told(file, 'panels.0.layers.1.id')).toEqual([
+			'Layer has the mark "raised", which Layer has already.',
+		]);
+		expect(made.boards.flatMap((b) => b.faults)).toEqual([]);
+		expect((await titles(file)).join()).not.toContain('refused');
+		const laid = made.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.placed));
+		expect(laid.map((p) => p.id).sort()).toEqual(['board', 'raised', 'raised-2'].map(ofPanel));
+	});
+
+	it('a pack of next to nothing', async () => {
+		const file = named(PANELS, 'Trim panel');
+		const sealant = { id: 'mastic', name: 'Mastic', kind: 'sealant', pack: 5e-324 } as const;
+		file.stock?.sundries?.push(sealant);
+		const at = `stock.sundries.${(file.stock?.sundries?.length ?? 0) - 1}.pack`;
+		expect(await told(file, at)).toEqual(['One pack holds next to nothing.']);
+		expect((await titles(file)).join()).toContain('Order list');
+	});
+
+	it('a window longer than its board', async () => {
+		const sample = new URL('../../shared/jobs/panel-stepped-cover.json', import.meta.url);
+		const file = JSON.parse(readFileSync(sample, 'utf8')) as JobFile;
+		const floor = file.panels?.find((p) => p.id === 'floor');
+		const shape = floor?.windows?.[0]?.outline.shape;
+		if (shape?.kind !== 'oval') throw new Error('the floor of the sample has no oval window');
+		expect(await told(file, 'panels.1.windows.0.outline')).toEqual([]);
+		const pages = await titles(file);
+		shape.length = 1000;
+		expect(await told(file, 'panels.1.windows.0.outline')).toEqual([
+			'Grip hole runs over the edge of the board.',
+		]);
+		expect((await titles(file)).length).toBeGreaterThan(pages.length / 2);
+		expect((await titles(file)).join()).toContain('Folding floor');
+	});
+});
+
+const ofPanel = (mark: string): string => `panel.${mark}`;
 
 describe('what was filled in and had no say', () => {
 	it('words for the bench stand on the page of the box and of the panel', async () => {

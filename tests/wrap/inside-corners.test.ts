@@ -61,6 +61,58 @@ const hatch = (r: number) =>
 const corners = (made: ReturnType<typeof wrap>) =>
 	made.blanks[0]!.verdicts!.filter((v) => v.where.includes('inside corner'));
 
+/** A hole 200 x 150 with its four corners rounded to these radii, from the lower left round. */
+const uneven = ([a, b, c, d]: readonly [number, number, number, number]) =>
+	outline(
+		[200 + a, 150],
+		[400 - b, 150, QUARTER],
+		[400, 150 + b],
+		[400, 300 - c, QUARTER],
+		[400 - c, 300],
+		[200 + d, 300, QUARTER],
+		[200, 300 - d],
+		[200, 150 + a, QUARTER],
+	);
+
+describe('a hole with corners of several radii', () => {
+	it('is told of once, with its radii and what the tightest asks', () => {
+		const made = wrap(windowed(uneven([20, 30, 30, 45])), HARD);
+		// 12 / (20 - 12) = 150 %; each opens by a quarter circle of radius 12 in all.
+		const told = made.problems.filter((p) => p.what.includes('inside corners'));
+		expect(told.map((p) => [p.kind, p.path.join('.'), p.what])).toEqual([
+			[
+				'note',
+				'panels.0.windows.2',
+				'Tray face: Hatch, inside corners, radii 20 mm, 30 mm and 45 mm. At the tightest the cloth must stretch by 150 % and gives 0 %; ' +
+					'slit there, its cuts open by up to 18.9 mm in all at the foot of the edge, 12 mm high.',
+			],
+		]);
+		expect(corners(made).map((v) => [v.asks, v.takes])).toEqual([[150, false]]);
+	});
+
+	it('tells those that leave bare board from those that do not', () => {
+		const { problems } = wrap(windowed(uneven([8, 10, 30, 30])), HARD);
+		const told = problems.filter((p) => p.what.includes('inside corners'));
+		expect(told.map((p) => [p.kind, /corners, (.*?)\./.exec(p.what)?.[1]])).toEqual([
+			['check', 'radii 8 mm and 10 mm'],
+			['note', 'radius 30 mm'],
+		]);
+	});
+
+	it('with more radii than are worth a list tells the tightest and the widest', () => {
+		const star = outline(
+			...[...Array(8).keys()].flatMap((i): [number, number, number][] => {
+				const along = (i * Math.PI) / 4;
+				const reach = 60 + 8 * i;
+				return [[300 + reach * Math.cos(along), 200 + reach * Math.sin(along), 0.2]];
+			}),
+		);
+		const { problems } = wrap(windowed(star), HARD);
+		const told = problems.filter((p) => /radii from [\d.]+ mm to [\d.]+ mm/.test(p.what));
+		expect(told).toHaveLength(1);
+	});
+});
+
 describe('an inside corner of an outline', () => {
 	it('that is sharp is said, with the bare board it would leave', () => {
 		const made = wrap({ outline: ell }, HARD);

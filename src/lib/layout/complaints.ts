@@ -2,6 +2,7 @@ import { LOOSE, type Part } from '../design';
 import type { Job, PinnedLayout, Places, Path, Problem } from '../job';
 import type { Blank } from '../wrap';
 import type { BoardLayouts, ClothLayouts } from './layouts';
+import { tooManyCuts } from './most-cuts';
 
 interface Laid {
 	readonly parts: readonly Part[];
@@ -26,6 +27,7 @@ export function complaints(
 		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
 		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
+		...tooManyCuts(laid.boards),
 		...laid.cloths.flatMap((c) =>
 			c.rolls.flatMap((r) => r.faults.map((f) => fault(r.roll, f.where, f.what))),
 		),

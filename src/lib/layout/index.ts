@@ -14,6 +14,7 @@ export {
 } from './boards';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
+export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
 export { type Carpeting, chooseWays, layCloths, type PricedWay } from './rolls';
 export {

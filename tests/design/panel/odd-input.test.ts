@@ -56,6 +56,47 @@ describe('devices', () => {
 	});
 });
 
+describe('the parts of things with the same mark', () => {
+	const layer = (id: string, x: number, more: object = {}) => ({
+		id,
+		material: 'ply-6',
+		outline: at(x, 150, 60, 60),
+		...more,
+	});
+	const ids = (more: Partial<PanelFile>) => panel(more).parts.map((p) => p.id.split('.')[1]);
+
+	it('have marks of their own, so that each of them is cut', () => {
+		const layers = [layer('a', 100), layer('a', 200), layer('a-2', 300), layer('a', 400)];
+		expect(ids({ layers })).toEqual(['board', 'a', 'a-3', 'a-2', 'a-4']);
+		expect(told({ layers }).filter((t) => t.includes('mark'))).toEqual([
+			'check layers.1.id: Layer has the mark "a", which Layer has already.',
+			'check layers.3.id: Layer has the mark "a", which Layer has already.',
+		]);
+	});
+
+	it('nor does a layer take the mark of the board; what lies on it still does', () => {
+		const layers = [
+			layer('board', 100, { outline: at(100, 100, 200, 200) }),
+			layer('b', 150, { on: 'board' }),
+		];
+		expect(ids({ layers })).toEqual(['board', 'board-2', 'b']);
+		expect(panel({ layers }).detail!.layers.map((l) => l.on)).toEqual([null, 'board-2']);
+		expect(told({ layers }).filter((t) => t.includes('mark'))).toEqual([]);
+	});
+
+	it('are made of what each of them says itself', () => {
+		const ring = (x: number, cloth: string | null) => ({
+			id: 'r',
+			outline: { shape: { kind: 'circle', diameter: 80 } as const, x, y: 200 },
+			lap: 20,
+			material: 'ply-6',
+			cloth,
+		});
+		const { coverings } = panel({ rings: [ring(150, null), ring(400, 'carpet')] });
+		expect(coverings.map((c) => c.id.split('.')[1])).toEqual(['face', 'ring-r-2']);
+	});
+});
+
 describe('what is asked of edges', () => {
 	it('is heeded once where an edge is given twice, and that is said', () => {
 		const own = [

@@ -39,9 +39,10 @@ type Figures = Omit<PanelDetail, 'assembly'>;
  * panel stands in the job file. What cannot be made is left out and said; what can be, is planned.
  */
 export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
-	const bench = benchFor(withOwnMarks(panel), job, path);
+	const asked = benchFor(panel, job, path);
+	checkMarks(asked);
+	const bench = { ...asked, panel: withOwnMarks(panel) };
 	const f = figuresOf(bench);
-	if (f) checkMarks(bench, panel);
 	const { problems } = bench.log;
 	const nothing = { id: panel.id, name: panel.name, parts: [], coverings: [], needs: [] };
 	if (!f) return { ...nothing, problems };

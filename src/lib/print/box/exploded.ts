@@ -23,6 +23,7 @@ import {
 	boxInRing,
 	boxOffRing,
 	inRing,
+	overlap,
 	round,
 } from '../drawing';
 import { onBoard } from './views';
@@ -139,18 +140,27 @@ function bodyMarks({ b, sides, face, holes, hidden }: Body): Mark[] {
  * drawn over it.
  */
 function named({ b, sides, face, holes }: Body, i: number, all: readonly Body[]): Named {
-	const over = all.slice(i + 1).flatMap((o) => [...o.sides, o.face]);
+	const shown = [...sides, face];
 	const own = round(face);
+	const about = round(shown.flat());
+	// Those that lie elsewhere hide nothing of it; a hair more, so that what touches counts.
+	const over = all
+		.slice(i + 1)
+		.flatMap((o) => [...o.sides, o.face])
+		.filter((ring) => overlap(round(ring), about, -0.01));
 	const middle = { x: own.x + own.width / 2, y: own.y + own.height / 2 };
-	const shows = (p: Spot): boolean => !over.some((ring) => inRing(p, ring));
-	const inHole = (p: Spot): boolean => holes.some((ring) => inRing(p, ring));
-	const far = (p: Spot): number => Math.hypot(p.x - middle.x, p.y - middle.y);
-	const spots = [...sides, face].flatMap((ring) => spotsIn(ring)).filter(shows);
-	const best = spots.sort((p, q) => Number(inHole(p)) - Number(inHole(q)) || far(p) - far(q))[0];
+	const spots = shown.flatMap(spotsIn).map((p) => ({
+		p,
+		inHole: holes.some((ring) => inRing(p, ring)),
+		far: Math.hypot(p.x - middle.x, p.y - middle.y),
+	}));
+	const best = spots
+		.sort((a, b) => Number(a.inHole) - Number(b.inHole) || a.far - b.far)
+		.find(({ p }) => !over.some((ring) => inRing(p, ring)));
 	return {
 		text: `${b.label} ${b.name}`,
 		short: b.label,
-		at: best ?? middle,
+		at: best?.p ?? middle,
 		holds: (box) => boxInRing(box, face) && [...over, ...holes].every((r) => boxOffRing(box, r)),
 	};
 }

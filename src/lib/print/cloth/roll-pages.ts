@@ -1,4 +1,4 @@
-import { clothName } from '../../job';
+import { clothName, rollOf } from '../../job';
 import type { ClothLayouts, RollLayout } from '../../layout';
 import type { AuditFault } from '../../nest';
 import type { Plan } from '../../plan';
@@ -49,7 +49,7 @@ function oneRoll(
 	const nth = cloth.rolls.length > 1 ? `, roll ${i + 1} of ${cloth.rolls.length}` : '';
 	return drawnPages(plan, {
 		name: `${nameOf(plan, cloth)}${nth}`,
-		note: noteOf(roll, figures),
+		note: noteOf(plan, roll, figures),
 		drawings: [rollDrawing(roll, plan, { width, height: 130 }, figures)],
 		below: blanksTable(plan, roll, width, figures),
 		where: 'cloth',
@@ -59,10 +59,12 @@ function oneRoll(
 	});
 }
 
-function noteOf(roll: RollLayout, figures: Figures): string {
+function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
+	const lot = rollOf(plan.job, roll.roll)?.lot;
 	const saved = roll.napless < roll.answer.length;
 	return [
 		roll.owned ? 'off an owned roll' : 'to buy',
+		lot ? `dye lot ${lot}` : '',
 		`pull ${figures.bench(roll.pull)}`,
 		patternText(roll, figures),
 		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',

@@ -1,4 +1,3 @@
-import { around } from '../../measure';
 import type { TextMark } from './drawing';
 import type { Bounds } from './bounds';
 import { clipped } from './clip';
@@ -63,10 +62,12 @@ function ringMeets(box: Bounds, ring: readonly Spot[]): boolean {
 
 export function inRing(p: Spot, ring: readonly Spot[]): boolean {
 	let inside = false;
-	ring.forEach((a, i) => {
-		const b = around(ring, i + 1);
-		if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x))
+	let a = ring.at(-1);
+	// A plain loop: this is asked of thousands of spots.
+	for (const b of ring) {
+		if (a && b.y > p.y !== a.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x))
 			inside = !inside;
-	});
+		a = b;
+	}
 	return inside;
 }

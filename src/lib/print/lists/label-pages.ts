@@ -210,7 +210,13 @@ function testPage(plan: Plan, sheet: LabelSheet, left: number): Page {
 			say('then hold it against a label sheet.', 12),
 			...(left === 0
 				? []
-				: [say(`Only the first ${MOST_LABELS} labels are here: ${left} are left out.`, 17, true)]),
+				: [
+						say(
+							`Only the first ${MOST_LABELS} labels are here: ${left} ${left === 1 ? 'is' : 'are'} left out.`,
+							17,
+							true,
+						),
+					]),
 		],
 	};
 }

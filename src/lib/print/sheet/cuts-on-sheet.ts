@@ -118,14 +118,18 @@ function outsideFlags(
 		if (side.length === 0) return [];
 		const edges = side.map((l) => l.entry[runs]);
 		const edge = runs === 'x' ? Math.max(...edges) : Math.min(...edges);
+		const [low, high] = room[across];
+		// Flags of very many cuts are smaller, so that each keeps its place along the edge.
+		const gap = Math.min(2 * RADIUS + 0.4, (high - low) / side.length);
+		const radius = Math.min(RADIUS, gap / 2);
 		const slots = spread(
 			side.map((l) => l.entry[across]),
-			2 * RADIUS + 0.4,
+			gap,
 			room[across],
 		);
 		return side.flatMap(({ cut, entry }, i) => {
 			const flag = spot(edge + out * 5.4, nth(slots, i));
-			return [...leader(cut, entry, flag), ...flagMarks(cut, flag, RADIUS)];
+			return [...leader(cut, entry, flag), ...flagMarks(cut, flag, radius)];
 		});
 	});
 }

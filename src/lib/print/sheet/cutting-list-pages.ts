@@ -1,3 +1,4 @@
+import { DrawnSheets, undrawnText } from '../../layout';
 import { nth } from '../../measure';
 import type { Plan } from '../../plan';
 import { offcutName, type SheetAt, sheetName, figuresOn, type Figures } from '../wording';
@@ -9,6 +10,7 @@ import {
 	table,
 	type Row,
 	heading,
+	paragraph,
 	space,
 	subheading,
 } from '../page';
@@ -20,12 +22,16 @@ export function cuttingListPages(plan: Plan): Leaf[] {
 	const width = widthOf(plan);
 	const figures = figuresOn(plan.job.shop.ruler);
 	const blocks: Block[] = [heading('Cutting list by sheet', width)];
+	const drawn = new DrawnSheets(plan.boards);
 	for (const boards of sound)
 		boards.answer.layouts.forEach((layout, i) => {
+			if (!drawn.has(layout)) return;
 			const at = { plan, boards, index: i };
 			const name = `${sheetName(at)}, ${figures.size(layout.length, layout.width)}`;
 			blocks.push(subheading(name, width), ...sheetTable(at, width, figures), space(3.5));
 		});
+	const left = undrawnText(drawn.undrawn);
+	if (left !== '') blocks.push(paragraph(left, width));
 	return leavesOf(plan, { name: 'Cutting list', title: 'Cutting list' }, blocks, figures);
 }
 

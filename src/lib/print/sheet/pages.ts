@@ -1,4 +1,4 @@
-import type { BoardLayouts } from '../../layout';
+import { type BoardLayouts, DrawnSheets, undrawnText } from '../../layout';
 import type { Plan } from '../../plan';
 import {
 	cautionBlocks,
@@ -37,15 +37,25 @@ import { type Heights, ROOMY, stripBlocks } from './strips';
  */
 export function sheetPages(plan: Plan): Leaf[] {
 	let first = true;
-	return plan.boards.flatMap((boards) => {
+	const drawn = new DrawnSheets(plan.boards);
+	const sheets = plan.boards.flatMap((boards) => {
 		if (boards.faults.length > 0) return refusedPages(plan, boards);
-		const leaves = boards.answer.layouts.flatMap((_, index) => {
+		const leaves = boards.answer.layouts.flatMap((layout, index) => {
+			if (!drawn.has(layout)) return [];
 			const page = sheetPage({ plan, boards, index }, first);
 			first = false;
 			return page;
 		});
 		return [...leaves, ...unplacedPages(plan, boards)];
 	});
+	return [...sheets, ...undrawnPages(plan, undrawnText(drawn.undrawn))];
+}
+
+function undrawnPages(plan: Plan, text: string): Leaf[] {
+	if (text === '') return [];
+	const width = widthOf(plan);
+	const title = 'Sheets that are not drawn';
+	return leavesOf(plan, { name: title, title }, [heading(title, width), paragraph(text, width)]);
 }
 
 /** From roomy to tight. */

@@ -1,4 +1,4 @@
-import { type Length, type Ruler, showLength, snap } from '../../measure';
+import { lastOf, nth, type Length, type Ruler, showLength, snap } from '../../measure';
 import type { Covering } from '../../design';
 import type { Cloth } from '../../job';
 import type { Doubt, Verdict } from '../blank';
@@ -50,7 +50,11 @@ export function openCorners(covering: Covering, shape: ClothShape, cloth: Cloth)
 	);
 }
 
-/** A verdict for each radius and height there is; those the cloth follows are told as one. */
+/**
+ * A verdict for each radius and height of the outline, whose corners are told by place; one for
+ * each window or inner edge, whose corners are told by their radii. Those the cloth follows are
+ * told as one.
+ */
 export function cornerVerdicts(
 	covering: Covering,
 	shape: ClothShape,
@@ -61,7 +65,8 @@ export function cornerVerdicts(
 		const corners = cornersOf(line.flaps, cloth);
 		const groups = new Map<string, InsideCorner[]>();
 		for (const c of corners) {
-			const key = follows(c, cloth) ? '' : `${snap(c.radius)} ${c.height}`;
+			const alike = line.name === null ? snap(c.radius) : leavesBare(c);
+			const key = follows(c, cloth) ? '' : `${alike} ${c.height}`;
 			groups.set(key, [...(groups.get(key) ?? []), c]);
 		}
 		return [...groups].map(([key, alike]) =>
@@ -89,23 +94,26 @@ function notFollowed(
 	cloth: Cloth,
 	ruler: Ruler,
 ): Verdict {
-	const worst = alike.reduce((a, b) => (b.turn > a.turn ? b : a));
+	const tightest = alike.reduce((a, b) => (b.radius < a.radius ? b : a));
 	const { stretch } = givesOf(cloth);
 	const say = (n: number): string => showLength(tenths(n), ruler);
-	const radius = worst.radius === 0 ? 'sharp' : `radius ${say(worst.radius)}`;
+	const radii = radiiOf(alike, ruler);
 	const places = line.name === null ? ` ${placesOf(alike)}` : '';
-	const where = `${line.name ?? 'Edges'}, inside ${alike.length === 1 ? 'corner' : 'corners'}${places}, ${radius}`;
-	const bare =
-		worst.radius <= worst.height
-			? `slit there, the edge shows bare board ${say(worst.height)} high and ${say(openingOf(worst))} wide at its foot`
-			: `slit there, its cuts open by ${say(openingOf(worst))} in all at the foot of the edge, ${say(worst.height)} high`;
+	const where = `${line.name ?? 'Edges'}, inside ${alike.length === 1 ? 'corner' : 'corners'}${places}, ${radii.said}`;
+	const { height } = tightest;
+	const upTo = radii.several ? 'up to ' : '';
+	const open = `${upTo}${say(Math.max(...alike.map(openingOf)))}`;
+	const bare = leavesBare(tightest)
+		? `slit there, the edge shows bare board ${say(height)} high and ${open} wide at its foot`
+		: `slit there, its cuts open by ${open} in all at the foot of the edge, ${say(height)} high`;
 	const patched = covering.insideCorners === 'patched';
 	const helps = [
-		stretch > 0 && `round the board there to ${say(insideRadius(worst.height, stretch))}`,
+		stretch > 0 && `round the board there to ${say(insideRadius(height, stretch))}`,
 		patched ? 'use the corner patch planned for it' : 'ask for corner patches',
 		'leave the edge bare',
 	];
-	const made = verdict(where, 'stretch', 100 * asked(worst), 100 * stretch, helps);
+	const single = verdict(where, 'stretch', 100 * asked(tightest), 100 * stretch, helps);
+	const made = radii.several ? atTheTightest(single) : single;
 	const told = { ...made, text: `${made.text} ${bare.charAt(0).toUpperCase()}${bare.slice(1)}.` };
 	if (!told.doubt) return told;
 	if (patched) return withoutDoubt(told);
@@ -114,9 +122,44 @@ function notFollowed(
 		figures: `${told.doubt.figures}; ${bare}`,
 		at: line.about,
 		// Slits that each open a little are usual in a rounded corner; a bare triangle is not.
-		kind: worst.radius > worst.height ? 'note' : 'check',
+		kind: leavesBare(tightest) ? 'check' : 'note',
 	};
 	return { ...told, doubt };
+}
+
+/** Slit there, a bare triangle shows: the curve is tighter than the edge is high. */
+const leavesBare = (c: InsideCorner): boolean => c.radius <= c.height;
+
+/** Radii as they are told: 'sharp', 'radius 20 mm', 'radii 19.1 mm and 23.7 mm'. */
+function radiiOf(
+	corners: readonly InsideCorner[],
+	ruler: Ruler,
+): { said: string; several: boolean } {
+	const all = [...new Set(corners.map((c) => tenths(c.radius)))].sort((a, b) => a - b);
+	const round = all.filter((r) => r > 0).map((r) => showLength(r, ruler));
+	const named = round.length > 1 ? `radii ${inWords(round)}` : `radius ${round.join('')}`;
+	const sharp = all[0] === 0;
+	const said = round.length === 0 ? 'sharp' : sharp ? `sharp and of ${named}` : named;
+	return { said, several: all.length > 1 };
+}
+
+/** Each by itself, or where they are many, from the tightest to the widest. */
+const inWords = (words: readonly string[]): string =>
+	words.length > MOST_RADII ? `from ${nth(words, 0)} to ${lastOf(words)}` : listed(words);
+const MOST_RADII = 6;
+const listed = (words: readonly string[]): string =>
+	`${words.slice(0, -1).join(', ')} and ${lastOf(words)}`;
+
+/** What is said of corners of several radii holds for the tightest of them. */
+function atTheTightest(v: Verdict): Verdict {
+	const said = (text: string): string =>
+		`At the tightest ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+	const { doubt } = v;
+	return {
+		...v,
+		text: said(v.text),
+		...(doubt ? { doubt: { ...doubt, figures: said(doubt.figures) } } : {}),
+	};
 }
 
 /**

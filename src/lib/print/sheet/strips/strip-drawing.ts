@@ -7,6 +7,7 @@ import {
 	type Drawing,
 	type Mark,
 	onPaper,
+	overlap,
 	type Spot,
 	textWidth,
 	type View,
@@ -67,8 +68,7 @@ export function stripDrawing(
 		title: group.name === '' ? 'The sheet into strips' : `Strip ${group.name}`,
 		scale: scaleText({ scale }),
 		marks: [
-			...things.marks,
-			...closed.flatMap((c) => c.marks),
+			...clearOf(cuts, [...things.marks, ...closed.flatMap((c) => c.marks)]),
 			{ kind: 'path', steps: rectSteps(edge, view), line: 'wide' },
 			...cuts,
 			...sizes.flatMap((size) => sizeMarks(size, view, figures)),
@@ -77,6 +77,17 @@ export function stripDrawing(
 			...grain,
 		],
 	};
+}
+
+/**
+ * Without the words that a number of a cut had to be set over where all is crowded: the list names
+ * what each cut gives.
+ */
+function clearOf(cuts: readonly Mark[], marks: readonly Mark[]): Mark[] {
+	const numbers = cuts.flatMap((m) => (m.kind === 'text' ? [textBox(m)] : []));
+	return marks.filter(
+		(m) => m.kind !== 'text' || !numbers.some((box) => overlap(box, textBox(m), 0.2)),
+	);
 }
 
 /** The largest scale that fits. */
@@ -136,7 +147,8 @@ function closedStrip(strip: StripLayout, closed: CutGroup, view: View, figures: 
 	const tall = Math.abs((low?.y ?? 0) - (high?.y ?? 0));
 	const wide = Math.abs((low?.x ?? 0) - (high?.x ?? 0));
 	const measured = figures.size(region.length, region.width);
-	const size = Math.max(1.8, Math.min(8, tall * 0.4, wide * 0.5));
+	const per = textWidth(closed.name, 1, 'semibold');
+	const size = Math.max(1, Math.min(8, tall * 0.4, (wide * 0.8) / per));
 	const name: Mark = {
 		kind: 'text',
 		x,
