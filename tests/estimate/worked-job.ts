@@ -61,10 +61,10 @@ const FILE: JobFile = {
 	},
 	work: [
 		{ what: 'Wiring', hours: 2, hour: 80 },
-		{ what: 'Fitting', hours: 1.5 },
+		{ what: 'Fitting', hours: 0.5 },
 		{ what: 'Nothing', hours: 0 },
 	],
-	boxes: [box('box-1', 'Bench box', 3), box('box-2', 'Small box', 1)],
+	boxes: [box('box-1', 'Bench box', 2), box('box-2', 'Small box', 1)],
 	panels: [panel('panel-1', 1, 'both'), panel('panel-2', 2, null)],
 };
 
@@ -153,7 +153,7 @@ const PLAIN = boards('mdf', [MDF], [source('buy', 'mdf-1')]);
 function roll(id: string, owned: boolean, pull: number, placed: readonly Placed[]): RollLayout {
 	return {
 		roll: id,
-		problem: { width: mm(1), gap: mm(0), pieces: [], limit: null, repeat: mm(0) },
+		problem: { width: mm(1), gap: mm(0), pieces: [], limit: null, repeat: mm(0), by: 'rectangle' },
 		answer: {
 			...{ length: mm(owned ? pull : pull - 100), placed, unplaced: [], bound: mm(0) },
 			...{ proven: false, effort: 0 },
