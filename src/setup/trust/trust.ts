@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
+import { canary } from './canary/browser';
 import { hostile } from './hostile/hostile';
 import { killedBrowser } from './kills/browser';
 import { killedCommands } from './kills/command-line';
@@ -10,7 +11,7 @@ import { load } from './load/load';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
-import { same } from './same/same';
+import { builds, same } from './same/same';
 import { tableText } from './table';
 
 const PARTS: Readonly<Record<string, Part>> = {
@@ -18,7 +19,9 @@ const PARTS: Readonly<Record<string, Part>> = {
 	mutants,
 	kills: killedCommands,
 	'kills-browser': killedBrowser,
+	canary,
 	same,
+	builds,
 	load,
 	licences,
 };

@@ -6,8 +6,8 @@ import type { Plan } from '../../../lib/plan';
 import { recordOf } from '../../../lib/record';
 import { serve } from '../../serve.js';
 import { ROOT } from '../../tool.js';
-import { Chromium } from '../browser';
-import { digest } from './builds';
+import { Chromium, until } from '../browser';
+import { digestsOf } from './command-line';
 
 /** Buttons of the last chapter; each makes one file. */
 const BUTTONS = ['Print pack', 'Cutting list', 'Order list'] as const;
@@ -50,7 +50,7 @@ export async function pageMade(job: string): Promise<Record<string, string>> {
 		const text = JSON.stringify(recordOf(plan), null, '\t') + '\n';
 		await page.goto(`${address}#print`);
 		const files = await printed(page);
-		return { 'plan.json': digest(text), ...files };
+		return { ...digestsOf(text), ...files };
 	} finally {
 		await chromium.kill();
 		close();
@@ -65,7 +65,7 @@ async function opened(page: Page, job: string): Promise<void> {
 	await page.waitForSelector('[data-plan="ready"]', { state: 'attached', timeout: PATIENCE });
 	await page.getByLabel('Open a file').setInputFiles(file);
 	const isThere = `globalThis.plan__?.job.name === ${JSON.stringify(name)} && document.querySelector('[data-plan="ready"]')`;
-	await page.waitForFunction(isThere, undefined, { timeout: PATIENCE });
+	await until(page, isThere);
 }
 
 async function printed(page: Page): Promise<Record<string, string>> {
@@ -73,9 +73,7 @@ async function printed(page: Page): Promise<Record<string, string>> {
 	for (const button of BUTTONS) {
 		const before = await page.evaluate<number>('Object.keys(files__).length');
 		await page.getByRole('button', { name: button, exact: true }).click({ timeout: PATIENCE });
-		await page.waitForFunction(`Object.keys(files__).length > ${before}`, undefined, {
-			timeout: PATIENCE,
-		});
+		await until(page, `Object.keys(files__).length > ${before}`);
 	}
 	return page.evaluate<Record<string, string>>('files__');
 }
