@@ -2,7 +2,6 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
-import { canary } from './canary/browser';
 import { hostile } from './hostile/hostile';
 import { killedBrowser } from './kills/browser';
 import { killedCommands } from './kills/command-line';
@@ -19,7 +18,6 @@ const PARTS: Readonly<Record<string, Part>> = {
 	mutants,
 	kills: killedCommands,
 	'kills-browser': killedBrowser,
-	canary,
 	same,
 	builds,
 	load,

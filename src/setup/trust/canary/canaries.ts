@@ -17,7 +17,7 @@ export const CANARIES: readonly string[] = [
 ];
 
 /** Fields that hold words of a person's own; another text elsewhere makes another job, or none. */
-const WORDS = /^(name|number|revision|customer|vehicle|notes?|code|picture|lot|what)$/;
+const WORDS = /^(name|number|revision|customer|vehicle|notes|code|picture)$/;
 
 /** The job with the canary before every text that a person words freely. */
 export function withCanary(job: unknown, canary: string): unknown {
