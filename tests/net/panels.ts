@@ -249,6 +249,8 @@ const shaped = Object.entries(SHAPES).flatMap(([kind, opening]) => [
 ]);
 const windowed = panelJob('Turned window', {
 	opening: { kind: 'rectangle', length: 800, width: 600 },
+	// A window is wrapped only where its panel has a cloth.
+	cloth: 'felt',
 	windows: [
 		{
 			id: 'w',

@@ -21,12 +21,11 @@ export function perArea(job: Job, material: string): number {
 }
 
 /**
- * Owned sheets and cloth at list price. Offcuts were paid for by the job they fell off: nothing.
+ * Owned sheets and cloth at list price. Offcuts were paid for by the job they fell off: their line
+ * has no price.
  */
 export function worthFromRack(job: Job, order: Order): number {
-	return order.lines
-		.filter((l) => l.fromRack.number > 0 && l.fromRack.unit !== 'offcuts')
-		.reduce((sum, l) => sum + worthOf(job, l), 0);
+	return order.lines.reduce((sum, l) => sum + worthOf(job, l), 0);
 }
 
 function worthOf(job: Job, line: Order['lines'][number]): number {

@@ -53,3 +53,18 @@ async function portIn(file: string): Promise<number> {
 	}
 	throw new Error('the browser does not start');
 }
+
+/** How often a page is asked, and for how long, ms. */
+const [EVERY, PATIENCE] = [100, 180_000];
+
+/**
+ * Resolves once the expression holds in the page. It is asked again and again from outside: what
+ * waits in the page itself would be read as a text to run, which the app's page refuses.
+ */
+export async function until(page: Page, expression: string): Promise<void> {
+	const end = performance.now() + PATIENCE;
+	while (!(await page.evaluate<boolean>(`Boolean(${expression})`))) {
+		if (performance.now() > end) throw new Error(`it never came to: ${expression}`);
+		await page.waitForTimeout(EVERY);
+	}
+}

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { TrustLine } from '../../lib/trust';
 import { ROOT } from '../tool.js';
@@ -9,13 +9,19 @@ export type Runs = Record<string, { readonly date: string; readonly rows: readon
 /** What a reader of the app is told of hostile input, however many runs it was spread over. */
 const HOSTILE = 'Hostile files and drawings, read, planned, drawn and printed';
 
-/** Leaves the figures where the app and the guides read them: `shared/trust.json`. */
+const FILE = join(ROOT, 'shared', 'trust.json');
+
+/**
+ * Leaves the figures where the app and the guides read them. What was told before of proofs that
+ * were not run again stays, with its date.
+ */
 export function publish(runs: Runs): void {
 	const lines = Object.entries(runs).flatMap(([part, { date, rows }]) =>
 		part === 'hostile' ? [together(rows, date)] : rows.map((row) => lineOf(row, date)),
 	);
-	const text = JSON.stringify({ lines }, null, '\t') + '\n';
-	writeFileSync(join(ROOT, 'shared', 'trust.json'), text);
+	const told = JSON.parse(readFileSync(FILE, 'utf8')) as { readonly lines: readonly TrustLine[] };
+	const others = told.lines.filter((old) => lines.every(({ what }) => what !== old.what));
+	writeFileSync(FILE, JSON.stringify({ lines: [...lines, ...others] }, null, '\t') + '\n');
 }
 
 function lineOf(row: Row, date: string): TrustLine {

@@ -6,9 +6,11 @@ import { hostile } from './hostile/hostile';
 import { killedBrowser } from './kills/browser';
 import { killedCommands } from './kills/command-line';
 import { licences } from './licences/part';
+import { load } from './load/load';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
+import { builds, same } from './same/same';
 import { tableText } from './table';
 
 const PARTS: Readonly<Record<string, Part>> = {
@@ -16,6 +18,9 @@ const PARTS: Readonly<Record<string, Part>> = {
 	mutants,
 	kills: killedCommands,
 	'kills-browser': killedBrowser,
+	same,
+	builds,
+	load,
 	licences,
 };
 
