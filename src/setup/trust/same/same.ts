@@ -4,7 +4,9 @@ import { builtTwice } from './builds';
 import { commandLineMade } from './command-line';
 import { pageMade } from './page';
 
-/** Sample jobs that are planned on both sides: a bench in cloth, a slanted box, a pair of panels. */
+/**
+ * Sample jobs that are planned on both sides: a bench in cloth, a slanted box, a pair of panels.
+ */
 const JOBS = ['camper-bench.json', 'box-slanted-sealed.json', 'panel-quarter-pair.json'];
 
 /** The same files, byte for byte, from the command line and from the workers of the built app. */
