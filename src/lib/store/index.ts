@@ -1,5 +1,12 @@
-export { docOfJob, openStore, SHOP_DOC, type Store, type StoredJob } from './database';
+export {
+	docOfJob,
+	type Everything,
+	openStore,
+	SHOP_DOC,
+	type Store,
+	type StoredJob,
+} from './database';
 export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
 export type { SaveState, Shelf } from './keeping';
-export { throwAway } from './keepsake';
+export { backup, emptyTrash, putBack, readBackup, restore, throwAway } from './keepsake';
 export { lifted, withRack } from './rack';

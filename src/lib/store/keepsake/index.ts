@@ -1,1 +1,3 @@
-export { throwAway } from './trash';
+export { backup, readBackup } from './backup';
+export { restore } from './restore';
+export { emptyTrash, putBack, throwAway } from './trash';
