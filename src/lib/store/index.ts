@@ -8,5 +8,16 @@ export {
 } from './database';
 export type { JobInHand, JobToOpen, openJob, shopAtHand } from './hand';
 export type { SaveState, Shelf } from './keeping';
-export { backup, emptyTrash, putBack, readBackup, restore, throwAway } from './keepsake';
+export {
+	backup,
+	emptyTrash,
+	fileOfRevision,
+	keepRevision,
+	putBack,
+	readBackup,
+	restore,
+	type RevisionLine,
+	revisions,
+	throwAway,
+} from './keepsake';
 export { lifted, withRack } from './rack';

@@ -1,5 +1,7 @@
 export { default as Broken } from './Broken.svelte';
+export { NewVersion, partsOfPage } from './new-version.svelte';
 export { default as Notices } from './Notices.svelte';
 export { default as TitleBlock } from './TitleBlock.svelte';
 export { default as TopBar } from './TopBar.svelte';
+export { liveFigures } from './figures';
 export { showPull } from './pull';
