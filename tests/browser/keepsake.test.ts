@@ -130,3 +130,44 @@ test('a torn record says so and is saved as it lies, be it a list', async ({ pag
 	const raw = JSON.parse(await readFile(await (await saved).path(), 'utf8')) as unknown;
 	expect(raw).toMatchObject({ id: 'torn', file: [1, 2] });
 });
+
+test('an earlier state is kept, compared with now, gone back to in one step, and opened apart', async ({
+	page,
+}) => {
+	await open(page);
+	await job(page, 'In two states', '361');
+	await goTo(page, 'Jobs');
+	await page.getByLabel('In a word, why').fill('as ordered');
+	await button(page, 'Keep this one').click();
+	await expect(page.getByText('Kept: as ordered.')).toBeVisible();
+	await button(page, 'Keep this one').click();
+	await expect(page.getByText('The job stands as in the last one kept')).toBeVisible();
+	await button(page, 'Compare with now as ordered').click();
+	await expect(page.getByText('Nothing has changed since.')).toBeVisible();
+	await goToCard(page);
+	await field(page, 'boxes/0/shape/height').fill('391');
+	await field(page, 'customer').fill('Ada');
+	await goTo(page, 'Jobs');
+	await button(page, 'Compare with now as ordered').click();
+	await expect(page.getByText('2 changes')).toBeVisible();
+	await expect(page.getByRole('row', { name: /Form Height 361 mm 391 mm/ })).toBeVisible();
+	await expect(page.getByRole('row', { name: /The job Customer .* Ada/ })).toBeVisible();
+	for (const name of ['Sheets to buy', 'Cloth to pull', 'Order', 'Quote'])
+		await expect(
+			page.getByRole('row', { name: new RegExp(`^${name} .*\\d.* .*\\d`) }),
+		).toBeVisible();
+	await button(page, 'Go back to it as ordered').click();
+	await expect(page.getByText('The job is as it was then.')).toBeVisible();
+	await expect(page.getByText('before: go back to')).toBeVisible();
+	await goToCard(page);
+	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('361');
+	await page.keyboard.press('Control+z');
+	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('391');
+	await expect(field(page, 'customer')).toHaveValue('Ada');
+	await goTo(page, 'Jobs');
+	await button(page, 'Open as a job of its own as ordered').click();
+	await expect(field(page, 'name')).toHaveValue(/^In two states \(as of /);
+	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('361');
+	await goTo(page, 'Jobs');
+	await expect(button(page, /^Open In two states$/)).toBeEnabled();
+});
