@@ -1,5 +1,7 @@
 /** Least time between two looks for a new version, milliseconds. */
 const HOUR = 3_600_000;
+/** So long after a page opened, the one it was loaded in place of is gone, milliseconds. */
+const SETTLED = 5000;
 
 /** A newer version of the planner, fetched whole and waiting: said, never forced. */
 export class NewVersion {
@@ -25,7 +27,9 @@ export class NewVersion {
 		if (!this.#workers) return;
 		const registration = await this.#workers.ready;
 		this.#registration = registration;
-		registration.active?.postMessage({ kind: 'opened', parts });
+		const tell = (): void => registration.active?.postMessage({ kind: 'opened', parts });
+		tell();
+		setTimeout(tell, SETTLED);
 		registration.addEventListener('updatefound', () => {
 			registration.installing?.addEventListener('statechange', () => this.#look(registration));
 		});
