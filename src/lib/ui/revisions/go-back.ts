@@ -6,7 +6,10 @@ import type { JobFile } from '../../job';
  */
 export function goneBack(then: JobFile, now: JobFile, sharesRack: boolean): JobFile {
 	if (!sharesRack) return then;
-	const { stock: _stock, shop: _shop, ...own } = then;
-	const { stock, shop } = now;
-	return { ...own, ...(stock ? { stock } : {}), ...(shop ? { shop } : {}) };
+	const job: JobFile = { ...then };
+	for (const part of ['stock', 'shop'] as const) {
+		delete job[part];
+		if (part in now) Object.assign(job, { [part]: now[part] });
+	}
+	return job;
 }

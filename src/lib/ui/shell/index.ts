@@ -1,5 +1,6 @@
 export { default as Broken } from './Broken.svelte';
-export { NewVersion, partsOfPage } from './new-version.svelte';
+export { NewVersion } from './new-version.svelte';
+export { partsOfPage } from './page-parts';
 export { default as Notices } from './Notices.svelte';
 export { default as TitleBlock } from './TitleBlock.svelte';
 export { default as TopBar } from './TopBar.svelte';

@@ -9,17 +9,22 @@ export class NewVersion {
 	/** It was asked for while other windows use the version before. */
 	isHeld = $state(false);
 	#registration: ServiceWorkerRegistration | null = null;
-	#looked = Date.now();
+	#looked: number;
 	readonly #workers: ServiceWorkerContainer | undefined;
 	readonly #reload: () => void;
 
-	/** @param workers none where the browser gives none */
+	/**
+	 * @param workers none where the browser gives none
+	 * @param now milliseconds since 1970
+	 */
 	constructor(
 		workers: ServiceWorkerContainer | undefined = globalThis.navigator?.serviceWorker,
 		reload = (): void => location.reload(),
+		now = Date.now(),
 	) {
 		this.#workers = workers;
 		this.#reload = reload;
+		this.#looked = now;
 	}
 
 	/** @param parts addresses on this host of the files the page is made of */
@@ -37,9 +42,9 @@ export class NewVersion {
 	}
 
 	/** A page that stays open for days looks by itself. */
-	lookAgain(at = Date.now()): void {
-		if (!this.#registration || at - this.#looked < HOUR) return;
-		this.#looked = at;
+	lookAgain(now = Date.now()): void {
+		if (!this.#registration || now - this.#looked < HOUR) return;
+		this.#looked = now;
 		// Without a network there is no news.
 		this.#registration.update().catch(() => undefined);
 	}
@@ -66,10 +71,4 @@ export class NewVersion {
 	#look({ waiting, active }: ServiceWorkerRegistration): void {
 		this.isHere = waiting !== null && active !== null;
 	}
-}
-
-/** The scripts the page came with. */
-export function partsOfPage(page: Document): string[] {
-	const links = page.querySelectorAll<HTMLLinkElement>('link[rel="modulepreload"]');
-	return [...links].map(({ href }) => new URL(href).pathname);
 }
