@@ -26,7 +26,7 @@ type Word =
 	| { readonly kind: 'opened'; readonly parts: readonly string[] };
 
 here.addEventListener('install', (event) => {
-	event.waitUntil(keepWhole(caches, mine));
+	event.waitUntil(keepWhole(caches, mine, (path) => new Request(path, { cache: 'no-cache' })));
 });
 
 here.addEventListener('activate', (event) => {

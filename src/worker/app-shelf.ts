@@ -27,10 +27,19 @@ export function shelfOf(version: string, files: readonly string[]): string {
 	return `${PREFIX}${version} ${mark.toString(16)}`;
 }
 
-/** Fetches a version whole, or not at all. */
-export async function keepWhole(shelves: Shelves, { shelf, files }: Version): Promise<void> {
+/**
+ * Fetches a version whole, or not at all.
+ *
+ * @param anew asks the host itself for a file whose name stays from version to version, such as a
+ * page: the browser may remember the one before
+ */
+export async function keepWhole(
+	shelves: Shelves,
+	{ shelf, files }: Version,
+	anew: (path: string) => RequestInfo,
+): Promise<void> {
 	const kept = await shelves.open(shelf);
-	await kept.addAll([...files]);
+	await kept.addAll(files.map((path) => (path.includes(FIXED) ? path : anew(path))));
 }
 
 /** Takes away all other versions. Only when no page of theirs is open. */

@@ -1,7 +1,8 @@
 import { expect, test } from '@playwright/test';
-import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { serve } from '../../src/setup/serve.js';
 import { goTo, planned } from './screen';
 
@@ -18,18 +19,38 @@ async function jobsChunk(site: string): Promise<string> {
 	throw new Error('the page Jobs is in no chunk');
 }
 
-/** The next version, as another build of it would lie there: that chunk has another name. */
+/**
+ * The next version, as another build of it would lie there: this chunk, and whatever names it, has
+ * another name.
+ */
 async function publishNext(site: string, chunk: string): Promise<string> {
-	const name = chunk.slice(chunk.indexOf('/') + 1);
-	const next = `next${name.slice(4)}`;
-	for (const file of await readdir(site, { recursive: true })) {
-		if (!/\.(js|html)$/.test(file)) continue;
-		const text = await readFile(join(site, file), 'utf8');
-		if (text.includes(name)) await writeFile(join(site, file), text.replaceAll(name, next));
+	const texts = new Map<string, string>();
+	for (const file of await readdir(site, { recursive: true }))
+		if (/\.(js|html)$/.test(file)) texts.set(file, await readFile(join(site, file), 'utf8'));
+	const renamed = new Map([[basename(chunk), nextName(chunk)]]);
+	for (const [old, next] of renamed)
+		for (const [file, text] of texts) {
+			if (!text.includes(old)) continue;
+			texts.set(file, text.replaceAll(old, next));
+			if (file.includes('immutable')) renamed.set(basename(file), nextName(file));
+		}
+	for (const [file, text] of texts) {
+		await rm(join(site, file));
+		const name = renamed.get(basename(file)) ?? basename(file);
+		await writeFile(join(site, dirname(file), name), allowed(text));
 	}
-	const immutable = join(site, '_app/immutable');
-	await rename(join(immutable, chunk), join(immutable, chunk.replace(name, next)));
-	return next;
+	return nextName(chunk);
+}
+
+const nextName = (file: string): string =>
+	basename(file).replace(/[\w-]{8}(?=\.js$)/, (mark) => [...mark].reverse().join(''));
+
+/** A page allows its own script by what stands in it. */
+function allowed(page: string): string {
+	const [, script] = /<script>([\s\S]*?)<\/script>/.exec(page) ?? [];
+	if (script === undefined) return page;
+	const mark = createHash('sha256').update(script).digest('base64');
+	return page.replace(/'sha256-[^']+'/, `'sha256-${mark}'`);
 }
 
 test('a new version waits: the open page keeps its chunks, says so, and reloads when told', async ({

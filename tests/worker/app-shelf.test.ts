@@ -50,6 +50,13 @@ async function fetched(path: string): Promise<Response> {
 function version(...files: string[]): Version {
 	return { shelf: shelfOf('1.0', files), files, start: '/' };
 }
+/** Addresses the host itself was asked for. */
+let askedAnew: string[] = [];
+function anew(path: string): string {
+	askedAnew.push(path);
+	return path;
+}
+
 /** What a page gets under this version. */
 async function got(under: Version, path: string): Promise<string> {
 	const request = new Request(`${HOST}${path}`);
@@ -68,7 +75,7 @@ function publish({ files }: Version, page: string): void {
 beforeEach(async () => {
 	shelves = makeShelves();
 	publish(OLD, 'old page');
-	await keepWhole(shelves, OLD);
+	await keepWhole(shelves, OLD, anew);
 	publish(NEW, 'new page');
 });
 
@@ -79,7 +86,7 @@ describe('a new version beside an old one', () => {
 	});
 
 	it('takes nothing from a page of the old one: its page and its later chunks are there', async () => {
-		await keepWhole(shelves, NEW);
+		await keepWhole(shelves, NEW, anew);
 		expect(await got(OLD, '/')).toBe('old page');
 		expect(await got(OLD, '/_app/immutable/lazy-old.js')).toBe(
 			'script /_app/immutable/lazy-old.js',
@@ -87,7 +94,7 @@ describe('a new version beside an old one', () => {
 	});
 
 	it('serves its own page, and the chunks of an old page that is still open', async () => {
-		await keepWhole(shelves, NEW);
+		await keepWhole(shelves, NEW, anew);
 		expect(await got(NEW, '/')).toBe('new page');
 		expect(await got(NEW, '/_app/immutable/lazy-old.js')).toBe(
 			'script /_app/immutable/lazy-old.js',
@@ -97,9 +104,15 @@ describe('a new version beside an old one', () => {
 		expect(await got(NEW, '/_app/immutable/lazy-new.js')).toContain('script');
 	});
 
+	it('asks the host itself for its page, whose name is as before', async () => {
+		askedAnew = [];
+		await keepWhole(shelves, NEW, anew);
+		expect(askedAnew).toEqual(['/']);
+	});
+
 	it('that cannot be fetched whole is not kept, and the old one stands', async () => {
 		network.delete('/_app/immutable/lazy-new.js');
-		await expect(keepWhole(shelves, NEW)).rejects.toThrow('not all');
+		await expect(keepWhole(shelves, NEW, anew)).rejects.toThrow('not all');
 		expect(await got(OLD, '/')).toBe('old page');
 	});
 
