@@ -1,54 +1,66 @@
 /// <reference types="@sveltejs/kit" />
 import { base, build, files, prerendered, version } from '$service-worker';
+import {
+	answerFrom,
+	clearOthers,
+	keepWhole,
+	mayClear,
+	mayTakeOver,
+	shelfOf,
+	type Version,
+} from './worker/app-shelf';
 
 /*
  * After the first visit the planner works without a network: every chunk (the worker's and the PDF
- * library's too), the faces and the pages are kept. A new version is fetched whole before it takes
- * over, so that no page meets half of it.
+ * library's too), the faces and the pages are kept. A new version is fetched whole and then waits
+ * until the last page of the old one is closed, or until the only page there is asks for it.
  */
 const here = globalThis as unknown as ServiceWorkerGlobalScope;
-const SHELF = `kerf-and-nap ${version}`;
-const KEPT = [...new Set([...build, ...files, ...prerendered])];
+const kept = [...new Set([...build, ...files, ...prerendered])];
+const mine: Version = { shelf: shelfOf(version, kept), files: kept, start: `${base}/` };
+
+/** What a page says to the worker. */
+type Word =
+	| { readonly kind: 'take over' }
+	/** A page of these files has been opened. */
+	| { readonly kind: 'opened'; readonly parts: readonly string[] };
 
 here.addEventListener('install', (event) => {
-	event.waitUntil(keepAll().then(() => here.skipWaiting()));
+	event.waitUntil(keepWhole(caches, mine, (path) => new Request(path, { cache: 'no-cache' })));
 });
 
 here.addEventListener('activate', (event) => {
-	event.waitUntil(clearOld().then(() => here.clients.claim()));
+	event.waitUntil(begin());
+});
+
+here.addEventListener('message', (event) => {
+	event.waitUntil(hear(event.data as Word, event.ports[0]));
 });
 
 here.addEventListener('fetch', (event) => {
 	const { request } = event;
-	const url = new URL(request.url);
-	if (request.method !== 'GET' || url.origin !== here.location.origin) return;
-	event.respondWith(answer(request, url));
+	if (request.method !== 'GET' || new URL(request.url).origin !== here.location.origin) return;
+	event.respondWith(answerFrom(caches, mine, request, (asked) => fetch(asked)));
 });
 
-async function keepAll(): Promise<void> {
-	const shelf = await caches.open(SHELF);
-	await shelf.addAll(KEPT);
+/** With a page open, the versions before stay until a page of this one stands alone. */
+async function begin(): Promise<void> {
+	if ((await windows()) === 0) await clearOthers(caches, mine);
+	await here.clients.claim();
 }
 
-async function clearOld(): Promise<void> {
-	const names = await caches.keys();
-	const old = names.filter((name) => name.startsWith('kerf-and-nap ') && name !== SHELF);
-	await Promise.all(old.map((name) => caches.delete(name)));
-}
-
-/** Kept files first; what is asked for beyond them comes from the network and is kept as well. */
-async function answer(request: Request, url: URL): Promise<Response> {
-	const shelf = await caches.open(SHELF);
-	const kept = await shelf.match(url.pathname, { ignoreSearch: true });
-	if (kept) return kept;
-	try {
-		const fetched = await fetch(request);
-		if (fetched.ok && fetched.type === 'basic') await shelf.put(url.pathname, fetched.clone());
-		return fetched;
-	} catch (offline) {
-		// Any address inside the planner opens the planner; it finds its page by itself.
-		const page = request.mode === 'navigate' ? await shelf.match(`${base}/`) : undefined;
-		if (page) return page;
-		throw offline;
+async function hear(word: Word, port: MessagePort | undefined): Promise<void> {
+	const count = await windows();
+	if (word.kind === 'opened') {
+		if (mayClear(mine, word.parts, count)) await clearOthers(caches, mine);
+		return;
 	}
+	const comes = mayTakeOver(count);
+	port?.postMessage(comes);
+	if (comes) await here.skipWaiting();
+}
+
+async function windows(): Promise<number> {
+	const all = await here.clients.matchAll({ type: 'window', includeUncontrolled: true });
+	return all.length;
 }

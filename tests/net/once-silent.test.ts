@@ -187,7 +187,9 @@ describe('what was filled in and had no say', () => {
 		expect(await weighs(named(PANELS, 'Patterned'), 1)).toMatch(
 			/^panel {2}· {2}[\d.]+ kg with cloth$/,
 		);
-		expect(await weighs(named(PANELS, 'Turned window'), 1)).toMatch(/kg of board$/);
+		const bareBoard = named(PANELS, 'Turned window');
+		for (const panel of bareBoard.panels ?? []) delete panel.cloth;
+		expect(await weighs(bareBoard, 1)).toMatch(/kg of board$/);
 	});
 
 	it('each of several weighs what one does', async () => {

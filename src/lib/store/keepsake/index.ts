@@ -1,1 +1,4 @@
-export { throwAway } from './trash';
+export { backup, readBackup } from './backup';
+export { restore } from './restore';
+export { fileOfRevision, keepRevision, type RevisionLine, revisions } from './revisions';
+export { emptyTrash, putBack, throwAway } from './trash';

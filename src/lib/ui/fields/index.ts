@@ -1,4 +1,5 @@
 export { default as ChoiceField } from './ChoiceField.svelte';
 export { default as EntryField } from './EntryField.svelte';
 export { default as NumberField } from './NumberField.svelte';
-export { lengthStored } from './length-text';
+export { lengthStored, showStored } from './length-text';
+export { showNumber } from './number-text';

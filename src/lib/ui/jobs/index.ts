@@ -1,2 +1,2 @@
-export { default as JobList } from './JobList.svelte';
+export { default as JobBook } from './JobBook.svelte';
 export { default as NewJob } from './NewJob.svelte';

@@ -8,4 +8,4 @@ export type {
 	ReadyFile,
 	SearchAsk,
 } from './planner';
-export { startPlanner, startPrinter } from './worker-client';
+export { planApart, startPlanner, startPrinter } from './worker-client';

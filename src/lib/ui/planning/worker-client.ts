@@ -1,4 +1,5 @@
 import { proxy, wrap, type Remote } from 'comlink';
+import type { Plan } from '../../plan';
 import { searchTogether } from './search-together';
 import type { PlanningWorker, Planner, Printer } from './planner';
 
@@ -41,6 +42,25 @@ export function startPlanner(
 			await Promise.all([first, ...others].map(async (hand) => hand.stop()));
 		},
 	};
+}
+
+/**
+ * Plans of these files, one after another, in a worker of their own that is ended after it: the
+ * plan on the screen is not disturbed.
+ */
+export async function planApart(
+	files: readonly unknown[],
+	start: () => Worker = planWorker,
+): Promise<readonly (Plan | null)[]> {
+	const hand = startHand(start);
+	const plans: (Plan | null)[] = [];
+	try {
+		for (const [i, file] of files.entries())
+			plans.push(await hand.plan(file, { n: i + 1 }, () => undefined));
+	} finally {
+		hand.end();
+	}
+	return plans;
 }
 
 interface EndableHand extends PlanningWorker {

@@ -10,6 +10,7 @@ import {
 	type DeskOpening,
 	type Documents,
 	fetchDocuments,
+	firstJob,
 	OpenedJob,
 	openingOfRecord,
 } from './opening';
@@ -369,7 +370,8 @@ export class Desk {
 		const { id } = this;
 		this.#job.leave();
 		if (await this.openStored(id).catch(() => false)) return;
-		this.notice = 'A backup was put in place of all jobs; this one is not among them.';
+		await this.open(await firstJob(this.#store, null));
+		this.notice = 'A backup was put in place of all jobs; the one open here is not among them.';
 	}
 }
 

@@ -1,7 +1,14 @@
 export { tickCut, tickedCuts } from './bench-work';
 export { room, setRoom } from './context';
 export { Desk } from './desk.svelte';
-export { type DeskOpening, firstJob, newEmpty, newFromSample, newId } from './opening';
+export {
+	type DeskOpening,
+	firstJob,
+	newEmpty,
+	newFromSample,
+	newId,
+	openingOfRecord,
+} from './opening';
 export { listAt, pathKey } from './path';
 export { rulerOf } from './ruler';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

@@ -1,0 +1,1 @@
+export { default as Revisions } from './Revisions.svelte';
