@@ -275,7 +275,7 @@ describe('what stands in the way of a slot turned twice', () => {
 		const f = figures(asked({}, { braces: [{ kind: 'window', at: 280, rim: 40 }] }));
 		const brace = f.boards.find((b) => b.role === 'brace')!;
 		// 364 less 58 under and 58 over; 364 less 58 behind.
-		expect([brace.long.across, brace.long.up].map(toMm).sort()).toEqual([248, 306]);
+		expect([brace.long.across, brace.long.up].map(toMm).sort((a, b) => a - b)).toEqual([248, 306]);
 		expect(brace.notes.filter((n) => n.startsWith('Stops 58 mm short'))).toHaveLength(3);
 	});
 });

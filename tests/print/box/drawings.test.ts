@@ -143,8 +143,8 @@ describe('a seat in the exploded view', () => {
 	it('is drawn on its own face: open where that is seen, dashed where it is not', () => {
 		const both = (['far', 'near'] as const).map(seats);
 		// The eye is to the right: of a divider across the width one of its faces is seen.
-		expect(both.map((s) => s.dashed.length).sort()).toEqual([0, 1]);
+		expect(both.map((s) => s.dashed.length).sort((a, b) => a - b)).toEqual([0, 1]);
 		for (const { dashed, sunk } of both) expect(sunk.length + dashed.length).toBe(2);
-		expect(both.map((s) => s.inside).sort()).toEqual([false, true]);
+		expect(both.map((s) => s.inside).sort((a, b) => Number(a) - Number(b))).toEqual([false, true]);
 	});
 });
