@@ -52,12 +52,21 @@ describe('whatever the store does', () => {
 		text: fc.stringMatching(/^[a-z]{1,3}$/),
 	});
 
+	/** A second try to fetch that is never answered, while a write brings the document along. */
+	const LATE_LOAD: [{ what: string; text: string }[], Fault[]] = [
+		[
+			{ what: 'rack', text: 'ue' },
+			{ what: 'rack', text: 'o' },
+		],
+		['silent', 'none', 'torn', 'silent', 'late', 'late', 'none', 'silent', 'torn'],
+	];
+
 	test.prop(
 		[
 			fc.array(step, { minLength: 1, maxLength: 14 }),
 			fc.array(fc.constantFrom(...FAULTS), { minLength: 1, maxLength: 25 }),
 		],
-		{ numRuns: runs(120) },
+		{ numRuns: runs(120), examples: [LATE_LOAD] },
 	)(
 		'once there is room, everything typed is in it, and can be taken back',
 		async (steps, faults) => {

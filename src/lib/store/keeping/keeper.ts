@@ -73,6 +73,8 @@ export class Keeper {
 			this.loaded = true;
 			if (!this.#running) this.#tell('saved');
 		} catch (fault) {
+			// What was written meanwhile has brought the document along: all is well.
+			if (this.loaded) return;
 			this.fault = fault;
 			this.#tell('failed');
 			throw fault;
