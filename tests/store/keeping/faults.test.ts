@@ -53,7 +53,7 @@ describe('whatever the store does', () => {
 	});
 
 	/** A second try to fetch that is never answered, while a write brings the document along. */
-	const LATE_LOAD: [{ what: string; text: string }[], Fault[]] = [
+	const LATE_LOAD: [{ what: 'rack'; text: string }[], Fault[]] = [
 		[
 			{ what: 'rack', text: 'ue' },
 			{ what: 'rack', text: 'o' },
