@@ -8,6 +8,12 @@ const empty = fileURLToPath(new URL('./src/lib/print/pens/empty.ts', import.meta
 // A deep run tries every law on many times the cases (tests/depth.ts).
 const deep = process.env['DEPTH'] === 'deep';
 
+const OF_THEIR_OWN = [
+	'tests/store/**/*.test.ts',
+	'tests/ui/**/*.test.ts',
+	'tests/worker/**/*.test.ts',
+];
+
 export default defineConfig({
 	plugins: [sveltekit()],
 	resolve: { alias: { canvg: empty, html2canvas: empty, dompurify: empty } },
@@ -18,8 +24,18 @@ export default defineConfig({
 		exclude: ['tests/browser/**'],
 		setupFiles: ['tests/depth.ts'],
 		testTimeout: deep ? 3_600_000 : 60_000,
-		// One process runs all files, one after the other: loading everything anew for each took
-		// longer than the tests.
-		isolate: false,
+		projects: [
+			{
+				extends: true,
+				// One process runs these, file after file: loading everything anew for each took
+				// longer than the tests.
+				test: { name: 'rooms', exclude: ['tests/browser/**', ...OF_THEIR_OWN], isolate: false },
+			},
+			{
+				extends: true,
+				// These put a database, a clock or workers in the place of the process's own.
+				test: { name: 'of their own', include: [...OF_THEIR_OWN], isolate: true },
+			},
+		],
 	},
 });

@@ -223,6 +223,10 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Opening by traced', value: null },
 		counts: { value: { of: 'edge', edge: 1, is: 250 } },
 	},
+	'panels[].opening(traced).known.is': {
+		idle: { job: 'Opening by traced', value: 351 },
+		counts: { value: 250 },
+	},
 	'panels[].rings[].outline.turn': {
 		idle: { job: 'Equipment board', value: 360 },
 		counts: { value: 1 },

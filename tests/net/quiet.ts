@@ -60,6 +60,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'panels[].opening(svg).join': 'nothing is loose',
 	'panels[].opening(svg).known.is': 'within what a tape can be off',
 	'panels[].opening(traced).known': 'a check that holds',
+	'panels[].opening(traced).known.is': 'within what a tape can be off',
 	'panels[].rings[].outline.turn': 'a whole turn is none',
 	'panels[].room': 'room enough already',
 	'panels[].zones[].outline.turn': 'a whole turn is none',

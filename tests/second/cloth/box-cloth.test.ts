@@ -79,21 +79,28 @@ function jobOf(w: Wish, way: Way): JobFile {
 	return { name: 'Carpet', stock: STOCK, boxes: [box as NonNullable<JobFile['boxes']>[number]] };
 }
 
-/** Long ones first, and of these wide ones: bands are told apart by nothing else. */
-const bySize = (a: readonly number[], b: readonly number[]): number =>
-	Math.abs(a[0]! - b[0]!) > 1 ? b[0]! - a[0]! : b[1]! - a[1]!;
+interface Sized {
+	readonly size: readonly number[];
+	readonly of: string;
+}
+
+/** Long ones first, of these wide ones, and those of one size by their cloth. */
+function inOrder(a: Sized, b: Sized): number {
+	const apart = [0, 1].find((way) => Math.abs(a.size[way]! - b.size[way]!) > 1);
+	return apart === undefined ? a.of.localeCompare(b.of) : b.size[apart]! - a.size[apart]!;
+}
 
 function compare(blanks: readonly BlankRead[], worked: readonly Worked[], count: number): number {
 	const read = blanks.map((blank) => {
 		const key = blank.id.replace('box.carpet.', '').replace(/^band.*/, 'band');
-		return { key, blank, size: [blank.length / MM, blank.width / MM] };
+		return { key, blank, size: [blank.length / MM, blank.width / MM], of: blank.cloth };
 	});
 	const own = worked.map((w) => {
 		const { low, high } = extentOf(w.laid.corners());
-		return { ...w, size: [high.y - low.y, high.x - low.x] };
+		return { ...w, size: [high.y - low.y, high.x - low.x], of: w.cloth };
 	});
-	const of = <T extends { key: string; cloth?: string; size: number[] }>(list: T[], key: string) =>
-		list.filter((x) => x.key === key).sort((a, b) => bySize(a.size, b.size));
+	const of = <T extends Sized & { readonly key: string }>(list: T[], key: string) =>
+		list.filter((x) => x.key === key).sort(inOrder);
 	const keys = [...new Set([...read, ...own].map((x) => x.key))];
 	let whole = 0;
 	for (const key of keys) {
