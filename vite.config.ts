@@ -20,8 +20,6 @@ export default defineConfig({
 	worker: { format: 'es', plugins: () => [sveltekit()] },
 	server: { fs: { allow: ['shared', 'node_modules'] } },
 	test: {
-		include: ['tests/**/*.test.ts'],
-		exclude: ['tests/browser/**'],
 		setupFiles: ['tests/depth.ts'],
 		testTimeout: deep ? 3_600_000 : 60_000,
 		projects: [
@@ -29,7 +27,12 @@ export default defineConfig({
 				extends: true,
 				// One process runs these, file after file: loading everything anew for each took
 				// longer than the tests.
-				test: { name: 'rooms', exclude: ['tests/browser/**', ...OF_THEIR_OWN], isolate: false },
+				test: {
+					name: 'rooms',
+					include: ['tests/**/*.test.ts'],
+					exclude: ['tests/browser/**', ...OF_THEIR_OWN],
+					isolate: false,
+				},
 			},
 			{
 				extends: true,
