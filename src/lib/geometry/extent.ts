@@ -39,6 +39,16 @@ export function bounds(outline: Outline): Rect {
 	};
 }
 
+/** Does a rectangle lie wholly in another, edges on edges allowed? */
+export function rectHolds(outer: Rect, r: Rect): boolean {
+	return (
+		outer.x <= r.x &&
+		outer.y <= r.y &&
+		outer.x + outer.length >= r.x + r.length &&
+		outer.y + outer.width >= r.y + r.width
+	);
+}
+
 function extremes(outline: Outline): Point[] {
 	return edgesOf(outline).flatMap((e) => {
 		const b = edgeBounds(e);

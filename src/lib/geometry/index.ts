@@ -11,7 +11,7 @@ export {
 	headingAt,
 	nearestOnEdge,
 } from './edge';
-export { area, bounds, perimeter } from './extent';
+export { area, bounds, perimeter, rectHolds } from './extent';
 export { flatten } from './flatten';
 export {
 	type Circle,

@@ -1,4 +1,4 @@
-import type { Rect } from '../../geometry';
+import { type Rect, rectHolds } from '../../geometry';
 
 /** No more offcuts than this are named on one sheet. */
 const MOST = 4;
@@ -56,18 +56,12 @@ function cutAway(free: readonly Rect[], rect: Rect): Rect[] {
 	}
 	const all = [...untouched, ...pieces];
 	return all.filter(
-		(a, i) => !all.some((b, j) => i !== j && holds(b, a) && (j < i || !holds(a, b))),
+		(a, i) => !all.some((b, j) => i !== j && rectHolds(b, a) && (j < i || !rectHolds(a, b))),
 	);
 }
 
 function overlap(a: Rect, b: Rect): boolean {
 	return a.x < b.x + b.length && b.x < a.x + a.length && a.y < b.y + b.width && b.y < a.y + a.width;
-}
-
-function holds(a: Rect, b: Rect): boolean {
-	return (
-		a.x <= b.x && a.y <= b.y && a.x + a.length >= b.x + b.length && a.y + a.width >= b.y + b.width
-	);
 }
 
 /** What of `f` lies left of, right of, below and above a rectangle in it. */

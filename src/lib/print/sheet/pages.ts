@@ -33,7 +33,8 @@ import { sheetDrawing } from './drawing';
 import { type Heights, ROOMY, stripBlocks } from './strips';
 
 /**
- * A page (or more) for each sheet: its layout to scale, and under it the cuts with boxes to tick.
+ * A page or more for each sheet: its cuts strip by strip, each strip with its list; a routed sheet
+ * whole, and where its parts lie.
  */
 export function sheetPages(plan: Plan): Leaf[] {
 	let first = true;

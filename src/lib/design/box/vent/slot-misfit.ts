@@ -32,7 +32,7 @@ function cannotTurn(vent: SlotVent, plane: SlotPlane, size: SlotSize): Misfit | 
 	if (turns > 0 && !plane.bends)
 		return {
 			of: 'bend',
-			what: `An ${vent.bend === 'U' ? 'U' : 'L'} along the ${vent.along} end needs a back that stands square to it.`,
+			what: `${vent.bend === 'U' ? 'A U' : 'An L'} along the ${vent.along} end needs a back that stands square to it.`,
 			fix: 'Make it straight, or run it along the bottom or the top.',
 		};
 	if (turns > 1 && !(turnsInward(plane, 1) && turnsInward(plane, 2)))

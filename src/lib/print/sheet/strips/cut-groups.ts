@@ -45,11 +45,11 @@ function groupOf(first: Cut, name: string, all: Cuts): CutGroup {
 	const most = name === '' ? MOST_ON_SHEET : MOST;
 	if (whole.filter((cut) => cut.kind !== 'trim').length <= most)
 		return { name, region, cuts: inOrder(whole), strips: [] };
-	const chain = chainFrom(first, all);
+	const chain = new Set(chainFrom(first, all));
 	const cuts = [...chain];
 	const alone: Cut[] = [];
-	for (const strip of chain.flatMap((cut) => next(cut, all))) {
-		if (chain.includes(strip)) continue;
+	for (const strip of [...chain].flatMap((cut) => next(cut, all))) {
+		if (chain.has(strip)) continue;
 		const inside = under(strip, all);
 		if (inside.length <= FEW) cuts.push(...inside);
 		else alone.push(strip);
@@ -60,8 +60,13 @@ function groupOf(first: Cut, name: string, all: Cuts): CutGroup {
 
 /** The trims, and the cuts that go on parting one board the same way. */
 function chainFrom(first: Cut, all: Cuts): Cut[] {
-	const on = next(first, all).find((cut) => first.kind === 'trim' || sameWay(cut, first));
-	return on === undefined ? [first] : [first, ...chainFrom(on, all)];
+	const chain: Cut[] = [];
+	for (let cut: Cut | undefined = first; cut !== undefined;) {
+		const last: Cut = cut;
+		chain.push(last);
+		cut = next(last, all).find((on) => last.kind === 'trim' || sameWay(on, last));
+	}
+	return chain;
 }
 
 function sameWay(a: Cut, b: Cut): boolean {
@@ -76,9 +81,11 @@ function next(cut: Cut, all: Cuts): Cut[] {
 	return following(cut).flatMap((n) => all.get(n) ?? []);
 }
 
-/** A cut and all that parts what falls from it. */
+/** A cut and all that parts what falls from it; a board may be parted thousands of times. */
 function under(cut: Cut, all: Cuts): Cut[] {
-	return [cut, ...next(cut, all).flatMap((on) => under(on, all))];
+	const found = [cut];
+	for (const one of found) found.push(...next(one, all));
+	return found;
 }
 
 function inOrder(cuts: readonly Cut[]): Cut[] {

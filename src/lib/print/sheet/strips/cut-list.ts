@@ -78,41 +78,30 @@ function standing(at: SheetAt, cut: Cut, above: Cut | undefined): string {
 
 /** Squaring the sheet: a skim off each edge, and what is left. */
 function skimRow(trims: readonly Cut[], figures: Figures): Row {
-	const kept = keptOf(lastOf(trims));
-	const off = trims.map((cut) => {
-		const lost =
-			cut.runs === 'x'
-				? cut.region.width - keptOf(cut).width
-				: cut.region.length - keptOf(cut).length;
-		return { edge: skimmed(cut), lost: figures.bench(lost) };
-	});
-	const alike = off.every((o) => o.lost === nth(off, 0).lost);
-	const edges = off.map((o) => o.edge).join(', ');
-	const each = alike
-		? `${nth(off, 0).lost} off ${off.length > 1 ? 'each' : 'it'}, blade and all`
-		: `${off.map((o) => `${o.lost} off the ${o.edge}`).join(', ')}, blade and all`;
+	const off = trims.map((cut) => skimmed(cut, figures));
+	const { kept, lost } = lastOf(off);
+	const each = off.every((o) => o.lost === lost)
+		? `${lost} off ${off.length > 1 ? 'each' : 'it'}`
+		: off.map((o) => `${o.lost} off the ${o.edge}`).join(', ');
 	return {
 		of: `cut:${nth(trims, 0).n}`,
 		cells: [
 			{ tick: true },
 			trimName(trims),
 			{ text: 'skim', weight: 'semibold', size: FENCE },
-			`${edges} edge${off.length > 1 ? 's' : ''}`,
-			`${each}; leaves ${figures.size(kept.length, kept.width)}`,
+			`${off.map((o) => o.edge).join(', ')} edge${off.length > 1 ? 's' : ''}`,
+			`${each}, blade and all; leaves ${figures.size(kept.length, kept.width)}`,
 		],
 	};
 }
 
-function keptOf(cut: Cut) {
-	const { gives } = cut;
-	return nth(gives, gives[0].kind === 'waste' || gives[0].kind === 'nothing' ? 1 : 0).rect;
-}
-
-/** The edge that a trim takes something off. */
-function skimmed(cut: Cut): Cut['fenceEdge'] {
-	const low = cut.gives[0].kind === 'waste' || cut.gives[0].kind === 'nothing';
-	if (cut.runs === 'x') return low ? 'bottom' : 'top';
-	return low ? 'left' : 'right';
+/** The edge that a trim takes something off, how much, and what it leaves. */
+function skimmed({ runs, region, gives: [low, high] }: Cut, figures: Figures) {
+	const isLow = low.kind === 'waste' || low.kind === 'nothing';
+	const kept = (isLow ? high : low).rect;
+	if (runs === 'x')
+		return { edge: isLow ? 'bottom' : 'top', lost: figures.bench(region.width - kept.width), kept };
+	return { edge: isLow ? 'left' : 'right', lost: figures.bench(region.length - kept.length), kept };
 }
 
 /** Settings that come back on the sheet, so that a stop can be left or found again. */

@@ -1,23 +1,24 @@
-import type { Rect } from '../../../geometry';
+import { type Rect, rectHolds } from '../../../geometry';
 import { nth, toMm, type Ruler } from '../../../measure';
-import type { Cut } from '../../../nest';
 import { type Figures, type SheetAt, rackLabels } from '../../wording';
-import { dimension, FIGURE, scaleText } from '../../marks';
+import { scaleText } from '../../marks';
 import {
 	type Drawing,
 	type Mark,
 	onPaper,
 	overlap,
-	type Spot,
 	textWidth,
 	type View,
+	round,
 	type Bounds,
 	textBox,
+	type TextMark,
 } from '../../drawing';
 import { cutsOnSheet, FLAG_BAND } from '../cuts-on-sheet';
 import { grainMark, grainUpright, legendMarks } from '../legend';
 import { corners, laidOut, rectSteps, wasteRects } from '../laid-out';
 import type { CutGroup } from './cut-groups';
+import { sizesOfCuts } from './strip-sizes';
 import { stripLayout, type StripLayout } from './turned-layout';
 
 /** Scales of ISO 5455; for inches the divisions of their rulers. */
@@ -49,7 +50,6 @@ export function stripDrawing(
 	const things = laidOut(at.plan, { ...shown, offcuts }, view, figures);
 	const closed = group.strips.map((s) => closedStrip(strip, s, view, figures));
 	const edge = { x: 0, y: 0, length: strip.length, width: strip.width };
-	const sizes = sizesOf(shown.cuts, edge);
 	const words = [...things.words, ...closed.flatMap((c) => c.words)];
 	const cuts = cutsOnSheet({ ...strip, cuts: shown.cuts }, kerf, view, words);
 	const end = view.x + toMm(strip.length) * view.scale;
@@ -71,7 +71,7 @@ export function stripDrawing(
 			...clearOf(cuts, [...things.marks, ...closed.flatMap((c) => c.marks)]),
 			{ kind: 'path', steps: rectSteps(edge, view), line: 'wide' },
 			...cuts,
-			...sizes.flatMap((size) => sizeMarks(size, view, figures)),
+			...sizesOfCuts(shown.cuts, view, DIMENSION, figures),
 			...edgeNames(strip, view),
 			...legend,
 			...grain,
@@ -113,9 +113,9 @@ function shownIn(strip: StripLayout, group: CutGroup) {
 	const cuts = strip.cuts.filter((c) => numbers.has(c.n));
 	return {
 		cuts,
-		placed: strip.placed.filter((p) => !closed.some((c) => holds(c, p))),
+		placed: strip.placed.filter((p) => !closed.some((c) => rectHolds(c, p))),
 		waste: wasteRects(cuts),
-		open: (r: Rect): boolean => !closed.some((c) => holds(c, r)),
+		open: (r: Rect): boolean => !closed.some((c) => rectHolds(c, r)),
 	};
 }
 
@@ -127,104 +127,39 @@ function offcutsIn(at: SheetAt, strip: StripLayout, shown: { open: (r: Rect) => 
 		.map((o) => ({ ...o, rack: racks[o.n] ?? '' }));
 }
 
-function holds(outer: Rect, r: Rect): boolean {
-	return (
-		r.x >= outer.x &&
-		r.y >= outer.y &&
-		r.x + r.length <= outer.x + outer.length &&
-		r.y + r.width <= outer.y + outer.width
-	);
-}
-
 /** A strip that is drawn by itself: its letter, and in hairlines what will come of it. */
 function closedStrip(strip: StripLayout, closed: CutGroup, view: View, figures: Figures) {
 	const region = strip.rect(closed.region);
 	const ghosts: Mark[] = strip.placed
-		.filter((p) => holds(region, p))
+		.filter((p) => rectHolds(region, p))
 		.map((p) => ({ kind: 'path', steps: rectSteps(p, view), line: 'hair', ink: 'rule' }));
-	const [low, , high] = corners(region, view);
-	const [x, y] = [((low?.x ?? 0) + (high?.x ?? 0)) / 2, ((low?.y ?? 0) + (high?.y ?? 0)) / 2];
-	const tall = Math.abs((low?.y ?? 0) - (high?.y ?? 0));
-	const wide = Math.abs((low?.x ?? 0) - (high?.x ?? 0));
-	const measured = figures.size(region.length, region.width);
-	const per = textWidth(closed.name, 1, 'semibold');
-	const size = Math.max(1, Math.min(8, tall * 0.4, (wide * 0.8) / per));
-	const name: Mark = {
-		kind: 'text',
-		x,
-		y: y + size * 0.35,
-		text: closed.name,
-		size,
-		anchor: 'middle',
-		weight: 'semibold',
-		halo: true,
-	};
-	const words: Mark[] = [
-		name,
-		...(tall < size + 6 || textWidth(measured, 2.7) + 1 > wide
-			? []
-			: [
-					{
-						kind: 'text' as const,
-						x,
-						y: y + size * 0.35 + 4,
-						text: measured,
-						size: 2.7,
-						anchor: 'middle' as const,
-						halo: true,
-					},
-				]),
-	];
-	const boxes: Bounds[] = words.flatMap((m) => (m.kind === 'text' ? [textBox(m)] : []));
-	return { marks: [...ghosts, ...words], words: boxes };
+	const words = stripWords(
+		closed.name,
+		figures.size(region.length, region.width),
+		round(corners(region, view)),
+	);
+	return { marks: [...ghosts, ...words], words: words.map(textBox) };
 }
 
-/** A stretch that is measured along the lower edge, or along the left. */
-interface Size {
-	readonly along: 'x' | 'y';
-	readonly rect: Rect;
-	readonly edge: Rect;
-}
+const MEASURED = 2.7;
 
-/** Sizes of what falls from the cuts that go right through, waste left out. */
-function sizesOf(cuts: readonly Cut[], edge: Rect): Size[] {
-	const first = cuts.find((c) => c.kind !== 'trim');
-	if (first === undefined || first.kind === 'slant') return [];
-	const through = cuts.filter((c) => c.runs === first.runs && c.kind === first.kind);
-	const chain = through.filter((c) => across(c.region, c) === across(first.region, first));
-	const numbers = new Set(chain.map((c) => c.n));
-	return chain
-		.flatMap((c) => c.gives)
-		.filter((g) => g.kind !== 'waste' && g.kind !== 'nothing')
-		.filter((g) => g.nextCut === undefined || !numbers.has(g.nextCut))
-		.map((g) => ({ along: first.runs === 'y' ? 'x' : 'y', rect: g.rect, edge }));
-}
-
-function across(r: Rect, cut: Cut): string {
-	return cut.runs === 'y' ? `${r.y} ${r.width}` : `${r.x} ${r.length}`;
-}
-
-function sizeMarks({ along, rect, edge }: Size, view: View, figures: Figures): Mark[] {
-	if (along === 'x') {
-		const from = onPaper({ x: rect.x, y: edge.y }, view);
-		const to = onPaper({ x: rect.x + rect.length, y: edge.y }, view);
-		return fitted(from, to, DIMENSION, figures.bench(rect.length));
-	}
-	const from = onPaper({ x: edge.x, y: rect.y }, view);
-	const to = onPaper({ x: edge.x, y: rect.y + rect.width }, view);
-	return fitted(from, to, -DIMENSION, figures.bench(rect.width));
-}
-
-/** A dimension where its figure has room between its arrows; the list below has every figure. */
-function fitted(from: Spot, to: Spot, offset: number, text: string): Mark[] {
-	const long = Math.hypot(to.x - from.x, to.y - from.y);
-	return textWidth(text, FIGURE) + 1 > long || long < 8 ? [] : dimension(from, to, offset, text);
+/** The letter of a strip as large as it fits, and its size where there is room under it. */
+function stripWords(name: string, measured: string, { x, y, width, height }: Bounds): TextMark[] {
+	const size = Math.max(
+		1,
+		Math.min(8, height * 0.4, (width * 0.8) / textWidth(name, 1, 'semibold')),
+	);
+	const foot = y + height / 2 + size * 0.35;
+	const set = { kind: 'text', x: x + width / 2, anchor: 'middle', halo: true } as const;
+	const letter: TextMark = { ...set, y: foot, text: name, size, weight: 'semibold' };
+	if (height < size + 6 || textWidth(measured, MEASURED) + 1 > width) return [letter];
+	return [letter, { ...set, y: foot + 4, text: measured, size: MEASURED }];
 }
 
 /** Which edges of the sheet lie at the left and at the top of the picture. */
 function edgeNames({ sides, width }: StripLayout, view: View): Mark[] {
 	const corner = onPaper({ x: 0, y: width }, view);
-	const name = (text: string, more: Partial<Extract<Mark, { kind: 'text' }>>): Mark => ({
+	const name = (text: string, more: Partial<TextMark>): Mark => ({
 		kind: 'text',
 		x: 0,
 		y: 0,

@@ -1,4 +1,4 @@
-import type { Rect } from '../../../geometry';
+import { type Rect, rectHolds } from '../../../geometry';
 import { nth, ticks } from '../../../measure';
 import type { Cut, Gives, Placed, SheetLayout } from '../../../nest';
 
@@ -33,7 +33,7 @@ export function stripLayout(
 ): StripLayout {
 	const turned = lies === 'along the page' && region.width > region.length;
 	const put = turned ? quarter(region, kerf) : shift(region);
-	const within = (r: Rect): boolean => inside(r, region);
+	const within = (r: Rect): boolean => rectHolds(region, r);
 	return {
 		...layout,
 		length: ticks(turned ? region.width : region.length),
@@ -46,15 +46,6 @@ export function stripLayout(
 		rect: (r) => put.rect(r),
 		sides: turned ? TURNED : AS_IT_LIES,
 	};
-}
-
-function inside(r: Rect, region: Rect): boolean {
-	return (
-		r.x >= region.x &&
-		r.y >= region.y &&
-		r.x + r.length <= region.x + region.length &&
-		r.y + r.width <= region.y + region.width
-	);
 }
 
 interface Put {
