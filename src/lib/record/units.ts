@@ -16,10 +16,19 @@ export function fieldsOf<T extends object>() {
 	): z.ZodObject<S, z.core.$strict> => z.strictObject<S>(shape);
 }
 
+/** Significant digits of a figure: far more than any saw, scale or tape has. */
+const DIGITS = 12;
+
+/**
+ * A figure as it is written. Browsers and other engines work out angles, powers and logarithms each
+ * in its own way, and differ in the last digits: those are left off, so that one job has one file.
+ */
+const told = (figure: number): number => Number(figure.toPrecision(DIGITS)) + 0; // no negative zero
+
 const written = (convert: (seen: number) => number, unit: string, what: string) =>
 	z
 		.number()
-		.transform((seen) => convert(seen) + 0) // no negative zero
+		.transform((seen) => told(convert(seen)))
 		.pipe(z.number())
 		.describe(`${unit}: ${what}`);
 
@@ -27,7 +36,7 @@ const written = (convert: (seen: number) => number, unit: string, what: string) 
 export const orEndless = (unit: string, what: string) =>
 	z
 		.custom<number>((seen) => typeof seen === 'number' && !Number.isNaN(seen))
-		.transform((seen) => (Number.isFinite(seen) ? seen + 0 : null))
+		.transform((seen) => (Number.isFinite(seen) ? told(seen) : null))
 		.pipe(z.number().nullable())
 		.describe(`${unit}: ${what}; null where it has no end`);
 

@@ -34,7 +34,7 @@ export const trustChapters: readonly TrustChapter[] = [
 			'Lengths are whole steps of 1/1600 mm. Millimetres to the hundredth and inches to the 64th are exact; nothing is rounded on the way, and parts round outwards, stock inwards.',
 			'Money is whole cents, rounded once, at the end.',
 			'"No layout by saw needs fewer sheets" stands only where that is proven, by the rules given.',
-			'The same job, seed and effort give the same layouts, cuts and order on the screen, on paper and from the command line. What is worked out by angles, powers and logarithms (a tilt, a level) may differ from one browser to another in the last of its fifteen digits, far below what is cut or shown.',
+			'The same job, seed and effort give the same plan, and the same files to the byte, on the screen and from the command line: compared in one browser and one version of Node, as told below.',
 		],
 	},
 	{

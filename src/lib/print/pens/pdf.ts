@@ -27,6 +27,8 @@ interface PdfMeta {
 	readonly date: string;
 }
 
+/** Decimals of a coordinate in the file, points. */
+const PRECISION = 4;
 const POINTS_PER_MM = 72 / 25.4; // ISO 32000-1 8.3.2.3: the user unit is 1/72 in
 
 /** All pages as one PDF, each the size of its paper, its scale exact, its faces embedded. */
@@ -39,7 +41,7 @@ export function writePdf(pages: readonly Page[], fonts: Fonts, meta: PdfMeta): U
 		orientation: turned(first),
 		compress: true,
 		putOnlyUsedFonts: true,
-		precision: 4,
+		precision: PRECISION,
 	});
 	addFaces(doc, pages, fonts);
 	describe(doc, pages, meta);
@@ -80,7 +82,7 @@ function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
 	const day = /^(20[0-2]\d|203[0-7])-(0\d|1[0-2])-([0-2]\d|3[01])/.exec(meta.date);
 	const [year, month, date] = day?.slice(1) ?? ['2000', '01', '01'];
 	doc.setCreationDate(`D:${year}${month}${date}000000+00'00'`);
-	doc.setFileId(fileId([meta.title, meta.date, ...pages.map((p) => JSON.stringify(p.marks))]));
+	doc.setFileId(fileId([meta.title, meta.date, ...pages.map(asWritten)]));
 	doc.setDocumentProperties({ title: wide(meta.title), author: wide(meta.author) });
 	// No scaling in the print dialogue: a full-size template must come out full size.
 	doc.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true, DisplayDocTitle: true });
@@ -103,6 +105,13 @@ function wide(text: string): string {
 
 function hex(bytes: string): string {
 	return [...bytes].map((b) => b.charCodeAt(0).toString(16).padStart(2, '0')).join('');
+}
+
+/** The marks of a page with their figures as fine as the file holds them, and no finer. */
+function asWritten({ marks }: Page): string {
+	return JSON.stringify(marks, (_, value: unknown) =>
+		typeof value === 'number' ? value.toFixed(PRECISION) : value,
+	);
 }
 
 /**
