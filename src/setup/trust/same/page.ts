@@ -7,7 +7,7 @@ import { recordOf } from '../../../lib/record';
 import { serve } from '../../serve.js';
 import { ROOT } from '../../tool.js';
 import { Chromium, until } from '../browser';
-import { digestsOf } from './command-line';
+import { digest } from './builds';
 
 /** Buttons of the last chapter; each makes one file. */
 const BUTTONS = ['Print pack', 'Cutting list', 'Order list'] as const;
@@ -50,7 +50,7 @@ export async function pageMade(job: string): Promise<Record<string, string>> {
 		const text = JSON.stringify(recordOf(plan), null, '\t') + '\n';
 		await page.goto(`${address}#print`);
 		const files = await printed(page);
-		return { ...digestsOf(text), ...files };
+		return { 'plan.json': digest(text), ...files };
 	} finally {
 		await chromium.kill();
 		close();
