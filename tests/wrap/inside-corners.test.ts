@@ -104,7 +104,7 @@ describe('a hole with corners of several radii', () => {
 			...[...Array(8).keys()].flatMap((i): [number, number, number][] => {
 				const along = (i * Math.PI) / 4;
 				const reach = 60 + 8 * i;
-				return [[300 + reach * Math.cos(along), 200 + reach * Math.sin(along), 0.2]];
+				return [[300 + reach * Math.cos(along), 200 + reach * Math.sin(along), 0.1]];
 			}),
 		);
 		const { problems } = wrap(windowed(star), HARD);
@@ -313,5 +313,16 @@ describe('corner patches', () => {
 			}),
 			{ numRuns: runs(60) },
 		);
+	});
+});
+
+describe('two curves that meet', () => {
+	/** 400 x 300 whose left and lower edges bow outward and meet at less than a straight angle. */
+	const bowed = (bulge: number) => outline([0, 0, 0.1], [400, 0, bulge], [400, 300], [0, 300]);
+
+	it.each([0.8, 0.9, 1, 1.05, 1.1])('in a slight corner are planned, bulge %s', (bulge) => {
+		const made = wrap({ outline: bowed(bulge) }, HARD);
+		for (const { asks } of corners(made)) expect(Number.isFinite(asks)).toBe(true);
+		expect(made.blanks).toHaveLength(1);
 	});
 });

@@ -114,10 +114,13 @@ function cornerBend(
 	const turn = turnTo(before.span.arrives, after.span.leaves);
 	if (Math.abs(turn) < 1e-3) return null;
 	const sharp = Math.abs(turn) >= SHARP;
-	const straight = [before.span, after.span].filter((s) => !s.arc).map((s) => s.length);
-	// A run of short edges bends like an arc that turns as much over the length of one edge.
-	const radius = Math.min(...straight, Infinity) / Math.abs(turn);
-	const own = !sharp && Number.isFinite(radius) ? Math.abs(turn) / sweepForRise(radius, rise) : 1;
+	const spans = [before.span, after.span];
+	const straight = spans.filter((s) => !s.arc);
+	// A run of short edges bends like an arc that turns as much over the length of one edge; where
+	// two arcs meet in a slight corner, over the length of the shorter one.
+	const over = Math.min(...(straight.length > 0 ? straight : spans).map((s) => s.length));
+	const radius = over / Math.abs(turn);
+	const own = sharp ? 1 : Math.abs(turn) / sweepForRise(radius, rise);
 	return {
 		turn,
 		flaps: Math.min(1, own),
