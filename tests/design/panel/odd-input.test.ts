@@ -120,6 +120,22 @@ describe('what is asked of edges', () => {
 	});
 });
 
+describe('an opening', () => {
+	const said = (length: number) =>
+		told({ opening: rect(length, 400) }).filter((t) => /across/.test(t));
+
+	it('larger than any panel of a vehicle is to be looked at, and past all bounds not planned', () => {
+		expect(said(4500)).toEqual([]);
+		expect(said(4501)).toEqual([
+			'check opening: The outline measures 4501 mm across, more than any panel of a vehicle.',
+		]);
+		expect(said(15_001)).toEqual([
+			'stop opening: The outline measures 15001 mm across, more than any panel of a vehicle: it is not planned.',
+		]);
+		expect(panel({ opening: rect(15_001, 400) }).detail).toBeUndefined();
+	});
+});
+
 describe('a seam', () => {
 	const seam = (x: number, y: number, u: number, v: number) => ({
 		seams: [{ from: { x, y }, to: { x: u, y: v } }],

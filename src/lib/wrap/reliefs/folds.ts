@@ -3,21 +3,32 @@ import { boundsOfPoints, orient, type Point, type Rect } from '../../geometry';
 
 type Line = readonly Point[];
 
+/** Edges of a fold that are looked at together. */
+const STRETCH = 16;
+
 /**
- * Lines no relief cut may lie across. Their boxes are kept: of the many folds of a curved edge a
- * cut comes near to few.
+ * Lines no relief cut may lie across. They are kept by stretches with a box round each: of the many
+ * folds of a curved edge, and of one long fold, a cut comes near to little.
  */
 export class Folds {
+	private readonly lines: readonly Line[];
 	private readonly boxes: readonly Rect[];
 
-	constructor(private readonly lines: readonly Line[]) {
-		this.boxes = lines.map(boundsOfPoints);
+	constructor(lines: readonly Line[]) {
+		this.lines = lines.flatMap(stretches);
+		this.boxes = this.lines.map(boundsOfPoints);
 	}
 
 	crossedBy(cut: Line): boolean {
 		const box = boundsOfPoints(cut);
 		return this.boxes.some((b, i) => touch(box, b) && crosses(cut, nth(this.lines, i)));
 	}
+}
+
+/** Each begins where the one before ends. */
+function stretches(line: Line): Line[] {
+	const starts = Math.ceil(Math.max(0, line.length - 1) / STRETCH);
+	return Array.from({ length: starts }, (_, i) => line.slice(i * STRETCH, (i + 1) * STRETCH + 1));
 }
 
 function touch(a: Rect, b: Rect): boolean {

@@ -90,6 +90,8 @@ function withoutDoubled(raw: Drawn): Drawn {
 
 /** Larger than any panel of a vehicle: most likely the drawing is in another unit. */
 const LARGEST = mm(4500);
+/** Nothing that stands in a vehicle; its thousands of pages would keep anybody waiting. */
+const HUGE = mm(15_000);
 const SMALLEST = mm(3);
 
 function faultsOf(d: Drawn): Complaint[] {
@@ -135,10 +137,11 @@ function crossed(
 }
 
 function farTooLarge(across: number): Complaint {
+	const huge = across > HUGE;
 	return {
-		kind: 'check',
-		what: `The outline measures ${inMm(across)} across, more than any panel of a vehicle.`,
-		fix: 'Check its unit and scale.',
+		kind: huge ? 'stop' : 'check',
+		what: `The outline measures ${inMm(across)} across, more than any panel of a vehicle${huge ? ': it is not planned' : ''}.`,
+		fix: `Check its unit and scale${huge ? `; ${inMm(HUGE)} is the most` : ''}.`,
 	};
 }
 
