@@ -56,6 +56,11 @@ const text = (file: JobFile, other: (was: string) => string): void =>
 	file.panels?.forEach(({ opening }) => {
 		if ('text' in opening) opening.text = other(opening.text);
 	});
+/** What is known of the opening's drawing, said otherwise. */
+const known = (file: JobFile, other: object): void =>
+	file.panels?.forEach(({ opening }) => {
+		if ('known' in opening && opening.known) Object.assign(opening.known, other);
+	});
 const GLUE = { id: 'new', name: 'new', kind: 'contact-adhesive', pack: 1 };
 
 export const CASES: Readonly<Record<string, Case>> = {
@@ -196,6 +201,22 @@ export const CASES: Readonly<Record<string, Case>> = {
 				),
 		},
 	},
+	'panels[].opening(dxf).known': {
+		idle: { job: 'Opening by dxf', value: null },
+		counts: { value: { of: 'length', edge: 1, is: 250 } },
+	},
+	'panels[].opening(dxf).known.edge': {
+		idle: { job: 'Opening by dxf', value: 5000 },
+		counts: { value: 5000, given: (f) => known(f, { of: 'edge' }) },
+	},
+	'panels[].opening(dxf).known.of': {
+		idle: { job: 'Opening by dxf', value: 'edge' },
+		counts: { value: 'width' },
+	},
+	'panels[].opening(dxf).layer': {
+		idle: { job: 'Opening by dxf', value: '' },
+		counts: { value: '', given: (f) => text(f, (t) => t.replace(/8\nboard/, '8\nframe')) },
+	},
 	'panels[].opening(dxf).known.is': {
 		idle: { job: 'Opening by dxf', value: 301 },
 		counts: { value: 250 },
@@ -203,6 +224,18 @@ export const CASES: Readonly<Record<string, Case>> = {
 	'panels[].opening(pasted).join': {
 		idle: { job: 'Opening by pasted', value: 3 },
 		counts: { value: 3, on: 'job' },
+	},
+	'panels[].opening(pasted).known': {
+		idle: { job: 'Opening by pasted', value: null },
+		counts: { value: { of: 'length', edge: 1, is: 250 } },
+	},
+	'panels[].opening(pasted).known.edge': {
+		idle: { job: 'Opening by pasted', value: 5000 },
+		counts: { value: 5000, given: (f) => known(f, { of: 'edge' }) },
+	},
+	'panels[].opening(pasted).known.of': {
+		idle: { job: 'Opening by pasted', value: 'edge' },
+		counts: { value: 'width' },
 	},
 	'panels[].opening(pasted).known.is': {
 		idle: { job: 'Opening by pasted', value: 301 },
@@ -215,6 +248,14 @@ export const CASES: Readonly<Record<string, Case>> = {
 			given: (f) => text(f, (t) => t.replace('V0 Z', 'V1').replace('H0 Z', 'H0 V1')),
 		},
 	},
+	'panels[].opening(svg).known': {
+		idle: { job: 'Opening by svg', value: null },
+		counts: { value: { of: 'length', edge: 1, is: 250 } },
+	},
+	'panels[].opening(svg).known.edge': {
+		idle: { job: 'Opening by svg', value: 5000 },
+		counts: { value: 5000, given: (f) => known(f, { of: 'edge' }) },
+	},
 	'panels[].opening(svg).known.is': {
 		idle: { job: 'Opening by svg', value: 301 },
 		counts: { value: 250 },
@@ -222,6 +263,10 @@ export const CASES: Readonly<Record<string, Case>> = {
 	'panels[].opening(traced).known': {
 		idle: { job: 'Opening by traced', value: null },
 		counts: { value: { of: 'edge', edge: 1, is: 250 } },
+	},
+	'panels[].opening(traced).known.of': {
+		idle: { job: 'Opening by traced', value: 'length' },
+		counts: { value: 'width' },
 	},
 	'panels[].opening(traced).known.is': {
 		idle: { job: 'Opening by traced', value: 351 },

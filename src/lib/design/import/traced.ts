@@ -42,7 +42,11 @@ export function tracedShape(s: Traced): Drawn | Undrawn {
 	const box = bounds(shape.outline);
 	const outline = moved(shape.outline, -box.x, -box.y);
 	// The tape was laid between the corners as they were clicked, before any rounding.
-	return { ...shape, outline, complaints: [expected(error), ...knownFault(ticks, s.known)] };
+	return {
+		...shape,
+		outline,
+		complaints: [expected(error, s.picture), ...knownFault(ticks, s.known)],
+	};
 }
 
 function refusal(why: 'corners' | 'oblique', squash: number): Undrawn {
@@ -65,9 +69,10 @@ function tooRough(error: number): Complaint {
 	);
 }
 
-function expected(error: number): Complaint {
+function expected(error: number, picture: string): Complaint {
+	const from = picture === '' ? 'a picture' : `the picture ${picture}`;
 	return check(
-		`Traced from a picture: expect the outline to be off by up to ${tenths(error)} mm at its worst corner.`,
+		`Traced from ${from}: expect the outline to be off by up to ${tenths(error)} mm at its worst corner.`,
 		error > DOUBTFUL
 			? 'Check it against the opening with a tape, and cut a test piece from cardboard first.'
 			: 'Check one known length against the opening before cutting.',
