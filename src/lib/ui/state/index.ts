@@ -1,6 +1,7 @@
 export { tickCut, tickedCuts } from './bench-work';
 export { room, setRoom } from './context';
 export { Desk } from './desk.svelte';
+export { lastGood } from './last-good';
 export {
 	type DeskOpening,
 	firstJob,
