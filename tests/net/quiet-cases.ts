@@ -225,6 +225,10 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Opening by pasted', value: 3 },
 		counts: { value: 3, on: 'job' },
 	},
+	'panels[].opening(pasted).decimal': {
+		idle: { job: 'Opening by pasted', value: ',' },
+		counts: { value: ',', given: (f) => text(f, (t) => t.replaceAll('300', '300,5')) },
+	},
 	'panels[].opening(pasted).known': {
 		idle: { job: 'Opening by pasted', value: null },
 		counts: { value: { of: 'length', edge: 1, is: 250 } },

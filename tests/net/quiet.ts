@@ -60,6 +60,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'panels[].opening(dxf).known.of': 'an edge as long as the outline',
 	'panels[].opening(dxf).layer': 'the only layer there is',
 	'panels[].opening(dxf).known.is': 'within what a tape can be off',
+	'panels[].opening(pasted).decimal': 'whole numbers are written alike',
 	'panels[].opening(pasted).known': 'a check that holds',
 	'panels[].opening(pasted).known.edge': 'what is known is no edge',
 	'panels[].opening(pasted).known.of': 'an edge as long as the outline',
