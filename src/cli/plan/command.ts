@@ -1,7 +1,7 @@
 import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
-import { forPaper, madeByPen } from '../../lib/print';
+import { forPaper } from '../../lib/print';
 import { recordOf } from '../../lib/record';
 import sample from '../../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from '../input';
@@ -58,7 +58,7 @@ function noting(plan: Plan, { file, twice }: ReadFile): Plan {
 /** Leaves all files; returns the pages that could not be drawn. */
 function leave(plan: Plan, folder: string): readonly string[] {
 	const files = planFiles(plan);
-	writeFiles(folder, files, madeByPen);
+	writeFiles(folder, files);
 	const drawings = files.filter((f) => f.name.endsWith('.svg')).length;
 	const names = files.filter((f) => !f.name.endsWith('.svg')).map((f) => f.name);
 	process.stdout.write(summary(plan, folder, [...names, `${drawings} layouts as SVG`]));

@@ -5,7 +5,7 @@ export { ownerName } from './lists';
 export { isPdf, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';
 export { panelDrawings } from './panel';
-export { drawingSvg, madeByPen } from './pens';
+export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { templateLength } from './templates';
 export {

@@ -38,11 +38,6 @@ const OUR_HAND =
 	` font-family="${FAMILY}" style="font-kerning:none;font-variant-ligatures:none"` +
 	` stroke-linejoin="round" stroke-linecap="butt"`;
 
-/** Is this the text of a drawing this pen made, of whatever version? */
-export function madeByPen(text: string): boolean {
-	return text.slice(0, text.indexOf('>') + 1).endsWith(`${OUR_HAND}>`);
-}
-
 function markSvg(mark: Mark, pen: SvgPen): string {
 	return mark.kind === 'path' ? pathSvg(mark, pen) : textSvg(mark, pen);
 }
