@@ -90,6 +90,18 @@ describe('plan', () => {
 		expect(list).toMatch(/^1,Birch 18,,part,,,a,a,900,304.8,/m);
 	});
 
+	test('--machine leaves files for machines, and the next plan without it takes them away', async () => {
+		const file = write('shelves.json', { ...job, shop: { method: 'router' } });
+		const first = await run('plan', file, '--out', 'cut', '--machine');
+		expect(first.out).toContain('5 files for machines');
+		expect(readdirSync(join(folder, 'cut', 'machine'))).toEqual([
+			...['part-a.dxf', 'part-a.svg', 'read-me.txt'],
+			...['sheet-ply-1.dxf', 'sheet-ply-1.svg'],
+		]);
+		await run('plan', file, '--out', 'cut');
+		expect(existsSync(join(folder, 'cut', 'machine'))).toBe(false);
+	});
+
 	test('--json prints the plan, lengths in millimetres, and writes nothing', async () => {
 		const file = write('shelves.json', job);
 		const ended = await run('plan', file, '--json', '--out', 'nowhere');

@@ -4,6 +4,7 @@ import type { Page, Fonts } from './drawing';
 import { printPack, templatePages } from './pack';
 import { writePdf, drawingSvg } from './pens';
 import { rollDrawing } from './cloth';
+import { machineFiles, zipped } from './machine';
 import { sheetDrawing } from './sheet';
 
 /** One file that a plan gives. */
@@ -23,7 +24,7 @@ const PDFS = {
 
 /** Kinds that need the printed faces. */
 type PdfKind = keyof typeof PDFS;
-export type OutputKind = PdfKind | 'order' | 'cutting-list' | 'layouts';
+export type OutputKind = PdfKind | 'order' | 'cutting-list' | 'layouts' | 'machine';
 
 export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;
 
@@ -38,11 +39,19 @@ export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] 
 	return [{ name: `${kind}.pdf`, type: 'application/pdf', data, undrawn }];
 }
 
-/** Lists as CSV, or every sheet and roll as SVG. */
+/** Lists as CSV, every sheet and roll as SVG, or all that machines cut by. */
 export function plainFiles(kind: Exclude<OutputKind, PdfKind>, plan: Plan): OutputFile[] {
 	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
+	if (kind === 'machine') return machineFiles(plan);
 	const data = kind === 'order' ? orderCsv(plan) : cuttingListCsv(plan);
 	return [{ name: `${kind}.csv`, type: 'text/csv', data }];
+}
+
+/** The files for machines as one file; none where there are none. */
+export function machineZip(plan: Plan): OutputFile[] {
+	const files = machineFiles(plan);
+	if (files.length === 0) return [];
+	return [{ name: 'machine.zip', type: 'application/zip', data: zipped(files) }];
 }
 
 const SVG = 'image/svg+xml';

@@ -5,6 +5,7 @@ import {
 	type PathMark,
 	type PathStep,
 	type TextMark,
+	escaped,
 	FAMILY,
 	settable,
 } from '../drawing';
@@ -88,16 +89,4 @@ function colour(ink: Ink, pen: SvgPen): string {
 function num(n: number): string {
 	if (!Number.isFinite(n)) throw new Error(`bug: ${n} in a drawing`);
 	return String(Math.round(n * 1e4) / 1e4 + 0);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = {
-	'&': '&amp;',
-	'<': '&lt;',
-	'>': '&gt;',
-	'"': '&quot;',
-	"'": '&#39;',
-};
-
-function escaped(text: string): string {
-	return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
 }

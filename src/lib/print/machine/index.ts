@@ -1,0 +1,2 @@
+export { type MachineFile, machineFiles } from './machine-files';
+export { zipped } from './zip';
