@@ -38,7 +38,7 @@ interface Found {
 function foundIn(dxf: string): readonly Found[] {
 	const read = new DxfParser().parseSync(dxf);
 	expect(read?.header).toMatchObject({ $ACADVER: 'AC1009', $INSUNITS: 4 });
-	return (read?.entities ?? []) as unknown as Found[];
+	return read?.entities ?? [];
 }
 
 /** The grid as the reader's millimetres should give it, and no more than a rounding of them off. */
@@ -232,7 +232,7 @@ describe.each(cases)('%s, cut by router', (_, job) => {
 				.filter((w) => w.kind === 'groove')
 				.flatMap(({ line }) => line.slice(1).map((p, i) => [line[i]!, p] as const))
 				.reduce((sum, [a, b]) => sum + Math.hypot(a.x - b.x, a.y - b.y), 0);
-			// Where a hinge parts the board there is nothing to cut it into: its gap, from edge to edge.
+			// At a hinge there is nothing to cut it into: its gap, from edge to edge.
 			const missing = hands * (groove?.length ?? 0) - long;
 			const parted = hinges.reduce((sum, { gap }) => sum + 2 * gap, 0);
 			expect(missing, label).toBeGreaterThan(-50);

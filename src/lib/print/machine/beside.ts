@@ -16,7 +16,7 @@ export const barAt = (drawing: MachineDrawing): Point => ({
 });
 
 /** The notes from the top down, what holds for every file, and what the bar is. */
-export function notesOf(drawing: MachineDrawing): MachineText[] {
+export function saidUnder(drawing: MachineDrawing): MachineText[] {
 	const all = [
 		...drawing.notes,
 		'Millimetres, 1:1, true edges: no kerf or bit allowed for. The bar below is 100 mm',

@@ -1,2 +1,2 @@
-export { type MachineFile, machineFiles } from './machine-files';
+export { machineFiles } from './machine-files';
 export { zipped } from './zip';

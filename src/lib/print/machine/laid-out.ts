@@ -1,4 +1,4 @@
-import { clothName, materialName } from '../../job';
+import { clothName, materialName, rollOf } from '../../job';
 import { nth } from '../../measure';
 import type { BoardLayouts, RollLayout } from '../../layout';
 import type { Placed } from '../../nest';
@@ -40,7 +40,7 @@ export function rollForMachine(plan: Plan, roll: RollLayout, figures: Figures): 
 	const length = Math.max(roll.pull, roll.answer.length);
 	const { width } = roll.problem;
 	const laid = roll.answer.placed.map((at) => laidDown(blankAt(plan, at), at));
-	const cloth = plan.job.stock.rolls.find((r) => r.id === roll.roll)?.cloth ?? '';
+	const cloth = rollOf(plan.job, roll.roll)?.cloth ?? '';
 	return [
 		{
 			name: `roll-${roll.roll}`,

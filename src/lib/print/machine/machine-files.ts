@@ -8,7 +8,7 @@ import { partForMachine } from './part';
 import { readMe } from './read-me';
 import { writeSvg } from './svg';
 
-export interface MachineFile {
+interface MachineFile {
 	readonly name: string;
 	readonly type: string;
 	readonly data: string;

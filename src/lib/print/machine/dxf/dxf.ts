@@ -1,6 +1,6 @@
 import { cornerAt, type Outline, type Point } from '../../../geometry';
 import { TICKS_PER_MM } from '../../../measure';
-import { BAR, barAt, notesOf } from '../beside';
+import { BAR, barAt, saidUnder } from '../beside';
 import { LAYERS, type LayerName } from '../layers';
 import { roundOf, type MachineDrawing, type MachineLine } from '../machine-drawing';
 
@@ -85,7 +85,7 @@ function entities(drawing: MachineDrawing): Pair[] {
 	return [
 		...drawing.lines.flatMap(lineOf),
 		...drawing.texts.flatMap(({ at, size, text }) => textOf(at, size, text, CENTRED)),
-		...notesOf(drawing).flatMap(({ at, size, text }) => textOf(at, size, text)),
+		...saidUnder(drawing).flatMap(({ at, size, text }) => textOf(at, size, text)),
 		...straight('TEXT', bar, { x: bar.x + BAR, y: bar.y }),
 	];
 }

@@ -1,7 +1,7 @@
 import { cornerAt, type Outline, type Point } from '../../../geometry';
 import { TICKS_PER_MM } from '../../../measure';
 import { escaped, settable, textWidth } from '../../drawing';
-import { BAR, barAt, depthBelow, notesOf } from '../beside';
+import { BAR, barAt, depthBelow, saidUnder } from '../beside';
 import { LAYERS, type LayerName } from '../layers';
 import {
 	roundOf,
@@ -32,7 +32,7 @@ export function writeSvg(drawing: MachineDrawing): string {
 
 /** Drawing and notes; y counts down, its zero at the lower edge of the drawing. */
 function boxOf(drawing: MachineDrawing): Record<'x' | 'y' | 'width' | 'height', number> {
-	const notes = notesOf(drawing).map((n) => textWidth(n.text, toMillimetres(n.size) / CAPITAL));
+	const notes = saidUnder(drawing).map((n) => textWidth(n.text, toMillimetres(n.size) / CAPITAL));
 	const wide = Math.max(toMillimetres(drawing.length), toMillimetres(BAR), ...notes);
 	const tall = toMillimetres(drawing.width);
 	const below = toMillimetres(depthBelow(drawing));
@@ -86,7 +86,7 @@ function wordsOf(drawing: MachineDrawing): string[] {
 		...drawing.texts.map((text) =>
 			textOf(text, ' text-anchor="middle" dominant-baseline="central"'),
 		),
-		...notesOf(drawing).map((text) => textOf(text, '')),
+		...saidUnder(drawing).map((text) => textOf(text, '')),
 		lineOf(line),
 	];
 }
