@@ -51,13 +51,15 @@ describe('plan', () => {
 			'cutting-list.csv',
 			'labels.pdf',
 			'layouts',
+			'offcuts.csv',
 			'order.csv',
+			'parts.csv',
 			'plan.json',
 			'print-pack.pdf',
 			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);
-		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toMatch(/^what,code,need,/);
+		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toMatch(/^\ufeffwhat,code,need,/);
 		const drawings = readdirSync(join(out, 'layouts'));
 		expect(drawings.filter((name) => name.startsWith('sheet-'))).not.toEqual([]);
 		expect(drawings.filter((name) => name.startsWith('roll-'))).not.toEqual([]);
@@ -86,8 +88,8 @@ describe('plan', () => {
 			'sheet-own.svg',
 			'sheet-ply-1.svg',
 		]);
-		const list = readFileSync(join(folder, 'mine', 'cutting-list.csv'), 'utf8');
-		expect(list).toMatch(/^1,Birch 18,,part,,,a,a,900,304.8,/m);
+		const list = readFileSync(join(folder, 'mine', 'parts.csv'), 'utf8');
+		expect(list).toMatch(/^1,Birch 18,a,a,900,304.8,mm,/m);
 	});
 
 	test('--machine leaves files for machines, and the next plan without it takes them away', async () => {

@@ -11,6 +11,8 @@ export function planFiles(plan: Plan, machine: boolean): OutFile[] {
 		...pdfFiles('print-pack', plan, fonts),
 		...plainFiles('order', plan),
 		...plainFiles('cutting-list', plan),
+		...plainFiles('parts', plan),
+		...plainFiles('offcuts', plan),
 		...pdfFiles('labels', plan, fonts),
 		...pdfFiles('templates', plan, fonts),
 		{ name: 'plan.json', data: JSON.stringify(recordOf(plan), null, '\t') + '\n' },

@@ -1,5 +1,5 @@
 import type { Plan } from '../plan';
-import { cuttingListCsv, orderCsv, labelPages } from './lists';
+import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv } from './lists';
 import type { Page, Fonts } from './drawing';
 import { printPack, templatePages } from './pack';
 import { writePdf, drawingSvg } from './pens';
@@ -24,7 +24,15 @@ const PDFS = {
 
 /** Kinds that need the printed faces. */
 type PdfKind = keyof typeof PDFS;
-export type OutputKind = PdfKind | 'order' | 'cutting-list' | 'layouts' | 'machine';
+
+const LISTS = {
+	order: orderCsv,
+	'cutting-list': cuttingListCsv,
+	parts: partsCsv,
+	offcuts: offcutsCsv,
+} as const;
+
+export type OutputKind = PdfKind | keyof typeof LISTS | 'layouts' | 'machine';
 
 export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;
 
@@ -43,8 +51,7 @@ export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] 
 export function plainFiles(kind: Exclude<OutputKind, PdfKind>, plan: Plan): OutputFile[] {
 	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
 	if (kind === 'machine') return machineFiles(plan);
-	const data = kind === 'order' ? orderCsv(plan) : cuttingListCsv(plan);
-	return [{ name: `${kind}.csv`, type: 'text/csv', data }];
+	return [{ name: `${kind}.csv`, type: 'text/csv', data: LISTS[kind](plan) }];
 }
 
 /** The files for machines as one file; none where there are none. */
