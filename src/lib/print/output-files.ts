@@ -41,10 +41,20 @@ export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] 
 	const { job } = plan;
 	const pages = PDFS[kind].pages(plan);
 	if (pages.length === 0) return [];
-	const meta = { title: job.name + PDFS[kind].title, author: job.shop.name, date: job.date };
+	const meta = {
+		title: job.name + PDFS[kind].title,
+		author: job.shop.name,
+		date: job.date,
+		subject: subjectOf(plan),
+	};
 	const undrawn = pages.flatMap((p) => (p.fault === undefined ? [] : [`${p.title}: ${p.fault}`]));
 	const data = writePdf(pages, fonts, meta);
 	return [{ name: `${kind}.pdf`, type: 'application/pdf', data, undrawn }];
+}
+
+function subjectOf({ job }: Plan): string {
+	const revision = job.revision === '' ? '' : `revision ${job.revision}`;
+	return [job.number, revision, job.vehicle].filter((t) => t !== '').join(', ');
 }
 
 /** Lists as CSV, every sheet and roll as SVG, or all that machines cut by. */
