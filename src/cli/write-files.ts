@@ -1,17 +1,7 @@
-import {
-	closeSync,
-	existsSync,
-	fsyncSync,
-	mkdirSync,
-	openSync,
-	readdirSync,
-	readFileSync,
-	renameSync,
-	rmSync,
-	statSync,
-	writeFileSync,
-} from 'node:fs';
-import { dirname, join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { swapSets } from './set-swap';
+import { settle } from './settle';
 import { Usage } from './usage';
 
 export interface OutFile {
@@ -24,46 +14,37 @@ export interface OutFile {
 
 /** The folder of the layouts, within the one written to. */
 export const LAYOUTS = 'layouts';
+/** The folder of the files for machines. */
+export const MACHINE = 'machine';
+/** Which files of a folder are ours: one of them, so that it changes with them. */
+const LIST = '.kerf-and-nap-set.json';
 
 /**
- * Sees before any work is done that files can be left in a folder: makes it, and tries one. Throws
- * `Usage`.
+ * Sees before any work is done that files can be left in a folder: makes it, finishes what a run
+ * before left unfinished, and tries one file. Throws `Usage`.
  */
 export function tryFolder(folder: string): void {
 	orSaid(folder, () => {
 		mkdirSync(folder, { recursive: true });
-		const trial = join(folder, `trial.${process.pid}.part`);
+		settle(folder);
+		const trial = join(folder, '.kerf-and-nap-trial');
 		writeFileSync(trial, '');
 		rmSync(trial);
 	});
 }
 
 /**
- * Writes all files, or none: each whole under a passing name first; then those of an earlier plan
- * are taken away, drawings that this one does not have among them; then the new ones get their own
- * names. Whatever moment it is stopped at, two plans never lie mixed. `isOurs` tells our drawings
- * from those of others by their text. Throws `Usage`.
+ * Writes all files, or none: whatever moment it is stopped at, the names lead to all files of the
+ * plan before or to all of this one. Files that only the plan before had go with it; nothing that
+ * neither plan names is touched. Throws `Usage`.
  */
-export function writeFiles(
-	folder: string,
-	files: readonly OutFile[],
-	isOurs: (text: string) => boolean,
-): void {
-	const passing = ({ name }: OutFile) => join(folder, `${name}.${process.pid}.part`);
-	const own = ({ name }: OutFile) => join(folder, name);
+export function writeFiles(folder: string, files: readonly OutFile[]): void {
+	const list = JSON.stringify({ files: files.map(({ name }) => name) }, null, '\t') + '\n';
 	orSaid(folder, () => {
-		for (const file of files) mkdirSync(dirname(own(file)), { recursive: true });
-		clearPassing(folder);
-		inTheWay(files.map(own));
-		try {
-			for (const file of files) writeWhole(passing(file), file.data);
-			for (const name of earlier(folder, files, isOurs))
-				rmSync(join(folder, name), { force: true });
-			for (const file of files) renameSync(passing(file), own(file));
-		} catch (error) {
-			for (const file of files) rmSync(passing(file), { force: true });
-			throw error;
-		}
+		mkdirSync(folder, { recursive: true });
+		settle(folder);
+		inTheWay(files.map(({ name }) => join(folder, name)));
+		swapSets(folder, earlier(folder), [...files, { name: LIST, data: list }]);
 	});
 }
 
@@ -83,34 +64,21 @@ function inTheWay(paths: readonly string[]): void {
 	if (taken) throw new Error(`${taken} is a folder; move it away or give another --out.`);
 }
 
-/** On the disk, not only handed over: the names follow only then. */
-function writeWhole(path: string, data: string | Uint8Array): void {
-	writeFileSync(path, data);
-	const file = openSync(path, 'r+');
-	fsyncSync(file);
-	closeSync(file);
+/** A name the planner gives: anything else in a list is not its own, and is left alone. */
+const OURS = /^(?:(?:layouts|machine)\/)?[^./\\][^/\\]*\.(?:pdf|csv|json|svg|dxf|txt)$/;
+
+/** The files of the plan before, by its list; one that cannot be read names none. */
+function earlier(folder: string): string[] {
+	const path = join(folder, LIST);
+	if (!existsSync(path)) return [];
+	try {
+		const { files } = JSON.parse(readFileSync(path, 'utf8')) as { files?: unknown };
+		const names = Array.isArray(files) ? files.filter((name) => typeof name === 'string') : [];
+		return names.filter((name) => OURS.test(name) && isFile(join(folder, name)));
+	} catch {
+		return [];
+	}
 }
 
-/** Files of a plan made before, by the names of this one and as drawings our pen made. */
-function earlier(
-	folder: string,
-	files: readonly OutFile[],
-	isOurs: (text: string) => boolean,
-): string[] {
-	const ours = /^(sheet|roll)-[^/\\]+\.svg$/;
-	const drawings = namesIn(join(folder, LAYOUTS)).filter(
-		(name) => ours.test(name) && isOurs(readFileSync(join(folder, LAYOUTS, name), 'utf8')),
-	);
-	return [...files.map(({ name }) => name), ...drawings.map((name) => `${LAYOUTS}/${name}`)];
-}
-
-/** What a run that was stopped left behind. */
-function clearPassing(folder: string): void {
-	for (const place of [folder, join(folder, LAYOUTS)])
-		for (const name of namesIn(place))
-			if (/\.\d+\.part$/.test(name)) rmSync(join(place, name), { force: true });
-}
-
-function namesIn(folder: string): string[] {
-	return existsSync(folder) ? readdirSync(folder) : [];
-}
+const isFile = (path: string): boolean =>
+	statSync(path, { throwIfNoEntry: false })?.isFile() === true;

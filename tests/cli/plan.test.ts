@@ -47,16 +47,19 @@ describe('plan', () => {
 		expect(ended.out).toContain('problems  none');
 		const out = join(folder, 'out');
 		expect(readdirSync(out).sort()).toEqual([
+			'.kerf-and-nap-set.json',
 			'cutting-list.csv',
 			'labels.pdf',
 			'layouts',
+			'offcuts.csv',
 			'order.csv',
+			'parts.csv',
 			'plan.json',
 			'print-pack.pdf',
 			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);
-		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toMatch(/^what,code,need,/);
+		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toMatch(/^\ufeffwhat,code,need,/);
 		const drawings = readdirSync(join(out, 'layouts'));
 		expect(drawings.filter((name) => name.startsWith('sheet-'))).not.toEqual([]);
 		expect(drawings.filter((name) => name.startsWith('roll-'))).not.toEqual([]);
@@ -68,19 +71,37 @@ describe('plan', () => {
 	});
 
 	test('one’s own job into a folder of one’s own; old layouts are cleared away', async () => {
-		const file = write('shelves.json', job);
-		const first = await run('plan', file, '--out', 'mine');
+		const shelves = job.parts.map((part) => ({ ...part, count: 20 }));
+		const many = write('many.json', { ...job, parts: shelves });
+		const first = await run('plan', many, '--out', 'mine');
 		expect(first.code).toBe(0);
 		const layouts = join(folder, 'mine', 'layouts');
-		expect(readdirSync(layouts)).toEqual(['sheet-ply-1.svg']);
-		copyFileSync(join(layouts, 'sheet-ply-1.svg'), join(layouts, 'sheet-ply-7.svg'));
+		expect(readdirSync(layouts)).toEqual([1, 2, 3, 4].map((n) => `sheet-ply-${n}.svg`));
+		const file = write('shelves.json', job);
+		copyFileSync(join(layouts, 'sheet-ply-1.svg'), join(layouts, 'sheet-mine-1.svg'));
 		writeFileSync(join(layouts, 'sheet-own.svg'), '<svg><title>the person’s own</title></svg>');
 		writeFileSync(join(layouts, 'notes.txt'), 'the person’s own');
-		writeFileSync(join(layouts, 'sheet-ply-1.svg.4711.part'), 'of a run that was stopped');
 		await run('plan', file, '--out', 'mine');
-		expect(readdirSync(layouts)).toEqual(['notes.txt', 'sheet-own.svg', 'sheet-ply-1.svg']);
-		const list = readFileSync(join(folder, 'mine', 'cutting-list.csv'), 'utf8');
-		expect(list).toMatch(/^1,Birch 18,,part,,,a,a,900,304.8,/m);
+		expect(readdirSync(layouts)).toEqual([
+			'notes.txt',
+			'sheet-mine-1.svg',
+			'sheet-own.svg',
+			'sheet-ply-1.svg',
+		]);
+		const list = readFileSync(join(folder, 'mine', 'parts.csv'), 'utf8');
+		expect(list).toMatch(/^1,Birch 18,a,a,900,304.8,mm,/m);
+	});
+
+	test('--machine leaves files for machines, and the next plan without it takes them away', async () => {
+		const file = write('shelves.json', { ...job, shop: { method: 'router' } });
+		const first = await run('plan', file, '--out', 'cut', '--machine');
+		expect(first.out).toContain('5 files for machines');
+		expect(readdirSync(join(folder, 'cut', 'machine'))).toEqual([
+			...['part-a.dxf', 'part-a.svg', 'read-me.txt'],
+			...['sheet-ply-1.dxf', 'sheet-ply-1.svg'],
+		]);
+		await run('plan', file, '--out', 'cut');
+		expect(existsSync(join(folder, 'cut', 'machine'))).toBe(false);
 	});
 
 	test('--json prints the plan, lengths in millimetres, and writes nothing', async () => {
@@ -193,7 +214,7 @@ describe('wrong usage and unreadable files end with 2, say why, and write nothin
 		expect(ended).toMatchObject({ code: 2, out: '' });
 		expect(ended.err).toMatch(/plan\.json is a folder; move it away/);
 		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toBe('of before');
-		expect(readdirSync(out).sort()).toEqual(['layouts', 'order.csv', 'plan.json']);
+		expect(readdirSync(out).sort()).toEqual(['order.csv', 'plan.json']);
 	});
 
 	test('--help is no fault', async () => {

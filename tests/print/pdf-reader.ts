@@ -14,6 +14,14 @@ export interface ReadPdf {
 	readonly labels: readonly string[] | null;
 	readonly viewer: unknown;
 	readonly info: Readonly<Record<string, unknown>>;
+	/** Bookmarks with the page each leads to, from 0, and those below. */
+	readonly bookmarks: readonly Bookmark[];
+}
+
+interface Bookmark {
+	readonly title: string;
+	readonly page: number;
+	readonly below: readonly Bookmark[];
 }
 
 const MM = 25.4 / 72;
@@ -26,8 +34,21 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
 	const labels = await doc.getPageLabels();
 	const viewer = await doc.getViewerPreferences();
 	const { info } = await doc.getMetadata();
+	const bookmarks = await marksOf(doc, await doc.getOutline());
 	await task.destroy();
-	return { pages, labels, viewer, info: info as Record<string, unknown> };
+	return { pages, labels, viewer, info: info as Record<string, unknown>, bookmarks };
+}
+
+type Doc = Awaited<ReturnType<typeof getDocument>['promise']>;
+type Entries = Awaited<ReturnType<Doc['getOutline']>>;
+
+async function marksOf(doc: Doc, entries: Entries | undefined): Promise<Bookmark[]> {
+	const marks = (entries ?? []).map(async ({ title, dest, items }) => {
+		const [to] = dest as [Parameters<Doc['getPageIndex']>[0]];
+		const below = await marksOf(doc, items as Entries);
+		return { title, page: await doc.getPageIndex(to), below };
+	});
+	return Promise.all(marks);
 }
 
 type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;

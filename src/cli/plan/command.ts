@@ -1,7 +1,7 @@
 import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
-import { forPaper, madeByPen } from '../../lib/print';
+import { forPaper } from '../../lib/print';
 import { recordOf } from '../../lib/record';
 import sample from '../../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from '../input';
@@ -10,13 +10,14 @@ import { planFiles } from './files';
 import { problemText } from '../print-problems';
 import { summary } from './summary';
 import { Usage } from '../usage';
-import { tryFolder, writeFiles } from '../write-files';
+import { LAYOUTS, MACHINE, type OutFile, tryFolder, writeFiles } from '../write-files';
 
 /** `plan`: a job in, everything made of it out. Returns the exit code. */
 export async function planCommand(args: readonly string[]): Promise<number> {
 	const { values, file: given } = parse(args, {
 		out: { type: 'string' },
 		json: { type: 'boolean' },
+		machine: { type: 'boolean' },
 		paper: { type: 'string' },
 		seed: { type: 'string' },
 		effort: { type: 'string' },
@@ -36,7 +37,7 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const planned = noting(await makePlan(file, options), read);
 	clearTerminal();
 	if (folder === null) process.stdout.write(JSON.stringify(recordOf(planned), null, 2) + '\n');
-	const undrawn = folder === null ? [] : leave(planned, folder);
+	const undrawn = folder === null ? [] : leave(planned, folder, values['machine'] === true);
 	const code = refused(planned.problems);
 	return undrawn.length > 0 ? faulted(undrawn) : code;
 }
@@ -56,13 +57,22 @@ function noting(plan: Plan, { file, twice }: ReadFile): Plan {
 }
 
 /** Leaves all files; returns the pages that could not be drawn. */
-function leave(plan: Plan, folder: string): readonly string[] {
-	const files = planFiles(plan);
-	writeFiles(folder, files, madeByPen);
-	const drawings = files.filter((f) => f.name.endsWith('.svg')).length;
-	const names = files.filter((f) => !f.name.endsWith('.svg')).map((f) => f.name);
-	process.stdout.write(summary(plan, folder, [...names, `${drawings} layouts as SVG`]));
+function leave(plan: Plan, folder: string, machine: boolean): readonly string[] {
+	const files = planFiles(plan, machine);
+	writeFiles(folder, files);
+	process.stdout.write(summary(plan, folder, namesFor(files)));
 	return files.flatMap((f) => f.undrawn ?? []);
+}
+
+/** The files by their names, those of a folder by their number. */
+function namesFor(files: readonly OutFile[]): string[] {
+	const within = (folder: string) => files.filter((f) => f.name.startsWith(`${folder}/`)).length;
+	const machine = within(MACHINE);
+	return [
+		...files.filter((f) => !f.name.includes('/')).map((f) => f.name),
+		`${within(LAYOUTS)} layouts as SVG`,
+		...(machine > 0 ? [`${machine} files for machines`] : []),
+	];
 }
 
 function faulted(undrawn: readonly string[]): number {

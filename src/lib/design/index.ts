@@ -37,4 +37,4 @@ export {
 	planPanel,
 	type RingFigure,
 } from './panel';
-export type { Bevel, FaceSize, Part } from './part';
+export type { Bevel, FaceSize, FaceWork, Part } from './part';

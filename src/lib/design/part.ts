@@ -33,6 +33,23 @@ export interface FaceShift {
 }
 
 /**
+ * What is cut into a face of a part besides its outline and its holes right through, in the frame
+ * of the part as its face is looked at. A groove is told by its middle line.
+ */
+export interface FaceWork {
+	readonly kind: 'groove' | 'pocket' | 'rabbet' | 'drill';
+	readonly name: string;
+	/** The face it is cut from: the one the drawing of the part looks at, or the one behind it. */
+	readonly from: 'near' | 'far';
+	readonly line: Outline;
+	readonly closed: boolean;
+	/** Of a groove. */
+	readonly width?: Length;
+	/** From its face; absent where what is screwed or clipped in decides. */
+	readonly depth?: Length;
+}
+
+/**
  * A piece of board at its true size. `length` runs along the grain. Sizes are those of
  * what has to be cut from the sheet: the LONG face, or with a `shift` the rectangle round both
  * faces; `short` gives the shorter face where an edge is bevelled.
@@ -54,6 +71,8 @@ export interface Part {
 	readonly shift?: FaceShift; // absent where one face is as long as what is cut
 	readonly outline?: Outline; // inside length x width, corner at 0,0; absent: the rectangle
 	readonly holes: readonly Outline[];
+	/** Absent where nothing is cut into its faces. */
+	readonly faceWork?: readonly FaceWork[];
 	/** 'length': the grain runs along the length; 'any': it does not matter. */
 	readonly grain: 'length' | 'any';
 	readonly bevels: readonly Bevel[];

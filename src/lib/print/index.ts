@@ -2,10 +2,10 @@ export { boardDrawings, boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
 export { ownerName } from './lists';
-export { isPdf, type OutputKind, pdfFiles, plainFiles } from './output-files';
+export { isPdf, machineZip, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';
 export { panelDrawings } from './panel';
-export { drawingSvg, madeByPen } from './pens';
+export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { templateLength } from './templates';
 export {

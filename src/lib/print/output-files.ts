@@ -1,9 +1,10 @@
 import type { Plan } from '../plan';
-import { cuttingListCsv, orderCsv, labelPages } from './lists';
+import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv } from './lists';
 import type { Page, Fonts } from './drawing';
 import { printPack, templatePages } from './pack';
 import { writePdf, drawingSvg } from './pens';
 import { rollDrawing } from './cloth';
+import { machineFiles, zipped } from './machine';
 import { sheetDrawing } from './sheet';
 
 /** One file that a plan gives. */
@@ -23,7 +24,15 @@ const PDFS = {
 
 /** Kinds that need the printed faces. */
 type PdfKind = keyof typeof PDFS;
-export type OutputKind = PdfKind | 'order' | 'cutting-list' | 'layouts';
+
+const LISTS = {
+	order: orderCsv,
+	'cutting-list': cuttingListCsv,
+	parts: partsCsv,
+	offcuts: offcutsCsv,
+} as const;
+
+export type OutputKind = PdfKind | keyof typeof LISTS | 'layouts' | 'machine';
 
 export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;
 
@@ -32,17 +41,34 @@ export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] 
 	const { job } = plan;
 	const pages = PDFS[kind].pages(plan);
 	if (pages.length === 0) return [];
-	const meta = { title: job.name + PDFS[kind].title, author: job.shop.name, date: job.date };
+	const meta = {
+		title: job.name + PDFS[kind].title,
+		author: job.shop.name,
+		date: job.date,
+		subject: subjectOf(plan),
+	};
 	const undrawn = pages.flatMap((p) => (p.fault === undefined ? [] : [`${p.title}: ${p.fault}`]));
 	const data = writePdf(pages, fonts, meta);
 	return [{ name: `${kind}.pdf`, type: 'application/pdf', data, undrawn }];
 }
 
-/** Lists as CSV, or every sheet and roll as SVG. */
+function subjectOf({ job }: Plan): string {
+	const revision = job.revision === '' ? '' : `revision ${job.revision}`;
+	return [job.number, revision, job.vehicle].filter((t) => t !== '').join(', ');
+}
+
+/** Lists as CSV, every sheet and roll as SVG, or all that machines cut by. */
 export function plainFiles(kind: Exclude<OutputKind, PdfKind>, plan: Plan): OutputFile[] {
 	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
-	const data = kind === 'order' ? orderCsv(plan) : cuttingListCsv(plan);
-	return [{ name: `${kind}.csv`, type: 'text/csv', data }];
+	if (kind === 'machine') return machineFiles(plan);
+	return [{ name: `${kind}.csv`, type: 'text/csv', data: LISTS[kind](plan) }];
+}
+
+/** The files for machines as one file; none where there are none. */
+export function machineZip(plan: Plan): OutputFile[] {
+	const files = machineFiles(plan);
+	if (files.length === 0) return [];
+	return [{ name: 'machine.zip', type: 'application/zip', data: zipped(files) }];
 }
 
 const SVG = 'image/svg+xml';

@@ -1,4 +1,4 @@
-import type { Need, Part } from '../design';
+import type { FaceWork, Need, Part } from '../design';
 import { z } from '../job';
 import type { Blank } from '../wrap';
 import {
@@ -14,6 +14,7 @@ import {
 	oneOf,
 	orEndless,
 	outlineOf,
+	cornersOf,
 	pure,
 	saying,
 	yesNo,
@@ -50,6 +51,18 @@ export const partFields = fieldsOf<Part>()({
 		.describe('where neither face is what is cut'),
 	outline: outlineOf('in length x width, from its lower left').optional(),
 	holes: listOf(outlineOf('a hole'), 'holes right through'),
+	faceWork: listOf(
+		fieldsOf<FaceWork>()({
+			kind: oneOf(['groove', 'pocket', 'rabbet', 'drill'], 'how it is cut'),
+			name: saying('what for'),
+			from: oneOf(['near', 'far'], 'the face the drawing looks at, or the one behind it'),
+			line: cornersOf('where, of a groove its middle'),
+			closed: yesNo('does it join its beginning'),
+			width: millimetres('of a groove').optional(),
+			depth: millimetres('from its face; absent where what goes in decides').optional(),
+		}),
+		'cut into a face, in length x width',
+	).optional(),
 	grain: oneOf(['length', 'any'], 'the grain runs along the length, or does not matter'),
 	bevels: listOf(
 		fieldsOf<Part['bevels'][number]>()({

@@ -83,8 +83,10 @@ const corner = z.strictObject({
 });
 
 /** A closed line, counter-clockwise. */
+/** A line that may have arcs in it, open or closed. */
+export const cornersOf = (what: string) => listOf(corner, what);
 export const outlineOf = (what: string) =>
-	listOf(corner, `${what}; counter-clockwise, the last corner joins the first`);
+	cornersOf(`${what}; counter-clockwise, the last corner joins the first`);
 
 const RECT = {
 	x: millimetres('left side'),

@@ -31,6 +31,22 @@ describe('the pack as another reader sees it', () => {
 		expect(read.labels).toEqual(pages.map((p) => p.name));
 	});
 
+	it('leads to every page from its bookmarks, chapter by chapter', () => {
+		const spots = read.bookmarks.flatMap((mark) =>
+			mark.below.length === 0 ? [mark] : [...mark.below],
+		);
+		expect(spots.map(({ page }) => page)).toEqual(pages.map((_, i) => i));
+		const shown = spots.map(({ title }, i) => [title, pages[i]!.chapter, pages[i]!.name]);
+		for (const [title, chapter, name] of shown) expect([chapter, name]).toContain(title);
+		for (const { page, below } of read.bookmarks) expect(below[0]?.page ?? page).toBe(page);
+		expect(read.bookmarks.map(({ title }) => title)).toContain('Parts');
+	});
+
+	it('says its language', () => {
+		expect(read.info['Language']).toBe('en');
+		expect(read.info['Creator']).toBe('Kerf & Nap');
+	});
+
 	it('asks the printer not to scale', () => {
 		expect(read.viewer).toMatchObject({ PrintScaling: 'None' });
 	});
@@ -59,6 +75,18 @@ describe('the pack as another reader sees it', () => {
 		const all = read.pages.flatMap((page) => page.texts.map((t) => t.text));
 		expect(all.join(' ')).toContain('show face up');
 	});
+});
+
+it('has bookmarks of any letters, line ends and brackets among their bytes', async () => {
+	const names = ['ഊ Łódź', ')(\\', 'عربي', 'two of one'];
+	const pages = names.map((name) => page([], { name }));
+	const more = page([], { name: 'another', chapter: 'two of one' });
+	const read = await readPdf(writePdf([...pages, more], FONTS, META));
+	expect(read.bookmarks.map(({ title, page, below }) => [title, page, below.length])).toEqual([
+		...names.slice(0, 3).map((name, i) => [name, i, 0]),
+		['two of one', 3, 2],
+	]);
+	expect(read.labels?.slice(0, 4)).toEqual(names);
 });
 
 it('is the same file, byte for byte, for the same pages', () => {

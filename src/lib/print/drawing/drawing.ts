@@ -71,4 +71,6 @@ export interface Drawing {
 /** A page is a drawing the size of the paper. */
 export interface Page extends Drawing {
 	readonly name: string; // page label: 'Sheet 1 of 2'
+	/** Pages of one chapter stand together in the outline; the page's own name when absent. */
+	readonly chapter?: string;
 }

@@ -1,108 +1,144 @@
 import { materialName, writeCsv, type Delimiter } from '../../job';
-import { snap, plainMoney, printLength } from '../../measure';
+import {
+	plainMoney,
+	printForBench,
+	snap,
+	ticks,
+	TICKS_PER_INCH,
+	type Money,
+	type Ruler,
+} from '../../measure';
 import type { Cut, SheetLayout } from '../../nest';
 import type { Plan } from '../../plan';
 import {
-	amountText,
-	buyText,
+	amountOf,
 	cutKind,
 	offcutName,
+	packOf,
 	partLabel,
 	rackLabels,
 	type SheetAt,
 } from '../wording';
 
 /*
- * Lists for a spreadsheet, on the ruler of the job. A decimal comma asks for the semicolon between
- * cells.
+ * Lists for a spreadsheet: one kind of record a file, each figure alone in its cell and its unit in
+ * the next. Figures are those of the pages, with the decimal sign of the job; a decimal comma asks
+ * for the semicolon between cells.
  */
+
+type Cell = string | number;
 
 export function orderCsv(plan: Plan): string {
 	const { ruler, currency } = plan.job.shop;
-	const price = (amount: Parameters<typeof plainMoney>[0]) =>
-		plainMoney(amount, currency, ruler.decimal);
-	const head = [
-		'what',
-		'code',
-		'need',
-		'on the rack',
-		'from the rack',
-		'to buy',
-		'each',
-		'total',
-		'spare',
-		'for',
-	];
-	const rows = plan.order.lines.map((line) => [
-		line.what,
-		line.code,
-		amountText(line.need, ruler),
-		amountText(line.rack, ruler),
-		amountText(line.fromRack, ruler),
-		buyText(line, ruler),
-		price(line.each),
-		price(line.total),
-		amountText(line.spare, ruler),
-		line.for.join('; '),
+	const price = (amount: Money) => plainMoney(amount, currency, ruler.decimal);
+	const rows = plan.order.lines.map((line) => {
+		const need = amountOf(line.need, ruler);
+		const pack = packOf(line, ruler);
+		return [
+			...[line.what, line.code, need.number],
+			...[line.rack, line.fromRack, line.spare].map((amount) => amountOf(amount, ruler).number),
+			...[need.unit, line.buy, line.unit, pack.number, pack.unit],
+			...[price(line.each), price(line.total), currency, line.for.join('; ')],
+		];
+	});
+	return csvOf(plan, [
+		[
+			...['what', 'code', 'need', 'on the rack', 'from the rack', 'spare', 'unit'],
+			...['to buy', 'bought by', 'each holds', 'each holds unit'],
+			...['price each', 'price total', 'currency', 'for'],
+		],
+		...rows,
 	]);
-	const total = ['total', currency, '', '', '', '', '', price(plan.order.total), '', ''];
-	return writeCsv([head, ...rows, total], delimiter(plan));
 }
 
-/** Every sheet with its cuts in their order; a routed sheet lists where its parts lie. */
+/** Every sheet's cuts in their order. */
 export function cuttingListCsv(plan: Plan): string {
-	const head = [
-		'sheet',
-		'board',
-		'cut',
-		'kind',
-		'fence',
-		'from',
-		'part',
-		'name',
-		'length',
-		'width',
-		'x',
-		'y',
-		'turned',
+	const { ruler } = plan.job.shop;
+	const rows = everySheet(plan, (at, layout, head) =>
+		layout.cuts.map((cut) => [
+			...head,
+			...[cut.n, cutKind(cut)],
+			...(cut.kind === 'slant'
+				? ['', '', 'marked line']
+				: [figure(cut.fence, ruler), ruler.unit, cut.fenceEdge]),
+			freed(at, cut),
+		]),
+	);
+	const head = ['sheet', 'board', 'cut', 'kind', 'fence', 'unit', 'from', 'frees'];
+	return csvOf(plan, [head, ...rows]);
+}
+
+/** Every piece of board, the sheet it is cut from and where it lies there; none for one left over. */
+export function partsCsv(plan: Plan): string {
+	const { ruler } = plan.job.shop;
+	const part = (id: string) => plan.parts.find((p) => p.id === id);
+	const named = (id: string): Cell[] => [part(id)?.label ?? id, part(id)?.name ?? ''];
+	const size = (length: number, width: number): Cell[] => [
+		...[figure(length, ruler), figure(width, ruler), ruler.unit],
 	];
+	const placed = everySheet(plan, (_, layout, head) =>
+		layout.placed.map((p) => [
+			...[...head, ...named(p.id), ...size(p.length, p.width)],
+			...[figure(p.x, ruler), figure(p.y, ruler), ruler.unit, p.turn],
+		]),
+	);
+	const left = plan.boards.flatMap(({ material, answer }) =>
+		answer.unplaced.flatMap(({ id, count }) => {
+			const known = part(id);
+			const sizes = known ? size(known.length, known.width) : ['', '', ''];
+			const row = ['', materialName(plan.job, material), ...named(id), ...sizes, '', '', '', ''];
+			return Array.from({ length: count }, () => row);
+		}),
+	);
+	const head = [
+		...['sheet', 'board', 'mark', 'name', 'length as it lies', 'width as it lies', 'size unit'],
+		...['from left', 'from bottom', 'place unit', 'turned, degrees'],
+	];
+	return csvOf(plan, [head, ...placed, ...left]);
+}
+
+/** What goes back to the rack. */
+export function offcutsCsv(plan: Plan): string {
+	const { ruler } = plan.job.shop;
+	const rows = everySheet(plan, (at, layout, head) => {
+		const labels = rackLabels(at);
+		return layout.offcuts.map((o, i) => [
+			...[...head, labels[i] ?? ''],
+			...[figure(o.length, ruler), figure(o.width, ruler), ruler.unit],
+			...[figure(o.x, ruler), figure(o.y, ruler), ruler.unit],
+		]);
+	});
+	const head = [
+		...['sheet', 'board', 'mark', 'length', 'width', 'size unit'],
+		...['from left', 'from bottom', 'place unit'],
+	];
+	return csvOf(plan, [head, ...rows]);
+}
+
+/** Rows of every sheet, numbered through; a layout that failed its audit gives none. */
+function everySheet(
+	plan: Plan,
+	rows: (at: SheetAt, layout: SheetLayout, head: readonly Cell[]) => Cell[][],
+): Cell[][] {
 	let n = 0;
-	const rows = plan.boards
+	return plan.boards
 		.filter((boards) => boards.faults.length === 0)
 		.flatMap((boards) =>
 			boards.answer.layouts.flatMap((layout, index) =>
-				sheetRows({ plan, boards, index }, layout, ++n),
+				rows({ plan, boards, index }, layout, [++n, materialName(plan.job, boards.material)]),
 			),
 		);
-	const unit = `lengths in ${plan.job.shop.ruler.unit}`;
-	return writeCsv([[...head, unit], ...rows.map((row) => [...row, ''])], delimiter(plan));
 }
 
-function sheetRows(at: SheetAt, layout: SheetLayout, n: number): (string | number)[][] {
-	const { plan, boards } = at;
-	const labels = rackLabels(at);
-	const board = materialName(plan.job, boards.material);
-	const on = (l: number) => printLength(snap(l), plan.job.shop.ruler).text;
-	const cuts = layout.cuts.map((cut) => [
-		n,
-		board,
-		cut.n,
-		cutKind(cut),
-		cut.kind === 'slant' ? '' : on(cut.fence),
-		cut.kind === 'slant' ? 'marked line' : cut.fenceEdge,
-		freed(at, cut),
-		...['', '', '', '', '', ''],
-	]);
-	const parts = layout.placed.map((placed) => {
-		const part = plan.parts.find((p) => p.id === placed.id);
-		const place = [on(placed.length), on(placed.width), on(placed.x), on(placed.y), placed.turn];
-		return [n, board, '', 'part', '', '', part?.label ?? placed.id, part?.name ?? '', ...place];
-	});
-	const offcuts = layout.offcuts.map((o, i) => {
-		const place = [on(o.length), on(o.width), on(o.x), on(o.y), ''];
-		return [n, board, '', 'offcut', '', '', labels[i] ?? '', 'back to the rack', ...place];
-	});
-	return [...cuts, ...parts, ...offcuts];
+/**
+ * The mark of the tape as on the pages; of an inch as a decimal, for a spreadsheet takes 5/8 for a
+ * day in August.
+ */
+function figure(length: number, ruler: Ruler): string {
+	const on = snap(length);
+	if (ruler.unit !== 'in') return printForBench(on, ruler).text;
+	const marks = Math.round(on / (TICKS_PER_INCH / ruler.fraction));
+	return String(ticks(marks) / ruler.fraction).replace('.', ruler.decimal);
 }
 
 /** The marks of the parts and offcuts a cut sets free. */
@@ -115,6 +151,8 @@ function freed(at: SheetAt, cut: Cut): string {
 		.join('; ');
 }
 
-function delimiter(plan: Plan): Delimiter {
-	return plan.job.shop.ruler.decimal === ',' ? ';' : ',';
+/** With the mark by which a spreadsheet knows that its letters are UTF-8. */
+function csvOf(plan: Plan, rows: readonly (readonly Cell[])[]): string {
+	const delimiter: Delimiter = plan.job.shop.ruler.decimal === ',' ? ';' : ',';
+	return `\ufeff${writeCsv(rows, delimiter)}`;
 }

@@ -1,5 +1,5 @@
 export { cautionPages } from './caution-pages';
-export { cuttingListCsv, orderCsv } from './csv-files';
+export { cuttingListCsv, offcutsCsv, orderCsv, partsCsv } from './csv-files';
 export { labelPages } from './label-pages';
 export { costPages, orderPages, quotePages } from './money-pages';
 export { ownerName, partsPages } from './parts-pages';

@@ -97,6 +97,7 @@ function framedLeaf(leaf: Leaf, title: TitleBlock, n: number, of: number): Page 
 	return {
 		...size,
 		name: leaf.name,
+		...(leaf.chapter === undefined ? {} : { chapter: leaf.chapter }),
 		title: `${title.job}: ${leaf.title}`,
 		...(leaf.fault === undefined ? {} : { fault: leaf.fault }),
 		marks: [

@@ -1,2 +1,2 @@
 export { writePdf } from './pdf';
-export { drawingSvg, madeByPen } from './svg';
+export { drawingSvg } from './svg';

@@ -14,6 +14,8 @@ import {
 	startOf,
 	textWidth,
 } from '../drawing';
+import { addBookmarks } from './bookmarks';
+import { hexText, wide } from './pdf-text';
 import { HALO, PAPER, STROKES } from './pens';
 
 /**
@@ -22,6 +24,8 @@ import { HALO, PAPER, STROKES } from './pens';
  */
 interface PdfMeta {
 	readonly title: string;
+	/** What it is about: the job's number, revision and vehicle. */
+	readonly subject?: string;
 	readonly author: string;
 	/** The job's date; an ISO date becomes the file's date, anything else a fixed day. */
 	readonly date: string;
@@ -82,12 +86,21 @@ function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
 	const day = /^(20[0-2]\d|203[0-7])-(0\d|1[0-2])-([0-2]\d|3[01])/.exec(meta.date);
 	const [year, month, date] = day?.slice(1) ?? ['2000', '01', '01'];
 	doc.setCreationDate(`D:${year}${month}${date}000000+00'00'`);
-	doc.setFileId(fileId([meta.title, meta.date, ...pages.map(asWritten)]));
-	doc.setDocumentProperties({ title: wide(meta.title), author: wide(meta.author) });
+	const named = pages.map(({ name, chapter = '' }) => `${chapter}: ${name}`);
+	doc.setFileId(fileId([meta.title, meta.date, ...named, ...pages.map(asWritten)]));
+	doc.setDocumentProperties({
+		title: wide(meta.title),
+		author: wide(meta.author),
+		creator: 'Kerf & Nap',
+		...(meta.subject ? { subject: wide(meta.subject) } : {}),
+	});
+	// The words of the pages; names in them may be of any language.
+	doc.setLanguage('en');
+	addBookmarks(doc, pages);
 	// No scaling in the print dialogue: a full-size template must come out full size.
 	doc.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true, DisplayDocTitle: true });
 	doc.internal.events.subscribe('putCatalog', () => {
-		const labels = pages.map((page, i) => `${i} << /P <${hex(wide(page.name))}> >>`);
+		const labels = pages.map((page, i) => `${i} << /P ${hexText(page.name)} >>`);
 		rawWriter(doc).write(`/PageLabels << /Nums [${labels.join(' ')}] >>`);
 	});
 }
@@ -95,16 +108,6 @@ function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
 /** The library has this function but not in its types. */
 function rawWriter(doc: jsPDF): { write(text: string): void } {
 	return doc.internal as unknown as { write(text: string): void };
-}
-
-/** A text string in UTF-16 with its byte order mark, one character a byte (ISO 32000-1 7.9.2.2). */
-function wide(text: string): string {
-	const units = [...Array(text.length).keys()].map((i) => text.charCodeAt(i));
-	return '\u00fe\u00ff' + units.map((u) => String.fromCharCode(u >> 8, u & 255)).join('');
-}
-
-function hex(bytes: string): string {
-	return [...bytes].map((b) => b.charCodeAt(0).toString(16).padStart(2, '0')).join('');
 }
 
 /** The marks of a page with their figures as fine as the file holds them, and no finer. */

@@ -5,6 +5,7 @@ import {
 	type PathMark,
 	type PathStep,
 	type TextMark,
+	escaped,
 	FAMILY,
 	settable,
 } from '../drawing';
@@ -37,11 +38,6 @@ export function drawingSvg(drawing: Drawing, pen: SvgPen): string {
 const OUR_HAND =
 	` font-family="${FAMILY}" style="font-kerning:none;font-variant-ligatures:none"` +
 	` stroke-linejoin="round" stroke-linecap="butt"`;
-
-/** Is this the text of a drawing this pen made, of whatever version? */
-export function madeByPen(text: string): boolean {
-	return text.slice(0, text.indexOf('>') + 1).endsWith(`${OUR_HAND}>`);
-}
 
 function markSvg(mark: Mark, pen: SvgPen): string {
 	return mark.kind === 'path' ? pathSvg(mark, pen) : textSvg(mark, pen);
@@ -93,16 +89,4 @@ function colour(ink: Ink, pen: SvgPen): string {
 function num(n: number): string {
 	if (!Number.isFinite(n)) throw new Error(`bug: ${n} in a drawing`);
 	return String(Math.round(n * 1e4) / 1e4 + 0);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = {
-	'&': '&amp;',
-	'<': '&lt;',
-	'>': '&gt;',
-	'"': '&quot;',
-	"'": '&#39;',
-};
-
-function escaped(text: string): string {
-	return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
 }

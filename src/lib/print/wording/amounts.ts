@@ -34,13 +34,17 @@ interface Counted {
 
 /** `2 sheets`, `2.13 m`, `7 ft`; '' for nothing. */
 export function amountText(amount: Counted, ruler: Ruler): string {
+	const { number, unit } = amountOf(amount, ruler);
+	if (number === '0') return '';
+	return `${number} ${(number === '1' ? SINGLE[unit] : undefined) ?? unit}`;
+}
+
+/** The same for cells of their own: `2` and `sheets`, `2.13` and `m`, `0` and `ft`. */
+export function amountOf(amount: Counted, ruler: Ruler): Record<'number' | 'unit', string> {
 	const feet = ruler.unit === 'in' ? FEET[amount.unit] : undefined;
 	const shown = feet === undefined ? amount.number : amount.number / feet.each;
-	const number = Math.round(shown * 100) / 100;
-	if (number === 0) return '';
-	const one = number === 1 ? SINGLE[amount.unit] : undefined;
-	const unit = feet?.unit ?? one ?? amount.unit.replace('m2', 'm²');
-	return `${String(number).replace('.', ruler.decimal)} ${unit}`;
+	const number = String(Math.round(shown * 100) / 100).replace('.', ruler.decimal);
+	return { number, unit: feet?.unit ?? amount.unit.replace('m2', 'm²') };
 }
 
 const MM2_PER_SQUARE_INCH = 25.4 ** 2;
@@ -59,6 +63,16 @@ export function buyText(line: OrderLine, ruler: Ruler): string {
 	if (line.group === 'cloth') return `${line.buy} ${unit} of ${stepText(line.pack, ruler)}`;
 	if (line.unit !== 'pack' || line.need.unit === 'packs') return `${line.buy} ${unit}`;
 	return `${line.buy} ${unit} of ${amountText({ number: line.pack, unit: line.need.unit }, ruler)}`;
+}
+
+/** What one of the seller's units holds, for cells of their own; none for a whole sheet. */
+export function packOf(line: OrderLine, ruler: Ruler): Record<'number' | 'unit', string> {
+	if (line.group === 'cloth') {
+		const [, number = '', unit = ''] = /^(.*) (\S+)$/.exec(stepText(line.pack, ruler)) ?? [];
+		return { number, unit };
+	}
+	if (line.unit !== 'pack' || line.need.unit === 'packs') return { number: '', unit: '' };
+	return amountOf({ number: line.pack, unit: line.need.unit }, ruler);
 }
 
 /**

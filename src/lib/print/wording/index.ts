@@ -1,4 +1,4 @@
-export { amountText, buyText } from './amounts';
+export { amountOf, amountText, buyText, packOf } from './amounts';
 export {
 	ADJUSTED,
 	boxMassText,

@@ -77,7 +77,9 @@ function drawingsOf(plan: Plan): { readonly text: string; readonly faults: reado
 		...plan.panels.flatMap((panel) => panelDrawings(plan, panel)),
 		...plan.blanks.flatMap((blank) => blankDrawings(blank, plan)),
 	];
-	const files = (['layouts', 'order', 'cutting-list'] as const).flatMap((k) => plainFiles(k, plan));
+	const files = (
+		['layouts', 'order', 'cutting-list', 'parts', 'offcuts', 'machine'] as const
+	).flatMap((k) => plainFiles(k, plan));
 	const svgs = drawings.map((drawing) => drawingSvg(drawing, { colours: 'inline' }));
 	return {
 		text: [...svgs, ...files.map(({ data }) => String(data))].join('\n'),

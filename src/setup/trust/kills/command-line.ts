@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { writeFiles } from '../../../cli/write-files';
 import { random } from '../../../lib/nest';
 import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
@@ -10,22 +11,21 @@ import type { Asked, Row } from '../row';
 const LONGEST = 150;
 
 /**
- * The command line's way of leaving files, killed while it replaces one plan by the next: whole old
- * or whole new, never mixed.
+ * The command line's way of leaving files, killed while it replaces one plan by the next: under
+ * their names stand all files of the old one or all of the new one, and a run after it, which stays
+ * alive, leaves all of its own and nothing else.
  */
 export async function killedCommands({ seed, count = 200, note }: Asked): Promise<Row> {
 	const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-kills-'));
 	const dice = random(seed);
 	const found: string[] = [];
-	let lost = 0;
 	let within = 0;
 	for (let n = 0; n < count; n++) {
 		const place = join(folder, String(n));
 		await killed(place, dice.unit() * LONGEST);
-		const { wrong, whole, half } = judged(place);
+		if (existsSync(join(place, '.kerf-and-nap'))) within++;
+		const wrong = wrongWith(place) ?? wrongAfterwards(place);
 		if (wrong !== null) found.push(`kill ${n}: ${wrong}`);
-		if (!whole) lost++;
-		if (half) within++;
 		rmSync(place, { recursive: true, force: true });
 		note(`kills of the command line ${n + 1} of ${count}`);
 	}
@@ -38,7 +38,7 @@ export async function killedCommands({ seed, count = 200, note }: Asked): Promis
 		crashed: found.length,
 		found,
 		notes: [
-			`${within} found the folder between two plans (files under passing names); in ${lost} of all kills no file of a plan stood under its own name, for the old one had gone and the new one was yet to come`,
+			`${within} found it at work on the next plan; after each of all ${count} every name led to the whole of one plan, and the next run left its own whole and nothing of the one that was stopped`,
 		],
 		notCovered: 'a cut of the power, where the disk itself may keep half',
 	};
@@ -55,22 +55,33 @@ function killed(place: string, after: number): Promise<void> {
 	return new Promise((resolve) => child.once('close', () => resolve()));
 }
 
-interface Judged {
-	/** What is wrong with the files under their own names, in words; null for nothing. */
-	readonly wrong: string | null;
-	/** All files of a plan are there. */
-	readonly whole: boolean;
-	/** It was stopped between two plans. */
-	readonly half: boolean;
+/** The writer leaves five files of one number each, repeated; the last is named by that number. */
+function wrongWith(place: string): string | null {
+	const names = readdirSync(place, { recursive: true, encoding: 'utf8' })
+		.filter((name) => !name.startsWith('.') && /\.(pdf|csv|json|svg)$/.test(name))
+		.filter((name) => existsSync(join(place, name)));
+	const texts = names.map((name) => readFileSync(join(place, name), 'utf8'));
+	const [text = ''] = texts;
+	if (texts.some((t) => !/^(\d+) (\1 ){1999}$/.test(t))) return 'a torn file';
+	if (new Set(texts).size > 1) return 'files of two plans';
+	const last = `layouts/sheet-ply-${2 + (parseInt(text, 10) % 2)}.svg`;
+	const wanted = ['a.pdf', 'b.csv', 'c.json', 'layouts/sheet-ply-1.svg', last];
+	const stand = names.map((name) => name.replaceAll('\\', '/')).sort();
+	return stand.join() === wanted.join() ? null : `these stand: ${stand.join(', ') || 'none'}`;
 }
 
-/** The writer leaves four files of one number each, repeated. */
-function judged(place: string): Judged {
-	const names = existsSync(place) ? readdirSync(place, { recursive: true, encoding: 'utf8' }) : [];
-	const own = names.filter((name) => /\.(pdf|csv|json|svg)$/.test(name));
-	const texts = own.map((name) => readFileSync(join(place, name), 'utf8'));
-	const plans = new Set(texts);
-	const torn = texts.some((text) => !/^(\d+) (\1 ){1999}$/.test(text));
-	const wrong = torn ? 'a torn file' : plans.size > 1 ? 'files of two plans' : null;
-	return { wrong, whole: own.length > 0, half: names.some((name) => name.endsWith('.part')) };
+/** What is wrong once a run has written again that was not stopped. */
+function wrongAfterwards(place: string): string | null {
+	const names = ['a.pdf', 'only-next.csv'];
+	writeFiles(
+		place,
+		names.map((name) => ({ name, data: 'next' })),
+	);
+	const left = readdirSync(place, { recursive: true, withFileTypes: true });
+	const plain = left.filter((entry) => entry.isFile()).map(({ name }) => name);
+	const wanted = ['.kerf-and-nap-set.json', ...names];
+	const told = left.map(({ name }) => name).sort();
+	return plain.sort().join() === wanted.join() && told.join() === wanted.join()
+		? null
+		: `after the next run these stand: ${told.join(', ')}`;
 }

@@ -10,6 +10,7 @@ import {
 	type Point,
 } from '../../../geometry';
 import type { Bevel, FaceSize, Part } from '../../part';
+import { workOf } from './face-work';
 import { type Board, type Hole, isDrilled } from './board';
 import { shiftOf } from './shift';
 import { bodyVolume, flat, planeArea, volumeOf } from '../solid';
@@ -70,6 +71,7 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 	const rect = partRectOf(board);
 	const { outline, holes } = shapeOf(board, rect);
 	const bevels = bevelsOf(board, rect);
+	const faceWork = workOf(board, (o) => holeOn(o, rect));
 	return {
 		...mark,
 		name: board.name,
@@ -80,6 +82,7 @@ export function partOf(board: Board, mark: PartMark, show: boolean): Part {
 		...(bevels.length > 0 ? facesOf(board, rect) : {}),
 		...(outline ? { outline } : {}),
 		holes,
+		...(faceWork.length > 0 ? { faceWork } : {}),
 		grain: board.grain === 'any' || !board.material.grain ? 'any' : 'length',
 		bevels,
 		face: 'outside',

@@ -1,7 +1,7 @@
 import { nth } from '../../../measure';
 import { type Outline, mirrored, moved, turned } from '../../../geometry';
 import type { Material } from '../../../job';
-import type { Part } from '../../part';
+import type { FaceWork, Part } from '../../part';
 import type { Board } from './board';
 
 /*
@@ -55,10 +55,15 @@ function turnedOver(part: Part, board: Board, other: Part): Part | null {
 		...part,
 		outline: other.outline,
 		holes: part.holes.map(flip),
+		...(part.faceWork ? { faceWork: part.faceWork.map((w) => seenFromBehind(w, flip)) } : {}),
 		face: 'inside',
 		show: false,
 		notes: [...part.notes, `Seen from inside: turned over it has the shape of ${other.label}.`],
 	};
+}
+
+function seenFromBehind(work: FaceWork, flip: (outline: Outline) => Outline): FaceWork {
+	return { ...work, line: flip(work.line), from: work.from === 'near' ? 'far' : 'near' };
 }
 
 /**

@@ -10,9 +10,10 @@ import {
 	same,
 } from '../../../geometry';
 import { ticks, toMm, snap, theOne, TICKS_PER_MM } from '../../../measure';
-import type { Part } from '../../part';
+import type { FaceWork, Part } from '../../part';
 import { say, type Bench } from '../bench';
 import type { PanelDetail } from '../figures';
+import { boardWork, coverWork, magnetWork, seatWork } from './face-work';
 
 /* The pieces of board a panel is made of. */
 
@@ -29,6 +30,7 @@ interface Piece {
 	readonly grooved: number; // length of knife groove on it
 	readonly times?: number;
 	readonly notes: readonly string[];
+	readonly work: readonly FaceWork[];
 }
 
 /** Parts of one panel as it is drawn; the mirrored ones of a pair are made from these. */
@@ -54,6 +56,7 @@ function boardPieces(bench: Bench, f: Figures): Piece[] {
 		show: f.cloth === null,
 		grooved: (f.groove?.length ?? 0) / f.leaves.length,
 		notes: [...(bench.panel.note ? [bench.panel.note] : []), ...seatsIn(bench, f, null)],
+		work: boardWork(f, outline),
 	}));
 }
 
@@ -93,6 +96,7 @@ function layerPieces(bench: Bench, f: Figures): Piece[] {
 				show: l.covering === 'bare',
 				grooved: 0,
 				notes: [...(note === '' ? [] : [note]), ...seatsIn(bench, f, l.id)],
+				work: seatWork(f, l.id, piece),
 			},
 		];
 	});
@@ -120,6 +124,7 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 				c.cloth === null
 					? []
 					: ['Cloth turned under it lifts it off its ledge: trim it in the knife groove'],
+			work: coverWork(f, c),
 		},
 		...c.layers.map((l) => ({
 			key: `cover-${c.id}-${l.id}`,
@@ -130,6 +135,7 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 			show: c.cloth === null,
 			grooved: 0,
 			notes: [`Glued on ${c.name}, so that its face runs on`],
+			work: [],
 		})),
 		{
 			key: `ledge-${c.id}`,
@@ -140,6 +146,7 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 			show: false,
 			grooved: 0,
 			notes: [`Glued behind the board round the hole for ${c.name} in ${bench.panel.name}`],
+			work: magnetWork(c, 'near'),
 		},
 	]);
 }
@@ -157,6 +164,7 @@ function ringPieces(bench: Bench, f: Figures): Piece[] {
 			grooved: 0,
 			times: asked.sides,
 			notes: r.rebate ? [`Let in: rebate ${say(bench, r.rebate.depth)} deep`] : [],
+			work: [],
 		};
 	});
 }
@@ -168,6 +176,7 @@ function partOf(bench: Bench, f: Figures, p: Piece, i: number): Part {
 	const home = (o: Outline): Outline => moved(o, -box.x, -box.y);
 	const outline = home(p.outline);
 	const holes = p.holes.map(home);
+	const faceWork = p.work.map((w) => ({ ...w, line: home(w.line) }));
 	const net = Math.abs(area(outline)) - holes.reduce((sum, h) => sum + Math.abs(area(h)), 0);
 	const square = isRectangle(outline, box.length, box.width);
 	const holesRound = holes.reduce((sum, h) => sum + perimeter(h), 0);
@@ -184,6 +193,7 @@ function partOf(bench: Bench, f: Figures, p: Piece, i: number): Part {
 		width: ticks(box.width),
 		...(square ? {} : { outline }),
 		holes,
+		...(faceWork.length > 0 ? { faceWork } : {}),
 		grain: material.grain ? 'length' : 'any',
 		bevels: [],
 		face: 'front',

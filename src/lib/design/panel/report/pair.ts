@@ -1,6 +1,6 @@
 import { type Outline, mirrored, mirrorOrder } from '../../../geometry';
 import type { Covering } from '../../covering';
-import type { Part } from '../../part';
+import type { FaceWork, Part } from '../../part';
 
 /*
  * A pair made from one drawing, which is that of the left one; one of a pair by itself is made as
@@ -26,7 +26,15 @@ export function rightPart(p: Part): Part {
 		label: otherLabel(p.label),
 		...(p.outline ? { outline: flip(p.outline) } : {}),
 		holes: p.holes.map(flip),
+		...(p.faceWork
+			? { faceWork: p.faceWork.map((w) => ({ ...w, line: mirroredLine(w, p.length / 2) })) }
+			: {}),
 	};
+}
+
+/** An open line keeps its beginning: mirrored as an outline it would be closed the other way. */
+function mirroredLine({ line, closed }: FaceWork, axis: number): Outline {
+	return closed ? mirrored(line, axis) : line.map((p) => ({ x: 2 * axis - p.x, y: p.y }));
 }
 
 export function rightCovering(c: Covering): Covering {

@@ -1,0 +1,1 @@
+export { writeDxf } from './dxf';

@@ -1,0 +1,2 @@
+export { machineFiles } from './machine-files';
+export { zipped } from './zip';
