@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flow, space, type Block } from '../../../src/lib/print/page/flow';
+import { flow, pagesTaken, space, type Block } from '../../../src/lib/print/page/flow';
 import { framed, pageArea, paperSize } from '../../../src/lib/print/page/frame';
 import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
@@ -42,6 +42,23 @@ describe('flowing blocks over pages', () => {
 	it('keeps a heading with what follows', () => {
 		const pages = flow([block('a', 85), block('head', 10, { keep: true }), block('b', 20)], 100);
 		expect(pages.map(wordsOn)).toEqual([['a'], ['head', 'b']]);
+	});
+
+	it('counts its pages without drawing anything', () => {
+		const drawn: string[] = [];
+		const late = (name: string, height: number): Block => ({
+			...{ height, marks: [], keep: true },
+			later: () => {
+				drawn.push(name);
+				return block(name, height).marks;
+			},
+		});
+		// A drawing that is still to be made is no empty paper: it may stand at the top of a page.
+		const blocks = [late('a', 60), block('b', 30), late('c', 60), block('d', 50), space(4)];
+		expect(pagesTaken(blocks, 100)).toBe(3);
+		expect(drawn).toEqual([]);
+		expect(flow(blocks, 100).map(wordsOn)).toEqual([['a', 'b'], ['c'], ['d']]);
+		expect(drawn).toEqual(['a', 'c']);
 	});
 
 	it('repeats the head of a table on each page', () => {

@@ -7,6 +7,11 @@ import { type Mark, placed } from '../drawing';
 export interface Block {
 	readonly height: number;
 	readonly marks: readonly Mark[];
+	/**
+	 * Its marks where they are costly: made when the block is set on a page, and never for a setting
+	 * that is only tried. `marks` is empty then.
+	 */
+	readonly later?: () => readonly Mark[];
 	/** Stays on one page with the next block: a heading, the head of a table. */
 	readonly keep?: boolean;
 	/** Repeated at the top when a page breaks before this block: the head of its table. */
@@ -24,26 +29,45 @@ export function space(height: number): Block {
  * smaller.
  */
 export function flow(blocks: readonly Block[], height: number): Mark[][] {
-	const pages: Mark[][] = [];
-	let page: Mark[] = [];
+	return spread(blocks, height).map((page) =>
+		page.flatMap(({ block, y }) => placed(block.later?.() ?? block.marks, { x: 0, y })),
+	);
+}
+
+/** How many pages the blocks take; nothing is drawn for it. */
+export function pagesTaken(blocks: readonly Block[], height: number): number {
+	return spread(blocks, height).length;
+}
+
+interface Set {
+	readonly block: Block;
+	readonly y: number;
+}
+
+/** Which blocks stand on each page, and how far down. */
+function spread(blocks: readonly Block[], height: number): Set[][] {
+	const pages: Set[][] = [];
+	let page: Set[] = [];
 	let y = 0;
+	const set = (block: Block): void => {
+		page.push({ block, y });
+		y += block.height;
+	};
 	for (let i = 0; i < blocks.length; i++) {
 		const block = nth(blocks, i);
 		if (y > 0 && y + together(blocks, i) > height + 1e-6) {
 			pages.push(page);
 			page = [];
 			y = 0;
-			if (block.again !== undefined) y = set(page, block.again, y);
+			if (block.again !== undefined) set(block.again);
 		}
-		if (y === 0 && block.marks.length === 0) continue;
-		y = set(page, block, y);
+		if (y > 0 || !isBlank(block)) set(block);
 	}
 	return [...pages, page];
 }
 
-function set(page: Mark[], block: Block, y: number): number {
-	page.push(...placed(block.marks, { x: 0, y }));
-	return y + block.height;
+function isBlank(block: Block): boolean {
+	return block.later === undefined && block.marks.length === 0;
 }
 
 /** Height of the block and of all that has to stay with it. */

@@ -1,7 +1,7 @@
 export { cautionBlocks, wholePlan } from './caution-blocks';
 export { contents } from './contents';
 export { drawnPages } from './drawing-pages';
-export { type Block, flow, space } from './flow';
+export { type Block, flow, pagesTaken, space } from './flow';
 export { framed, type Leaf, pageArea, type Paper, PAPER_SIZES, type TitleBlock } from './frame';
 export { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
 export { cautionBlock, heading, paragraph, sentence, subheading } from './paragraphs';
