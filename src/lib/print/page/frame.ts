@@ -99,12 +99,15 @@ function framedLeaf(leaf: Leaf, title: TitleBlock, n: number, of: number): Page 
 		name: leaf.name,
 		title: `${title.job}: ${leaf.title}`,
 		...(leaf.fault === undefined ? {} : { fault: leaf.fault }),
-		marks: [
-			...placed(leaf.marks, { x: area.x, y: area.y }),
-			...placed(block(leaf, title, n, of, area.width), { x: area.x, y: top }),
-			...placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }),
-			...barNote(leaf, title, area, top + BLOCK),
-		],
+		// Made when the page is written: a pack of hundreds would otherwise be held twice.
+		get marks() {
+			return [
+				...placed(leaf.marks, { x: area.x, y: area.y }),
+				...placed(block(leaf, title, n, of, area.width), { x: area.x, y: top }),
+				...placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }),
+				...barNote(leaf, title, area, top + BLOCK),
+			];
+		},
 	};
 }
 
