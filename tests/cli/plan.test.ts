@@ -47,12 +47,14 @@ describe('plan', () => {
 		expect(ended.out).toContain('problems  none');
 		const out = join(folder, 'out');
 		expect(readdirSync(out).sort()).toEqual([
+			'cost-sheet.pdf',
 			'cutting-list.csv',
 			'labels.pdf',
 			'layouts',
 			'order.csv',
 			'plan.json',
 			'print-pack.pdf',
+			'quote.pdf',
 			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);

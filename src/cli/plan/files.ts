@@ -13,6 +13,8 @@ export function planFiles(plan: Plan): OutFile[] {
 		...plainFiles('cutting-list', plan),
 		...pdfFiles('labels', plan, fonts),
 		...pdfFiles('templates', plan, fonts),
+		...pdfFiles('quote', plan, fonts),
+		...pdfFiles('cost-sheet', plan, fonts),
 		{ name: 'plan.json', data: JSON.stringify(recordOf(plan), null, '\t') + '\n' },
 		...plainFiles('layouts', plan).map((f) => ({ ...f, name: `${LAYOUTS}/${f.name}` })),
 	];

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { flow, pagesTaken, space, type Block } from '../../../src/lib/print/page/flow';
-import { framed, pageArea, paperSize } from '../../../src/lib/print/page/frame';
+import { chaptersOn } from '../../../src/lib/print/page/contents';
+import { framed } from '../../../src/lib/print/page/frame';
+import { PAPER_SIZES, pageArea, paperSize } from '../../../src/lib/print/page/paper';
+import { type Leaf, setPages } from '../../../src/lib/print/page/setting';
 import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
-import { PAPER_SIZES } from '../../../src/lib/print/page/frame';
 import { table } from '../../../src/lib/print/page/table';
 import { fitLabel } from '../../../src/lib/print/marks/label-fit';
 import type { Bounds } from '../../../src/lib/print/drawing/bounds';
@@ -71,6 +73,90 @@ describe('flowing blocks over pages', () => {
 	});
 });
 
+const leaf = (name: string, heights: readonly number[], more: Partial<Leaf> = {}): Leaf => ({
+	...{ name, title: name, paper: { size: 'a4' } },
+	blocks: heights.map((height, i) => block(`${name}${i}`, height)),
+	...more,
+});
+
+/** What is to be read on each page. */
+const read = (leaves: readonly Leaf[]) =>
+	setPages(leaves).map(({ sets }) => sets.flatMap((s) => wordsOn(s.block.marks)));
+
+describe('leaves on pages', () => {
+	const { height } = pageArea({ size: 'a4' });
+
+	it('go on where the one before ended', () => {
+		const pages = [leaf('a', [height - 60]), leaf('b', [30, 30])];
+		expect(read(pages)).toEqual([['a0', 'b0'], ['b1']]);
+		expect(setPages(pages).map((p) => p.name)).toEqual(['a · b (1 of 2)', 'b (2 of 2)']);
+		expect(setPages(pages).map((p) => p.title)).toEqual(['a · b', 'b, continued']);
+	});
+
+	it('begin a page when they are taken to the work whole and do not fit', () => {
+		const whole = { whole: true } as const;
+		expect(read([leaf('a', [60]), leaf('b', [30, 30], whole)])).toEqual([['a0', 'b0', 'b1']]);
+		expect(read([leaf('a', [height - 50]), leaf('b', [30, 30], whole)])).toEqual([
+			['a0'],
+			['b0', 'b1'],
+		]);
+		expect(read([leaf('a', [40]), leaf('b', [100, 100, 100], whole)])).toEqual([
+			['a0'],
+			['b0', 'b1'],
+			['b2'],
+		]);
+	});
+
+	it('begin a page where their paper is another', () => {
+		const wide = { paper: { size: 'a4', landscape: true } } as const;
+		expect(read([leaf('a', [20]), leaf('b', [20], wide), leaf('c', [20])])).toHaveLength(3);
+		expect(read([])).toEqual([]);
+	});
+
+	it('say which chapters are on each, and what is rounded and at fault', () => {
+		const odd = { chapter: 'C', figures: { rounded: true }, fault: 'no number' };
+		const pages = setPages([leaf('a', [height - 60]), leaf('b', [30, 30], odd)]);
+		expect(pages.map((p) => [p.chapters, p.rounded, p.fault])).toEqual([
+			[['a', 'C'], true, 'no number'],
+			[['C'], true, 'no number'],
+		]);
+		expect(chaptersOn(pages)).toEqual([
+			{ name: 'a', from: 1, to: 1 },
+			{ name: 'C', from: 1, to: 2 },
+		]);
+	});
+});
+
+describe('tables that go on', () => {
+	const rows = (n: number) => [...Array(n).keys()].map((i) => ({ cells: [`row ${i}`] }));
+	const set = (n: number, before: number, height = 100) =>
+		flow(
+			[block('a', before), ...table({ columns: [{ head: 'H', width: 20 }], rows: rows(n) }, 80)],
+			height,
+		).map(wordsOn);
+
+	it('keeps a short one together', () => {
+		for (let before = 1; before < 100; before++)
+			expect(set(6, before).filter((page) => page.includes('H'))).toHaveLength(1);
+	});
+
+	it('leaves no row alone on a page', () => {
+		for (let n = 7; n < 40; n++)
+			for (let before = 1; before < 100; before += 3)
+				for (const page of set(n, before))
+					expect(page.filter((t) => t.startsWith('row')).length).not.toBe(1);
+	});
+
+	it('parts what no page holds without leaving paper empty', () => {
+		const kept = [...Array(8).keys()].map((i) => block(`${i}`, 30, { keep: true }));
+		expect(flow(kept, 100).map(wordsOn)).toEqual([
+			['0', '1', '2'],
+			['3', '4', '5'],
+			['6', '7'],
+		]);
+	});
+});
+
 describe('the page frame', () => {
 	it('leaves 20 mm on the left and 10 mm on the other sides, as ISO 5457 does', () => {
 		const { width, height } = paperSize({ size: 'a4' });
@@ -80,7 +166,12 @@ describe('the page frame', () => {
 	});
 
 	it('carries what ISO 7200 asks of a title block', () => {
-		const leaf = { name: 'n', title: 'Parts list', paper: { size: 'a4' as const }, marks: [] };
+		const leaf = {
+			name: 'n',
+			title: 'Parts list',
+			paper: { size: 'a4' as const },
+			blocks: [block('tall', 200)],
+		};
 		const title = {
 			job: 'Bench',
 			number: '0142',

@@ -74,6 +74,7 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 		name: sheetName(at),
 		title: sheetTitle(at),
 		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
+		whole: true,
 	};
 	const width = widthOf(plan);
 	const packet = packetText(at);

@@ -1,6 +1,5 @@
-import { nth } from '../../measure';
 import { type Mark, rect, placed } from '../drawing';
-import { pageArea, type Leaf, type Paper, flow, space, heading, paragraph } from '../page';
+import { pageArea, type Leaf, type Paper, space, heading, paragraph } from '../page';
 import { padOf, spanOf, type Template, type Tiling } from './tile';
 
 /** The whole template small, with the pages that make it up, and how to put them together. */
@@ -28,7 +27,8 @@ export function mapLeaf(
 		title: `Template ${template.name}, map`,
 		paper,
 		chapter: 'Templates',
-		marks: nth(flow(blocks, area.height), 0),
+		whole: true,
+		blocks,
 	};
 }
 

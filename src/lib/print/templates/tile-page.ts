@@ -1,5 +1,5 @@
 import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../drawing';
-import type { Leaf, Paper } from '../page';
+import { type Leaf, pageArea, type Paper } from '../page';
 import { padOf, tileName, type Template, type Tiling } from './tile';
 
 interface TileAt {
@@ -35,7 +35,12 @@ export function tileLeaf(
 		title: `Template ${template.name}${single ? '' : `, page ${name}`}`,
 		paper,
 		chapter: 'Templates',
-		marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
+		blocks: [
+			{
+				height: pageArea(paper).height,
+				marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
+			},
+		],
 	};
 }
 
