@@ -16,7 +16,7 @@ import {
 	space,
 	type Block,
 	type Cell,
-	type Chapter,
+	type ChapterOn,
 	type Column,
 	type Leaf,
 	leavesOf,
@@ -34,7 +34,7 @@ import { templateLength } from '../templates';
  * The job in figures, its problems, and what lies in the pack behind this page. `chapters` are
  * those with the pages they stand on: the summary is as long whatever these are.
  */
-export function summaryPages(plan: Plan, chapters: readonly Chapter[]): Leaf[] {
+export function summaryPages(plan: Plan, chapters: readonly ChapterOn[]): Leaf[] {
 	const figures = figuresOn(plan.job.shop.ruler);
 	const { job } = plan;
 	const width = widthOf(plan);
@@ -54,7 +54,7 @@ export function summaryPages(plan: Plan, chapters: readonly Chapter[]): Leaf[] {
 }
 
 /** Where the cautions are told in full; in short here where no page of this pack does. */
-function cautionsHere(plan: Plan, chapters: readonly Chapter[], width: number): Block[] {
+function cautionsHere(plan: Plan, chapters: readonly ChapterOn[], width: number): Block[] {
 	const full = chapters.find(({ name }) => name === 'Cautions');
 	if (full === undefined)
 		return [...cautionBlocks(plan, wholePlan(plan, 'summary'), width), space(2)];

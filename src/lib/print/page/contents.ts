@@ -4,15 +4,15 @@ import type { SetPage } from './setting';
 import { heading } from './paragraphs';
 
 /** A chapter and the pages it stands on, counted from 1. */
-export interface Chapter {
+export interface ChapterOn {
 	readonly name: string;
 	readonly from: number;
 	readonly to: number;
 }
 
 /** The chapters that stand on some pages, in their order. */
-export function chaptersOn(pages: readonly Pick<SetPage, 'chapters'>[]): Chapter[] {
-	const found = new Map<string, Chapter>();
+export function chaptersOn(pages: readonly Pick<SetPage, 'chapters'>[]): ChapterOn[] {
+	const found = new Map<string, ChapterOn>();
 	pages.forEach(({ chapters }, i) => {
 		for (const name of chapters)
 			found.set(name, { name, from: found.get(name)?.from ?? i + 1, to: i + 1 });
@@ -21,7 +21,7 @@ export function chaptersOn(pages: readonly Pick<SetPage, 'chapters'>[]): Chapter
 }
 
 /** A line for each chapter with the pages it stands on, in columns; as high whatever they are. */
-export function contents(chapters: readonly Chapter[], width: number): Block[] {
+export function contents(chapters: readonly ChapterOn[], width: number): Block[] {
 	if (chapters.length === 0) return [];
 	const lines = Math.ceil(chapters.length / CONTENT_COLUMNS);
 	const marks = chapters.flatMap((chapter, i) =>
@@ -34,7 +34,7 @@ const ROW = 4.3;
 const SIZE = 2.8;
 const CONTENT_COLUMNS = 4;
 
-function contentLine(chapter: Chapter, column: number, width: number): Mark[] {
+function contentLine(chapter: ChapterOn, column: number, width: number): Mark[] {
 	const gutter = 5;
 	const wide = (width - gutter * (CONTENT_COLUMNS - 1)) / CONTENT_COLUMNS;
 	const x = column * (wide + gutter);

@@ -8,7 +8,7 @@ export interface Block {
 	readonly height: number;
 	readonly marks: readonly Mark[];
 	/**
-	 * Its marks where they are costly: made when the block is set on a page, and never for a setting
+	 * Its marks where they are costly: made when the block is set on a page, never for a setting
 	 * that is only tried. `marks` is empty then.
 	 */
 	readonly later?: () => readonly Mark[];
@@ -31,12 +31,12 @@ export function space(height: number): Block {
  * smaller.
  */
 export function flow(blocks: readonly Block[], height: number): Mark[][] {
-	return spread(blocks, height).map(marksOf);
+	return broken(blocks, height).map(drawnOn);
 }
 
 /** How many pages the blocks take; nothing is drawn for it. */
 export function pagesTaken(blocks: readonly Block[], height: number): number {
-	return spread(blocks, height).length;
+	return broken(blocks, height).length;
 }
 
 /** A block where it stands on its page. */
@@ -48,7 +48,7 @@ export interface OnPage {
 }
 
 /** Which blocks stand on each page, and how far down. */
-export function spread(blocks: readonly Block[], height: number): OnPage[][] {
+export function broken(blocks: readonly Block[], height: number): OnPage[][] {
 	const pages: OnPage[][] = [];
 	let page: OnPage[] = [];
 	let y = 0;
@@ -72,7 +72,7 @@ export function spread(blocks: readonly Block[], height: number): OnPage[][] {
 }
 
 /** The marks of a page, from 0,0. */
-export function marksOf(page: readonly OnPage[]): Mark[] {
+export function drawnOn(page: readonly OnPage[]): Mark[] {
 	return page.flatMap(({ block, y }) => placed(block.later?.() ?? block.marks, { x: 0, y }));
 }
 

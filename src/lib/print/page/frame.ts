@@ -1,6 +1,6 @@
 import { type Mark, type Page, line, rect, placed, shortened, textWidth } from '../drawing';
 import { scaleBar } from '../marks';
-import { marksOf } from './flow';
+import { drawnOn } from './flow';
 import { type Area, BAR, BLOCK, OTHER, pageArea, paperSize } from './paper';
 import { type Leaf, type SetPage, setPages } from './setting';
 
@@ -39,7 +39,7 @@ function framedPage(page: SetPage, title: TitleBlock, n: number, of: number): Pa
 		// Made when the page is written: a pack of hundreds would otherwise be held twice.
 		get marks() {
 			return [
-				...placed(marksOf(page.sets), { x: area.x, y: area.y }),
+				...placed(drawnOn(page.sets), { x: area.x, y: area.y }),
 				...placed(block(page, title, n, of, area.width), { x: area.x, y: top }),
 				...placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }),
 				...barNote(page, title, area, top + BLOCK),
@@ -59,7 +59,7 @@ export function lettered(
 		const text = all.length === 1 ? '' : `${foot}, page ${i + 1} of ${all.length}`;
 		const at = { x: x + width, y: size.height - OTHER - 2, anchor: 'end', size: 2.8 } as const;
 		const marks: Mark[] = [
-			...placed(marksOf(page.sets), { x, y }),
+			...placed(drawnOn(page.sets), { x, y }),
 			...(text === '' ? [] : [{ kind: 'text', text, ...at, ink: 'pencil' } as const]),
 		];
 		const fault = page.fault === undefined ? {} : { fault: page.fault };

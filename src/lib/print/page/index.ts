@@ -1,5 +1,5 @@
 export { cautionBlocks, wholePlan } from './caution-blocks';
-export { type Chapter, chaptersOn, contents } from './contents';
+export { type ChapterOn, chaptersOn, contents } from './contents';
 export { drawnPages } from './drawing-pages';
 export { type Block, pagesTaken, space } from './flow';
 export { framed, lettered, type TitleBlock } from './frame';

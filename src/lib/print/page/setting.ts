@@ -1,5 +1,5 @@
 import { nth } from '../../measure';
-import { type Block, type OnPage, space, spread } from './flow';
+import { type Block, type OnPage, space, broken } from './flow';
 import { pageArea, type Paper } from './paper';
 
 /**
@@ -13,7 +13,7 @@ export interface Leaf {
 	readonly paper: Paper;
 	readonly blocks: readonly Block[];
 	/**
-	 * Leaves of one chapter stand on one line of the list of pages; the leaf's own name when absent.
+	 * Leaves of one chapter stand on one line of the list of pages; its own name when absent.
 	 */
 	readonly chapter?: string;
 	/**
@@ -70,7 +70,7 @@ function onPages(leaves: readonly Leaf[]): SetPage[] {
 		owners.push(...set.map(() => i));
 		return set;
 	});
-	const pages = spread(blocks, height);
+	const pages = broken(blocks, height);
 	const on = pages.map((sets) => [...new Set(sets.map(({ index }) => nth(owners, index)))]);
 	const spans = spansOf(on, leaves.length);
 	return pages.map((sets, n) => {

@@ -15,7 +15,7 @@ export interface Heights {
 export const ROOMY: Heights = { sheet: 105, strip: 95 };
 
 /** A sawn sheet with its lists, to be tried at several heights of its drawings. */
-export interface Work {
+export interface StripWork {
 	readonly figures: Figures;
 	readonly page: { readonly width: number; readonly height: number };
 	readonly groups: readonly { readonly scene: StripScene; readonly list: readonly Block[] }[];
@@ -23,7 +23,11 @@ export interface Work {
 }
 
 /** Null where nothing is sawn. */
-export function stripWork(at: SheetAt, page: Work['page'], figures: Figures): Work | null {
+export function stripWork(
+	at: SheetAt,
+	page: StripWork['page'],
+	figures: Figures,
+): StripWork | null {
 	const layout = nth(at.boards.answer.layouts, at.index);
 	const whole = cutGroups(layout);
 	if (whole === null) return null;
@@ -45,7 +49,7 @@ export function stripWork(at: SheetAt, page: Work['page'], figures: Figures): Wo
  * first drawing.
  */
 export function stripBlocks(
-	work: Work,
+	work: StripWork,
 	between: readonly Block[] = [],
 	heights: Heights = ROOMY,
 ): Block[] {
@@ -57,7 +61,7 @@ export function stripBlocks(
 	return [...groups, ...work.again];
 }
 
-function groupBlocks(scene: StripScene, { page, figures }: Work, heights: Heights): Block[] {
+function groupBlocks(scene: StripScene, { page, figures }: StripWork, heights: Heights): Block[] {
 	const { group } = scene;
 	const sheet = group.name === '';
 	const room = { width: page.width, height: sheet ? heights.sheet : heights.strip };
