@@ -75,7 +75,7 @@ export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 			templatesOf(plan).flatMap((t) => templateOf(plan, t)),
 			titleBlock(plan),
 		);
-	const parts = plan.parts.filter((p) => ids.includes(p.id)).map(partTemplate);
+	const parts = plan.parts.filter((p) => ids.includes(p.id)).map((p) => partTemplate(p, plan));
 	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map(blankTemplate);
 	return framed(
 		[...parts, ...blanks].flatMap((t) => templateOf(plan, t)),

@@ -17,7 +17,8 @@ import type { Cut, SheetLayout } from '../../../src/lib/nest/types';
 import { sideOnSheet } from '../../../src/lib/print/sheet/part-on-sheet';
 import { sheetDrawing } from '../../../src/lib/print/sheet/drawing';
 import { tileName, tiling } from '../../../src/lib/print/templates/tile';
-import { templatePages } from '../../../src/lib/print/pack';
+import { partTemplate } from '../../../src/lib/print/templates/pages';
+import { tileLeaf } from '../../../src/lib/print/templates/tile-page';
 import { samplePlan } from '../fixture';
 import { wordsOn } from '../words-on';
 
@@ -324,13 +325,22 @@ describe('tiles', () => {
 	});
 
 	it('draws every stretch of the outline on some page, at full size', () => {
-		const plan = samplePlan();
-		const pages = templatePages(plan, ['cover.C1']).filter((p) => !p.name.endsWith('map'));
+		const part = samplePlan().parts.find((p) => p.id === 'cover.C1')!;
+		const template = partTemplate(part);
+		const area = pageArea({ size: 'a4' });
+		const room = { width: area.width - 12, height: area.height - 12 };
+		const tiles = tiling(template, room, room, 10);
+		const marks = [...Array(tiles.rows).keys()].flatMap((row) =>
+			[...Array(tiles.columns).keys()].flatMap((column) =>
+				tileLeaf(template, tiles, { column, row }, { size: 'a4' }, 6).blocks.flatMap(
+					(b) => b.marks,
+				),
+			),
+		);
 		// Every page repeats its overlap, so the strokes are at least as long as the outline and
 		// not half as long again.
-		const long = pages
-			.flatMap((p) => p.marks)
-			.filter((m) => m.kind === 'path' && m.line === 'wide' && m.steps.at(-1)![0] !== 'Z')
+		const long = marks
+			.filter((m) => m.kind === 'path' && m.line === 'wide')
 			.reduce((sum, m) => {
 				if (m.kind !== 'path') return sum;
 				let pen = { x: 0, y: 0 };

@@ -1,6 +1,7 @@
 import { type Mark, rect, placed } from '../drawing';
 import { pageArea, type Leaf, type Paper, space, heading, paragraph } from '../page';
-import { padOf, spanOf, type Template, type Tiling } from './tile';
+import type { Template } from './template';
+import { padOf, spanOf, type Tiling } from './tile';
 
 /** The whole template small, with the pages that make it up, and how to put them together. */
 export function mapLeaf(
