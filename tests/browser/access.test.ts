@@ -90,7 +90,7 @@ test('the keyboard alone goes from a size to the printed pack', async ({ page })
 	await page.goto('./#print');
 	await arrived(page, 'print');
 	await planned(page);
-	const print = page.getByRole('button', { name: 'Print pack' });
+	const print = page.getByRole('button', { name: 'Bench pack' });
 	await expect(print).toBeEnabled();
 	await tabTo(page, print);
 	const saved = page.waitForEvent('download');

@@ -5,7 +5,7 @@ import { goTo, goToCard, heading, open, planned, turnTo } from './screen';
 test('the print pack comes as a PDF of the job on the screen', async ({ page }) => {
 	await open(page, './#print');
 	const saved = page.waitForEvent('download');
-	await page.getByRole('button', { name: 'Print pack' }).click();
+	await page.getByRole('button', { name: 'Bench pack' }).click();
 	const file = await saved;
 	expect(file.suggestedFilename()).toBe('camper-van-rear-bench-print-pack.pdf');
 	const bytes = await readFile(await file.path());
@@ -69,7 +69,7 @@ test.describe('with the app kept in the browser', () => {
 		await goToCard(page);
 		await turnTo(page, 'print');
 		const saved = page.waitForEvent('download');
-		await page.getByRole('button', { name: 'Print pack' }).click();
+		await page.getByRole('button', { name: 'Bench pack' }).click();
 		expect((await saved).suggestedFilename()).toContain('print-pack.pdf');
 	});
 });

@@ -48,6 +48,7 @@ describe('plan', () => {
 		const out = join(folder, 'out');
 		expect(readdirSync(out).sort()).toEqual([
 			'.kerf-and-nap-set.json',
+			'cost-sheet.pdf',
 			'cutting-list.csv',
 			'labels.pdf',
 			'layouts',
@@ -56,6 +57,7 @@ describe('plan', () => {
 			'parts.csv',
 			'plan.json',
 			'print-pack.pdf',
+			'quote.pdf',
 			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);

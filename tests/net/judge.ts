@@ -2,7 +2,7 @@ import type { JobFile } from '../../src/lib/job/job';
 import { plan, type Plan } from '../../src/lib/plan';
 import { labelPages } from '../../src/lib/print/lists';
 import { plainFiles } from '../../src/lib/print/output-files';
-import { printPack, templatePages } from '../../src/lib/print/pack';
+import { costPack, printPack, quotePack, templatePages } from '../../src/lib/print/pack';
 import { changed, type Change } from './changes';
 
 /* What a changed job brings: another plan, a word about it, or neither. */
@@ -36,7 +36,8 @@ export async function seen(file: unknown): Promise<Seen> {
 
 function printedOf(made: Plan): string {
 	const files = [...plainFiles('order', made), ...plainFiles('cutting-list', made)];
-	return JSON.stringify([printPack(made), labelPages(made), templatePages(made), files]);
+	const packs = [printPack, templatePages, quotePack, costPack].map((pack) => pack(made));
+	return JSON.stringify([packs, labelPages(made), files]);
 }
 
 const known = new Map<JobFile, Promise<Seen>>();

@@ -5,7 +5,7 @@ import type { JobFile } from '../../src/lib/job/job';
 import { settingsFor } from '../../src/lib/nest/saw/cutting/fence-setting';
 import type { Cut } from '../../src/lib/nest/types';
 import { plan, type Plan } from '../../src/lib/plan';
-import { stripBlocks } from '../../src/lib/print/sheet/strips/strip-blocks';
+import { stripBlocks, stripWork } from '../../src/lib/print/sheet/strips/strip-blocks';
 import { figuresOn, type SheetAt } from '../../src/lib/print/wording';
 import { cutWords } from '../../src/lib/ui/chapters/boards/cut-words';
 import { wordsOn } from '../print/words-on';
@@ -26,7 +26,7 @@ function sheetsOf(made: Plan): { at: SheetAt; cuts: readonly Cut[] }[] {
 
 function onPaper({ at }: ReturnType<typeof sheetsOf>[number]): number {
 	const page = { width: 180, height: 240 };
-	const blocks = stripBlocks(at, page, figuresOn(at.plan.job.shop.ruler));
+	const blocks = stripBlocks(stripWork(at, page, figuresOn(at.plan.job.shop.ruler))!);
 	const rows = blocks.map((block) => wordsOn(block.marks)).filter(([name]) => isCut(name));
 	const set = rows.filter((row) => !/slant|trim/.test(row[0] ?? ''));
 	const standing = set.filter((row) => /as (it|for)/.test(row.join(' ')));

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { PAPER_SIZES, pageArea } from '../../src/lib/print/page/frame';
+import { PAPER_SIZES, pageArea } from '../../src/lib/print/page/paper';
 import { writePdf } from '../../src/lib/print/pens/pdf';
 import { drawingSvg } from '../../src/lib/print/pens/svg';
 import { tilesAlong, tiling } from '../../src/lib/print/templates/tile';

@@ -15,6 +15,8 @@ export function planFiles(plan: Plan, machine: boolean): OutFile[] {
 		...plainFiles('offcuts', plan),
 		...pdfFiles('labels', plan, fonts),
 		...pdfFiles('templates', plan, fonts),
+		...pdfFiles('quote', plan, fonts),
+		...pdfFiles('cost-sheet', plan, fonts),
 		{ name: 'plan.json', data: JSON.stringify(recordOf(plan), null, '\t') + '\n' },
 		...plainFiles('layouts', plan).map((f) => ({ ...f, name: `${LAYOUTS}/${f.name}` })),
 		...(machine ? plainFiles('machine', plan) : []).map((f) => ({

@@ -1,3 +1,4 @@
+export { BENCH_CHAPTERS, type BenchChapter } from './bench-pages';
 export {
 	type BoardKey,
 	type Box,

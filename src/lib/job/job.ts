@@ -1,3 +1,4 @@
+import { BENCH_CHAPTERS } from './bench-pages';
 import { field, z } from './zod';
 import { box } from './box';
 import { amount, type AmountField, amountIn, name, note, USUAL_CURRENCY } from './fields';
@@ -36,6 +37,11 @@ const jobWith = (amount: AmountField) =>
 		boxes: field(z.array(box).max(60).default([]), { label: 'Boxes' }),
 		panels: field(z.array(panel).max(200).default([]), { label: 'Panels' }),
 		parts: field(z.array(loosePart).max(3000).default([]), { label: 'Parts' }),
+		/** Chapters of the bench pack that are printed, in their order; all when absent. */
+		pages: field(z.array(z.enum(BENCH_CHAPTERS)).min(1).max(BENCH_CHAPTERS.length).optional(), {
+			label: 'Pages of the bench pack',
+			help: 'Chapters in the order they are printed; empty for all.',
+		}),
 		/** Work nobody can count from the drawings. */
 		work: field(z.array(workIn(amount)).max(60).default([]), { label: 'Hours of work' }),
 		/** Layouts printed or partly cut, which later edits leave alone. */

@@ -1,7 +1,7 @@
 import type { Plan } from '../plan';
 import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv } from './lists';
 import type { Page, Fonts } from './drawing';
-import { printPack, templatePages } from './pack';
+import { costPack, printPack, quotePack, templatePages } from './pack';
 import { writePdf, drawingSvg } from './pens';
 import { rollDrawing } from './cloth';
 import { machineFiles, zipped } from './machine';
@@ -20,6 +20,8 @@ const PDFS = {
 	'print-pack': { pages: (plan: Plan): Page[] => printPack(plan), title: '' },
 	labels: { pages: (plan: Plan): Page[] => labelPages(plan), title: ': labels' },
 	templates: { pages: (plan: Plan): Page[] => templatePages(plan), title: ': templates' },
+	quote: { pages: (plan: Plan): Page[] => quotePack(plan), title: ': quote' },
+	'cost-sheet': { pages: (plan: Plan): Page[] => costPack(plan), title: ': cost sheet' },
 } as const;
 
 /** Kinds that need the printed faces. */

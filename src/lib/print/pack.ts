@@ -1,36 +1,68 @@
+import { type BenchChapter, BENCH_CHAPTERS } from '../job';
 import type { Plan } from '../plan';
 import { boxPages } from './box';
-import { cautionPages, costPages, orderPages, quotePages, partsPages, summaryPages } from './lists';
 import { rollPages } from './cloth';
-import { cuttingListPages, sheetPages } from './sheet';
 import type { Page } from './drawing';
-import { roundedNote, rulerName } from './wording';
-import { framed, type Leaf, orUndrawn, type TitleBlock } from './page';
+import {
+	cautionPages,
+	costPages,
+	fetchPages,
+	orderPages,
+	partsPages,
+	quotePages,
+	summaryPages,
+} from './lists';
+import {
+	chaptersOn,
+	framed,
+	type Leaf,
+	lettered,
+	orUndrawn,
+	setPages,
+	type TitleBlock,
+} from './page';
 import { panelPages } from './panel';
-import { blankTemplate, partTemplate, templateLeaves, templateOf, templatesOf } from './templates';
+import { sheetPages } from './sheet';
+import { blankTemplate, partTemplate, templateOf, templatesOf } from './templates';
+import { roundedNote, rulerName } from './wording';
+
+/*
+ * Four papers for four readers; what stands in one of them stands in no other: the bench pack, the
+ * full-size templates, the customer's quote and the shop's cost sheet.
+ */
+
+const CHAPTERS: Readonly<Record<Exclude<BenchChapter, 'summary'>, (plan: Plan) => Leaf[]>> = {
+	cautions: cautionPages,
+	order: fetchPages,
+	sheets: sheetPages,
+	parts: partsPages,
+	boxes: boxPages,
+	panels: panelPages,
+	cloth: rollPages,
+};
 
 /**
- * The print pack in the order of the work: what it is, what is made, what is cut, what is bought,
- * what it costs. Layouts that failed their audit are refused in words, and so is a page that cannot
- * be made.
+ * What the bench needs, in the order of the work or the one the job asks for; no prices. Layouts
+ * that failed their audit are refused in words, and so is a page that cannot be made.
  */
 export function printPack(plan: Plan): Page[] {
-	const chapters: readonly (readonly [string, () => Leaf[]])[] = [
-		['boxes', () => boxPages(plan)],
-		['panels', () => panelPages(plan)],
-		['parts', () => partsPages(plan)],
-		['sheets', () => sheetPages(plan)],
-		['cutting list', () => cuttingListPages(plan)],
-		['cloth', () => rollPages(plan)],
-		['order', () => orderPages(plan)],
-		['quote', () => quotePages(plan)],
-		['cost sheet', () => costPages(plan)],
-		['cautions', () => cautionPages(plan)],
-		['templates', () => templateLeaves(plan)],
-	];
-	const rest = chapters.flatMap(([name, make]) => orUndrawn(plan, name, make));
-	const summary = orUndrawn(plan, 'summary', () => summaryPages(plan, rest));
-	return framed([...summary, ...rest], titleBlock(plan));
+	const chosen = [...new Set(plan.job.pages ?? BENCH_CHAPTERS)];
+	const made = new Map(
+		chosen
+			.filter((name) => name !== 'summary')
+			.map((name) => [name, orUndrawn(plan, name, () => CHAPTERS[name](plan))]),
+	);
+	const summary = (chapters: ReturnType<typeof chaptersOn>): readonly Leaf[] =>
+		orUndrawn(plan, 'summary', () => summaryPages(plan, chapters));
+	const leaves = (first: readonly Leaf[]): Leaf[] =>
+		chosen.flatMap((name) => (name === 'summary' ? first : (made.get(name) ?? [])));
+	if (!chosen.includes('summary')) return framed(leaves([]), titleBlock(plan));
+	// The summary is as long whatever the page numbers in it are: set it once to learn them.
+	const rest = [...made.values()].flat();
+	const unnumbered = rest.map((leaf) => ({ chapters: [leaf.chapter ?? leaf.name] }));
+	const tried = chaptersOn(setPages(leaves(summary(chaptersOn(unnumbered)))));
+	const numbered = tried.filter(({ name }) => name !== 'Summary');
+	return framed(leaves(summary(numbered)), titleBlock(plan));
 }
 
 /**
@@ -43,12 +75,30 @@ export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 			templatesOf(plan).flatMap((t) => templateOf(plan, t)),
 			titleBlock(plan),
 		);
-	const parts = plan.parts.filter((p) => ids.includes(p.id)).map(partTemplate);
+	const parts = plan.parts.filter((p) => ids.includes(p.id)).map((p) => partTemplate(p, plan));
 	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map(blankTemplate);
 	return framed(
 		[...parts, ...blanks].flatMap((t) => templateOf(plan, t)),
 		titleBlock(plan),
 	);
+}
+
+/** The customer's paper. */
+export function quotePack(plan: Plan): Page[] {
+	const { name, number } = plan.job;
+	return lettered(
+		orUndrawn(plan, 'quote', () => quotePages(plan)),
+		{ title: name, foot: number === '' ? 'Quote' : `Quote ${number}` },
+	);
+}
+
+/** The shop's own paper: what it costs, and the order with its prices. */
+export function costPack(plan: Plan): Page[] {
+	const leaves = [
+		...orUndrawn(plan, 'cost sheet', () => costPages(plan)),
+		...orUndrawn(plan, 'order', () => orderPages(plan)),
+	];
+	return framed(leaves, titleBlock(plan));
 }
 
 function titleBlock(plan: Plan): TitleBlock {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { flow, space, type Block } from '../../../src/lib/print/page/flow';
-import { framed, pageArea, paperSize } from '../../../src/lib/print/page/frame';
+import { flow, pagesTaken, space, type Block } from '../../../src/lib/print/page/flow';
+import { chaptersOn } from '../../../src/lib/print/page/contents';
+import { framed } from '../../../src/lib/print/page/frame';
+import { PAPER_SIZES, pageArea, paperSize } from '../../../src/lib/print/page/paper';
+import { type Leaf, setPages } from '../../../src/lib/print/page/setting';
 import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
-import { PAPER_SIZES } from '../../../src/lib/print/page/frame';
 import { table } from '../../../src/lib/print/page/table';
 import { fitLabel } from '../../../src/lib/print/marks/label-fit';
 import type { Bounds } from '../../../src/lib/print/drawing/bounds';
@@ -15,7 +17,8 @@ import type { Cut, SheetLayout } from '../../../src/lib/nest/types';
 import { sideOnSheet } from '../../../src/lib/print/sheet/part-on-sheet';
 import { sheetDrawing } from '../../../src/lib/print/sheet/drawing';
 import { tileName, tiling } from '../../../src/lib/print/templates/tile';
-import { templatePages } from '../../../src/lib/print/pack';
+import { partTemplate } from '../../../src/lib/print/templates/pages';
+import { tileLeaf } from '../../../src/lib/print/templates/tile-page';
 import { samplePlan } from '../fixture';
 import { wordsOn } from '../words-on';
 
@@ -44,6 +47,23 @@ describe('flowing blocks over pages', () => {
 		expect(pages.map(wordsOn)).toEqual([['a'], ['head', 'b']]);
 	});
 
+	it('counts its pages without drawing anything', () => {
+		const drawn: string[] = [];
+		const late = (name: string, height: number): Block => ({
+			...{ height, marks: [], keep: true },
+			later: () => {
+				drawn.push(name);
+				return block(name, height).marks;
+			},
+		});
+		// A drawing that is still to be made is no empty paper: it may stand at the top of a page.
+		const blocks = [late('a', 60), block('b', 30), late('c', 60), block('d', 50), space(4)];
+		expect(pagesTaken(blocks, 100)).toBe(3);
+		expect(drawn).toEqual([]);
+		expect(flow(blocks, 100).map(wordsOn)).toEqual([['a', 'b'], ['c'], ['d']]);
+		expect(drawn).toEqual(['a', 'c']);
+	});
+
 	it('repeats the head of a table on each page', () => {
 		const rows = [...Array(30).keys()].map((i) => ({ cells: [`row ${i}`] }));
 		const blocks = table({ columns: [{ head: 'Part', width: { share: 1 } }], rows }, 80);
@@ -51,6 +71,90 @@ describe('flowing blocks over pages', () => {
 		expect(pages.length).toBeGreaterThan(2);
 		for (const page of pages) expect(wordsOn(page)[0]).toBe('Part');
 		expect(pages.flatMap(wordsOn).filter((t) => t.startsWith('row'))).toHaveLength(30);
+	});
+});
+
+const leaf = (name: string, heights: readonly number[], more: Partial<Leaf> = {}): Leaf => ({
+	...{ name, title: name, paper: { size: 'a4' } },
+	blocks: heights.map((height, i) => block(`${name}${i}`, height)),
+	...more,
+});
+
+/** What is to be read on each page. */
+const read = (leaves: readonly Leaf[]) =>
+	setPages(leaves).map(({ sets }) => sets.flatMap((s) => wordsOn(s.block.marks)));
+
+describe('leaves on pages', () => {
+	const { height } = pageArea({ size: 'a4' });
+
+	it('go on where the one before ended', () => {
+		const pages = [leaf('a', [height - 60]), leaf('b', [30, 30])];
+		expect(read(pages)).toEqual([['a0', 'b0'], ['b1']]);
+		expect(setPages(pages).map((p) => p.name)).toEqual(['a · b (1 of 2)', 'b (2 of 2)']);
+		expect(setPages(pages).map((p) => p.title)).toEqual(['a · b', 'b, continued']);
+	});
+
+	it('begin a page when they are taken to the work whole and do not fit', () => {
+		const whole = { whole: true } as const;
+		expect(read([leaf('a', [60]), leaf('b', [30, 30], whole)])).toEqual([['a0', 'b0', 'b1']]);
+		expect(read([leaf('a', [height - 50]), leaf('b', [30, 30], whole)])).toEqual([
+			['a0'],
+			['b0', 'b1'],
+		]);
+		expect(read([leaf('a', [40]), leaf('b', [100, 100, 100], whole)])).toEqual([
+			['a0'],
+			['b0', 'b1'],
+			['b2'],
+		]);
+	});
+
+	it('begin a page where their paper is another', () => {
+		const wide = { paper: { size: 'a4', landscape: true } } as const;
+		expect(read([leaf('a', [20]), leaf('b', [20], wide), leaf('c', [20])])).toHaveLength(3);
+		expect(read([])).toEqual([]);
+	});
+
+	it('say which chapters are on each, and what is rounded and at fault', () => {
+		const odd = { chapter: 'C', figures: { rounded: true }, fault: 'no number' };
+		const pages = setPages([leaf('a', [height - 60]), leaf('b', [30, 30], odd)]);
+		expect(pages.map((p) => [p.chapters, p.rounded, p.fault])).toEqual([
+			[['a', 'C'], true, 'no number'],
+			[['C'], true, 'no number'],
+		]);
+		expect(chaptersOn(pages)).toEqual([
+			{ name: 'a', from: 1, to: 1 },
+			{ name: 'C', from: 1, to: 2 },
+		]);
+	});
+});
+
+describe('tables that go on', () => {
+	const rows = (n: number) => [...Array(n).keys()].map((i) => ({ cells: [`row ${i}`] }));
+	const set = (n: number, before: number, height = 100) =>
+		flow(
+			[block('a', before), ...table({ columns: [{ head: 'H', width: 20 }], rows: rows(n) }, 80)],
+			height,
+		).map(wordsOn);
+
+	it('keeps a short one together', () => {
+		for (let before = 1; before < 100; before++)
+			expect(set(6, before).filter((page) => page.includes('H'))).toHaveLength(1);
+	});
+
+	it('leaves no row alone on a page', () => {
+		for (let n = 7; n < 40; n++)
+			for (let before = 1; before < 100; before += 3)
+				for (const page of set(n, before))
+					expect(page.filter((t) => t.startsWith('row')).length).not.toBe(1);
+	});
+
+	it('parts what no page holds without leaving paper empty', () => {
+		const kept = [...Array(8).keys()].map((i) => block(`${i}`, 30, { keep: true }));
+		expect(flow(kept, 100).map(wordsOn)).toEqual([
+			['0', '1', '2'],
+			['3', '4', '5'],
+			['6', '7'],
+		]);
 	});
 });
 
@@ -63,7 +167,12 @@ describe('the page frame', () => {
 	});
 
 	it('carries what ISO 7200 asks of a title block', () => {
-		const leaf = { name: 'n', title: 'Parts list', paper: { size: 'a4' as const }, marks: [] };
+		const leaf = {
+			name: 'n',
+			title: 'Parts list',
+			paper: { size: 'a4' as const },
+			blocks: [block('tall', 200)],
+		};
 		const title = {
 			job: 'Bench',
 			number: '0142',
@@ -216,13 +325,22 @@ describe('tiles', () => {
 	});
 
 	it('draws every stretch of the outline on some page, at full size', () => {
-		const plan = samplePlan();
-		const pages = templatePages(plan, ['cover.C1']).filter((p) => !p.name.endsWith('map'));
+		const part = samplePlan().parts.find((p) => p.id === 'cover.C1')!;
+		const template = partTemplate(part);
+		const area = pageArea({ size: 'a4' });
+		const room = { width: area.width - 12, height: area.height - 12 };
+		const tiles = tiling(template, room, room, 10);
+		const marks = [...Array(tiles.rows).keys()].flatMap((row) =>
+			[...Array(tiles.columns).keys()].flatMap((column) =>
+				tileLeaf(template, tiles, { column, row }, { size: 'a4' }, 6).blocks.flatMap(
+					(b) => b.marks,
+				),
+			),
+		);
 		// Every page repeats its overlap, so the strokes are at least as long as the outline and
 		// not half as long again.
-		const long = pages
-			.flatMap((p) => p.marks)
-			.filter((m) => m.kind === 'path' && m.line === 'wide' && m.steps.at(-1)![0] !== 'Z')
+		const long = marks
+			.filter((m) => m.kind === 'path' && m.line === 'wide')
 			.reduce((sum, m) => {
 				if (m.kind !== 'path') return sum;
 				let pen = { x: 0, y: 0 };

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { beforeAll, describe, expect, it, test } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
 import type { Page } from '../../../src/lib/print/drawing/drawing';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
-import { printPack, templatePages } from '../../../src/lib/print/pack';
-import { templateLength } from '../../../src/lib/print/templates/pages';
+import { validText } from '../../../src/lib/print/lists/quote-pages';
+import { costPack, printPack, quotePack, templatePages } from '../../../src/lib/print/pack';
+import { templateLength, templatesOf } from '../../../src/lib/print/templates/pages';
 import { inchPlan, samplePlan } from '../fixture';
 import { textsOff, textsOverTexts, wordsOn } from '../words-on';
 
@@ -52,6 +54,22 @@ it('has a law that sees texts that touch, stray and overhang', () => {
 	expect(lawsOf([apart])).toEqual([]);
 });
 
+const packsOf = (made: Plan): (readonly [string, Page[]])[] => [
+	['bench', printPack(made)],
+	['quote', quotePack(made)],
+	['cost', costPack(made)],
+];
+
+/** Headings and what stands beside them. */
+const headings = (pages: readonly Page[]): string[] =>
+	pages.flatMap(({ marks }) =>
+		marks.flatMap((m, i) => {
+			if (m.kind !== 'text' || m.size !== 5 || m.weight !== 'semibold') return [];
+			const beside = marks[i + 1];
+			return beside?.kind === 'text' && beside.ink === 'pencil' ? [m.text, beside.text] : [m.text];
+		}),
+	);
+
 function sample(name: string, change: (shop: Record<string, unknown>) => void = () => {}) {
 	const url = new URL(`../../../shared/jobs/${name}.json`, import.meta.url);
 	const file = JSON.parse(readFileSync(url, 'utf8')) as { shop?: Record<string, unknown> };
@@ -85,16 +103,30 @@ describe.each([
 
 	it('prints no text over another, and none off the page', () => {
 		const ids = [...made.parts.map((p) => p.id), ...made.blanks.slice(0, 2).map((b) => b.id)];
-		const pages = [...printPack(made), ...labelPages(made), ...templatePages(made, ids.slice(-4))];
+		const pages = [
+			...packsOf(made).flatMap(([, pack]) => pack),
+			...labelPages(made),
+			...templatePages(made, ids.slice(-4)),
+		];
 		expect(lawsOf(pages)).toEqual([]);
 	});
 
 	it('numbers its sheets through and names each page once', () => {
-		const pages = printPack(made);
-		expect(new Set(pages.map((p) => p.name)).size).toBe(pages.length);
-		pages.forEach((page, i) =>
-			expect(wordsOn(page.marks)).toContain(`${i + 1} of ${pages.length}`),
-		);
+		for (const [name, pages] of packsOf(made)) {
+			expect(new Set(pages.map((p) => p.name)).size).toBe(pages.length);
+			pages.forEach((page, i) => {
+				const numbered = wordsOn(page.marks).includes(`${i + 1} of ${pages.length}`);
+				// A letter is no leaf of a pack.
+				expect({ name, numbered }).toEqual({ name, numbered: name !== 'quote' });
+			});
+		}
+	});
+
+	it('prices nothing at the bench, and says nothing in two packs', () => {
+		const [bench, quote, cost] = packsOf(made).map(([, pages]) => headings(pages));
+		for (const said of bench!) expect(`${said}`).not.toMatch(/EUR|price/);
+		expect(bench!.filter((h) => quote!.includes(h) || cost!.includes(h))).toEqual([]);
+		expect(quote!.filter((h) => cost!.includes(h))).toEqual([]);
 	});
 
 	it('has every part in the list and every cut with its setting in a table', () => {
@@ -163,36 +195,70 @@ describe('what a page must say', () => {
 	});
 
 	it('hides the workings from the customer', () => {
-		const quote = printPack(samplePlan()).filter((p) => p.name === 'Quote');
+		const quote = quotePack(samplePlan());
 		expect(quote).toHaveLength(1);
 		const said = words(quote).join('\n');
 		expect(said).toContain('EUR 123.83');
-		for (const secret of ['95.25', '28.58', 'markup', 'margin', 'Labour', 'Profit'])
+		for (const secret of ['95.25', '28.58', 'markup', 'margin', 'Labour', 'Profit', '100 mm'])
 			expect(said).not.toContain(secret);
 	});
 
-	test('a template of many pages is left out of the pack and printed when asked for', () => {
-		const fixed = samplePlan();
-		const parts = fixed.parts.map((p) =>
-			p.label === 'C1' ? { ...p, length: (p.length * 4) as typeof p.length } : p,
-		);
-		const big = { ...fixed, parts, boards: [] };
-		expect(printPack(big).some((p) => p.name.startsWith('Template'))).toBe(false);
-		expect(templatePages(big, ['cover.C1']).length).toBeGreaterThan(12);
+	it('gives the customer all a shop has to say, and nothing of what it leaves empty', () => {
+		const made = samplePlan();
+		const bare = words(quotePack(made)).join('\n');
+		expect(bare).not.toMatch(/valid/);
+		const shop = {
+			...made.job.shop,
+			address: '3 Sawdust Lane\nMarket Town',
+			quote: { validDays: 30, terms: 'Half on order.' },
+			tax: { percent: 20, labour: false },
+		};
+		const quote = { ...made.quote, taxed: money(4321) };
+		const job = { ...made.job, date: '2026-11-20', shop };
+		const said = words(quotePack({ ...made, job, quote }));
+		for (const text of ['3 Sawdust Lane', 'Market Town', 'Half on order.', 'Accepted as quoted'])
+			expect(said).toContain(text);
+		expect(said).toContain('This quote is valid for 30 days, until 2026-12-20.');
+		expect(said).toContain('Tax, 20 % of EUR 43.21');
 	});
 
-	it('has a template of each shaped part and of each blank, and says how many pages before', async () => {
+	it('reckons the last day of a quote by the calendar', () => {
+		expect(validText(1, '2028-02-28')).toContain('for 1 day, until 2028-02-29.');
+		expect(validText(30, '2026-12-15')).toContain('until 2027-01-14.');
+		expect(validText(30, '15 May')).toBe('This quote is valid for 30 days from its date.');
+		expect(validText(30, '2026-02-31')).toBe('This quote is valid for 30 days from its date.');
+		expect(validText(30, '')).toBe('This quote is valid for 30 days.');
+		expect(validText(null, '2026-12-15')).toBe('');
+	});
+
+	it("keeps what it costs to a paper that says it is the shop's", () => {
+		const pages = costPack(samplePlan());
+		expect(pages.length).toBeGreaterThan(0);
+		for (const page of pages) expect(words([page]).join('\n')).toMatch(/shop only/);
+	});
+
+	it('prints the chapters that are chosen, in their order', () => {
+		const made = samplePlan();
+		const of = (pages: Plan['job']['pages']) => printPack({ ...made, job: { ...made.job, pages } });
+		const chosen = of(['parts', 'sheets', 'parts']);
+		const all = words(chosen);
+		expect(all.indexOf('Parts')).toBeLessThan(all.findIndex((t) => t.startsWith('Sheet 1 of')));
+		expect(all.indexOf('Parts')).toBeGreaterThan(-1);
+		expect(all).not.toContain('In this pack');
+		expect(words(of(undefined))).toContain('In this pack');
+		// Without the chapter of the cautions they stand on the summary instead.
+		expect(words(of(['summary'])).join(' ')).not.toContain('in full on page');
+	});
+
+	it('has a template of each part and blank with something to trace, and says how many pages before', async () => {
 		const made = await sample('hatchback-pair');
 		const pages = templatePages(made);
 		expect(templateLength(made)).toBe(pages.length);
-		expect(made.blanks.length).toBeGreaterThan(0);
-		for (const blank of made.blanks) {
-			const own = pages.filter((p) =>
-				p.name.startsWith(`Template ${blank.label} ${blank.name}, cloth`),
-			);
-			expect(own.length).toBeGreaterThan(0);
-			for (const page of own)
-				expect(words([page]).join(' ')).toMatch(/BACK of the cloth: a mirror/);
+		const cloth = templatesOf(made).filter((t) => t.name.endsWith(', cloth'));
+		expect(cloth.length).toBeGreaterThan(0);
+		for (const { name } of cloth) {
+			const [first] = pages.filter((p) => p.name.includes(`Template ${name}`));
+			expect(words([first!]).join(' ')).toMatch(/BACK of the cloth: a mirror/);
 		}
 		expect(words(printPack(made)).join(' ')).toContain(`in templates.pdf, ${pages.length} pages`);
 		expect(templateLength({ ...made, parts: [], blanks: [] })).toBe(0);

@@ -6,8 +6,8 @@ import type { Cut, SheetLayout } from '../../../src/lib/nest/types';
 import { plan, type Plan } from '../../../src/lib/plan';
 import type { Mark } from '../../../src/lib/print/drawing/drawing';
 import { cutGroups, everyGroup } from '../../../src/lib/print/sheet/strips/cut-groups';
-import { stripBlocks } from '../../../src/lib/print/sheet/strips/strip-blocks';
-import { stripDrawing } from '../../../src/lib/print/sheet/strips/strip-drawing';
+import { stripBlocks, stripWork } from '../../../src/lib/print/sheet/strips/strip-blocks';
+import { stripDrawing, stripScene } from '../../../src/lib/print/sheet/strips/strip-drawing';
 import { stripLayout } from '../../../src/lib/print/sheet/strips/turned-layout';
 import { figuresOn, partLabel, type SheetAt } from '../../../src/lib/print/wording';
 import { runs } from '../../depth';
@@ -76,7 +76,7 @@ async function random(check: (sheet: Sheet) => void, shop: JobFile['shop'] = {})
 
 /** The rows of all lists of a sheet, as cells. */
 function rowsOf({ at }: Sheet): string[][] {
-	const blocks = stripBlocks(at, PAGE, figuresOn(at.plan.job.shop.ruler));
+	const blocks = stripBlocks(stripWork(at, PAGE, figuresOn(at.plan.job.shop.ruler))!);
 	return blocks
 		.map((block) => joined(block.marks.filter((m) => m.of?.startsWith('cut:'))))
 		.filter(([name]) => /^\d+(–\d+)? (trim|rip|crosscut|slant)$/.test(name ?? ''));
@@ -178,8 +178,7 @@ function turnedHolds({ layout, kerf }: Sheet): void {
 function wordsClear({ at, layout }: Sheet): void {
 	for (const group of everyGroup(cutGroups(layout)!)) {
 		const drawing = stripDrawing(
-			at,
-			group,
+			stripScene(at, group),
 			{ width: 180, height: 100 },
 			figuresOn(at.plan.job.shop.ruler),
 		);

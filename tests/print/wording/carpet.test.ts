@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
 import { plan } from '../../../src/lib/plan';
-import { printPack } from '../../../src/lib/print/pack';
+import { costPack } from '../../../src/lib/print/pack';
 import { carpetWays } from '../../../src/lib/print/wording/carpet-text';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { wordsOn } from '../words-on';
@@ -45,7 +45,7 @@ describe('both ways of carpeting a box', () => {
 	);
 
 	it('on the cost sheet, which is for the shop alone', async () => {
-		const pages = printPack(await planned('cheaper'));
+		const pages = costPack(await planned('cheaper'));
 		const on = pages.filter((p) => wordsOn(p.marks).includes('Carpet of Bench box'));
 		expect(on.map((p) => p.name)).toEqual(['Cost sheet']);
 	});

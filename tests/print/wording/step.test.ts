@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
 import { plan } from '../../../src/lib/plan';
+import { costPages } from '../../../src/lib/print/lists/cost-pages';
 import { printPack } from '../../../src/lib/print/pack';
 import { wordsOn } from '../words-on';
 
@@ -14,8 +15,11 @@ const read = (name: string): JobFile =>
 async function printed(unit: 'mm' | 'in'): Promise<string> {
 	const job = read('box-slanted-sealed');
 	const shop = { ...job.shop, ruler: { unit, fraction: 32 as const } };
-	const pages = printPack(await plan({ ...job, shop }, { effort: 200 }));
-	const cards = pages.filter((p) => /Cost sheet|^Box|box/i.test(p.name));
+	const made = await plan({ ...job, shop }, { effort: 200 });
+	const cards = [
+		...costPages(made).flatMap((leaf) => leaf.blocks),
+		...printPack(made).filter((p) => /box/i.test(p.name)),
+	];
 	return cards.flatMap((p) => wordsOn(p.marks)).join('\n');
 }
 

@@ -81,20 +81,21 @@ describe('cautions', () => {
 		};
 		return printPack({ ...plan, boards: [twice], cautions: [caution] });
 	};
+	const IN_FULL = 'Summary · Cautions · Order';
 	const pagesWith = (pages: readonly Page[]) =>
 		pages.filter((p) => said(p).includes('Stand aside.')).map((p) => p.name);
 
 	it('stand on the page that shows what they are about, and with their source among all cautions', () => {
 		const pages = withCaution(['sheet:ply-18/1']);
-		expect(pagesWith(pages)).toEqual(['Birch plywood 18, sheet 2 of 2 (1 of 3)', 'Cautions']);
-		const all = pages.find((p) => p.name === 'Cautions')!;
+		expect(pagesWith(pages)).toEqual([IN_FULL, 'Birch plywood 18, sheet 2 of 2 (1 of 3)']);
+		const all = pages.find((p) => p.name === IN_FULL)!;
 		expect(said(all)).toContain('common practice, no source');
 	});
 
 	it('about nothing in particular stand on the first page of their chapter', () => {
 		expect(pagesWith(withCaution([]))).toEqual([
+			IN_FULL,
 			'Birch plywood 18, sheet 1 of 2 (1 of 3)',
-			'Cautions',
 		]);
 	});
 });

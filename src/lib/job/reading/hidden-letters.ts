@@ -10,7 +10,7 @@ import { type Path, type Problem, textsIn } from '../problems';
 const HIDDEN = /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069\ufff9-\ufffb\ufeff]/u;
 const EVERY = new RegExp(HIDDEN, 'gu');
 /** Texts of several lines. */
-const LINES: readonly PropertyKey[] = ['notes', 'note'];
+const LINES: readonly PropertyKey[] = ['notes', 'note', 'address', 'terms'];
 const NAMED = 50;
 
 /**

@@ -94,6 +94,29 @@ const labourIn = (amount: AmountField) =>
 export const shopIn = (amount: AmountField) =>
 	z.strictObject({
 		name: field(z.string().max(120).default(''), { label: 'Name' }),
+		address: field(z.string().max(600).default(''), {
+			label: 'Address',
+			help: 'Stands at the head of the quote: street, town, telephone, tax number.',
+			edit: 'note',
+		}),
+		/** What the customer's paper says beside the prices. */
+		quote: field(
+			z
+				.strictObject({
+					validDays: field(z.number().int().min(1).max(730).nullable().default(null), {
+						label: 'Valid for',
+						help: 'Counted from the date of the job; empty says nothing.',
+						unit: 'days',
+					}),
+					terms: field(z.string().max(4000).default(''), {
+						label: 'Terms',
+						help: 'Payment, delivery, what is not included.',
+						edit: 'note',
+					}),
+				})
+				.prefault({}),
+			{ label: 'Quote' },
+		),
 		ruler: field(
 			z
 				.strictObject({

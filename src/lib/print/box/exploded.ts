@@ -48,26 +48,49 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 	const centre = { x: outside.width / 2, y: outside.depth / 2, z: outside.height / 2 };
 	const moved = figures.boards
 		.filter((b) => b.role !== 'cleat')
-		.map((b) => ({ b, by: away(b, centre, reach) }))
-		.sort((p, q) => depthOf(p.b, p.by) - depthOf(q.b, q.by));
-	const all = moved.flatMap(({ b, by }) => corners(b).map((p) => eye(add3(p, by))));
-	const box = boundsOfPoints(all);
-	const scale = Math.min((WIDE - 2 * MARGIN) / box.length, (TALL - 2 * MARGIN) / box.width);
-	const height = box.width * scale + 2 * MARGIN;
-	const left = (WIDE - box.length * scale) / 2;
-	const paper = (p: Point3): Spot => {
-		const e = eye(p);
-		return { x: left + (e.x - box.x) * scale, y: height - MARGIN - (e.y - box.y) * scale };
-	};
-	const bodies = moved.map(({ b, by }) => bodyOf(b, (p) => paper(add3(p, by))));
-	const marks = bodies.flatMap(bodyMarks);
+		.map((b) => ({ b, by: away(b, centre, reach) }));
+	const { bodies, height } = solidView(moved, { width: WIDE, height: TALL });
 	const labelled = callouts(bodies.map(named), WIDE, height);
 	return {
 		width: WIDE,
 		height: height + labelled.below,
 		title: `${name}: exploded view`,
-		marks: [...marks, ...labelled.marks],
+		marks: [...bodies.flatMap(bodyMarks), ...labelled.marks],
 	};
+}
+
+/** The box as it stands, without a word: for whoever orders it. */
+export function boxPicture(name: string, figures: BoxFigures): Drawing {
+	const still = { x: 0, y: 0, z: 0 };
+	const seen = figures.boards
+		.filter((b) => SHELL.includes(b.role) && dot3(b.frame.n, EYE) > 0)
+		.map((b) => ({ b, by: still }));
+	const { bodies, height } = solidView(seen, PICTURE);
+	return { width: PICTURE.width, height, title: name, marks: bodies.flatMap(bodyMarks) };
+}
+
+const SHELL: readonly BoxBoard['role'][] = ['wall', 'end', 'overlay', 'ring'];
+const PICTURE = { width: 90, height: 75 };
+
+/** Boards, each moved by so much, as large as the room allows, from the farthest to the nearest. */
+function solidView(
+	boards: readonly { readonly b: BoxBoard; readonly by: Point3 }[],
+	room: { readonly width: number; readonly height: number },
+) {
+	const moved = [...boards].sort((p, q) => depthOf(p.b, p.by) - depthOf(q.b, q.by));
+	const all = moved.flatMap(({ b, by }) => corners(b).map((p) => eye(add3(p, by))));
+	const box = boundsOfPoints(all);
+	const scale = Math.min(
+		(room.width - 2 * MARGIN) / box.length,
+		(room.height - 2 * MARGIN) / box.width,
+	);
+	const height = box.width * scale + 2 * MARGIN;
+	const left = (room.width - box.length * scale) / 2;
+	const paper = (p: Point3): Spot => {
+		const e = eye(p);
+		return { x: left + (e.x - box.x) * scale, y: height - MARGIN - (e.y - box.y) * scale };
+	};
+	return { bodies: moved.map(({ b, by }) => bodyOf(b, (p) => paper(add3(p, by)))), height };
 }
 
 /** Walls move outward; what stands inside moves up and forward a little, so that it shows. */

@@ -41,20 +41,32 @@ export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.sh
 	const figures = figuresOn(plan.job.shop.ruler);
 	const all = [...partLabels(plan, figures), ...offcutsToLabel(plan, figures)];
 	if (all.length === 0) return [];
-	const labels = all.slice(0, MOST_LABELS).map((label) => labelMarks(label, sheet));
+	const labels = all.slice(0, MOST_LABELS);
 	const left = all.length - labels.length;
 	const each = sheet.columns * sheet.rows;
 	const pages: Page[] = [testPage(plan, sheet, left)];
 	for (let from = 0; from < labels.length; from += each) {
 		const n = pages.length;
-		const marks = labels
-			.slice(from, from + each)
-			.flatMap((label, i) => placed(label, cornerOf(sheet, i)));
-		const of = Math.ceil(labels.length / each);
-		const name = `Labels ${n} of ${of}`;
-		pages.push({ ...PAPER_SIZES[sheet.paper], name, title: `${plan.job.name}: ${name}`, marks });
+		const name = `Labels ${n} of ${Math.ceil(labels.length / each)}`;
+		const title = `${plan.job.name}: ${name}`;
+		pages.push(labelPage({ name, title }, labels.slice(from, from + each), sheet));
 	}
 	return pages;
+}
+
+/** A page whose labels are drawn when it is written: thousands of their codes fill the memory. */
+function labelPage(
+	named: Pick<Page, 'name' | 'title'>,
+	labels: readonly LabelText[],
+	sheet: LabelSheet,
+): Page {
+	return {
+		...PAPER_SIZES[sheet.paper],
+		...named,
+		get marks() {
+			return labels.flatMap((label, i) => placed(labelMarks(label, sheet), cornerOf(sheet, i)));
+		},
+	};
 }
 
 function cornerOf(sheet: LabelSheet, i: number): { x: number; y: number } {

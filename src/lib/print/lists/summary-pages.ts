@@ -7,21 +7,19 @@ import {
 	type Problem,
 	troublesOf,
 } from '../../job';
-import { nth, toMm, showMass, printMoney } from '../../measure';
+import { nth, toMm, showMass } from '../../measure';
 import { boundText } from '../../layout';
 import type { Plan } from '../../plan';
 import { amountText, figuresOn, type Figures, patternText } from '../wording';
 import {
 	cautionBlocks,
-	flow,
 	space,
 	type Block,
 	type Cell,
+	type ChapterOn,
 	type Column,
-	pageArea,
 	type Leaf,
 	leavesOf,
-	paperOf,
 	widthOf,
 	table,
 	contents,
@@ -32,32 +30,41 @@ import {
 import { type Mark, line, shortened, textWidth } from '../drawing';
 import { templateLength } from '../templates';
 
-/** The job in figures, its problems and cautions, and what lies in the pack behind this page. */
-export function summaryPages(plan: Plan, rest: readonly Leaf[]): Leaf[] {
+/**
+ * The job in figures, its problems, and what lies in the pack behind this page. `chapters` are
+ * those with the pages they stand on: the summary is as long whatever these are.
+ */
+export function summaryPages(plan: Plan, chapters: readonly ChapterOn[]): Leaf[] {
 	const figures = figuresOn(plan.job.shop.ruler);
-	// The list of pages is as long whatever the numbers in it are: set it once to learn how many
-	// pages come before.
-	const count = flow(blocksOf(plan, rest, 0, figures), pageArea(paperOf(plan)).height).length;
-	const titled = { name: 'Summary', title: 'Summary' };
-	return leavesOf(plan, titled, blocksOf(plan, rest, count, figures), figures);
-}
-
-function blocksOf(plan: Plan, rest: readonly Leaf[], before: number, figures: Figures): Block[] {
 	const { job } = plan;
 	const width = widthOf(plan);
 	const about = [job.number && `Job ${job.number}`, job.customer, job.vehicle].filter(Boolean);
-	return [
+	const blocks = [
 		title(job.name, about.join('  ·  '), width),
 		...strip(liveFigures(plan), width),
 		...(job.notes === '' ? [] : [paragraph(job.notes, width), space(3)]),
 		...problemBlocks(plan, width),
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),
-		...cautionBlocks(plan, wholePlan(plan, 'summary'), width),
-		space(2),
+		...cautionsHere(plan, chapters, width),
 		...templateBlocks(plan, width),
-		...contents(rest, before, width),
+		...contents(chapters, width),
 	];
+	return leavesOf(plan, { name: 'Summary', title: 'Summary' }, blocks, figures);
+}
+
+/** Where the cautions are told in full; in short here where no page of this pack does. */
+function cautionsHere(plan: Plan, chapters: readonly ChapterOn[], width: number): Block[] {
+	const full = chapters.find(({ name }) => name === 'Cautions');
+	if (full === undefined)
+		return [...cautionBlocks(plan, wholePlan(plan, 'summary'), width), space(2)];
+	const count = plan.cautions.length;
+	const they =
+		count === 1
+			? '1 caution belongs to this plan; it stands'
+			: `${count} cautions belong to this plan; they stand`;
+	const text = `${they} in full on page ${full.from}, and in short where the work is.`;
+	return [paragraph(text, width, { weight: 'semibold' }), space(2)];
 }
 
 /** Where the patterns are, and how much paper they take, before anyone sends them to a printer. */
@@ -102,7 +109,7 @@ interface Live {
 }
 
 function liveFigures(plan: Plan): Live[] {
-	const { currency, ruler } = plan.job.shop;
+	const { ruler } = plan.job.shop;
 	const sources = plan.boards.flatMap((b) => b.sources).filter((s) => !s.cut);
 	const racked = sources.filter((s) => s.kind !== 'buy').length;
 	const ordered = plan.order.lines.filter((l) => l.group === 'sheets');
@@ -110,12 +117,10 @@ function liveFigures(plan: Plan): Live[] {
 	const pull = plan.cloths.flatMap((c) => c.rolls).reduce((sum, r) => sum + r.pull, 0);
 	const metres = { number: toMm(pull) / 1000, unit: 'm' } as const;
 	const mass = plan.parts.reduce((sum, p) => sum + p.mass * p.count, 0);
-	const money = (m: Plan['order']['total']) => printMoney(m, currency, ruler.decimal);
 	return [
 		{ label: 'Sheets to buy', value: String(bought) },
 		{ label: 'Sheets off the rack', value: String(racked) },
 		{ label: 'Cloth to pull', value: amountText(metres, ruler) || 'none' },
-		{ label: 'Order', value: money(plan.order.total) },
 		{ label: 'Boards weigh', value: showMass(mass, ruler) },
 		{ label: 'Problems', value: String(troublesOf(plan.problems).length) },
 		{ label: 'Notes', value: String(notesOf(plan.problems).length) },

@@ -3,7 +3,8 @@ import { cautionBlocks, type Shown } from './caution-blocks';
 import type { Drawing } from '../drawing';
 import type { Figures } from '../wording';
 import { space, type Block } from './flow';
-import { pageArea, type Leaf } from './frame';
+import { pageArea } from './paper';
+import type { Leaf } from './setting';
 import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
 import { heading, paragraph, subheading } from './paragraphs';
 
@@ -25,12 +26,16 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 	if (drawn.drawings.length === 0 && (drawn.below ?? []).length === 0) return [];
 	const width = widthOf(plan);
 	const most = pageArea(paperOf(plan)).height - 30;
-	const blocks: Block[] = [
+	const head: Block[] = [
 		heading(drawn.name, width, drawn.note),
 		...(drawn.words ?? []).filter((t) => t !== '').map((t) => paragraph(t, width)),
 		...cautionBlocks(plan, drawn, width),
+	];
+	const blocks = [
+		// With the first drawing, so that no heading stands at the foot of a page.
+		...head.map((block) => ({ ...block, keep: true })),
 		...drawn.drawings.flatMap((drawing) => [
-			space(3),
+			{ ...space(3), keep: true },
 			subheading(drawing.title, width),
 			drawingBlock(drawing, width, most),
 		]),

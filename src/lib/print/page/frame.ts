@@ -1,71 +1,9 @@
-import {
-	type Drawing,
-	type Mark,
-	type Page,
-	line,
-	rect,
-	placed,
-	shortened,
-	textWidth,
-} from '../drawing';
+import { nth } from '../../measure';
+import { type Mark, type Page, line, rect, placed, shortened, textWidth } from '../drawing';
 import { scaleBar } from '../marks';
-
-/** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11 in). */
-export const PAPER_SIZES = {
-	a4: { width: 210, height: 297 },
-	letter: { width: 215.9, height: 279.4 },
-} as const;
-
-/** Margins of ISO 5457: 20 mm to the left for filing, 10 mm on the other sides. */
-const LEFT = 20;
-const OTHER = 10;
-const BLOCK = 16; // height of the title block
-const BAR = 11; // height of the strip with the measuring bar
-
-export interface Paper {
-	readonly size: keyof typeof PAPER_SIZES;
-	readonly landscape?: boolean;
-}
-
-export interface Area {
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
-}
-
-export function paperSize(paper: Paper): { width: number; height: number } {
-	const { width, height } = PAPER_SIZES[paper.size];
-	return paper.landscape === true ? { width: height, height: width } : { width, height };
-}
-
-/** What a page may be filled with: inside the margins, above the title block. */
-export function pageArea(paper: Paper): Area {
-	const { width, height } = paperSize(paper);
-	return {
-		x: LEFT,
-		y: OTHER,
-		width: width - LEFT - OTHER,
-		height: height - 2 * OTHER - BLOCK - BAR - 3,
-	};
-}
-
-/** A page before it knows how many there are. Its marks lie in the area, from 0,0. */
-export interface Leaf {
-	/** Page label and what the title block calls it: 'Sheet 1 of 2'. */
-	readonly name: string;
-	readonly title: string;
-	readonly paper: Paper;
-	readonly marks: readonly Mark[];
-	/**
-	 * Pages of one chapter stand on one line of the list of pages; the page's own name when absent.
-	 */
-	readonly chapter?: string;
-	/** Figures on it were rounded to the ruler. */
-	readonly rounded?: boolean;
-	/** What on it could not be drawn, where something else stands in its place. */
-	readonly fault?: string;
-}
+import { drawnOn } from './flow';
+import { type Area, BAR, BLOCK, OTHER, pageArea, paperSize } from './paper';
+import { type Leaf, type SetPage, setPages } from './setting';
 
 /** What the title block says on every page. */
 export interface TitleBlock {
@@ -85,28 +23,50 @@ export interface TitleBlock {
 	readonly roundedNote: string;
 }
 
-/** All leaves framed, numbered and titled. */
+/** All leaves set on pages, framed, numbered and titled. */
 export function framed(leaves: readonly Leaf[], title: TitleBlock): Page[] {
-	return leaves.map((leaf, i) => framedLeaf(leaf, title, i + 1, leaves.length));
+	return setPages(leaves).map((page, i, all) => framedPage(page, title, i + 1, all.length));
 }
 
-function framedLeaf(leaf: Leaf, title: TitleBlock, n: number, of: number): Page {
-	const size = paperSize(leaf.paper);
-	const area = pageArea(leaf.paper);
+function framedPage(page: SetPage, title: TitleBlock, n: number, of: number): Page {
+	const size = paperSize(page.paper);
+	const area = pageArea(page.paper);
 	const top = size.height - OTHER - BAR - BLOCK;
 	return {
 		...size,
-		name: leaf.name,
-		...(leaf.chapter === undefined ? {} : { chapter: leaf.chapter }),
-		title: `${title.job}: ${leaf.title}`,
-		...(leaf.fault === undefined ? {} : { fault: leaf.fault }),
-		marks: [
-			...placed(leaf.marks, { x: area.x, y: area.y }),
-			...placed(block(leaf, title, n, of, area.width), { x: area.x, y: top }),
-			...placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }),
-			...barNote(leaf, title, area, top + BLOCK),
-		],
+		name: page.name,
+		chapter: nth(page.chapters, 0),
+		title: `${title.job}: ${page.title}`,
+		...(page.fault === undefined ? {} : { fault: page.fault }),
+		// Made when the page is written: a pack of hundreds would otherwise be held twice.
+		get marks() {
+			return [
+				...placed(drawnOn(page.sets), { x: area.x, y: area.y }),
+				...placed(block(page, title, n, of, area.width), { x: area.x, y: top }),
+				...placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }),
+				...barNote(page, title, area, top + BLOCK),
+			];
+		},
 	};
+}
+
+/** Pages of a letter: no frame, and their number only where there are several. */
+export function lettered(
+	leaves: readonly Leaf[],
+	{ title, foot }: { readonly title: string; readonly foot: string },
+): Page[] {
+	return setPages(leaves).map((page, i, all) => {
+		const size = paperSize(page.paper);
+		const { x, y, width } = pageArea(page.paper);
+		const text = all.length === 1 ? '' : `${foot}, page ${i + 1} of ${all.length}`;
+		const at = { x: x + width, y: size.height - OTHER - 2, anchor: 'end', size: 2.8 } as const;
+		const marks: Mark[] = [
+			...placed(drawnOn(page.sets), { x, y }),
+			...(text === '' ? [] : [{ kind: 'text', text, ...at, ink: 'pencil' } as const]),
+		];
+		const fault = page.fault === undefined ? {} : { fault: page.fault };
+		return { ...size, name: page.name, title: `${title}: ${page.title}`, ...fault, marks };
+	});
 }
 
 /**
@@ -118,7 +78,7 @@ interface Field {
 	readonly share: number;
 }
 
-function block(leaf: Leaf, title: TitleBlock, n: number, of: number, width: number): Mark[] {
+function block(leaf: SetPage, title: TitleBlock, n: number, of: number, width: number): Mark[] {
 	const upper: Field[] = [
 		{ label: 'Job', value: title.job, share: 64 },
 		{ label: 'Shop', value: title.shop, share: 40 },
@@ -173,7 +133,7 @@ function fieldRow(fields: readonly Field[], y: number, width: number): Mark[] {
 	return marks;
 }
 
-function barNote(leaf: Leaf, title: TitleBlock, area: Area, y: number): Mark[] {
+function barNote(leaf: SetPage, title: TitleBlock, area: Area, y: number): Mark[] {
 	const x = area.x + 108;
 	const room = area.x + area.width - x;
 	const say = (text: string, row: number): Mark => ({
@@ -185,10 +145,5 @@ function barNote(leaf: Leaf, title: TitleBlock, area: Area, y: number): Mark[] {
 		ink: 'pencil',
 	});
 	const marks = [say('Print at 100 %, measure this bar first.', 0)];
-	return leaf.rounded === true ? [...marks, say(title.roundedNote, 1)] : marks;
-}
-
-/** A drawing's marks centred in a width, ready for a page. */
-export function centred(drawing: Drawing, width: number): Mark[] {
-	return placed(drawing.marks, { x: Math.max(0, (width - drawing.width) / 2), y: 0 });
+	return leaf.rounded ? [...marks, say(title.roundedNote, 1)] : marks;
 }

@@ -1,10 +1,12 @@
 export { cautionBlocks, wholePlan } from './caution-blocks';
-export { contents } from './contents';
+export { type ChapterOn, chaptersOn, contents } from './contents';
 export { drawnPages } from './drawing-pages';
-export { type Block, flow, space } from './flow';
-export { framed, type Leaf, pageArea, type Paper, PAPER_SIZES, type TitleBlock } from './frame';
+export { type Block, pagesTaken, space } from './flow';
+export { framed, lettered, type TitleBlock } from './frame';
 export { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
+export { pageArea, type Paper, PAPER_SIZES } from './paper';
 export { cautionBlock, heading, paragraph, sentence, subheading } from './paragraphs';
 export { refusedBlocks } from './refused';
+export { type Leaf, setPages } from './setting';
 export { type Cell, type Column, type Row, table, widest } from './table';
 export { orUndrawn } from './undrawn';

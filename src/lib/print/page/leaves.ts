@@ -1,30 +1,22 @@
 import type { Plan } from '../../plan';
 import { type Drawing, placed } from '../drawing';
-import { type Block, flow } from './flow';
-import { pageArea, type Leaf, type Paper } from './frame';
+import type { Block } from './flow';
+import { pageArea, type Paper } from './paper';
+import type { Leaf } from './setting';
 
 /** The paper of the job's shop. */
 export function paperOf(plan: Plan): Paper {
 	return { size: plan.job.shop.paper };
 }
 
-/** Blocks on as many leaves as they take, all under one title; further ones say so. */
+/** Blocks under one title; on as many pages as they take, further ones say so. */
 export function leavesOf(
 	plan: Plan,
-	titled: { readonly name: string; readonly title: string; readonly chapter?: string },
+	titled: Pick<Leaf, 'name' | 'title' | 'chapter' | 'whole'>,
 	blocks: readonly Block[],
 	figures?: { readonly rounded: boolean },
 ): Leaf[] {
-	const paper = paperOf(plan);
-	const pages = flow(blocks, pageArea(paper).height);
-	return pages.map((marks, i) => ({
-		name: pages.length === 1 ? titled.name : `${titled.name} (${i + 1} of ${pages.length})`,
-		title: i === 0 ? titled.title : `${titled.title}, continued`,
-		paper,
-		chapter: titled.chapter ?? titled.name,
-		marks,
-		rounded: figures?.rounded ?? false,
-	}));
+	return [{ ...titled, paper: paperOf(plan), blocks, ...(figures && { figures }) }];
 }
 
 export function widthOf(plan: Plan): number {

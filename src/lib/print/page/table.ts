@@ -38,6 +38,7 @@ const SIZE = 3.2;
 const LEADING = 1.22;
 const PAD = 0.34; // above and below the text of a row, as a share of its size
 const GUTTER = 2.4; // paper between columns
+const SHORT = 6; // rows
 const BOX = 1; // side of a box to tick, as a share of the size
 
 /**
@@ -50,7 +51,14 @@ export function table(spec: Table, width: number): Block[] {
 	const head = rowBlock({ cells: spec.columns.map((c) => bold(c.head)) }, spec, grid, size, 'head');
 	const rows = spec.rows.map((row) => rowBlock(row, spec, grid, size, 'row'));
 	if (spec.columns.every((c) => c.head === '')) return rows;
-	return [{ ...head, keep: true }, ...rows.map((row) => ({ ...row, again: head }))];
+	return [{ ...head, keep: true }, ...heldTogether(rows).map((row) => ({ ...row, again: head }))];
+}
+
+/** Rows of a short table stay together; of a longer one none stands alone on a page. */
+function heldTogether(rows: readonly Block[]): Block[] {
+	const short = rows.length <= SHORT;
+	const kept = (i: number): boolean => short || i === 0 || i === rows.length - 2;
+	return rows.map((row, i) => (i < rows.length - 1 && kept(i) ? { ...row, keep: true } : row));
 }
 
 function bold(text: string): Cell {

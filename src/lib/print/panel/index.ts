@@ -1,2 +1,3 @@
 export { panelDrawings } from './drawings';
 export { panelPages } from './pages';
+export { panelPicture } from './picture';

@@ -1,5 +1,4 @@
 import { jsPDF } from 'jspdf';
-import { nth } from '../../measure';
 import {
 	type Ink,
 	type Mark,
@@ -47,12 +46,15 @@ export function writePdf(pages: readonly Page[], fonts: Fonts, meta: PdfMeta): U
 		putOnlyUsedFonts: true,
 		precision: PRECISION,
 	});
-	addFaces(doc, pages, fonts);
-	describe(doc, pages, meta);
+	const faces = new Set<Face>();
 	pages.forEach((page, i) => {
 		if (i > 0) doc.addPage([page.width, page.height], turned(page));
-		for (const mark of page.marks) drawMark(doc, mark, page.height);
+		// Asked for once: a page may be made only now, and let go after it is written.
+		const { marks } = page;
+		addFaces(doc, marks, fonts, faces);
+		for (const mark of marks) drawMark(doc, mark, page.height);
 	});
+	describe(doc, pages, meta);
 	return new Uint8Array(doc.output('arraybuffer'));
 }
 
@@ -63,16 +65,15 @@ function turned(page: Page): 'portrait' | 'landscape' {
 /**
  * Only the faces that some letter needs: reading the fallback costs more than a page of drawing.
  */
-function addFaces(doc: jsPDF, pages: readonly Page[], fonts: Fonts): void {
-	const needed = new Set<Face>(['regular']);
-	for (const page of pages)
-		for (const mark of page.marks)
-			if (mark.kind === 'text')
-				for (const run of faceRuns(mark.text, mark.weight ?? 'regular')) needed.add(run.face);
-	for (const face of needed) {
-		doc.addFileToVFS(`${face}.ttf`, binary(fonts[face]));
-		doc.addFont(`${face}.ttf`, face, 'normal');
-	}
+function addFaces(doc: jsPDF, marks: readonly Mark[], fonts: Fonts, known: Set<Face>): void {
+	for (const mark of marks)
+		if (mark.kind === 'text')
+			for (const { face } of faceRuns(mark.text, mark.weight ?? 'regular')) {
+				if (known.has(face)) continue;
+				known.add(face);
+				doc.addFileToVFS(`${face}.ttf`, binary(fonts[face]));
+				doc.addFont(`${face}.ttf`, face, 'normal');
+			}
 }
 
 function binary(bytes: Uint8Array): string {
@@ -87,7 +88,7 @@ function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
 	const [year, month, date] = day?.slice(1) ?? ['2000', '01', '01'];
 	doc.setCreationDate(`D:${year}${month}${date}000000+00'00'`);
 	const named = pages.map(({ name, chapter = '' }) => `${chapter}: ${name}`);
-	doc.setFileId(fileId([meta.title, meta.date, ...named, ...pages.map(asWritten)]));
+	doc.setFileId(fileId([meta.title, meta.date, ...named, ...written(doc)]));
 	doc.setDocumentProperties({
 		title: wide(meta.title),
 		author: wide(meta.author),
@@ -110,29 +111,31 @@ function rawWriter(doc: jsPDF): { write(text: string): void } {
 	return doc.internal as unknown as { write(text: string): void };
 }
 
-/** The marks of a page with their figures as fine as the file holds them, and no finer. */
-function asWritten({ marks }: Page): string {
-	return JSON.stringify(marks, (_, value: unknown) =>
-		typeof value === 'number' ? value.toFixed(PRECISION) : value,
-	);
+/** All that stands on the pages, as the file holds it. */
+function written(doc: jsPDF): string[] {
+	return (doc.internal.pages as unknown as string[][]).flat();
 }
 
 /**
  * 32 hex digits of four FNV-1a sums: enough to tell two files apart, and the same for the same
- * pages.
+ * pages. Each sum takes every fourth letter of a text.
  */
 function fileId(texts: readonly string[]): string {
-	const sums = [0x811c9dc5, 0x01000193, 0x9e3779b9, 0x7f4a7c15];
+	let [a, b, c, d] = [0x811c9dc5, 0x01000193, 0x9e3779b9, 0x7f4a7c15];
 	for (const text of texts)
-		for (let i = 0; i < text.length; i++) {
-			const k = i & 3;
-			sums[k] = Math.imul(nth(sums, k) ^ text.charCodeAt(i), 0x01000193);
+		for (let i = 0; i < text.length; i += 4) {
+			a = Math.imul(a ^ text.charCodeAt(i), PRIME);
+			b = Math.imul(b ^ text.charCodeAt(i + 1), PRIME);
+			c = Math.imul(c ^ text.charCodeAt(i + 2), PRIME);
+			d = Math.imul(d ^ text.charCodeAt(i + 3), PRIME);
 		}
-	return sums
+	return [a, b, c, d]
 		.map((s) => (s >>> 0).toString(16).padStart(8, '0'))
 		.join('')
 		.toUpperCase();
 }
+
+const PRIME = 0x01000193;
 
 function drawMark(doc: jsPDF, mark: Mark, height: number): void {
 	if (mark.kind === 'path') drawPath(doc, mark, height);

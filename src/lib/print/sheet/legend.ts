@@ -7,9 +7,14 @@ import type { SheetAt } from '../wording';
 export const GRAIN_WIDTH = 36;
 const SHORT = 16;
 
+/** Does the board of this sheet have a grain to show? */
+export function hasGrain({ plan, boards }: SheetAt): boolean {
+	return materialOf(plan.job, boards.material)?.grain === true;
+}
+
 /** A double-headed arrow along the grain, which runs along the length of every sheet. */
-export function grainMark({ plan, boards }: SheetAt, right: number, y: number): Mark[] {
-	if (materialOf(plan.job, boards.material)?.grain !== true) return [];
+export function grainMark(at: SheetAt, right: number, y: number): Mark[] {
+	if (!hasGrain(at)) return [];
 	const x = right - GRAIN_WIDTH;
 	return [
 		{ kind: 'text', x: x + 18, y: y + 0.95, text: 'GRAIN', size: 2.7, anchor: 'middle' },
@@ -19,8 +24,8 @@ export function grainMark({ plan, boards }: SheetAt, right: number, y: number): 
 }
 
 /** The same up and down the page, beside a strip that is drawn turned; y is its middle. */
-export function grainUpright({ plan, boards }: SheetAt, x: number, y: number): Mark[] {
-	if (materialOf(plan.job, boards.material)?.grain !== true) return [];
+export function grainUpright(at: SheetAt, x: number, y: number): Mark[] {
+	if (!hasGrain(at)) return [];
 	const text = { text: 'GRAIN', size: 2.7, anchor: 'middle', turn: 90 } as const;
 	return [
 		{ kind: 'text', x: x + 0.95, y, ...text },

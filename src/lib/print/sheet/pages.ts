@@ -1,4 +1,5 @@
 import { type BoardLayouts, DrawnSheets, undrawnText } from '../../layout';
+import { nth } from '../../measure';
 import type { Plan } from '../../plan';
 import {
 	cautionBlocks,
@@ -7,6 +8,7 @@ import {
 	type Leaf,
 	leavesOf,
 	pageArea,
+	pagesTaken,
 	paperOf,
 	widthOf,
 	refusedBlocks,
@@ -30,7 +32,7 @@ import {
 import { materialName } from '../../job';
 import { routedTable } from './routed-table';
 import { sheetDrawing } from './drawing';
-import { type Heights, ROOMY, stripBlocks } from './strips';
+import { type Heights, ROOMY, stripBlocks, stripWork } from './strips';
 
 /**
  * A page or more for each sheet: its cuts strip by strip, each strip with its list; a routed sheet
@@ -72,6 +74,7 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 		name: sheetName(at),
 		title: sheetTitle(at),
 		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
+		whole: true,
 	};
 	const width = widthOf(plan);
 	const packet = packetText(at);
@@ -83,14 +86,13 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 	];
 	const title = heading(sheetTitle(at), width, sheetNote(at, figures));
 	const page = pageArea(paperOf(plan));
-	const settings = HEIGHTS.map((heights) => {
-		const sawn = stripBlocks(at, page, figures, between, heights);
-		const work = sawn.length > 0 ? sawn : routedBlocks(at, figures, between);
-		return leavesOf(plan, titled, [title, ...work], figures);
-	});
+	const work = stripWork(at, page, figures);
+	if (work === null)
+		return leavesOf(plan, titled, [title, ...routedBlocks(at, figures, between)], figures);
+	const settings = HEIGHTS.map((heights) => [title, ...stripBlocks(work, between, heights)]);
+	const taken = settings.map((blocks) => pagesTaken(blocks, page.height));
 	// The largest drawings that need no page more than smaller ones.
-	const fewest = Math.min(...settings.map((leaves) => leaves.length));
-	return settings.find((leaves) => leaves.length === fewest) ?? [];
+	return leavesOf(plan, titled, nth(settings, taken.indexOf(Math.min(...taken))), figures);
 }
 
 /** A routed sheet: its layout, and where its parts lie. */

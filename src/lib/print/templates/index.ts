@@ -1,8 +1,1 @@
-export {
-	blankTemplate,
-	partTemplate,
-	templateLeaves,
-	templateLength,
-	templateOf,
-	templatesOf,
-} from './pages';
+export { blankTemplate, partTemplate, templateLength, templateOf, templatesOf } from './pages';

@@ -4,16 +4,19 @@ import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
 import type { Blank } from '../../wrap';
 import { type PathMark, line, outlineSteps, polyline, onPaper, type View } from '../drawing';
-import { pageArea, type Leaf, paperOf } from '../page';
+import { pageArea, type Leaf, leavesOf, paperOf, setPages, widthOf } from '../page';
+import { figuresOn } from '../wording';
+import { pieceBlocks, pieceRows } from './piece-blocks';
+import { circleOf } from './circle';
+import { fits, type Piece, piecesOf } from './pieces';
+import type { Template } from './template';
 import { mapLeaf } from './tile-map';
-import { tileLeaf } from './tile-page';
-import { tileName, tiling, type Template, type Tiling } from './tile';
+import { tileLeaf, tileShows } from './tile-page';
+import { tileName, tiling, type Tiling } from './tile';
 
 const OVERLAP = 10;
 /** Room for the marks at the edges of a tile, inside its page. */
 const MARGIN = 6;
-/** Templates of more pages than this are printed only when asked for by name. */
-const MOST_PAGES = 12;
 
 /**
  * Parts whose shape cannot be set out with a rule and a square: curves, more than four corners, odd
@@ -33,24 +36,16 @@ function isCircle(outline: Outline): boolean {
 	return outline.length === 2 && outline.every((c) => Math.abs((c.bulge ?? 0) - 1) < 1e-9);
 }
 
-/** Templates of the pack: every shaped part, unless it takes too many pages. */
-export function templateLeaves(plan: Plan): Leaf[] {
-	return plan.parts
-		.filter(needsTemplate)
-		.map((part) => partTemplate(part))
-		.filter((t) => pagesOf(plan, t) <= MOST_PAGES)
-		.flatMap((t) => templateOf(plan, t));
-}
-
 /**
- * Parts and blanks that are cut by a pattern: every shaped part, every cloth blank, in the order of
- * the plan.
+ * Parts and blanks that are cut by a pattern: those with something that has to be traced, in the
+ * order of the plan.
  */
 export function templatesOf(plan: Plan): Template[] {
-	return [
-		...plan.parts.filter(needsTemplate).map(partTemplate),
+	const all = [
+		...plan.parts.filter(needsTemplate).map((part) => partTemplate(part, plan)),
 		...plan.blanks.map((blank) => blankTemplate(blank)),
 	];
+	return all.filter((t) => piecesOf(t, roomOf(plan), stepOf(plan)).length > 0);
 }
 
 /**
@@ -58,16 +53,49 @@ export function templatesOf(plan: Plan): Template[] {
  * pattern.
  */
 export function templateLength(plan: Plan): number {
-	return templatesOf(plan).reduce((sum, t) => {
-		const pages = pagesOf(plan, t);
-		return sum + pages + (pages > 1 ? 1 : 0);
-	}, 0);
+	const leaves = templatesOf(plan).flatMap((t) => templateOf(plan, t));
+	return leaves.length === 0 ? 0 : setPages(leaves).length;
 }
 
-/** Pages a template takes, its map not counted. */
-function pagesOf(plan: Plan, template: Template): number {
-	const { columns, rows } = tilingOf(plan, template);
-	return columns * rows;
+/** What a page holds of a template, heads and feet of a piece left out, mm. */
+function roomOf(plan: Plan): { readonly width: number; readonly height: number } {
+	const { width, height } = pageArea(paperOf(plan));
+	return { width, height: height - TITLE };
+}
+
+/** Title of a template and the head of a piece, mm. */
+const TITLE = 34;
+
+/** What the frames of the pieces are laid to: half a centimetre, a quarter of an inch. */
+function stepOf({ job }: Plan): number {
+	return job.shop.ruler.unit === 'in' ? 25.4 / 4 : 5;
+}
+
+/** One template: its pieces, or, where a page does not hold one, pages that overlap. */
+export function templateOf(plan: Plan, template: Template): Leaf[] {
+	const width = widthOf(plan);
+	const figures = figuresOn(plan.job.shop.ruler);
+	const room = roomOf(plan);
+	const pieces = piecesOf(template, room, stepOf(plan));
+	const tiles = tilingOf(plan, template);
+	const parted = pieces.length > 0 && pieces.every(({ window }) => fits(window, room));
+	if (!parted || paperFor(pieces, room) > tiles.columns * tiles.rows)
+		return tileLeaves(plan, template, tiles);
+	const title = `Template ${template.name}`;
+	const blocks = [
+		...pieceBlocks(template, pieces, width, figures),
+		...pieceRows(template, pieces, width, figures),
+	];
+	return leavesOf(plan, { name: title, title, chapter: 'Templates' }, blocks, figures);
+}
+
+/** Pages that pieces take, near enough to choose by. */
+function paperFor(
+	pieces: readonly Piece[],
+	room: { readonly width: number; readonly height: number },
+): number {
+	const area = pieces.reduce((sum, { window: w }) => sum + (w.width + 5) * (w.height + 12), 0);
+	return area / (0.75 * room.width * room.height);
 }
 
 function tilingOf(plan: Plan, template: Template): Tiling {
@@ -80,19 +108,19 @@ function tilingOf(plan: Plan, template: Template): Tiling {
 }
 
 /** The map and the tiles of one template. */
-export function templateOf(plan: Plan, template: Template): Leaf[] {
-	const tiles = tilingOf(plan, template);
+function tileLeaves(plan: Plan, template: Template, tiles: Tiling): Leaf[] {
 	const paper = { ...paperOf(plan), landscape: tiles.landscape };
 	const leaves: Leaf[] = [];
 	for (let row = 0; row < tiles.rows; row++)
 		for (let column = 0; column < tiles.columns; column++)
-			leaves.push(tileLeaf(template, tiles, { column, row }, paper, MARGIN));
+			if (tileShows(template, tiles, { column, row }))
+				leaves.push(tileLeaf(template, tiles, { column, row }, paper, MARGIN));
 	if (leaves.length === 1) return leaves;
 	return [mapLeaf(template, tiles, paperOf(plan), tileName), ...leaves];
 }
 
 /** A part as a pattern: its outline and holes, a cross in each round hole. */
-export function partTemplate(part: Part): Template {
+export function partTemplate(part: Part, plan?: Pick<Plan, 'panels'>): Template {
 	const width = toMm(part.length);
 	const height = toMm(part.width);
 	const view: View = { x: 0, y: height, scale: 1 };
@@ -102,18 +130,29 @@ export function partTemplate(part: Part): Template {
 		{ x: part.length, y: part.width },
 		{ x: 0, y: part.width },
 	];
-	const shapes = [outline, ...part.holes].map((o): PathMark => ({
+	const shape = (o: Outline): PathMark => ({
 		kind: 'path',
 		steps: outlineSteps([o], view),
 		line: 'wide',
-	}));
+	});
+	const traced = [outline, ...part.holes.filter((h) => !isCircle(h))].map(shape);
+	const round = part.holes.filter(isCircle);
 	return {
 		id: part.id,
 		name: `${part.label} ${part.name}`,
 		width,
 		height,
 		seen: `${part.face} face${upText(part)}`,
-		marks: [...shapes, ...part.holes.filter(isCircle).flatMap((h) => cross(h, view))],
+		marks: [
+			...traced,
+			...round.map(shape),
+			...round.flatMap((h) => cross(h, view)),
+			...middles(width, height),
+		],
+		traced,
+		circles: round.map(shape).flatMap((m) => circleOf(m) ?? []),
+		legend: 'Thick: cut; chain: centre lines.',
+		top: plan?.panels.some((p) => p.id === part.owner) ?? false,
 	};
 }
 
@@ -134,6 +173,17 @@ function cross(hole: Outline, view: View): PathMark[] {
 		steps,
 		line: 'chain',
 	}));
+}
+
+/** Ticks across the middle of each side, to lay the pattern to a centre line. */
+function middles(width: number, height: number): PathMark[] {
+	const [x, y, reach] = [width / 2, height / 2, 4];
+	return [
+		line(x, -reach, x, reach),
+		line(x, height - reach, x, height + reach),
+		line(-reach, y, reach, y),
+		line(width - reach, y, width + reach, y),
+	].map((steps) => ({ kind: 'path', steps, line: 'chain' }));
 }
 
 const BLANK_LINES: Partial<Record<Blank['marks'][number]['kind'], PathMark['line']>> = {
@@ -158,6 +208,11 @@ export function blankTemplate(blank: Blank): Template {
 			line: BLANK_LINES[m.kind] ?? 'wide',
 		};
 	});
+	const outline: PathMark = {
+		kind: 'path',
+		steps: outlineSteps([blank.outline], view),
+		line: 'wide',
+	};
 	return {
 		id: blank.id,
 		// A panel and its cloth bear the same mark: the pages must not be taken for each other.
@@ -165,6 +220,10 @@ export function blankTemplate(blank: Blank): Template {
 		width: toMm(blank.length),
 		height,
 		seen: 'BACK of the cloth: a mirror of what shows; the nap points right',
-		marks: [{ kind: 'path', steps: outlineSteps([blank.outline], view), line: 'wide' }, ...marks],
+		marks: [outline, ...marks, ...middles(toMm(blank.length), height)],
+		traced: [outline, ...marks].filter((m) => circleOf(m) === null),
+		circles: marks.flatMap((m) => circleOf(m) ?? []),
+		legend: 'Thick: cut; dashed: fold or step; chain: centre lines; two dots: trim.',
+		top: false,
 	};
 }

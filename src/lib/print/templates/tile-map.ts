@@ -1,7 +1,7 @@
-import { nth } from '../../measure';
 import { type Mark, rect, placed } from '../drawing';
-import { pageArea, type Leaf, type Paper, flow, space, heading, paragraph } from '../page';
-import { padOf, spanOf, type Template, type Tiling } from './tile';
+import { pageArea, type Leaf, type Paper, space, heading, paragraph } from '../page';
+import type { Template } from './template';
+import { padOf, spanOf, type Tiling } from './tile';
 
 /** The whole template small, with the pages that make it up, and how to put them together. */
 export function mapLeaf(
@@ -28,7 +28,8 @@ export function mapLeaf(
 		title: `Template ${template.name}, map`,
 		paper,
 		chapter: 'Templates',
-		marks: nth(flow(blocks, area.height), 0),
+		whole: true,
+		blocks,
 	};
 }
 

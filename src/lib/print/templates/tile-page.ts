@@ -1,6 +1,7 @@
 import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../drawing';
-import type { Leaf, Paper } from '../page';
-import { padOf, tileName, type Template, type Tiling } from './tile';
+import { type Leaf, pageArea, type Paper } from '../page';
+import { padOf, tileName, type Tiling } from './tile';
+import type { Template } from './template';
 
 interface TileAt {
 	readonly column: number;
@@ -20,14 +21,8 @@ export function tileLeaf(
 	margin: number,
 ): Leaf {
 	const name = tileName(at.column, at.row);
-	const x = at.column * (tiles.width - tiles.overlap);
-	const y = at.row * (tiles.height - tiles.overlap);
-	const window = { x, y, width: tiles.width, height: tiles.height };
-	const pad = padOf(template, tiles);
-	const shown = placed(template.marks, pad)
-		.filter((mark) => mark.kind === 'path')
-		.map((mark): PathMark => ({ ...mark, steps: clipped(mark.steps, window) }))
-		.filter((mark) => mark.steps.length > 0);
+	const { x, y } = windowOf(tiles, at);
+	const shown = shownOn(template, tiles, at);
 	const marks = placed([...shown, ...seams(tiles, at)], { x: margin - x, y: margin - y });
 	const single = tiles.columns * tiles.rows === 1;
 	return {
@@ -35,8 +30,32 @@ export function tileLeaf(
 		title: `Template ${template.name}${single ? '' : `, page ${name}`}`,
 		paper,
 		chapter: 'Templates',
-		marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
+		blocks: [
+			{
+				height: pageArea(paper).height,
+				marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
+			},
+		],
 	};
+}
+
+function windowOf(tiles: Tiling, at: TileAt) {
+	const x = at.column * (tiles.width - tiles.overlap);
+	const y = at.row * (tiles.height - tiles.overlap);
+	return { x, y, width: tiles.width, height: tiles.height };
+}
+
+function shownOn(template: Template, tiles: Tiling, at: TileAt): PathMark[] {
+	const window = windowOf(tiles, at);
+	return placed(template.marks, padOf(template, tiles))
+		.filter((mark) => mark.kind === 'path')
+		.map((mark): PathMark => ({ ...mark, steps: clipped(mark.steps, window) }))
+		.filter((mark) => mark.steps.length > 0);
+}
+
+/** Does anything of the template lie on this page? */
+export function tileShows(template: Template, tiles: Tiling, at: TileAt): boolean {
+	return shownOn(template, tiles, at).length > 0;
 }
 
 /**
@@ -61,7 +80,7 @@ function cropCorners(tiles: Tiling, margin: number): Mark[] {
 function words(template: Template, tiles: Tiling, name: string, margin: number): Mark[] {
 	const y = margin - 1.8;
 	const single = tiles.columns * tiles.rows === 1;
-	const text = `${single ? '' : `${name}  ·  `}${template.name}  ·  ${template.seen}  ·  full size`;
+	const text = `${single ? '' : `${name}  ·  `}${template.name}  ·  ${template.seen}  ·  full size  ·  ${template.legend}`;
 	return [{ kind: 'text', x: margin + 2, y, text, size: 2.8, ink: 'pencil' }];
 }
 

@@ -1,15 +1,4 @@
-import type { PathMark } from '../drawing';
-
-/** Something drawn full size: marks in millimetres from its upper left corner. */
-export interface Template {
-	readonly id: string;
-	readonly name: string;
-	readonly width: number;
-	readonly height: number;
-	/** What the template shows, for the map page: 'front, seen from outside'. */
-	readonly seen: string;
-	readonly marks: readonly PathMark[];
-}
+import type { Template } from './template';
 
 /** Something larger than paper, cut into pages that overlap. All lengths in millimetres. */
 export interface Tiling {
@@ -66,7 +55,10 @@ export function spanOf(pages: number, page: number, overlap: number): number {
 }
 
 /** The template lies in the middle of its pages, so that its edges keep clear of the paper's. */
-export function padOf(template: Template, tiles: Tiling): { x: number; y: number } {
+export function padOf(
+	template: Pick<Template, 'width' | 'height'>,
+	tiles: Tiling,
+): { x: number; y: number } {
 	return {
 		x: (spanOf(tiles.columns, tiles.width, tiles.overlap) - template.width) / 2,
 		y: (spanOf(tiles.rows, tiles.height, tiles.overlap) - template.height) / 2,

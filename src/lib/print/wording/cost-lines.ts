@@ -47,6 +47,6 @@ export function earnedText({ job, quote }: Pick<Plan, 'job' | 'quote'>): string 
 	return `Earned in all: markup ${markup} of the cost, margin ${margin} of the net price.`;
 }
 
-function percentText(n: number, ruler: Ruler): string {
+export function percentText(n: number, ruler: Ruler): string {
 	return `${String(Math.round(n * 100) / 100).replace('.', ruler.decimal)} %`;
 }

@@ -14,7 +14,7 @@ export {
 	volumeLines,
 } from './box';
 export { CARPET_HEADS, carpetWays } from './carpet-text';
-export { costLines, earnedText } from './cost-lines';
+export { costLines, earnedText, percentText } from './cost-lines';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
 export { facesText, leansAlike, longText, partFacesText, sizesNote } from './face-text';

@@ -62,7 +62,7 @@ function ofPlan(plan: Plan, { text, paper }: Case, fonts: Fonts): string[] {
 	];
 }
 
-const PDFS = ['print-pack', 'labels', 'templates'] as const;
+const PDFS = ['print-pack', 'labels', 'templates', 'quote', 'cost-sheet'] as const;
 const NO_FIGURE = /\b(NaN|undefined|Infinity)\b/;
 /** Numbers that JSON writes and a program reads as endless: their words say so. */
 const ENDLESS = /e\+?\d{3}|\d{300}/i;

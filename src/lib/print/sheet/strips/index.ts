@@ -1,1 +1,1 @@
-export { type Heights, ROOMY, stripBlocks } from './strip-blocks';
+export { type Heights, ROOMY, stripBlocks, stripWork } from './strip-blocks';

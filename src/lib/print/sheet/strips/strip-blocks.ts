@@ -1,9 +1,10 @@
 import { nth } from '../../../measure';
 import type { Figures, SheetAt } from '../../wording';
+import type { Mark } from '../../drawing';
 import { type Block, paragraph, space, subheading } from '../../page';
-import { type CutGroup, cutGroups, everyGroup, stripNames } from './cut-groups';
+import { cutGroups, everyGroup, stripNames } from './cut-groups';
 import { cutList, settingsAgain } from './cut-list';
-import { stripDrawing } from './strip-drawing';
+import { stripDrawing, stripHeight, stripScene, type StripScene } from './strip-drawing';
 
 /** How high a drawing of a sheet and one of a strip may be, mm. */
 export interface Heights {
@@ -13,58 +14,77 @@ export interface Heights {
 
 export const ROOMY: Heights = { sheet: 105, strip: 95 };
 
+/** A sawn sheet with its lists, to be tried at several heights of its drawings. */
+export interface StripWork {
+	readonly figures: Figures;
+	readonly page: { readonly width: number; readonly height: number };
+	readonly groups: readonly { readonly scene: StripScene; readonly list: readonly Block[] }[];
+	readonly again: readonly Block[];
+}
+
+/** Null where nothing is sawn. */
+export function stripWork(
+	at: SheetAt,
+	page: StripWork['page'],
+	figures: Figures,
+): StripWork | null {
+	const layout = nth(at.boards.answer.layouts, at.index);
+	const whole = cutGroups(layout);
+	if (whole === null) return null;
+	const names = stripNames(whole);
+	const groups = everyGroup(whole).map((group) => ({
+		scene: stripScene(at, group),
+		list: cutList(at, group, names, page.width, figures),
+	}));
+	const again = settingsAgain(layout.cuts, figures);
+	return {
+		...{ figures, page, groups },
+		again: again === '' ? [] : [paragraph(again, page.width, { size: 3.2 })],
+	};
+}
+
 /**
  * A sawn sheet as it is worked: the sheet with the cuts that part it, its list; then each strip
  * with its own. A drawing stays with its list where both fit on a page. `between` comes after the
- * first drawing. Nothing where nothing is sawn.
+ * first drawing.
  */
 export function stripBlocks(
-	at: SheetAt,
-	page: { readonly width: number; readonly height: number },
-	figures: Figures,
+	work: StripWork,
 	between: readonly Block[] = [],
 	heights: Heights = ROOMY,
 ): Block[] {
-	const layout = nth(at.boards.answer.layouts, at.index);
-	const whole = cutGroups(layout);
-	if (whole === null) return [];
-	const names = stripNames(whole);
-	const groups = everyGroup(whole).flatMap((group) => {
-		const drawn = groupBlocks(at, group, page.width, figures, heights);
-		const list = cutList(at, group, names, page.width, figures);
-		const set = group === whole ? [...drawn, ...between.map(kept)] : drawn;
-		return together([...set, ...list, space(4)], page.height);
+	const groups = work.groups.flatMap(({ scene, list }) => {
+		const drawn = groupBlocks(scene, work, heights);
+		const set = scene.group.name === '' ? [...drawn, ...between.map(kept)] : drawn;
+		return together([...set, ...list, space(4)], work.page.height);
 	});
-	const again = settingsAgain(layout.cuts, figures);
-	return [...groups, ...(again === '' ? [] : [paragraph(again, page.width, { size: 3.2 })])];
+	return [...groups, ...work.again];
 }
 
-function groupBlocks(
-	at: SheetAt,
-	group: CutGroup,
-	width: number,
-	figures: Figures,
-	heights: Heights,
-): Block[] {
+function groupBlocks(scene: StripScene, { page, figures }: StripWork, heights: Heights): Block[] {
+	const { group } = scene;
 	const sheet = group.name === '';
-	const height = sheet ? heights.sheet : heights.strip;
-	const drawing = stripDrawing(at, group, { width, height }, figures);
-	const scale = {
-		kind: 'text',
-		x: width,
-		y: 3.4,
-		size: 2.7,
-		anchor: 'end',
-		ink: 'pencil',
-	} as const;
+	const room = { width: page.width, height: sheet ? heights.sheet : heights.strip };
 	const block: Block = {
-		height: drawing.height + 2,
-		marks: [...drawing.marks, { ...scale, text: drawing.scale }],
+		height: stripHeight(scene, room) + 2,
+		marks: [],
+		later: () => drawn(scene, room, figures),
 		keep: true,
 	};
 	if (sheet) return [block];
-	const { length, width: wide } = group.region;
-	return [subheading(`Strip ${group.name}: ${figures.size(length, wide)}`, width), block];
+	const { length, width } = group.region;
+	return [subheading(`Strip ${group.name}: ${figures.size(length, width)}`, page.width), block];
+}
+
+/** The drawing with its scale beside it. */
+function drawn(
+	scene: StripScene,
+	room: { readonly width: number; readonly height: number },
+	figures: Figures,
+): Mark[] {
+	const drawing = stripDrawing(scene, room, figures);
+	const place = { x: room.width, y: 3.4, size: 2.7, anchor: 'end', ink: 'pencil' } as const;
+	return [...drawing.marks, { kind: 'text', ...place, text: drawing.scale }];
 }
 
 function kept(block: Block): Block {

@@ -15,7 +15,7 @@ import {
 	type TextMark,
 } from '../../drawing';
 import { cutsOnSheet, FLAG_BAND } from '../cuts-on-sheet';
-import { grainMark, grainUpright, legendMarks } from '../legend';
+import { grainMark, grainUpright, hasGrain, legendMarks } from '../legend';
 import { corners, laidOut, rectSteps, wasteRects } from '../laid-out';
 import type { CutGroup } from './cut-groups';
 import { sizesOfCuts } from './strip-sizes';
@@ -32,39 +32,59 @@ const DIMENSION = 5;
 const LEGEND = 6;
 const LEGEND_WIDTH = 100;
 
-/** A sheet with the cuts that part it into strips, or one strip with its own cuts. */
-export function stripDrawing(
-	at: SheetAt,
-	group: CutGroup,
-	room: { readonly width: number; readonly height: number },
-	figures: Figures,
-): Drawing & { readonly scale: string } {
+/** A sheet, or one strip of it, as it lies on the saw: all that does not hang on its scale. */
+export interface StripScene {
+	readonly at: SheetAt;
+	readonly group: CutGroup;
+	readonly strip: StripLayout;
+	readonly shown: ReturnType<typeof shownIn>;
+	readonly offcuts: ReturnType<typeof offcutsIn>;
+}
+
+interface Room {
+	readonly width: number;
+	readonly height: number;
+}
+
+export function stripScene(at: SheetAt, group: CutGroup): StripScene {
 	const layout = nth(at.boards.answer.layouts, at.index);
-	const kerf = at.boards.problem.method === 'saw' ? at.boards.problem.kerf : 0;
 	const whole = { x: 0, y: 0, length: layout.length, width: layout.width };
 	const lies = group.name === '' ? 'as it lies' : 'along the page';
-	const strip = stripLayout(layout, group.name === '' ? whole : group.region, kerf, lies);
-	const { view, scale } = viewOf(strip, room, at.plan.job.shop.ruler);
+	const region = group.name === '' ? whole : group.region;
+	const strip = stripLayout(layout, region, kerfOf(at), lies);
 	const shown = shownIn(strip, group);
-	const offcuts = offcutsIn(at, strip, shown);
+	return { at, group, strip, shown, offcuts: offcutsIn(at, strip, shown) };
+}
+
+function kerfOf({ boards }: SheetAt): number {
+	return boards.problem.method === 'saw' ? boards.problem.kerf : 0;
+}
+
+/** How high its drawing will be, mm; nothing is drawn for it. */
+export function stripHeight(scene: StripScene, room: Room): number {
+	const { view } = viewOf(scene.strip, room, scene.at.plan.job.shop.ruler);
+	const { offcuts, shown } = scene;
+	const below = offcuts.length > 0 || shown.waste.length > 0 || hasGrain(scene.at);
+	return view.y + DIMENSION + (below ? LEGEND : 0) + 2;
+}
+
+/** A sheet with the cuts that part it into strips, or one strip with its own cuts. */
+export function stripDrawing(
+	scene: StripScene,
+	room: Room,
+	figures: Figures,
+): Drawing & { readonly scale: string } {
+	const { at, group, strip, shown, offcuts } = scene;
+	const { view, scale } = viewOf(strip, room, at.plan.job.shop.ruler);
 	const things = laidOut(at.plan, { ...shown, offcuts }, view, figures);
 	const closed = group.strips.map((s) => closedStrip(strip, s, view, figures));
 	const edge = { x: 0, y: 0, length: strip.length, width: strip.width };
 	const words = [...things.words, ...closed.flatMap((c) => c.words)];
-	const cuts = cutsOnSheet({ ...strip, cuts: shown.cuts }, kerf, view, words);
+	const cuts = cutsOnSheet({ ...strip, cuts: shown.cuts }, kerfOf(at), view, words);
 	const end = view.x + toMm(strip.length) * view.scale;
-	const hatched = { offcuts: offcuts.length > 0, waste: shown.waste.length > 0 };
-	const legend = legendMarks(hatched, view.x, view.y + DIMENSION + LEGEND - 1);
-	const grain = strip.turned
-		? grainUpright(at, end + MARGIN, view.y - (toMm(strip.width) * view.scale) / 2)
-		: grainMark(
-				at,
-				Math.max(end + MARGIN, view.x + LEGEND_WIDTH),
-				view.y + DIMENSION + LEGEND - 2.2,
-			);
 	return {
 		width: Math.max(end + MARGIN, view.x + LEGEND_WIDTH) + (strip.turned ? 2.5 : 0),
-		height: view.y + DIMENSION + (legend.length + grain.length > 0 ? LEGEND : 0) + 2,
+		height: stripHeight(scene, room),
 		title: group.name === '' ? 'The sheet into strips' : `Strip ${group.name}`,
 		scale: scaleText({ scale }),
 		marks: [
@@ -73,10 +93,19 @@ export function stripDrawing(
 			...cuts,
 			...sizesOfCuts(shown.cuts, view, DIMENSION, figures),
 			...edgeNames(strip, view),
-			...legend,
-			...grain,
+			...keyOf(scene, view, end),
 		],
 	};
+}
+
+/** What the hatches mean, and which way the grain runs. */
+function keyOf({ at, strip, shown, offcuts }: StripScene, view: View, end: number): Mark[] {
+	const hatched = { offcuts: offcuts.length > 0, waste: shown.waste.length > 0 };
+	const foot = view.y + DIMENSION + LEGEND;
+	const grain = strip.turned
+		? grainUpright(at, end + MARGIN, view.y - (toMm(strip.width) * view.scale) / 2)
+		: grainMark(at, Math.max(end + MARGIN, view.x + LEGEND_WIDTH), foot - 2.2);
+	return [...legendMarks(hatched, view.x, foot - 1), ...grain];
 }
 
 /**
@@ -91,11 +120,7 @@ function clearOf(cuts: readonly Mark[], marks: readonly Mark[]): Mark[] {
 }
 
 /** The largest scale that fits. */
-function viewOf(
-	strip: StripLayout,
-	room: { readonly width: number; readonly height: number },
-	ruler: Ruler,
-): { view: View; scale: number } {
+function viewOf(strip: StripLayout, room: Room, ruler: Ruler): { view: View; scale: number } {
 	const wide = (room.width - 2 * MARGIN) / toMm(strip.length);
 	const tall = (room.height - MARGIN - DIMENSION - LEGEND - 2) / toMm(strip.width);
 	const most = Math.min(wide, tall);

@@ -1,0 +1,13 @@
+/** Chapters of the bench pack, in their usual order. */
+export const BENCH_CHAPTERS = [
+	'summary',
+	'cautions',
+	'order',
+	'sheets',
+	'parts',
+	'boxes',
+	'panels',
+	'cloth',
+] as const;
+
+export type BenchChapter = (typeof BENCH_CHAPTERS)[number];

@@ -1,0 +1,150 @@
+import { type Money, printMoney } from '../../measure';
+import type { Plan } from '../../plan';
+import { type Drawing, line, type Mark, placed, shortened } from '../drawing';
+import {
+	type Block,
+	heading,
+	type Leaf,
+	leavesOf,
+	paragraph,
+	space,
+	table,
+	widthOf,
+} from '../page';
+import { percentText } from '../wording';
+import { pictures } from './pictures';
+import { sumLine, totalLine } from './sums';
+
+/**
+ * The customer's paper: who offers what to whom, a picture of it, what it costs and until when; no
+ * workings. A field the shop has left empty prints nothing.
+ */
+export function quotePages(plan: Plan): Leaf[] {
+	const { job, quote } = plan;
+	if (quote.lines.length === 0) return [];
+	const width = widthOf(plan);
+	const blocks: Block[] = [
+		...letterhead(plan, width),
+		heading(`Quote: ${job.name}`, width, numberText(plan)),
+		...about(plan, width),
+		...pictureBlocks(plan, width),
+		...priceBlocks(plan, width),
+		...saidBlocks(plan, width),
+		...acceptance(width),
+	];
+	return leavesOf(plan, { name: 'Quote', title: 'Quote' }, blocks);
+}
+
+function letterhead({ job: { shop } }: Plan, width: number): Block[] {
+	const blocks = [
+		...(shop.name === '' ? [] : [paragraph(shop.name, width, { size: 5.6, weight: 'semibold' })]),
+		...(shop.address.trim() === '' ? [] : [paragraph(shop.address.trim(), width)]),
+	];
+	return blocks.length === 0 ? [] : [...blocks, space(9)];
+}
+
+function numberText({ job }: Plan): string {
+	if (job.number === '') return '';
+	return job.revision === ''
+		? `number ${job.number}`
+		: `number ${job.number}, revision ${job.revision}`;
+}
+
+function about({ job }: Plan, width: number): Block[] {
+	const lines = [job.customer === '' ? '' : `For ${job.customer}`, job.vehicle, job.date].filter(
+		(t) => t !== '',
+	);
+	return lines.length === 0 ? [] : [paragraph(lines.join('\n'), width), space(3)];
+}
+
+/** More are no help to a customer, and no room for the prices. */
+const MOST_PICTURES = 6;
+const COLUMNS = 3;
+const TALLEST = 44;
+
+/** What is built, side by side. */
+function pictureBlocks(plan: Plan, width: number): Block[] {
+	const shown = pictures(plan).slice(0, MOST_PICTURES);
+	const rows = Math.ceil(shown.length / COLUMNS);
+	const columns = Math.ceil(shown.length / Math.max(rows, 1));
+	return [...Array(rows).keys()].map((i) =>
+		pictureRow(shown.slice(i * columns, (i + 1) * columns), width / columns),
+	);
+}
+
+function pictureRow(shown: readonly Drawing[], each: number): Block {
+	const scaleOf = (p: Drawing): number => Math.min((each - 4) / p.width, TALLEST / p.height);
+	const height = Math.max(...shown.map((p) => p.height * scaleOf(p)));
+	const marks = shown.flatMap((picture, i): Mark[] => {
+		const scale = scaleOf(picture);
+		const x = i * each + (each - picture.width * scale) / 2;
+		const text = shortened(picture.title, each - 4, 3);
+		const middle = { x: (i + 0.5) * each, y: height + 4, anchor: 'middle' } as const;
+		return [
+			...placed(picture.marks, { x, y: height - picture.height * scale, scale }),
+			{ kind: 'text', ...middle, text, size: 3, ink: 'pencil' },
+		];
+	});
+	return { height: height + 8, marks };
+}
+
+function priceBlocks(plan: Plan, width: number): Block[] {
+	const { job, quote } = plan;
+	const { currency, ruler, tax } = job.shop;
+	const print = (m: Money) => printMoney(m, currency, ruler.decimal);
+	const rate = percentText(tax.percent, ruler);
+	const of = quote.taxed === quote.net ? '' : ` of ${print(quote.taxed)}`;
+	return [
+		...table(
+			{
+				columns: [
+					{ head: 'What', width: { share: 1 } },
+					{ head: 'Price', width: 40, align: 'end' },
+				],
+				rows: quote.lines.map((l) => ({ cells: [l.what, print(l.price)] })),
+				size: 3.8,
+			},
+			width,
+		),
+		{ ...space(3), keep: true },
+		sumLine('Net', print(quote.net), width),
+		sumLine(tax.percent === 0 ? 'Tax' : `Tax, ${rate}${of}`, print(quote.tax), width),
+		totalLine('Total', print(quote.total), width),
+	];
+}
+
+/** Until when it holds, and on what terms. */
+function saidBlocks({ job }: Plan, width: number): Block[] {
+	const { validDays, terms } = job.shop.quote;
+	const said = [validText(validDays, job.date), terms.trim()].filter((t) => t !== '');
+	return said.flatMap((text) => [space(3), paragraph(text, width)]);
+}
+
+/** The last day it holds where the job's date is one of the calendar, else how many days. */
+export function validText(days: number | null, date: string): string {
+	if (days === null) return '';
+	const count = days === 1 ? '1 day' : `${days} days`;
+	const from = Date.parse(`${date}T00:00:00Z`);
+	if (Number.isNaN(from) || dayOf(from) !== date)
+		return `This quote is valid for ${count}${date === '' ? '' : ' from its date'}.`;
+	return `This quote is valid for ${count}, until ${dayOf(from + days * DAY)}.`;
+}
+
+const DAY = 86_400_000; // ms
+
+const dayOf = (time: number): string => new Date(time).toISOString().slice(0, 10);
+
+/** Where the customer accepts it. */
+function acceptance(width: number): Block[] {
+	const [date, name] = [width * 0.34, width * 0.4];
+	const rule = (from: number, to: number, text: string): Mark[] => [
+		{ kind: 'path', steps: line(from, 22, to, 22), line: 'narrow' },
+		{ kind: 'text', x: from, y: 26, text, size: 2.8, ink: 'pencil' },
+	];
+	const marks: Mark[] = [
+		{ kind: 'text', x: 0, y: 4, text: 'Accepted as quoted', size: 3.6, weight: 'semibold' },
+		...rule(0, date, 'Place and date'),
+		...rule(name, width, 'Name and signature'),
+	];
+	return [space(8), { height: 30, marks }];
+}

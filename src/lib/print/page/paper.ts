@@ -1,0 +1,39 @@
+/** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11 in). */
+export const PAPER_SIZES = {
+	a4: { width: 210, height: 297 },
+	letter: { width: 215.9, height: 279.4 },
+} as const;
+
+/** Margins of ISO 5457: 20 mm to the left for filing, 10 mm on the other sides. */
+export const LEFT = 20;
+export const OTHER = 10;
+export const BLOCK = 16; // height of the title block
+export const BAR = 11; // height of the strip with the measuring bar
+
+export interface Paper {
+	readonly size: keyof typeof PAPER_SIZES;
+	readonly landscape?: boolean;
+}
+
+export interface Area {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+export function paperSize(paper: Paper): { width: number; height: number } {
+	const { width, height } = PAPER_SIZES[paper.size];
+	return paper.landscape === true ? { width: height, height: width } : { width, height };
+}
+
+/** What a page may be filled with: inside the margins, above the title block. */
+export function pageArea(paper: Paper): Area {
+	const { width, height } = paperSize(paper);
+	return {
+		x: LEFT,
+		y: OTHER,
+		width: width - LEFT - OTHER,
+		height: height - 2 * OTHER - BLOCK - BAR - 3,
+	};
+}
