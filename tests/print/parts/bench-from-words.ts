@@ -18,8 +18,10 @@ export interface Made {
 	readonly diameter: number | null;
 	/** Middles of round holes, or the corners of what is cut or marked. */
 	readonly places: readonly Spot[];
-	/** Of its corners; 0 for sharp ones. */
-	readonly radii: readonly number[];
+	/** All round it, its roundings and curves in short chords; of one with corners. */
+	readonly ring: Ring;
+	/** Its places are to be joined by a bent batten. */
+	readonly smooth: boolean;
 }
 
 export interface Worked {
@@ -30,6 +32,8 @@ export interface Worked {
 	readonly made: readonly Made[];
 	/** What is said of the knife groove. */
 	readonly groove: string | null;
+	/** Places of its outline are to be joined by a bent batten. */
+	readonly smooth: boolean;
 }
 
 /** The lines of a card beside its boxes to tick, and the words above its drawing. */
@@ -66,6 +70,7 @@ class Bench implements Worked {
 	lower: Ring;
 	readonly made: Made[] = [];
 	groove: string | null = null;
+	smooth = false;
 
 	constructor(
 		private readonly across: number,
@@ -78,13 +83,17 @@ class Bench implements Worked {
 	}
 
 	take(line: string): void {
-		const [verb] = line.split(' ');
 		if (line.startsWith('Cut to the outline') || line.startsWith('Round the corners'))
-			this.upper = this.lower = outlineOf(line, this.upper);
+			this.outline(line);
 		else if (/^Cut the \w+ edge/.test(line)) this.square(line);
-		else if (verb === 'Bevel') this.bevel(line);
+		else if (line.startsWith('Bevel')) this.bevel(line);
 		else if (line.startsWith('Rout the knife groove')) this.groove = line;
 		else this.made.push(madeOf(line));
+	}
+
+	private outline(line: string): void {
+		this.upper = this.lower = outlineOf(line, this.upper);
+		this.smooth = line.includes('a smooth curve');
 	}
 
 	private square(line: string): void {
@@ -183,7 +192,7 @@ const box = (left: number, right: number, low: number, high: number): Ring => [
 	[left, high],
 ];
 
-const NUMBER = '(−?[\\d]+(?:[.,]\\d+)?(?: \\d+/\\d+)?|−?\\d+/\\d+)';
+const NUMBER = '(−?\\d+/\\d+|−?\\d+(?:[.,]\\d+)?(?: \\d+/\\d+)?)';
 const SPOT = new RegExp(
 	`→ ${NUMBER} ↑ ${NUMBER}(?! to)(?: R ${NUMBER})?(?: curve R ${NUMBER}, ${NUMBER} (out|in))?`,
 	'g',
@@ -290,7 +299,8 @@ function madeOf(line: string): Made {
 		places: span
 			? box(...(span.slice(1).map(signed) as [number, number, number, number]))
 			: spotsIn(line),
-		radii: radiiIn(line),
+		ring: size && !span ? [] : outlineOf(line, []),
+		smooth: line.includes('a smooth curve'),
 	};
 }
 
