@@ -53,10 +53,17 @@ describe('a plan with something in it that cannot be drawn', async () => {
 	it('has every other drawing of that panel', () => {
 		const broken = torn({ groove: { path: 'torn' } });
 		const drawings = panelDrawings(broken, broken.panels[0]!);
-		expect(drawings.map((d) => d.title)).toEqual(panelDrawings(sound, first!).map((d) => d.title));
-		expect(drawings.filter((d) => d.fault !== undefined).map((d) => d.title)).toEqual([
-			'Stepped cover: back',
-		]);
+		// The board and its cover have a groove in their backs: a box that says so stands for each.
+		const grooved = ['P1 Stepped cover', 'P1.3 Battery cover'];
+		const others = (list: readonly Drawing[]): string[] =>
+			list.map((d) => d.title).filter((t) => !grooved.includes(t.replace(/: back$/, '')));
+		expect(others(drawings)).toEqual(others(panelDrawings(sound, first!)));
+		expect(
+			drawings
+				.filter((d) => d.fault !== undefined)
+				.map((d) => d.title)
+				.sort(),
+		).toEqual(grooved);
 	});
 
 	it('has every other page of the pack, the summary counting them', () => {

@@ -6,7 +6,6 @@ export {
 	type Chamber,
 	cross3,
 	dot3,
-	flat,
 	hull,
 	length3,
 	personsFor,
@@ -14,7 +13,6 @@ export {
 	type ResponseFigures,
 	type ResponsePoint,
 	scale3,
-	sideOf,
 	type Sizes3,
 	sub3,
 	unit3,
@@ -26,15 +24,25 @@ export { photographedPaperOf, type Squared, squareUp } from './import';
 export { LOOSE } from './loose';
 export { type Need, UNIT } from './need';
 export {
-	boardHoles,
-	type CoverFigure,
 	type EdgeFigure,
-	type LayerFigure,
 	type PanelDetail,
 	type PanelPlan,
 	type PanelSection,
 	panelSectionOf,
 	planPanel,
-	type RingFigure,
 } from './panel';
 export type { Bevel, FaceSize, FaceWork, Part } from './part';
+export {
+	type CutLine,
+	type Designed,
+	type EdgeName,
+	type FormCorner,
+	type LetteredEdge,
+	needsWork,
+	type Operation,
+	type OutlineForm,
+	type PartFace,
+	type WorkFace,
+	workOn,
+	type WorkPiece,
+} from './work';

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { runs } from '../../depth';
 import { describe, expect, it } from 'vitest';
-import type { BoxFigures } from '../../../src/lib/design/box/box-plan';
-import { boardDrawing } from '../../../src/lib/print/box/board';
+import type { BoxPlan } from '../../../src/lib/design/box/box-plan';
+import { job } from '../../../src/lib/job/job';
 import { exploded } from '../../../src/lib/print/box/exploded';
-import { placingDrawings } from '../../../src/lib/print/box/placing';
+import { partDrawings } from '../../../src/lib/print/parts/part-drawings';
 import { threeViews } from '../../../src/lib/print/box/views';
-import { round, textBox, type Drawing } from '../../../src/lib/print/drawing';
+import type { Drawing } from '../../../src/lib/print/drawing';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { made, type Asked } from '../../design/box/make';
 import { emptyBox, fullBox, fullTapered } from '../../design/box/random';
@@ -17,12 +17,13 @@ const RULERS = [
 	{ unit: 'in', fraction: 64, decimal: '.' },
 ] as const;
 
-function drawingsOf(figures: BoxFigures, ruler: (typeof RULERS)[number]): Drawing[] {
+function drawingsOf(box: BoxPlan, ruler: (typeof RULERS)[number]): Drawing[] {
 	const print = figuresOn(ruler);
+	const figures = box.figures!;
 	return [
 		threeViews('Box', figures, print),
 		exploded('Box', figures),
-		...figures.boards.flatMap((b) => [boardDrawing(b, print, ruler), ...placingDrawings(b, print)]),
+		...partDrawings(job.parse({}), box.parts, { boxes: [box], panels: [] }, print),
 	];
 }
 
@@ -66,34 +67,13 @@ const fitted = (asked: Asked): Asked => ({
 	],
 });
 
-/** Words on bolts, screws and devices that stand neither on their board nor under the drawing. */
-function pastEdge(b: BoxFigures['boards'][number], drawing: Drawing): string[] {
-	const ends = drawing.marks.flatMap((m) =>
-		m.kind === 'path' && m.of === `part:${b.label}`
-			? m.steps.flatMap((s) => (s[0] === 'M' || s[0] === 'L' ? [{ x: s[1], y: s[2] }] : []))
-			: [],
-	);
-	const board = round(ends);
-	return drawing.marks.flatMap((m) => {
-		if (m.kind !== 'text' || m.anchor !== 'middle' || !/ on Ø |apart$|^Crossover/.test(m.text))
-			return [];
-		const box = textBox(m);
-		const within = box.x >= board.x - 0.01 && box.x + box.width <= board.x + board.width + 0.01;
-		return within ? [] : [`${drawing.title}: ${m.text}`];
-	});
-}
-
 function check(asked: Asked): void {
-	const { figures } = made(asked);
-	fc.pre(figures !== undefined);
+	const box = made(asked);
+	fc.pre(box.figures !== undefined);
 	for (const ruler of RULERS) {
-		const all = drawingsOf(figures, ruler);
+		const all = drawingsOf(box, ruler);
+		expect(all.filter((d) => d.fault !== undefined)).toEqual([]);
 		expect(all.flatMap(crowded)).toEqual([]);
-		const past = figures.boards.flatMap((b) => {
-			const own = all.filter((d) => d.title.startsWith(`${b.label} ${b.name}, seen`));
-			return own.flatMap((d) => pastEdge(b, d));
-		});
-		expect(past).toEqual([]);
 	}
 }
 

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
+import type { Plan } from '../../../src/lib/plan';
+import type { Mark } from '../../../src/lib/print/drawing/drawing';
+import { placed } from '../../../src/lib/print/drawing/place';
+import { overlap, round, textBox } from '../../../src/lib/print/drawing/text-box';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { samplePlan } from '../fixture';
-import { wordsOn } from '../words-on';
+import { textsOff, textsOn, textsOverTexts, wordsOn } from '../words-on';
 
 /** The labels of the sample when its pieces and offcuts come to so many; their codes, and words. */
 function printed(all: number): { codes: number; left: string[] } {
@@ -29,4 +35,88 @@ describe('labels past what one printer is given', () => {
 			left: ['Only the first 3000 labels are here: 140 are left out.'],
 		});
 	});
+});
+
+describe.each(LABEL_SHEETS.map((s) => s.id))('on %s', (id) => {
+	const sheet = LABEL_SHEETS.find((s) => s.id === id)!;
+	const plan = samplePlan();
+	const long = 'Outer cover of the lower left storage compartment behind the second seat row';
+	const told = (made: Plan): { words: string[]; marks: readonly Mark[] }[] => {
+		const pages = labelPages(made, id).slice(1);
+		const each = sheet.columns * sheet.rows;
+		return pages.flatMap((page) =>
+			[...Array(each).keys()].flatMap((i) => {
+				const x = sheet.left + (i % sheet.columns) * sheet.pitchX;
+				const y = sheet.top + Math.floor(i / sheet.columns) * sheet.pitchY;
+				const at = (px: number, py: number): boolean =>
+					px >= x && px < x + sheet.pitchX && py >= y && py < y + sheet.pitchY;
+				const marks = page.marks.filter((m) =>
+					m.kind === 'text' ? at(m.x, m.y) : at(Number(m.steps[0]![1]), Number(m.steps[0]![2])),
+				);
+				const home = placed(marks, { x: -x, y: -y });
+				return marks.length === 0 ? [] : [{ words: wordsOn(marks), marks: home }];
+			}),
+		);
+	};
+
+	it('each part has its board, size, grain, bevels, job and a code of its own', () => {
+		const pieces = plan.parts.flatMap((p) => Array<typeof p>(p.count).fill(p));
+		const labels = told(plan);
+		pieces.forEach((part, i) => {
+			const all = labels[i]!.words.join(' ').replaceAll(' ·', '');
+			const says = [
+				part.label,
+				part.name,
+				`${plan.job.number}-${part.label}`,
+				figuresOn(plan.job.shop.ruler).size(part.length, part.width),
+				...(part.short ? ['LONG face'] : []),
+				...part.bevels.map((b) => `${b.tilt.toFixed(1)}°`),
+				...(part.grain === 'length' ? ['grain along'] : []),
+				...(part.show ? ['● show face'] : []),
+				`${plan.job.number} ${plan.job.name}`,
+				', 17.6',
+			];
+			for (const say of says.filter((t) => t !== ', 17.6' || part.material === 'ply-18'))
+				expect(all, `${part.label}: ${all}`).toContain(say);
+		});
+	});
+
+	it('no word leaves its label, lies over another or over its code, however long its name', () => {
+		const parts = plan.parts.map((p) => ({ ...p, name: long, label: `${p.label}.128L` }));
+		for (const made of [plan, { ...plan, parts }])
+			for (const { marks, words } of told(made)) {
+				expect(
+					textsOff({ width: sheet.width, height: sheet.height, marks }, 0.5),
+					words.join(' '),
+				).toEqual([]);
+				expect(textsOverTexts(marks)).toEqual([]);
+				const code = marks.find((m) => m.kind === 'path');
+				const spots =
+					code?.kind === 'path'
+						? code.steps.flatMap((s) =>
+								s[0] === 'M' || s[0] === 'L' ? [{ x: s[1], y: s[2] }] : [],
+							)
+						: [];
+				const square = round(spots);
+				const over = textsOn(marks).filter((t) => overlap(textBox(t), square));
+				expect(over.map((t) => t.text)).toEqual([]);
+			}
+	});
+});
+
+it('200 parts have 200 codes', () => {
+	const plan = samplePlan();
+	const [first] = plan.parts;
+	const parts = [...Array(200).keys()].map((i) => ({
+		...first!,
+		count: 1,
+		id: `p${i}`,
+		// Two of them carry one mark.
+		label: `X${Math.max(1, i)}`,
+	}));
+	const words = labelPages({ ...plan, parts, boards: [] }, 'a4-3x7').flatMap((p) =>
+		wordsOn(p.marks),
+	);
+	const codes = new Set(words.filter((t) => t.startsWith(`${plan.job.number}-`)));
+	expect(codes.size).toBe(200);
 });

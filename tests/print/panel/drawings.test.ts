@@ -21,6 +21,8 @@ const sample = (file: string): Job => {
 	return read.job;
 };
 const texts = (d: Drawing): string[] => wordsOn(d.marks);
+/** All its words in one run, whatever keeps them on a line. */
+const said = (d: Drawing): string => texts(d).join(' ').replaceAll('\u00a0', ' ');
 /** Drawings read of the plan no more than its job. */
 const draw = (job: Job, id: string): Drawing[] => {
 	const panel = planPanel(
@@ -36,7 +38,8 @@ describe.each(samples)('%s', (file) => {
 		const job = sample(file);
 		for (const panel of job.panels)
 			for (const d of draw(job, panel.id)) {
-				expect(d.title.startsWith(panel.name)).toBe(true);
+				expect(d.fault).toBeUndefined();
+				expect(d.title).toMatch(new RegExp(`^(${panel.name}|P\\d+(\\.\\d+)?[LR]?(, |  *))`));
 				expect(d.marks.length).toBeGreaterThan(5);
 				for (const m of d.marks) {
 					const xy =
@@ -54,7 +57,7 @@ describe.each(samples)('%s', (file) => {
 
 test('opening, board and finished sizes stand on the front view, the groove on the back', () => {
 	const job = sample('panel-stepped-cover.json');
-	const [front, section, board, back] = draw(job, 'cover');
+	const [front, section, board, back, raised] = draw(job, 'cover');
 	expect(texts(front!)).toEqual(
 		expect.arrayContaining([
 			'opening 940',
@@ -71,27 +74,34 @@ test('opening, board and finished sizes stand on the front view, the groove on t
 	expect(texts(section!)).toEqual(
 		expect.arrayContaining(['A–A', 'Battery cover', 'Ledge of Battery cover']),
 	);
-	expect(texts(board!)).toContain('Accent strip: through in Raised field');
-	expect(texts(back!).join(' ')).toContain('12 from the edge, 4 wide, 5 deep');
+	expect(said(board!)).toContain('Mark 2 Raised field: → ');
+	expect(said(raised!)).toContain('Cut out 3 opening for Accent strip: 3a → ');
+	expect(said(back!)).toContain('12 from the edge, 4 wide, 5 deep');
 });
 
-test('a pair is drawn twice, the right one mirrored: same figures, marked R', () => {
+test('a pair is drawn twice, the right one mirrored: same sizes, marked R', () => {
 	const drawings = draw(sample('panel-quarter-pair.json'), 'quarter');
-	const half = drawings.length / 2;
-	const [left, right] = [drawings[0]!, drawings[half]!];
-	expect(left.title).toContain('left (L)');
-	expect(right.title).toContain('right (R)');
-	expect(texts(right).sort()).toEqual(texts(left).sort());
-	expect(right.marks).not.toEqual(left.marks);
+	const [left, right] = ['left (L)', 'right (R)'].map((hand) =>
+		drawings.find((d) => d.title.includes(hand)),
+	);
+	expect(texts(right!).sort()).toEqual(texts(left!).sort());
+	expect(right!.marks).not.toEqual(left!.marks);
+	const [boardL, boardR] = ['P1L ', 'P1R '].map((label) =>
+		drawings.find((d) => d.title.startsWith(label))!,
+	);
+	const size = / · (\d[^·]* × [\d.]+)/;
+	expect(size.exec(said(boardL!))![1]).toBe(size.exec(said(boardR!))![1]);
+	expect(said(boardL!)).not.toBe(said(boardR!).replaceAll('P1R', 'P1L'));
 });
 
-test('the drilling template numbers every hole with its place from the lower left corner', () => {
-	const drawings = draw(sample('panel-stepped-cover.json'), 'rack');
-	const template = drawings.find((d) => d.title.includes('drilling'))!;
-	// From the board itself: the amplifier stands at 40, 70 and its first hole at 12,
-	// 14 of it.
-	expect(texts(template)).toContain('1: 52, 84  ⌀ 3.5  Four-channel amplifier');
-	expect(texts(template).filter((t) => /^\d+: /.test(t))).toHaveLength(6);
+test('every hole of an equipment board has its place from the lower left corner', () => {
+	const board = draw(sample('panel-stepped-cover.json'), 'rack').find((d) =>
+		said(d).includes('front up'),
+	)!;
+	// From the board itself: the amplifier stands at 40, 70 and its first hole at 12, 14 of it.
+	expect(said(board)).toContain('Holes 1 to 4 for Four-channel amplifier: 4 × Ø 3.5');
+	expect(said(board)).toContain('1 → 52 ↑ 84');
+	expect(texts(board).filter((t) => /^\d+\u00a0→/.test(t))).toHaveLength(6);
 });
 
 test('section A-A: the cloth in the cut has the thickness of the cloth', () => {

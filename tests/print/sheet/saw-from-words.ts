@@ -22,10 +22,12 @@ type Spot = readonly [number, number];
 
 /** 605, 335.8, 60,5 cm, 23 5/8, 5/8: a printed figure in units of its ruler. */
 export function figure(text: string): number {
-	const [, whole, over, under] = /^(\d+(?:[.,]\d+)?)?(?: ?(\d+)\/(\d+))?$/.exec(text.trim()) ?? [];
-	if (whole === undefined && over === undefined) throw new Error(`no figure: '${text}'`);
+	const less = /^(\d+)\/(\d+)$/.exec(text.trim());
+	if (less) return Number(less[1]) / Number(less[2]);
+	const [, whole, over, under] = /^(\d+(?:[.,]\d+)?)(?: (\d+)\/(\d+))?$/.exec(text.trim()) ?? [];
+	if (whole === undefined) throw new Error(`no figure: '${text}'`);
 	const part = over === undefined ? 0 : Number(over) / Number(under);
-	return Number((whole ?? '0').replace(',', '.')) + part;
+	return Number(whole.replace(',', '.')) + part;
 }
 
 /**

@@ -31,8 +31,8 @@ describe('a board whose bevels lean the same way', () => {
 
 	it('has the same on its label and its pattern', () => {
 		const all = words(labelPages(plan));
-		for (const line of ['blank 980 × 395.2', 'both faces 980 × 388.1', '7.1 apart'])
-			expect(all.split('\n')).toContain(line);
+		for (const say of ['blank 980 × 395.2', 'both faces 980 × 388.1', '7.1 apart'])
+			expect(all).toContain(say);
 		const part = plan.parts.find((p) => p.label === 'B1')!;
 		expect(partTemplate(part).seen).toBe('outside face up, blank round both faces');
 	});

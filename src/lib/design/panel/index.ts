@@ -1,4 +1,4 @@
 export type { CoverFigure, EdgeFigure, LayerFigure, PanelDetail, RingFigure } from './figures';
-export { boardHoles, type PanelSection, panelSectionOf } from './layers';
+export { type PanelSection, panelSectionOf } from './layers';
 export type { PanelPlan } from './panel-plan';
 export { planPanel } from './plan-panel';

@@ -1,5 +1,4 @@
 import type { Plan } from '../../plan';
-import { boardDrawings } from './board-drawings';
 import { boxDrawings } from './drawings';
 import { holdBlocks } from './hold';
 import { responseBlocks } from './response';
@@ -18,7 +17,7 @@ export function boxPages(plan: Plan): Leaf[] {
 			name: box.name,
 			note: `box  ·  ${boxMassText(plan, box, ruler)}`,
 			words: [asked?.note ?? ''],
-			drawings: [...boxDrawings(plan, box, figures), ...boardDrawings(plan, box, figures)],
+			drawings: boxDrawings(plan, box, figures),
 			below:
 				box.figures === undefined
 					? []

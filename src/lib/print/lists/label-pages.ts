@@ -1,9 +1,10 @@
 import { materialOf, LABEL_SHEETS, type LabelSheet, materialName } from '../../job';
 import type { Part } from '../../design';
-import { printAngle } from '../../measure';
+import { lastOf, printAngle } from '../../measure';
 import type { Plan } from '../../plan';
 import {
 	type Mark,
+	type TextMark,
 	type Page,
 	line,
 	rect,
@@ -32,8 +33,8 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 const MOST_LABELS = 3000;
 
 /**
- * A label for each piece and each offcut, on label sheets: mark, name, size, edges, and a QR code
- * of the part's id or the offcut's mark on the rack. First a test page to hold against a label
+ * A label for each piece and each offcut, on label sheets: mark, name, size, board, edges, grain,
+ * and in a QR code and in words the job and the mark. First a test page to hold against a label
  * sheet before the labels themselves are printed on one.
  */
 export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
@@ -81,22 +82,42 @@ interface LabelText {
 	readonly mark: string;
 	/** '1 of 2', for one of several alike. */
 	readonly nth: string;
-	/** The first in bold. */
-	readonly lines: readonly string[];
-	/** What its QR code says. */
-	readonly code: QrCode;
+	readonly name: string;
+	/** What else is said, what matters most first. */
+	readonly says: readonly string[];
+	/** One thing of one job, in its QR code and in words under it. */
+	readonly code: string;
+	readonly qr: QrCode;
 }
 
 function partLabels(plan: Plan, figures: Figures): LabelText[] {
+	const codes = partCodes(plan);
 	return plan.parts.flatMap((part) => {
-		const code = qrCode(part.id);
+		const code = codes.get(part.id) ?? part.id;
+		const qr = qrCode(code);
 		return [...Array(part.count).keys()].map((copy) => ({
 			mark: part.label,
 			nth: part.count > 1 ? `${copy + 1} of ${part.count}` : '',
-			lines: labelLines(plan, part, figures),
+			name: part.name,
+			says: labelSays(plan, part, figures),
 			code,
+			qr,
 		}));
 	});
+}
+
+/** '0142-B1': job and mark; where two parts of a job carry one mark, their ids. */
+function partCodes(plan: Plan): ReadonlyMap<string, string> {
+	const marks = plan.parts.map((p) => p.label);
+	const once = new Set(marks.filter((m) => marks.indexOf(m) === marks.lastIndexOf(m)));
+	return new Map(
+		plan.parts.map(({ id, label }) => [id, codeIn(plan, once.has(label) ? label : id)]),
+	);
+}
+
+/** Of this job: by its number, or its name where it has none. */
+function codeIn({ job }: Plan, mark: string): string {
+	return [job.number === '' ? job.name : job.number, mark].filter((t) => t !== '').join('-');
 }
 
 /**
@@ -112,66 +133,126 @@ function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 				return layout.offcuts.flatMap((offcut, i): LabelText[] => {
 					const mark = labels[i];
 					if (mark === undefined) return [];
-					const lines = [
-						'Offcut: rack it',
+					const material = materialOf(plan.job, boards.material);
+					const says = [
 						figures.size(offcut.length, offcut.width),
-						materialName(plan.job, boards.material),
-						[plan.job.number, `off sheet ${index + 1}`].filter((t) => t !== '').join('  '),
-					];
-					return [{ mark, nth: '', lines, code: qrCode(mark) }];
+						materialText(plan, boards.material, material?.measured, figures),
+						material?.grain === true ? grainText(offcut.length, figures) : '',
+						`off sheet ${index + 1}`,
+						jobText(plan),
+					].filter((t) => t !== '');
+					const code = codeIn(plan, mark);
+					return [{ mark, nth: '', name: 'Offcut: rack it', says, code, qr: qrCode(code) }];
 				});
 			}),
 		);
 }
 
+const INSET = 2.5;
+/** Height of the mark, and of the words under the code; mm. */
+const MARK = 6;
+const UNDER = 2.2;
+const LEADING = 1.18;
+/** Sizes tried for what is said, until all of it has room. */
+const SIZES = [2.7, 2.5, 2.3, 2.1, 1.9, 1.7];
+
 function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
-	const inset = 2.5;
-	const code = Math.min(sheet.height - 2 * 1.5, 22);
-	const width = sheet.width - 2 * inset - code - 1;
-	const { nth } = label;
-	// No bevel may be cut off its list: that one goes on over more lines.
-	const lines = label.lines.flatMap((text) =>
-		text.startsWith(BEVELS) ? wrapped(text, width, 2.9) : [text],
-	);
-	const mark = shortened(label.mark, width - textWidth(nth, 2.8) - 2, 7, 'semibold');
-	const room = Math.floor((sheet.height - 2 * inset - 6.4) / 3.5);
+	const code = Math.min(sheet.height - 2 * 1.5 - 2 * UNDER, 20);
+	const width = sheet.width - 2 * INSET - code - 1;
+	const mark = shortened(label.mark, width - textWidth(label.nth, 2.8) - 2, MARK, 'semibold');
+	const { size, lines, bold } = saidIn(label, width, sheet.height - INSET - MARK - 1.5);
+	const left = sheet.width - INSET - code + 1.5;
+	const top = (sheet.height - code) / 2 - UNDER;
+	const words = wrapped(label.code, code, UNDER).slice(0, 2);
+	const text = (x: number, y: number, text: string, size: number): TextMark => ({
+		kind: 'text',
+		x,
+		y,
+		text,
+		size,
+	});
 	const marks: Mark[] = [
-		{ kind: 'text', x: inset, y: inset + 5, text: mark, size: 7, weight: 'semibold' },
-		...lines.slice(0, room).map((text, i): Mark => ({
-			kind: 'text',
-			x: inset,
-			y: inset + 9.4 + i * 3.5,
-			text: shortened(text, width, 2.9),
-			size: 2.9,
-			...(i === 0 ? { weight: 'semibold' } : {}),
+		{ ...text(INSET, INSET + 4.4, mark, MARK), weight: 'semibold' },
+		...lines.map((line, i): Mark => ({
+			...text(INSET, INSET + 5.4 + size * (1 + i * LEADING), line, size),
+			...(i < bold ? { weight: 'semibold' } : {}),
 		})),
-		qrMark(label.code, sheet.width - inset - code + 1.5, (sheet.height - code) / 2, code),
+		qrMark(label.qr, left, top, code),
+		...words.map((line, i): Mark => ({
+			...text(left + code / 2, top + code + UNDER * (0.6 + i), line, UNDER),
+			anchor: 'middle',
+		})),
+		{ ...text(INSET + width, INSET + 4.4, label.nth, 2.8), anchor: 'end' },
 	];
-	if (nth !== '')
-		marks.push({
-			kind: 'text',
-			x: inset + width,
-			y: inset + 5,
-			text: nth,
-			size: 2.8,
-			anchor: 'end',
-		});
 	return marks.filter((m) => m.kind === 'path' || m.text !== '');
 }
 
-function labelLines(plan: Plan, part: Part, figures: Figures): string[] {
-	const material = materialOf(plan.job, part.material)?.name;
+/** Its name and all it says, as large as there is room for; the last line is cut where none is. */
+function saidIn({ name, says }: LabelText, width: number, height: number) {
+	const tried = SIZES.map((size) => {
+		const named = wrapped(name, width, size, 'semibold');
+		const lines = [...named.slice(0, 2), ...together(says, width, size)];
+		return { size, lines, bold: Math.min(2, named.length) };
+	});
+	const most = (size: number): number => Math.max(1, Math.floor(height / (size * LEADING)));
+	const found = tried.find((t) => t.lines.length <= most(t.size)) ?? lastOf(tried);
+	const kept = found.lines.slice(0, most(found.size));
+	if (kept.length === found.lines.length) return found;
+	return {
+		...found,
+		lines: [...kept.slice(0, -1), shortened(`${lastOf(kept)} …`, width, found.size)],
+	};
+}
+
+/** Short remarks side by side; one that is too long for a line goes on over the next. */
+function together(says: readonly string[], width: number, size: number): string[] {
+	const lines: string[] = [];
+	for (const say of says) {
+		const joined = lines.length === 0 ? say : `${lastOf(lines)} · ${say}`;
+		if (lines.length > 0 && textWidth(joined, size) <= width) lines[lines.length - 1] = joined;
+		else lines.push(...wrapped(say, width, size));
+	}
+	return lines;
+}
+
+function labelSays(plan: Plan, part: Part, figures: Figures): string[] {
+	const size = figures.size(part.length, part.width);
+	const what = part.shift ? 'blank ' : part.short ? 'LONG face ' : '';
 	return [
-		part.name,
-		`${part.shift === undefined ? '' : 'blank '}${figures.size(part.length, part.width)}`,
-		// A line for the offset of its own: a label is too narrow for both.
+		`${what}${size}`,
 		...partFacesText(part, figures).split(', '),
 		bevelsText(part, plan.job.shop.ruler.decimal),
+		materialText(plan, part.material, part.thickness, figures),
+		part.grain === 'length' ? grainText(part.length, figures) : '',
 		part.show ? `● show face: ${part.face}` : '',
-		material ?? part.material,
-		[plan.job.number, ownerName(plan, part.owner)].filter((t) => t !== '').join('  '),
+		handOf(plan, part),
+		ownerName(plan, part.owner),
+		jobText(plan),
 	].filter((t) => t !== '');
 }
+
+function materialText(
+	plan: Plan,
+	id: string,
+	thickness: number | undefined,
+	figures: Figures,
+): string {
+	const name = materialName(plan.job, id);
+	return thickness === undefined ? name : `${name}, ${figures.length(thickness)}`;
+}
+
+const grainText = (along: number, figures: Figures): string =>
+	`grain along ${figures.bench(along)}`;
+
+/** Of a panel that is one of a pair. */
+function handOf({ panels }: Plan, { owner, id }: Part): string {
+	const detail = panels.find((p) => p.id === owner)?.detail;
+	if (!detail || detail.hand === null) return '';
+	const right = detail.both ? id.endsWith('-R') : detail.hand === 'R';
+	return right ? 'RIGHT (R)' : 'LEFT (L)';
+}
+
+const jobText = ({ job }: Plan): string => [job.number, job.name].filter((t) => t !== '').join(' ');
 
 const BEVELS = 'bevels ';
 

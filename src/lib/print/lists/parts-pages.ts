@@ -1,5 +1,5 @@
 import { materialName } from '../../job';
-import { nth, printAngle, showMass } from '../../measure';
+import { nth, showMass } from '../../measure';
 import type { Part } from '../../design';
 import type { Plan } from '../../plan';
 import {
@@ -7,6 +7,10 @@ import {
 	type Block,
 	type Leaf,
 	leavesOf,
+	pageArea,
+	paperOf,
+	paragraph,
+	space,
 	widthOf,
 	table,
 	widest,
@@ -14,11 +18,12 @@ import {
 	heading,
 	subheading,
 } from '../page';
-import { figuresOn, type Figures, longText, pairTexts, partFacesText, sizesNote } from '../wording';
+import { workBlocks } from '../parts';
+import { figuresOn, type Figures, pairTexts, partFacesText, sizesNote } from '../wording';
 
 /**
  * All parts by what they belong to: LONG and SHORT face (blank and both faces where neither is
- * LONG), bevels, mass, notes.
+ * LONG), mass, notes; then what is done to each after the saw.
  */
 export function partsPages(plan: Plan): Leaf[] {
 	if (plan.parts.length === 0) return [];
@@ -43,7 +48,35 @@ export function partsPages(plan: Plan): Leaf[] {
 	}
 	const shown = { where: 'parts', about: partRefs(plan), first: true } as const;
 	blocks.push(...cautionBlocks(plan, shown, width));
-	return leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
+	const list = leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
+	return [...list, ...workPages(plan, width)];
+}
+
+const HOW =
+	'Places run to the right (→) and up (↑) from the lower left corner of what lies before you; mark a face before a bevel is cut. ' +
+	'At a bevel the blade leans away from the fence; the figure is from fence to blade at the table. ' +
+	'Bevels across the grain come first: common practice, no source.';
+
+/** What is done to each part after the saw, owner by owner. */
+function workPages(plan: Plan, width: number): Leaf[] {
+	const figures = figuresOn(plan.job.shop.ruler);
+	const height = pageArea(paperOf(plan)).height;
+	const owners = [...new Set(plan.parts.map((p) => p.owner))];
+	const made = owners.map((owner) => {
+		const parts = plan.parts.filter((p) => p.owner === owner);
+		const { blocks, fault } = workBlocks(plan.job, parts, plan, { width, height }, figures);
+		return { blocks: [subheading(ownerName(plan, owner), width), ...blocks], fault };
+	});
+	const blocks = [
+		heading('After the saw', width, 'part by part, in order'),
+		paragraph(HOW, width, { size: 2.7, ink: 'pencil' }),
+		space(2),
+		...made.flatMap((m) => m.blocks),
+	];
+	const titled = { name: 'After the saw', title: 'After the saw' };
+	const fault = made.find((m) => m.fault !== undefined)?.fault;
+	const leaves = leavesOf(plan, titled, blocks, figures);
+	return fault === undefined ? leaves : leaves.map((leaf) => ({ ...leaf, fault }));
 }
 
 function partRefs(plan: Plan): string[] {
@@ -65,13 +98,7 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 		cells: [
 			{ tick: true },
 			{ text: part.label, weight: 'semibold' },
-			[
-				part.name,
-				partFacesText(part, figures),
-				...bevelLines(part, plan.job.shop.ruler.decimal),
-				...part.notes,
-				pairs.get(part.id) ?? '',
-			]
+			[part.name, partFacesText(part, figures), ...part.notes, pairs.get(part.id) ?? '']
 				.filter((t) => t !== '')
 				.join('\n'),
 			materialText(plan, part, figures),
@@ -114,17 +141,6 @@ function longSize(part: Part, figures: Figures): string {
 function shortText(part: Part, figures: Figures): string {
 	if (part.short === undefined || part.shift !== undefined) return '';
 	return `${figures.length(part.short.length)} × ${figures.length(part.short.width)}`;
-}
-
-/**
- * The saw's tilt at each bevelled edge, and which face is the longer one there or has its sharp
- * edge.
- */
-function bevelLines(part: Part, decimal: '.' | ','): string[] {
-	return part.bevels.map((b) => {
-		const mitre = b.mitre === undefined ? '' : `, mitre gauge ${printAngle(b.mitre, decimal)}`;
-		return `${b.edge}: ${b.side} edge tilt ${printAngle(b.tilt, decimal)}${mitre}, ${longText(part, b)}`;
-	});
 }
 
 function materialText(plan: Plan, part: Part, figures: Figures): string {

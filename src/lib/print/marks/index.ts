@@ -5,7 +5,7 @@ export { fitLabel, type Label, shortName } from './label-fit';
 export { LabelSlots } from './label-slots';
 export { lain } from './lain';
 export { NAP_LENGTH, napArrow } from './nap-arrow';
-export { running } from './running';
+export { running, runningDepth } from './running';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';
 export { scaleBar } from './scale-bar';
 export { spread } from './spread';

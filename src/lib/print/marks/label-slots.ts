@@ -1,13 +1,24 @@
-import { type TextMark, overlap, textBox, type Bounds } from '../drawing';
+import {
+	type Mark,
+	type PathMark,
+	type TextMark,
+	clipped,
+	overlap,
+	textBox,
+	type Bounds,
+} from '../drawing';
 
 /** Room between two labels, mm: less and they read as one. */
 const APART = 0.4;
+/** Room between a label and a line, mm: less and the paper behind its letters eats the line. */
+const OFF_LINE = 0.45;
 
 /**
  * Labels of one drawing that keep off each other: each takes the first of its places that is free.
  */
 export class LabelSlots {
 	private readonly taken: Bounds[] = [];
+	private readonly lines: PathMark[] = [];
 
 	/** `room` is the paper labels may stand on. */
 	constructor(private readonly room: Bounds) {}
@@ -16,6 +27,11 @@ export class LabelSlots {
 	keepOff(marks: readonly { readonly kind: string }[]): void {
 		for (const mark of marks as readonly TextMark[])
 			if (mark.kind === 'text') this.taken.push(textBox(mark));
+	}
+
+	/** Lines no word may stand on. */
+	keepOffLines(marks: readonly Mark[]): void {
+		for (const mark of marks) if (mark.kind === 'path') this.lines.push(mark);
 	}
 
 	/** The first of some places where the words are free, or null when all are taken. */
@@ -32,6 +48,14 @@ export class LabelSlots {
 			box.y >= room.y - 0.01 &&
 			box.x + box.width <= room.x + room.width + 0.01 &&
 			box.y + box.height <= room.y + room.height + 0.01;
-		return within && this.taken.every((other) => !overlap(box, other, -APART));
+		return (
+			within &&
+			this.taken.every((other) => !overlap(box, other, -APART)) &&
+			this.lines.every(({ steps }) => clipped(steps, grown(box, OFF_LINE)).length === 0)
+		);
 	}
+}
+
+function grown({ x, y, width, height }: Bounds, by: number): Bounds {
+	return { x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by };
 }

@@ -42,11 +42,11 @@ const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 7
  * A rectangle of the work at the largest scale that fits, left and right changed when it is seen
  * from behind.
  */
-export function stageFor(work: Rect, margins: Margins, mirror = false): Stage {
+export function stageFor(work: Rect, margins: Margins, mirror = false, room = ROOM): Stage {
 	const across = toMm(work.length);
 	const up = toMm(work.width);
-	const wide = ROOM.width - margins.left - margins.right;
-	const tall = ROOM.height - margins.top - margins.bottom;
+	const wide = room.width - margins.left - margins.right;
+	const tall = room.height - margins.top - margins.bottom;
 	const one = SCALES.find((n) => across / n <= wide && up / n <= tall) ?? 200;
 	const scale = 1 / one;
 	const [w, h] = [across * scale, up * scale];
@@ -58,7 +58,7 @@ export function stageFor(work: Rect, margins: Margins, mirror = false): Stage {
 	return {
 		view: { x, y, scale, mirror },
 		box: { x: left, y: margins.top, width: w, height: h },
-		width: ROOM.width,
+		width: room.width,
 		height: margins.top + h + margins.bottom,
 		scale,
 	};

@@ -1,25 +1,26 @@
-import { materialOf } from '../../job';
 import { type PanelDetail, type PanelPlan, panelSectionOf } from '../../design';
 import type { Plan } from '../../plan';
 import { type Drawing, orStandIn } from '../drawing';
 import { figuresOn, type Figures } from '../wording';
-import { backView } from './back';
-import { boardView } from './board';
+import { partDrawings } from '../parts';
 import { frontView } from './front';
-import { coverView, ringView } from './pieces';
 import { sectionView } from './section';
-import { drillView } from './template';
 
-/**
- * All drawings of one panel: front, section through the steps, board, back with the groove,
- * drilling template, covers and rings; for a pair the mirrored one after the one drawn. Empty when
- * there is no board.
- */
+/** All drawings of one panel: as a whole, then each of its parts as it is worked. */
 export function panelDrawings(
 	plan: Plan,
 	panel: PanelPlan,
 	figures: Figures = figuresOn(plan.job.shop.ruler),
 ): Drawing[] {
+	const parts = partDrawings(plan.job, panel.parts, { boxes: [], panels: [panel] }, figures);
+	return [...panelViews(plan, panel, figures), ...parts];
+}
+
+/**
+ * The panel as a whole: its front, and a section through its steps; for a pair the mirrored one
+ * after the one drawn. Empty when there is no board.
+ */
+export function panelViews(plan: Plan, panel: PanelPlan, figures: Figures): Drawing[] {
 	const d = panel.detail;
 	if (!d) return [];
 	const hands: readonly (readonly [string, boolean])[] = d.both
@@ -38,12 +39,7 @@ function views(
 	figures: Figures,
 	mirror: boolean,
 ): Drawing[] {
-	const material = materialOf(plan.job, d.material);
-	if (!material) throw new Error(`bug: no board '${d.material}'`);
 	const section = panelSectionOf(d);
-	const carries =
-		d.layers.length + d.windows.length + d.covers.length + d.rings.length + d.hinges.length > 0;
-	const back = d.groove !== null || d.fixings !== null || d.covers.length > 0;
 	const view = (what: string, make: (title: string) => Drawing): Drawing => {
 		const title = `${name}: ${what}`;
 		return orStandIn(title, () => make(title));
@@ -57,14 +53,5 @@ function views(
 					),
 				]
 			: []),
-		...(carries
-			? [view(`board, ${material.name}`, (t) => boardView(d, material, t, figures, mirror))]
-			: []),
-		...(back ? [view('back', (t) => backView(d, t, figures, mirror))] : []),
-		...(d.devices.length > 0
-			? [view('drilling template', (t) => drillView(d, t, figures, mirror))]
-			: []),
-		...d.covers.map((c) => view(c.name, (t) => coverView(c, t, figures, mirror))),
-		...d.rings.map((r) => view(r.name, (t) => ringView(r, t, figures, mirror))),
 	];
 }

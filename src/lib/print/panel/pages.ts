@@ -1,7 +1,7 @@
 import type { Plan } from '../../plan';
 import { drawnPages, type Leaf } from '../page';
 import { figuresOn, panelMassText } from '../wording';
-import { panelDrawings } from './drawings';
+import { panelViews } from './drawings';
 
 /** Opening, board and finished sizes, section, layers and back of each panel. */
 export function panelPages(plan: Plan): Leaf[] {
@@ -11,7 +11,7 @@ export function panelPages(plan: Plan): Leaf[] {
 			name: panel.name,
 			note: `panel  ·  ${panelMassText(plan, panel, plan.job.shop.ruler)}`,
 			words: wordsOf(plan, panel.id),
-			drawings: panelDrawings(plan, panel, figures),
+			drawings: panelViews(plan, panel, figures),
 			where: 'panel',
 			about: [`panel:${panel.id}`],
 			first: i === 0,

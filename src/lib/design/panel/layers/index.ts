@@ -1,6 +1,6 @@
 export { layerFigures } from './layers';
 export { checkLies } from './lies';
-export { boardHoles, panelParts } from './pieces';
+export { panelParts } from './pieces';
 export { checkRims, checkTurnUnder } from './rims';
 export { ringFigures } from './rings';
 export { type PanelSection, panelSectionOf } from './section';

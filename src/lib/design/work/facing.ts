@@ -1,5 +1,5 @@
 import { nth } from '../../measure';
-import { type BoxBoard, flat } from '../../design';
+import { type BoxBoard, flat } from '../box';
 import { type Outline, type Point, mirrored, mirrorOrder } from '../../geometry';
 
 /** A rectangle of the board where the inside is cut back. */

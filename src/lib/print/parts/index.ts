@@ -1,0 +1,2 @@
+export { partDrawings } from './part-drawings';
+export { workBlocks } from './work-blocks';
