@@ -210,9 +210,7 @@ describe('the notches along a curve', () => {
 				const sizes = notches.map((m) => Math.abs(area(m.line)));
 				expect(notches.length).toBeGreaterThan(3);
 				expect(Math.max(...sizes) / Math.min(...sizes)).toBeLessThan(1.1);
-				const lapped = notches.map((m, i) =>
-					shared(m.line, notches[(i + 1) % notches.length]!.line),
-				);
+				const lapped = notches.slice(0, 3).map((m, i) => shared(m.line, notches[i + 1]!.line));
 				expect(Math.max(...lapped)).toBeLessThan(Math.min(...sizes) / 100);
 			},
 		);

@@ -13,8 +13,8 @@ export interface Mutant {
 	readonly kind: string;
 	/** What stands there instead; null for a statement that is left out. */
 	readonly text: string | null;
-	/** Works once, when the file is loaded: a constant of the file. */
-	readonly atLoad: boolean;
+	/** Works once: a constant of the file, or in a file that remembers what it has made. */
+	readonly once: boolean;
 }
 
 export interface Numbered extends Mutant {
@@ -74,9 +74,10 @@ const NAMES: ReadonlyMap<string, string> = new Map([
 export function mutantsOf(file: string, text: string): Mutant[] {
 	const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
 	const found: Mutant[] = [];
+	const remembers = /^(export )?const \w+ = new (Weak)?Map\b/m.test(text);
 	const add = (node: ts.Node, kind: string, instead: string | null): void => {
 		const [start, end] = [node.getStart(), node.getEnd()];
-		found.push({ file, start, end, kind, text: instead, atLoad: !isCalled(node) });
+		found.push({ file, start, end, kind, text: instead, once: remembers || !isCalled(node) });
 	};
 	const visit = (node: ts.Node): void => {
 		if (isNoWork(node)) return;

@@ -1,13 +1,14 @@
 import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import { type RunnerTestCase, TestRunner } from 'vitest';
+import { type RunnerTestCase, type RunnerTestFile, TestRunner } from 'vitest';
 
 /*
  * How tests are run in the scratch copy: each once as it is, noting which mutants it reaches, then
  * once more for each of these that nothing has killed yet. So the files are loaded once for all
- * mutants together. A mutant of a constant is too late by then: it is put in before anything is
- * loaded, in a process of its own, and each test run once.
+ * mutants together. For a mutant of a constant, and of what the tests of a file have made in common
+ * before they begin, it is too late by then: it is put in before anything is loaded, in a process of
+ * its own, and each test run once.
  */
 
 /** What the run is about, left for it as a file. */
@@ -28,6 +29,8 @@ export interface Order {
 export type Word =
 	| { readonly killed: number; readonly by: string }
 	| { readonly reached: readonly number[] }
+	/** Mutants reached before the tests of a file begin: in what they have in common. */
+	| { readonly before: string; readonly reached: readonly number[] }
 	| { readonly poisoned: string }
 	| { readonly long: string }
 	| { readonly failing: string }
@@ -44,6 +47,7 @@ const say = (word: Word): void =>
 	appendFileSync(join(HERE, 'words.jsonl'), JSON.stringify(word) + '\n');
 
 const reached = new Uint8Array(10_000);
+const met = (): number[] => [...reached.keys()].filter((id) => reached[id] === 1);
 let active = order.fromStart ?? -1;
 globalThis.mutant__ = (id) => {
 	reached[id] = 1;
@@ -90,6 +94,16 @@ export default class MutantRunner extends TestRunner {
 		}
 	}
 
+	override onCollectStart(file: RunnerTestFile): void {
+		super.onCollectStart(file);
+		reached.fill(0);
+	}
+
+	onCollected([file]: RunnerTestFile[]): void {
+		const ids = met();
+		if (file && ids.length > 0) say({ before: file.name, reached: ids });
+	}
+
 	async runTask(test: RunnerTestCase): Promise<void> {
 		this.turnTo(test.file.name);
 		const run = TestRunner.getTestFn(test);
@@ -104,11 +118,11 @@ export default class MutantRunner extends TestRunner {
 			throw error;
 		}
 		const took = work() - from;
-		const met = [...reached.keys()].filter((id) => reached[id] === 1);
-		if (met.length > 0) say({ reached: met });
+		const ids = met();
+		if (ids.length > 0) say({ reached: ids });
 		if (took > order.longest * 1e6) return say({ long: `${test.file.name} > ${test.name}` });
 		const killed: number[] = [];
-		for (const id of met.filter((one) => !gone.has(one)))
+		for (const id of ids.filter((one) => !gone.has(one)))
 			if (await this.kills(id, run, 10 * took + 5e6)) killed.push(id);
 		if (killed.length === 0) return;
 		// What a mutant left behind must not make the next test fail: then nothing is known by it.

@@ -5,7 +5,7 @@ import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
 import { chooseMutants, roomOf, ROOMS } from './choose';
 import type { Numbered } from './find';
-import { type Known, type Round, ROUNDS, runFromStart, runRound } from './rounds';
+import { type Known, type Round, roomsFor, ROUNDS, runFromStart, runRound } from './rounds';
 import { makeScratch } from './scratch';
 import { EQUIVALENT } from './equivalent';
 
@@ -34,11 +34,13 @@ export async function mutants({ seed, count = 420, note }: Asked): Promise<Row[]
 		await runRound(folder, round, kept.known, spared);
 		keep(kept, keyOf(round));
 	}
-	for (const { id, file } of chosen.filter(({ atLoad }) => atLoad)) {
+	for (const mutant of chosen) {
+		const { id } = mutant;
 		const key = `from the start: ${id}`;
-		if (id in kept.known.killed || kept.rounds.includes(key)) continue;
+		const tests = testsFromStart(mutant, kept);
+		if (isDead(id, kept) || tests.length === 0 || kept.rounds.includes(key)) continue;
 		note(`mutants: ${dead(kept)} killed; now number ${id}, from the start`);
-		await runFromStart(folder, id, ownTests(file), kept.known);
+		await runFromStart(folder, id, tests, kept.known);
 		keep(kept, key);
 	}
 	rmSync(folder, { recursive: true, force: true });
@@ -48,6 +50,14 @@ export async function mutants({ seed, count = 420, note }: Asked): Promise<Row[]
 const keyOf = ({ room, own }: Round): string => `${room}${own ? ' alone' : ''}`;
 
 const dead = ({ known }: Kept): number => Object.keys(known.killed).length + known.hung.length;
+
+const isDead = (id: number, { known }: Kept): boolean =>
+	id in known.killed || known.hung.includes(id);
+
+/** Tests that tell of a mutant only when it is there before they are loaded. */
+function testsFromStart({ id, file, once }: Numbered, { known }: Kept): readonly string[] {
+	return once ? roomsFor(ownTests(file)) : (known.before[id] ?? []);
+}
 
 /** The folder of tests of a file's room: `tests/nest` of `src/lib/nest/audit/cuts.ts`. */
 const ownTests = (file: string): string => file.split('/')[2] ?? '';
@@ -59,7 +69,7 @@ function keep(kept: Kept, round: string): void {
 }
 
 function keptFor(seed: number, names: readonly string[]): Kept {
-	const known = { killed: {}, hung: [], reached: [], left: [], failing: [] };
+	const known = { killed: {}, hung: [], reached: [], left: [], failing: [], before: {} };
 	const none: Kept = { seed, names, rounds: [], known };
 	if (!existsSync(KEPT)) return none;
 	const read = JSON.parse(readFileSync(KEPT, 'utf8')) as Kept;

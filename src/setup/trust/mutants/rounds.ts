@@ -31,6 +31,8 @@ export interface Known {
 	left: string[];
 	/** Tests that fail in the copy with no mutant at all. */
 	failing: string[];
+	/** Files of tests whose common part reaches a mutant before they begin. */
+	readonly before: Record<number, string[]>;
 }
 
 /**
@@ -48,7 +50,7 @@ export async function runRound(
 		const judged = [...Object.keys(known.killed).map(Number), ...known.hung, ...spared];
 		const { failing } = known;
 		const order: Order = { judged, done, longest, fromStart: null, failing };
-		await runTests(folder, [room], order);
+		await runTests(folder, `tests/${room}/`, order);
 		done.push(...take(join(folder, 'words.jsonl'), known));
 		const hung = inHand(folder);
 		if (hung === null) return;
@@ -56,25 +58,29 @@ export async function runRound(
 	}
 }
 
+/** Rooms of tests asked of a mutant from the start, its own first. */
+export function roomsFor(own: string): string[] {
+	return [...new Set([own, ...OTHERS, ...OWN])].map((room) => `tests/${room}/`);
+}
+
 /**
- * Runs the tests with a mutant that works when its file is loaded, in a process of its own: first
- * those of its own room, then all. Changes `known`.
+ * Runs tests, folders or files, with a mutant that is there before anything is loaded, in a process
+ * of its own, one after the other until one kills it. Changes `known`.
  */
 export async function runFromStart(
 	folder: string,
 	id: number,
-	own: string,
+	tests: readonly string[],
 	known: Known,
 ): Promise<void> {
-	const others = [...new Set([...OTHERS, ...OWN])].filter((room) => room !== own);
-	for (const rooms of [[own], others]) {
+	known.reached.push(id);
+	for (const one of tests) {
 		const { failing } = known;
-		await runTests(folder, rooms, { judged: [], done: [], longest: 0, fromStart: id, failing });
+		await runTests(folder, one, { judged: [], done: [], longest: 0, fromStart: id, failing });
 		take(join(folder, 'words.jsonl'), known);
 		if (inHand(folder) !== null) known.hung.push(id);
 		if (id in known.killed || known.hung.includes(id)) return;
 	}
-	known.reached.push(id);
 }
 
 async function runTests(folder: string, rooms: readonly string[], order: Order): Promise<void> {
@@ -83,8 +89,7 @@ async function runTests(folder: string, rooms: readonly string[], order: Order):
 	writeFileSync(join(folder, 'words.jsonl'), '');
 	const quiet = ['--reporter=json', `--outputFile=${join(folder, 'tests.json')}`, '--bail'];
 	const bail = order.fromStart === null ? '0' : '1';
-	const names = rooms.map((room) => `tests/${room}/`);
-	await node(tool('vitest'), ['run', '--root', folder, ...names, ...quiet, bail], {
+	await node(tool('vitest'), ['run', '--root', folder, tests, ...quiet, bail], {
 		env: { TRUST_SCRATCH: folder },
 		stdio: ['ignore', 'ignore', 'ignore'],
 	});
@@ -99,6 +104,7 @@ function take(file: string, known: Known): string[] {
 	for (const line of words.split('\n')) {
 		const word = JSON.parse(line) as Word;
 		if ('killed' in word) known.killed[word.killed] = word.by;
+		else if ('before' in word) note(word.before, word.reached, known);
 		else if ('reached' in word) for (const id of word.reached) reached.add(id);
 		else if ('done' in word) done.push(word.done);
 		else if ('failing' in word) known.failing.push(word.failing);
@@ -108,6 +114,10 @@ function take(file: string, known: Known): string[] {
 	known.left = [...new Set(known.left)];
 	known.failing = [...new Set(known.failing)];
 	return done;
+}
+
+function note(file: string, ids: readonly number[], { before }: Known): void {
+	for (const id of ids) before[id] = [...new Set([...(before[id] ?? []), file])];
 }
 
 /** The mutant in hand when the process of the tests ended by force; null for none. */
