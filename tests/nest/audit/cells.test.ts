@@ -136,3 +136,16 @@ describe('a corner on a slanted side', () => {
 		expect(told(x + 30 * dx, y + 30 * dy, 44)).toHaveLength(1);
 	});
 });
+
+test('a tick less than the gap is taken for rounding, two are not', () => {
+	const boxes = [0, 1].map((i) => ({ id: `b${i}`, length: 100, width: 100 }));
+	const told = (apart: number) =>
+		auditOutlines(
+			[0, 100 + apart].map((x, i) => ({
+				...{ id: `b${i}`, copy: 0, x, y: 0, length: 100, width: 100, turn: 0 as const },
+			})),
+			boxes,
+			42,
+		);
+	expect([42, 41, 40, 0].map((apart) => told(apart).length)).toEqual([0, 0, 1, 1]);
+});

@@ -63,6 +63,21 @@ describe('two blanks', () => {
 	});
 });
 
+it('names the blank at fault by its place in the answer', () => {
+	const placed = [at('a', 0, 0, 20, 10), at('b', 0, 41, 20, 10)];
+	const answer = {
+		length: ticks(20),
+		placed,
+		unplaced: [],
+		bound: ticks(0),
+		proven: false,
+		effort: 0,
+	};
+	expect(auditRoll(pair, answer)).toEqual([
+		{ where: 'placed[1]', what: 'b lies outside the usable width.' },
+	]);
+});
+
 describe('counts', () => {
 	const two = roll(50, [blank('a', 20, 10, 2, FREE)]);
 	const [first, second] = [at('a', 0, 0, 20, 10), at('a', 0, 10, 20, 10, { copy: 1 })];
