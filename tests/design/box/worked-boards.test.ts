@@ -203,6 +203,41 @@ describe('through an opening', () => {
 	});
 });
 
+describe('a corner with a joint of its own', () => {
+	const tall = (
+		between: ['front' | 'bottom', 'front' | 'bottom'],
+		joint: 'first-past' | 'second-past',
+	) => {
+		const { boards } = figures({ ...cube, corners: [{ between, joint }] });
+		const size = (key: string) => toMm(boards.find((b) => b.key === key)!.long.up);
+		return [size('front'), size('bottom')];
+	};
+
+	it('runs the board past that is named first, whichever way round they are named', () => {
+		const past = tall(['front', 'bottom'], 'first-past');
+		expect(tall(['bottom', 'front'], 'second-past')).toEqual(past);
+		const other = tall(['bottom', 'front'], 'first-past');
+		expect(tall(['front', 'bottom'], 'second-past')).toEqual(other);
+		// What the one gains the other loses: a thickness of 18.
+		expect([past[0]! - other[0]!, past[1]! - other[1]!]).toEqual([18, -18]);
+	});
+});
+
+describe('a ring that a driver is set behind', () => {
+	it('is glued on all round its hole', () => {
+		const set = { ...driver, seat: { kind: 'ring' as const, material: 'mdf-12' } };
+		const { boards, seams } = figures({ ...cube, drivers: [set] });
+		const [ring, ...more] = boards.filter((b) => b.role === 'ring');
+		expect(more).toEqual([]);
+		const [seam] = seams.filter((s) => s.kind === 'face' && s.between.includes(ring!.name));
+		const [across, up] = [toMm(ring!.long.across), toMm(ring!.long.up)];
+		// Cut round the frame of 262, not round the cut-out of 232.
+		const hole = toMm(ring!.holes[0]!.size[0]!);
+		expect(hole).toBeGreaterThanOrEqual(262);
+		expect(seam!.area).toBeCloseTo(across * up - (Math.PI / 4) * hole ** 2, 1);
+	});
+});
+
 describe('what is said', () => {
 	it('of corners that are none, and of one named twice', () => {
 		const corners: Asked['corners'] = [

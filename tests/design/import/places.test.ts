@@ -83,6 +83,33 @@ describe('transforms of a drawing', () => {
 	});
 });
 
+describe('transforms that lean a drawing', () => {
+	// SVG 1.1, 7.6: skewX(a) takes x to x + y tan a, skewY(a) takes y to y + x tan a.
+	test.each([
+		['skewX(45)', 'M10 10V60H110V10'],
+		['skewY(45)', 'M0 10V60L100 160V110'],
+	])('%s', (transform, rest) => {
+		const text = `<svg><g transform="${transform}"><path d="M0 10H100"/></g><path d="${rest}"/></svg>`;
+		expect(sizes(drawn('svg', text)).area).toBeCloseTo(5000, 6);
+	});
+});
+
+describe('a curve given only by the points it passes through', () => {
+	test('is taken, and said to be uncertain, with what would be exact', () => {
+		// Seven points of a circle of radius 500.
+		const arc = [0, 1, 2, 3, 4, 5, 6].map((k) => (k - 3) * 0.03);
+		const [long, high] = [500 * Math.sin(0.09), 500 * Math.cos(0.09)];
+		const fit = arc.flatMap((a) => [11, long + 500 * Math.sin(a), 21, 500 * Math.cos(a) - high]);
+		const spline = entity('SPLINE', ...[70, 8, 71, 3, 72, 0, 73, 0, 74, 7], ...fit);
+		const [x, y] = [2 * long, -60];
+		const lines = [line(x, 0, x, y), line(x, y, 0, y), line(0, y, 0, 0)];
+		const d = drawn('dxf', dxfFile(section('ENTITIES', [...spline, ...lines.flat()])));
+		expect(said(d)).toMatch(/^1 curve given only by points they pass through/i);
+		expect(said(d)).toContain('control points, arcs or polylines it would be exact.');
+		expect(sizes(d).width).toBeCloseTo(60 + 500 - high, 1);
+	});
+});
+
 describe('curves', () => {
 	test.each([10, 0.1])('are followed as closely whatever the scale: %f', (scale) => {
 		const bow = (by: number) =>

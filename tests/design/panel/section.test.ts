@@ -58,6 +58,33 @@ describe('a section', () => {
 		expect(clothArea(s)).toBeCloseTo(599 * 3 + 2 * 6 * 3 + 2 * 12 * 3 + 2 * under * 3, 6);
 	});
 
+	test('ends flush on the side that is left bare', () => {
+		// Edges from the bottom round: the left one is the fourth.
+		const edges = { own: [{ edge: 4, end: 'bare' as const }] };
+		const s = sectionOf({ opening: rect(600, 400), cloth: 'carpet', layers: [STEP], edges })!;
+		const [board] = s.boards;
+		const box = s.cloths[0]!.regions.flatMap((r) => r.outline);
+		const [low, high] = [Math.min(...box.map((p) => p.x)), Math.max(...box.map((p) => p.x))];
+		expect(low).toBe(board!.from);
+		expect(high).toBe(board!.to + mm(3));
+		// Over the face, round the right edge, 16 under it, and both sides of the step.
+		const long = toMm((board!.to - board!.from) as never);
+		expect(clothArea(s)).toBeCloseTo((long + 3) * 3 + 12 * 3 + (3 + 16) * 3 + 2 * 6 * 3, 6);
+	});
+
+	test('has the cloth of a cover over the cover, down its sides, and not under it', () => {
+		const cover = { id: 'c', name: 'Cover', outline: at(200, 100, 200, 100), gap: 2 };
+		const ledge = { material: 'ply-6', outside: 20, inside: 15 };
+		const covers = [{ ...cover, cloth: 'vinyl', ledge }];
+		const s = sectionOf({ opening: rect(600, 400), covers })!;
+		const [own] = s.boards.filter((b) => b.of === 'cover');
+		// 200 less the gap, 1 on each side, and the vinyl, 1 thick.
+		expect([own!.from, own!.to].map((n) => toMm(n as never))).toEqual([202, 398]);
+		const high = toMm((own!.high - own!.low) as never);
+		expect(s.cloths.map((c) => c.cloth)).toEqual(['vinyl']);
+		expect(clothArea(s)).toBeCloseTo(198 + 2 * high, 6);
+	});
+
 	test('without cloth shows the boards alone', () => {
 		const s = sectionOf({ opening: rect(600, 400), layers: [STEP] })!;
 		expect(clothArea(s)).toBe(0);
