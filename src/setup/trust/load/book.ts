@@ -97,7 +97,7 @@ async function throughBook(page: Page, address: string): Promise<Seen> {
 const press = (page: Page, name: string): Promise<void> =>
 	page.getByRole('button', { name, exact: true }).click({ timeout: PATIENCE });
 
-const ROWS = `[...document.querySelectorAll('button')].filter((b) => /^Open\\s+Book \\d/.test(b.textContent.trim())).length`;
+const ROWS = `[...document.querySelectorAll('button')].filter((b) => /^Open\\s*Book \\d/.test(b.textContent.trim())).length`;
 
 /** The list of jobs after a start of the app, with at least so many in it. */
 async function toJobs(page: Page, address: string, least: number): Promise<void> {
