@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { perArea } from '../../src/lib/estimate/material';
 import { makeOrder } from '../../src/lib/estimate/order';
 import { job as schema } from '../../src/lib/job/job';
+import { mm } from '../../src/lib/measure/length';
 import { plan } from '../../src/lib/plan';
 
 const job = schema.parse({
@@ -34,6 +36,7 @@ describe('sundries in packs', () => {
 		const [line] = makeOrder(job, [], [], [{ kind: 'damping', amount: 1, for: 'floor' }]).order
 			.lines;
 		expect(line?.buy).toBe(3); // 1.1 m2 in sheets of 0.5 m2
+		expect(line?.need.number).toBeCloseTo(1.1, 12);
 	});
 
 	it('adds no spare to sheets: nothing of them runs down the side of a pot', () => {
@@ -49,6 +52,36 @@ describe('sundries in packs', () => {
 			['g', 3, 10],
 		]);
 		expect(lines[0]?.spare.number).toBeCloseTo(1 - 0.914, 9);
+	});
+
+	it('takes packs typed for the job for what they hold', () => {
+		const screws = { id: 's', name: 'Screws', kind: 'screws', pack: 200, price: 9.5, use: 2 };
+		const shop = schema.parse({ stock: { sundries: [screws] } });
+		const [line] = makeOrder(shop, [], [], [{ kind: 'screws', amount: 30, for: 'box' }]).order
+			.lines;
+		expect(line).toMatchObject({ buy: 3, need: { number: 430 }, spare: { number: 170 } });
+	});
+
+	it('says what the stock does not list, to two places, for what it is first', () => {
+		const needs = [
+			{ kind: 'contact-adhesive' as const, amount: 0.1234, for: 'both faces of Tray' },
+			{ kind: 'contact-adhesive' as const, amount: 1, for: 'Lid' },
+		];
+		const { problems, order } = makeOrder(schema.parse({}), [], [], needs);
+		expect(order.lines).toEqual([]);
+		expect(problems.map((p) => p.what)).toEqual([
+			'The work takes contact adhesive (1.12 square metres, for both faces of Tray), but the stock lists none, so the order leaves it out.',
+		]);
+	});
+
+	it('a square of the cheapest sheet that has a price, though it be the least there is', () => {
+		const sheets = [2, 0.01, 0].map((price, i) => ({
+			...{ id: `s${i}`, material: 'ply', length: 1000, width: 500, price },
+		}));
+		const materials = [{ id: 'ply', name: 'Ply', nominal: 12, measured: 12 }];
+		const priced = schema.parse({ stock: { materials, sheets } });
+		expect(perArea(priced, 'ply') * mm(1000) * mm(500)).toBeCloseTo(1, 9);
+		expect(perArea(priced, 'mdf')).toBe(0);
 	});
 
 	it('counts what is of no kind in packs, however much one holds', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { degrees, printAngle, radians } from '../../src/lib/measure/angle';
-import { inches, mm, snap, ticks, toMm } from '../../src/lib/measure/length';
+import { inches, mm, snap, ticks, toInches, toMm } from '../../src/lib/measure/length';
 import { around, lastOf, nth, theOne } from '../../src/lib/measure/lists';
 import { massIn, printMass, roundMass, showMass } from '../../src/lib/measure/mass';
 import { money } from '../../src/lib/measure/money';
@@ -18,6 +18,7 @@ const INCHES = { unit: 'in', fraction: 32, decimal: '.' } as const;
 describe('ticks', () => {
 	test('1600 to the millimetre, 40640 to the inch, and no part of one', () => {
 		expect([mm(1), inches(1), toMm(mm(12.5))]).toEqual([1600, 40_640, 12.5]);
+		expect(toInches(mm(38.1))).toBe(1.5);
 		expect([snap(7.4), snap(7.5), snap(-7.6)]).toEqual([7, 8, -8]);
 		expect(Object.is(ticks(-0), 0)).toBe(true);
 		expect(() => ticks(0.5)).toThrow('bug: 0.5');
@@ -42,6 +43,13 @@ describe('ticks', () => {
 		expect(read('-10000.001').ok).toBe(false);
 		expect(read(`1${' '.repeat(118)}+`)).toMatchObject({ what: expect.stringContaining('early') });
 		expect(read('1+'.repeat(59) + '12')).toEqual({ ok: true, value: 71 * 1_600_000 });
+		// What stands past the longest text is never cut off unseen.
+		const long = `1${' '.repeat(118)}0`;
+		expect(read(long)).toMatchObject({ what: expect.stringContaining('"0"') });
+		expect(read(` ${'1+'.repeat(59)}12 `)).toEqual({ ok: true, value: 71 * 1_600_000 });
+		expect(read(`${'1+'.repeat(59)}12 5`)).toMatchObject({
+			what: expect.stringContaining('too long'),
+		});
 		expect(read('1+'.repeat(60) + '1')).toMatchObject({
 			what: '"1+1+1+1+1+1+1+1+1+1+…" is too long a text to read.',
 		});
@@ -58,6 +66,7 @@ describe('ticks', () => {
 		expect(read('3 in * 2')).toEqual({ ok: true, value: 6 * 40_640 });
 		expect(read('5 - 1/4 - 1/2')).toEqual({ ok: true, value: 4.25 * 40_640 });
 		expect(read('1 8/8').ok).toBe(false);
+		expect(read('1 5/0')).toMatchObject({ what: '"1 5/0" divides by nothing.' });
 	});
 });
 

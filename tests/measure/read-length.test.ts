@@ -67,6 +67,7 @@ describe('what is refused, with what was seen and what is right', () => {
 	test.each([
 		['', metric, 'Nothing', '600'],
 		['1,5', metric, '"1,5" has a comma', '1.5'],
+		['12,', metric, '"12," has a comma', 'Write 12, with'],
 		['1.200', comma, '"1.200" has a point', '1,200'],
 		['1,200.5', metric, '"1,200.5" has a comma', '1200.5'],
 		['1.2.3', metric, 'more than one decimal sign', 'one'],

@@ -17,7 +17,7 @@ describe('hostile input is refused in words or planned, drawn and printed', () =
 		const tried = cases(kind, runs(40, 12));
 		expect(tried.length).toBeGreaterThan(10);
 		for (const one of tried)
-			expect({ seed: one.seed, amiss: await through(one, fonts) }).toEqual({
+			expect({ seed: one.seed, amiss: (await through(one, fonts)).amiss }).toEqual({
 				seed: one.seed,
 				amiss: [],
 			});
@@ -25,8 +25,20 @@ describe('hostile input is refused in words or planned, drawn and printed', () =
 
 	test('to the end of the way: on paper', async () => {
 		const onPaper = { ...cases('job', 1)[0]!, paper: true, text: jobs.whole[1]! };
-		expect(await through(onPaper, fonts)).toEqual([]);
+		expect(await through(onPaper, fonts)).toEqual({ end: 'planned', amiss: [] });
 	});
+});
+
+test('whether a case was refused, planned or laid out is told', async () => {
+	const [job, nest] = [cases('job', 1)[0]!, cases('nest', 1)[0]!];
+	const end = async (one: typeof job, text: string) =>
+		(await through({ ...one, text, paper: false }, fonts)).end;
+	expect(await end(job, '{')).toBe('refused');
+	expect(await end(nest, '{')).toBe('refused');
+	expect(await end(nest, '{"nest": "roll"}')).toBe('refused');
+	expect(await end(job, jobs.parts[0]!)).toBe('planned');
+	const roll = { nest: 'roll', width: 500, pieces: [{ id: 'a', length: 9, width: 9, count: 1 }] };
+	expect(await end(nest, JSON.stringify(roll))).toBe('answered');
 });
 
 test('a case is the same whenever it is made, and another number is another case', () => {

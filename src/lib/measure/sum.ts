@@ -30,10 +30,12 @@ const LONGEST_TEXT = 120;
  * A small sum of products, each term with its own unit: `360 + 2*17.6`. Throws a {@link Refusal}.
  */
 export function readSum(text: string, decimal: '.' | ',', units: Units): Ratio {
-	const scan: Scan = { text: plain(text.slice(0, LONGEST_TEXT + 1)), decimal, at: 0 };
+	const said = text.trim();
+	// One more is looked at than is read: what is too long is refused, not cut off unseen.
+	const scan: Scan = { text: plain(said.slice(0, LONGEST_TEXT + 1)), decimal, at: 0 };
 	const example = `Write a ${units.kind} such as ${units.example}.`;
 	if (scan.text === '') throw new Refusal('Nothing is written here.', example);
-	if (scan.text.length > LONGEST_TEXT) {
+	if (Math.max(said.length, scan.text.length) > LONGEST_TEXT) {
 		throw new Refusal(`"${scan.text.slice(0, 20)}…" is too long a text to read.`, example);
 	}
 	const negative = take(scan, /[+-]\s*/y)?.[0].startsWith('-') ?? false;

@@ -51,6 +51,7 @@ function together(rows: readonly Row[], date: string): TrustLine {
 		tried: sum((row) => row.tried),
 		stood: sum((row) => row.survived),
 		said: [
+			`${sum((row) => row.ends?.['planned'] ?? 0)} planned and drawn, ${sum((row) => row.ends?.['answered'] ?? 0)} laid out, ${sum((row) => row.ends?.['refused'] ?? 0)} refused in words where they were read`,
 			`${sum((row) => row.crashed ?? 0)} crashed or had to be stopped; ${slow} ended after more than 2 s of work; ${found.length - slow - sum((row) => row.crashed ?? 0)} otherwise wrong`,
 			`slowest ${most((row) => row.slowest ?? 0).toFixed(1)} s of work, at most ${most((row) => row.peak ?? 0).toFixed(0)} MiB`,
 			`not covered: ${rows[0]?.notCovered ?? ''}`,

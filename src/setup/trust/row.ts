@@ -8,6 +8,8 @@ export interface Row {
 	/** Strange words that were run. */
 	readonly executed?: number;
 	readonly crashed?: number;
+	/** How many cases came to each end. */
+	readonly ends?: Readonly<Record<string, number>>;
 	/** Seconds of work of the slowest case. */
 	readonly slowest?: number;
 	/** MiB. */

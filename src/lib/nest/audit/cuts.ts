@@ -81,6 +81,7 @@ export class CutAudit {
 			isX ? { ...region, x: from, length: to - from } : { ...region, y: from, width: to - from };
 		const [low, high] = cut.gives;
 		if (at < start || at > end) this.fault(cut, 'The cut lies outside the board.');
+		if (at !== lowEnd) this.fault(cut, 'The blade does not run where the trim ends.');
 		if (!sameSide(low, span(start, lowEnd), isX))
 			this.fault(cut, 'The lower side does not add up.');
 		if (!sameSide(high, span(highStart, Math.max(highStart, end)), isX))

@@ -1,6 +1,8 @@
 import { nth, around } from '../../measure';
 import {
+	common,
 	commonArea,
+	regionArea,
 	bounds,
 	perimeter,
 	flatten,
@@ -103,12 +105,14 @@ function overlap(a: Lying, b: Lying): boolean {
 	if (edgesNear(a, b.box, 0).some(([p, q]) => near.some(([r, s]) => cross(p, q, r, s))))
 		return true;
 	if (boxGap(a.box, b.box) >= 0) return false;
-	// No edges cross: one may still hold the other, outside its holes.
-	const shared = commonArea([a.outline], [b.outline]);
+	// No edges cross: one may still hold the other, outside its holes, or lap it edge upon edge.
+	const shared = common([a.outline], [b.outline]);
+	const all = shared.reduce((sum, region) => sum + regionArea(region), 0);
 	const inHoles = (of: Lying, other: Lying): number =>
 		of.holes.reduce((sum, hole) => sum + commonArea([hole], [other.outline]), 0);
-	const rounding = perimeter(a.outline) + perimeter(b.outline);
-	return shared - inHoles(a, b) - inHoles(b, a) > rounding;
+	// A sliver a tick wide all along is rounding.
+	const sliver = shared.reduce((sum, region) => sum + perimeter(region.outline), 0);
+	return all - inHoles(a, b) - inHoles(b, a) > sliver;
 }
 
 /** The edges that come within a distance of a box: the others need no comparing. */

@@ -19,14 +19,18 @@ export const CANARIES: readonly string[] = [
 /** Fields that hold words of a person's own; another text elsewhere makes another job, or none. */
 const WORDS = /^(name|number|revision|customer|vehicle|notes|code|picture)$/;
 
-/** The job with the canary before every text that a person words freely. */
-export function withCanary(job: unknown, canary: string): unknown {
+/**
+ * The job with a canary before every text that a person words freely: always the same one, or the
+ * next one each time.
+ */
+export function withCanary(job: unknown, canary: string | (() => string)): unknown {
 	if (Array.isArray(job)) return job.map((entry) => withCanary(entry, canary));
 	if (typeof job !== 'object' || job === null) return job;
+	const next = (): string => (typeof canary === 'string' ? canary : canary());
 	return Object.fromEntries(
 		Object.entries(job).map(([key, value]) => [
 			key,
-			typeof value === 'string' && WORDS.test(key) ? canary + value : withCanary(value, canary),
+			typeof value === 'string' && WORDS.test(key) ? next() + value : withCanary(value, canary),
 		]),
 	);
 }

@@ -3,7 +3,7 @@ import { Worker } from 'node:worker_threads';
 import { loadFonts } from '../../../cli/fonts';
 import { hostileCase } from './cases';
 import { sampleJobs } from './sample-jobs';
-import { through } from './through';
+import { through, type Way } from './through';
 import { MOST_WORK, WATCH } from './watch';
 
 /*
@@ -15,6 +15,8 @@ export interface Tried {
 	readonly seed: number;
 	/** Seconds of processor time. */
 	readonly work: number;
+	/** How far it came; 'threw' where it came to no end of its own. */
+	readonly end: Way['end'] | 'threw';
 	readonly amiss: readonly string[];
 	/** Peak of the process so far, MiB. */
 	readonly peak: number;
@@ -31,13 +33,16 @@ async function tryAll(seeds: readonly number[]): Promise<void> {
 		say({ begins: seed });
 		const from = process.cpuUsage();
 		begun[0] = from.user + from.system;
-		const amiss = await through(hostileCase(seed, jobs), fonts).catch((error: unknown) => [
-			`threw: ${error instanceof Error ? (error.stack ?? error.message).slice(0, 700) : String(error)}`,
-		]);
+		const way = await through(hostileCase(seed, jobs), fonts).catch((error: unknown) => ({
+			end: 'threw' as const,
+			amiss: [
+				`threw: ${error instanceof Error ? (error.stack ?? error.message).slice(0, 700) : String(error)}`,
+			],
+		}));
 		begun[0] = 0;
 		const { user, system } = process.cpuUsage(from);
 		const peak = process.resourceUsage().maxRSS / 1024;
-		say({ seed, work: (user + system) / 1e6, amiss, peak } satisfies Tried);
+		say({ seed, work: (user + system) / 1e6, ...way, peak } satisfies Tried);
 	}
 	await watchdog.terminate();
 }

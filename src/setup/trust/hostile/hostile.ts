@@ -16,10 +16,12 @@ const MOST_MEMORY = 1024;
 /** Hostile input through reading, planning, drawing and printing. */
 export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Promise<Row> {
 	const tally = { tried: 0, amiss: 0, down: 0, slowest: 0, slow: 0, peak: 0, work: 0 };
+	const ends = { refused: 0, planned: 0, answered: 0, threw: 0 };
 	const found: string[] = [];
 	const begun = performance.now();
 	const told = (tried: Tried): void => {
 		tally.tried++;
+		ends[tried.end]++;
 		tally.work += tried.work;
 		tally.slowest = Math.max(tally.slowest, tried.work);
 		tally.peak = Math.max(tally.peak, tried.peak);
@@ -40,12 +42,13 @@ export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Pr
 		tried: tally.tried,
 		survived: tally.tried - found.length,
 		crashed: tally.down,
+		ends,
 		executed: 0,
 		slowest: tally.slowest,
 		peak: tally.peak,
 		found,
 		notes: [
-			`${(tally.tried / seconds).toFixed(0)} cases a second, ${((1000 * tally.work) / tally.tried).toFixed(0)} ms of work each`,
+			`${(tally.tried / seconds).toFixed(0)} cases a second, ${((1000 * tally.work) / tally.tried).toFixed(0)} ms of work each; ${ends.planned} planned and drawn, ${ends.answered} laid out, ${ends.refused} refused in words`,
 		],
 		notCovered:
 			'pictures (only the browser decodes them), the search at its full effort, merges of the store',

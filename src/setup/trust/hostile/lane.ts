@@ -20,7 +20,8 @@ export async function lane(span: Span, told: (tried: Tried) => void): Promise<vo
 	for (let left = span; left.count > 0;) {
 		const { done, inHand, how } = await attempt(left, told);
 		const gone = inHand === null ? 0 : 1;
-		if (inHand !== null) told({ seed: inHand, work: MOST_WORK, amiss: [`down: ${how}`], peak: 0 });
+		if (inHand !== null)
+			told({ seed: inHand, work: MOST_WORK, end: 'threw', amiss: [`down: ${how}`], peak: 0 });
 		if (done + gone === 0) throw new Error(`the cases cannot be tried: ${how}`);
 		const count = left.count - done - gone;
 		left = { ...left, first: left.first + (done + gone) * left.step, count };

@@ -33,14 +33,26 @@ import type { Case, Kind } from './cases';
 /** Work units of each search: what is tried is the way through, not how good the layout is. */
 const EFFORT = 100;
 
-export async function through(hostile: Case, fonts: Fonts): Promise<string[]> {
+export async function through(hostile: Case, fonts: Fonts): Promise<Way> {
 	const { kind, text } = hostile;
 	if (kind === 'nest') return ofNest(text);
 	const file = kind === 'job' ? text : JSON.stringify(jobAround(kind, text));
 	const read = parseJobText(file);
-	if ('problems' in read) return wordsAmiss(read.problems, text);
-	return ofPlan(await planned(read), hostile, fonts);
+	if ('problems' in read) return refused(read.problems, text);
+	return { end: 'planned', amiss: ofPlan(await planned(read), hostile, fonts) };
 }
+
+/** How far a case came, and what should not be. */
+export interface Way {
+	/** Refused where it was read; or planned and drawn, or laid out and answered. */
+	readonly end: 'refused' | 'planned' | 'answered';
+	readonly amiss: readonly string[];
+}
+
+const refused = (problems: Plan['problems'], text: string): Way => ({
+	end: 'refused',
+	amiss: wordsAmiss(problems, text),
+});
 
 async function planned({ file, twice }: { file: unknown; twice: Plan['problems'] }): Promise<Plan> {
 	const made = await makePlan(file, { effort: EFFORT });
@@ -87,13 +99,14 @@ function drawingsOf(plan: Plan): { readonly text: string; readonly faults: reado
 	};
 }
 
-function ofNest(text: string): string[] {
+function ofNest(text: string): Way {
 	const read = parseText(text);
-	if ('problems' in read) return wordsAmiss(read.problems, text);
+	if ('problems' in read) return refused(read.problems, text);
 	const nest = readNest(read.file);
-	if ('problems' in nest) return wordsAmiss(nest.problems, text);
+	if ('problems' in nest) return refused(nest.problems, text);
 	answerNest(nest.nest, { seed: 1, effort: EFFORT, seconds: null });
-	return auditedNest(nest.nest).map((fault) => `audit: ${JSON.stringify(fault)}`);
+	const faults = auditedNest(nest.nest);
+	return { end: 'answered', amiss: faults.map((fault) => `audit: ${JSON.stringify(fault)}`) };
 }
 
 /** What is answered, laid before the auditor: the command line prints it without. */

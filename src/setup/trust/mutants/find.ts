@@ -13,6 +13,8 @@ export interface Mutant {
 	readonly kind: string;
 	/** What stands there instead; null for a statement that is left out. */
 	readonly text: string | null;
+	/** Works once: a constant of the file, or in a file that remembers what it has made. */
+	readonly once: boolean;
 }
 
 export interface Numbered extends Mutant {
@@ -72,8 +74,10 @@ const NAMES: ReadonlyMap<string, string> = new Map([
 export function mutantsOf(file: string, text: string): Mutant[] {
 	const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
 	const found: Mutant[] = [];
+	const remembers = /^(export )?const \w+ = new (Weak)?Map\b/m.test(text);
 	const add = (node: ts.Node, kind: string, instead: string | null): void => {
-		found.push({ file, start: node.getStart(), end: node.getEnd(), kind, text: instead });
+		const [start, end] = [node.getStart(), node.getEnd()];
+		found.push({ file, start, end, kind, text: instead, once: remembers || !isCalled(node) });
 	};
 	const visit = (node: ts.Node): void => {
 		if (isNoWork(node)) return;
@@ -94,6 +98,13 @@ function isNoWork(node: ts.Node): boolean {
 		ts.isInterfaceDeclaration(node) ||
 		ts.isTypeAliasDeclaration(node)
 	);
+}
+
+/** Within a function, or a field that is set when something is made: done again at every call. */
+function isCalled(node: ts.Node): boolean {
+	for (let at: ts.Node | undefined = node.parent; at; at = at.parent)
+		if (ts.isFunctionLike(at) || ts.isPropertyDeclaration(at)) return true;
+	return false;
 }
 
 type Add = (node: ts.Node, kind: string, instead: string | null) => void;

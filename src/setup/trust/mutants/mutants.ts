@@ -5,7 +5,7 @@ import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
 import { chooseMutants, roomOf, ROOMS } from './choose';
 import type { Numbered } from './find';
-import { type Known, type Round, ROUNDS, runRound } from './rounds';
+import { type Known, type Round, roomsFor, ROUNDS, runFromStart, runRound } from './rounds';
 import { makeScratch } from './scratch';
 import { EQUIVALENT } from './equivalent';
 
@@ -25,36 +25,51 @@ const KEPT = join(ROOT, 'out', 'trust-mutants.json');
 export async function mutants({ seed, count = 420, note }: Asked): Promise<Row[]> {
 	const chosen = chooseMutants(seed, count);
 	const kept = keptFor(seed, chosen.map(nameOf));
-	const left = ROUNDS.filter((round) => !kept.rounds.includes(keyOf(round)));
-	if (left.length > 0) await tryIn(left, chosen, kept, note);
+	const folder = join(tmpdir(), `kerf-and-nap-mutants-${process.pid}`);
+	makeScratch(folder, chosen);
+	for (const round of ROUNDS.filter((one) => !kept.rounds.includes(keyOf(one)))) {
+		note(`mutants: ${dead(kept)} killed; now the tests of ${keyOf(round)}`);
+		const far = ({ file }: Numbered): boolean => !file.startsWith(`src/lib/${round.room}/`);
+		const spared = round.own ? chosen.filter(far).map(({ id }) => id) : [];
+		await runRound(folder, round, kept.known, spared);
+		keep(kept, keyOf(round));
+	}
+	for (const mutant of chosen) {
+		const { id } = mutant;
+		const key = `from the start: ${id}`;
+		const tests = testsFromStart(mutant, kept);
+		if (isDead(id, kept) || tests.length === 0 || kept.rounds.includes(key)) continue;
+		note(`mutants: ${dead(kept)} killed; now number ${id}, from the start`);
+		await runFromStart(folder, id, tests, kept.known);
+		keep(kept, key);
+	}
+	rmSync(folder, { recursive: true, force: true });
 	return ROOMS.map(([room]) => rowOf(room, chosen, kept));
 }
 
 const keyOf = ({ room, own }: Round): string => `${room}${own ? ' alone' : ''}`;
 
-async function tryIn(
-	rounds: readonly Round[],
-	chosen: readonly Numbered[],
-	kept: Kept,
-	note: Asked['note'],
-): Promise<void> {
-	const folder = join(tmpdir(), `kerf-and-nap-mutants-${process.pid}`);
-	makeScratch(folder, chosen);
-	for (const round of rounds) {
-		const killed = Object.keys(kept.known.killed).length;
-		note(`mutants: ${killed} killed; now the tests of ${keyOf(round)}`);
-		const far = ({ file }: Numbered): boolean => !file.startsWith(`src/lib/${round.room}/`);
-		const spared = round.own ? chosen.filter(far).map(({ id }) => id) : [];
-		await runRound(folder, round, kept.known, spared);
-		kept.rounds.push(keyOf(round));
-		mkdirSync(join(ROOT, 'out'), { recursive: true });
-		writeFileSync(KEPT, JSON.stringify(kept, null, '\t') + '\n');
-	}
-	rmSync(folder, { recursive: true, force: true });
+const dead = ({ known }: Kept): number => Object.keys(known.killed).length + known.hung.length;
+
+const isDead = (id: number, { known }: Kept): boolean =>
+	id in known.killed || known.hung.includes(id);
+
+/** Tests that tell of a mutant only when it is there before they are loaded. */
+function testsFromStart({ id, file, once }: Numbered, { known }: Kept): readonly string[] {
+	return once ? roomsFor(ownTests(file)) : (known.before[id] ?? []);
+}
+
+/** The folder of tests of a file's room: `tests/nest` of `src/lib/nest/audit/cuts.ts`. */
+const ownTests = (file: string): string => file.split('/')[2] ?? '';
+
+function keep(kept: Kept, round: string): void {
+	kept.rounds.push(round);
+	mkdirSync(join(ROOT, 'out'), { recursive: true });
+	writeFileSync(KEPT, JSON.stringify(kept, null, '\t') + '\n');
 }
 
 function keptFor(seed: number, names: readonly string[]): Kept {
-	const known = { killed: {}, hung: [], reached: [], left: [] };
+	const known = { killed: {}, hung: [], reached: [], left: [], failing: [], before: {} };
 	const none: Kept = { seed, names, rounds: [], known };
 	if (!existsSync(KEPT)) return none;
 	const read = JSON.parse(readFileSync(KEPT, 'utf8')) as Kept;
