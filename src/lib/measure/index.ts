@@ -27,10 +27,15 @@ export {
 	printForBench,
 	printLength,
 	type Ruler,
+	sayLeast,
+	sayLength,
+	sayLengths,
+	sayMost,
+	sayRange,
 	showLength,
 	showMm,
 	UNITS,
 	writeLength,
 } from './ruler';
-export { fromLitres, showVolume, toLitres, volumeUnit } from './volume';
+export { fromLitres, sayVolume, showVolume, toLitres, volumeUnit } from './volume';
 export { wholeShares } from './whole-shares';

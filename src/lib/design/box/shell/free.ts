@@ -2,7 +2,6 @@ import { crossings, type Point, tidy } from '../../../geometry';
 import type { ShapeOf, OutlineDrawing } from '../../../job';
 import { importShape } from '../../import';
 import type { Drawn, Undrawn } from '../../shape';
-import { shown } from '../shown';
 import { planeArea } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
@@ -31,7 +30,7 @@ export function freeCorners(shape: Free, log: ProblemLog): Point[] | null {
 	if (crossing) {
 		log.stop(
 			path,
-			`The profile crosses itself near ${shown(crossing.at.x)}, ${shown(crossing.at.y)} mm.`,
+			`The profile crosses itself near ${log.say([crossing.at.x, crossing.at.y], ', ')}.`,
 			'Give the corners in the order they follow round the box.',
 		);
 		return null;
