@@ -67,7 +67,7 @@ function drawnCorners(
 	path: readonly string[],
 	log: ProblemLog,
 ): readonly Point[] | null {
-	const found = read.get(drawing) ?? importShape(drawing);
+	const found = read.get(drawing) ?? importShape(drawing, log.ruler);
 	read.set(drawing, found);
 	for (const { kind, what, fix } of found.complaints) log[kind](path, what, fix);
 	if (!found.outline) return null;

@@ -60,7 +60,7 @@ function noHost(bench: Bench, layer: Layer, i: number): void {
 
 function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFigure | null {
 	const path = ['layers', i];
-	const drawn = placeShape(layer.outline);
+	const drawn = placeShape(layer.outline, bench.job.shop.ruler);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	const board = boardAsked(bench, layer.material, [...path, 'material']);
 	if (drawn.outline === null || !board) return null;
