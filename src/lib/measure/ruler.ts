@@ -105,6 +105,11 @@ export function handOf(ruler: Ruler): Hand {
 	return { unit: ruler.unit, decimal: ruler.decimal };
 }
 
+/** A ruler, as fine as there is one, to answer in what was read by this hand. */
+export function rulerOf({ unit, decimal }: Hand): Ruler {
+	return { unit: unit === 'm' ? 'mm' : unit, fraction: 64, decimal };
+}
+
 /** The finest mark of a ruler, in ticks; a metric one has them as close as is asked. */
 function markOf({ unit, fraction }: Ruler, metric: number = FINEST): number {
 	return unit === 'in' ? TICKS_PER_INCH / fraction : metric;
