@@ -35,6 +35,7 @@ export {
 	sayRange,
 	showLength,
 	UNITS,
+	wholeMost,
 	writeLength,
 } from './ruler';
 export { fromLitres, sayVolume, showVolume, toLitres, volumeUnit } from './volume';

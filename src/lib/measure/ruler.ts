@@ -81,6 +81,11 @@ export function sayMost(l: number, ruler: Ruler): string {
 	return sayLength(toMark(l, ruler, Math.floor), ruler);
 }
 
+/** A limit from above in round figures: a whole millimetre, or as {@link sayMost} in inches. */
+export function wholeMost(l: number, ruler: Ruler): string {
+	return sayMost(ruler.unit === 'in' ? l : Math.floor(l / TICKS_PER_MM) * TICKS_PER_MM, ruler);
+}
+
 /** What lies between two limits, `3 to 5 mm`: neither end as it is said lies outside them. */
 export function sayRange(from: number, to: number, ruler: Ruler): string {
 	return sayLengths([toMark(from, ruler, Math.ceil), toMark(to, ruler, Math.floor)], ruler, ' to ');
