@@ -7,6 +7,8 @@ import { wordsOn } from './words-on';
 
 /* Everything a plan says, and which units it says it in. */
 
+type Unit = 'mm' | 'cm' | 'in';
+
 /** One thing said, and where. */
 interface Said {
 	readonly where: string;
@@ -18,53 +20,51 @@ export function allSaid(plan: Plan): Said[] {
 	const pages = [...printPack(plan), ...labelPages(plan), ...templatePages(plan)];
 	const lists = [...plainFiles('order', plan), ...plainFiles('cutting-list', plan)];
 	return [
-		// A paragraph is several texts: a figure and its unit may stand on two lines.
+		// A sentence is several lines, each a text: a figure and its unit may stand on two of them.
 		...pages.map((p) => ({ where: p.title, text: wordsOn(p.marks).join(' \n') })),
 		...lists.map((f) => ({ where: f.name, text: String(f.data) })),
-		...plan.problems.map((p) => ({ where: p.path.join('/'), text: `${p.what}\n${p.fix}` })),
+		...problemsSaid(plan),
 	];
 }
 
+export const problemsSaid = ({ problems }: Plan): Said[] =>
+	problems.map((p) => ({ where: p.path.join('/'), text: `${p.what}\n${p.fix}` }));
+
+/** Units of length, area, volume, mass and speed by their marks, and those that may be words too. */
+const MILLIMETRES = /(?<!\w)(?:mm|millimet\w+)(?!\w)/g;
 const METRIC =
-	/(?<![\w])(?:mm|cm|dm|m2|m²|m3|m³|mm2|mm²|cm2|cm²|cm³|kg|ml|litres?|millimet\w+|centimet\w+|metres?|kilograms?)(?!\w)|\d\s(?:m|g|L|l)(?![\w/])|(?:m\/s|mm\/N)/g;
+	/(?<!\w)(?:mm|cm|dm|[mc]?m[23²³]|kg|ml|lit(?:re|er)s?|(?:milli|centi)?met(?:re|er)s?|kilograms?|km\/h|m\/s|mm\/N)(?!\w)|\d (?:m|g|L|l)(?![\w/])/g;
 const INCHES =
-	/(?<!\w)(?:in²|in3|in³|ft|ft2|ft²|ft3|ft³|lb|lbs|inch|inches|feet|yards?)(?!\w)|\d\sin(?![\w-])|\d"/g;
+	/(?<!\w)(?:(?:in|ft|yd)[23²³]|ft|yd|lbs?|ft\/s|mph|inch(?:es)?|feet|yards?|pounds?)(?!\w)|\d\s+in(?![\w-]|\s+all|\s+the)/g;
 
-/** What stands round a unit, enough to find it by. */
-const ROUND = 60;
-
-export interface Allowed {
-	/** What is taken out before anything is looked for. */
+/** Words of the other country that stay, each with the reason. */
+export interface Kept {
 	readonly words: RegExp;
 	readonly why: string;
 }
 
-/** Units of the other country that these texts hold, with the words round them. */
-export function strangeUnits(
-	all: readonly Said[],
-	unit: 'mm' | 'cm' | 'in',
-	allowed: readonly Allowed[],
-): string[] {
-	const strange = unit === 'in' ? METRIC : INCHES;
+/** Enough of what stands round a unit to find it by. */
+const ROUND = 60;
+
+/** Units strange to a shop that measures in this one, with the words round them. */
+export function strangeUnits(all: readonly Said[], unit: Unit, kept: readonly Kept[]): string[] {
+	const strange = { mm: [INCHES], cm: [INCHES, MILLIMETRES], in: [METRIC] }[unit];
 	return all.flatMap(({ where, text }) => {
-		const rest = allowed.reduce((left, a) => left.replace(a.words, '·'), text);
-		const found = [
-			...rest.matchAll(strange),
-			...(unit === 'cm' ? rest.matchAll(/(?<!\w)mm(?!\w)/g) : []),
-		];
-		return found.map(
-			(m) => `${where}: ${rest.slice(Math.max(0, m.index - ROUND), m.index + m[0].length + 20)}`,
-		);
+		const rest = kept.reduce((left, { words }) => left.replace(words, '·'), text);
+		const found = strange.flatMap((words) => [...rest.matchAll(words)]);
+		const round = (at: number): string => rest.slice(Math.max(0, at - ROUND), at + ROUND);
+		return found.map((m) => `${where}: ${round(m.index).replace(/\s+/g, ' ')}`);
 	});
 }
 
-const OWN_WORDS = ['name', 'note', 'notes', 'number', 'customer', 'vehicle', 'revision'];
+/** Fields whose words are the person's own. */
+const OWN_WORDS = ['name', 'note', 'notes', 'number', 'customer', 'vehicle', 'revision', 'address'];
 
-/** The job on another ruler, with no unit left in its own words. */
-export function onRuler(file: JobFile, unit: 'mm' | 'cm' | 'in'): JobFile {
+/** The job on that ruler, with no unit in its own words. */
+export function onRuler(file: JobFile, unit: Unit): JobFile {
 	const bare = JSON.parse(JSON.stringify(file), (key, value: unknown) =>
 		typeof value === 'string' && OWN_WORDS.includes(key)
-			? value.replace(/\b(?:mm|cm|m2|in|inch|kg|ft|lb)\b/g, 'units')
+			? value.replace(/\b(?:mm|cm|m2|m|in|inch|kg|g|L|ft|lb)\b/g, 'units')
 			: value,
 	) as JobFile;
 	return { ...bare, shop: { ...bare.shop, ruler: { unit, fraction: 32, decimal: '.' } } };

@@ -65,8 +65,8 @@ export function cornerVerdicts(
 		const corners = cornersOf(line.flaps, cloth);
 		const groups = new Map<string, InsideCorner[]>();
 		for (const c of corners) {
-			const alike = line.name === null ? snap(c.radius) : leavesBare(c);
-			const key = follows(c, cloth) ? '' : `${alike} ${c.height}`;
+			// One that is all but straight, of a radius past all reckoning, is followed by any cloth.
+			const key = follows(c, cloth) ? '' : `${likeness(line, c)} ${c.height}`;
 			groups.set(key, [...(groups.get(key) ?? []), c]);
 		}
 		return [...groups].map(([key, alike]) =>
@@ -74,6 +74,9 @@ export function cornerVerdicts(
 		);
 	});
 }
+
+const likeness = (line: EdgeLine, c: InsideCorner): string =>
+	String(line.name === null ? snap(c.radius) : leavesBare(c));
 
 const cornersOf = (flaps: readonly Flap[], cloth: Cloth): InsideCorner[] =>
 	insideCorners(flaps, STILL, cloth.standOff);

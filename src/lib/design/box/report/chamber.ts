@@ -123,7 +123,7 @@ function sealedOf(
 	if (found.qtc > 1.5) {
 		log.check(
 			path,
-			`In ${two(acting)} L this driver comes to a Qtc of ${two(found.qtc)}: it will boom.`,
+			`In ${log.volume(acting)} this driver comes to a Qtc of ${two(found.qtc)}: it will boom.`,
 			'Give it more volume.',
 		);
 	}
@@ -164,7 +164,7 @@ function twoWishes(box: Box, room: number, qtc: number, net: number, log: Proble
 	if (wished === null || Math.abs(qtc / wished - 1) < SAME_Q) return;
 	log.check(
 		['qtc'],
-		`${log.volume(target.litres)} are wanted and a Qtc of ${wished}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
+		`${log.volume(target.litres)} are wanted and a Qtc of ${wished}: ${log.ruler.unit === 'in' ? 'the volume goes' : 'the litres go'} first, and with ${log.ruler.unit === 'in' ? 'it' : 'them'} the Qtc comes to ${two(qtc)}.`,
 		`Ask for ${log.volume(net)} for that Qtc, or leave one of the two wishes empty.`,
 	);
 }
