@@ -33,7 +33,7 @@ function through<S extends z.ZodType>(
 ): ReadNest {
 	const parsed = schema.safeParse(file);
 	if (!parsed.success) {
-		const problems = problemsOf(parsed.error.issues, schema, file);
+		const problems = problemsOf(parsed.error.issues, schema, file, null);
 		return { problems: problems.map((p) => ({ ...p, kind: 'stop' })) };
 	}
 	const problems: Problem[] = [];

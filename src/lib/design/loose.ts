@@ -1,6 +1,6 @@
 import { materialOf, type Job, type LoosePart, type Problem } from '../job';
 import { bounds, perimeter } from '../geometry';
-import { ticks, TICKS_PER_MM, toMm } from '../measure';
+import { sayLengths, ticks, TICKS_PER_MM, type Ruler } from '../measure';
 import type { Part } from './part';
 
 export const LOOSE = 'loose parts';
@@ -12,7 +12,7 @@ export const LOOSE = 'loose parts';
 export function planLoose(job: Job): { parts: Part[]; problems: Problem[] } {
 	const problems: Problem[] = [];
 	const parts = job.parts.flatMap((p, i) => {
-		const wrong = misfit(p, i);
+		const wrong = misfit(p, i, job.shop.ruler);
 		if (wrong) problems.push(wrong);
 		return wrong ? [] : [toPart(p, job)];
 	});
@@ -20,16 +20,18 @@ export function planLoose(job: Job): { parts: Part[]; problems: Problem[] } {
 }
 
 /** An outline is drawn inside its part's rectangle, corner at 0,0. */
-function misfit(p: LoosePart, i: number): Problem | null {
+function misfit(p: LoosePart, i: number, ruler: Ruler): Problem | null {
 	if (!p.outline) return null;
 	const box = bounds(p.outline);
 	const inside =
 		box.x >= 0 && box.y >= 0 && box.x + box.length <= p.length && box.y + box.width <= p.width;
 	if (inside) return null;
-	const seen = `${toMm(box.length)} x ${toMm(box.width)} mm from ${toMm(box.x)}, ${toMm(box.y)}`;
+	const size = (l: number, w: number): string => sayLengths([l, w], ruler, ' x ');
+	const from = sayLengths([box.x, box.y], ruler, ', ').replace(/ [a-z]+$/, '');
+	const seen = `${size(box.length, box.width)} from ${from}`;
 	return {
 		path: ['parts', i, 'outline'],
-		what: `The outline of ${p.name ?? p.id} takes ${seen}, which leaves its rectangle of ${toMm(p.length)} x ${toMm(p.width)} mm.`,
+		what: `The outline of ${p.name ?? p.id} takes ${seen}, which leaves its rectangle of ${size(p.length, p.width)}.`,
 		fix: 'Move the outline to 0,0 or make length and width large enough.',
 		kind: 'stop',
 	};

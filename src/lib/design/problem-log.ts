@@ -1,9 +1,46 @@
 import type { Problem, Path } from '../job';
+import { sayLeast, sayLengths, sayMost, sayRange, sayVolume, type Ruler } from '../measure';
 
-/** Collects every problem of one box or panel, so that one visit to the bench shows them all. */
+/**
+ * Collects every problem of one box or panel, so that one visit to the bench shows them all. It
+ * knows the job's ruler, so that each is told in the units somebody measures in.
+ */
 export class ProblemLog {
 	readonly problems: Problem[] = [];
-	constructor(private readonly root: Path) {}
+	constructor(
+		private readonly root: Path,
+		readonly ruler: Ruler,
+	) {}
+
+	/** A length with its unit, or several with one: `600 mm`, `600 x 400 mm`. */
+	say(l: number | readonly number[], by = ' x '): string {
+		return sayLengths(typeof l === 'number' ? [l] : l, this.ruler, by);
+	}
+
+	/** What lies between two limits: `3 to 5 mm`. */
+	range(from: number, to: number): string {
+		return sayRange(from, to, this.ruler);
+	}
+
+	/** A length beside one whose unit is said: `600`. */
+	bare(l: number): string {
+		return this.say(l).replace(/ [a-z]+$/, '');
+	}
+
+	/** Litres. */
+	volume(litres: number): string {
+		return sayVolume(litres, this.ruler);
+	}
+
+	/** A limit from below: rounded up, so that what is said is enough. */
+	least(l: number): string {
+		return sayLeast(l, this.ruler);
+	}
+
+	/** A limit from above: rounded down, so that what is said is not too much. */
+	most(l: number): string {
+		return sayMost(l, this.ruler);
+	}
 
 	/** All that another one has collected. */
 	add(other: ProblemLog): void {

@@ -1,6 +1,6 @@
 import { UNIT, type Need } from '../design';
 import type { Job, Problem, Sundry } from '../job';
-import { money } from '../measure';
+import { money, type Ruler } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 /**
@@ -27,7 +27,7 @@ export function sundryLines(
 		const sundry = sundries.find((s) => s.kind === kind);
 		const purposes = [...new Set(mine.map((n) => n.for))];
 		if (sundry) lines.push(line(job, sundry, amount, purposes));
-		else problems.push(notListed(kind, amount, purposes));
+		else problems.push(notListed(kind, amount, purposes, job.shop.ruler));
 	}
 	// What the job takes of a thing beside what the plan counts of the first of its kind.
 	const listed = new Set(lines.map((l) => l.id));
@@ -69,11 +69,30 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 	};
 }
 
-function notListed(kind: Sundry['kind'], amount: number, purposes: readonly string[]): Problem {
-	const unit = UNIT[kind].replace('m2', 'square metres').replace(/^m$/, 'metres');
+const M_PER_FOOT = 0.3048;
+/** What each unit is counted in where lengths are in inches, in words, and how many make one. */
+const FEET: Readonly<Record<string, readonly [word: string, each: number]>> = {
+	m: ['feet', M_PER_FOOT],
+	m2: ['square feet', M_PER_FOOT ** 2],
+	L: ['cubic feet', 28.316846592],
+};
+
+/** `1.2 square metres`, `13 square feet`. */
+function amountWords(amount: number, unit: string, ruler: Ruler): string {
+	const metric = unit.replace('m2', 'square metres').replace(/^m$/, 'metres');
+	const [word, each] = (ruler.unit === 'in' ? FEET[unit] : undefined) ?? [metric, 1];
+	return `${Number((amount / each).toFixed(2))} ${word}`.replace('.', ruler.decimal);
+}
+
+function notListed(
+	kind: Sundry['kind'],
+	amount: number,
+	purposes: readonly string[],
+	ruler: Ruler,
+): Problem {
 	return {
 		path: ['stock', 'sundries'],
-		what: `The work takes ${kind.replace('-', ' ')} (${Number(amount.toFixed(2))} ${unit}, for ${purposes[0]}), but the stock lists none, so the order leaves it out.`,
+		what: `The work takes ${kind.replace('-', ' ')} (${amountWords(amount, UNIT[kind], ruler)}, for ${purposes[0]}), but the stock lists none, so the order leaves it out.`,
 		fix: `Add ${kind.replace('-', ' ')} to the sundries with what one pack holds and costs.`,
 		kind: 'note',
 	};

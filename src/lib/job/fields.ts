@@ -19,7 +19,7 @@ const UNREADABLE = 1e9;
 function toLength(seen: number | string, ctx: z.RefinementCtx): Length {
 	if (typeof seen === 'number' && Math.abs(seen) > UNREADABLE) {
 		const message = `${seen} mm is out of reach.|Give a length of at most ${toMm(LONGEST)} mm.`;
-		ctx.addIssue({ code: 'custom', message });
+		ctx.addIssue({ code: 'custom', message, params: { lengths: [-toMm(LONGEST), toMm(LONGEST)] } });
 		return z.NEVER;
 	}
 	const reading =
@@ -41,6 +41,7 @@ export function lengthBetween(low: number, high: number) {
 		.refine((l) => l >= mm(low) && l <= mm(high), {
 			error: (issue) =>
 				`${shown(issue.input)} is out of reach.|Give a length from ${low} to ${high} mm.`,
+			params: { lengths: [low, high] },
 		});
 	return noted(length, { edit: 'length' });
 }

@@ -27,10 +27,16 @@ export {
 	printForBench,
 	printLength,
 	type Ruler,
+	rulerOf,
+	sayLeast,
+	sayLength,
+	sayLengths,
+	sayMost,
+	sayRange,
 	showLength,
-	showMm,
 	UNITS,
+	wholeMost,
 	writeLength,
 } from './ruler';
-export { fromLitres, showVolume, toLitres, volumeUnit } from './volume';
+export { fromLitres, sayVolume, showVolume, toLitres, volumeUnit } from './volume';
 export { wholeShares } from './whole-shares';

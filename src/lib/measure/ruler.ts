@@ -1,4 +1,4 @@
-import { ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from './length';
+import { snap, ticks, TICKS_PER_INCH, TICKS_PER_MM, type Length } from './length';
 import type { Hand } from './reading';
 
 /** The units that a ruler may have, in words. */
@@ -49,9 +49,52 @@ export function showLength(l: Length, ruler: Ruler): string {
 	return `${rounded ? '≈ ' : ''}${text} ${ruler.unit}`;
 }
 
-/** Millimetres to the nearest hundredth, `12.5`: for the words of a message, whatever the ruler. */
+/**
+ * A length in the words of a message, with its unit: as {@link showLength}, but for millimetres,
+ * where the nearest hundredth is near enough to stand as it is: `600.08 mm`.
+ */
+export function sayLength(l: number, ruler: Ruler): string {
+	return sayLengths([l], ruler, '');
+}
+
+/** Several with one unit: `600 x 400 mm`, `≈ 23 5/8 x 15 3/4 in`. */
+export function sayLengths(all: readonly number[], ruler: Ruler, by: string): string {
+	if (ruler.unit === 'mm')
+		return `${all.map((l) => showMm(l).replace('.', ruler.decimal)).join(by)} mm`;
+	const printed = all.map((l) => printLength(snap(l), ruler));
+	const near = printed.some((p) => p.rounded) ? '≈ ' : '';
+	return `${near}${printed.map((p) => p.text).join(by)} ${ruler.unit}`;
+}
+
+/** Millimetres to the nearest hundredth, `12.5`: for the words of a message on that ruler. */
 export function showMm(l: number): string {
 	return String(Math.round(l / FINEST) / 100);
+}
+
+/** A limit from below, as {@link sayLength}: what is typed as it is said is not under it. */
+export function sayLeast(l: number, ruler: Ruler): string {
+	return sayLength(toMark(l, ruler, Math.ceil), ruler);
+}
+
+/** A limit from above, as {@link sayLength}: what is typed as it is said is not over it. */
+export function sayMost(l: number, ruler: Ruler): string {
+	return sayLength(toMark(l, ruler, Math.floor), ruler);
+}
+
+/** A limit from above in round figures: a whole millimetre, or as {@link sayMost} in inches. */
+export function wholeMost(l: number, ruler: Ruler): string {
+	return sayMost(ruler.unit === 'in' ? l : Math.floor(l / TICKS_PER_MM) * TICKS_PER_MM, ruler);
+}
+
+/** What lies between two limits, `3 to 5 mm`: neither end as it is said lies outside them. */
+export function sayRange(from: number, to: number, ruler: Ruler): string {
+	return sayLengths([toMark(from, ruler, Math.ceil), toMark(to, ruler, Math.floor)], ruler, ' to ');
+}
+
+function toMark(l: number, ruler: Ruler, round: (n: number) => number): number {
+	if (ruler.unit === 'mm') return l; // a hundredth off hurts no limit
+	const mark = markOf(ruler);
+	return round(Math.round(l) / mark) * mark;
 }
 
 /** The text for a field that is edited: read again, it is the same length, to the tick. */
@@ -67,8 +110,18 @@ export function handOf(ruler: Ruler): Hand {
 	return { unit: ruler.unit, decimal: ruler.decimal };
 }
 
+/** A ruler, as fine as there is one, to answer in what was read by this hand. */
+export function rulerOf({ unit, decimal }: Hand): Ruler {
+	return { unit: unit === 'm' ? 'mm' : unit, fraction: 64, decimal };
+}
+
+/** The finest mark of a ruler, in ticks; a metric one has them as close as is asked. */
+function markOf({ unit, fraction }: Ruler, metric: number = FINEST): number {
+	return unit === 'in' ? TICKS_PER_INCH / fraction : metric;
+}
+
 function on(l: Length, ruler: Ruler, step: number): Printed {
-	const mark = ruler.unit === 'in' ? TICKS_PER_INCH / ruler.fraction : step;
+	const mark = markOf(ruler, step);
 	const marks = Math.sign(l) * Math.round(Math.abs(l) / mark);
 	const shown = ticks(marks * mark);
 	const text = ruler.unit === 'in' ? inchText(marks, ruler.fraction) : metricText(shown, ruler);

@@ -35,3 +35,9 @@ export function volumeUnit({ unit }: Pick<Ruler, 'unit'>): 'L' | 'ft3' {
 export function showVolume(litres: number, ruler: Pick<Ruler, 'unit' | 'decimal'>): string {
 	return printVolume(litres, volumeUnit(ruler), ruler.decimal);
 }
+
+/** A volume in the words of a message: `91.93 L`, `12 L`, or `3.247 ft3`. */
+export function sayVolume(litres: number, ruler: Pick<Ruler, 'unit' | 'decimal'>): string {
+	if (volumeUnit(ruler) !== 'L') return showVolume(litres, ruler);
+	return `${Math.round(litres * 100) / 100} L`.replace('.', ruler.decimal);
+}

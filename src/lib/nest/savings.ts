@@ -1,5 +1,14 @@
-import { mm, showMm, ticks, toMm, snap } from '../measure';
-import { boundOf, nestSaw, sawModel } from './saw';
+import {
+	mm,
+	sayLength,
+	sayLengths,
+	ticks,
+	snap,
+	TICKS_PER_INCH,
+	type Length,
+	type Ruler,
+} from '../measure';
+import { boundOf, nestSaw, sawModel, wordsOf } from './saw';
 import type { Budget, Piece, SawProblem, Search, Sheet, SheetsAnswer } from './types';
 
 /*
@@ -30,7 +39,11 @@ interface Change {
 type Side = 'width' | 'length';
 
 const MOST_PIECES = 8; // the largest are the ones that decide
-const NARROWER = [1, 2, 5, 10] as const; // mm
+const NARROWER = [1, 2, 5, 10].map(mm);
+/** The same on an inch ruler: a tape has no 10 mm. */
+const NARROWER_INCHES = [1 / 16, 1 / 8, 1 / 4, 1 / 2].map((n) => snap(n * TICKS_PER_INCH));
+const amounts = ({ unit }: Ruler): readonly Length[] =>
+	unit === 'in' ? NARROWER_INCHES : NARROWER;
 // share of the kerf; a thin blade takes about two thirds of a full one
 const KERFS = [0.75, 0.5] as const;
 
@@ -63,17 +76,20 @@ function grainChanges(problem: SawProblem, ids: readonly Piece[]): Change[] {
  * have to change too.
  */
 function sizeChanges(problem: SawProblem, ids: readonly Piece[]): Change[] {
+	const ruler = wordsOf(problem);
 	return ids
 		.filter((p) => !p.outline)
 		.flatMap((p) =>
 			(['width', 'length'] as const).flatMap((side) =>
-				NARROWER.filter((n) => mm(n) * 4 < p[side]).map((n): Change => ({
-					kind: 'smaller',
-					pieces: [p.id],
-					side,
-					what: `Make ${p.id} ${n} mm ${side === 'width' ? 'narrower' : 'shorter'}.`,
-					problem: withPiece(problem, p.id, { [side]: ticks(p[side] - mm(n)) }),
-				})),
+				amounts(ruler)
+					.filter((n) => n * 4 < p[side])
+					.map((n): Change => ({
+						kind: 'smaller',
+						pieces: [p.id],
+						side,
+						what: `Make ${p.id} ${sayLength(n, ruler)} ${side === 'width' ? 'narrower' : 'shorter'}.`,
+						problem: withPiece(problem, p.id, { [side]: ticks(p[side] - n) }),
+					})),
 			),
 		);
 }
@@ -84,7 +100,7 @@ function sawChanges(problem: SawProblem): Change[] {
 			? []
 			: KERFS.map((share): Change => {
 					const kerf = snap(problem.kerf * share);
-					const what = `Use a blade with a kerf of ${showMm(kerf)} mm.`;
+					const what = `Use a blade with a kerf of ${sayLength(kerf, wordsOf(problem))}.`;
 					return { kind: 'kerf', pieces: [], what, problem: { ...problem, kerf } };
 				});
 	const none = { left: ticks(0), right: ticks(0), bottom: ticks(0), top: ticks(0) };
@@ -98,7 +114,7 @@ function sheetChanges(problem: SawProblem, others: readonly Sheet[]): Change[] {
 	return others.map((s) => ({
 		kind: 'sheet',
 		pieces: [],
-		what: `Buy sheets of ${toMm(s.length)} x ${toMm(s.width)} mm as well.`,
+		what: `Buy sheets of ${sayLengths([s.length, s.width], wordsOf(problem), ' x ')} as well.`,
 		problem: { ...problem, sheets: [...problem.sheets, s] },
 	}));
 }

@@ -1,4 +1,4 @@
-import type { Length } from '../measure';
+import type { Length, Ruler } from '../measure';
 import type { Outline, Rect } from '../geometry';
 
 /** A kind of piece to be cut `count` times. The nest never learns which job it came from. */
@@ -52,6 +52,8 @@ export interface SawProblem {
 	readonly keep: { readonly length: Length; readonly width: Length };
 	/** Which way the first cuts run: 'rip' along the length, 'cross' across it, 'any'. */
 	readonly first: 'any' | 'rip' | 'cross';
+	/** What lengths in its words are told on; in millimetres when absent. */
+	readonly ruler?: Ruler;
 }
 
 export interface RouterProblem {

@@ -10,7 +10,9 @@ import { alongEdge, edgesOf } from '../../../src/lib/geometry/edge';
 import { expectReadOrRefused, said, sizes } from '../panel/drawn-figures';
 import { dxfFile, entity, polyline, section, type Pair } from './dxf-text';
 
-const drawing = (file: unknown): Drawn | Undrawn => drawShape(outlineShape.parse(file));
+const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
+
+const drawing = (file: unknown): Drawn | Undrawn => drawShape(outlineShape.parse(file), MM);
 const svg = (text: string, more: object = {}): Drawn | Undrawn =>
 	drawing({ kind: 'svg', text, unit: 'mm', ...more });
 const dxf = (entities: Pair[], more: object = {}, unit = 4): Drawn | Undrawn =>

@@ -8,7 +8,8 @@ import { dxfFile, entity, type Pair, section } from './dxf-text';
 /* Where things come to lie that a drawing moves, turns and repeats, and how much of it is read. */
 
 const drawn = (kind: 'svg' | 'dxf', text: string, more: object = {}): Drawn | Undrawn =>
-	drawShape(outlineShape.parse({ kind, text, unit: 'mm', ...more }));
+	drawShape(outlineShape.parse({ kind, text, unit: 'mm', ...more }), MM);
+const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
 
 const line = (x: number, y: number, u: number, v: number): Pair[] =>
 	entity('LINE', ...[10, x, 20, y, 11, u, 21, v]);

@@ -5,8 +5,10 @@ import type { Drawn, Undrawn } from '../../../src/lib/design/shape/drawn';
 import { outlineShape } from '../../../src/lib/job/panel/outline';
 import { said, sizes } from '../panel/drawn-figures';
 
+const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
+
 const svg = (text: string, more: object = {}): Drawn | Undrawn =>
-	drawShape(outlineShape.parse({ kind: 'svg', text, unit: 'mm', ...more }));
+	drawShape(outlineShape.parse({ kind: 'svg', text, unit: 'mm', ...more }), MM);
 /** A rectangle of 300 x 200 in the drawing, and a larger one that must not be taken. */
 const SEEN = '<rect width="300" height="200"/>';
 const LARGE = 'width="900" height="800"';

@@ -9,6 +9,8 @@ import { OUTLINE_SEEN, PAPER_SEEN, picture, seen, TRUE_OUTLINE } from '../panel/
 import { bounds } from '../../../src/lib/geometry/extent';
 import type { Point } from '../../../src/lib/geometry/outline';
 
+const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
+
 const A4 = { width: 210, height: 297 };
 type Four = readonly [Point, Point, Point, Point];
 const far = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
@@ -84,7 +86,7 @@ describe('the traced sample', () => {
 		expect(plan.problems[0]!.what).toMatch(/expect the outline to be off by up to \d(\.\d)? mm/);
 		const cuts = [{ chamfer: 15 }, ...Array.from({ length: 5 }, () => ({ radius: 22 }))];
 		const points = TRUE_OUTLINE.map((p, i) => ({ ...p, cut: cuts[i] }));
-		const truth = bounds(drawShape(outlineShape.parse({ kind: 'polyline', points })).outline!);
+		const truth = bounds(drawShape(outlineShape.parse({ kind: 'polyline', points }), MM).outline!);
 		const box = plan.detail!.fit.sizes.opening;
 		expect(Math.abs(box.length - truth.length) / 1600).toBeLessThan(1.5);
 		expect(Math.abs(box.width - truth.width) / 1600).toBeLessThan(1.5);
@@ -92,7 +94,7 @@ describe('the traced sample', () => {
 
 	test('a known length that does not fit is told', () => {
 		const traced = (file as { panels: [{ opening: Record<string, unknown> }] }).panels[0].opening;
-		const wrong = drawShape(outlineShape.parse({ ...traced, paper: 'letter' }));
+		const wrong = drawShape(outlineShape.parse({ ...traced, paper: 'letter' }), MM);
 		expect(wrong.complaints.map((c) => c.what).join(' ')).toContain('The known length is 520 mm');
 	});
 });

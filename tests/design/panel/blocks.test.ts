@@ -11,6 +11,8 @@ import { mm, toMm } from '../../../src/lib/measure/length';
 import { expectReadOrRefused, said, sizes } from './drawn-figures';
 import { dxfFile, entity, polyline, section, type Pair } from '../import/dxf-text';
 
+const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
+
 const block = (name: string, base: readonly [number, number], ...inside: Pair[][]): Pair[] => [
 	...entity('BLOCK', 2, name, 10, base[0], 20, base[1]),
 	...inside.flat(),
@@ -23,7 +25,7 @@ const file = (blocks: Pair[][], entities: Pair[][]): string =>
 	dxfFile(section('BLOCKS', blocks.flat()), section('ENTITIES', entities.flat()));
 
 const read = (text: string, more: object = {}): Drawn | Undrawn =>
-	drawShape(outlineShape.parse({ kind: 'dxf', unit: 'mm', text, ...more }));
+	drawShape(outlineShape.parse({ kind: 'dxf', unit: 'mm', text, ...more }), MM);
 const drawn = (blocks: Pair[][], entities: Pair[][], more: object = {}) =>
 	read(file(blocks, entities), more);
 

@@ -23,6 +23,7 @@ import { allJobs } from '../../net/bases';
 
 const JOBS = new URL('../../../shared/jobs/', import.meta.url);
 const TICKS = 1600;
+const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
 
 /** What an independent reader finds: lines on layers, millimetres. */
 interface Found {
@@ -187,20 +188,17 @@ describe.each(cases)('%s, cut by router', (_, job) => {
 			const drawing = drawings[i]!;
 			const own = tidy(thing.outline ?? rectangle(0, 0, thing.length, thing.width)).outline;
 			const asked = { unit: 'file', scale: 1, known: null, join: 0 } as const;
-			const dxf = importShape({
-				...asked,
-				...{ kind: 'dxf', text: writeDxf(drawing), layer: 'CUT_OUTSIDE' },
-			} as Parameters<typeof importShape>[0]).outline;
-			const svg = importShape({ ...asked, kind: 'svg', text: writeSvg(drawing) } as Parameters<
-				typeof importShape
-			>[0]).outline;
-			expect(cornersOf(dxf ?? []), drawing.name).toEqual(cornersOf(own));
-			expect(area(dxf ?? [])).toBeCloseTo(area(own), -2);
-			expect((svg ?? []).map(({ x, y }) => `${x} ${y}`).sort(), drawing.name).toEqual(
+			const outlineOf = (file: object): Outline =>
+				importShape({ ...asked, ...file } as Parameters<typeof importShape>[0], MM).outline ?? [];
+			const dxf = outlineOf({ kind: 'dxf', text: writeDxf(drawing), layer: 'CUT_OUTSIDE' });
+			const svg = outlineOf({ kind: 'svg', text: writeSvg(drawing) });
+			expect(cornersOf(dxf), drawing.name).toEqual(cornersOf(own));
+			expect(area(dxf)).toBeCloseTo(area(own), -2);
+			expect(svg.map(({ x, y }) => `${x} ${y}`).sort(), drawing.name).toEqual(
 				own.map(({ x, y }) => `${x} ${y}`).sort(),
 			);
-			expect(Math.abs(area(svg ?? []) / area(own) - 1)).toBeLessThan(1e-6);
-			expect((svg ?? []).filter((c) => c.bulge).length).toBe(own.filter((c) => c.bulge).length);
+			expect(Math.abs(area(svg) / area(own) - 1)).toBeLessThan(1e-6);
+			expect(svg.filter((c) => c.bulge).length).toBe(own.filter((c) => c.bulge).length);
 		});
 	});
 

@@ -24,8 +24,7 @@ import { solveBox } from './solve';
 import { taperedShell, type TaperedShell, fillTapered, taperedForm } from './tapered';
 import { ProblemLog } from '../problem-log';
 import { litres, volumeOfAir } from './solid';
-import { ticks, toMm } from '../../measure';
-import { shown } from './shown';
+import { sayLength, ticks, toMm, type Ruler } from '../../measure';
 
 /**
  * Everything worked out of one box: its boards, their bevels, the air inside, and what has to be
@@ -33,7 +32,7 @@ import { shown } from './shown';
  * the problems.
  */
 export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
-	const log = new ProblemLog(path);
+	const log = new ProblemLog(path, job.shop.ruler);
 	const { shape, solved, known } = solvedShape(asked, job, path, log);
 	const box = { ...asked, shape };
 	const built = known ? known.built : build(box, job, log);
@@ -43,7 +42,7 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		return { ...nothing, problems: log.problems };
 	}
 	const { section, tapered } = built;
-	const boards = withSlotsNamed(built.inside.boards, (i) => labelOf(i, box, job));
+	const boards = withSlotsNamed(built.inside.boards, (i) => labelOf(i, box, job), log.ruler);
 	const inside = { ...built.inside, boards };
 	const seams = letter(inside.boards, inside.seams);
 	const parts = withTurnedEnd(partsOf(inside.boards, box, job), inside.boards);
@@ -70,7 +69,7 @@ export function planBox(asked: Box, job: Job, path: Path): BoxPlan {
 		name: box.name,
 		parts,
 		problems: log.problems,
-		needs: [...seamNeeds(seams, box), ...fittingNeeds(box, inside, figures.chambers)],
+		needs: [...seamNeeds(seams, box), ...fittingNeeds(box, inside, figures.chambers, log.ruler)],
 		skin: section
 			? skinOf(section, inside.boards, box.id, box.name)
 			: taperedSkin(tapered, inside.boards, box.id, box.name),
@@ -122,7 +121,7 @@ function solvedShape(
 	const tried = new Map<string, Tried>();
 	const tryOut = (shape: BoxShape): Built | null => {
 		const key = JSON.stringify(shape);
-		const own = new ProblemLog(path);
+		const own = new ProblemLog(path, job.shop.ruler);
 		const known = tried.get(key) ?? { built: build({ ...box, shape }, job, own), log: own };
 		tried.set(key, known);
 		return known.built;
@@ -149,7 +148,7 @@ function solvedShape(
  * Litres between the walls, worked out without building them; null where the form cannot be made.
  */
 function grossOf(box: Box, job: Job): number | null {
-	const quiet = new ProblemLog([]);
+	const quiet = new ProblemLog([], job.shop.ruler);
 	const rack = new BoardRack(box, job, quiet);
 	if (box.shape.kind === 'tapered') {
 		const form = taperedForm(box, box.shape, rack, quiet);
@@ -194,13 +193,11 @@ function compare(box: Box, chambers: readonly Chamber[], log: ProblemLog): void 
 	if (target.solve === null && Math.abs(off) > target.litres / 20) {
 		log.check(
 			['target', 'litres'],
-			`The chamber holds ${round(chamber.net)} L net; ${target.litres} L are wanted, ${round(Math.abs(off))} L ${off > 0 ? 'less' : 'more'}.`,
+			`The chamber holds ${log.volume(chamber.net)} net; ${log.volume(target.litres)} are wanted, ${log.volume(Math.abs(off))} ${off > 0 ? 'less' : 'more'}.`,
 			'Choose a dimension to solve for, or change the sizes.',
 		);
 	}
 }
-
-const round = (n: number): number => Math.round(n * 100) / 100;
 
 export function tiltLimit(job: Job): number {
 	return sawOf(job).tiltLimit;
@@ -232,7 +229,12 @@ function seen(board: Board, box: Box): boolean {
 }
 
 /** What drivers, terminal, lining and stuffing use up. */
-function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): Need[] {
+function fittingNeeds(
+	box: Box,
+	inside: Inside,
+	chambers: readonly Chamber[],
+	ruler: Ruler,
+): Need[] {
 	const times = box.count;
 	const { seated, radiators } = inside;
 	const frames = (all: readonly Seated<Framed>[]): number =>
@@ -257,7 +259,7 @@ function fittingNeeds(box: Box, inside: Inside, chambers: readonly Chamber[]): N
 			return {
 				kind: 'dowel',
 				amount,
-				for: `${rod.name} of ${box.name}, ${shown(rod.diameter)} mm`,
+				for: `${rod.name} of ${box.name}, ${sayLength(rod.diameter, ruler)}`,
 			};
 		}),
 		{ kind: 't-nuts', amount: bolts(seated) * times, for: `drivers of ${box.name}` },

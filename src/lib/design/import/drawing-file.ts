@@ -4,8 +4,11 @@ import type { Complaint } from '../shape';
 /** What was found in a drawing, in the drawing's own unit, y up. */
 export interface DrawingFile {
 	readonly runs: readonly EdgeRun[];
-	/** What the file itself says one of its units is, in millimetres; null when it does not say. */
-	readonly says: { readonly mm: number; readonly name: string } | null;
+	/**
+	 * What the file itself says one of its units is, in millimetres, and what it calls it; null when
+	 * it does not say.
+	 */
+	readonly says: { readonly mm: number; readonly name: string | null } | null;
 	/** The file counts y downwards; places are told as it counts them. */
 	readonly yDown: boolean;
 	/** Things in it that cannot be seen, and are no part of the drawing. */

@@ -14,8 +14,8 @@ import {
 	scaled,
 } from '../../geometry';
 import type { OutlineShape } from '../../job';
-import { TICKS_PER_MM } from '../../measure';
-import { drawn, type Complaint, type Drawn, type Undrawn } from '../shape';
+import { TICKS_PER_MM, type Ruler } from '../../measure';
+import { drawn, sayHair, type Complaint, type Drawn, type Undrawn } from '../shape';
 import { check, stop, type DrawingFile } from './drawing-file';
 import { gapsBetween } from './gaps';
 import { knownFault } from './known-length';
@@ -27,6 +27,8 @@ export interface Stated {
 	readonly scale: number;
 	readonly known: Extract<OutlineShape, { kind: 'svg' }>['known'];
 	readonly join: number; // ticks
+	/** What it is measured with. */
+	readonly ruler: Ruler;
 }
 
 /** Farthest a corner may lie from the origin: 100 m. */
@@ -46,11 +48,12 @@ export function finishShape(file: DrawingFile, stated: Stated): Drawn | Undrawn 
 	if (file.runs.length === 0) return nothing(0, '');
 	const unit = stated.unit ?? file.says;
 	if (!unit) return { outline: null, complaints: [...file.complaints, unitAsked(file)] };
+	const { ruler, known } = stated;
 	const ticks = unit.mm * stated.scale * TICKS_PER_MM;
 	const chained = chain(file.runs, stated.join / ticks);
 	const sized = chained.closed.map((c) => sizedUp(c, ticks)).filter((o) => o !== null);
 	const best = largest(sized);
-	const gaps = gapsBetween(chained.open, file, ticks);
+	const gaps = gapsBetween(chained.open, file, { ticks, ruler });
 	if (!best) return nothing(chained.open.length, gaps);
 	const clean = tidy(best);
 	const box = bounds(clean.outline);
@@ -59,8 +62,8 @@ export function finishShape(file: DrawingFile, stated: Stated): Drawn | Undrawn 
 		...file.complaints,
 		...unitSaid(file, stated),
 		...leftOut(sized.length - 1, chained.open.length, gaps),
-		...cleaned(clean, chained.joined),
-		...knownFault(outline, stated.known),
+		...cleaned(clean, chained.joined, ruler),
+		...knownFault(outline, known, ruler),
 	]);
 }
 
@@ -148,15 +151,16 @@ function unitAsked(file: DrawingFile): Complaint {
 	);
 }
 
-function cleaned(t: Tidied, joined: number): Complaint[] {
+function cleaned(t: Tidied, joined: number, ruler: Ruler): Complaint[] {
+	const hair = sayHair(ruler);
 	const count = (n: number, one: string, many: string): string[] =>
 		n === 0 ? [] : [n === 1 ? `one ${one}` : `${n} ${many}`];
 	const parts = [
 		...count(t.doubled, 'doubled corner taken once', 'doubled corners taken once'),
 		...count(
 			t.slivers,
-			'spike thinner than 0.01 mm cut off',
-			'spikes thinner than 0.01 mm cut off',
+			`spike thinner than ${hair} cut off`,
+			`spikes thinner than ${hair} cut off`,
 		),
 		...count(joined, 'gap between loose ends closed', 'gaps between loose ends closed'),
 	];
@@ -172,10 +176,17 @@ function unitSaid(file: DrawingFile, stated: Stated): Complaint[] {
 	if (Math.abs(ratio - 1) < 0.005) return [];
 	return [
 		check(
-			`The file says that one unit is ${file.says.name}; it was read with ${stated.unit.name}${stated.scale === 1 ? '' : ` times ${stated.scale}`}.`,
+			`The file says that one unit is ${unitName(file.says, stated.ruler)}; it was read with ${stated.unit.name}${stated.scale === 1 ? '' : ` times ${stated.scale}`}.`,
 			`If the file is right, the outline is ${round(1 / ratio)} times its true size: choose the unit again.`,
 		),
 	];
+}
+
+const IN_MM = { mm: 1, cm: 10, in: 25.4 } as const;
+
+/** As the file calls its unit, else its length: finer than any ruler, for it is multiplied. */
+function unitName({ mm, name }: NonNullable<DrawingFile['says']>, { unit }: Ruler): string {
+	return name ?? `${Math.round((mm / IN_MM[unit]) * 1e4) / 1e4} ${unit}`;
 }
 
 const round = (n: number): number => Number(n.toPrecision(4));

@@ -1,6 +1,6 @@
-import { lastOf, nth } from '../../measure';
+import { lastOf, nth, type Ruler } from '../../measure';
 import { distance, type Corner, type Point } from '../../geometry';
-import { inMm } from '../shape';
+import { sayRough } from '../shape';
 import type { DrawingFile } from './drawing-file';
 
 /** Loose ends compared with each other: more are never mended by hand. */
@@ -15,7 +15,7 @@ const NAMED = 3;
 export function gapsBetween(
 	open: readonly (readonly Corner[])[],
 	file: Pick<DrawingFile, 'yDown'>,
-	ticks: number,
+	{ ticks, ruler }: { readonly ticks: number; readonly ruler: Ruler },
 ): string {
 	const ends = open.slice(0, MOST_ENDS / 2).flatMap((run) => [nth(run, 0), lastOf(run)]);
 	const gaps = ends.flatMap((end, i) => {
@@ -30,7 +30,10 @@ export function gapsBetween(
 		.slice(0, NAMED);
 	const at = (p: Point): string => `${short(p.x)}, ${short(file.yDown ? -p.y : p.y)}`;
 	return wide
-		.map((g) => `a gap of ${inMm(g.gap * ticks)} from ${at(g.from)} to ${at(g.to)} in the drawing`)
+		.map(
+			(g) =>
+				`a gap of ${sayRough(g.gap * ticks, ruler)} from ${at(g.from)} to ${at(g.to)} in the drawing`,
+		)
 		.join('; ');
 }
 

@@ -1,7 +1,7 @@
 import { bounds, edgeLength, edgesOf, type Outline } from '../../geometry';
 import type { OutlineShape } from '../../job';
-import { TICKS_PER_MM } from '../../measure';
-import { inMm, type Complaint } from '../shape';
+import { TICKS_PER_MM, type Ruler } from '../../measure';
+import { sayRough, type Complaint } from '../shape';
 import { check } from './drawing-file';
 
 /** A drawing off by this much against the tape is not the thing measured: 0.5 %. */
@@ -12,6 +12,7 @@ const TAPE = 0.5 * TICKS_PER_MM;
 export function knownFault(
 	outline: Outline,
 	known: Extract<OutlineShape, { kind: 'svg' }>['known'],
+	ruler: Ruler,
 ): Complaint[] {
 	if (!known) return [];
 	const box = bounds(outline);
@@ -33,7 +34,7 @@ export function knownFault(
 	const factor = known.is / seen;
 	return [
 		check(
-			`The known length is ${inMm(known.is)}, and in the drawing it is ${inMm(seen)}.`,
+			`The known length is ${sayRough(known.is, ruler)}, and in the drawing it is ${sayRough(seen, ruler)}.`,
 			`${hint(factor)} Then check again before cutting.`,
 		),
 	];

@@ -1,6 +1,6 @@
 import { bounds, moved, snapPoint } from '../../geometry';
 import type { OutlineShape } from '../../job';
-import { TICKS_PER_MM } from '../../measure';
+import { mm, sayLeast, TICKS_PER_MM, type Ruler } from '../../measure';
 import { refused, type Complaint, type Drawn, type Undrawn, cutCorners } from '../shape';
 import { check, stop } from './drawing-file';
 import { knownFault } from './known-length';
@@ -22,7 +22,7 @@ const WORST = 4;
 const DOUBTFUL = 1;
 
 /** An outline clicked over a photograph, squared up by the paper in it. */
-export function tracedShape(s: Traced): Drawn | Undrawn {
+export function tracedShape(s: Traced, ruler: Ruler): Drawn | Undrawn {
 	const squared = squareUp(s.sheet, photographedPaperOf(s));
 	if (!squared.ok) return refusal(squared.why, squared.squash);
 	const points = s.points.map((p) => squared.toMm(p));
@@ -32,11 +32,12 @@ export function tracedShape(s: Traced): Drawn | Undrawn {
 			'Click the outline on the template itself, and check the four corners of the paper.',
 		);
 	const error = Math.max(...s.points.map((p) => squared.errorAt(p)));
-	if (error > WORST) return { outline: null, complaints: [tooRough(error)] };
+	if (error > WORST) return { outline: null, complaints: [tooRough(error, ruler)] };
 	const ticks = points.map((p) => snapPoint({ x: p.x * TICKS_PER_MM, y: p.y * TICKS_PER_MM }));
 	const shape = cutCorners(
 		ticks,
 		s.points.map((p) => p.cut),
+		ruler,
 	);
 	if (shape.outline === null) return shape;
 	const box = bounds(shape.outline);
@@ -45,7 +46,7 @@ export function tracedShape(s: Traced): Drawn | Undrawn {
 	return {
 		...shape,
 		outline,
-		complaints: [expected(error, s.picture), ...knownFault(ticks, s.known)],
+		complaints: [expected(error, s.picture, ruler), ...knownFault(ticks, s.known, ruler)],
 	};
 }
 
@@ -62,21 +63,23 @@ function refusal(why: 'corners' | 'oblique', squash: number): Undrawn {
 	);
 }
 
-function tooRough(error: number): Complaint {
+function tooRough(error: number, ruler: Ruler): Complaint {
 	return stop(
-		`The outline can be off by ${tenths(error)} mm: the paper is too small in the picture, or too far from the outline.`,
+		`The outline can be off by ${upTo(error, ruler)}: the paper is too small in the picture, or too far from the outline.`,
 		'Lay the paper in the middle of the template and take the picture from higher up with more of it in the frame.',
 	);
 }
 
-function expected(error: number, picture: string): Complaint {
+function expected(error: number, picture: string, ruler: Ruler): Complaint {
 	const from = picture === '' ? 'a picture' : `the picture ${picture}`;
 	return check(
-		`Traced from ${from}: expect the outline to be off by up to ${tenths(error)} mm at its worst corner.`,
+		`Traced from ${from}: expect the outline to be off by up to ${upTo(error, ruler)} at its worst corner.`,
 		error > DOUBTFUL
 			? 'Check it against the opening with a tape, and cut a test piece from cardboard first.'
 			: 'Check one known length against the opening before cutting.',
 	);
 }
 
-const tenths = (n: number): number => Math.ceil(n * 10) / 10;
+/** Millimetres, a tenth too many rather than too few. */
+const upTo = (error: number, ruler: Ruler): string =>
+	sayLeast(mm(Math.ceil(error * 10) / 10), ruler);

@@ -24,7 +24,7 @@ export interface Bench {
 
 export function benchFor(panel: Panel, job: Job, path: Path): Bench {
 	const at = job.panels.findIndex((p) => p.id === panel.id);
-	return { panel, job, log: new ProblemLog(path), number: at + 1 || 1 };
+	return { panel, job, log: new ProblemLog(path, job.shop.ruler), number: at + 1 || 1 };
 }
 
 /** Ticks on the job's own ruler. */

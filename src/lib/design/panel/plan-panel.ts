@@ -63,7 +63,7 @@ export function planPanel(panel: Panel, job: Job, path: Path): PanelPlan {
 /** Null when the panel cannot be made, or must not be. */
 function figuresOf(bench: Bench): Figures | null {
 	const { panel } = bench;
-	const opening = drawShape(panel.opening);
+	const opening = drawShape(panel.opening, bench.job.shop.ruler);
 	complain(bench, ['opening'], opening.complaints);
 	const board = boardAsked(bench, panel.material, ['material']);
 	if (opening.outline === null || !board) return null;

@@ -8,4 +8,4 @@ export {
 	rectangleShape,
 	trapezoidShape,
 } from './shape-numbers';
-export { inMm, listed } from './words';
+export { listed, sayHair, sayPlace, sayRough } from './words';

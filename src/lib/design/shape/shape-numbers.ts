@@ -1,4 +1,4 @@
-import { nth, around } from '../../measure';
+import { around, nth, type Ruler } from '../../measure';
 import {
 	arcsAlong,
 	ellipse,
@@ -16,7 +16,7 @@ import {
 } from '../../geometry';
 import type { OutlineShape } from '../../job';
 import { drawn, refused, upright, type Drawn, type Undrawn } from './drawn';
-import { inMm } from './words';
+import { sayRough } from './words';
 
 /* Outlines given by numbers. */
 
@@ -25,14 +25,15 @@ type Of<K extends OutlineShape['kind']> = Extract<OutlineShape, { kind: K }>;
 /** Curves are followed to 0.02 mm: below what paper or router can show. */
 const FINE = 32;
 
-export function rectangleShape(s: Of<'rectangle'>): Drawn | Undrawn {
+export function rectangleShape(s: Of<'rectangle'>, ruler: Ruler): Drawn | Undrawn {
 	return cutCorners(
 		rectangle(0, 0, s.length, s.width),
 		[0, 1, 2, 3].map(() => s.corners),
+		ruler,
 	);
 }
 
-export function trapezoidShape(s: Of<'trapezoid'>): Drawn | Undrawn {
+export function trapezoidShape(s: Of<'trapezoid'>, ruler: Ruler): Drawn | Undrawn {
 	const points = [
 		{ x: 0, y: 0 },
 		{ x: s.bottom, y: 0 },
@@ -42,13 +43,15 @@ export function trapezoidShape(s: Of<'trapezoid'>): Drawn | Undrawn {
 	return cutCorners(
 		points,
 		points.map(() => s.corners),
+		ruler,
 	);
 }
 
-export function polylineShape(s: Of<'polyline'>): Drawn | Undrawn {
+export function polylineShape(s: Of<'polyline'>, ruler: Ruler): Drawn | Undrawn {
 	return cutCorners(
 		s.points,
 		s.points.map((p) => p.cut),
+		ruler,
 	);
 }
 
@@ -108,6 +111,7 @@ export function onGrid(corners: readonly Corner[]): Outline {
 export function cutCorners(
 	points: readonly Point[],
 	cuts: readonly CornerShape[],
+	ruler: Ruler,
 ): Drawn | Undrawn {
 	const n = points.length;
 	const at = (i: number): Point => nth(points, (i + n) % n);
@@ -115,7 +119,7 @@ export function cutCorners(
 	for (const [i, p] of points.entries()) {
 		const wanted = nth(taken, i) + nth(taken, (i + 1) % n);
 		const there = distance(p, at(i + 1));
-		if (wanted > there + 2) return tooLarge(i, wanted, there);
+		if (wanted > there + 2) return tooLarge(i, { wanted, there }, ruler);
 	}
 	const outline: Corner[] = [];
 	const sides: (number | null)[] = [];
@@ -136,9 +140,13 @@ function used(
 	return [outline.filter((_, i) => keep[i]), sides.filter((_, i) => keep[i])];
 }
 
-function tooLarge(i: number, wanted: number, there: number): Undrawn {
+function tooLarge(
+	i: number,
+	{ wanted, there }: { readonly wanted: number; readonly there: number },
+	ruler: Ruler,
+): Undrawn {
 	return refused(
-		`The roundings at both ends of edge ${i + 1} take ${inMm(wanted)} of it, and it is ${inMm(there)} long.`,
+		`The roundings at both ends of edge ${i + 1} take ${sayRough(wanted, ruler)} of it, and it is ${sayRough(there, ruler)} long.`,
 		`Make the radii or chamfers at corners ${i + 1} and ${i + 2} smaller.`,
 	);
 }

@@ -85,7 +85,7 @@ const response = z.strictObject({
 const fasteners = z.strictObject({
 	screwSpacing: field(size.prefault(125), {
 		label: 'Screw spacing',
-		help: 'along a seam. Common practice, no source: 100 to 150 mm.',
+		help: 'along a seam. Common practice, no source: 100 to 150 mm (4 to 6 in).',
 	}),
 	bradSpacing: field(size.nullable().default(null), {
 		label: 'Brad spacing',
@@ -179,7 +179,7 @@ export const box = z.strictObject({
 	}),
 	braceFit: field(distanceField.prefault(0.3), {
 		label: 'Fit of crossing braces',
-		help: 'how much wider the slots of braces halved over each other are than the board that goes in. Common practice, no source: 0.2 to 0.5 mm.',
+		help: 'how much wider the slots of braces halved over each other are than the board that goes in. Common practice, no source: 0.2 to 0.5 mm (about 1/64 in).',
 	}),
 	cleats: field(cleats.nullable().default(null), {
 		label: 'Cleats',

@@ -31,6 +31,7 @@ export function litresBetween(low: number, high: number) {
 		.refine((l) => Number.isFinite(l) && l >= low && l <= high, {
 			error: (issue) =>
 				`${typeof issue.input === 'number' ? `${issue.input} L` : 'This'} is out of reach.|Give a volume from ${low} to ${high} L.`,
+			params: { litres: [low, high] },
 		});
 	return noted(litres, { edit: 'volume' });
 }

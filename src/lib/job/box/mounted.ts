@@ -93,7 +93,7 @@ export const placeFields = <C extends Record<'board', z.ZodType>>(
 export const holdFields = (what: string, rear: string) => ({
 	behind: field(distanceField.prefault(12), {
 		label: 'Air behind',
-		help: `least distance from the ${rear} to anything behind it. Common practice, no source: 12 mm.`,
+		help: `least distance from the ${rear} to anything behind it. Common practice, no source: 12 mm (1/2 in).`,
 	}),
 	displacement: field(litresBetween(0, 100).optional(), {
 		label: 'Displacement',

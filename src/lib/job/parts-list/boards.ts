@@ -1,4 +1,4 @@
-import { showMm, type Length } from '../../measure';
+import { sayLength, type Length, type Ruler } from '../../measure';
 import { nearest } from '../problems';
 
 /** What a list has to know of a board on the rack. */
@@ -27,6 +27,7 @@ export function rackBoard(
 	named: string,
 	thickness: Length | null,
 	boards: readonly RackBoard[],
+	ruler: Ruler,
 ): Found {
 	if (boards.length === 0)
 		return {
@@ -49,7 +50,7 @@ export function rackBoard(
 	if (fits(board)) return { board };
 	return {
 		column: 'thickness',
-		what: `The list says ${showMm(thickness ?? 0)} mm, and "${board.name}" is ${showMm(board.nominal)} mm.`,
+		what: `The list says ${sayLength(thickness ?? 0, ruler)}, and "${board.name}" is ${sayLength(board.nominal, ruler)}.`,
 		fix: `Write the board that is meant; the rack has ${shown(boards)}.`,
 	};
 }

@@ -1,4 +1,4 @@
-import { mm, readLength, toMm, type Hand, type Length } from '../../measure';
+import { mm, readLength, rulerOf, toMm, type Hand, type Length, type Ruler } from '../../measure';
 import { loosePart } from '../loose-part';
 import type { Problem } from '../problems';
 import { problemsOf } from '../reading';
@@ -51,7 +51,12 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 		return mm(1); // so that the other cells are still looked at
 	};
 	const thickness = cell('thickness') === '' ? null : length('thickness');
-	const found = rackBoard(cell('material') || reader.board, thickness, reader.boards);
+	const found = rackBoard(
+		cell('material') || reader.board,
+		thickness,
+		reader.boards,
+		rulerOf(reader.hand),
+	);
 	if (!('board' in found)) wrong(found.column, found.what, found.fix);
 	const count = countIn(cell('count'));
 	if (count === null)
@@ -77,7 +82,8 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 		...(cell('grain') === '' ? {} : { grain: grain ?? 'any' }),
 		note: cell('note'),
 	};
-	for (const p of againstSchema(file)) faults.push({ ...p, path: [...at, ...named(p)] });
+	for (const p of againstSchema(file, rulerOf(reader.hand)))
+		faults.push({ ...p, path: [...at, ...named(p)] });
 	const holder = reader.taken.get(file.id);
 	if (holder !== undefined)
 		wrong('mark', `The mark "${file.id}" is taken by ${holder}.`, 'Give every part its own mark.');
@@ -87,9 +93,9 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 
 type Cells = (column: Meaning) => string;
 
-function againstSchema(file: object): Problem[] {
+function againstSchema(file: object, ruler: Ruler): Problem[] {
 	const parsed = loosePart.safeParse(file);
-	return problemsOf(parsed.success ? [] : parsed.error.issues, loosePart, file);
+	return problemsOf(parsed.success ? [] : parsed.error.issues, loosePart, file, ruler);
 }
 
 /** The field at fault by the name of its column. */

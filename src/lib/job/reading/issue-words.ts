@@ -1,6 +1,7 @@
-import { nth } from '../../measure';
+import { nth, type Ruler } from '../../measure';
 import { z } from '../zod';
 import { nearest, type Problem, type Path, inside, valueAt } from '../problems';
+import { reachWords } from './reach';
 import { knownKeys, schemaAt } from './schema-walk';
 
 export type Issue = z.core.$ZodIssue;
@@ -8,11 +9,18 @@ type Words = readonly [what: string, fix: string];
 
 /**
  * Every issue of a refused file as full sentences: what was seen, what would be right. Paths are
- * those of `file`.
+ * those of `file`. Limits are told on the ruler; null for millimetres and litres.
  */
-export function problemsOf(issues: readonly Issue[], schema: z.ZodType, file: unknown): Problem[] {
+export function problemsOf(
+	issues: readonly Issue[],
+	schema: z.ZodType,
+	file: unknown,
+	ruler: Ruler | null,
+): Problem[] {
 	return issues.flatMap((issue) =>
-		issue.code === 'unrecognized_keys' ? unknownKeys(issue, schema, file) : [problem(issue, file)],
+		issue.code === 'unrecognized_keys'
+			? unknownKeys(issue, schema, file)
+			: [problem(issue, file, ruler)],
 	);
 }
 
@@ -21,9 +29,9 @@ export function issuePath(issue: Pick<Issue, 'path'>): Path {
 	return issue.path as Path;
 }
 
-function problem(issue: Issue, file: unknown): Problem {
+function problem(issue: Issue, file: unknown, ruler: Ruler | null): Problem {
 	const path = issuePath(issue);
-	const [what, fix] = words(issue, valueAt(file, path), path);
+	const [what, fix] = words(issue, valueAt(file, path), path, ruler);
 	return { path, what, fix, kind: 'stop' };
 }
 
@@ -64,12 +72,14 @@ function unknownKeys(
  */
 const OWN_WORDS = /^(.+\.)\|(.+)$/s;
 
-function words(issue: Issue, seen: unknown, path: Path): Words {
+function words(issue: Issue, seen: unknown, path: Path, ruler: Ruler | null): Words {
+	const reach = reachWords(issue, seen, ruler);
+	if (reach) return reach;
 	const [, what, fix] = OWN_WORDS.exec(issue.message) ?? [];
 	if (what !== undefined && fix !== undefined)
 		return [what.replace(/^This /, `${show(seen)} `), fix];
 	const inner = issue.code === 'invalid_union' ? telling(issue) : null;
-	if (inner) return words(inner, seen, path);
+	if (inner) return words(inner, seen, path, ruler);
 	const field = named(path);
 	if (seen === undefined) return [`${field} is missing.`, `Give ${wanted(issue)}.`];
 	return [`${field} is ${show(seen)}.`, `${right(issue)}.`];

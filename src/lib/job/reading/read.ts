@@ -4,6 +4,7 @@ import { guard } from './guard';
 import { showHidden, takeOutHidden } from './hidden-letters';
 import { issuePath, problemsOf, type Issue } from './issue-words';
 import { job, jobIn, type Job } from '../job';
+import type { Ruler } from '../../measure';
 import {
 	entryOf,
 	leaveOut,
@@ -77,6 +78,12 @@ function currencyIn(file: Record<string, unknown>): string {
 	return typeof code === 'string' && CURRENCY.test(code) ? code : USUAL_CURRENCY;
 }
 
+/** The ruler a file names; null while it names none that could be read. */
+function rulerIn(file: Record<string, unknown>): Ruler | null {
+	const named = job.shape.shop.safeParse({ ruler: valueAt(file, ['shop', 'ruler']) });
+	return named.success ? named.data.ruler : null;
+}
+
 /** The empty job every field of which is its default. */
 export function emptyJob(): Job {
 	return job.parse({});
@@ -101,6 +108,7 @@ interface Doubts {
 }
 
 function parse(file: Record<string, unknown>, schema: typeof job): Parsed {
+	const ruler = rulerIn(file);
 	const tree = structuredClone(file); // the rounds take things out of it
 	const problems: Problem[] = takeOutHidden(tree);
 	const doubts: Doubts = { cloths: new Set(), unsized: [] };
@@ -111,7 +119,7 @@ function parse(file: Record<string, unknown>, schema: typeof job): Parsed {
 			const { cloths, unsized } = doubts;
 			return { job: result.data, problems, sources, doubtfulCloths: [...cloths], unsized };
 		}
-		for (const { path, ...rest } of problemsOf(result.error.issues, schema, tree)) {
+		for (const { path, ...rest } of problemsOf(result.error.issues, schema, tree, ruler)) {
 			const inFile = pathInFile(sources, path);
 			if (isEmpty(tree, path) && !isEmpty(file, inFile)) continue;
 			const fix = isCloth(path) ? `${rest.fix} ${UNTIL_THEN}` : rest.fix;

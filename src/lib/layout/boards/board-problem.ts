@@ -43,5 +43,6 @@ export function boardProblem(
 		narrowestRip: saw.narrowestRip,
 		keep: job.shop.keep,
 		first: saw.first,
+		ruler: job.shop.ruler,
 	};
 }

@@ -1,4 +1,4 @@
-import { nth, showMm, ticks, type Length } from '../../measure';
+import { nth, sayLengths, ticks, type Length, type Ruler } from '../../measure';
 import { deflate, inflate, type Actual, type Inflated } from '../inflated';
 import { taperOf, type Taper } from './pairs';
 import type { Piece, SawProblem, Sheet } from '../types';
@@ -126,10 +126,14 @@ function replaces(other: Kind, k: Kind): boolean {
 	return other.count === Infinity && other.cost < k.cost && other.w >= k.w && other.h >= k.h;
 }
 
-const size = (l: Actual, w: Actual): string => `${showMm(l)} x ${showMm(w)} mm`;
+const MILLIMETRES: Ruler = { unit: 'mm', fraction: 32, decimal: '.' };
+
+/** The ruler that lengths in words are told on. */
+export const wordsOf = ({ ruler }: Pick<SawProblem, 'ruler'>): Ruler => ruler ?? MILLIMETRES;
 
 function whyImpossible(piece: Piece, kinds: readonly Open[], problem: SawProblem): string | null {
 	const k = problem.kerf;
+	const size = (l: Actual, w: Actual): string => sayLengths([l, w], wordsOf(problem), ' x ');
 	const [length, width] = [inflate(piece.length, k), inflate(piece.width, k)];
 	const straight = kinds.some((s) => length <= s.w && width <= s.h);
 	const turned = kinds.some((s) => width <= s.w && length <= s.h);

@@ -17,7 +17,7 @@ export { CARPET_HEADS, carpetWays } from './carpet-text';
 export { costLines, earnedText, percentText } from './cost-lines';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
-export { leansAlike, partFacesText, sizesNote } from './face-text';
+export { leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';

@@ -1,5 +1,6 @@
 import { squareUp, type Squared, photographedPaperOf } from '../../design';
 import type { Point } from '../../geometry';
+import { mm, sayLeast, type Ruler } from '../../measure';
 import { valueAt } from '../../job';
 import { listAt } from '../state';
 
@@ -42,7 +43,7 @@ export function squaredPicture(shape: unknown, marks: Marks): Squared | null {
 }
 
 /** What the squaring is worth, in a sentence. */
-export function worth(found: Squared, marks: Marks, decimal: '.' | ','): string {
+export function worth(found: Squared, marks: Marks, ruler: Ruler): string {
 	if (!found.ok) {
 		return found.why === 'corners'
 			? 'The four corners do not make a sheet of paper: mark them top left, top right, bottom right, bottom left.'
@@ -52,5 +53,9 @@ export function worth(found: Squared, marks: Marks, decimal: '.' | ','): string 
 		...marks.sheet.map((p) => found.errorAt(p)),
 		...marks.points.map((p) => found.errorAt(p)),
 	);
-	return `Squared up. Expected error: up to ${(Math.ceil(error * 10) / 10).toFixed(1).replace('.', decimal)} mm.`;
+	return `Squared up. Expected error: up to ${ruler.unit === 'mm' ? tenths(error, ruler) : sayLeast(mm(error), ruler)}.`;
 }
+
+/** Millimetres to a tenth, rather too many than too few. */
+const tenths = (n: number, { decimal }: Ruler): string =>
+	`${(Math.ceil(n * 10) / 10).toFixed(1).replace('.', decimal)} mm`;

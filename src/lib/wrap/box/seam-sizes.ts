@@ -1,7 +1,7 @@
 import type { BoxSkin } from '../../design';
 import { bounds } from '../../geometry';
 import type { Carpet, Path, Problem } from '../../job';
-import { mm, type Ruler, showLength, snap } from '../../measure';
+import { mm, type Ruler, sayLength, showLength, snap, wholeMost } from '../../measure';
 
 /** Less than this cannot be cut through in one stroke. Common practice, no source. */
 const LEAST = mm(5);
@@ -23,7 +23,7 @@ export function seamSizeProblems(skin: BoxSkin, wish: Carpet, ruler: Ruler, path
 						path: [...path, field],
 						kind: 'check',
 						what: `${what} is ${say(wish[field])}, and ${small.name} of ${skin.name} is only ${say(small.across)} across: the cloth would run over it.`,
-						fix: `Give ${say(Math.floor(most / 1600) * 1600)} or less.`,
+						fix: `Give ${wholeMost(most, ruler)} or less.`,
 					},
 				];
 	const thin: Problem[] =
@@ -34,7 +34,7 @@ export function seamSizeProblems(skin: BoxSkin, wish: Carpet, ruler: Ruler, path
 						path: [...path, 'overlap'],
 						kind: 'note',
 						what: `The seam overlap is ${say(wish.overlap)}: too little to cut through both layers in one stroke.`,
-						fix: 'Give 20 mm or so, unless the edges are to be butted as they are cut.',
+						fix: `Give ${sayLength(mm(20), ruler)} or so, unless the edges are to be butted as they are cut.`,
 					},
 				];
 	return [

@@ -1,7 +1,6 @@
 import { nth, mm, TICKS_PER_MM } from '../../../measure';
 import { commonArea, distanceTo, type Outline, whereIs } from '../../../geometry';
 import { type Board, boardObstacle, faceOf, isDrilled, type Obstacle, through } from '../board';
-import { shown } from '../shown';
 import type { Air } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 import { fitsIn, type Mounted, pointsIn, screwsAt } from './place-devices';
@@ -62,9 +61,9 @@ function screws(one: Mounted, log: ProblemLog): void {
 		log.check(
 			[...path(one), 'holes', k],
 			inside
-				? `Hole ${k + 1} of ${one.name} is ${shown(near)} mm from the edge of its board.`
+				? `Hole ${k + 1} of ${one.name} is ${log.say(near)} from the edge of its board.`
 				: `Hole ${k + 1} of ${one.name} lies off its board.`,
-			`Keep fixing holes ${shown(EDGE)} mm or more from the edge, or the board splits.`,
+			`Keep fixing holes ${log.least(EDGE)} or more from the edge, or the board splits.`,
 		);
 	});
 }
@@ -73,7 +72,7 @@ function standsOut({ device, name, index, place }: Mounted, { measured }: Around
 	if (!measured) return;
 	log.check(
 		['devices', index, 'height'],
-		`${name} stands ${shown(device.height + device.clear.over)} mm off the ${place.wall.name} with its free space; the space and the opening are looked at without it.`,
+		`${name} stands ${log.say(device.height + device.clear.over)} off the ${place.wall.name} with its free space; the space and the opening are looked at without it.`,
 		'See that there is room for it, or mount it on another board.',
 	);
 }
@@ -125,6 +124,6 @@ function reachable(one: Mounted, other: Mounted, log: ProblemLog): void {
 		log.check(
 			[...path(one), 'reach'],
 			`${other.name} stands where a hand has to reach ${one.name}.`,
-			`Leave ${shown(one.device.reachDepth)} mm free on that side.`,
+			`Leave ${log.least(one.device.reachDepth)} free on that side.`,
 		);
 }

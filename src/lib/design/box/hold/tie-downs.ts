@@ -1,7 +1,6 @@
 import type { Box, TieDown } from '../../../job';
 import { faceOf, liesOn, type Place, placeOn, through } from '../board';
 import { roundHole } from '../shell';
-import { shown } from '../shown';
 import type { Point3 } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
@@ -34,7 +33,7 @@ export function placeTieDowns(
 		}
 		const hole = roundHole(place.at, one.hole ?? 2);
 		if (!liesOn(hole, faceOf(place.wall))) {
-			const with_ = one.hole === null ? '' : ` with its hole of ${shown(one.hole)} mm`;
+			const with_ = one.hole === null ? '' : ` with its hole of ${log.say(one.hole)}`;
 			log.stop(
 				[...path, 'at'],
 				`${name}${with_} does not lie within its board.`,

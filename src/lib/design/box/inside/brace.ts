@@ -12,7 +12,6 @@ import {
 	type Rod,
 } from './braces';
 import { endFrame, plate, sweptSolid } from '../shell';
-import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { originOf, plateMeets, stripMeets } from './rooms';
 import type { ProblemLog } from '../../problem-log';
@@ -44,7 +43,7 @@ export function braceSwept(
 		plate(brace: Plate, r: number, t: number) {
 			const { air, slotted } = nth(rooms, r);
 			const body = air ? plateIn(air, bare, brace, t) : null;
-			return body && besideSlots(body, slotted);
+			return body && besideSlots(body, slotted, log);
 		},
 		missed: (brace: Brace, b: number) => missed(brace, b, log),
 	};
@@ -62,11 +61,11 @@ export interface SlottedWall {
  * Says where a brace stops short of a wall because a slot runs there; it is glued to that wall no
  * more.
  */
-function besideSlots(body: PlateBody, slotted: readonly SlottedWall[]): PlateBody {
+function besideSlots(body: PlateBody, slotted: readonly SlottedWall[], log: ProblemLog): PlateBody {
 	const met = slotted.filter((s) => body.meets.some((m) => m.other === s.wall));
 	const notes = met.map(
 		({ wall, deep, slot }) =>
-			`Stops ${shown(deep)} mm short of the ${wall}, where ${slot} runs: glue it to the slot board as far as that reaches.`,
+			`Stops ${log.say(deep)} short of the ${wall}, where ${slot} runs: glue it to the slot board as far as that reaches.`,
 	);
 	const meets = body.meets.filter((m) => !slotted.some((s) => s.wall === m.other));
 	return { ...body, meets, notes };
@@ -76,7 +75,7 @@ function missed(brace: Brace, b: number, log: ProblemLog): void {
 	const at = brace.kind === 'dowel' ? brace.a : brace.at;
 	log.stop(
 		['braces', b],
-		`Nothing can be braced at ${shown(at)} mm: the place lies outside the air, in a slot, or a corner of the form falls inside the brace.`,
+		`Nothing can be braced at ${log.say(at)}: the place lies outside the air, in a slot, or a corner of the form falls inside the brace.`,
 		'Move it inside, clear of the corners, or leave it out.',
 	);
 }

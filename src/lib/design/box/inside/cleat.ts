@@ -1,4 +1,4 @@
-import { nth, toMm } from '../../../measure';
+import { nth } from '../../../measure';
 import type { Box, Cleats, Material } from '../../../job';
 import { faceArea, p3, type Point3 } from '../solid';
 import { boardName, boardOf, type Board, woodOf, type Seam, wallOf } from '../board';
@@ -84,7 +84,7 @@ function sayMissed(wish: Cleats, missed: ReadonlySet<string>, log: ProblemLog): 
 	const one = missed.size === 1;
 	log.check(
 		['cleats', 'width'],
-		`A cleat ${toMm(wish.width)} mm wide has no room in ${one ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${one ? 'it is' : 'they are'} left without one.`,
+		`A cleat ${log.say(wish.width)} wide has no room in ${one ? 'the corner' : 'the corners'} ${[...missed].join(', ')}; ${one ? 'it is' : 'they are'} left without one.`,
 		'Take a narrower or a thinner cleat, or close these corners with glue and screws alone.',
 	);
 }

@@ -30,7 +30,6 @@ import {
 	boardOf,
 	dividerNumber,
 } from '../board';
-import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { roundHole } from '../shell';
 import type { ProblemLog } from '../../problem-log';
@@ -130,8 +129,8 @@ function sayPitch(list: Seated['list'], driver: Framed, d: number, log: ProblemL
 	if (driver.count === 1 || pitch >= driver.frame) return;
 	log.check(
 		[list, d, 'pitch'],
-		`The frames of ${driver.count} ${list === 'drivers' ? 'drivers' : 'radiators'} ${shown(pitch)} mm apart run over each other: each is ${shown(driver.frame)} mm.`,
-		`Give at least ${shown(driver.frame)} mm.`,
+		`The frames of ${driver.count} ${list === 'drivers' ? 'drivers' : 'radiators'} ${log.say(pitch)} apart run over each other: each is ${log.say(driver.frame)}.`,
+		`Give at least ${log.least(driver.frame)}.`,
 	);
 }
 
@@ -192,12 +191,11 @@ function holesFor(one: Seated<Framed>, log: ProblemLog, tell: boolean): boolean 
 	const { driver, place, name } = one;
 	const hole = { ...cutHole(driver, place.at), of: cutFor(one), name };
 	if (!liesOnBoard(hole, place.wall)) {
-		const size = hole.size.map(shown).join(' x ');
 		const b = bounds(faceOf(place.wall).map(round));
 		if (tell)
 			log.stop(
 				[one.list, one.index, 'cutout'],
-				`The cut-out of ${name} (${size} mm) does not lie within its board, ${shown(b.length)} x ${shown(b.width)} mm.`,
+				`The cut-out of ${name} (${log.say(hole.size)}) does not lie within its board, ${log.say([b.length, b.width])}.`,
 				`Move it, take a smaller ${cutFor(one)} or a larger board.`,
 			);
 		return false;

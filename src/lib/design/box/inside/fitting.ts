@@ -1,7 +1,6 @@
 import type { Box } from '../../../job';
 import { type Air, cubicTicks, type Taken } from '../solid';
 import { type Board, faceOf, liesOn, placeOn, roomBehind } from '../board';
-import { shown } from '../shown';
 import { roundHole, rectangleHole } from '../shell';
 import { drillScrews } from '../mounted';
 import type { ProblemLog } from '../../problem-log';
@@ -37,7 +36,7 @@ export function cutTerminal(
 	if (!liesOn(cut, faceOf(place.wall))) {
 		log.stop(
 			['terminal', 'at'],
-			`The terminal hole (${cut.size.map(shown).join(' x ')} mm) does not lie within its board.`,
+			`The terminal hole (${log.say(cut.size)}) does not lie within its board.`,
 			'Move it inwards or take another board.',
 		);
 		return null;

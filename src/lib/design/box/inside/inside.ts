@@ -168,7 +168,7 @@ export function mount(
 	const devices = placeDevices(box, boards, rooms, log);
 	for (const { room, name, device: d } of devices)
 		if (room !== null) taken.push({ room, what: name, volume: d.length * d.width * d.height });
-	const lined = liningTakes(box, boards, rooms);
+	const lined = liningTakes(box, boards, rooms, log.ruler);
 	taken.push(...lined.taken);
 	const tuned = tuneRooms(rooms, taken, setups, log);
 	return {

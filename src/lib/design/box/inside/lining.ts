@@ -1,4 +1,4 @@
-import { nth, toMm, around } from '../../../measure';
+import { nth, around, sayLength, TICKS_PER_INCH, type Ruler } from '../../../measure';
 import type { Box } from '../../../job';
 import { area as areaOf, cornerAt } from '../../../geometry';
 import {
@@ -26,6 +26,7 @@ export function liningTakes(
 	box: Box,
 	boards: readonly Board[],
 	rooms: readonly { air: Air }[],
+	ruler: Ruler,
 ): Lined {
 	const { lining } = box;
 	if (!lining) return { taken: [], area: 0 };
@@ -39,10 +40,18 @@ export function liningTakes(
 	);
 	const taken = areas.map((area, room) => ({
 		room,
-		what: `Lining: ${squareMetres(area).toFixed(2)} m2, ${toMm(lining.thickness)} mm thick, ${lining.solid} % of it solid`,
+		what: `Lining: ${areaText(area, ruler)}, ${sayLength(lining.thickness, ruler)} thick, ${lining.solid} % of it solid`,
 		volume: (area * lining.thickness * lining.solid) / 100,
 	}));
 	return { taken, area: squareMetres(areas.reduce((sum, a) => sum + a, 0)) };
+}
+
+function areaText(area: number, { unit, decimal }: Ruler): string {
+	const text =
+		unit === 'in'
+			? `${(area / (12 * TICKS_PER_INCH) ** 2).toFixed(2)} ft²`
+			: `${squareMetres(area).toFixed(2)} m2`;
+	return text.replace('.', decimal);
 }
 
 /** The share of a wall's inside that is left once its holes are cut. */

@@ -17,7 +17,6 @@ import {
 } from '../solid';
 import { boardOf, type Board, type Seam } from '../board';
 import { endFrame, plate, sweptSolid } from '../shell';
-import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import type { ProblemLog } from '../../problem-log';
 
@@ -107,8 +106,8 @@ function missed(divider: Divider, d: number, air: SweptAir, log: ProblemLog): vo
 	}[divider.across];
 	log.stop(
 		['dividers', d, 'at'],
-		`No straight wall fits across the ${divider.across} at ${shown(divider.at)} mm: it lies outside the air, or a corner of the form falls inside it.`,
-		`Give a place within ${shown(limit)} mm, clear of the corners.`,
+		`No straight wall fits across the ${divider.across} at ${log.say(divider.at)}: it lies outside the air, or a corner of the form falls inside it.`,
+		`Give a place within ${log.most(limit)}, clear of the corners.`,
 	);
 }
 

@@ -4,7 +4,6 @@ import { mm, snap } from '../../../measure';
 import type { ProblemLog } from '../../problem-log';
 import type { Board, Hole } from '../board';
 import { sidesSetIn, flat, crossingsOf, halfOf } from '../solid';
-import { shown } from '../shown';
 
 /** Common practice, no source: nothing narrower than a cutter is worth cutting out. */
 const LEAST_WINDOW = mm(10);
@@ -27,11 +26,11 @@ export function windowsIn(
 	);
 	if (!open) {
 		const { length, width } = boundsOfPoints(face);
-		const size = `${shown(snap(length))} x ${shown(snap(width))} mm`;
+		const size = log.say([snap(length), snap(width)]);
 		log.stop(
 			[...path, 'rim'],
-			`A rim of ${shown(brace.rim)} mm leaves no window in ${board.name} (${size}): it would be a wall between two chambers.`,
-			`Give less than ${shown(snap(Math.min(length, width) / 2))} mm, or make it a divider.`,
+			`A rim of ${log.say(brace.rim)} leaves no window in ${board.name} (${size}): it would be a wall between two chambers.`,
+			`Give less than ${log.most(snap(Math.min(length, width) / 2))}, or make it a divider.`,
 		);
 		return null;
 	}
@@ -41,7 +40,7 @@ export function windowsIn(
 	if (each < LEAST_WINDOW) {
 		log.check(
 			[...path, 'windows'],
-			`${brace.windows} windows with ${shown(brace.rim)} mm between them do not fit in the ${shown(snap(long))} mm of ${board.name}: it gets one.`,
+			`${brace.windows} windows with ${log.say(brace.rim)} between them do not fit in the ${log.say(snap(long))} of ${board.name}: it gets one.`,
 			'Ask for fewer windows or a narrower rim.',
 		);
 		return [windowHole(open)];

@@ -1,7 +1,6 @@
 import { mm, nth } from '../../../measure';
 import { type Board, boardObstacle, faceOf, type Hole, through } from '../board';
 import { add3, raised, scale3 } from '../solid';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 import { cutFor, type Framed, type Seated } from './framed';
 import { amiss, onCircle, patternHoles } from './pattern';
@@ -58,7 +57,7 @@ export function sayBehindBolts(one: Bolted, boards: readonly Board[], log: Probl
 	if (met.length === 0) return;
 	log.check(
 		[list, index, 'boltCircle'],
-		`Behind the bolts of ${name} stands ${[...new Set(met.map((b) => b.name))].join(', ')}: a T-nut needs ${shown(FLANGE)} mm round its hole.`,
+		`Behind the bolts of ${name} stands ${[...new Set(met.map((b) => b.name))].join(', ')}: a T-nut needs ${log.say(FLANGE)} round its hole.`,
 		'Turn the bolt circle, or move one of them.',
 	);
 }
@@ -78,9 +77,9 @@ function say(
 	const { diameter, hole } = boltCircle;
 	const tell = (of: 'diameter' | 'hole', what: string, fix: string): void =>
 		log.check([list, index, 'boltCircle', of], `${what} No bolt is drilled.`, fix);
-	const circle = `The bolt circle of ${name} (${shown(diameter)} mm, holes of ${shown(hole)} mm)`;
-	const least = shown(Math.max(...cut.size, nth(cut.size, 0)) + hole);
-	const between = `Give a circle from ${least} to ${shown(frame - hole)} mm, as on the mounting sheet.`;
+	const circle = `The bolt circle of ${name} (${log.say(diameter)}, holes of ${log.say(hole)})`;
+	const least = Math.max(...cut.size, nth(cut.size, 0)) + hole;
+	const between = `Give a circle from ${log.range(least, frame - hole)}, as on the mounting sheet.`;
 	if (wrong === 'none')
 		log.check(
 			[list, index, 'bolts'],
@@ -88,7 +87,7 @@ function say(
 			'Give their number, or leave the bolt circle empty.',
 		);
 	if (wrong === 'past the frame')
-		tell('diameter', `${circle} reaches past its frame of ${shown(frame)} mm.`, between);
+		tell('diameter', `${circle} reaches past its frame of ${log.say(frame)}.`, between);
 	if (wrong === 'in the opening') tell('diameter', `${circle} runs into its cut-out.`, between);
 	if (wrong === 'off the board')
 		tell(
@@ -99,7 +98,7 @@ function say(
 	if (wrong === 'in each other')
 		tell(
 			'hole',
-			`${bolts} holes of ${shown(hole)} mm on the bolt circle of ${name} run into each other.`,
+			`${bolts} holes of ${log.say(hole)} on the bolt circle of ${name} run into each other.`,
 			'Give fewer bolts or smaller holes.',
 		);
 }

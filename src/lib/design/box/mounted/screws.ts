@@ -1,6 +1,5 @@
 import type { Box } from '../../../job';
 import { faceOf, type Hole, outermost, type Place, through } from '../board';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 import { amiss, onCircle, onRectangle, patternHoles } from './pattern';
 
@@ -34,7 +33,7 @@ export function drillScrews(terminal: Cup, place: Place, cut: Hole, log: Problem
 	if (wrong !== null) {
 		log.check(
 			path,
-			`The screw holes of the terminal (${shown(screwHoles.hole)} mm) lie ${wrong}: none is drilled.`,
+			`The screw holes of the terminal (${log.say(screwHoles.hole)}) lie ${wrong}: none is drilled.`,
 			wrong === 'off the board'
 				? 'Move the terminal inwards.'
 				: 'Give where they go by the sheet of the cup.',

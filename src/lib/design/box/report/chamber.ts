@@ -27,7 +27,7 @@ export function chambersOf(box: Box, inside: Inside, log: ProblemLog): Chamber[]
 		if (net <= 0) {
 			log.stop(
 				['shape'],
-				`Nothing is left of chamber ${r + 1}: what stands in it takes ${two(litres(room.gross) - net)} L, more than its ${two(litres(room.gross))} L.`,
+				`Nothing is left of chamber ${r + 1}: what stands in it takes ${log.volume(litres(room.gross) - net)}, more than its ${log.volume(litres(room.gross))}.`,
 				'Make the box larger or put less in it.',
 			);
 		}
@@ -123,7 +123,7 @@ function sealedOf(
 	if (found.qtc > 1.5) {
 		log.check(
 			path,
-			`In ${two(acting)} L this driver comes to a Qtc of ${two(found.qtc)}: it will boom.`,
+			`In ${log.volume(acting)} this driver comes to a Qtc of ${two(found.qtc)}: it will boom.`,
 			'Give it more volume.',
 		);
 	}
@@ -164,8 +164,8 @@ function twoWishes(box: Box, room: number, qtc: number, net: number, log: Proble
 	if (wished === null || Math.abs(qtc / wished - 1) < SAME_Q) return;
 	log.check(
 		['qtc'],
-		`${two(target.litres)} L are wanted and a Qtc of ${wished}: the litres go first, and with them the Qtc comes to ${two(qtc)}.`,
-		`Ask for ${two(net)} L for that Qtc, or leave one of the two wishes empty.`,
+		`${log.volume(target.litres)} are wanted and a Qtc of ${wished}: ${log.ruler.unit === 'in' ? 'the volume goes' : 'the litres go'} first, and with ${log.ruler.unit === 'in' ? 'it' : 'them'} the Qtc comes to ${two(qtc)}.`,
+		`Ask for ${log.volume(net)} for that Qtc, or leave one of the two wishes empty.`,
 	);
 }
 

@@ -15,7 +15,6 @@ import {
 	type Obstacle,
 	facesToFill,
 } from '../board';
-import { shown } from '../shown';
 import { LEAST_EDGE } from '../shell';
 import type { ProblemLog } from '../../problem-log';
 import { p3 } from '../solid';
@@ -32,14 +31,14 @@ export function driverFigures(one: Seated<Framed>, inside: Inside, log: ProblemL
 	if (edge < LEAST_EDGE) {
 		log.check(
 			[...path, 'at'],
-			`The cut-out of ${name} comes within ${shown(edge)} mm of the edge of its board.`,
-			`Keep ${shown(LEAST_EDGE)} mm or more, or the edge breaks out.`,
+			`The cut-out of ${name} comes within ${log.say(edge)} of the edge of its board.`,
+			`Keep ${log.least(LEAST_EDGE)} or more, or the edge breaks out.`,
 		);
 	}
 	if (distanceTo(place.at, nth(faces, place.reversed ? 1 : 0)) < driver.frame / 2) {
 		log.check(
 			[...path, 'frame'],
-			`The frame of ${name} (${shown(driver.frame)} mm) stands over the edge of its board.`,
+			`The frame of ${name} (${log.say(driver.frame)}) stands over the edge of its board.`,
 			'Move it inwards or take a larger board.',
 		);
 	}
@@ -137,12 +136,12 @@ function tooDeep(one: Seated<Framed>, room: { axis: number; rim: number }, log: 
 	const { driver, name, index } = one;
 	const where =
 		room.rim < room.axis - 1
-			? `at the rim of its ${one.list === 'drivers' ? 'magnet' : 'rear'} (${shown(room.axis)} mm on its axis)`
+			? `at the rim of its ${one.list === 'drivers' ? 'magnet' : 'rear'} (${log.say(room.axis)} on its axis)`
 			: 'on its axis';
 	log.check(
 		[one.list, index, 'depth'],
-		`${name} is ${shown(driver.depth)} mm deep; the box gives ${shown(room.rim)} mm ${where} and ${shown(driver.behind)} mm should stay free behind it.`,
-		`Make the box ${shown(driver.depth + driver.behind - room.rim)} mm deeper there, move the ${cutFor(one)} to where it is deeper, or raise it on a ring.`,
+		`${name} is ${log.say(driver.depth)} deep; the box gives ${log.say(room.rim)} ${where} and ${log.say(driver.behind)} should stay free behind it.`,
+		`Make the box ${log.least(driver.depth + driver.behind - room.rim)} deeper there, move the ${cutFor(one)} to where it is deeper, or raise it on a ring.`,
 	);
 }
 

@@ -15,7 +15,6 @@ import { isJoined, joinedNote, standsBefore } from '../between';
 import { boardObstacle } from '../board';
 import type { Inside } from '../inside';
 import { finite } from '../finite';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
 /** A vent as it is built, and whether its air is quiet. */
@@ -39,7 +38,7 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 	if (clear < setup.clearWanted - 1) {
 		log.check(
 			['vents', setup.index, 'goal'],
-			`Only ${shown(Math.max(0, clear))} mm stay free at the inner end of ${setup.name}; ${shown(setup.clearWanted)} mm are wanted.`,
+			`Only ${log.say(Math.max(0, clear))} stay free at the inner end of ${setup.name}; ${log.say(setup.clearWanted)} are wanted.`,
 			'Shorten it, bend it, or move it.',
 		);
 	}
@@ -74,8 +73,8 @@ export function ventFigures(result: VentResult, inside: Inside, log: ProblemLog)
 		leastArea: tuned && leastVentArea(tuned, moved) * 1e4,
 		notes: [
 			...ventNotes(result),
-			...legNotes(result),
-			...tubeNotes(result),
+			...legNotes(result, log),
+			...tubeNotes(result, log),
 			...joinedNote(inside, result),
 		],
 	};
@@ -181,41 +180,41 @@ function sayTurns({ setup, length, legs }: VentResult, log: ProblemLog): void {
 	if (turns < asked)
 		log.note(
 			['vents', index, 'bend'],
-			`${name} is asked ${times[asked]}; at ${shown(length)} mm it would end in a turn, so it is built ${times[turns]}.`,
+			`${name} is asked ${times[asked]}; at ${log.say(length)} it would end in a turn, so it is built ${times[turns]}.`,
 			`Ask for it ${times[turns]}, or make it longer: a lower tuning or a larger opening.`,
 		);
 	const short = turns === 0 ? -1 : legs.findIndex((leg) => leg < vent.gap);
 	if (short >= 0)
 		log.check(
 			['vents', index, 'bend'],
-			`Leg ${short + 1} of ${name} is ${shown(nth(legs, short))} mm long, shorter than the slot is high (${shown(vent.gap)} mm): how its air turns there nobody can tell.`,
+			`Leg ${short + 1} of ${name} is ${log.say(nth(legs, short))} long, shorter than the slot is high (${log.say(vent.gap)}): how its air turns there nobody can tell.`,
 			'Make the slot lower, the box larger there, or turn the slot less often.',
 		);
 }
 
 /** Where a turned slot turns, for whoever checks its length. */
-function legNotes({ legs }: VentResult): string[] {
+function legNotes({ legs }: VentResult, log: ProblemLog): string[] {
 	if (legs.length < 2) return [];
-	const all = legs.map((leg) => shown(leg)).join(' + ');
-	return [`Along its middle, corner to corner, from the outer face: ${all} mm.`];
+	const all = log.say(legs, ' + ');
+	return [`Along its middle, corner to corner, from the outer face: ${all}.`];
 }
 
 /** What the pieces of a bent tube are cut to, and what a flare means for the length. */
-function tubeNotes({ setup, length }: VentResult): string[] {
+function tubeNotes({ setup, length }: VentResult, log: ProblemLog): string[] {
 	if (setup.kind !== 'round') return [];
 	const { elbows, flare } = setup.vent;
 	const rest = length - nth(setup.paths, 0).fixed;
 	const bends = elbows.map(
 		({ after, radius, turn }) =>
-			`${shown(after)} mm straight, an elbow ${turn} of ${shown(radius)} mm radius (${shown((Math.PI / 2) * radius)} mm along its middle)`,
+			`${log.say(after)} straight, an elbow ${turn} of ${log.say(radius)} radius (${log.say((Math.PI / 2) * radius)} along its middle)`,
 	);
 	const bent =
 		elbows.length === 0
 			? []
-			: [`From the outer face: ${bends.join(', ')}, ${shown(rest)} mm straight.`];
+			: [`From the outer face: ${bends.join(', ')}, ${log.say(rest)} straight.`];
 	const flared = flare
 		? [
-				`The length is from mouth to mouth with its flares of ${shown(flare.radius)} mm, reckoned as a tube that widens (no source); cut the hole of a flange to its own sheet.`,
+				`The length is from mouth to mouth with its flares of ${log.say(flare.radius)}, reckoned as a tube that widens (no source); cut the hole of a flange to its own sheet.`,
 			]
 		: [];
 	return [...bent, ...flared];

@@ -12,7 +12,6 @@ import type { Box, Path } from '../../../job';
 import { type Board, boardObstacle, placeOn, type Role } from '../board';
 import { framedOf, type Inside } from '../inside';
 import type { Framed, Seated } from '../mounted';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 import { raised } from '../solid';
 
@@ -39,7 +38,7 @@ export function sayOverlaps(inside: Inside, log: ProblemLog): void {
 		for (const b of all.slice(i + 1)) {
 			const sameRow = a.path.join('.') === b.path.join('.');
 			if (a.wall !== b.wall || sameRow || acrossTheBoard(a, b)) continue;
-			const over = overlap(a, b);
+			const over = overlap(a, b, log);
 			if (over) log.check(b.path, over.what, over.fix);
 		}
 	});
@@ -138,7 +137,11 @@ function roundPrint(
 /** Two that touch share no more than this, ticks. */
 const TOUCH = 1;
 
-function overlap(a: Footprint, b: Footprint): { what: string; fix: string } | null {
+function overlap(
+	a: Footprint,
+	b: Footprint,
+	log: ProblemLog,
+): { what: string; fix: string } | null {
 	const first = a.name.replace(/^t/, 'T');
 	const on = `on the board '${a.wall.name}'`;
 	if (a.round && b.round) {
@@ -146,8 +149,8 @@ function overlap(a: Footprint, b: Footprint): { what: string; fix: string } | nu
 		const least = a.round.radius + b.round.radius;
 		if (apart >= least - TOUCH) return null;
 		return {
-			what: `${first} and ${b.name} overlap by ${shown(least - apart)} mm ${on}.`,
-			fix: `Set their middles ${shown(least)} mm apart or more; they are ${shown(apart)} mm apart.`,
+			what: `${first} and ${b.name} overlap by ${log.say(least - apart)} ${on}.`,
+			fix: `Set their middles ${log.least(least)} apart or more; they are ${log.say(apart)} apart.`,
 		};
 	}
 	const shared = common([a.outline], [b.outline]).flatMap((r) => [...r.outline]);
@@ -157,7 +160,7 @@ function overlap(a: Footprint, b: Footprint): { what: string; fix: string } | nu
 	};
 	if (shared.length === 0 || Math.min(wide('x'), wide('y')) <= TOUCH) return null;
 	return {
-		what: `${first} and ${b.name} overlap ${on}: ${shown(wide('x'))} x ${shown(wide('y'))} mm is wanted by both.`,
+		what: `${first} and ${b.name} overlap ${on}: ${log.say([wide('x'), wide('y')])} is wanted by both.`,
 		fix: 'Move one of them, or mount it on another board.',
 	};
 }

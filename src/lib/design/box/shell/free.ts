@@ -2,7 +2,6 @@ import { crossings, type Point, tidy } from '../../../geometry';
 import type { ShapeOf, OutlineDrawing } from '../../../job';
 import { importShape } from '../../import';
 import type { Drawn, Undrawn } from '../../shape';
-import { shown } from '../shown';
 import { planeArea } from '../solid';
 import type { ProblemLog } from '../../problem-log';
 
@@ -31,7 +30,7 @@ export function freeCorners(shape: Free, log: ProblemLog): Point[] | null {
 	if (crossing) {
 		log.stop(
 			path,
-			`The profile crosses itself near ${shown(crossing.at.x)}, ${shown(crossing.at.y)} mm.`,
+			`The profile crosses itself near ${log.say([crossing.at.x, crossing.at.y], ', ')}.`,
 			'Give the corners in the order they follow round the box.',
 		);
 		return null;
@@ -68,7 +67,7 @@ function drawnCorners(
 	path: readonly string[],
 	log: ProblemLog,
 ): readonly Point[] | null {
-	const found = read.get(drawing) ?? importShape(drawing);
+	const found = read.get(drawing) ?? importShape(drawing, log.ruler);
 	read.set(drawing, found);
 	for (const { kind, what, fix } of found.complaints) log[kind](path, what, fix);
 	if (!found.outline) return null;

@@ -2,7 +2,6 @@ import { nth, type Length, around } from '../../../measure';
 import type { Point } from '../../../geometry';
 import type { BoardKey, BoxShape, ShapeOf } from '../../../job';
 import { freeCorners } from './free';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
 /**
@@ -71,7 +70,7 @@ function slanted(shape: ShapeOf<'slanted'>, log: ProblemLog): Profile | null {
 		const [less, at] = top <= 0 ? [top, 'top'] : [bottom, 'bottom'];
 		log.stop(
 			['shape', 'lean'],
-			`The leaning face meets the other one: the depth at the ${at} comes out at ${shown(less)} mm.`,
+			`The leaning face meets the other one: the depth at the ${at} comes out at ${log.say(less)}.`,
 			'Give a smaller lean, a lower box or more depth.',
 		);
 		return null;
@@ -142,8 +141,8 @@ function smaller(a: number, b: number, field: string, other: string, log: Proble
 	if (a < b) return true;
 	log.stop(
 		['shape', field],
-		`${shown(a)} mm takes the whole ${other} of ${shown(b)} mm.`,
-		`Give less than ${shown(b)} mm, or choose a form without it.`,
+		`${log.say(a)} takes the whole ${other} of ${log.say(b)}.`,
+		`Give less than ${log.most(b)}, or choose a form without it.`,
 	);
 	return false;
 }

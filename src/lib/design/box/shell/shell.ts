@@ -5,7 +5,6 @@ import type { Board, Seam } from '../board';
 import { endBoards } from './end';
 import { checkTilts, jointsOf } from './joint';
 import { profileOf, type Profile, type Swept } from './profile';
-import { shown } from '../shown';
 import type { BoardRack } from '../rack';
 import { clashingQuads, insideAngle, quads, sidesSetIn, p3 } from '../solid';
 import type { ProblemLog } from '../../problem-log';
@@ -77,8 +76,8 @@ export function sweptSectionOf(
 	if (x1 <= x0) {
 		log.stop(
 			['shape', 'width'],
-			`The two ends take ${shown(x0 + width - x1)} mm of a width of ${shown(width)} mm.`,
-			`Give more than ${shown(x0 + width - x1)} mm, or thinner end boards.`,
+			`The two ends take ${log.say(x0 + width - x1)} of a width of ${log.say(width)}.`,
+			`Give more than ${log.least(x0 + width - x1)}, or thinner end boards.`,
 		);
 		return null;
 	}
@@ -141,8 +140,8 @@ function tooThin(profile: Profile, materials: readonly Material[], log: ProblemL
 	const next = cornerAt(profile.corners, worst + 1);
 	log.stop(
 		['shape'],
-		`The form is too thin for its boards: its ${profile.keys[worst]} side is ${shown(Math.hypot(next.x - c.x, next.y - c.y))} mm long and no air is left inside.`,
-		`Make it at least ${shown(Math.max(...materials.map((m) => m.measured)) * 2)} mm longer, or take thinner boards.`,
+		`The form is too thin for its boards: its ${profile.keys[worst]} side is ${log.say(Math.hypot(next.x - c.x, next.y - c.y))} long and no air is left inside.`,
+		`Make it at least ${log.least(Math.max(...materials.map((m) => m.measured)) * 2)} longer, or take thinner boards.`,
 	);
 }
 
@@ -154,8 +153,8 @@ function rabbetDepth(box: Box, materials: readonly Material[], log: ProblemLog):
 	if (box.ends.rabbet <= most) return box.ends.rabbet;
 	log.check(
 		['ends', 'rabbet'],
-		`A rabbet of ${shown(box.ends.rabbet)} mm leaves less than a third of a ${shown(thinnest)} mm board.`,
-		`Cut it ${shown(most)} mm deep at most; the plan goes by that.`,
+		`A rabbet of ${log.say(box.ends.rabbet)} leaves less than a third of a ${log.say(thinnest)} board.`,
+		`Cut it ${log.most(most)} deep at most; the plan goes by that.`,
 	);
 	return most;
 }

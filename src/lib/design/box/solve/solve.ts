@@ -1,7 +1,6 @@
 import type { Box, Dimension, BoxShape, Job } from '../../../job';
-import { ticks, type Length } from '../../../measure';
+import { sayLength, sayMost, sayVolume, ticks, type Length } from '../../../measure';
 import type { Solved } from '../box-plan';
-import { shown } from '../shown';
 import { LARGEST, solveFor, solveQuickly, toMark } from './solve-step';
 
 /**
@@ -80,7 +79,9 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 	const ask: Ask = { shape, which, wanted: target.litres, holds, over, job };
 	const found = solveOne(shape, which, target.litres, holds, job);
 	if (found === null) return { shape, solved: null, unmet: unreachable(ask) };
-	const rounded = toMark(found, job.shop.ruler);
+	const { ruler } = job.shop;
+	const volume = (litres: number): string => sayVolume(litres, ruler);
+	const rounded = toMark(found, ruler);
 	const made = withDimension(shape, which, rounded);
 	const solved = {
 		dimension: which,
@@ -95,12 +96,12 @@ export function solveBox(box: Box, job: Job, holds: Holds, over: OverAt): Soluti
 	const short =
 		most === null
 			? ''
-			: `, which gives ${litreText(most)}: ${litreText(target.litres - most)} too little`;
+			: `, which gives ${volume(most)}: ${volume(target.litres - most)} too little`;
 	return {
 		shape: made,
 		solved,
 		unmet: {
-			what: `For ${litreText(target.litres)} the ${which} has to be ${shown(rounded)} mm; the space takes ${shown(rounded - past)} mm${short}.`,
+			what: `For ${volume(target.litres)} the ${which} has to be ${sayLength(rounded, ruler)}; the space takes ${sayMost(rounded - past, ruler)}${short}.`,
 			fix: others(ask),
 		},
 	};
@@ -123,12 +124,13 @@ function solveOne(
 }
 
 function unreachable(ask: Ask): { what: string; fix: string } {
-	const { shape, which } = ask;
-	const wanted = litreText(ask.wanted);
+	const { shape, which, job } = ask;
+	const { ruler } = job.shop;
+	const wanted = sayVolume(ask.wanted, ruler);
 	const what =
 		dimensionOf(shape, which) === null
 			? `Free corners have no one ${which} to work out.`
-			: `No ${which} up to ${shown(LARGEST)} mm gives ${wanted}.`;
+			: `No ${which} up to ${sayMost(LARGEST, ruler)} gives ${wanted}.`;
 	return { what, fix: others(ask) };
 }
 
@@ -139,11 +141,9 @@ function others({ shape, which, wanted, holds, over, job }: Ask): string {
 		const found = solveOne(shape, other, wanted, holds, job);
 		if (found === null) return [];
 		const past = over(withDimension(shape, other, found))?.[other] ?? 0;
-		return past > 0 ? [] : [`a ${other} of ${shown(found)} mm`];
+		return past > 0 ? [] : [`a ${other} of ${sayLength(found, job.shop.ruler)}`];
 	});
 	return words.length > 0
 		? `With the rest as it is, ${words.join(' or ')} would do.`
 		: 'No other dimension reaches it in this space either: ask for less volume, or put less into the box.';
 }
-
-const litreText = (l: number): string => `${Math.round(l * 100) / 100} L`;

@@ -29,7 +29,6 @@ import {
 	type Rod,
 } from '../inside';
 import type { BoardRack } from '../rack';
-import { shown } from '../shown';
 import type { TaperedRoom } from './divide';
 import { FACING, sliceAcross } from './slice';
 import type { ProblemLog } from '../../problem-log';
@@ -61,19 +60,20 @@ function missed(
 	if (brace.kind === 'dowel') {
 		log.stop(
 			['braces', b],
-			`The place of ${braceName(brace, b)} (${shown(brace.a)} and ${shown(brace.b)} mm) lies outside the air.`,
+			`The place of ${braceName(brace, b)} (${log.say([brace.a, brace.b], ' and ')}) lies outside the air.`,
 			'Move it inside, clear of the leaning sides.',
 		);
 		return;
 	}
 	const { across } = brace;
-	const room = rooms.map(({ air }) =>
-		stretch(air.sides, across).map((p) => shown(p - leastOf(bare, across))),
-	);
-	const free = room.map(([from, to]) => `from ${from} to ${to} mm`).join(' or ');
+	const start = leastOf(bare, across);
+	const free = rooms
+		.map(({ air }) => stretch(air.sides, across))
+		.map(([from, to]) => `from ${log.range(from - start, to - start)}`)
+		.join(' or ');
 	log.stop(
 		['braces', b],
-		`Nothing can be braced at ${shown(brace.at)} mm across the ${across}: a straight board stands clear of the leaning sides only ${free}, its thickness included.`,
+		`Nothing can be braced at ${log.say(brace.at)} across the ${across}: a straight board stands clear of the leaning sides only ${free}, its thickness included.`,
 		brace.kind === 'shelf'
 			? 'Move it into that stretch, and let its ends reach the sides wholly or stay wholly clear of them; or scribe it in by hand.'
 			: 'Move it into that stretch, or stand it across the depth, where a frame fits anywhere.',

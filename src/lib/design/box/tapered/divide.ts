@@ -4,7 +4,6 @@ import { type TaperedAir, ENDS, leastOf, level, stretch, type Across, type Plane
 import { boardOf, type Board, type Seam } from '../board';
 import type { BoardRack } from '../rack';
 import { dividerName, edgeSeams } from '../inside';
-import { shown } from '../shown';
 import { airWithin } from './form';
 import { sliceAcross } from './slice';
 import type { ProblemLog } from '../../problem-log';
@@ -86,7 +85,7 @@ function missedDivider(
 	const start = leastOf(bare, across);
 	log.stop(
 		['dividers', d, 'at'],
-		`No straight wall fits across the ${across} at ${shown(at)} mm: between the leaning sides there is room from ${shown(from - start)} to ${shown(to - start)} mm.`,
+		`No straight wall fits across the ${across} at ${log.say(at)}: between the leaning sides there is room from ${log.range(from - start, to - start)}.`,
 		`Give a place in that stretch, counted from where the inside reaches farthest ${REACH[across]}.`,
 	);
 }

@@ -17,7 +17,6 @@ import {
 	type Point3,
 } from '../solid';
 import type { BoardRack } from '../rack';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 
 /*
@@ -73,11 +72,10 @@ export function taperedForm(
 }
 
 function tooThin({ front, back }: ShapeOf<'tapered'>, log: ProblemLog): void {
-	const width = shown(Math.min(back.width, front.width));
-	const height = shown(Math.min(back.height, front.height));
+	const end = [Math.min(back.width, front.width), Math.min(back.height, front.height)];
 	log.stop(
 		['shape'],
-		`The form is too thin for its boards: at ${width} x ${height} mm nothing is left inside its narrow end.`,
+		`The form is too thin for its boards: at ${log.say(end)} nothing is left inside its narrow end.`,
 		'Make the narrow end larger, or take thinner boards.',
 	);
 }

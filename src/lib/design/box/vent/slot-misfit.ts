@@ -1,7 +1,7 @@
 import { around } from '../../../measure';
 import type { SlotVent } from '../../../job';
 import { convex, type SlotPlane } from '../solid';
-import { shown } from '../shown';
+import type { ProblemLog } from '../../problem-log';
 import { boardsBetween, roomBetween, type SlotSize, turnsOf } from './slot-legs';
 
 /** Where in the vent the fault lies, and what would be right. */
@@ -12,22 +12,34 @@ interface Misfit {
 }
 
 /** Why a slot of these figures cannot be built along a board, if it cannot. */
-export function misfit(vent: SlotVent, plane: SlotPlane, size: SlotSize): Misfit | null {
-	return tooHigh(vent, plane, size) ?? cannotTurn(vent, plane, size) ?? tooWide(vent, plane, size);
+export function misfit(
+	vent: SlotVent,
+	plane: SlotPlane,
+	size: SlotSize,
+	log: ProblemLog,
+): Misfit | null {
+	const asked = { vent, plane, size };
+	return tooHigh(asked, log) ?? cannotTurn(asked, log) ?? tooWide(asked, log);
 }
 
-function tooHigh(vent: SlotVent, plane: SlotPlane, { board }: SlotSize): Misfit | null {
+interface Asked {
+	readonly vent: SlotVent;
+	readonly plane: SlotPlane;
+	readonly size: SlotSize;
+}
+
+function tooHigh({ vent, plane, size: { board } }: Asked, log: ProblemLog): Misfit | null {
 	const foot = around(plane.corners, plane.front + 1);
 	const high = Math.max(0, ...plane.corners.map((p) => Math.abs(p.y - foot.y)));
 	if (vent.gap + board < high) return null;
 	return {
 		of: 'gap',
-		what: `A slot of ${shown(vent.gap)} mm with its board fills the chamber, which is ${shown(high)} mm there.`,
-		fix: `Give less than ${shown(high - board)} mm.`,
+		what: `A slot of ${log.say(vent.gap)} with its board fills the chamber, which is ${log.say(high)} there.`,
+		fix: `Give less than ${log.most(high - board)}.`,
 	};
 }
 
-function cannotTurn(vent: SlotVent, plane: SlotPlane, size: SlotSize): Misfit | null {
+function cannotTurn({ vent, plane, size }: Asked, log: ProblemLog): Misfit | null {
 	const turns = turnsOf(vent);
 	if (turns > 0 && !plane.bends)
 		return {
@@ -56,8 +68,8 @@ function cannotTurn(vent: SlotVent, plane: SlotPlane, size: SlotSize): Misfit | 
 	const way = short === 0 ? 'deeper' : upright ? 'higher' : 'wider';
 	return {
 		of: 'bend',
-		what: `Leg ${short + 1} of the slot does not fit: between its turns its board of ${shown(t)} mm has ${shown(by)} mm too little.`,
-		fix: `Make the box ${shown(by)} mm ${way} or more, the slot lower, or turn it less often.`,
+		what: `Leg ${short + 1} of the slot does not fit: between its turns its board of ${log.say(t)} has ${log.say(by)} too little.`,
+		fix: `Make the box ${log.least(by)} ${way} or more, the slot lower, or turn it less often.`,
 	};
 }
 
@@ -67,12 +79,12 @@ function turnsInward(plane: SlotPlane, k: number): boolean {
 	return n > 3 && convex(plane.corners, (plane.front + 1 + k) % n);
 }
 
-function tooWide(vent: SlotVent, plane: SlotPlane, { board }: SlotSize): Misfit | null {
+function tooWide({ vent, plane, size: { board } }: Asked, log: ProblemLog): Misfit | null {
 	const width = plane.run[1] - plane.run[0];
 	if (vent.run === null || vent.run + board <= width || vent.run === width) return null;
 	return {
 		of: 'run',
-		what: `A slot ${shown(vent.run)} mm wide with its cheek does not fit in ${shown(width)} mm.`,
-		fix: `Give at most ${shown(width - board)} mm, or leave it empty for wall to wall.`,
+		what: `A slot ${log.say(vent.run)} wide with its cheek does not fit in ${log.say(width)}.`,
+		fix: `Give at most ${log.most(width - board)}, or leave it empty for wall to wall.`,
 	};
 }

@@ -63,7 +63,7 @@ function slotSetup(
 ): SlotSetup | null {
 	const t = material.measured;
 	const size: SlotSize = { gap: vent.gap, board: t, stack: stackOf(inside.boards, 'front') };
-	const wrong = misfit(vent, plane, size);
+	const wrong = misfit(vent, plane, size, log);
 	if (wrong) {
 		log.stop(['vents', index, wrong.of], wrong.what, wrong.fix);
 		return null;

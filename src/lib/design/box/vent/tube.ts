@@ -17,7 +17,6 @@ import {
 	wayOf,
 } from '../board';
 import { roundHole } from '../shell';
-import { shown } from '../shown';
 import type { ProblemLog } from '../../problem-log';
 import { flaresTake, tubeEnds } from './flare';
 import { lastPiece, type TubePath, tubePath } from './tube-path';
@@ -89,7 +88,7 @@ function placesFor(
 	if (onDivider(nth(found, 0)) && vent.goal.by === 'tuning')
 		return stop('goal', joinsTwo(vent, index));
 	const off = found.find((p) => !liesOnBoard(tubeHole(vent, p.at), p.wall));
-	if (off) return stop('at', offBoard(vent, index, off));
+	if (off) return stop('at', offBoard(vent, index, off, log));
 	if (vent.count > 1 && pitch < vent.diameter + 2 * vent.wall) sayPitch(vent, pitch, index, log);
 	return found;
 }
@@ -114,22 +113,27 @@ export const tubeHole = (vent: RoundVent, at: Point): Hole =>
 	roundHole(at, vent.diameter + 2 * vent.wall);
 
 /** What is wrong with a tube that leaves its board, and what would be right. */
-function offBoard(vent: RoundVent, index: number, { wall }: Place): [what: string, fix: string] {
+function offBoard(
+	vent: RoundVent,
+	index: number,
+	{ wall }: Place,
+	log: ProblemLog,
+): [what: string, fix: string] {
 	const of = vent.count > 1 ? `One of the ${vent.count} holes` : 'The hole';
 	const { length, width } = boundsOfPoints(faceOf(wall));
-	const size = `${shown(snap(length))} x ${shown(snap(width))} mm`;
+	const size = log.say([snap(length), snap(width)]);
 	return [
-		`${of} of ${ventName(vent, index)} (${shown(vent.diameter + 2 * vent.wall)} mm with its wall) does not lie within its board, ${size}.`,
+		`${of} of ${ventName(vent, index)} (${log.say(vent.diameter + 2 * vent.wall)} with its wall) does not lie within its board, ${size}.`,
 		'Move it inwards, take a smaller tube or a larger board.',
 	];
 }
 
 function sayPitch(vent: RoundVent, pitch: number, index: number, log: ProblemLog): void {
-	const least = shown(vent.diameter + 2 * vent.wall);
+	const outside = vent.diameter + 2 * vent.wall;
 	log.check(
 		['vents', index, 'pitch'],
-		`The tubes of ${ventName(vent, index)} ${shown(pitch)} mm apart run into each other: each is ${least} mm outside.`,
-		`Give at least ${least} mm.`,
+		`The tubes of ${ventName(vent, index)} ${log.say(pitch)} apart run into each other: each is ${log.say(outside)} outside.`,
+		`Give at least ${log.least(outside)}.`,
 	);
 }
 
@@ -141,14 +145,14 @@ function sayElbows(vent: RoundVent, index: number, { stack, proud }: Place, log:
 		if (i === 0 && after < stack + proud)
 			log.check(
 				[...path, 'after'],
-				`The first elbow of ${ventName(vent, index)} begins ${shown(after)} mm in, inside its board of ${shown(stack + proud)} mm.`,
-				`Give at least ${shown(stack + proud)} mm of straight tube before it.`,
+				`The first elbow of ${ventName(vent, index)} begins ${log.say(after)} in, inside its board of ${log.say(stack + proud)}.`,
+				`Give at least ${log.least(stack + proud)} of straight tube before it.`,
 			);
 		if (radius < outer)
 			log.check(
 				[...path, 'radius'],
-				`An elbow of ${shown(radius)} mm radius folds a tube of ${shown(2 * outer)} mm into itself.`,
-				`Give at least ${shown(outer)} mm, half the outside of the tube.`,
+				`An elbow of ${log.say(radius)} radius folds a tube of ${log.say(2 * outer)} into itself.`,
+				`Give at least ${log.least(outer)}, half the outside of the tube.`,
 			);
 	});
 }

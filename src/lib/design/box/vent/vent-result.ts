@@ -49,7 +49,7 @@ export function tuneRooms(
 		if (tuned.left <= 0) {
 			log.stop(
 				['vents', nth(own, 0).index],
-				`The vents and fittings take more than the ${Math.round(litres(gross) * 10) / 10} L of the chamber.`,
+				`The vents and fittings take more than the ${log.volume(Math.round(litres(gross) * 10) / 10)} of the chamber.`,
 				'Make the box larger or the vent smaller.',
 			);
 			return;

@@ -3,7 +3,6 @@ import { END_CORRECTION } from './acoustics';
 import type { Air, SlotPlane } from '../solid';
 import type { Board, Place } from '../board';
 import type { SweptSection } from '../shell';
-import { shown } from '../shown';
 import { turnsAt, turnsOf, wallEnd, type SlotSize } from './slot-legs';
 import type { ProblemLog } from '../../problem-log';
 import type { TubePath } from './tube-path';
@@ -66,17 +65,17 @@ export function tooLong(
 	log: ProblemLog,
 ): void {
 	if (wanted <= length + 1) return;
-	const drawn = drawnAt(length, hertz);
+	const drawn = drawnAt(length, hertz, log);
 	const limit = endsWithWall(setup, length)
-		? `the wall it runs along ends at ${shown(length)} mm`
-		: `the box takes ${shown(length)} mm with ${shown(setup.clearWanted)} mm free at its inner mouth`;
+		? `the wall it runs along ends at ${log.say(length)}`
+		: `the box takes ${log.say(length)} with ${log.say(setup.clearWanted)} free at its inner mouth`;
 	const what = !Number.isFinite(wanted)
 		? `${setup.name} cannot bring the chamber down to the tuning wanted.`
 		: length <= 0
 			? `${setup.name} has no room in this box.`
 			: wanted <= setup.breath.longest
-				? `${setup.name} would have to be ${shown(wanted)} mm long: ${lostInTurn(setup, length)}. ${drawn}`
-				: `${setup.name} would have to be ${shown(wanted)} mm long; ${limit}. ${drawn}`;
+				? `${setup.name} would have to be ${log.say(wanted)} long: ${lostInTurn(setup, length, log)}. ${drawn}`
+				: `${setup.name} would have to be ${log.say(wanted)} long; ${limit}. ${drawn}`;
 	const bend = setup.kind === 'slot' ? MORE_TURNS[setup.vent.bend] : 'Take';
 	log.check(
 		['vents', setup.index, 'goal'],
@@ -92,17 +91,17 @@ const MORE_TURNS: Readonly<Record<SlotVent['bend'], string>> = {
 };
 
 /** Why a slot that could be longer is not: its length would end in a turn. */
-function lostInTurn(setup: VentSetup, length: number): string {
+function lostInTurn(setup: VentSetup, length: number, log: ProblemLog): string {
 	const turned = setup.kind === 'slot' && turnsAt(setup, length) > 0;
 	return turned
-		? `too long for an L (${shown(length)} mm) and too short to turn twice, for its third board would be lost in the second turn`
-		: `too long to be straight (${shown(length)} mm) and too short for an L, whose second board would be lost in the elbow`;
+		? `too long for an L (${log.say(length)}) and too short to turn twice, for its third board would be lost in the second turn`
+		: `too long to be straight (${log.say(length)}) and too short for an L, whose second board would be lost in the elbow`;
 }
 
 /** \`hertz\` is null where no tuning is claimed. */
-function drawnAt(length: number, hertz: number | null): string {
+function drawnAt(length: number, hertz: number | null, log: ProblemLog): string {
 	const tuned = hertz === null ? '' : `, tuned to ${Math.round(hertz * 10) / 10} Hz`;
-	return `It is drawn ${shown(length)} mm long${tuned}.`;
+	return `It is drawn ${log.say(length)} long${tuned}.`;
 }
 
 /** Is a slot as long as the wall it runs along? */
@@ -128,18 +127,18 @@ export function tooShort(
 	if (asked >= least - 1 || length < least - 1) return;
 	const boards =
 		setup.kind === 'round'
-			? `the boards it goes through${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? ', its elbows and its flares' : ''} ${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? `come to ${shown(least)} mm` : `are ${shown(least)} mm thick`}`
-			: `its front and the least of a slot board come to ${shown(least)} mm`;
-	const drawn = drawnAt(length, hertz);
+			? `the boards it goes through${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? ', its elbows and its flares' : ''} ${setup.vent.elbows.length + (setup.vent.flare ? 1 : 0) > 0 ? `come to ${log.say(least)}` : `are ${log.say(least)} thick`}`
+			: `its front and the least of a slot board come to ${log.say(least)}`;
+	const drawn = drawnAt(length, hertz, log);
 	const what =
 		goal.by === 'length'
-			? `${setup.name} is asked ${shown(asked)} mm long; ${boards}.`
+			? `${setup.name} is asked ${log.say(asked)} long; ${boards}.`
 			: asked > 0
-				? `For ${goal.hertz} Hz ${setup.name} would have to be ${shown(asked)} mm long; ${boards}.`
+				? `For ${goal.hertz} Hz ${setup.name} would have to be ${log.say(asked)} long; ${boards}.`
 				: `No length of ${setup.name} reaches ${goal.hertz} Hz: its ends alone tune the chamber lower, and ${boards}.`;
 	const fix =
 		goal.by === 'length'
-			? `Give at least ${shown(least)} mm.`
+			? `Give at least ${log.least(least)}.`
 			: 'Take a larger opening, a lower tuning or a smaller box.';
 	log.check(['vents', setup.index, 'goal'], `${what} ${drawn}`, fix);
 }

@@ -1,3 +1,4 @@
+import { mm, sayLeast, type Ruler } from '../../../measure';
 import type { Complaint } from '../../shape';
 import {
 	check,
@@ -40,7 +41,12 @@ const SILENT = new Set([
 /**
  * Reads a drawing exchange file. `fineness`: how closely curves are followed, in its own unit.
  */
-export function readDxf(text: string, layer: string, fineness: Fineness): DrawingFile {
+export function readDxf(
+	text: string,
+	layer: string,
+	fineness: Fineness,
+	ruler: Ruler,
+): DrawingFile {
 	if (text.includes('\0'))
 		return nothingRead(
 			'The drawing is stored in binary form.',
@@ -71,7 +77,13 @@ export function readDxf(text: string, layer: string, fineness: Fineness): Drawin
 			'Save the outline alone, without the blocks beside it.',
 		);
 	if (layer !== '' && !all.layers.has(layer.toLowerCase())) return noSuchLayer(layer, all);
-	return { runs: all.runs, says, yDown: false, hidden: 0, complaints: told(all, FINE_MM / fine) };
+	return {
+		runs: all.runs,
+		says,
+		yDown: false,
+		hidden: 0,
+		complaints: told(all, FINE_MM / fine, ruler),
+	};
 }
 
 /** Layers of the table that are switched off (a colour below nothing) or frozen. */
@@ -100,7 +112,7 @@ function noSuchLayer(layer: string, { layers }: Expanded): DrawingFile {
 	);
 }
 
-function told(all: Expanded, unitMm: number): Complaint[] {
+function told(all: Expanded, unitMm: number, ruler: Ruler): Complaint[] {
 	const skipped = all.others.filter((type) => !SILENT.has(type));
 	return [
 		...leftUnseen([...all.unseen].sort()),
@@ -109,7 +121,7 @@ function told(all: Expanded, unitMm: number): Complaint[] {
 			(n, kinds) => `${count(n, "of the drawing's curves")} could not be followed (${kinds}).`,
 			'Save the outline as lines, arcs and polylines.',
 		),
-		...throughPoints(all, unitMm),
+		...throughPoints(all, unitMm, ruler),
 		...some(
 			all.missing,
 			(n, names) => `${count(n, 'block')} put in but not held by the file: ${names}.`,
@@ -138,9 +150,9 @@ function leftUnseen(names: readonly string[]): Complaint[] {
 }
 
 /** Curves of which the file gives only points: between them the usual ways to draw one differ. */
-function throughPoints({ doubts, uncertain }: Expanded, unitMm: number): Complaint[] {
+function throughPoints({ doubts, uncertain }: Expanded, unitMm: number, ruler: Ruler): Complaint[] {
 	const most = (list: readonly number[]): string =>
-		`${Math.ceil(list.reduce((a, b) => Math.max(a, b), 0) * unitMm * 100) / 100} mm`;
+		sayLeast(mm(Math.ceil(list.reduce((a, b) => Math.max(a, b), 0) * unitMm * 100) / 100), ruler);
 	const what = 'given only by points they pass through';
 	return [
 		...(doubts.length > 0

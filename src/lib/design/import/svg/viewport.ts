@@ -87,8 +87,7 @@ const unplaced: BadFrame = {
 const auto = (text: string | undefined, usual: string): string =>
 	text === undefined || text === 'auto' ? usual : text;
 
-const saying = (mm: number): DrawingFile['says'] =>
-	mm > 0 ? { mm, name: `${Math.round(mm * 1e4) / 1e4} mm` } : null;
+const saying = (mm: number): DrawingFile['says'] => (mm > 0 ? { mm, name: null } : null);
 
 const scaled = (a: number, d: number, e: number, f: number): Affine => ({ a, b: 0, c: 0, d, e, f });
 

@@ -1,4 +1,4 @@
-import { mm } from '../../../measure';
+import { mm, type Ruler } from '../../../measure';
 import {
 	area,
 	bounds,
@@ -17,12 +17,14 @@ import {
 	type Complaint,
 	type Drawn,
 	type Undrawn,
-	inMm,
 	circleShape,
 	cornersShape,
 	ovalShape,
 	polylineShape,
 	rectangleShape,
+	sayHair,
+	sayPlace,
+	sayRough,
 	trapezoidShape,
 } from '../../shape';
 import { importShape } from '../../import';
@@ -31,24 +33,24 @@ import { importShape } from '../../import';
  * The outline a person's shape stands for, counter-clockwise on the grid, checked; or why there is
  * none.
  */
-export function drawShape(shape: OutlineShape): Drawn | Undrawn {
-	const raw = outlineOf(shape);
+export function drawShape(shape: OutlineShape, ruler: Ruler): Drawn | Undrawn {
+	const raw = outlineOf(shape, ruler);
 	if (raw.outline === null) return raw;
 	const clean = withoutDoubled(raw);
-	const faults = faultsOf(clean);
+	const faults = faultsOf(clean, ruler);
 	const complaints = [...clean.complaints, ...faults];
 	if (faults.some((f) => f.kind === 'stop')) return { outline: null, complaints };
 	return { ...clean, complaints };
 }
 
-function outlineOf(shape: OutlineShape): Drawn | Undrawn {
+function outlineOf(shape: OutlineShape, ruler: Ruler): Drawn | Undrawn {
 	switch (shape.kind) {
 		case 'rectangle':
-			return rectangleShape(shape);
+			return rectangleShape(shape, ruler);
 		case 'trapezoid':
-			return trapezoidShape(shape);
+			return trapezoidShape(shape, ruler);
 		case 'polyline':
-			return polylineShape(shape);
+			return polylineShape(shape, ruler);
 		case 'circle':
 			return circleShape(shape);
 		case 'oval':
@@ -56,13 +58,13 @@ function outlineOf(shape: OutlineShape): Drawn | Undrawn {
 		case 'corners':
 			return cornersShape(shape);
 		default:
-			return importShape(shape);
+			return importShape(shape, ruler);
 	}
 }
 
 /** A shape of its own put where it belongs on the panel. */
-export function placeShape(placed: PlacedShape): Drawn | Undrawn {
-	const shape = drawShape(placed.shape);
+export function placeShape(placed: PlacedShape, ruler: Ruler): Drawn | Undrawn {
+	const shape = drawShape(placed.shape, ruler);
 	if (shape.outline === null) return shape;
 	const flipped = placed.mirror ? mirrored(shape.outline) : shape.outline;
 	const outline = moved(turned(flipped, placed.turn), placed.x, placed.y);
@@ -94,18 +96,18 @@ const LARGEST = mm(4500);
 const HUGE = mm(15_000);
 const SMALLEST = mm(3);
 
-function faultsOf(d: Drawn): Complaint[] {
+function faultsOf(d: Drawn, ruler: Ruler): Complaint[] {
 	if (d.outline.length < 2 || onOneLine(d.outline)) return [noArea];
 	// Looked for first: lobes of equal size take each other's area away.
 	const [cross] = crossings(d.outline, 1);
-	if (cross) return [crossed(d, cross.edges, cross.at)];
+	if (cross) return [crossed(d, cross, ruler)];
 	if (area(d.outline) < SMALLEST) return [noArea];
 	const box = bounds(d.outline);
 	const across = Math.max(box.length, box.width);
 	const slivers = tidy(d.outline, 16).slivers;
 	return [
-		...(across > LARGEST ? [farTooLarge(across)] : []),
-		...(slivers > 0 ? [spiked(slivers)] : []),
+		...(across > LARGEST ? [farTooLarge(across, ruler)] : []),
+		...(slivers > 0 ? [spiked(slivers, ruler)] : []),
 	];
 }
 
@@ -117,8 +119,8 @@ const noArea: Complaint = {
 
 function crossed(
 	d: Drawn,
-	edges: readonly [number, number],
-	at: { x: number; y: number },
+	{ edges, at }: ReturnType<typeof crossings>[number],
+	ruler: Ruler,
 ): Complaint {
 	const name = (i: number): string =>
 		d.sides[i] === null ? 'a rounded corner' : `edge ${d.sides[i]}`;
@@ -126,29 +128,29 @@ function crossed(
 	if (corners.length > 1)
 		return {
 			kind: 'stop',
-			what: `A corner of the outline is given twice, at ${inMm(at.x)}, ${inMm(at.y)}: ${name(edges[0])} and ${name(edges[1])} meet there.`,
+			what: `A corner of the outline is given twice, at ${sayPlace(at, ruler)}: ${name(edges[0])} and ${name(edges[1])} meet there.`,
 			fix: 'Take one of the two out; give the corners in order round the outline.',
 		};
 	return {
 		kind: 'stop',
-		what: `The outline crosses itself: ${name(edges[0])} meets ${name(edges[1])} at ${inMm(at.x)}, ${inMm(at.y)}.`,
+		what: `The outline crosses itself: ${name(edges[0])} meets ${name(edges[1])} at ${sayPlace(at, ruler)}.`,
 		fix: 'Give the corners in order round the outline.',
 	};
 }
 
-function farTooLarge(across: number): Complaint {
+function farTooLarge(across: number, ruler: Ruler): Complaint {
 	const huge = across > HUGE;
 	return {
 		kind: huge ? 'stop' : 'check',
-		what: `The outline measures ${inMm(across)} across, more than any panel of a vehicle${huge ? ': it is not planned' : ''}.`,
-		fix: `Check its unit and scale${huge ? `; ${inMm(HUGE)} is the most` : ''}.`,
+		what: `The outline measures ${sayRough(across, ruler)} across, more than any panel of a vehicle${huge ? ': it is not planned' : ''}.`,
+		fix: `Check its unit and scale${huge ? `; ${sayRough(HUGE, ruler)} is the most` : ''}.`,
 	};
 }
 
-function spiked(slivers: number): Complaint {
+function spiked(slivers: number, ruler: Ruler): Complaint {
 	return {
 		kind: 'check',
-		what: `${slivers === 1 ? 'One corner is' : `${slivers} corners are`} a spike thinner than 0.01 mm.`,
+		what: `${slivers === 1 ? 'One corner is' : `${slivers} corners are`} a spike thinner than ${sayHair(ruler)}.`,
 		fix: 'Take the corner out; no saw or router can follow it.',
 	};
 }

@@ -34,7 +34,7 @@ function windowFigure(
 	build: Length,
 ): WindowFigure | null {
 	const path = ['windows', i];
-	const drawn = placeShape(w.outline);
+	const drawn = placeShape(w.outline, bench.job.shop.ruler);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	if (drawn.outline === null) return null;
 	const wrapped = w.end === 'wrapped' && bench.panel.cloth !== null;

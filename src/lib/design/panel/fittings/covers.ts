@@ -24,7 +24,7 @@ function coverFigure(
 	path: Path,
 	layers: readonly LayerFigure[],
 ): CoverFigure | null {
-	const drawn = placeShape(cover.outline);
+	const drawn = placeShape(cover.outline, bench.job.shop.ruler);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	const ledge = boardAsked(bench, cover.ledge.material, [...path, 'ledge', 'material']);
 	const panelCloth = clothAsked(bench, bench.panel.cloth, ['cloth'])?.pressed ?? 0;

@@ -67,7 +67,7 @@ function clearOfEachOther(bench: Bench, { hole, spacing }: Asked): number {
 	bench.log.check(
 		['fixings', 'spacing'],
 		`Fixings ${say(bench, spacing)} apart would run into one another; they are planned ${say(bench, least)} apart.`,
-		`Give ${say(bench, least)} or more; 100 to 150 mm is common.`,
+		`Give ${say(bench, least)} or more; ${bench.log.say([mm(100), mm(150)], ' to ')} is common.`,
 	);
 	return least;
 }

@@ -60,7 +60,7 @@ function noHost(bench: Bench, layer: Layer, i: number): void {
 
 function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFigure | null {
 	const path = ['layers', i];
-	const drawn = placeShape(layer.outline);
+	const drawn = placeShape(layer.outline, bench.job.shop.ruler);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	const board = boardAsked(bench, layer.material, [...path, 'material']);
 	if (drawn.outline === null || !board) return null;
@@ -210,6 +210,9 @@ function noCloth(bench: Bench, layer: Layer, path: Path): void {
 	);
 }
 
+/** Board under a seat: less of it breaks. Common practice, no source. */
+const LEAST_LEFT = mm(3);
+
 function checkSeat(bench: Bench, layer: Layer, host: Host, path: Path): void {
 	const deep = host.top - host.bottom;
 	if (layer.sink > deep)
@@ -218,10 +221,10 @@ function checkSeat(bench: Bench, layer: Layer, host: Host, path: Path): void {
 			`The seat of ${layer.name} is ${say(bench, layer.sink)} deep and the board ${say(bench, deep)} thick; it goes right through.`,
 			'Give a shallower seat, or leave it as a through seat with something behind it to glue to.',
 		);
-	else if (layer.sink > 0 && layer.sink < deep && deep - layer.sink < mm(3))
+	else if (layer.sink > 0 && layer.sink < deep && deep - layer.sink < LEAST_LEFT)
 		bench.log.check(
 			[...path, 'sink'],
 			`The seat of ${layer.name} leaves ${say(bench, deep - layer.sink)} of board.`,
-			'Leave 3 mm or more, or make it a through seat.',
+			`Leave ${bench.log.least(LEAST_LEFT)} or more, or make it a through seat.`,
 		);
 }

@@ -1,4 +1,4 @@
-import { mm } from '../../../measure';
+import { mm, wholeMost } from '../../../measure';
 import { bounds, distanceTo, flatten, liesIn, type Outline } from '../../../geometry';
 import type { Path } from '../../../job';
 import { say, type Bench } from '../bench';
@@ -52,7 +52,7 @@ export function checkTurnUnder(bench: Bench, f: Figures): void {
 		bench.log.check(
 			[field],
 			`${what} is ${say(bench, wide)}, and the board is only ${say(bench, across)} across: the cloth would lie over itself on the back.`,
-			`Give ${say(bench, Math.floor(across / 2 / 1600) * 1600)} or less.`,
+			`Give ${wholeMost(across / 2, bench.job.shop.ruler)} or less.`,
 		);
 	if (!f.groove && 2 * margin > across) said('margin', margin, 'The turn-under');
 	if (f.groove && 2 * grip > across) said('grip', grip, 'The cloth to hold on to');

@@ -18,7 +18,7 @@ export function ringFigures(bench: Bench): RingFigure[] {
  * turned down into it. Common practice, no source.
  */
 function ringFigure(bench: Bench, ring: Ring, path: Path): RingFigure | null {
-	const drawn = placeShape(ring.outline);
+	const drawn = placeShape(ring.outline, bench.job.shop.ruler);
 	complain(bench, [...path, 'outline'], drawn.complaints);
 	const board = boardAsked(bench, ring.material, [...path, 'material']);
 	const cloth = clothAsked(bench, ring.cloth, [...path, 'cloth'])?.pressed ?? 0;

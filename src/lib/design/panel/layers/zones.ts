@@ -8,7 +8,7 @@ import type { CoverFigure, WindowFigure, ZoneFigure } from '../figures';
 /** The zones as they lie; null for one whose outline cannot be drawn. */
 export function zoneFigures(bench: Bench): (ZoneFigure | null)[] {
 	return bench.panel.zones.map((z, i) => {
-		const drawn = placeShape(z.outline);
+		const drawn = placeShape(z.outline, bench.job.shop.ruler);
 		complain(bench, ['zones', i, 'outline'], drawn.complaints);
 		return drawn.outline && { id: z.id, name: z.name, kind: z.kind, outline: drawn.outline };
 	});

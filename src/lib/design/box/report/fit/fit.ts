@@ -2,7 +2,6 @@ import type { Box } from '../../../../job';
 import { ticks, type Length } from '../../../../measure';
 import { type Board, boundsOf } from '../../board';
 import type { FitFigures, Sizes3 } from '../../box-plan';
-import { shown } from '../../shown';
 import { type ClothOn, type ClothRound, clothRound, sum } from './cloth-round';
 import { turnFor } from './way-in';
 import type { ProblemLog } from '../../../problem-log';
@@ -45,7 +44,7 @@ export function fitOf(
 	if (box.opening && !turn) {
 		log.check(
 			['opening'],
-			`The box with its cloth (${shown(wrapped.width)} x ${shown(wrapped.height)} x ${shown(wrapped.depth)} mm) does not go straight through an opening of ${shown(box.opening.width)} x ${shown(box.opening.height)} mm, whichever end goes first.`,
+			`The box with its cloth (${log.say([wrapped.width, wrapped.height, wrapped.depth])}) does not go straight through an opening of ${log.say([box.opening.width, box.opening.height])}, whichever end goes first.`,
 			'Make it smaller, or in two boxes that are joined inside.',
 		);
 	}
@@ -89,28 +88,32 @@ function spaceWords(
 		const less = axis === 'depth' && box.standOff > 0 ? `clearance and stand-off` : 'clearance';
 		tell(
 			axis,
-			`The space is ${shown(space[axis])} mm in ${axis}, ${shown(Math.max(0, room[axis]))} mm without ${less}; the box with its cloth is ${shown(wrapped[axis])} mm: ${shown(over)} too much.`,
-			advice(axis, room[axis], over, boards),
+			`The space is ${log.say(space[axis])} in ${axis}, ${log.say(Math.max(0, room[axis]))} without ${less}; the box with its cloth is ${log.say(wrapped[axis])}: ${log.bare(over)} too much.`,
+			advice(axis, { room: room[axis], over, boards }, log),
 		);
 	}
 	const over = leanOver(space, room.depth, points, sum(cloth.depth));
 	if (words.length === 0 && over > 0.5) {
 		tell(
 			'depthTop',
-			`The space gets shallower towards the top than the box does: ${shown(over)} mm too much.`,
-			`Lean the back by the angle of the seat, or take ${shown(over)} mm off the depth.`,
+			`The space gets shallower towards the top than the box does: ${log.say(over)} too much.`,
+			`Lean the back by the angle of the seat, or take ${log.least(over)} off the depth.`,
 		);
 	}
 	return words;
 }
 
 /** Less of the box, where that leaves one: two boards lie across each of its dimensions. */
-function advice(axis: string, room: number, over: number, boards: readonly Board[]): string {
+function advice(
+	axis: string,
+	{ room, over, boards }: { room: number; over: number; boards: readonly Board[] },
+	log: ProblemLog,
+): string {
 	const walls = boards.filter((b) => b.role === 'wall' || b.role === 'end');
 	const least = 2 * Math.min(...walls.map((b) => b.material.measured));
 	return room > least
-		? `Take ${shown(over)} mm off the ${axis}.`
-		: `No ${axis} of the box would do: two of its boards alone take ${shown(least)} mm. It needs another place.`;
+		? `Take ${log.least(over)} off the ${axis}.`
+		: `No ${axis} of the box would do: two of its boards alone take ${log.say(least)}. It needs another place.`;
 }
 
 /** How far the box reaches past the slanted back of the space. */
