@@ -81,7 +81,11 @@ describe('what is traced', () => {
 				traced++;
 				const shown = windows.some((w) =>
 					[a, b].every(
-						(p) => p.x > w.x && p.x < w.x + w.width && p.y > w.y && p.y < w.y + w.height,
+						(p) =>
+							p.x >= w.x - 1e-6 &&
+							p.x <= w.x + w.width + 1e-6 &&
+							p.y >= w.y - 1e-6 &&
+							p.y <= w.y + w.height + 1e-6,
 					),
 				);
 				expect({ template: template.name, stroke, shown }).toMatchObject({ shown: true });
@@ -131,9 +135,18 @@ describe('a printed piece', () => {
 	}
 
 	it('goes by the steps of the ruler: quarters of an inch in an inch shop', () => {
-		const { window } = piecesOf(all[0]!, ROOM, 6.35)[0]!;
-		for (const n of [window.x, window.width, window.height])
-			expect(Math.abs(n / 6.35 - Math.round(n / 6.35))).toBeLessThan(1e-9);
+		for (const template of all) {
+			for (const { name, window } of piecesOf(template, ROOM, 6.35)) {
+				if (name === '') continue;
+				const low = template.height - window.y - window.height;
+				for (const n of [window.x, low]) {
+					expect(n).toBeGreaterThan(-1e-9);
+					expect(Math.abs(n / 6.35 - Math.round(n / 6.35))).toBeLessThan(1e-9);
+				}
+				expect(window.x + window.width).toBeLessThan(template.width + 1e-9);
+				expect(window.y).toBeGreaterThan(-1e-9);
+			}
+		}
 	});
 });
 

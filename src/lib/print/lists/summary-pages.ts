@@ -73,7 +73,7 @@ function templateBlocks(plan: Plan, width: number): Block[] {
 	if (pages === 0) return [];
 	return [
 		paragraph(
-			`Full-size templates of all shaped parts and cloth blanks are in templates.pdf, ${pages} ${pages === 1 ? 'page' : 'pages'}; cloth is drawn from the back, a mirror of what shows.`,
+			`Full-size templates of what cannot be laid out from figures are in templates.pdf, ${pages} ${pages === 1 ? 'page' : 'pages'}; cloth is drawn from the back, a mirror of what shows.`,
 			width,
 		),
 		space(3),

@@ -139,6 +139,7 @@ export function partTemplate(part: Part, plan?: Pick<Plan, 'panels'>): Template 
 	const round = part.holes.filter(isCircle);
 	return {
 		id: part.id,
+		mark: part.label,
 		name: `${part.label} ${part.name}`,
 		width,
 		height,
@@ -215,6 +216,7 @@ export function blankTemplate(blank: Blank): Template {
 	};
 	return {
 		id: blank.id,
+		mark: blank.label,
 		// A panel and its cloth bear the same mark: the pages must not be taken for each other.
 		name: `${blank.label} ${blank.name}, cloth`,
 		width: toMm(blank.length),

@@ -1,5 +1,5 @@
 import { type Length, mm } from '../../measure';
-import { clipped, line, type Mark, type PathMark, placed, rect } from '../drawing';
+import { clipped, line, type Mark, type PathMark, placed, rect, textWidth } from '../drawing';
 import { arrowhead } from '../marks';
 import { type Block, heading, paragraph, space, table } from '../page';
 import type { Figures } from '../wording';
@@ -48,61 +48,79 @@ export function pieceRows(
 	width: number,
 	figures: Figures,
 ): Block[] {
-	const rows: Piece[][] = [];
+	const rows: Headed[][] = [];
 	let used = 0;
-	for (const piece of [...pieces].sort((a, b) => b.window.height - a.window.height)) {
+	const tallest = [...pieces].sort((a, b) => b.window.height - a.window.height);
+	for (const piece of tallest.map((p) => headed(template, p, figures))) {
 		const row = rows.at(-1);
-		if (row !== undefined && used + BETWEEN + piece.window.width <= width) {
+		if (row !== undefined && used + BETWEEN + piece.wide <= width) {
 			row.push(piece);
-			used += BETWEEN + piece.window.width;
+			used += BETWEEN + piece.wide;
 		} else {
 			rows.push([piece]);
-			used = piece.window.width;
+			used = piece.wide;
 		}
 	}
-	return rows.map((row) => rowBlock(template, row, figures));
+	return rows.map((row) => rowBlock(template, row));
 }
 
-function rowBlock(template: Template, row: readonly Piece[], figures: Figures): Block {
+/** A piece with the words over it. */
+interface Headed extends Piece {
+	readonly head: string;
+	readonly at: string;
+	/** Of the piece or of its words, mm. */
+	readonly wide: number;
+}
+
+const NAME = 3.4;
+const AT = 2.4;
+/** Room for the word TOP and its arrow. */
+const TOP = 11;
+
+function headed(template: Template, piece: Piece, figures: Figures): Headed {
+	const { left, low } = edges(template, piece);
+	const whole = piece.name === '';
+	const at = `left edge at ${figures.length(left)}, lower at ${figures.length(low)}`;
+	const head = whole ? '' : `${template.mark} ${piece.name}`;
+	const name = textWidth(head, NAME, 'semibold') + (template.top ? TOP : 0);
+	const words = whole ? 0 : textWidth(at, AT);
+	return { ...piece, head, at: whole ? '' : at, wide: Math.max(piece.window.width, name, words) };
+}
+
+function rowBlock(template: Template, row: readonly Headed[]): Block {
 	let x = 0;
 	const marks = row.flatMap((piece) => {
-		const drawn = placed(pieceMarks(template, piece, figures), { x, y: HEAD });
-		x += piece.window.width + BETWEEN;
+		const drawn = placed(pieceMarks(template, piece), { x, y: HEAD });
+		x += piece.wide + BETWEEN;
 		return drawn;
 	});
 	return { height: HEAD + Math.max(...row.map((p) => p.window.height)) + 4, marks };
 }
 
 /** One piece in its frame, from 0,0. */
-function pieceMarks(template: Template, piece: Piece, figures: Figures): Mark[] {
-	const { window, name } = piece;
+function pieceMarks(template: Template, { window, head, at }: Headed): Mark[] {
 	const shown = template.marks
 		.map((mark): PathMark => ({ ...mark, steps: clipped(mark.steps, window) }))
 		.filter((mark) => mark.steps.length > 0);
 	const frame = rect(0, 0, window.width, window.height);
-	const { left, low } = edges(template, piece);
-	const at = `left edge at ${figures.length(left)}, lower at ${figures.length(low)}`;
-	const words =
-		name === '' ? '' : `${template.id === '' ? '' : template.name.split(' ')[0]} ${name}`;
+	const words: Mark[] = [
+		{ kind: 'text', x: 0, y: -3.9, text: head, size: NAME, weight: 'semibold' },
+		{ kind: 'text', x: 0, y: -0.9, text: at, size: AT, ink: 'pencil' },
+	];
 	return [
 		...placed(shown, { x: -window.x, y: -window.y }),
 		{ kind: 'path', steps: frame, line: 'narrow', ink: 'chalk' },
-		...(name === ''
-			? []
-			: ([
-					{ kind: 'text', x: 0, y: -3.9, text: words, size: 3.4, weight: 'semibold' },
-					{ kind: 'text', x: 0, y: -0.9, text: at, size: 2.4, ink: 'pencil' },
-				] as const)),
-		...(template.top ? topMark(window.width - 5) : []),
+		...words.filter((m) => m.kind !== 'text' || m.text !== ''),
+		...(template.top ? topMark(head === '' ? 0 : textWidth(head, NAME, 'semibold') + 2) : []),
 	];
 }
 
-/** An arrow up beside the word TOP. */
+/** An arrow up and the word TOP. */
 function topMark(x: number): Mark[] {
 	return [
-		{ kind: 'path', steps: line(x + 3, -1, x + 3, -4.5), line: 'narrow' },
-		arrowhead({ x: x + 3, y: -6.4 }, -Math.PI / 2),
-		{ kind: 'text', x: x + 1, y: -1, text: 'TOP', size: 2.6, anchor: 'end', weight: 'semibold' },
+		{ kind: 'path', steps: line(x + 1, -3.9, x + 1, -5), line: 'narrow' },
+		arrowhead({ x: x + 1, y: -7 }, -Math.PI / 2),
+		{ kind: 'text', x: x + 2.6, y: -3.9, text: 'TOP', size: 2.6, weight: 'semibold' },
 	];
 }
 

@@ -29,7 +29,7 @@ export function piecesOf(
 	const traced = toTrace(template.traced, whole);
 	if (traced.length === 0) return [];
 	if (fits(whole, room)) return [{ name: '', window: whole }];
-	const windows = traced.map((box) => onSteps(box, height, step)).sort(reading);
+	const windows = traced.map((box) => onSteps(box, template, step)).sort(reading);
 	return windows.map((window, i) => ({ name: letters(i), window }));
 }
 
@@ -40,12 +40,19 @@ export function fits(
 	return window.width <= room.width && window.height <= room.height;
 }
 
-/** Grown to the next steps, counted to the right and up from the lower left corner. */
-function onSteps(box: Bounds, height: number, step: number): Bounds {
-	const down = (n: number): number => Math.floor(n / step + 1e-9) * step;
-	const up = (n: number): number => Math.ceil(n / step - 1e-9) * step;
-	const [left, right] = [down(box.x), up(box.x + box.width)];
-	const [low, high] = [down(height - box.y - box.height), up(height - box.y)];
+/**
+ * Grown to the next steps, counted to the right and up from the lower left corner, and no farther
+ * than the template's own edges, which are there to be laid to.
+ */
+function onSteps(
+	box: Bounds,
+	{ width, height }: Pick<Template, 'width' | 'height'>,
+	step: number,
+): Bounds {
+	const down = (n: number): number => Math.max(0, Math.floor(n / step + 1e-9) * step);
+	const up = (n: number, most: number): number => Math.min(most, Math.ceil(n / step - 1e-9) * step);
+	const [left, right] = [down(box.x), up(box.x + box.width, width)];
+	const [low, high] = [down(height - box.y - box.height), up(height - box.y, height)];
 	return { x: left, y: height - high, width: right - left, height: high - low };
 }
 

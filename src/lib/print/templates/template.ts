@@ -10,6 +10,8 @@ export interface Circle {
 /** Something drawn full size: marks in millimetres from its upper left corner. */
 export interface Template {
 	readonly id: string;
+	/** What its pieces are called by: the part's or the blank's own. */
+	readonly mark: string;
 	readonly name: string;
 	readonly width: number;
 	readonly height: number;
