@@ -50,7 +50,12 @@ export function table(spec: Table, width: number): Block[] {
 	const head = rowBlock({ cells: spec.columns.map((c) => bold(c.head)) }, spec, grid, size, 'head');
 	const rows = spec.rows.map((row) => rowBlock(row, spec, grid, size, 'row'));
 	if (spec.columns.every((c) => c.head === '')) return rows;
-	return [{ ...head, keep: true }, ...rows.map((row) => ({ ...row, again: head }))];
+	// The last row never stands alone on a page.
+	const last = (i: number): boolean => i === rows.length - 2;
+	return [
+		{ ...head, keep: true },
+		...rows.map((row, i) => ({ ...row, again: head, ...(last(i) ? { keep: true } : {}) })),
+	];
 }
 
 function bold(text: string): Cell {
