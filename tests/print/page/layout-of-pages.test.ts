@@ -72,6 +72,15 @@ describe('flowing blocks over pages', () => {
 		for (const page of pages) expect(wordsOn(page)[0]).toBe('Part');
 		expect(pages.flatMap(wordsOn).filter((t) => t.startsWith('row'))).toHaveLength(30);
 	});
+
+	it('leaves no row of a table alone on the last page', () => {
+		for (let n = 2; n < 40; n++) {
+			const rows = [...Array(n).keys()].map((i) => ({ cells: [`row ${i}`] }));
+			const blocks = table({ columns: [{ head: 'Part', width: { share: 1 } }], rows }, 80);
+			const last = flow(blocks, 60).at(-1)!;
+			expect(wordsOn(last).filter((t) => t.startsWith('row')).length).toBeGreaterThan(1);
+		}
+	});
 });
 
 const leaf = (name: string, heights: readonly number[], more: Partial<Leaf> = {}): Leaf => ({

@@ -80,7 +80,11 @@ function shown(d: PanelDetail, stage: Stage, labels: Labels, figures: Figures): 
 			l.piece,
 		);
 	for (const v of d.devices) {
-		marks.push(outlineMark([v.body], view, 'narrow'));
+		marks.push(
+			outlineMark([v.space], view, 'dashed', { ink: 'pencil' }),
+			...v.reach.map((r) => outlineMark([r], view, 'phantom', { ink: 'pencil' })),
+			outlineMark([v.body], view, 'narrow'),
+		);
 		labels.put(v.name, boxOf(bounds(v.body), view));
 	}
 	for (const z of d.zones) {
