@@ -41,3 +41,11 @@ test('each stands behind a switch of its own; with none the text does what it di
 	});
 	expect(changed.map(({ id }) => id)).toEqual(mutants.map(({ id }) => id));
 });
+
+test('a constant works once, and so does all in a file that remembers; a call does not', () => {
+	const once = (text: string) => mutantsOf('a.ts', text).map((mutant) => mutant.once);
+	expect(once('const FAR = 3;\n')).toEqual([true]);
+	expect(once('const far = () => 3;\n')).toEqual([false]);
+	expect(once('class Far {\n\tfar = 3;\n}\n')).toEqual([false]);
+	expect(once('const kept = new Map();\nconst far = () => 3;\n')).toEqual([true]);
+});

@@ -6,6 +6,7 @@ import { hostile } from './hostile/hostile';
 import { killedBrowser } from './kills/browser';
 import { killedCommands } from './kills/command-line';
 import { licences } from './licences/part';
+import { book } from './load/book';
 import { load } from './load/load';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
@@ -21,6 +22,7 @@ const PARTS: Readonly<Record<string, Part>> = {
 	same,
 	builds,
 	load,
+	book,
 	licences,
 };
 

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CDPSession, Page } from '@playwright/test';
@@ -50,7 +50,9 @@ export async function book(): Promise<Row> {
 	const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-profile-'));
 	const chromium = await Chromium.open(folder);
 	try {
-		return rowOf(await throughBook(chromium.page, address));
+		const file = join(folder, 'book.json');
+		writeFileSync(file, bookOf(JOBS));
+		return rowOf(await throughBook(chromium.page, address, file));
 	} finally {
 		await chromium.kill();
 		close();
@@ -68,16 +70,14 @@ interface Seen {
 	readonly name: string;
 }
 
-async function throughBook(page: Page, address: string): Promise<Seen> {
+async function throughBook(page: Page, address: string, file: string): Promise<Seen> {
 	const meter = await page.context().newCDPSession(page);
 	await meter.send('Performance.enable');
-	const text = bookOf(JOBS);
+	page.setDefaultTimeout(PATIENCE);
 	await toJobs(page, address, 0);
 	const few = await timed(meter, () => toJobs(page, address, 0));
 	const brought = await timed(meter, async () => {
-		await page.getByLabel('Bring back from a file').setInputFiles({
-			...{ name: 'book.json', mimeType: 'application/json', buffer: Buffer.from(text) },
-		});
+		await page.getByLabel('Bring back from a file').setInputFiles(file);
 		await press(page, 'In place of what is here');
 		await press(page, 'Put the file in place of it');
 		await until(page, `document.body.textContent.includes('Brought back in place')`);
@@ -91,7 +91,7 @@ async function throughBook(page: Page, address: string): Promise<Seen> {
 		await page.waitForSelector('[data-plan="ready"]', { state: 'attached', timeout: PATIENCE });
 	});
 	const name = await page.inputValue('[data-at="name"] input');
-	return { size: text.length / 2 ** 20, few, brought, listed, opened, rows, name };
+	return { size: statSync(file).size / 2 ** 20, few, brought, listed, opened, rows, name };
 }
 
 const press = (page: Page, name: string): Promise<void> =>

@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
-import { book } from './book';
 import type { Carried } from './child';
 import type { Weight } from './heavy-jobs';
 
@@ -16,15 +15,8 @@ const HEAVY: readonly Weight[] = [
 	{ parts: 2000, offcuts: 4 },
 ];
 
-/** Heavy jobs beside a small one, and a book of many jobs. */
-export async function load({ note }: Asked): Promise<Row[]> {
-	const heavy = await heavyJobs(note);
-	note('load: a book of jobs');
-	return [heavy, await book()];
-}
-
 /** Heavy jobs planned and printed, each in a process of its own, beside a small one. */
-async function heavyJobs(note: Asked['note']): Promise<Row> {
+export async function load({ note }: Asked): Promise<Row> {
 	note('load: a small job');
 	const small = await carried(SMALL);
 	const found: string[] = [];
