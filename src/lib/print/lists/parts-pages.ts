@@ -48,8 +48,13 @@ export function partsPages(plan: Plan): Leaf[] {
 	}
 	const shown = { where: 'parts', about: partRefs(plan), first: true } as const;
 	blocks.push(...cautionBlocks(plan, shown, width));
+	const worked = figuresOn(plan.job.shop.ruler);
+	const work = workOf(plan, owners, width, worked);
+	// What needs no work needs no page of its own.
+	const idle = work.every((w) => w.idle);
+	if (idle) blocks.push(space(2), ...work.flatMap((w) => w.blocks));
 	const list = leavesOf(plan, { name: 'Parts', title: 'Parts list' }, blocks, figures);
-	return [...list, ...workPages(plan, width)];
+	return idle ? list : [...list, ...workPages(plan, work, width, worked)];
 }
 
 const HOW =
@@ -57,24 +62,26 @@ const HOW =
 	'At a bevel the blade leans away from the fence; the figure is from fence to blade at the table. ' +
 	'Bevels across the grain come first: common practice, no source.';
 
-/** What is done to each part after the saw, owner by owner. */
-function workPages(plan: Plan, width: number): Leaf[] {
-	const figures = figuresOn(plan.job.shop.ruler);
-	const height = pageArea(paperOf(plan)).height;
-	const owners = [...new Set(plan.parts.map((p) => p.owner))];
-	const made = owners.map((owner) => {
+type Work = ReturnType<typeof workBlocks> & { readonly owner: string };
+
+function workOf(plan: Plan, owners: readonly string[], width: number, figures: Figures): Work[] {
+	const { height } = pageArea(paperOf(plan));
+	return owners.map((owner) => {
 		const parts = plan.parts.filter((p) => p.owner === owner);
-		const { blocks, fault } = workBlocks(plan.job, parts, plan, { width, height }, figures);
-		return { blocks: [subheading(ownerName(plan, owner), width), ...blocks], fault };
+		return { owner, ...workBlocks(plan.job, parts, plan, { width, height }, figures) };
 	});
+}
+
+/** What is done to each part after the saw, owner by owner. */
+function workPages(plan: Plan, work: readonly Work[], width: number, figures: Figures): Leaf[] {
 	const blocks = [
 		heading('After the saw', width, 'part by part, in order'),
 		paragraph(HOW, width, { size: 2.7, ink: 'pencil' }),
 		space(2),
-		...made.flatMap((m) => m.blocks),
+		...work.flatMap((w) => [subheading(ownerName(plan, w.owner), width), ...w.blocks]),
 	];
 	const titled = { name: 'After the saw', title: 'After the saw' };
-	const fault = made.find((m) => m.fault !== undefined)?.fault;
+	const fault = work.find((w) => w.fault !== undefined)?.fault;
 	const leaves = leavesOf(plan, titled, blocks, figures);
 	return fault === undefined ? leaves : leaves.map((leaf) => ({ ...leaf, fault }));
 }

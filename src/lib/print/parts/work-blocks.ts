@@ -20,6 +20,8 @@ interface Room {
 interface WorkBlocks {
 	readonly blocks: readonly Block[];
 	readonly fault: string | undefined;
+	/** Nothing is done to any of the parts. */
+	readonly idle: boolean;
 }
 
 /**
@@ -57,6 +59,7 @@ export function workBlocks(
 			...needNothing(pieces, room.width),
 		],
 		fault: found.find((d) => d.fault !== undefined)?.fault,
+		idle: blocks.length === 0 && faults.length === 0,
 	};
 }
 
