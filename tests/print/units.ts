@@ -30,7 +30,9 @@ export function allSaid(plan: Plan): Said[] {
 export const problemsSaid = ({ problems }: Plan): Said[] =>
 	problems.map((p) => ({ where: p.path.join('/'), text: `${p.what}\n${p.fix}` }));
 
-/** Units of length, area, volume, mass and speed by their marks, and those that may be words too. */
+/**
+ * Units of length, area, volume, mass and speed by their marks, and those that may be words too.
+ */
 const MILLIMETRES = /(?<!\w)(?:mm|millimet\w+)(?!\w)/g;
 const METRIC =
 	/(?<!\w)(?:mm|cm|dm|[mc]?m[23²³]|kg|ml|lit(?:re|er)s?|(?:milli|centi)?met(?:re|er)s?|kilograms?|km\/h|m\/s|mm\/N)(?!\w)|\d (?:m|g|L|l)(?![\w/])/g;

@@ -27,7 +27,7 @@ export {
 	printForBench,
 	printLength,
 	type Ruler,
-	rulerOf,
+	answeringRuler,
 	sayLeast,
 	sayLength,
 	sayLengths,

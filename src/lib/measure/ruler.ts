@@ -111,7 +111,7 @@ export function handOf(ruler: Ruler): Hand {
 }
 
 /** A ruler, as fine as there is one, to answer in what was read by this hand. */
-export function rulerOf({ unit, decimal }: Hand): Ruler {
+export function answeringRuler({ unit, decimal }: Hand): Ruler {
 	return { unit: unit === 'm' ? 'mm' : unit, fraction: 64, decimal };
 }
 

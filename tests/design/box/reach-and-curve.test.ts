@@ -35,7 +35,8 @@ describe('how far a round thing goes before it touches a wall', () => {
 	it.each([
 		// Straight on its whole face meets the wall at once.
 		[0, 200],
-		// On the slant its edge does: to the top (200 - 10 sin) / cos, to the back (100 - 10 cos) / sin.
+		// On the slant its edge does: to the top (200 - 10 sin) / cos, to the back (100 - 10 cos) /
+		// sin.
 		[10, (200 - 10 * Math.sin(Math.PI / 18)) / Math.cos(Math.PI / 18)],
 		[30, (100 - 10 * Math.cos(Math.PI / 6)) / Math.sin(Math.PI / 6)],
 	])('at %i degrees', (degrees, far) => {

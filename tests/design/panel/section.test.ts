@@ -52,8 +52,8 @@ describe('a section', () => {
 		const [xs, ys] = [box.map((p) => p.x), box.map((p) => p.y)];
 		const reach = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
 		expect(reach.map((n) => toMm(n as never))).toEqual([0.5, 599.5, -3, 21]);
-		// The top 599 x 3; both sides of the step 6 x 3; both edges 12 x 3; under the back 3 and the
-		// 12 + 4 to the far side of the groove.
+		// The top 599 x 3; both sides of the step 6 x 3; both edges 12 x 3; under the back 3 and
+		// the 12 + 4 to the far side of the groove.
 		const under = 3 + 12 + 4;
 		expect(clothArea(s)).toBeCloseTo(599 * 3 + 2 * 6 * 3 + 2 * 12 * 3 + 2 * under * 3, 6);
 	});

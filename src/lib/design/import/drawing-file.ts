@@ -5,8 +5,8 @@ import type { Complaint } from '../shape';
 export interface DrawingFile {
 	readonly runs: readonly EdgeRun[];
 	/**
-	 * What the file itself says one of its units is, in millimetres, and what it calls it; null when
-	 * it does not say.
+	 * What the file itself says one of its units is, in millimetres, and what it calls it; null
+	 * when it does not say.
 	 */
 	readonly says: { readonly mm: number; readonly name: string | null } | null;
 	/** The file counts y downwards; places are told as it counts them. */

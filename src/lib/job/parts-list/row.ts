@@ -1,4 +1,12 @@
-import { mm, readLength, rulerOf, toMm, type Hand, type Length, type Ruler } from '../../measure';
+import {
+	mm,
+	readLength,
+	answeringRuler,
+	toMm,
+	type Hand,
+	type Length,
+	type Ruler,
+} from '../../measure';
 import { loosePart } from '../loose-part';
 import type { Problem } from '../problems';
 import { problemsOf } from '../reading';
@@ -55,7 +63,7 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 		cell('material') || reader.board,
 		thickness,
 		reader.boards,
-		rulerOf(reader.hand),
+		answeringRuler(reader.hand),
 	);
 	if (!('board' in found)) wrong(found.column, found.what, found.fix);
 	const count = countIn(cell('count'));
@@ -82,7 +90,7 @@ export function judge(row: CsvRow, reader: Reader): RowVerdict {
 		...(cell('grain') === '' ? {} : { grain: grain ?? 'any' }),
 		note: cell('note'),
 	};
-	for (const p of againstSchema(file, rulerOf(reader.hand)))
+	for (const p of againstSchema(file, answeringRuler(reader.hand)))
 		faults.push({ ...p, path: [...at, ...named(p)] });
 	const holder = reader.taken.get(file.id);
 	if (holder !== undefined)

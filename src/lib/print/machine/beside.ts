@@ -5,7 +5,7 @@ import type { MachineDrawing, MachineText } from './machine-drawing';
 /* What stands under every drawing: its notes, and a bar to measure. */
 
 /** 100 mm. */
-export const BAR = mm(100);
+export const CHECK_LINE = mm(100);
 const SIZE = mm(4);
 const ROW = mm(7);
 

@@ -1,4 +1,3 @@
-import type { jsPDF } from 'jspdf';
 import { nth } from '../../measure';
 import type { Page } from '../drawing';
 import { hexText } from './pdf-text';
@@ -25,8 +24,13 @@ interface Writer {
 	getPageInfo(page: number): { readonly objId: number };
 }
 
+/** A document of the library, as far as it is written to here. */
+interface Written {
+	readonly internal: { readonly events: { subscribe(at: string, work: () => void): unknown } };
+}
+
 /** Adds the outline to what is written last of all. */
-export function addBookmarks(doc: jsPDF, pages: readonly Page[]): void {
+export function addBookmarks(doc: Written, pages: readonly Page[]): void {
 	const out = doc.internal as unknown as Writer;
 	const marks = chaptersOf(pages);
 	let root = 0;

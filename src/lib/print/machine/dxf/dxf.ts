@@ -1,6 +1,6 @@
 import { cornerAt, type Outline, type Point } from '../../../geometry';
 import { TICKS_PER_MM } from '../../../measure';
-import { BAR, barAt, saidUnder } from '../beside';
+import { CHECK_LINE, barAt, saidUnder } from '../beside';
 import { LAYERS, type LayerName } from '../layers';
 import { roundOf, type MachineDrawing, type MachineLine } from '../machine-drawing';
 
@@ -86,7 +86,7 @@ function entities(drawing: MachineDrawing): Pair[] {
 		...drawing.lines.flatMap(lineOf),
 		...drawing.texts.flatMap(({ at, size, text }) => textOf(at, size, text, CENTRED)),
 		...saidUnder(drawing).flatMap(({ at, size, text }) => textOf(at, size, text)),
-		...straight('TEXT', bar, { x: bar.x + BAR, y: bar.y }),
+		...straight('TEXT', bar, { x: bar.x + CHECK_LINE, y: bar.y }),
 	];
 }
 

@@ -1,7 +1,7 @@
 import { cornerAt, type Outline, type Point } from '../../../geometry';
 import { TICKS_PER_MM } from '../../../measure';
 import { escaped, settable, textWidth } from '../../drawing';
-import { BAR, barAt, depthBelow, saidUnder } from '../beside';
+import { CHECK_LINE, barAt, depthBelow, saidUnder } from '../beside';
 import { LAYERS, type LayerName } from '../layers';
 import {
 	roundOf,
@@ -33,7 +33,7 @@ export function writeSvg(drawing: MachineDrawing): string {
 /** Drawing and notes; y counts down, its zero at the lower edge of the drawing. */
 function boxOf(drawing: MachineDrawing): Record<'x' | 'y' | 'width' | 'height', number> {
 	const notes = saidUnder(drawing).map((n) => textWidth(n.text, toMillimetres(n.size) / CAPITAL));
-	const wide = Math.max(toMillimetres(drawing.length), toMillimetres(BAR), ...notes);
+	const wide = Math.max(toMillimetres(drawing.length), toMillimetres(CHECK_LINE), ...notes);
 	const tall = toMillimetres(drawing.width);
 	const below = toMillimetres(depthBelow(drawing));
 	return { x: -RIM, y: -tall - RIM, width: wide + 2 * RIM, height: tall + below + 2 * RIM };
@@ -79,7 +79,7 @@ function wordsOf(drawing: MachineDrawing): string[] {
 	const bar = barAt(drawing);
 	const line: MachineLine = {
 		layer: 'TEXT',
-		line: [bar, { x: bar.x + BAR, y: bar.y }],
+		line: [bar, { x: bar.x + CHECK_LINE, y: bar.y }],
 		closed: false,
 	};
 	return [
