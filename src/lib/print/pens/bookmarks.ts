@@ -1,4 +1,3 @@
-import type { jsPDF } from 'jspdf';
 import { nth } from '../../measure';
 import type { Page } from '../drawing';
 import { hexText } from './pdf-text';
@@ -16,8 +15,9 @@ interface Mark {
 	readonly below: readonly Mark[];
 }
 
-/** The library has these functions but not all in its types. */
-interface Writer {
+/** What is asked of the library; not all of it stands in its types. */
+export interface Writer {
+	readonly events: { subscribe(when: string, work: () => void): void };
 	newObjectDeferred(): number;
 	/** Where the object stands in the file is where it is begun. */
 	newObjectDeferredBegin(id: number, head: boolean): void;
@@ -26,11 +26,10 @@ interface Writer {
 }
 
 /** Adds the outline to what is written last of all. */
-export function addBookmarks(doc: jsPDF, pages: readonly Page[]): void {
-	const out = doc.internal as unknown as Writer;
+export function addBookmarks(out: Writer, pages: readonly Page[]): void {
 	const marks = chaptersOf(pages);
 	let root = 0;
-	doc.internal.events.subscribe('postPutResources', () => {
+	out.events.subscribe('postPutResources', () => {
 		root = out.newObjectDeferred();
 		const ids = writeLevel(out, root, marks);
 		out.newObjectDeferredBegin(root, true);
@@ -40,7 +39,7 @@ export function addBookmarks(doc: jsPDF, pages: readonly Page[]): void {
 			'endobj',
 		);
 	});
-	doc.internal.events.subscribe('putCatalog', () => {
+	out.events.subscribe('putCatalog', () => {
 		out.write(`/Outlines ${root} 0 R`, '/PageMode /UseOutlines');
 	});
 }
