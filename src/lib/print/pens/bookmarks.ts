@@ -16,7 +16,7 @@ interface Mark {
 }
 
 /** What is asked of the library; not all of it stands in its types. */
-export interface Writer {
+export interface PdfObjects {
 	readonly events: { subscribe(when: string, work: () => void): void };
 	newObjectDeferred(): number;
 	/** Where the object stands in the file is where it is begun. */
@@ -26,7 +26,7 @@ export interface Writer {
 }
 
 /** Adds the outline to what is written last of all. */
-export function addBookmarks(out: Writer, pages: readonly Page[]): void {
+export function addBookmarks(out: PdfObjects, pages: readonly Page[]): void {
 	const marks = chaptersOf(pages);
 	let root = 0;
 	out.events.subscribe('postPutResources', () => {
@@ -57,7 +57,7 @@ export function chaptersOf(pages: readonly Page[]): Mark[] {
 }
 
 /** Writes the entries of one level with all below them; returns their numbers. */
-function writeLevel(out: Writer, parent: number, marks: readonly Mark[]): number[] {
+function writeLevel(out: PdfObjects, parent: number, marks: readonly Mark[]): number[] {
 	const ids = marks.map(() => out.newObjectDeferred());
 	marks.forEach(({ title, page, below }, i) => {
 		const id = nth(ids, i);
