@@ -1,3 +1,4 @@
+import type { Job } from '../job';
 import type { Blank } from './blank';
 
 /*
@@ -72,4 +73,37 @@ function inStages(glue: string, bonded: number, pace: Pace = PACE.brushed): stri
 		`${glue} ${n} stages of about ${share} m² each, from the middle outwards: coat both faces of one strip, let them dry, ` +
 		`lay it, then coat the next. Counted on ${pace.open} minutes of open time; go by the tin.`
 	);
+}
+
+/** One go of gluing; minutes. */
+export interface Gluing {
+	readonly what: 'foam on the board' | 'cloth';
+	readonly n: number;
+	readonly of: number;
+	/** Of one face, m2. */
+	readonly area: number;
+	/** To coat both faces. */
+	readonly coat: number;
+	readonly dry: number;
+	readonly lay: number;
+	/** The film no longer bonds after this. */
+	readonly open: number;
+}
+
+/** All stages in which one piece of a blank is glued, its foam first. */
+export function gluingOf(
+	{ foam = 0, bonded }: Pick<Blank, 'foam' | 'bonded'>,
+	job: Pick<Job, 'shop'>,
+): Gluing[] {
+	const pace = paceOf(job.shop.adhesive);
+	return [...stagesOf('foam on the board', foam, pace), ...stagesOf('cloth', bonded, pace)];
+}
+
+function stagesOf(what: Gluing['what'], mm2: number, pace: Pace): Gluing[] {
+	if (mm2 <= 0) return [];
+	const of = stagesFor(mm2, pace);
+	const area = mm2 / 1e6 / of;
+	const { open, dry } = pace;
+	const times = { coat: (2 * area) / pace.coat, dry, lay: area / pace.lay, open };
+	return Array.from({ length: of }, (_, i) => ({ what, n: i + 1, of, area, ...times }));
 }

@@ -130,8 +130,8 @@ describe('the drawing of a roll', () => {
 
 	it('says what to pull and measures every blank from one corner', () => {
 		const drawing = rollDrawing(layout(0), planOf([blank]));
-		expect(drawing.title).toBe('Grey carpet: pull 800 off the roll, 1370 wide');
-		for (const figure of ['712', '800', '412', '824', '1370'])
+		expect(drawing.title).toBe('Grey carpet: pull 800 off the roll, 1400 wide, 1370 of it usable');
+		for (const figure of ['712', '800', '427', '839', '1400'])
 			expect(says(drawing)).toContain(figure);
 		expect(textsOff(drawing)).toEqual([]);
 		expect(textsOverTexts(drawing.marks)).toEqual([]);

@@ -3,7 +3,7 @@ import { boundsOfPoints } from '../../geometry';
 import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
 import type { Blank, Girth } from '../../wrap';
-import { blankLegend, blankMarks } from './blank-marks';
+import { blankLegend, blankMarks, clearOfMarks } from './blank-marks';
 import { type Drawing, type Mark, outlineSteps, ringPath, type View, wrapped } from '../drawing';
 import { figuresOn, type Figures } from '../wording';
 import { fitLabel, napArrow, roomOf, runningAxes, type RunningPlaces, words } from '../marks';
@@ -65,11 +65,7 @@ function titleOf(blank: Blank, figures: Figures): string {
 function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
 	const of = `blank:${blank.id}`;
 	const size = figures.size(blank.length, blank.width);
-	const rings = [
-		ringPath(blank.outline, view),
-		// Words keep off whatever is cut or bent inside.
-		...blank.marks.filter((m) => m.closed).map((m) => ringPath(m.line, view)),
-	];
+	const rings = [ringPath(blank.outline, view), ...clearOfMarks(blank.marks, view)];
 	const label = fitLabel(
 		[
 			{ name: `${blank.label} ${blank.covers}`, lines: [size, 'BACK OF CLOTH'] },

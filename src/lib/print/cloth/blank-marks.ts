@@ -8,6 +8,7 @@ import {
 	polygon,
 	polyline,
 	rect,
+	type Spot,
 	type View,
 	textWidth,
 } from '../drawing';
@@ -54,6 +55,22 @@ function blankMark(mark: BlankMark, view: View): Mark[] {
 		...(style.ink ? { ink: style.ink } : {}),
 	};
 	return style.away && mark.closed ? [hatch('waste', [spots], 0.7), stroke] : [stroke];
+}
+
+/** Cloth that is cut out; what is written there falls away. */
+const OUT: readonly BlankMark['kind'][] = ['notch', 'window', 'hole'];
+
+/**
+ * What words must keep off: holes as rings; every other mark as the line it is, there and back, for
+ * there is cloth on both sides of it.
+ */
+export function clearOfMarks(marks: readonly BlankMark[], view: View): Spot[][] {
+	return marks.map(({ kind, line, closed }) => {
+		const spots = line.map((p) => onPaper(p, view));
+		if (closed && OUT.includes(kind)) return spots;
+		const way = closed ? [...spots, ...spots.slice(0, 1)] : spots;
+		return [...way, ...[...way].reverse()];
+	});
 }
 
 const TEXT = 2.7;

@@ -4,6 +4,7 @@ import { toMm } from '../../measure';
 import type { Placed } from '../../nest';
 import type { Plan } from '../../plan';
 import type { Blank } from '../../wrap';
+import { clearOfMarks } from './blank-marks';
 import {
 	type Drawing,
 	type Mark,
@@ -13,6 +14,7 @@ import {
 	onPaper,
 	outlineSteps,
 	ringPath,
+	textWidth,
 	type View,
 } from '../drawing';
 import { figuresOn, type Figures } from '../wording';
@@ -23,6 +25,7 @@ import {
 	napArrow,
 	roomOf,
 	runningAxes,
+	TEXT,
 	type RunningPlaces,
 	words,
 } from '../marks';
@@ -41,8 +44,11 @@ export function rollDrawing(
 	const roll = rollOf(plan.job, layout.roll);
 	const cloth = clothOf(plan.job, roll?.cloth);
 	const pull = Math.max(layout.pull, layout.answer.length, 1);
-	const width = layout.problem.width;
-	const places = placesOn(layout, pull, figures);
+	const selvedge = selvedgeOf(layout, plan);
+	const usable = layout.problem.width;
+	const width = usable + 2 * selvedge;
+	const placed = layout.answer.placed.map((p) => ({ ...p, y: p.y + selvedge }));
+	const places = placesOn(placed, pull, width, figures);
 	const { left, below } = roomOf(places);
 	const right = 6;
 	const scale = Math.min(
@@ -56,16 +62,65 @@ export function rollDrawing(
 	return {
 		width: left + toMm(pull) * scale + right,
 		height: narrow ? foot + 7 : foot + 3,
-		title: `${cloth?.name ?? 'Cloth'}: pull ${figures.bench(pull)} off the roll, ${figures.bench(width)} wide`,
+		title: `${cloth?.name ?? 'Cloth'}: pull ${figures.bench(pull)} off the roll, ${widthText(layout, plan, figures)}`,
 		marks: [
 			...clothOnRoll(pull, width, view, kind),
-			...layout.answer.placed.flatMap((p) => blankOnRoll(p, plan.blanks, view, figures)),
+			...selvedges(pull, width, selvedge, view),
+			...placed.flatMap((p) => blankOnRoll(p, plan.blanks, view, figures)),
 			...cutOff(pull, width, view),
 			...runningAxes(places, view),
-			words(left, narrow ? foot + 5 : foot + 1, 'BACK OF CLOTH', { weight: 'semibold' }),
+			words(
+				left,
+				narrow ? foot + 5 : foot + 1,
+				backText(selvedge, toMm(pull) * scale - (narrow ? 0 : NAP_LENGTH + 8)),
+				{ weight: 'semibold' },
+			),
 			...napArrow(cloth?.nap ?? 'none', left + toMm(pull) * scale, foot),
 		],
 	};
+}
+
+/**
+ * From the edge of the roll to what of it may be used, as much on either side: the rack knows the
+ * two widths, not how they lie. Common practice, no source.
+ */
+export function selvedgeOf({ roll, problem }: RollLayout, plan: Plan): number {
+	const full = rollOf(plan.job, roll)?.width ?? problem.width;
+	return Math.max(0, Math.floor((full - problem.width) / 2));
+}
+
+/** `1370 wide`, `1370 wide, 1340 of it usable`. */
+export function widthText(layout: RollLayout, plan: Plan, figures: Figures): string {
+	const selvedge = selvedgeOf(layout, plan);
+	const usable = layout.problem.width;
+	if (selvedge === 0) return `${figures.bench(usable)} wide`;
+	return `${figures.bench(usable + 2 * selvedge)} wide, ${figures.bench(usable)} of it usable`;
+}
+
+/** What is looked at, and what the hatching says where there is room for it. */
+function backText(selvedge: number, room: number): string {
+	const all = 'BACK OF CLOTH  ·  hatched along both edges: selvedge, not used';
+	return selvedge > 0 && textWidth(all, TEXT, 'semibold') < room ? all : 'BACK OF CLOTH';
+}
+
+/** The strips along both edges that are not used, and where they end. */
+function selvedges(pull: number, width: number, selvedge: number, view: View): Mark[] {
+	if (selvedge === 0) return [];
+	return [0, width - selvedge].flatMap((y): Mark[] => {
+		const ring = [
+			onPaper({ x: 0, y }, view),
+			onPaper({ x: pull, y }, view),
+			onPaper({ x: pull, y: y + selvedge }, view),
+			onPaper({ x: 0, y: y + selvedge }, view),
+		];
+		const ends = y === 0 ? selvedge : y;
+		const a = onPaper({ x: 0, y: ends }, view);
+		const b = onPaper({ x: pull, y: ends }, view);
+		return [
+			hatch('waste', [ring], 0.7),
+			{ kind: 'path', steps: line(a.x, a.y, b.x, b.y), line: 'dashed' },
+		];
+	});
 }
 
 /** The cloth itself with its pile, and broken lines where it runs on to the roll. */
@@ -97,19 +152,20 @@ function blankOnRoll(at: Placed, blanks: readonly Blank[], view: View, figures: 
 	if (!blank) throw new Error(`bug: ${at.id} is on a roll but is no blank`);
 	const of = `blank:${blank.id}`;
 	const shape = lain(blank.outline, blank, at);
+	const folds = blank.marks.filter((m) => m.kind === 'fold');
+	const laidFolds = folds.map((m) => ({ ...m, line: lain(m.line, blank, at) }));
 	const label = fitLabel(
 		[
 			{ name: `${blank.label} ${blank.covers}`, lines: [figures.size(at.length, at.width)] },
 			{ name: blank.label, lines: [figures.size(at.length, at.width)] },
 			{ name: blank.label, lines: [] },
 		],
-		[ringPath(shape, view)],
+		[ringPath(shape, view), ...clearOfMarks(laidFolds, view)],
 	);
-	const folds = blank.marks.filter((m) => m.kind === 'fold');
 	return [
 		{ kind: 'path', steps: outlineSteps([shape], view), line: 'wide', fill: 'sheet', of },
-		...folds.map((m): Mark => {
-			const steps = outlineSteps([lain(m.line, blank, at)], view);
+		...laidFolds.map((m): Mark => {
+			const steps = outlineSteps([m.line], view);
 			return {
 				kind: 'path',
 				steps: m.closed ? steps : steps.slice(0, -1),
@@ -121,12 +177,17 @@ function blankOnRoll(at: Placed, blanks: readonly Blank[], view: View, figures: 
 	];
 }
 
-function placesOn(layout: RollLayout, pull: number, figures: Figures): RunningPlaces {
+/** Every edge of a blank from the roll's own edge and from its beginning, and the whole. */
+function placesOn(
+	placed: readonly Placed[],
+	pull: number,
+	width: number,
+	figures: Figures,
+): RunningPlaces {
 	const list = (ats: readonly number[], whole: number) =>
 		[...new Set([whole, ...ats.filter((a) => a > 0)])]
 			.slice(0, 24)
 			.map((at) => ({ at, text: figures.bench(at) }));
-	const { placed } = layout.answer;
 	return {
 		x: list(
 			placed.flatMap((p) => [p.x, p.x + p.length]),
@@ -134,7 +195,7 @@ function placesOn(layout: RollLayout, pull: number, figures: Figures): RunningPl
 		),
 		y: list(
 			placed.flatMap((p) => [p.y, p.y + p.width]),
-			layout.problem.width,
+			width,
 		),
 	};
 }

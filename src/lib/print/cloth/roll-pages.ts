@@ -15,7 +15,8 @@ import {
 	subheading,
 } from '../page';
 import { figuresOn, type Figures, patternText } from '../wording';
-import { rollDrawing } from './roll-drawing';
+import { gluingPages } from './gluing';
+import { rollDrawing, selvedgeOf, widthText } from './roll-drawing';
 
 /** Each roll with the blanks laid on it, then each blank with its folds and relief cuts. */
 export function rollPages(plan: Plan): Leaf[] {
@@ -29,7 +30,7 @@ export function rollPages(plan: Plan): Leaf[] {
 		}),
 		...unplacedPages(plan, cloth),
 	]);
-	return [...rolls, ...blankPages(plan)];
+	return [...rolls, ...blankPages(plan), ...gluingPages(plan)];
 }
 
 function nameOf(plan: Plan, cloth: ClothLayouts): string {
@@ -60,11 +61,13 @@ function oneRoll(
 }
 
 function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
-	const lot = rollOf(plan.job, roll.roll)?.lot;
+	const { lot = '', code = '' } = rollOf(plan.job, roll.roll) ?? {};
 	const saved = roll.napless < roll.answer.length;
 	return [
 		roll.owned ? 'off an owned roll' : 'to buy',
-		lot ? `dye lot ${lot}` : '',
+		code === '' ? `roll ${roll.roll}` : `roll ${roll.roll}, code ${code}`,
+		lot === '' ? '' : `dye lot ${lot}`,
+		widthText(roll, plan, figures),
 		`pull ${figures.bench(roll.pull)}`,
 		patternText(roll, figures),
 		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',
@@ -86,6 +89,7 @@ export function byRectangles({ problem }: RollLayout): boolean {
 
 /** The same numbers as the drawing, with boxes to tick. */
 function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figures): Block[] {
+	const selvedge = selvedgeOf(roll, plan);
 	const rows = [...roll.answer.placed]
 		.sort((a, b) => a.x - b.x || a.y - b.y)
 		.map((p): Row => {
@@ -98,7 +102,7 @@ function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figur
 					blank === undefined ? '' : `${blank.name}\n${blank.covers}`,
 					figures.size(p.length, p.width),
 					figures.bench(p.x),
-					figures.bench(p.y),
+					figures.bench(p.y + selvedge),
 					p.turn === 0 ? 'with the nap' : `turned ${p.turn}°`,
 				],
 			};
@@ -111,7 +115,7 @@ function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figur
 				{ head: 'Blank', width: { share: 1 } },
 				{ head: 'Size as it lies', width: 36, align: 'end' },
 				{ head: 'Along', width: 20, align: 'end' },
-				{ head: 'Across', width: 20, align: 'end' },
+				{ head: 'From edge', width: 20, align: 'end' },
 				{ head: 'Lies', width: 22 },
 			],
 			rows,

@@ -68,9 +68,7 @@ export function cuttingListCsv(plan: Plan): string {
 	return csvOf(plan, [head, ...rows]);
 }
 
-/**
- * Every piece of board, the sheet it is cut from and where it lies there; none for one left over.
- */
+/** Every piece of board, its sheet and where it lies there; no sheet for one left over. */
 export function partsCsv(plan: Plan): string {
 	const { ruler } = plan.job.shop;
 	const part = (id: string) => plan.parts.find((p) => p.id === id);

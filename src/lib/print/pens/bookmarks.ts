@@ -15,8 +15,9 @@ interface Mark {
 	readonly below: readonly Mark[];
 }
 
-/** The library has these functions but not all in its types. */
-interface Writer {
+/** What is asked of the library; not all of it stands in its types. */
+export interface PdfObjects {
+	readonly events: { subscribe(when: string, work: () => void): void };
 	newObjectDeferred(): number;
 	/** Where the object stands in the file is where it is begun. */
 	newObjectDeferredBegin(id: number, head: boolean): void;
@@ -24,17 +25,11 @@ interface Writer {
 	getPageInfo(page: number): { readonly objId: number };
 }
 
-/** A document of the library, as far as it is written to here. */
-interface Written {
-	readonly internal: { readonly events: { subscribe(at: string, work: () => void): unknown } };
-}
-
 /** Adds the outline to what is written last of all. */
-export function addBookmarks(doc: Written, pages: readonly Page[]): void {
-	const out = doc.internal as unknown as Writer;
+export function addBookmarks(out: PdfObjects, pages: readonly Page[]): void {
 	const marks = chaptersOf(pages);
 	let root = 0;
-	doc.internal.events.subscribe('postPutResources', () => {
+	out.events.subscribe('postPutResources', () => {
 		root = out.newObjectDeferred();
 		const ids = writeLevel(out, root, marks);
 		out.newObjectDeferredBegin(root, true);
@@ -44,7 +39,7 @@ export function addBookmarks(doc: Written, pages: readonly Page[]): void {
 			'endobj',
 		);
 	});
-	doc.internal.events.subscribe('putCatalog', () => {
+	out.events.subscribe('putCatalog', () => {
 		out.write(`/Outlines ${root} 0 R`, '/PageMode /UseOutlines');
 	});
 }
@@ -62,7 +57,7 @@ export function chaptersOf(pages: readonly Page[]): Mark[] {
 }
 
 /** Writes the entries of one level with all below them; returns their numbers. */
-function writeLevel(out: Writer, parent: number, marks: readonly Mark[]): number[] {
+function writeLevel(out: PdfObjects, parent: number, marks: readonly Mark[]): number[] {
 	const ids = marks.map(() => out.newObjectDeferred());
 	marks.forEach(({ title, page, below }, i) => {
 		const id = nth(ids, i);

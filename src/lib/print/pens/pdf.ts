@@ -13,7 +13,7 @@ import {
 	startOf,
 	textWidth,
 } from '../drawing';
-import { addBookmarks } from './bookmarks';
+import { addBookmarks, type PdfObjects } from './bookmarks';
 import { hexText, wide } from './pdf-text';
 import { HALO, PAPER, STROKES } from './pens';
 
@@ -97,7 +97,7 @@ function describe(doc: jsPDF, pages: readonly Page[], meta: PdfMeta): void {
 	});
 	// The words of the pages; names in them may be of any language.
 	doc.setLanguage('en');
-	addBookmarks(doc, pages);
+	addBookmarks(doc.internal as unknown as PdfObjects, pages);
 	// No scaling in the print dialogue: a full-size template must come out full size.
 	doc.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true, DisplayDocTitle: true });
 	doc.internal.events.subscribe('putCatalog', () => {
