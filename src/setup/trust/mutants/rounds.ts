@@ -58,7 +58,9 @@ export async function runRound(
 	}
 }
 
-/** Rooms of tests asked of a mutant from the start: its own first, then those that ask the whole. */
+/**
+ * Rooms of tests asked of a mutant from the start: its own first, then those that ask the whole.
+ */
 export function roomsFor(own: string): string[] {
 	return [...new Set([own, 'published', 'plan'])].map((room) => `tests/${room}/`);
 }
