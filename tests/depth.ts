@@ -16,9 +16,7 @@ declare module 'vitest' {
 }
 
 const DEEP = process.env['DEPTH'] === 'deep';
-/**
- * Under a fault put in on purpose a law is run hundreds of times: one that sees it does so soon.
- */
+/** Under a fault put in on purpose a law is run hundreds of times; one that sees it does soon. */
 const OFTEN = process.env['DEPTH'] === 'mutants';
 /** Of the full number, what the tests of every day take. */
 const SHARE = OFTEN ? 1 / 12 : 1 / 4;

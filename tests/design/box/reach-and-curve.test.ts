@@ -35,8 +35,7 @@ describe('how far a round thing goes before it touches a wall', () => {
 	it.each([
 		// Straight on its whole face meets the wall at once.
 		[0, 200],
-		// On the slant its edge does: to the top (200 - 10 sin) / cos, to the back (100 - 10 cos) /
-		// sin.
+		// On the slant its edge does: to top (200 - 10 sin) / cos, back (100 - 10 cos) / sin.
 		[10, (200 - 10 * Math.sin(Math.PI / 18)) / Math.cos(Math.PI / 18)],
 		[30, (100 - 10 * Math.cos(Math.PI / 6)) / Math.sin(Math.PI / 6)],
 	])('at %i degrees', (degrees, far) => {
@@ -73,17 +72,17 @@ describe('the band of a curve', () => {
 
 describe('a passive radiator', () => {
 	it('is the same cone from any two of resonance, suspension and moving mass', () => {
-		const both = passiveCone({ data: { sd: 350, vas: 90, mms: 120 } } as never)!;
+		const both = passiveCone({ data: { sd: 350, vas: 90, mms: 120 } })!;
 		const fs = 1 / (2 * Math.PI * Math.sqrt(both.volume * both.inertia));
 		expect(both.volume).toBeCloseTo(0.09, 12);
-		const byMass = passiveCone({ data: { sd: 350, mms: 120, fs } } as never)!;
-		const bySpring = passiveCone({ data: { sd: 350, vas: 90, fs } } as never)!;
+		const byMass = passiveCone({ data: { sd: 350, mms: 120, fs } })!;
+		const bySpring = passiveCone({ data: { sd: 350, vas: 90, fs } })!;
 		for (const cone of [byMass, bySpring]) {
 			expect(cone.volume).toBeCloseTo(both.volume, 9);
 			expect(cone.inertia / both.inertia).toBeCloseTo(1, 9);
 		}
-		expect(passiveCone({ data: { sd: 350, mms: 120 } } as never)).toBe(null);
-		expect(passiveCone({ data: { fs: 20 } } as never)).toBe(null);
+		expect(passiveCone({ data: { sd: 350, mms: 120 } })).toBe(null);
+		expect(passiveCone({ data: { fs: 20 } })).toBe(null);
 	});
 });
 

@@ -6,9 +6,9 @@ import { type RunnerTestCase, type RunnerTestFile, TestRunner } from 'vitest';
 /*
  * How tests are run in the scratch copy: each once as it is, noting which mutants it reaches, then
  * once more for each of these that nothing has killed yet. So the files are loaded once for all
- * mutants together. For a mutant of a constant, and of what the tests of a file have made in common
- * before they begin, it is too late by then: it is put in before anything is loaded, in a process
- * of its own, and each test run once.
+ * mutants together. For a mutant of a constant, and of what the tests of a file have made in
+ * common before they begin, it is too late by then: it is put in before anything is loaded, in a
+ * process of its own, and each test run once.
  */
 
 /** What the run is about, left for it as a file. */
