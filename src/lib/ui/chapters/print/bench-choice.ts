@@ -16,7 +16,10 @@ export function choices(chosen: Chosen = BENCH_CHAPTERS): ChapterChoice[] {
 }
 
 /** With one put in, at its usual place among those that are in, or left out. */
-export function switched(chosen: Chosen = BENCH_CHAPTERS, name: BenchChapter): Chosen | undefined {
+export function tickedOrNot(
+	chosen: Chosen = BENCH_CHAPTERS,
+	name: BenchChapter,
+): Chosen | undefined {
 	if (chosen.includes(name)) return kept(chosen.filter((other) => other !== name));
 	const usual = BENCH_CHAPTERS.indexOf(name);
 	const before = chosen.findLastIndex((other) => BENCH_CHAPTERS.indexOf(other) < usual);
