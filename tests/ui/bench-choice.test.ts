@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BENCH_CHAPTERS, type BenchChapter } from '../../src/lib/job';
-import { choices, moved, turned } from '../../src/lib/ui/chapters/print/bench-choice';
+import { choices, placedAt, tickedOrNot } from '../../src/lib/ui/chapters/print/bench-choice';
 import { runs } from '../depth';
 
 const names = fc.shuffledSubarray([...BENCH_CHAPTERS], { minLength: 1 });
@@ -20,17 +20,17 @@ describe('chapters of the bench pack', () => {
 	});
 
 	it('come back to what they were when one is left out and put in again', () => {
-		expect(turned(turned(undefined, 'order'), 'order')).toBeUndefined();
-		expect(turned(['parts', 'cloth'], 'sheets')).toEqual(['sheets', 'parts', 'cloth']);
+		expect(tickedOrNot(tickedOrNot(undefined, 'order'), 'order')).toBeUndefined();
+		expect(tickedOrNot(['parts', 'cloth'], 'sheets')).toEqual(['sheets', 'parts', 'cloth']);
 	});
 
 	it('are each listed once, whatever is turned and moved', () => {
 		const law = fc.property(names, one, fc.integer({ min: -9, max: 9 }), (chosen, name, by) => {
-			const next = after(turned(chosen, name));
+			const next = after(tickedOrNot(chosen, name));
 			expect(next.includes(name)).toBe(!chosen.includes(name));
 			expect(next.filter((n) => n !== name)).toEqual(chosen.filter((n) => n !== name));
 			if (!chosen.includes(name)) return;
-			const put = after(moved(chosen, name, by));
+			const put = after(placedAt(chosen, name, by));
 			expect([...put].sort()).toEqual([...chosen].sort());
 			const place = chosen.indexOf(name) + by;
 			expect(put.indexOf(name)).toBe(Math.min(chosen.length - 1, Math.max(0, place)));

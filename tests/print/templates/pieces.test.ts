@@ -4,7 +4,7 @@ import type { Mark, PathMark } from '../../../src/lib/print/drawing/drawing';
 import { clipped } from '../../../src/lib/print/drawing/clip';
 import { circlePath, polygon, rect, type Spot } from '../../../src/lib/print/drawing/path';
 import { templatePages } from '../../../src/lib/print/pack';
-import { circleOf } from '../../../src/lib/print/templates/circle';
+import { struckCircle } from '../../../src/lib/print/templates/circle';
 import { toTrace } from '../../../src/lib/print/templates/features';
 import { partTemplate, templateOf, templatesOf } from '../../../src/lib/print/templates/pages';
 import { piecesOf } from '../../../src/lib/print/templates/pieces';
@@ -47,12 +47,12 @@ describe('what is traced', () => {
 			{ x: 0, y: 300 },
 		]);
 		expect(toTrace([path(wedge)], EVERYWHERE)).toEqual([]);
-		expect(circleOf(path([...circlePath(50, 60, 30), ['Z']]))).toMatchObject({
+		expect(struckCircle(path([...circlePath(50, 60, 30), ['Z']]))).toMatchObject({
 			x: expect.closeTo(50, 2) as number,
 			y: expect.closeTo(60, 2) as number,
 			across: expect.closeTo(60, 1) as number,
 		});
-		expect(circleOf(path(rect(0, 0, 60, 60)))).toBeNull();
+		expect(struckCircle(path(rect(0, 0, 60, 60)))).toBeNull();
 	});
 
 	it('is a notch by itself, with a stub of the straight on each side', () => {

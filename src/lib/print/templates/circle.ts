@@ -1,5 +1,5 @@
 import { clipped, type PathMark, round, type Spot } from '../drawing';
-import type { Circle } from './template';
+import type { StruckCircle } from './template';
 
 /** Corners of a circle drawn as chords, at least; fewer is a polygon. */
 const CHORDS = 16;
@@ -9,7 +9,7 @@ const OFF = 0.1;
 const EVERYWHERE = { x: -1e6, y: -1e6, width: 2e6, height: 2e6 };
 
 /** The circle that a closed path is, by curves or by chords; null for any other. */
-export function circleOf(mark: PathMark): Circle | null {
+export function struckCircle(mark: PathMark): StruckCircle | null {
 	if (mark.steps.filter(([kind]) => kind === 'M').length !== 1 || mark.steps.at(-1)?.[0] !== 'Z')
 		return null;
 	const spots = clipped(mark.steps, EVERYWHERE).map(([, x, y]): Spot => ({

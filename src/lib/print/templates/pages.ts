@@ -7,8 +7,8 @@ import { type PathMark, line, outlineSteps, polyline, onPaper, type View } from 
 import { pageArea, type Leaf, leavesOf, paperOf, setPages, widthOf } from '../page';
 import { figuresOn } from '../wording';
 import { pieceBlocks, pieceRows } from './piece-blocks';
-import { circleOf } from './circle';
-import { fits, type Piece, piecesOf } from './pieces';
+import { struckCircle } from './circle';
+import { holdsPiece, type TracedPiece, piecesOf } from './pieces';
 import type { Template } from './template';
 import { mapLeaf } from './tile-map';
 import { tileLeaf, tileShows } from './tile-page';
@@ -78,7 +78,7 @@ export function templateOf(plan: Plan, template: Template): Leaf[] {
 	const room = roomOf(plan);
 	const pieces = piecesOf(template, room, stepOf(plan));
 	const tiles = tilingOf(plan, template);
-	const parted = pieces.length > 0 && pieces.every(({ window }) => fits(window, room));
+	const parted = pieces.length > 0 && pieces.every(({ window }) => holdsPiece(window, room));
 	if (!parted || paperFor(pieces, room) > tiles.columns * tiles.rows)
 		return tileLeaves(plan, template, tiles);
 	const title = `Template ${template.name}`;
@@ -91,7 +91,7 @@ export function templateOf(plan: Plan, template: Template): Leaf[] {
 
 /** Pages that pieces take, near enough to choose by. */
 function paperFor(
-	pieces: readonly Piece[],
+	pieces: readonly TracedPiece[],
 	room: { readonly width: number; readonly height: number },
 ): number {
 	const area = pieces.reduce((sum, { window: w }) => sum + (w.width + 5) * (w.height + 12), 0);
@@ -151,7 +151,7 @@ export function partTemplate(part: Part, plan?: Pick<Plan, 'panels'>): Template 
 			...middles(width, height),
 		],
 		traced,
-		circles: round.map(shape).flatMap((m) => circleOf(m) ?? []),
+		circles: round.map(shape).flatMap((m) => struckCircle(m) ?? []),
 		legend: 'Thick: cut; chain: centre lines.',
 		top: plan?.panels.some((p) => p.id === part.owner) ?? false,
 	};
@@ -223,8 +223,8 @@ export function blankTemplate(blank: Blank): Template {
 		height,
 		seen: 'BACK of the cloth: a mirror of what shows; the nap points right',
 		marks: [outline, ...marks, ...middles(toMm(blank.length), height)],
-		traced: [outline, ...marks].filter((m) => circleOf(m) === null),
-		circles: marks.flatMap((m) => circleOf(m) ?? []),
+		traced: [outline, ...marks].filter((m) => struckCircle(m) === null),
+		circles: marks.flatMap((m) => struckCircle(m) ?? []),
 		legend: 'Thick: cut; dashed: fold or step; chain: centre lines; two dots: trim.',
 		top: false,
 	};

@@ -3,7 +3,7 @@ import { clipped, line, type Mark, type PathMark, placed, rect, textWidth } from
 import { arrowhead } from '../marks';
 import { type Block, heading, paragraph, space, table } from '../page';
 import type { Figures } from '../wording';
-import type { Piece } from './pieces';
+import type { TracedPiece } from './pieces';
 import type { Template } from './template';
 
 /** Room over a piece for its name and what its frame lies at. */
@@ -15,7 +15,7 @@ const MAP = 62;
 /** What a template is, where its pieces lie, and the pieces themselves, full size. */
 export function pieceBlocks(
 	template: Template,
-	pieces: readonly Piece[],
+	pieces: readonly TracedPiece[],
 	width: number,
 	figures: Figures,
 ): Block[] {
@@ -44,7 +44,7 @@ const PLACED =
 /** Pieces side by side, row under row. */
 export function pieceRows(
 	template: Template,
-	pieces: readonly Piece[],
+	pieces: readonly TracedPiece[],
 	width: number,
 	figures: Figures,
 ): Block[] {
@@ -65,7 +65,7 @@ export function pieceRows(
 }
 
 /** A piece with the words over it. */
-interface Headed extends Piece {
+interface Headed extends TracedPiece {
 	readonly head: string;
 	readonly at: string;
 	/** Of the piece or of its words, mm. */
@@ -77,7 +77,7 @@ const AT = 2.4;
 /** Room for the word TOP and its arrow. */
 const TOP = 11;
 
-function headed(template: Template, piece: Piece, figures: Figures): Headed {
+function headed(template: Template, piece: TracedPiece, figures: Figures): Headed {
 	const { left, low } = edges(template, piece);
 	const whole = piece.name === '';
 	const at = `left edge at ${figures.length(left)}, lower at ${figures.length(low)}`;
@@ -125,7 +125,7 @@ function topMark(x: number): Mark[] {
 }
 
 /** Where the frame of a piece lies from the template's lower left corner. */
-function edges({ height }: Template, { window }: Piece) {
+function edges({ height }: Template, { window }: TracedPiece) {
 	return {
 		left: length(window.x),
 		right: length(window.x + window.width),
@@ -136,7 +136,7 @@ function edges({ height }: Template, { window }: Piece) {
 
 function places(
 	template: Template,
-	pieces: readonly Piece[],
+	pieces: readonly TracedPiece[],
 	width: number,
 	figures: Figures,
 ): Block[] {
@@ -171,7 +171,7 @@ function circles(template: Template, width: number, figures: Figures): Block[] {
 }
 
 /** The template small, a frame for each piece. */
-function mapBlocks(template: Template, pieces: readonly Piece[], width: number): Block[] {
+function mapBlocks(template: Template, pieces: readonly TracedPiece[], width: number): Block[] {
 	const scale = Math.min((width - 20) / template.width, MAP / template.height);
 	const x = (width - template.width * scale) / 2;
 	const frames = pieces.flatMap(({ window: w, name }): Mark[] => [

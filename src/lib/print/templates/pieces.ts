@@ -4,7 +4,7 @@ import type { Template } from './template';
 import { toTrace } from './features';
 
 /** A part of a template that is printed: what lies in its window, full size. */
-export interface Piece {
+export interface TracedPiece {
 	/** 'A', 'B'; empty where it is all of the template. */
 	readonly name: string;
 	/** From the template's upper left corner, mm. */
@@ -23,17 +23,17 @@ export function piecesOf(
 	template: Template,
 	room: { readonly width: number; readonly height: number },
 	step: number,
-): Piece[] {
+): TracedPiece[] {
 	const { width, height } = template;
 	const whole = { x: -ROUND, y: -ROUND, width: width + 2 * ROUND, height: height + 2 * ROUND };
 	const traced = toTrace(template.traced, whole);
 	if (traced.length === 0) return [];
-	if (fits(whole, room)) return [{ name: '', window: whole }];
+	if (holdsPiece(whole, room)) return [{ name: '', window: whole }];
 	const windows = traced.map((box) => onSteps(box, template, step)).sort(reading);
 	return windows.map((window, i) => ({ name: letters(i), window }));
 }
 
-export function fits(
+export function holdsPiece(
 	window: { readonly width: number; readonly height: number },
 	room: { readonly width: number; readonly height: number },
 ): boolean {

@@ -1,7 +1,7 @@
 import type { PathMark } from '../drawing';
 
 /** By its middle from the template's upper left corner, mm. */
-export interface Circle {
+export interface StruckCircle {
 	readonly x: number;
 	readonly y: number;
 	readonly across: number;
@@ -21,7 +21,7 @@ export interface Template {
 	/** Those of the marks that a pattern is needed for where they are no long straight run. */
 	readonly traced: readonly PathMark[];
 	/** Struck with a compass, not traced. */
-	readonly circles: readonly Circle[];
+	readonly circles: readonly StruckCircle[];
 	/** What each kind of line is. */
 	readonly legend: string;
 	/** Up on the page is up in the vehicle. */

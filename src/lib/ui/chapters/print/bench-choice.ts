@@ -1,7 +1,7 @@
 import { BENCH_CHAPTERS, type BenchChapter } from '../../../job';
 
 /** A chapter of the bench pack in the list that is chosen from. */
-export interface Choice {
+export interface ChapterChoice {
 	readonly name: BenchChapter;
 	readonly on: boolean;
 }
@@ -9,14 +9,17 @@ export interface Choice {
 type Chosen = readonly BenchChapter[];
 
 /** Those that are printed in their order, then the others in the usual one. */
-export function choices(chosen: Chosen = BENCH_CHAPTERS): Choice[] {
+export function choices(chosen: Chosen = BENCH_CHAPTERS): ChapterChoice[] {
 	const on = [...new Set(chosen)];
 	const off = BENCH_CHAPTERS.filter((name) => !on.includes(name));
 	return [...on.map((name) => ({ name, on: true })), ...off.map((name) => ({ name, on: false }))];
 }
 
 /** With one put in, at its usual place among those that are in, or left out. */
-export function turned(chosen: Chosen = BENCH_CHAPTERS, name: BenchChapter): Chosen | undefined {
+export function tickedOrNot(
+	chosen: Chosen = BENCH_CHAPTERS,
+	name: BenchChapter,
+): Chosen | undefined {
 	if (chosen.includes(name)) return kept(chosen.filter((other) => other !== name));
 	const usual = BENCH_CHAPTERS.indexOf(name);
 	const before = chosen.findLastIndex((other) => BENCH_CHAPTERS.indexOf(other) < usual);
@@ -24,7 +27,7 @@ export function turned(chosen: Chosen = BENCH_CHAPTERS, name: BenchChapter): Cho
 }
 
 /** With one printed so many places later, or earlier where it is less than 0. */
-export function moved(
+export function placedAt(
 	chosen: Chosen = BENCH_CHAPTERS,
 	name: BenchChapter,
 	by: number,
