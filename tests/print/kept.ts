@@ -62,7 +62,7 @@ const NOT_IN_MM: readonly Kept[] = [
 	},
 	{ words: /mm\/N/g, why: 'compliance likewise' },
 	{
-		words: /steps?\s+of\s+[\d.]+\s+mm/g,
+		words: /steps?\s+of\s+[\d.]+\s+mm|,step,\d+,mm,/g,
 		why: 'what a seller counts by, where it is whole in millimetres and not in inches',
 	},
 ];

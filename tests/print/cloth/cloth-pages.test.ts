@@ -6,6 +6,7 @@ import { blankLabels } from '../../../src/lib/print/cloth/blank-labels';
 import { clipped } from '../../../src/lib/print/drawing/clip';
 import type { Drawing, PathMark, TextMark } from '../../../src/lib/print/drawing/drawing';
 import { textBox } from '../../../src/lib/print/drawing/text-box';
+import type { Leaf } from '../../../src/lib/print/page/setting';
 import { figuresOn } from '../../../src/lib/print/wording';
 import { gluingOf, PACE, paceOf } from '../../../src/lib/wrap/stages';
 
@@ -70,6 +71,8 @@ describe.each(names)('the cloth of %s', (name) => {
 const words = (drawing: Pick<Drawing, 'marks'>): string[] =>
 	drawing.marks.flatMap((m) => (m.kind === 'text' ? [m.text] : []));
 
+const wordsOfLeaf = ({ blocks }: Leaf): string[] => blocks.flatMap(words);
+
 describe('a roll with selvedges', () => {
 	const trimmed = async (selvedge: number, more: object = {}): Promise<Plan> => {
 		const job = read('camper-bench.json');
@@ -93,7 +96,7 @@ describe('a roll with selvedges', () => {
 		const lowest = Math.min(...roll.answer.placed.map((p) => p.y)) / 1600;
 		expect(lowest).toBe(0);
 		expect(words(drawing)).toContain('15');
-		const pages = rollPages(made).flatMap(words);
+		const pages = rollPages(made).flatMap(wordsOfLeaf);
 		expect(pages.some((t) => t.includes('code NC-1') && t.includes('dye lot L7'))).toBe(true);
 	});
 
@@ -115,7 +118,7 @@ test('the checklist of gluing has a row for every stage, by the adhesive of the 
 	expect(stages.length).toBeGreaterThan(made.blanks.length);
 	const told = rollPages(made)
 		.filter((leaf) => leaf.name === 'Wrapping')
-		.flatMap(words);
+		.flatMap(wordsOfLeaf);
 	for (const [, { what, n, of }] of stages)
 		expect(told.join('\n')).toContain(of === 1 ? what : `${what}, stage ${n} of ${of}`);
 	expect(told.filter((t) => t === '8 min').length).toBeGreaterThanOrEqual(stages.length);
