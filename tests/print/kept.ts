@@ -8,6 +8,10 @@ const ALWAYS: readonly Kept[] = [
 		why: 'cautions give both: they are read by whoever stands beside',
 	},
 	{
+		words: /\b[A-Z]\d+(?:\.\d+)?\s+[A-Z]\b/g,
+		why: 'the mark of a template and the letter of its piece',
+	},
+	{
 		words: /below\s+\d+\s+in\s+wide\s+or\s+\d+\s+in\s+long/g,
 		why: 'a source of a caution in the words it was published in',
 	},
