@@ -27,8 +27,9 @@ export interface Verdict {
 
 export async function seen(file: unknown): Promise<Seen> {
 	const made = await plan(file);
-	// The job's own echo is no effect, nor are the seed and effort as they were asked for.
-	const figures = JSON.stringify({ ...made, job: null, search: null, problems: null });
+	// The job's own echo is no effect, its ruler with it, nor are the seed and effort asked for.
+	const boards = made.boards.map((b) => ({ ...b, problem: { ...b.problem, ruler: null } }));
+	const figures = JSON.stringify({ ...made, boards, job: null, search: null, problems: null });
 	const said = new Set(made.problems.map((p) => `${p.path.join('/')} ${p.what} ${p.fix}`));
 	let pages: string | null = null;
 	return { plan: made, figures, said, printed: () => (pages ??= printedOf(made)) };

@@ -126,7 +126,7 @@ describe('what is told and does not keep the rest from the saw', () => {
 		file.stock?.sundries?.push(sealant);
 		const at = `stock.sundries.${(file.stock?.sundries?.length ?? 0) - 1}.pack`;
 		expect(await told(file, at)).toEqual(['One pack holds next to nothing.']);
-		expect((await titles(file)).join()).toContain('Order list');
+		expect((await titles(file)).join()).toContain('To fetch and to buy');
 	});
 
 	it('a window longer than its board', async () => {
@@ -243,7 +243,7 @@ describe('what was filled in and had no say', () => {
 				for (const { lift } of p.covers ?? []) if (lift?.by === 'magnets') lift.diameter = diameter;
 			});
 		const words = JSON.stringify(printPack(await plan(asks(12.5), { effort: 1 })));
-		expect(words).toMatch(/\d+ magnets Ø 12\.5 in the middle of the rim/);
+		expect(words.match(/magnets: \d+ × Ø 12\.5/)).not.toBeNull();
 		expect(await told(asks(15), 'panels.0.covers.1.lift.diameter')).toEqual([]);
 		expect(await told(asks(15.1), 'panels.0.covers.1.lift.diameter')).toHaveLength(1);
 	});

@@ -375,10 +375,6 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Carpeted, and where it goes', value: 'metre' },
 		counts: { value: 'yard' },
 	},
-	'stock.rolls[].width': {
-		idle: { job: 'Carpeted, and where it goes', value: 2500 },
-		counts: { value: 100 },
-	},
 	'stock.sheets[].least': {
 		idle: { job: 'Cabinet', value: 1 },
 		counts: { path: 'stock.sheets.1.least', value: 50_000 },

@@ -24,6 +24,7 @@ export const WORDS: Readonly<Record<string, string>> = {
 	'panels[].devices[].note': 'Equipment board',
 	'pinned[].offcuts[].label': 'Half cut',
 	'stock.rolls[].lot': 'Trim panel',
+	'stock.rolls[].width': 'Trim panel',
 };
 
 /** Limits, and choices that lie idle in these jobs: silent at some values, seen at others. */
@@ -96,7 +97,6 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'stock.rolls': 'a roll that nothing lies on',
 	'stock.rolls[].least': 'less than is pulled',
 	'stock.rolls[].per': 'what the ruler of the job says as well',
-	'stock.rolls[].width': 'only the usable width is laid on',
 	'stock.sheets[].least': 'less than is bought',
 	'stock.sundries[].least': 'less than is bought',
 	'stock.sheets': 'a sheet that nothing lies on',

@@ -121,6 +121,8 @@ describe('leaves on pages', () => {
 		const wide = { paper: { size: 'a4', landscape: true } } as const;
 		expect(read([leaf('a', [20]), leaf('b', [20], wide), leaf('c', [20])])).toHaveLength(3);
 		expect(read([])).toEqual([]);
+		expect(read([leaf('a', [])])).toEqual([]);
+		expect(read([leaf('a', []), leaf('b', [20], wide)])).toHaveLength(1);
 	});
 
 	it('say which chapters are on each, and what is rounded and at fault', () => {

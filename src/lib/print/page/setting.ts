@@ -70,7 +70,8 @@ function onPages(leaves: readonly Leaf[]): SetPage[] {
 		owners.push(...set.map(() => i));
 		return set;
 	});
-	const pages = broken(blocks, height);
+	// Of leaves with nothing on them there is no page.
+	const pages = broken(blocks, height).filter((sets) => sets.length > 0);
 	const on = pages.map((sets) => [...new Set(sets.map(({ index }) => nth(owners, index)))]);
 	const spans = spansOf(on, leaves.length);
 	return pages.map((sets, n) => {
