@@ -243,7 +243,7 @@ describe('what was filled in and had no say', () => {
 				for (const { lift } of p.covers ?? []) if (lift?.by === 'magnets') lift.diameter = diameter;
 			});
 		const words = JSON.stringify(printPack(await plan(asks(12.5), { effort: 1 })));
-		expect(words.match(/magnets: \d+ × Ø 12\.5/)).not.toBeNull();
+		expect(words.match(/magnets:\s\d+\s×\sØ\s12\.5/)).not.toBeNull();
 		expect(await told(asks(15), 'panels.0.covers.1.lift.diameter')).toEqual([]);
 		expect(await told(asks(15.1), 'panels.0.covers.1.lift.diameter')).toHaveLength(1);
 	});
