@@ -25,7 +25,7 @@ export function boxTables(box: BoxFigures, width: number, figures: Figures, rule
 
 function sizesTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
 	const row = (what: string, s: Sizes3): Row => ({
-		cells: [what, figures.length(s.width), figures.length(s.height), figures.length(s.depth)],
+		cells: [what, figures.bench(s.width), figures.bench(s.height), figures.bench(s.depth)],
 	});
 	const leans = box.leans.map((l) => leanText(l, ruler));
 	const { fit, solved } = box;

@@ -140,14 +140,14 @@ function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: 
 }
 
 function longSize(part: Part, figures: Figures): string {
-	const size = `${figures.length(part.length)} × ${figures.length(part.width)}`;
+	const size = figures.size(part.length, part.width);
 	return part.shift === undefined ? size : `blank ${size}`;
 }
 
 /** The shorter face; a part whose faces lie one beside the other tells of both under its name. */
 function shortText(part: Part, figures: Figures): string {
 	if (part.short === undefined || part.shift !== undefined) return '';
-	return `${figures.length(part.short.length)} × ${figures.length(part.short.width)}`;
+	return figures.size(part.short.length, part.short.width);
 }
 
 function materialText(plan: Plan, part: Part, figures: Figures): string {
