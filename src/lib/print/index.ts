@@ -4,7 +4,7 @@ export { type Drawing, type Face, type Fonts, forPaper, type Page } from './draw
 export { ownerName } from './lists';
 export { isPdf, machineZip, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';
-export { panelDrawings } from './panel';
+export { panelDrawings, panelViews, pieceDrawings } from './panel';
 export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { templateLength } from './templates';

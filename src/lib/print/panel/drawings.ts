@@ -7,20 +7,25 @@ import { frontView } from './front';
 import { sectionView } from './section';
 
 /** All drawings of one panel: as a whole, then each of its parts as it is worked. */
-export function panelDrawings(
-	plan: Plan,
-	panel: PanelPlan,
-	figures: Figures = figuresOn(plan.job.shop.ruler),
-): Drawing[] {
-	const parts = partDrawings(plan.job, panel.parts, { boxes: [], panels: [panel] }, figures);
-	return [...panelViews(plan, panel, figures), ...parts];
+export function panelDrawings(plan: Plan, panel: PanelPlan): Drawing[] {
+	return [...panelViews(plan, panel), ...pieceDrawings(plan, panel)];
+}
+
+/** Each part of a panel as it is worked. */
+export function pieceDrawings({ job }: Plan, panel: PanelPlan): Drawing[] {
+	const of = { boxes: [], panels: [panel] };
+	return partDrawings(job, panel.parts, of, figuresOn(job.shop.ruler));
 }
 
 /**
  * The panel as a whole: its front, and a section through its steps; for a pair the mirrored one
  * after the one drawn. Empty when there is no board.
  */
-export function panelViews(plan: Plan, panel: PanelPlan, figures: Figures): Drawing[] {
+export function panelViews(
+	plan: Plan,
+	panel: PanelPlan,
+	figures: Figures = figuresOn(plan.job.shop.ruler),
+): Drawing[] {
 	const d = panel.detail;
 	if (!d) return [];
 	const hands: readonly (readonly [string, boolean])[] = d.both
