@@ -2,12 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it, test } from 'vitest';
 import { plan, type Plan } from '../../../src/lib/plan';
 import { blankDrawings, rollDrawing, rollPages } from '../../../src/lib/print/cloth';
-import { blankLabels } from '../../../src/lib/print/cloth/blank-labels';
 import { clipped } from '../../../src/lib/print/drawing/clip';
 import type { Drawing, PathMark, TextMark } from '../../../src/lib/print/drawing/drawing';
 import { textBox } from '../../../src/lib/print/drawing/text-box';
 import type { Leaf } from '../../../src/lib/print/page/setting';
-import { figuresOn } from '../../../src/lib/print/wording';
 import { gluingOf, PACE, paceOf } from '../../../src/lib/wrap/stages';
 
 const JOBS = new URL('../../../shared/jobs/', import.meta.url);
@@ -47,14 +45,6 @@ describe.each(names)('the cloth of %s', (name) => {
 			...made.cloths.flatMap(({ rolls }) => rolls.map((roll) => rollDrawing(roll, made))),
 		];
 		expect(drawings.flatMap(crossed)).toEqual([]);
-	});
-
-	it('has a label for every piece, by mark, size and cloth', () => {
-		const labels = blankLabels(made, figuresOn(made.job.shop.ruler));
-		expect(labels).toHaveLength(made.blanks.reduce((sum, b) => sum + b.count, 0));
-		expect(new Set(labels.map((l) => `${l.id} ${l.which}`)).size).toBe(labels.length);
-		for (const { mark, size, cloth } of labels)
-			for (const t of [mark, size, cloth]) expect(t).not.toBe('');
 	});
 
 	it('is glued in stages that can be closed in time, all of it', () => {

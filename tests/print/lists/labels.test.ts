@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
-import type { Plan } from '../../../src/lib/plan';
+import { plan as planned, type Plan } from '../../../src/lib/plan';
 import type { Mark } from '../../../src/lib/print/drawing/drawing';
 import { placed } from '../../../src/lib/print/drawing/place';
 import { overlap, round, textBox } from '../../../src/lib/print/drawing/text-box';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
+import { sample } from '../../plan/samples';
 import { samplePlan } from '../fixture';
 import { textsOff, textsOn, textsOverTexts, wordsOn } from '../words-on';
 
@@ -16,7 +17,7 @@ function printed(all: number): { codes: number; left: string[] } {
 	const [first, ...others] = plan.parts;
 	const rest = others.reduce((sum, p) => sum + p.count, 0);
 	const many = { ...first!, count: all - offcuts - rest };
-	const pages = labelPages({ ...plan, parts: [many, ...others] }, 'a4-2x7');
+	const pages = labelPages({ ...plan, blanks: [], parts: [many, ...others] }, 'a4-2x7');
 	const marks = pages.slice(1).flatMap((p) => p.marks);
 	return {
 		codes: marks.filter((m) => m.kind === 'path').length,
@@ -59,6 +60,20 @@ describe.each(LABEL_SHEETS.map((s) => s.id))('on %s', (id) => {
 		);
 	};
 
+	it('each blank has its cloth, size and a code that no part of its mark has', async () => {
+		const plan = await planned(sample('camper-bench.json'), { effort: 1 });
+		const blanks = plan.blanks.flatMap((b) => Array<typeof b>(b.count).fill(b));
+		const parts = plan.parts.reduce((sum, p) => sum + p.count, 0);
+		const labels = told(plan).slice(parts, parts + blanks.length);
+		expect(blanks.length).toBeGreaterThan(3);
+		blanks.forEach((blank, i) => {
+			const all = labels[i]!.words.join(' ').replaceAll(' ·', '');
+			const size = figuresOn(plan.job.shop.ruler).size(blank.length, blank.width);
+			for (const word of [blank.label, size, `${plan.job.number}-${blank.label}-cloth`])
+				expect(all).toContain(word);
+		});
+	});
+
 	it('each part has its board, size, grain, bevels, job and a code of its own', () => {
 		const pieces = plan.parts.flatMap((p) => Array<typeof p>(p.count).fill(p));
 		const labels = told(plan);
@@ -81,9 +96,13 @@ describe.each(LABEL_SHEETS.map((s) => s.id))('on %s', (id) => {
 		});
 	});
 
-	it('no word leaves its label, lies over another or over its code, however long its name', () => {
+	it('no word leaves its label, lies over another or over its code, however long its name', async () => {
 		const parts = plan.parts.map((p) => ({ ...p, name: long, label: `${p.label}.128L` }));
-		for (const made of [plan, { ...plan, parts }])
+		for (const made of [
+			plan,
+			{ ...plan, parts },
+			await planned(sample('camper-bench.json'), { effort: 1 }),
+		])
 			for (const { marks, words } of told(made)) {
 				expect(
 					textsOff({ width: sheet.width, height: sheet.height, marks }, 0.5),

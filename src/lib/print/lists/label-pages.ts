@@ -1,4 +1,4 @@
-import { materialOf, LABEL_SHEETS, type LabelSheet, materialName } from '../../job';
+import { clothName, materialOf, LABEL_SHEETS, type LabelSheet, materialName } from '../../job';
 import type { Part } from '../../design';
 import { lastOf, printAngle } from '../../measure';
 import type { Plan } from '../../plan';
@@ -33,14 +33,18 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 const MOST_LABELS = 3000;
 
 /**
- * A label for each piece and each offcut, on label sheets: mark, name, size, board, edges, grain,
+ * A label for each piece, each blank of cloth and each offcut, on label sheets: mark, name, size, board, edges, grain,
  * and in a QR code and in words the job and the mark. First a test page to hold against a label
  * sheet before the labels themselves are printed on one.
  */
 export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
 	const sheet = labelSheetOf(plan, sheetId);
 	const figures = figuresOn(plan.job.shop.ruler);
-	const all = [...partLabels(plan, figures), ...offcutsToLabel(plan, figures)];
+	const all = [
+		...partLabels(plan, figures),
+		...blankLabels(plan, figures),
+		...offcutsToLabel(plan, figures),
+	];
 	if (all.length === 0) return [];
 	const labels = all.slice(0, MOST_LABELS);
 	const left = all.length - labels.length;
@@ -91,7 +95,7 @@ interface LabelText {
 }
 
 function partLabels(plan: Plan, figures: Figures): LabelText[] {
-	const codes = partCodes(plan);
+	const codes = codesOf(plan, plan.parts);
 	return plan.parts.flatMap((part) => {
 		const code = codes.get(part.id) ?? part.id;
 		const qr = qrCode(code);
@@ -106,13 +110,37 @@ function partLabels(plan: Plan, figures: Figures): LabelText[] {
 	});
 }
 
-/** '0142-B1': job and mark; where two parts of a job carry one mark, their ids. */
-function partCodes(plan: Plan): ReadonlyMap<string, string> {
-	const marks = plan.parts.map((p) => p.label);
+/** A label for the back of each blank, which may bear the mark of the board it covers. */
+function blankLabels(plan: Plan, figures: Figures): LabelText[] {
+	const codes = codesOf(plan, plan.blanks);
+	return plan.blanks.flatMap((blank) => {
+		const code = `${codes.get(blank.id) ?? blank.id}-cloth`;
+		const qr = qrCode(code);
+		return [...Array(blank.count).keys()].map((copy) => ({
+			mark: blank.label,
+			nth: blank.count > 1 ? `${copy + 1} of ${blank.count}` : '',
+			name: `Cloth: ${blank.name}`,
+			says: [
+				figures.size(blank.length, blank.width),
+				clothName(plan.job, blank.cloth),
+				`covers ${blank.covers}`,
+				'on its back',
+				jobText(plan),
+			],
+			code,
+			qr,
+		}));
+	});
+}
+
+/** '0142-B1': job and mark; where two of them carry one mark, their ids. */
+function codesOf(
+	plan: Plan,
+	things: readonly Pick<Part, 'id' | 'label'>[],
+): ReadonlyMap<string, string> {
+	const marks = things.map((p) => p.label);
 	const once = new Set(marks.filter((m) => marks.indexOf(m) === marks.lastIndexOf(m)));
-	return new Map(
-		plan.parts.map(({ id, label }) => [id, codeIn(plan, once.has(label) ? label : id)]),
-	);
+	return new Map(things.map(({ id, label }) => [id, codeIn(plan, once.has(label) ? label : id)]));
 }
 
 /** Of this job: by its number, or its name where it has none. */
