@@ -12,6 +12,7 @@ const OF_THEIR_OWN = [
 	'tests/store/**/*.test.ts',
 	'tests/ui/**/*.test.ts',
 	'tests/worker/**/*.test.ts',
+	'tests/cli/write-files.test.ts',
 ];
 
 export default defineConfig({
@@ -36,7 +37,7 @@ export default defineConfig({
 			},
 			{
 				extends: true,
-				// These put a database, a clock or workers in the place of the process's own.
+				// These put a database, a clock, workers or a disk in the place of the process's own.
 				test: { name: 'of their own', include: [...OF_THEIR_OWN], isolate: true },
 			},
 		],
