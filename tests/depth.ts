@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { TestRunner } from 'vitest';
 
@@ -38,25 +37,14 @@ export function runs(full: number, least = LEAST): number {
 }
 
 /**
- * What the cases are drawn by. In the tests of every day it is the commit: one commit gives one
- * answer wherever it is tested, and the next draws other cases. A deep run draws anew each time.
- * @returns nothing where there is no commit: cases are drawn anew then too
+ * What the cases of every day are drawn by, so that what the tests say depends on the code alone.
+ * Another number tries others; a deep run draws anew each time.
  */
-function seed(): { seed?: number } {
-	if (DEEP) return {};
-	try {
-		const commit = execFileSync('git', ['rev-parse', 'HEAD'], {
-			stdio: ['ignore', 'pipe', 'ignore'],
-		});
-		return { seed: parseInt(String(commit).slice(0, 8), 16) | 0 };
-	} catch {
-		return {};
-	}
-}
+const SEED = 0x5cfc0650;
 
 fc.configureGlobal({
 	...fc.readConfigureGlobal(),
-	...seed(),
+	...(DEEP ? {} : { seed: SEED }),
 	numRuns: runs(USUAL),
 	reporter: noted,
 });
