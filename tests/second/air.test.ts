@@ -172,10 +172,14 @@ const slotOf = (w: Wish, { gap, length }: Given<'slot'>): Vent => ({
 	goal: { by: 'length', length },
 });
 
+/** A driver astride a divider is told of; which chamber its hole belongs to nobody can say. */
+const ASTRIDE = /runs into a wall/;
+
 /** Figures of the plan; none for a box that cannot be made. */
 function planned(job: Asked): { gross: number; net: number }[] | null {
 	const { figures, problems } = made(job);
-	if (!figures || problems.some((p) => p.kind === 'stop')) return null;
+	const refused = problems.some((p) => p.kind === 'stop' || ASTRIDE.test(p.what));
+	if (!figures || refused) return null;
 	return figures.chambers.map(({ gross, net }) => ({ gross, net }));
 }
 
