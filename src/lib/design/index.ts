@@ -45,4 +45,4 @@ export {
 	type WorkFace,
 	workOn,
 	type WorkPiece,
-} from './work';
+} from './after-saw';

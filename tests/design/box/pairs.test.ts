@@ -5,7 +5,7 @@ import type { Outline } from '../../../src/lib/geometry/outline';
 import { mm } from '../../../src/lib/measure/length';
 import { auditSheets } from '../../../src/lib/nest/audit/audit';
 import { plan } from '../../../src/lib/plan';
-import { facing } from '../../../src/lib/design/work/facing';
+import { facing } from '../../../src/lib/design/after-saw/facing';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { pairTexts } from '../../../src/lib/print/wording/pair-text';
 import { partTemplate } from '../../../src/lib/print/templates/pages';
