@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { arrived, CHAPTERS, open, openBench, PAGES, planned } from './screen';
+import { arrived, field, CHAPTERS, open, openBench, PAGES, planned } from './screen';
 
 /** Looked at together: the chapters are one page, opened once; then each page of its own. */
 const TOURS = [
@@ -82,11 +82,11 @@ test('the keyboard alone goes from a size to the printed pack', async ({ page })
 	await page.keyboard.press('Tab');
 	await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();
 	await page.keyboard.press('Enter');
-	const height = page.locator('[data-at="boxes/0/shape/height"] input');
+	const height = page.locator('[data-measure="boxes/0/shape/height"]');
 	await tabTo(page, height);
 	await page.keyboard.press('Control+a');
 	await page.keyboard.type('355');
-	await expect(page.getByRole('row', { name: /^Outside/ }).first()).toContainText('355');
+	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('355');
 	await page.goto('./#print');
 	await arrived(page, 'print');
 	await planned(page);

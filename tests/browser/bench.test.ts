@@ -1,7 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import {
 	atCut,
-	field,
 	figure,
 	goTo,
 	goToCard,
@@ -10,6 +9,7 @@ import {
 	openBench,
 	planned,
 	turnTo,
+	fieldOf,
 } from './screen';
 
 test('cuts are ticked one by one at the bench, and the ticks stay', async ({ page }) => {
@@ -96,7 +96,7 @@ test('what was found by looking longer outlives an edit and a reload', async ({ 
 	await expect(said).toBeVisible();
 	const sheets = (await figure(page, 'sheets').textContent())!;
 	await turnTo(page, 'build');
-	await field(page, 'name').fill('Many parts, again');
+	await (await fieldOf(page, 'name')).fill('Many parts, again');
 	await turnTo(page, 'boards');
 	await planned(page);
 	await expect(said).toBeVisible();

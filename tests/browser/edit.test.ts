@@ -1,5 +1,17 @@
 import { expect, test } from '@playwright/test';
-import { arrived, field, figure, goToCard, heading, open, planned, turnTo } from './screen';
+import {
+	arrived,
+	field,
+	figure,
+	goToCard,
+	heading,
+	open,
+	planned,
+	turnTo,
+	fieldOf,
+	measure,
+	toThing,
+} from './screen';
 
 const HEIGHT = 'boxes/0/shape/height';
 
@@ -12,55 +24,55 @@ test('opens on the sample with its plan made', async ({ page }) => {
 
 test('the plan follows an edit, and undo takes it back', async ({ page }) => {
 	await open(page);
-	const outside = page.getByRole('row', { name: /^Outside/ }).first();
-	await expect(outside).toContainText('360');
-	await field(page, HEIGHT).fill('340 + 2*5');
+	const drawn = measure(page, HEIGHT);
+	await expect(drawn).toHaveValue('360');
+	await (await fieldOf(page, HEIGHT)).fill('340 + 2*5');
 	await expect(page.locator(`[data-at="${HEIGHT}"]`)).toContainText('= 350');
-	await expect(outside).toContainText('350');
+	await expect(drawn).toHaveValue('350');
 	await page.keyboard.press('Control+z');
-	await expect(field(page, HEIGHT)).toHaveValue('360');
-	await expect(outside).toContainText('360');
+	await expect(await fieldOf(page, HEIGHT)).toHaveValue('360');
+	await expect(drawn).toHaveValue('360');
 	await page.keyboard.press('Control+y');
-	await expect(outside).toContainText('350');
+	await expect(drawn).toHaveValue('350');
 });
 
 test('bad text stays, says what is wrong, and the rest is still planned', async ({ page }) => {
 	await open(page);
-	await field(page, HEIGHT).fill('36o');
+	await (await fieldOf(page, HEIGHT)).fill('36o');
 	const frame = page.locator(`[data-at="${HEIGHT}"]`);
 	await expect(frame.getByRole('status')).toContainText('is not a unit of length');
-	await expect(field(page, HEIGHT)).toHaveAttribute('aria-invalid', 'true');
+	await expect(await fieldOf(page, HEIGHT)).toHaveAttribute('aria-invalid', 'true');
 	await expect(figure(page, 'problems')).not.toHaveText('0');
-	await expect(page.getByRole('heading', { name: 'Bench cover panel' })).toBeVisible();
+	await expect(page.getByText('drawn as it last could be planned')).toBeVisible();
 	await page.getByRole('button', { name: /^Problems/ }).click();
 	const list = page.getByRole('dialog', { name: 'Problems' });
 	await list.getByRole('button', { name: 'Show me' }).first().click();
-	await expect(field(page, HEIGHT)).toBeFocused();
-	await expect(field(page, HEIGHT)).toHaveValue('36o');
+	await expect(await fieldOf(page, HEIGHT)).toBeFocused();
+	await expect(await fieldOf(page, HEIGHT)).toHaveValue('36o');
 });
 
 test('a reload in the middle of a word loses nothing', async ({ page }) => {
 	await open(page);
-	await field(page, HEIGHT).fill('');
-	await field(page, HEIGHT).pressSequentially('37x');
+	await (await fieldOf(page, HEIGHT)).fill('');
+	await (await fieldOf(page, HEIGHT)).pressSequentially('37x');
 	await page.reload();
 	await planned(page);
 	await arrived(page, 'build');
-	await expect(field(page, HEIGHT)).toHaveValue('37x');
+	await expect(await fieldOf(page, HEIGHT)).toHaveValue('37x');
 });
 
 test('inches are typed and shown as inches, and mean the same box', async ({ page }) => {
 	await open(page, 'shop');
 	await field(page, 'shop/ruler/unit').selectOption({ label: 'inches' });
 	await goToCard(page);
-	await field(page, HEIGHT).fill('14 1/2');
-	await field(page, HEIGHT).blur();
-	await expect(field(page, HEIGHT)).toHaveValue('14 1/2');
-	await expect(page.getByRole('row', { name: /^Outside/ }).first()).toContainText('14 1/2');
+	await (await fieldOf(page, HEIGHT)).fill('14 1/2');
+	await (await fieldOf(page, HEIGHT)).blur();
+	await expect(await fieldOf(page, HEIGHT)).toHaveValue('14 1/2');
+	await expect(measure(page, HEIGHT)).toHaveValue('14 1/2');
 	await page.reload();
 	await planned(page);
 	await arrived(page, 'build');
-	await expect(field(page, HEIGHT)).toHaveValue('14 1/2');
+	await expect(await fieldOf(page, HEIGHT)).toHaveValue('14 1/2');
 });
 
 test('a box, a panel and a part are added to an empty job', async ({ page }) => {
@@ -70,6 +82,8 @@ test('a box, a panel and a part are added to an empty job', async ({ page }) => 
 	await page.getByRole('button', { name: 'Add a box' }).click();
 	await expect(page.getByRole('heading', { name: 'Box 1' })).toBeVisible();
 	await page.getByRole('button', { name: 'Add a panel' }).click();
+	await expect(page.getByRole('heading', { name: 'Panel 1' })).toBeVisible();
+	await page.getByRole('link', { name: 'Add a list of parts' }).click();
 	await page.getByRole('button', { name: 'Add part' }).click();
 	await turnTo(page, 'boards');
 	await expect(page.getByRole('heading', { name: /^Sheet 1 of/ }).first()).toBeVisible();
@@ -78,7 +92,7 @@ test('a box, a panel and a part are added to an empty job', async ({ page }) => 
 });
 
 test('a parts list is pasted, matched, seen row by row, mended and taken in', async ({ page }) => {
-	await open(page);
+	await open(page, './#build/parts');
 	await page.getByText('From a spreadsheet or a CSV file').click();
 	const cells = page.getByRole('textbox', { name: 'Cells of the parts list' });
 	const list = page.getByRole('group', { name: 'Parts list' });
@@ -108,13 +122,13 @@ test('a parts list is pasted, matched, seen row by row, mended and taken in', as
 
 	// The good rows go in, the bad one stays and is mended where it is shown.
 	await list.getByRole('button', { name: 'Take in the 2 good rows' }).click();
-	await expect(field(page, 'parts/1/name')).toHaveValue('Top');
+	await expect(await fieldOf(page, 'parts/1/name')).toHaveValue('Top');
 	await expect(cells).toHaveValue('Bad;1;abc;300;oak\n');
 	await page.getByRole('textbox', { name: 'Length in row 1' }).fill('23 5/8 in');
 	await page.getByRole('textbox', { name: 'Board in row 1' }).fill('ply-18');
 	await page.getByRole('textbox', { name: 'Board in row 1' }).press('Enter');
 	await list.getByRole('button', { name: 'Take in 1 part' }).click();
-	await expect(field(page, 'parts/2/name')).toHaveValue('Bad');
+	await expect(await fieldOf(page, 'parts/2/name')).toHaveValue('Bad');
 	await expect(cells).toHaveValue('');
 	await expect(list.getByRole('status')).toHaveText('1 part taken in.');
 
@@ -129,6 +143,7 @@ test('a parts list is pasted, matched, seen row by row, mended and taken in', as
 	await expect(list.getByRole('row', { name: /^2 good row-2 Décor 4 65 mm 300 mm/ })).toBeVisible();
 	await turnTo(page, 'boards');
 	await turnTo(page, 'build');
+	await toThing(page, 'parts');
 	await expect(list.getByRole('status')).toHaveText('1 part to take in.');
 	await file('book.xlsx', Buffer.from('PK\x03\x04\x14\x00'));
 	await expect(list.getByText('This is no text')).toBeVisible();

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
-import { field, goTo, goToCard, open, planned } from './screen';
+import { goTo, goToCard, open, planned, fieldOf } from './screen';
 
 const kept = (page: Page) => expect(page.getByText('kept in this browser')).toBeVisible();
 const line = (page: Page, name: string) => page.getByRole('listitem').filter({ hasText: name });
@@ -12,8 +12,8 @@ async function job(page: Page, name: string, height: string): Promise<void> {
 	await button(page, /^Camper van/)
 		.first()
 		.click();
-	await field(page, 'name').fill(name);
-	await field(page, 'boxes/0/shape/height').fill(height);
+	await (await fieldOf(page, 'name')).fill(name);
+	await (await fieldOf(page, 'boxes/0/shape/height')).fill(height);
 	await kept(page);
 }
 
@@ -99,8 +99,8 @@ test('everything saved to a file, wiped and brought back is the same', async ({ 
 		const open = button(page, `Open ${name}`);
 		if (await open.isEnabled()) await open.click();
 		else await goToCard(page);
-		await expect(field(page, 'name')).toHaveValue(name);
-		await expect(field(page, 'boxes/0/shape/height')).toHaveValue(height);
+		await expect(await fieldOf(page, 'name')).toHaveValue(name);
+		await expect(await fieldOf(page, 'boxes/0/shape/height')).toHaveValue(height);
 		await goTo(page, 'Jobs');
 	}
 });
@@ -145,8 +145,8 @@ test('an earlier state is kept, compared with now, gone back to in one step, and
 	await button(page, 'Compare with now as ordered').click();
 	await expect(page.getByText('Nothing has changed since.')).toBeVisible();
 	await goToCard(page);
-	await field(page, 'boxes/0/shape/height').fill('391');
-	await field(page, 'customer').fill('Ada');
+	await (await fieldOf(page, 'boxes/0/shape/height')).fill('391');
+	await (await fieldOf(page, 'customer')).fill('Ada');
 	await goTo(page, 'Jobs');
 	await button(page, 'Compare with now as ordered').click();
 	await expect(page.getByText('2 changes')).toBeVisible();
@@ -160,14 +160,14 @@ test('an earlier state is kept, compared with now, gone back to in one step, and
 	await expect(page.getByText('The job is as it was then.')).toBeVisible();
 	await expect(page.getByText('before: go back to').first()).toBeVisible();
 	await goToCard(page);
-	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('361');
+	await expect(await fieldOf(page, 'boxes/0/shape/height')).toHaveValue('361');
 	await page.keyboard.press('Control+z');
-	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('391');
-	await expect(field(page, 'customer')).toHaveValue('Ada');
+	await expect(await fieldOf(page, 'boxes/0/shape/height')).toHaveValue('391');
+	await expect(await fieldOf(page, 'customer')).toHaveValue('Ada');
 	await goTo(page, 'Jobs');
 	await button(page, 'Open as a job of its own as ordered').click();
-	await expect(field(page, 'name')).toHaveValue(/^In two states \(as of /);
-	await expect(field(page, 'boxes/0/shape/height')).toHaveValue('361');
+	await expect(await fieldOf(page, 'name')).toHaveValue(/^In two states \(as of /);
+	await expect(await fieldOf(page, 'boxes/0/shape/height')).toHaveValue('361');
 	await goTo(page, 'Jobs');
 	await expect(button(page, /^Open In two states$/)).toBeEnabled();
 });

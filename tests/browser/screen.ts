@@ -13,7 +13,7 @@ type Chapter = (typeof CHAPTERS)[number];
 
 /** What only stands on this page once it has arrived, the parts fetched last among it. */
 const OWN: Readonly<Record<string, (page: Page) => Locator>> = {
-	build: (page) => page.getByRole('heading', { name: 'About the job' }),
+	build: (page) => page.getByRole('navigation', { name: 'Things of the job' }),
 	rack: (page) => heading(page, 'Rack'),
 	shop: (page) => heading(page, 'Shop'),
 	jobs: (page) => page.getByRole('heading', { name: 'Kept here' }),
@@ -52,25 +52,38 @@ export async function arrived(page: Page, place: string): Promise<void> {
 	if (place === 'build') await forms(page);
 }
 
-/**
- * The forms of the boxes and panels are fetched after their drawings: each ends with the buttons
- * that move it.
- */
+/** The form of the group that stands open is fetched after the drawing. */
 async function forms(page: Page): Promise<void> {
-	const items = page.locator(
-		':is(section[aria-labelledby^="box-"], section[aria-labelledby^="panel-"])',
-	);
-	const n = await items.count();
-	for (let i = 0; i < n; i++) {
-		await expect(items.nth(i).locator('[data-at]').first()).toBeAttached();
-	}
+	if ((await page.locator('[data-group]').count()) === 0) return;
+	await expect(page.locator('[data-group][open] [data-at]').first()).toBeAttached();
+}
+
+/** Turns to the card of the thing this place lies in, and gives its field. */
+export async function fieldOf(page: Page, place: string): Promise<Locator> {
+	const [list = '', index] = place.split('/');
+	const isListed = list === 'boxes' || list === 'panels';
+	await toThing(page, isListed ? `${list}/${index}` : list === 'parts' ? list : 'about');
+	await expect(field(page, place)).toBeVisible();
+	return field(page, place);
+}
+
+/** Turns to a thing of the job by its card: 'boxes/0', 'parts', 'about'. */
+export async function toThing(page: Page, key: string): Promise<void> {
+	const cards = page.getByRole('navigation', { name: 'Things of the job' });
+	const card = cards.locator(`a[href="#build/${key}"]`).first();
+	if ((await card.getAttribute('aria-current')) === null) await card.click();
+}
+
+/** The figure of a dimension on the drawing, by the place in the job it stands for. */
+export function measure(page: Page, place: string): Locator {
+	return page.locator(`[data-measure="${place}"]`);
 }
 
 /** Opens a page of the planner, whole, with its plan made. */
 export async function open(page: Page, address = './'): Promise<void> {
 	await page.goto(address);
 	await planned(page);
-	const place = address.replace(/^(\.\/)?#?/, '');
+	const place = address.replace(/^(\.\/)?#?/, '').replace(/\/.*$/, '');
 	await arrived(page, place === '' ? 'build' : place);
 }
 

@@ -77,9 +77,9 @@ async function saidError(page: Page): Promise<number> {
 
 async function openingLength(page: Page): Promise<number> {
 	await planned(page);
-	const row = page.getByRole('row', { name: /^Opening/ }).first();
-	await expect(row).toBeVisible();
-	return Number(await row.getByRole('cell').first().textContent());
+	const across = page.getByTitle('Opening, across');
+	await expect(across).toBeVisible();
+	return Number(await across.textContent());
 }
 
 test('an outline clicked over a photograph becomes an opening of the true size', async ({
@@ -133,6 +133,6 @@ test('a picture taken too much from the side is refused in words', async ({ page
 	await expect(page.getByText(/its far end cannot be trusted/).first()).toBeVisible();
 	await planned(page);
 	// What was planned before may stand, greyed; nothing of the refused outline is shown.
-	const shown = page.locator('.beside:not(.standing)').getByRole('row', { name: /^Opening/ });
+	const shown = page.locator('.stage:not(.standing)').getByTitle('Opening, across');
 	await expect(shown).toHaveCount(0);
 });

@@ -4,3 +4,4 @@ export { boxPicture } from './exploded';
 export { boxPages } from './pages';
 export { responseDrawings } from './response';
 export { leanText } from './tables';
+export { onBoard } from './views';

@@ -10,6 +10,8 @@ export const CHAPTERS = [
 	{ key: 'print', title: 'Print', load: () => import('./print/Print.svelte') },
 ] as const;
 
+/** The chapter an address opens: '#boards', or '#build/boxes/0' with what of it. */
 export function chapterOf(hash: string): Chapter {
-	return CHAPTERS.find((c) => `#${c.key}` === hash)?.key ?? 'build';
+	const [key] = hash.slice(1).split('/');
+	return CHAPTERS.find((c) => c.key === key)?.key ?? 'build';
 }

@@ -124,6 +124,15 @@ export class Desk {
 	type(path: Path, value: unknown, what: string): void {
 		this.#change((file) => put(file, path, value), what, pathKey(path));
 	}
+	/** Fields that move together while something is dragged: one step of undo until it is let go. */
+	drag(all: readonly { readonly path: Path; readonly value: unknown }[], what: string): void {
+		const run = all.map(({ path }) => pathKey(path)).join();
+		this.#change(
+			(file) => all.reduce((f, { path, value }) => put(f, path, value), file),
+			what,
+			run,
+		);
+	}
 	/** A change that is a step of its own: a choice, a tick. */
 	set(path: Path, value: unknown, what: string): void {
 		this.#change((file) => put(file, path, value), what, null);

@@ -1,6 +1,8 @@
 export { tickCut, tickedCuts } from './bench-work';
 export { room, setRoom } from './context';
 export { Desk } from './desk.svelte';
+export { focusAt } from './focus-at';
+export { Holding } from './holding.svelte';
 export { lastGood } from './last-good';
 export {
 	type DeskOpening,
@@ -10,6 +12,6 @@ export {
 	newId,
 	openingOfRecord,
 } from './opening';
-export { listAt, pathKey } from './path';
+export { listAt, pathKey, put, startsWith } from './path';
 export { rulerOf } from './ruler';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

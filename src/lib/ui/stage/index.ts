@@ -1,0 +1,5 @@
+export { boxStage } from './box-stage';
+export { panelStage } from './panel-stage';
+export { pathData } from './path-data';
+export { default as Stage } from './Stage.svelte';
+export type { StageView } from './stage-view';
