@@ -1,0 +1,2 @@
+export { meshOf } from './mesh';
+export { solidOfBox, solidOfPanel, type Solids } from './solid-of';
