@@ -1,6 +1,6 @@
 import { type OrthographicCamera, Spherical, Vector3 } from 'three';
 import type { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import type { Point3 } from '../../design';
+import { add3, type Point3, scale3 } from '../../design';
 import type { Body } from './body';
 
 /** A box round everything, mm. */
@@ -8,26 +8,23 @@ export interface Extent {
 	readonly middle: Point3;
 	/** From the middle to the farthest corner. */
 	readonly reach: number;
+	readonly points: readonly Point3[];
 }
 
 /** Round all bodies, each as far from its place as they are drawn apart. */
-export function extentOf(bodies: readonly Body[], apart: number): Extent {
-	const all = bodies.flatMap((b) =>
-		b.lines
-			.flat()
-			.map((p) => [p.x + b.away.x * apart, p.y + b.away.y * apart, p.z + b.away.z * apart]),
-	);
-	const side = (k: number): [number, number] =>
-		all.reduce<[number, number]>(
-			([low, high], p) => [Math.min(low, p[k] ?? 0), Math.max(high, p[k] ?? 0)],
-			[Infinity, -Infinity],
-		);
-	const [x, y, z] =
-		all.length > 0
-			? [side(0), side(1), side(2)]
-			: [[0, 1] as const, [0, 1] as const, [0, 1] as const];
-	const middle = { x: (x[0] + x[1]) / 2, y: (y[0] + y[1]) / 2, z: (z[0] + z[1]) / 2 };
-	return { middle, reach: Math.hypot(x[1] - x[0], y[1] - y[0], z[1] - z[0]) / 2 };
+export function extentOf(bodies: readonly Pick<Body, 'lines' | 'away'>[], apart: number): Extent {
+	const points = bodies.flatMap((b) => b.lines.flat().map((p) => add3(p, scale3(b.away, apart))));
+	const side = (axis: 'x' | 'y' | 'z'): { middle: number; size: number } => {
+		let [low, high] = [Infinity, -Infinity];
+		for (const p of points) [low, high] = [Math.min(low, p[axis]), Math.max(high, p[axis])];
+		return low > high ? { middle: 0, size: 1 } : { middle: (low + high) / 2, size: high - low };
+	};
+	const [x, y, z] = [side('x'), side('y'), side('z')];
+	return {
+		middle: { x: x.middle, y: y.middle, z: z.middle },
+		reach: Math.max(1, Math.hypot(x.size, y.size, z.size) / 2),
+		points,
+	};
 }
 
 /** Where one looks from: degrees to the right of the front, and degrees up. */
@@ -48,11 +45,11 @@ export function lookAt(
 	eye: OrthographicCamera,
 	controls: OrbitControls,
 	look: Look,
-	{ middle, reach }: Extent,
+	{ middle, reach, points }: Extent,
 	frame: { readonly width: number; readonly height: number },
 ): void {
 	const [round, up] = [(look.round * Math.PI) / 180, (look.up * Math.PI) / 180];
-	const far = Math.max(reach, 1) * 4;
+	const far = reach * 4;
 	controls.target.set(middle.x, middle.y, middle.z);
 	eye.position.set(
 		middle.x + far * Math.sin(round) * Math.cos(up),
@@ -61,9 +58,17 @@ export function lookAt(
 	);
 	eye.near = 0.1;
 	eye.far = far * 2;
-	eye.zoom = (Math.min(frame.width, frame.height) * 0.94) / (2 * Math.max(reach, 1));
-	eye.updateProjectionMatrix();
 	controls.update();
+	eye.updateMatrixWorld();
+	const seen = points.map((p) => new Vector3(p.x, p.y, p.z).applyMatrix4(eye.matrixWorldInverse));
+	const most = (of: (p: Vector3) => number): number =>
+		Math.max(
+			1,
+			seen.reduce((most, p) => Math.max(most, Math.abs(of(p))), 0),
+		);
+	const fits = Math.min(frame.width / most((p) => p.x), frame.height / most((p) => p.y));
+	eye.zoom = (fits / 2) * 0.92;
+	eye.updateProjectionMatrix();
 }
 
 /** Turns the eye round what it looks at, as a drag does; degrees to the right and up. */

@@ -1,4 +1,4 @@
-import { Color } from 'three';
+import { Color, SRGBColorSpace } from 'three';
 import type { Point3 } from '../../design';
 import type { Tone } from './body';
 
@@ -21,16 +21,24 @@ export function inksOf(page: Element): Inks {
 	return {
 		tones: {
 			face: sheet,
-			edge: sheet.clone().lerp(wood, 0.35),
-			metal: sheet.clone().lerp(of('pencil'), 0.3),
-			cloth: sheet.clone().lerp(of('cloth'), 0.4),
+			edge: mixed(sheet, wood, 0.3),
+			metal: mixed(sheet, of('pencil'), 0.22),
+			cloth: mixed(sheet, of('cloth'), 0.26),
 			chosen: of('chalk-wash'),
 		},
 		ink: of('ink'),
 		chalk: of('chalk'),
 		pencil: of('pencil'),
-		cut: wood,
+		cut: mixed(sheet, wood, 0.7),
 	};
+}
+
+/** Part of the way from one colour to another, in the steps the eye sees. */
+function mixed(from: Color, to: Color, part: number): Color {
+	const [a, b] = [from, to].map((c) => c.getRGB({ r: 0, g: 0, b: 0 }, SRGBColorSpace));
+	if (!a || !b) return from;
+	const at = (k: 'r' | 'g' | 'b'): number => a[k] + (b[k] - a[k]) * part;
+	return new Color().setRGB(at('r'), at('g'), at('b'), SRGBColorSpace);
 }
 
 /** From the upper left, before the thing. */
@@ -39,5 +47,5 @@ const LIGHT: Point3 = { x: -0.42, y: -0.68, z: 0.6 };
 /** A tone as bright as its side is turned to the light: flat shades, as if washed on paper. */
 export function shaded(tone: Color, normal: Point3, inks: Inks): Color {
 	const toLight = normal.x * LIGHT.x + normal.y * LIGHT.y + normal.z * LIGHT.z;
-	return tone.clone().lerp(inks.pencil, 0.13 * (1 - Math.max(0, toLight)));
+	return mixed(tone, inks.pencil, 0.16 * (1 - Math.max(0, toLight)));
 }
