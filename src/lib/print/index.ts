@@ -1,4 +1,4 @@
-export { boardDrawings, boxDrawings, leanText, onBoard, responseDrawings } from './box';
+export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
 export { ownerName } from './lists';

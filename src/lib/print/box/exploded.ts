@@ -6,6 +6,7 @@ import {
 	cross3,
 	dot3,
 	length3,
+	pointOnBoard,
 	scale3,
 	sub3,
 	unit3,
@@ -26,7 +27,6 @@ import {
 	overlap,
 	round,
 } from '../drawing';
-import { onBoard } from './views';
 
 /** From the right, the front and above. */
 const EYE = unit3({ x: 0.5, y: -0.78, z: 0.42 });
@@ -48,7 +48,7 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 	const centre = { x: outside.width / 2, y: outside.depth / 2, z: outside.height / 2 };
 	const moved = figures.boards
 		.filter((b) => b.role !== 'cleat')
-		.map((b) => ({ b, by: away(b, centre, reach) }));
+		.map((b) => ({ b, by: movedApart(b, centre, reach) }));
 	const { bodies, height } = solidView(moved, { width: WIDE, height: TALL });
 	const labelled = callouts(bodies.map(named), WIDE, height);
 	return {
@@ -93,8 +93,11 @@ function solidView(
 	return { bodies: moved.map(({ b, by }) => bodyOf(b, (p) => paper(add3(p, by)))), height };
 }
 
-/** Walls move outward; what stands inside moves up and forward a little, so that it shows. */
-function away(b: BoxBoard, centre: Point3, reach: number): Point3 {
+/**
+ * Where a board goes when they are drawn apart, ticks. Walls move outward; what stands inside moves away
+ * from the middle a little, so that it shows.
+ */
+export function movedApart(b: BoxBoard, centre: Point3, reach: number): Point3 {
 	const n = b.frame.n;
 	if (b.role === 'wall' || b.role === 'end') return scale3(n, reach);
 	if (b.role === 'overlay' || b.role === 'ring') return scale3(n, reach * 1.5);
@@ -202,7 +205,7 @@ function ringOf(b: BoxBoard, hole: BoxBoard['holes'][number], front: boolean): P
 	const back = front ? { x: 0, y: 0, z: 0 } : scale3(b.frame.n, -b.thickness);
 	const round = hole.outline.length === 2 && hole.size.length === 1;
 	const points = round ? circlePoints(hole) : hole.outline;
-	return points.map((p) => add3(onBoard(b, p), back));
+	return points.map((p) => add3(pointOnBoard(b, p), back));
 }
 
 function circlePoints(hole: BoxBoard['holes'][number]): { x: number; y: number }[] {

@@ -1,7 +1,6 @@
 export { boardDrawings } from './board-drawings';
 export { boxDrawings } from './drawings';
-export { boxPicture } from './exploded';
+export { boxPicture, movedApart } from './exploded';
 export { boxPages } from './pages';
 export { responseDrawings } from './response';
 export { leanText } from './tables';
-export { onBoard } from './views';

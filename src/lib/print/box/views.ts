@@ -1,5 +1,5 @@
 import { nth } from '../../measure';
-import { type BoxBoard, type BoxFigures, type Point3, hull } from '../../design';
+import { type BoxBoard, type BoxFigures, type Point3, hull, pointOnBoard } from '../../design';
 import { type Outline, type Point, boundsOfPoints } from '../../geometry';
 import { type Drawing, type Mark, onPaper, type Spot, type View } from '../drawing';
 import { dimension, outlineMark, words } from '../marks';
@@ -88,7 +88,7 @@ function faces(figures: BoxFigures, look: Look, view: View): Mark[] {
 		...outer.flatMap((b) => {
 			if (dot(b.frame.n, look.toward) < 0.05) return [];
 			const holes = b.holes.map((h) =>
-				h.outline.map((c) => ({ ...flat(onBoard(b, c)), ...bulge(c) })),
+				h.outline.map((c) => ({ ...flat(pointOnBoard(b, c)), ...bulge(c) })),
 			);
 			return [
 				outlineMark([b.solid.outside.map(flat)], view, 'wide', { of: `part:${b.label}` }),
@@ -107,15 +107,6 @@ function lowOf(figures: BoxFigures, look: Look): Point {
 		.filter((b) => OUTER.includes(b.role))
 		.flatMap((b) => b.solid.outside.map(look.flat));
 	return boundsOfPoints(points);
-}
-
-/** A point of a board's drawing in the box. */
-export function onBoard(b: BoxBoard, p: Point): Point3 {
-	const { u, v } = b.frame;
-	const o = nth(b.solid.outside, 0);
-	const f = nth(b.outside, 0);
-	const [x, y] = [p.x - f.x, p.y - f.y];
-	return { x: o.x + u.x * x + v.x * y, y: o.y + u.y * x + v.y * y, z: o.z + u.z * x + v.z * y };
 }
 
 /** The profile sawn through: each board in section; of a tapered box the outside alone. */

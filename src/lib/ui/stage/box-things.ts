@@ -1,8 +1,7 @@
-import type { BoxBoard } from '../../design';
+import { type BoxBoard, pointOnBoard } from '../../design';
 import { bounds, type Point } from '../../geometry';
 import type { Path } from '../../job';
 import { nth, snap } from '../../measure';
-import { onBoard } from '../../print';
 import type { DrawnBox } from './box-measures';
 import { facesOn, holeSeen, roundBoard, type Sight } from './project';
 import type { Grip, Measure, StageShape } from './stage-view';
@@ -101,9 +100,9 @@ function seen(m: Mounted, holes: readonly Hole[], b: BoxBoard, sight: Sight): Th
 	if (holes.length === 0) return NONE;
 	const low = bounds(b.outside);
 	const mid = middle(holes.map((h) => h.centre));
-	const at = sight.flat(onBoard(b, mid));
+	const at = sight.flat(pointOnBoard(b, mid));
 	const first = nth(holes, 0);
-	const corner = sight.flat(onBoard(b, low));
+	const corner = sight.flat(pointOnBoard(b, low));
 	const across = snap(mid.x - low.x);
 	const up = snap(mid.y - low.y);
 	const place = (key: 'across' | 'up'): Path => [...m.path, 'at', key];
@@ -113,14 +112,14 @@ function seen(m: Mounted, holes: readonly Hole[], b: BoxBoard, sight: Sight): Th
 				? []
 				: [
 						{
-							outlines: [ring(sight.flat(onBoard(b, h.centre)), m.frame / 2)],
+							outlines: [ring(sight.flat(pointOnBoard(b, h.centre)), m.frame / 2)],
 							line: 'narrow' as const,
 						},
 					]),
 			{ outlines: [holeSeen(b, h.outline, sight)], line: 'wide', fill: 'bench', at: m.path },
 		]),
 		measures: [
-			...(m.diameter ? [inTheMiddle(m.diameter, sight.flat(onBoard(b, first.centre)))] : []),
+			...(m.diameter ? [inTheMiddle(m.diameter, sight.flat(pointOnBoard(b, first.centre)))] : []),
 			{
 				label: `${m.name}, across`,
 				from: corner,

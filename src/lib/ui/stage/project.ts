@@ -1,6 +1,5 @@
-import { type BoxBoard, dot3, hull, type Point3 } from '../../design';
+import { type BoxBoard, dot3, hull, type Point3, pointOnBoard } from '../../design';
 import { boundsOfPoints, type Outline, type Point } from '../../geometry';
-import { onBoard } from '../../print';
 import type { StageShape } from './stage-view';
 
 /** One of the views of a box: which way it looks, and what lies right and up in it. */
@@ -47,7 +46,7 @@ export function settled(boards: readonly BoxBoard[], sight: Sight): Sight {
 /** A hole of a board as it is seen; its arcs stay arcs where the board is seen face on. */
 export function holeSeen(b: BoxBoard, hole: Outline, sight: Sight): Outline {
 	return hole.map((c) => ({
-		...sight.flat(onBoard(b, c)),
+		...sight.flat(pointOnBoard(b, c)),
 		...(c.bulge ? { bulge: c.bulge } : {}),
 	}));
 }

@@ -24,6 +24,10 @@ export class Holding {
 	path = $state.raw<Path | null>(null);
 	/** The last of those: what belongs to it stays on the drawing while the keyboard is elsewhere. */
 	#near = $state.raw<Path | null>(null);
+	/**
+	 * Id of the part in hand, picked on a solid, on a sheet or in a list: it is lit on all of them.
+	 */
+	part = $state<string | null>(null);
 	readonly key: string | null = $derived(this.path && pathKey(this.path));
 	readonly #desk: Desk;
 
@@ -77,6 +81,7 @@ export class Holding {
 	/** Nothing is in hand any more: another job, another thing. */
 	drop(): void {
 		this.field = this.path = this.#near = null;
+		this.part = null;
 	}
 
 	#now(all: readonly Path[]): Pick<InHand, 'was' | 'before'> {

@@ -1,0 +1,56 @@
+/** The part of a drawing that is seen, in its own millimetres. */
+export interface Frame {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** A spot of a drawing, millimetres from its upper left. */
+interface Spot {
+	readonly x: number;
+	readonly y: number;
+}
+
+/** As near as a drawing is looked at: a hairline is as wide as a finger then. */
+export const NEAREST = 24;
+
+/** All of a drawing. */
+export const wholeOf = (drawing: { readonly width: number; readonly height: number }): Frame => ({
+	x: 0,
+	y: 0,
+	width: drawing.width,
+	height: drawing.height,
+});
+
+/** How many times larger than in the whole drawing things are seen. */
+export const nearness = (frame: Frame, whole: Frame): number => whole.width / frame.width;
+
+/**
+ * The frame so many times nearer (below 1: farther), the spot staying where it is seen. Never
+ * farther than the whole drawing, never past its edges.
+ */
+export function nearer(frame: Frame, whole: Frame, times: number, at: Spot): Frame {
+	const to = Math.min(Math.max(nearness(frame, whole) * times, 1), NEAREST);
+	const [width, height] = [whole.width / to, whole.height / to];
+	const x = at.x - ((at.x - frame.x) / frame.width) * width;
+	const y = at.y - ((at.y - frame.y) / frame.height) * height;
+	return within({ x, y, width, height }, whole);
+}
+
+/** The frame moved over the drawing, as far as there is drawing. */
+export function slid(frame: Frame, whole: Frame, by: Spot): Frame {
+	return within({ ...frame, x: frame.x + by.x, y: frame.y + by.y }, whole);
+}
+
+function within(frame: Frame, whole: Frame): Frame {
+	const clamp = (at: number, size: number, all: number): number =>
+		Math.min(Math.max(at, 0), Math.max(0, all - size));
+	return {
+		...frame,
+		x: clamp(frame.x, frame.width, whole.width),
+		y: clamp(frame.y, frame.height, whole.height),
+	};
+}
+
+export const middleOf = (f: Frame): Spot => ({ x: f.x + f.width / 2, y: f.y + f.height / 2 });
