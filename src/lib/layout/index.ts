@@ -1,6 +1,9 @@
 export {
 	allSavings,
 	bookCut,
+	bookedIn,
+	type Booking,
+	bookingOf,
 	boundText,
 	layBoards,
 	offcutLabels,
@@ -10,7 +13,10 @@ export {
 	proofText,
 	type Saving,
 	type Stack,
+	type Taken,
 	unpinSheet,
+	type Which,
+	type Yielded,
 } from './boards';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
