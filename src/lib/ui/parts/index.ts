@@ -6,3 +6,4 @@ export { default as FigureTable } from './FigureTable.svelte';
 export { default as FileButton } from './FileButton.svelte';
 export { default as Guard } from './Guard.svelte';
 export { default as Heading } from './Heading.svelte';
+export { default as LostBookings } from './LostBookings.svelte';
