@@ -1,6 +1,5 @@
 export {
 	allSavings,
-	bookCut,
 	bookedIn,
 	type Booking,
 	bookingOf,
@@ -13,9 +12,8 @@ export {
 	proofText,
 	type Saving,
 	type Stack,
-	type Taken,
+	type TakenStock,
 	unpinSheet,
-	type Which,
 	type Yielded,
 } from './boards';
 export { complaints } from './complaints';

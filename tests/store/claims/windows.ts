@@ -1,5 +1,5 @@
 import type { JobFile } from '../../../src/lib/job/job';
-import type { Taken, Yielded } from '../../../src/lib/layout/boards/booking';
+import type { TakenStock, Yielded } from '../../../src/lib/layout/boards/booking';
 import type { Addition, Store } from '../../../src/lib/store/database/store';
 import { seedOf } from '../../../src/lib/store/document/seed';
 import { JobInHand, SHARES_RACK } from '../../../src/lib/store/hand/job-in-hand';
@@ -42,13 +42,17 @@ export class Device {
 		this.#shop.doc.take(other.#shop.doc.whole());
 	}
 
-	book(takes: Partial<Taken>, yields: readonly Partial<Yielded>[] = [], what = 'a sheet'): void {
+	book(
+		takes: Partial<TakenStock>,
+		yields: readonly Partial<Yielded>[] = [],
+		what = 'a sheet',
+	): void {
 		this.hand.book((file) => ({ takes: taken(takes), yields: yields.map(yielded), file }), what);
 	}
 }
 
 const PIECE = { material: 'ply', length: 800, width: 300 };
-const taken = (takes: Partial<Taken>): Taken => ({
+const taken = (takes: Partial<TakenStock>): TakenStock => ({
 	...PIECE,
 	kind: 'owned',
 	id: 'S',

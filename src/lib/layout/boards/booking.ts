@@ -45,7 +45,7 @@ export function unpinSheet(
 }
 
 /** What a booking takes: an owned sheet or an offcut of the rack, or one that never stood on it. */
-export interface Taken {
+export interface TakenStock {
 	/** `buy`: bought for the job; `own`: an offcut of a sheet of the same job not booked yet. */
 	readonly kind: 'owned' | 'offcut' | 'buy' | 'own';
 	/** Of the sheet's line in the stock, or the label of the offcut. */
@@ -57,11 +57,11 @@ export interface Taken {
 }
 
 /** An offcut that a booking puts on the rack, as its line in the stock says it. */
-export type Yielded = Omit<Taken, 'kind'>;
+export type Yielded = Omit<TakenStock, 'kind'>;
 
-/** A sheet booked as cut: what it takes from the rack, what it brings there, the record in the job. */
+/** A sheet booked as cut: what it takes from the rack and brings there, its record in the job. */
 export interface Booking {
-	readonly takes: Taken;
+	readonly takes: TakenStock;
 	/** Under their printed labels. */
 	readonly yields: readonly Yielded[];
 	/** The file with the layout kept as the record of what was made; its rack is as it was. */
@@ -137,7 +137,7 @@ function pinnedPlace(file: JobFile, boards: BoardLayouts, index: number): number
 	return places[index] ?? -1;
 }
 
-function takenBy(job: Job, { boards, layout }: Found): Taken {
+function takenBy(job: Job, { boards, layout }: Found): TakenStock {
 	const { kind, id } = sourceOf(layout.sheet);
 	const isOwn = kind === 'offcut' && !job.stock.offcuts.some((o) => o.id === id);
 	return {
@@ -150,7 +150,7 @@ function takenBy(job: Job, { boards, layout }: Found): Taken {
 }
 
 /** The rack with one sheet or offcut less; a sheet that is bought for the job was never on it. */
-function usedUp(stock: StockFile, { kind, id }: Taken): StockFile {
+function usedUp(stock: StockFile, { kind, id }: TakenStock): StockFile {
 	if (kind === 'owned')
 		return {
 			...stock,

@@ -2,14 +2,12 @@ export { layBoards } from './all-boards';
 export { allSavings } from './all-savings';
 export { pieces } from './board-problem';
 export {
-	bookCut,
 	bookedIn,
 	type Booking,
 	bookingOf,
 	pinSheet,
-	type Taken,
+	type TakenStock,
 	unpinSheet,
-	type Which,
 	type Yielded,
 } from './booking';
 export { offcutLabels } from './offcut-labels';

@@ -1,4 +1,4 @@
-import type { Taken, Yielded } from '../../layout';
+import type { TakenStock, Yielded } from '../../layout';
 import type { RegisterEdit, SharedDocument } from '../document';
 
 /**
@@ -15,7 +15,7 @@ export interface Claim {
 	readonly at: number;
 	/** Cut, or only meant to be. */
 	readonly cut: boolean;
-	readonly takes: Taken;
+	readonly takes: TakenStock;
 	readonly yields: readonly Yielded[];
 }
 
@@ -24,7 +24,7 @@ const CLAIMS = 'claims';
 const KEPT = 'kept';
 
 /** All claims on one unit contend for it. */
-export const unitOf = ({ kind, id }: Pick<Taken, 'kind' | 'id'>): string => `${kind}/${id}`;
+export const unitOf = ({ kind, id }: Pick<TakenStock, 'kind' | 'id'>): string => `${kind}/${id}`;
 
 /** A claim stands whole in a register of its own: the claims of two devices never touch. */
 export function putClaim(doc: SharedDocument, claim: Claim): RegisterEdit[] {
@@ -65,7 +65,7 @@ function read(text: string | null): Claim | null {
 	}
 }
 
-const KINDS: ReadonlySet<string> = new Set<Taken['kind']>(['owned', 'offcut', 'buy', 'own']);
+const KINDS: ReadonlySet<string> = new Set<TakenStock['kind']>(['owned', 'offcut', 'buy', 'own']);
 
 /** What comes in from elsewhere may hold anything. */
 function isClaim(claim: Claim): boolean {

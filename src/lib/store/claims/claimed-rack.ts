@@ -52,7 +52,7 @@ export class ClaimedRack {
 }
 
 /** The stock of a job, or of the shop, as it lies in a document. */
-export function stockIn(file: unknown): unknown {
+export function stockHeld(file: unknown): unknown {
 	return typeof file === 'object' && file !== null && 'stock' in file ? file.stock : undefined;
 }
 

@@ -1,4 +1,3 @@
-export type { Claim } from './claim';
 export { fallenWords, lostWords } from './claim-words';
-export { ClaimedRack, stockIn, stockOnRack } from './claimed-rack';
+export { ClaimedRack, stockHeld, stockOnRack } from './claimed-rack';
 export type { NetRack } from './net-rack';

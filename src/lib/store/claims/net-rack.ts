@@ -1,6 +1,6 @@
 import { type Claim, unitOf } from './claim';
 import { type Counted, countedLines, LISTS, type ListName, sameAs, withMore } from './counted';
-import { grouped, type Verdict, verdictOn } from './verdict';
+import { grouped, type RackVerdict, verdictOn } from './verdict';
 
 /** A line of the stock as it is kept, and as it is on the rack. */
 export interface NetLine {
@@ -18,7 +18,7 @@ export interface NetRack {
 	/** The stock as it is kept: owned before any claim. */
 	readonly gross: unknown;
 	readonly lines: Readonly<Record<ListName, readonly NetLine[]>>;
-	readonly verdict: Verdict;
+	readonly verdict: RackVerdict;
 	/** All claims on a unit, standing or not. */
 	readonly onUnit: ReadonlyMap<string, readonly Claim[]>;
 	/** How many were booked of lines that have left the rack since, by unit. */
@@ -69,7 +69,7 @@ function takenFrom(
 	return taken;
 }
 
-function netLine(kept: Counted, name: ListName, taken: number, { hidden }: Verdict): NetLine {
+function netLine(kept: Counted, name: ListName, taken: number, { hidden }: RackVerdict): NetLine {
 	// A kind of sheet stays in the list with none of it: it can be bought. An offcut is gone.
 	const isUsedUp = name === 'offcuts' && taken > 0 && taken === kept.count;
 	const isThere = !hidden.has(kept) && !isUsedUp;

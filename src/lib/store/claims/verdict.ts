@@ -2,7 +2,7 @@ import { type Claim, unitOf } from './claim';
 import { type Counted, sameAs } from './counted';
 
 /** Which claims stand, and which lines of the rack wait for a claim that does not. */
-export interface Verdict {
+export interface RackVerdict {
 	/** Claims that have what they claim. */
 	readonly won: ReadonlySet<Claim>;
 	/** In the order of their ids. */
@@ -24,7 +24,7 @@ export function verdictOn(
 	claims: readonly Claim[],
 	lines: { readonly sheets: readonly Counted[]; readonly offcuts: readonly Counted[] },
 	kept: ReadonlyMap<string, number>,
-): Verdict {
+): RackVerdict {
 	const won = new Set(claims.filter(({ takes }) => isFree(takes.kind)));
 	const contended = claims.filter((claim) => !won.has(claim));
 	const rows = [...grouped(contended, ({ takes }) => unitOf(takes))].map(([unit, row]) => ({

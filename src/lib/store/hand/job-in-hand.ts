@@ -1,7 +1,7 @@
 import { VERSION, type JobFile } from '../../job';
 import type { StoredJob, StoredStep } from '../database';
 import type { Booking } from '../../layout';
-import { ClaimedRack, fallenWords, lostWords, type NetRack, stockIn } from '../claims';
+import { ClaimedRack, fallenWords, lostWords, type NetRack, stockHeld } from '../claims';
 import {
 	byChance,
 	factIn,
@@ -194,8 +194,8 @@ export class JobInHand {
 
 	#netRack(): NetRack {
 		return this.#drawsOnShop()
-			? this.#claimed.shop.net(stockIn(this.#rack))
-			: this.#claimed.job.net(stockIn(this.#own));
+			? this.#claimed.shop.net(stockHeld(this.#rack))
+			: this.#claimed.job.net(stockHeld(this.#own));
 	}
 
 	/** Writes the file where its parts belong. */
@@ -223,7 +223,7 @@ export class JobInHand {
 	/** @param rack as it is to be shown */
 	#writeRack(rack: Pick<JobFile, 'stock' | 'shop' | 'version'>): StepEdits {
 		const before = this.#rack;
-		const held = stockIn(before);
+		const held = stockHeld(before);
 		const claimed = this.#claimed.shop;
 		const shown = this.#drawsOnShop() ? this.file.stock : claimed.net(held).stock;
 		const { stock, edits } = claimed.gross(held, shown, rack.stock);

@@ -1,6 +1,6 @@
 import type { JobFile } from '../../job';
 import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
-import { ClaimedRack, stockIn, stockOnRack } from '../claims';
+import { ClaimedRack, stockHeld, stockOnRack } from '../claims';
 import { fileIn, seedOf, writeFile } from '../document';
 import { type Keeper, type Shelf, waitAfter, type Waits, within } from '../keeping';
 import { keepRack } from '../rack';
@@ -57,9 +57,9 @@ export async function openJob(
 function writePlain(job: Keeper, file: unknown): void {
 	const before = fileIn(job.doc);
 	const claimed = new ClaimedRack(job.doc);
-	const held = stockIn(before);
-	const { stock } = claimed.gross(held, claimed.net(held).stock, stockIn(file));
-	const after = stock === stockIn(file) ? file : { ...(file as object), stock };
+	const held = stockHeld(before);
+	const { stock } = claimed.gross(held, claimed.net(held).stock, stockHeld(file));
+	const after = stock === stockHeld(file) ? file : { ...(file as object), stock };
 	writeFile(job.doc, before, after);
 }
 
@@ -67,7 +67,7 @@ function writePlain(job: Keeper, file: unknown): void {
 function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
 	const rack = fileIn(shop.doc);
 	if (rack === undefined) return {};
-	const held = stockIn(rack);
+	const held = stockHeld(rack);
 	const stock = stockOnRack(shop.doc, held);
 	return { things: { rack: stock === held ? rack : { ...(rack as object), stock } } };
 }
