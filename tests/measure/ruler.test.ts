@@ -1,6 +1,8 @@
 import { fc, test as law } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { inches, mm, ticks } from '../../src/lib/measure/length';
+import { sayRough } from '../../src/lib/design/shape/words';
+import { readJob } from '../../src/lib/job/reading/read';
 import { readLength } from '../../src/lib/measure/read-length';
 import {
 	handOf,
@@ -9,6 +11,7 @@ import {
 	showLength,
 	writeLength,
 	type Ruler,
+	sayLength,
 } from '../../src/lib/measure/ruler';
 
 const rulers: Ruler[] = (['mm', 'cm', 'in'] as const).flatMap((unit) =>
@@ -88,5 +91,27 @@ describe('how it looks', () => {
 	test('bench figures stop at a tenth of a millimetre', () => {
 		expect(printForBench(mm(410.36), millimetres)).toEqual({ text: '410.4', rounded: true });
 		expect(printForBench(mm(410.4), millimetres)).toEqual({ text: '410.4', rounded: false });
+	});
+});
+
+describe('a length past any ruler is told, not thrown at', () => {
+	test.each([
+		['mm', 1e300, '1e+300 mm'],
+		['cm', 1e300, '1e+299 cm'],
+		['in', 25.4e30, '1e+30 in'],
+		['in', Infinity, 'Infinity in'],
+		['cm', -Infinity, '-Infinity cm'],
+	] as const)('%s: %d', (unit, millimetres, told) => {
+		const ruler = { unit, fraction: 32, decimal: '.' } as const;
+		expect(sayLength(millimetres * 1600, ruler)).toBe(told);
+		expect(sayRough(millimetres * 1600, ruler)).toBe(told);
+	});
+
+	test.each([1e300, -1e18, 1e25])('%d where the file says it', (length) => {
+		for (const unit of ['mm', 'cm', 'in']) {
+			const parts = [{ id: 'A', material: 'm', length, width: 5 }];
+			const { problems } = readJob({ shop: { ruler: { unit } }, parts });
+			expect(problems.some(({ what }) => what.endsWith(`${unit} is out of reach.`))).toBe(true);
+		}
 	});
 });

@@ -1,6 +1,8 @@
 export {
 	allSavings,
-	bookCut,
+	bookedIn,
+	type Booking,
+	bookingOf,
 	boundText,
 	layBoards,
 	offcutLabels,
@@ -10,7 +12,9 @@ export {
 	proofText,
 	type Saving,
 	type Stack,
+	type TakenStock,
 	unpinSheet,
+	type Yielded,
 } from './boards';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';

@@ -59,11 +59,19 @@ export function sayLength(l: number, ruler: Ruler): string {
 
 /** Several with one unit: `600 x 400 mm`, `≈ 23 5/8 x 15 3/4 in`. */
 export function sayLengths(all: readonly number[], ruler: Ruler, by: string): string {
+	if (all.some((l) => !Number.isSafeInteger(Math.round(l)))) return offGrid(all, ruler, by);
 	if (ruler.unit === 'mm')
 		return `${all.map((l) => showMm(l).replace('.', ruler.decimal)).join(by)} mm`;
 	const printed = all.map((l) => printLength(snap(l), ruler));
 	const near = printed.some((p) => p.rounded) ? '≈ ' : '';
 	return `${near}${printed.map((p) => p.text).join(by)} ${ruler.unit}`;
+}
+
+/** What is past any ruler is told all the same, for a message says just that: `1e+300 in`. */
+function offGrid(all: readonly number[], { unit, decimal }: Ruler, by: string): string {
+	const per = { mm: TICKS_PER_MM, cm: 10 * TICKS_PER_MM, in: TICKS_PER_INCH }[unit];
+	const text = (l: number): string => String(Number((l / per).toPrecision(6)));
+	return `${all.map((l) => text(l).replace('.', decimal)).join(by)} ${unit}`;
 }
 
 /** Millimetres to the nearest hundredth, `12.5`: for the words of a message on that ruler. */

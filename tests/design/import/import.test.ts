@@ -496,3 +496,46 @@ describe('whatever the file holds, it is read or refused in words', () => {
 		);
 	});
 });
+
+describe('an exact quarter turn opens no gap', () => {
+	const whole = (d: Drawn | Undrawn): void => {
+		expect(d.outline).not.toBeNull();
+		expect(said(d)).not.toContain('gap');
+	};
+	const [w, h] = [300.7, 200.3];
+
+	test.each([90, -270, 450, 180, 270])('in SVG, one half turned by %i degrees', (degrees) => {
+		const back = { 90: [h, -w, h, 0], 180: [-w, -h, 0, -h], 270: [-h, w, -h, 0] } as const;
+		const [x0, y0, x1, y1] = back[(((degrees % 360) + 360) % 360) as 90];
+		const half = `<path d="M${x0} ${y0} L${x1} ${y1} L0 0" transform="rotate(${degrees})"/>`;
+		whole(svg(`<svg><path d="M0 0 H${w} V${h}"/>${half}</svg>`));
+	});
+
+	test.each([
+		[0, 90],
+		[90, 180],
+		[180, 270],
+		[270, 360],
+		[-90, 0],
+	])('in DXF, an arc from %i to %i degrees between two lines', (from, to) => {
+		const end = (degrees: number): [number, number] => {
+			const ends = [[w, 0] as const, [0, w] as const, [-w, 0] as const, [0, -w] as const];
+			const [x, y] = ends[(((degrees / 90) % 4) + 4) % 4]!;
+			return [x, y];
+		};
+		const arc = entity('ARC', 10, 0, 20, 0, 40, w, 50, from, 51, to);
+		whole(dxf([...line(0, 0, ...end(from)), ...arc, ...line(...end(to), 0, 0)]));
+	});
+
+	test.each([90, 180, 270])('in DXF, a block put in turned by %i degrees', (degrees) => {
+		const lines = { 90: [h, -w, h, 0], 180: [-w, -h, 0, -h], 270: [-h, w, -h, 0] } as const;
+		const [x0, y0, x1, y1] = lines[degrees as 90];
+		const block = [...line(x0, y0, x1, y1), ...line(x1, y1, 0, 0)];
+		const insert = entity('INSERT', 2, 'B', 10, 0, 20, 0, 50, degrees);
+		const text = dxfFile(
+			section('BLOCKS', [0, 'BLOCK', 2, 'B', 10, 0, 20, 0, ...block, 0, 'ENDBLK']),
+			section('ENTITIES', [...line(0, 0, w, 0), ...line(w, 0, w, h), ...insert]),
+		);
+		whole(drawing({ kind: 'dxf', unit: 'mm', text }));
+	});
+});

@@ -149,6 +149,25 @@ it("what is taken back is one's own, and only where it still says so", () => {
 	expect((fileIn(docs[0]!) as File).name).toBe('There');
 });
 
+it('a list both begin stays for the other when one takes its own back', () => {
+	const docs = [new SharedDocument(7), new SharedDocument(9)];
+	for (const doc of docs) doc.take(seedOf(START));
+	const begun = docs.map((doc, i) => {
+		const file = put(START, ['stock', 'offcuts'], [{ id: `R${i}` }]);
+		return writeFile(doc, fileIn(doc), put(file, ['customer'], { [`f${i}`]: 'x' }));
+	});
+	docs[0]!.take(docs[1]!.whole());
+	takeBack(docs[0]!, begun[0]!);
+	expect(fileIn(docs[0]!)).toMatchObject({
+		stock: { offcuts: [{ id: 'R1' }] },
+		customer: { f1: 'x' },
+	});
+	const again = takeBack(docs[0]!, begun[1]!);
+	expect(fileIn(docs[0]!)).toEqual({ ...START, stock: { offcuts: [] } });
+	takeBack(docs[0]!, again);
+	expect(fileIn(docs[0]!)).toMatchObject({ stock: { offcuts: [{ id: 'R1' }] } });
+});
+
 it('a thing taken out and brought back is whole, with what came in meanwhile', () => {
 	const docs = [new SharedDocument(7), new SharedDocument(9)];
 	for (const doc of docs) doc.take(seedOf(START));

@@ -1,4 +1,4 @@
-import { mm, sayLength, toMm, type Ruler } from '../../measure';
+import { mm, type Ruler, sayLength, TICKS_PER_MM, toMm } from '../../measure';
 
 /** A length of an outline, to a tenth of a millimetre or as fine as an inch ruler goes. */
 export function sayRough(n: number, ruler: Ruler): string {
@@ -16,7 +16,7 @@ export function sayHair(ruler: Ruler): string {
 }
 
 const tenths = (n: number, { unit }: Ruler): number =>
-	unit === 'in' ? n : mm(Math.round(toMm(n) * 10) / 10);
+	unit === 'in' ? n : Math.round(toMm(n) * 10) * (TICKS_PER_MM / 10);
 
 /** 'a, b and c'. */
 export function listed(words: readonly string[]): string {

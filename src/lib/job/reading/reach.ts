@@ -1,4 +1,4 @@
-import { mm, sayLength, sayRange, sayVolume, type Ruler } from '../../measure';
+import { mm, type Ruler, sayLength, sayRange, sayVolume, TICKS_PER_MM } from '../../measure';
 import { inside } from '../problems';
 import type { z } from '../zod';
 
@@ -16,7 +16,7 @@ export function reachWords(
 	const lengths = limitsIn(issue.params, 'lengths');
 	if (lengths)
 		return [
-			`${numberOr(seen, (n) => sayLength(mm(n), ruler))} is out of reach.`,
+			`${numberOr(seen, (n) => sayLength(n * TICKS_PER_MM, ruler))} is out of reach.`,
 			`Give a length from ${sayRange(mm(lengths[0]), mm(lengths[1]), ruler)}.`,
 		];
 	const litres = ruler.unit === 'in' && limitsIn(issue.params, 'litres');

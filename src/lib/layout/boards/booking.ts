@@ -44,9 +44,53 @@ export function unpinSheet(
 	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
 }
 
+/** What a booking takes: an owned sheet or an offcut of the rack, or one that never stood on it. */
+export interface TakenStock {
+	/** `buy`: bought for the job; `own`: an offcut of a sheet of the same job not booked yet. */
+	readonly kind: 'owned' | 'offcut' | 'buy' | 'own';
+	/** Of the sheet's line in the stock, or the label of the offcut. */
+	readonly id: string;
+	readonly material: string;
+	/** Millimetres. */
+	readonly length: number;
+	readonly width: number;
+}
+
+/** An offcut that a booking puts on the rack, as its line in the stock says it. */
+export type Yielded = Omit<TakenStock, 'kind'>;
+
+/** A sheet booked as cut: what it takes from the rack and brings there, its record in the job. */
+export interface Booking {
+	readonly takes: TakenStock;
+	/** Under their printed labels. */
+	readonly yields: readonly Yielded[];
+	/** The file with the layout kept as the record of what was made; its rack is as it was. */
+	readonly file: JobFile;
+}
+
+/** What booking a sheet as cut comes to; null when it is booked already. */
+export function bookingOf(
+	file: JobFile,
+	job: Job,
+	all: readonly BoardLayouts[],
+	which: Which,
+): Booking | null {
+	const found = find(job, all, which);
+	if (found.boards.sources[which.index]?.cut) return null;
+	const at = pinnedPlace(file, found.boards, which.index);
+	const record = pinnedOf(found, true);
+	const pinned = file.pinned ?? [];
+	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
+	return {
+		takes: takenBy(job, found),
+		yields: yieldsOf(found, takenOffcuts(file)),
+		file: { ...file, pinned: kept },
+	};
+}
+
 /**
- * Books a sheet as cut: it leaves the rack, its offcuts join the rack under their printed labels,
- * and its layout is kept as the record of what was made. Returns a new file.
+ * Books a sheet as cut in a rack that nobody else draws on: it leaves the rack, its offcuts join
+ * the rack under their printed labels. Returns a new file.
  */
 export function bookCut(
 	file: JobFile,
@@ -54,18 +98,14 @@ export function bookCut(
 	all: readonly BoardLayouts[],
 	which: Which,
 ): JobFile {
-	const found = find(job, all, which);
-	const { boards, layout } = found;
-	if (boards.sources[which.index]?.cut) return file;
-	const stock = withOffcuts(usedUp(file.stock ?? {}, layout.sheet), found, takenOffcuts(file));
-	const at = pinnedPlace(file, boards, which.index);
-	const record = pinnedOf(found, true);
-	const pinned = file.pinned ?? [];
-	return {
-		...file,
-		stock,
-		pinned: at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record],
-	};
+	const booking = bookingOf(file, job, all, which);
+	return booking ? bookedIn(booking) : file;
+}
+
+/** The booking carried out in the file's own rack. */
+export function bookedIn({ takes, yields, file }: Booking): JobFile {
+	const stock = usedUp(file.stock ?? {}, takes);
+	return { ...file, stock: { ...stock, offcuts: [...(stock.offcuts ?? []), ...yields] } };
 }
 
 /** A laid-out sheet with the labels of its offcuts. */
@@ -97,9 +137,20 @@ function pinnedPlace(file: JobFile, boards: BoardLayouts, index: number): number
 	return places[index] ?? -1;
 }
 
+function takenBy(job: Job, { boards, layout }: Found): TakenStock {
+	const { kind, id } = sourceOf(layout.sheet);
+	const isOwn = kind === 'offcut' && !job.stock.offcuts.some((o) => o.id === id);
+	return {
+		kind: isOwn ? 'own' : kind,
+		id,
+		material: boards.material,
+		length: toMm(layout.length),
+		width: toMm(layout.width),
+	};
+}
+
 /** The rack with one sheet or offcut less; a sheet that is bought for the job was never on it. */
-function usedUp(stock: StockFile, sheet: string): StockFile {
-	const { kind, id } = sourceOf(sheet);
+function usedUp(stock: StockFile, { kind, id }: TakenStock): StockFile {
 	if (kind === 'owned')
 		return {
 			...stock,
@@ -117,15 +168,14 @@ function usedUp(stock: StockFile, sheet: string): StockFile {
 	return stock;
 }
 
-function withOffcuts(stock: StockFile, found: Found, taken: ReadonlySet<string>): StockFile {
-	const racked = found.layout.offcuts.map((o, i) => ({
-		id: nth(found.labels, i),
-		material: found.boards.material,
+function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>): Yielded[] {
+	const fallen = layout.offcuts.map((o, i) => ({
+		id: nth(labels, i),
+		material: boards.material,
 		length: toMm(o.length),
 		width: toMm(o.width),
 	}));
-	const fresh = racked.filter((o) => !taken.has(o.id));
-	return { ...stock, offcuts: [...(stock.offcuts ?? []), ...fresh] };
+	return fallen.filter((o) => !taken.has(o.id));
 }
 
 function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {

@@ -1,3 +1,5 @@
+import { insideOf, ITSELF, listIn, ticksIn } from './names';
+import { kindOfRegister } from './shape';
 import type { RegisterEdit, SharedDocument } from './shared-document';
 
 /*
@@ -29,10 +31,29 @@ export function takeBack(doc: SharedDocument, edits: readonly RegisterEdit[]): R
 	return doc.together(() => {
 		const made: RegisterEdit[] = [];
 		for (const [map, key, from, to] of edits.toReversed()) {
-			if (doc.register(map, key) !== to) continue;
+			if (doc.register(map, key) !== to || isStillUsed(doc, [map, key, from, to])) continue;
 			const edit = doc.put(map, key, from);
 			if (edit) made.push(edit);
 		}
 		return made;
 	});
+}
+
+/**
+ * A list or an object that was begun here, and by others too, or that others have put something
+ * into, is not theirs to lose: it goes only when it is empty.
+ */
+function isStillUsed(doc: SharedDocument, [map, key, from, to]: RegisterEdit): boolean {
+	if (to === null || (from !== null && from !== '=[]')) return false;
+	switch (kindOfRegister(to)) {
+		case '[':
+			return doc.keys(listIn(map, key)).length > 0;
+		case '#':
+			return doc.keys(ticksIn(map, key)).length > 0;
+		case '{':
+			return doc.keys(insideOf(map, key, to.slice(1))).some((field) => field !== ITSELF);
+		case '=':
+		case null:
+			return false;
+	}
 }

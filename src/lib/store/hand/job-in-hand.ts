@@ -1,12 +1,25 @@
 import { VERSION, type JobFile } from '../../job';
-import type { StoredJob } from '../database';
-import { factIn, fileIn, likeBefore, takeBack, writeFact, writeFile } from '../document';
+import type { StoredJob, StoredStep } from '../database';
+import type { Booking } from '../../layout';
+import { ClaimedRack, fallenWords, lostWords, type NetRack, stockHeld } from '../claims';
+import {
+	byChance,
+	factIn,
+	fileIn,
+	likeBefore,
+	type RegisterEdit,
+	takeBack,
+	writeFact,
+	writeFile,
+} from '../document';
 import type { Keeper } from '../keeping';
 import { lifted, liftedRack } from '../rack';
 import type { OwnSteps, StepChanges, StepEdits } from './own-steps';
 
 /** Register of a job's document that says whose rack it draws on. */
 export const SHARES_RACK = 'shares rack';
+/** Digits of a claim's id: no two that meet on one rack are alike. */
+const MARK = 12;
 
 /**
  * A job in hand: one plain file made of the job's document and, where it draws on the shop's rack,
@@ -25,6 +38,8 @@ export class JobInHand {
 	/** What the two documents hold. */
 	#own: JobFile;
 	#rack: unknown;
+	/** What bookings leave of the rack, the shop's or the job's own. */
+	readonly #claimed: { readonly job: ClaimedRack; readonly shop: ClaimedRack };
 	#changed: number;
 	#stale = false;
 	#closed = false;
@@ -44,6 +59,7 @@ export class JobInHand {
 		this.#changed = changed;
 		this.#own = fileIn(docs.job.doc) as JobFile;
 		this.#rack = fileIn(docs.shop.doc);
+		this.#claimed = { job: new ClaimedRack(docs.job.doc), shop: new ClaimedRack(docs.shop.doc) };
 		this.file = this.#made();
 		this.#lift();
 		const hear = (_: Uint8Array, by: string): void => {
@@ -66,6 +82,12 @@ export class JobInHand {
 		return this.#steps.next?.what ?? null;
 	}
 
+	/** In words, each booking that has not got what it claims. */
+	get lost(): readonly string[] {
+		this.#catchUp();
+		return lostWords(this.#netRack());
+	}
+
 	/** Parts of the file that are alike in what is shown become the very same objects. */
 	likeShown(shown: JobFile): void {
 		this.#catchUp();
@@ -85,6 +107,20 @@ export class JobInHand {
 		return true;
 	}
 
+	/**
+	 * Books a sheet as cut, as a step of its own: a claim beside the rack, which is not counted
+	 * down. False when there is nothing to book.
+	 */
+	book(make: (file: JobFile) => Booking | null, what: string): boolean {
+		this.#catchUp();
+		const booking = make(this.file);
+		if (!booking) return false;
+		const edits = [...this.#write(booking.file), this.#claim(booking)];
+		this.#read();
+		this.#keep(this.#steps.made(edits, what, null));
+		return true;
+	}
+
 	/** What is now said more fully, and no step of its own. */
 	amend(make: (file: JobFile) => JobFile): void {
 		this.#catchUp();
@@ -99,20 +135,16 @@ export class JobInHand {
 
 	/**
 	 * Takes back the last step of this window, as far as nobody has written over it since. In
-	 * words what it was; null for none.
+	 * words what it was, and which bookings of others it leaves with nothing; null for none.
 	 */
 	undo(): string | null {
 		const step = this.#steps.last;
-		if (!step) return null;
-		this.#keep(this.#steps.undone(this.#back(step.edits)));
-		return step.what;
+		return step ? this.#moved(step, (edits) => this.#steps.undone(edits)) : null;
 	}
 
 	redo(): string | null {
 		const step = this.#steps.next;
-		if (!step) return null;
-		this.#keep(this.#steps.redone(this.#back(step.edits)));
-		return step.what;
+		return step ? this.#moved(step, (edits) => this.#steps.redone(edits)) : null;
 	}
 
 	/**
@@ -150,10 +182,20 @@ export class JobInHand {
 	}
 
 	#made(): JobFile {
-		const rack = this.sharesRack ? this.#rack : null;
-		if (typeof rack !== 'object' || rack === null) return this.#own;
-		const { stock, shop } = rack as JobFile;
-		return { ...this.#own, stock, shop };
+		const rack = this.#drawsOnShop() ? (this.#rack as JobFile) : this.#own;
+		const stock = this.#netRack().stock as JobFile['stock'];
+		if (rack !== this.#own) return { ...this.#own, stock, shop: rack.shop };
+		return stock === rack.stock ? rack : { ...rack, stock };
+	}
+
+	#drawsOnShop(): boolean {
+		return this.sharesRack && typeof this.#rack === 'object' && this.#rack !== null;
+	}
+
+	#netRack(): NetRack {
+		return this.#drawsOnShop()
+			? this.#claimed.shop.net(stockHeld(this.#rack))
+			: this.#claimed.job.net(stockHeld(this.#own));
 	}
 
 	/** Writes the file where its parts belong. */
@@ -161,21 +203,60 @@ export class JobInHand {
 		const { stock, shop } = after;
 		const isRackShared = this.sharesRack;
 		const own = isRackShared ? withOwnRack(after, this.#own) : after;
-		const edits = writeFile(this.#job.doc, this.#own, own);
-		this.#own = own;
-		this.file = after;
+		const edits = this.#writeOwn(own, isRackShared);
 		const rack = isRackShared ? this.#writeRack({ stock, shop, version: VERSION }) : [];
+		const isClaimed = this.#claimed.job.isClaimed || this.#claimed.shop.isClaimed;
+		this.file = isClaimed ? (likeBefore(after, this.#made()) as JobFile) : after;
 		return [this.#edits(this.#job, edits), ...rack].filter(([, list]) => list.length > 0);
 	}
 
-	#writeRack(rack: object): StepEdits {
+	#writeOwn(own: JobFile, isRackShared: boolean): RegisterEdit[] {
+		const before = this.#own;
+		const claimed = this.#claimed.job;
+		const { stock, edits } = isRackShared
+			? { stock: own.stock, edits: [] }
+			: claimed.gross(before.stock, this.file.stock, own.stock);
+		this.#own = stock === own.stock ? own : { ...own, stock: stock as JobFile['stock'] };
+		return [...writeFile(this.#job.doc, before, this.#own), ...edits];
+	}
+
+	/** @param rack as it is to be shown */
+	#writeRack(rack: Pick<JobFile, 'stock' | 'shop' | 'version'>): StepEdits {
 		const before = this.#rack;
-		this.#rack = rack;
-		return [this.#edits(this.#shop, writeFile(this.#shop.doc, before, rack))];
+		const held = stockHeld(before);
+		const claimed = this.#claimed.shop;
+		const shown = this.#drawsOnShop() ? this.file.stock : claimed.net(held).stock;
+		const { stock, edits } = claimed.gross(held, shown, rack.stock);
+		this.#rack = { ...rack, stock };
+		const written = writeFile(this.#shop.doc, before, this.#rack);
+		return [this.#edits(this.#shop, [...written, ...edits])];
+	}
+
+	/** A claim on what a booking takes, beside the rack that the job draws on. */
+	#claim({ takes, yields }: Booking): StepEdits[number] {
+		const isShops = this.#drawsOnShop();
+		const { name } = this.file;
+		const claim = {
+			...{ id: byChance(MARK), job: this.id, at: Date.now(), cut: true, takes, yields },
+			by: typeof name === 'string' && name !== '' ? `“${name}”` : 'a job without a name',
+		};
+		const keeper = isShops ? this.#shop : this.#job;
+		const before = fileIn(keeper.doc);
+		const fallen = writeFile(keeper.doc, before, withOffcuts(before, yields));
+		const claims = isShops ? this.#claimed.shop : this.#claimed.job;
+		return this.#edits(keeper, [...fallen, ...claims.put(claim)]);
 	}
 
 	#edits({ name }: Keeper, edits: StepEdits[number][1]): StepEdits[number] {
 		return [name, edits];
+	}
+
+	/** Takes a step's edits back, or makes them again. */
+	#moved({ what, edits }: StoredStep, told: (edits: StepEdits) => StepChanges): string {
+		const before = new Set(this.#netRack().verdict.lost.map(({ id }) => id));
+		this.#keep(told(this.#back(edits)));
+		const fallen = this.#netRack().verdict.lost.filter(({ id }) => !before.has(id));
+		return fallen.length > 0 ? `${what}. ${fallenWords(fallen)}` : what;
 	}
 
 	#back(edits: StepEdits): StepEdits {
@@ -204,6 +285,8 @@ export class JobInHand {
 	#read(): void {
 		this.#own = likeBefore(this.#own, fileIn(this.#job.doc) ?? {}) as JobFile;
 		this.#rack = likeBefore(this.#rack, fileIn(this.#shop.doc));
+		this.#claimed.job.refresh();
+		this.#claimed.shop.refresh();
 		this.file = likeBefore(this.file, this.#made()) as JobFile;
 		this.#stale = false;
 	}
@@ -231,4 +314,13 @@ function withOwnRack(file: JobFile, own: JobFile): JobFile {
 		if (part in own) Object.assign(mine, { [part]: own[part] });
 	}
 	return mine;
+}
+
+/** The rack as it is kept, with offcuts more. */
+function withOffcuts(file: unknown, yields: Booking['yields']): unknown {
+	if (yields.length === 0) return file;
+	const { stock, ...rest } = file as JobFile;
+	const offcuts: unknown = stock?.offcuts;
+	const there = Array.isArray(offcuts) ? (offcuts as unknown[]) : [];
+	return { ...rest, stock: { ...stock, offcuts: [...there, ...yields] } };
 }

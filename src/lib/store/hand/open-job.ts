@@ -1,5 +1,6 @@
 import type { JobFile } from '../../job';
 import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
+import { ClaimedRack, stockHeld, stockOnRack } from '../claims';
 import { fileIn, seedOf, writeFile } from '../document';
 import { type Keeper, type Shelf, waitAfter, type Waits, within } from '../keeping';
 import { keepRack } from '../rack';
@@ -39,7 +40,7 @@ export async function openJob(
 	if (opening.left?.job) job.takeIn(opening.left.job);
 	if (opening.left?.shop) shop.takeIn(opening.left.shop);
 	if (job.doc.isEmpty) job.takeIn(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
-	else if (record && !record.merged) writeFile(job.doc, fileIn(job.doc), record.file);
+	else if (record && !record.merged) writePlain(job, record.file);
 	if (sharesRack) await seedShop(shelf, file);
 	const steps = await stepsOf(shelf, `${docOfJob(id)} ${shelf.writer}`);
 	const changed = record?.changed ?? Date.now();
@@ -49,10 +50,26 @@ export async function openJob(
 	return hand;
 }
 
+/**
+ * A plain record written by a planner without documents, over the document there is: its rack is
+ * the one that was shown.
+ */
+function writePlain(job: Keeper, file: unknown): void {
+	const before = fileIn(job.doc);
+	const claimed = new ClaimedRack(job.doc);
+	const held = stockHeld(before);
+	const { stock } = claimed.gross(held, claimed.net(held).stock, stockHeld(file));
+	const after = stock === stockHeld(file) ? file : { ...(file as object), stock };
+	writeFile(job.doc, before, after);
+}
+
 /** The rack as it is kept beside the shop's document. */
 function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
 	const rack = fileIn(shop.doc);
-	return rack === undefined ? {} : { things: { rack } };
+	if (rack === undefined) return {};
+	const held = stockHeld(rack);
+	const stock = stockOnRack(shop.doc, held);
+	return { things: { rack: stock === held ? rack : { ...(rack as object), stock } } };
 }
 
 /** Stops being waited for: another job was opened meanwhile. */

@@ -7,3 +7,4 @@ export { default as FileButton } from './FileButton.svelte';
 export { default as Guard } from './Guard.svelte';
 export { default as Heading } from './Heading.svelte';
 export { default as Says } from './Says.svelte';
+export { default as LostBookings } from './LostBookings.svelte';

@@ -1,5 +1,5 @@
 import type { JobFile, Problem, Path } from '../../job';
-import type { SearchRecord, Saving } from '../../layout';
+import type { Booking, SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind } from '../../print';
 import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
@@ -38,6 +38,8 @@ export class Desk {
 	/** In words, what 'Undo' would take back; null when there is nothing. */
 	undoes = $state<string | null>(null);
 	redoes = $state<string | null>(null);
+	/** In words, each booking on the rack that has not got what it claims. */
+	lost = $state.raw<readonly string[]>([]);
 	/** What a screen reader is told of the last undo or redo. */
 	said = $state('');
 	/** In words, what another window has changed in the open job; empty for nothing. */
@@ -149,6 +151,11 @@ export class Desk {
 	/** Several changes as one step. */
 	alter(make: (file: JobFile) => JobFile, what: string): void {
 		this.#change(make, what, null);
+	}
+	/** Books a sheet as cut, as one step. */
+	book(make: (file: JobFile) => Booking | null, what: string): void {
+		const job = this.#job;
+		if (job.book(make, what)) this.#edited(job);
 	}
 	/** The field was left: what is typed into it next is a step of its own. */
 	settle(): void {
@@ -273,7 +280,10 @@ export class Desk {
 
 	#change(make: (file: JobFile) => JobFile, what: string, run: string | null): void {
 		const job = this.#job;
-		if (!job.change(make, what, run)) return;
+		if (job.change(make, what, run)) this.#edited(job);
+	}
+
+	#edited(job: OpenedJob): void {
 		this.heard = '';
 		this.#moved(job);
 		this.#reviseHourly(job.id, 'while it was worked on', job.file);
@@ -312,6 +322,7 @@ export class Desk {
 		this.sharesRack = job.sharesRack;
 		this.undoes = job.undoes;
 		this.redoes = job.redoes;
+		this.lost = job.lost;
 		this.#look();
 	}
 

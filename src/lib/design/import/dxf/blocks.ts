@@ -1,4 +1,4 @@
-import type { EdgeRun, Point } from '../../../geometry';
+import { direction, type EdgeRun, type Point } from '../../../geometry';
 import { after, apply, isFlat, movedRun, SAME, stretchOf, type Affine } from '../affine';
 import { gathered, runOf } from './entities';
 import { numberOf, textOf, type DxfEntity } from './groups';
@@ -207,8 +207,7 @@ class Expansion implements Expanded {
 
 /** Where the copies of a block lie: one, or rows and columns of them. */
 function* copiesOf(e: DxfEntity, base: Point): Generator<Affine> {
-	const turn = (numberOf(e, 50) * Math.PI) / 180;
-	const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+	const { x: cos, y: sin } = direction(numberOf(e, 50));
 	const [sx, sy] = [numberOf(e, 41, 1), numberOf(e, 42, 1)];
 	// Turned over, the plane of the insert is seen from behind: x runs the other way.
 	const over = numberOf(e, 230, 1) < 0 ? -1 : 1;

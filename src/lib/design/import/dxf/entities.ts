@@ -5,6 +5,9 @@ import {
 	type Corner,
 	type Point,
 	corner,
+	direction,
+	plus,
+	times,
 } from '../../../geometry';
 import { numberOf, numbersOf, type DxfEntity } from './groups';
 import { curveThrough } from './fit-spline';
@@ -63,19 +66,13 @@ function point(e: DxfEntity, code: number): Point {
 function arcRun(e: DxfEntity): EdgeRun | null {
 	const c = point(e, 10);
 	const r = numberOf(e, 40);
-	const rad = Math.PI / 180;
-	const start = numberOf(e, 50) * rad;
-	const turn = 2 * Math.PI;
-	const sweep = (((numberOf(e, 51) * rad - start) % turn) + turn) % turn || turn;
+	const [start, end] = [numberOf(e, 50), numberOf(e, 51)];
+	const sweep = (((end - start) % 360) + 360) % 360 || 360;
 	if (!(r > 0)) return null;
-	const at = (a: number): Point => ({ x: c.x + r * Math.cos(a), y: c.y + r * Math.sin(a) });
+	const at = (degrees: number): Point => plus(c, times(direction(degrees), r));
 	// Two halves: the bulge of one long arc grows without limit.
-	const bulge = Math.tan(sweep / 8);
-	return open([
-		corner(at(start), bulge),
-		corner(at(start + sweep / 2), bulge),
-		corner(at(start + sweep)),
-	]);
+	const bulge = Math.tan((sweep * Math.PI) / 1440);
+	return open([corner(at(start), bulge), corner(at(start + sweep / 2), bulge), corner(at(end))]);
 }
 
 /** Vertices run x, y, bulge; a new x starts the next one. */

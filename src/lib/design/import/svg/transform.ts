@@ -1,3 +1,4 @@
+import { direction } from '../../../geometry';
 import { after, SAME, type Affine } from '../affine';
 import { numbersIn, pixelsOf, type Props } from './property';
 
@@ -165,6 +166,6 @@ const shift = (x: number, y: number): Affine => matrix([1, 0, 0, 1, x, y]);
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
 function turn(degrees: number): Affine {
-	const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+	const { x: cos, y: sin } = direction(degrees);
 	return matrix([cos, sin, -sin, cos, 0, 0]);
 }

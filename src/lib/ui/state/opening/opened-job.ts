@@ -8,6 +8,7 @@ import {
 	docOfJob,
 	SHOP_DOC,
 } from '../../../store';
+import { bookedIn, type Booking } from '../../../layout';
 import type { Documents } from './documents';
 import type { DeskOpening } from './desk-opening';
 import type { LeftJob } from '../saving';
@@ -15,9 +16,12 @@ import type { LeftJob } from '../saving';
 /** A change made before the documents were there, to be made in them. */
 interface Early {
 	readonly make: (file: JobFile) => JobFile;
+	/** Where the change is a booking. */
+	readonly book?: Book;
 	readonly what: string;
 	readonly run: string | null;
 }
+type Book = (file: JobFile) => Booking | null;
 
 /** The step of what a page that closed had not kept. */
 const LEFT = 'what was typed last';
@@ -71,6 +75,10 @@ export class OpenedJob {
 	get redoes(): string | null {
 		return this.#hand?.redoes ?? null;
 	}
+	/** In words, each booking on the rack that has not got what it claims. */
+	get lost(): readonly string[] {
+		return this.#hand?.lost ?? [];
+	}
 	/** Are all changes in the documents? Whether those are kept is for their keepers to say. */
 	get isInDocuments(): boolean {
 		return this.#early.length === 0;
@@ -84,6 +92,17 @@ export class OpenedJob {
 		if (after === this.#file) return false;
 		this.#file = after;
 		this.#early.push({ make, what, run });
+		return true;
+	}
+
+	/** Books a sheet as cut; false when there is nothing to book. */
+	book(book: Book, what: string): boolean {
+		this.#changed = Date.now();
+		if (this.#hand) return this.#hand.book(book, what);
+		const booking = book(this.#file);
+		if (!booking) return false;
+		this.#file = bookedIn(booking);
+		this.#early.push({ make: (file) => file, book, what, run: null });
 		return true;
 	}
 
@@ -114,8 +133,9 @@ export class OpenedJob {
 		const { shelf, openJob } = await documents();
 		const isIdle = (): boolean => this.#left && this.#early.length === 0;
 		const hand = await openJob(shelf, this.#toOpen(), isIdle);
-		for (const { make, what, run } of this.#early.splice(0)) {
-			if (what === '') hand.amend(make);
+		for (const { make, book, what, run } of this.#early.splice(0)) {
+			if (book) hand.book(book, what);
+			else if (what === '') hand.amend(make);
 			else hand.change(make, what, run);
 		}
 		hand.likeShown(this.#file);

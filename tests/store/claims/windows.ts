@@ -1,0 +1,75 @@
+import type { JobFile } from '../../../src/lib/job/job';
+import type { TakenStock, Yielded } from '../../../src/lib/layout/boards/booking';
+import type { Addition, Store } from '../../../src/lib/store/database/store';
+import { seedOf } from '../../../src/lib/store/document/seed';
+import { JobInHand, SHARES_RACK } from '../../../src/lib/store/hand/job-in-hand';
+import { OwnSteps } from '../../../src/lib/store/hand/own-steps';
+import { Keeper } from '../../../src/lib/store/keeping/keeper';
+
+/** A store that keeps nothing: what lies in it is not looked at here. */
+function nowhere(): Store {
+	let n = 0;
+	const append = (addition: Addition): Promise<number> => {
+		addition.take([]);
+		addition.unkept(false);
+		addition.beside();
+		return Promise.resolve(++n);
+	};
+	return { append, compact: () => Promise.resolve(++n) } as unknown as Store;
+}
+
+/** A job on the shop's rack, on a device of its own until it is told what others did. */
+export class Device {
+	readonly hand: JobInHand;
+	readonly #shop: Keeper;
+
+	constructor(name: string, rack: unknown, sharesRack = true) {
+		const file = { name, ...(sharesRack ? {} : (rack as object)) };
+		const store = nowhere();
+		const job = new Keeper(store, `job ${name}`);
+		this.#shop = new Keeper(store, 'shop');
+		job.doc.take(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
+		this.#shop.doc.take(seedOf(rack));
+		this.hand = new JobInHand(name, { job, shop: this.#shop }, new OwnSteps(name), 0);
+	}
+
+	get file(): JobFile {
+		this.hand.change((file) => file, '', null); // so that what came in is read
+		return this.hand.file;
+	}
+
+	hears(other: Device): void {
+		this.#shop.doc.take(other.#shop.doc.whole());
+	}
+
+	book(
+		takes: Partial<TakenStock>,
+		yields: readonly Partial<Yielded>[] = [],
+		what = 'a sheet',
+	): void {
+		this.hand.book((file) => ({ takes: taken(takes), yields: yields.map(yielded), file }), what);
+	}
+}
+
+const PIECE = { material: 'ply', length: 800, width: 300 };
+const taken = (takes: Partial<TakenStock>): TakenStock => ({
+	...PIECE,
+	kind: 'owned',
+	id: 'S',
+	...takes,
+});
+const yielded = (offcut: Partial<Yielded>): Yielded => ({ ...PIECE, id: 'R1', ...offcut });
+
+/** All devices hear of all that was done. */
+export function meet(...devices: readonly Device[]): void {
+	for (const one of devices) for (const other of devices) if (one !== other) one.hears(other);
+}
+
+/** How many of each sheet and offcut the rack shows. */
+export function shown({ stock }: JobFile): Record<string, number> {
+	const there: Record<string, number> = {};
+	for (const { id, owned } of stock?.sheets ?? []) there[id ?? ''] = (owned as number) ?? 0;
+	for (const { id, count } of stock?.offcuts ?? [])
+		there[id ?? ''] = (there[id ?? ''] ?? 0) + ((count as number) ?? 1);
+	return there;
+}
