@@ -17,6 +17,9 @@ const UNSEEN = [
 	...['LensOverlay', 'MediaRouter', 'ThirdPartyStoragePartitioning'],
 ];
 
+/** Solids are drawn without a graphics card where there is none. */
+const UNCARDED = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
+
 export default defineConfig({
 	testDir: 'tests/browser',
 	testMatch: '**/*.test.ts',
@@ -35,7 +38,11 @@ export default defineConfig({
 		serviceWorkers: 'block',
 		launchOptions: {
 			...(chromium ? { executablePath: chromium } : {}),
-			args: [`--disable-features=${UNSEEN.join()}`, ...(root ? ['--no-sandbox'] : [])],
+			args: [
+				`--disable-features=${UNSEEN.join()}`,
+				...UNCARDED,
+				...(root ? ['--no-sandbox'] : []),
+			],
 		},
 	},
 	webServer: {
