@@ -148,6 +148,12 @@ function codeIn({ job }: Plan, mark: string): string {
 	return [job.number === '' ? job.name : job.number, mark].filter((t) => t !== '').join('-');
 }
 
+/** The name of an offcut begins with the job's number, where it has one that is short enough. */
+function offcutCode(plan: Plan, mark: string): string {
+	const { number } = plan.job;
+	return number !== '' && mark.startsWith(number.trim()) ? mark : codeIn(plan, mark);
+}
+
 /**
  * Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs.
  */
@@ -169,7 +175,7 @@ function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 						`off sheet ${index + 1}`,
 						jobText(plan),
 					].filter((t) => t !== '');
-					const code = codeIn(plan, mark);
+					const code = offcutCode(plan, mark);
 					return [{ mark, nth: '', name: 'Offcut: rack it', says, code, qr: qrCode(code) }];
 				});
 			}),

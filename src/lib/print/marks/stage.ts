@@ -200,7 +200,7 @@ export function overall(
 	const out = 11 + step * 7;
 	const below = whole.y + whole.height + out;
 	const beside = whole.x + whole.width + out;
-	const label = (n: number): string => `${name} ${figures.length(n)}`;
+	const label = (n: number): string => `${name} ${figures.bench(n)}`;
 	return [
 		...dimension(
 			{ x: b.x + b.width, y: b.y + b.height },
