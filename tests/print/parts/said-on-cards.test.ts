@@ -11,7 +11,9 @@ const said = printPack(made)
 
 it('a hole for a clip is not drilled through', () => {
 	expect(made.panels.some((p) => p.detail?.fixings?.kind === 'clips')).toBe(true);
-	expect(said).toMatch(/Holes \d+ to \d+ clips: \d+ × Ø [\d.]+, as deep as the clip reaches, not/);
+	expect(said).toMatch(
+		/Holes \d+ to \d+ clips: \d+\s×\sØ\s[\d.]+, as deep as the clip reaches, not/,
+	);
 });
 
 it('a cover is told its finished size and its gap', () => {

@@ -14,8 +14,8 @@ export function isCircle(outline: Outline): boolean {
 }
 
 /**
- * A part as a pattern: its outline and holes, a cross in each round hole, and what else is marked on
- * it: pockets, layers and devices set on it, clips, and the knife groove in its back.
+ * A part as a pattern: its outline and holes, a cross in each round hole, and what else is marked
+ * on it: pockets, layers and devices set on it, clips, and the knife groove in its back.
  */
 export function partTemplate(part: Part, plan?: Designed & Pick<Plan, 'panels'>): Template {
 	const width = toMm(part.length);

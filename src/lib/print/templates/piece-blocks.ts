@@ -1,6 +1,6 @@
 import { type Length, mm } from '../../measure';
 import { clipped, type Mark, type PathMark, placed, rect, textWidth } from '../drawing';
-import { TOP, topMark } from './top-mark';
+import { TOP_WIDTH, topMark } from './top-mark';
 import { type Block, heading, paragraph, space, table } from '../page';
 import type { Figures } from '../wording';
 import type { TracedPiece } from './pieces';
@@ -80,7 +80,7 @@ function headed(template: Template, piece: TracedPiece, figures: Figures): Heade
 	const whole = piece.name === '';
 	const at = `left edge at ${figures.length(left)}, lower at ${figures.length(low)}`;
 	const head = whole ? '' : `${template.mark} ${piece.name}`;
-	const name = textWidth(head, NAME, 'semibold') + (template.top === null ? 0 : TOP);
+	const name = textWidth(head, NAME, 'semibold') + (template.top === null ? 0 : TOP_WIDTH);
 	const words = whole ? 0 : textWidth(at, AT);
 	return { ...piece, head, at: whole ? '' : at, wide: Math.max(piece.window.width, name, words) };
 }

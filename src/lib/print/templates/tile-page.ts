@@ -2,7 +2,7 @@ import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../
 import { type Leaf, pageArea, type Paper } from '../page';
 import { padOf, tileName, type Tiling } from './tile';
 import type { Template } from './template';
-import { TOP, topMark } from './top-mark';
+import { TOP_WIDTH, topMark } from './top-mark';
 
 interface TileAt {
 	readonly column: number;
@@ -86,7 +86,7 @@ function words(template: Template, tiles: Tiling, name: string, margin: number):
 	});
 	return [
 		...topMark(template.top, margin + 2, margin - 2.8),
-		say(margin + 2 + (template.top === null ? 0 : TOP), margin - 1.8, text),
+		say(margin + 2 + (template.top === null ? 0 : TOP_WIDTH), margin - 1.8, text),
 		say(margin + 2, margin + tiles.height + 3.4, template.legend),
 	];
 }

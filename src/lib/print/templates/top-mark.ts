@@ -2,7 +2,7 @@ import { line, type Mark } from '../drawing';
 import { arrowhead } from '../marks';
 
 /** Room for the arrow and the word, mm. */
-export const TOP = 13;
+export const TOP_WIDTH = 13;
 /** Half the length of the arrow, mm. */
 const HALF = 2;
 
