@@ -1,6 +1,7 @@
 import { offer } from './offer';
+import { shownPages } from '../lib/print';
 import type { Printer } from '../lib/ui/planning';
 import { outputFiles } from './output-files';
 
-const printer: Printer = { outputFiles };
+const printer: Printer = { outputFiles, shownPages };
 offer(printer);

@@ -15,6 +15,7 @@ export {
 	type ResponseFigures,
 	type ResponsePoint,
 	scale3,
+	SCREW_FROM_END,
 	type Sizes3,
 	sub3,
 	unit3,

@@ -2,11 +2,19 @@ export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } fr
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
 export { ownerName } from './lists';
-export { isPdf, machineZip, type OutputKind, pdfFiles, plainFiles } from './output-files';
+export {
+	isPdf,
+	machineZip,
+	type OutputKind,
+	pdfFiles,
+	type PdfKind,
+	plainFiles,
+} from './output-files';
 export { printPack } from './pack';
 export { panelDrawings, panelViews, pieceDrawings } from './panel';
 export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
+export { shownPages, type ShownPages } from './shown-pages';
 export { templateLength } from './templates';
 export {
 	ADJUSTED,

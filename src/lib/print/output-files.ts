@@ -25,7 +25,7 @@ const PDFS = {
 } as const;
 
 /** Kinds that need the printed faces. */
-type PdfKind = keyof typeof PDFS;
+export type PdfKind = keyof typeof PDFS;
 
 const LISTS = {
 	order: orderCsv,
@@ -38,10 +38,13 @@ export type OutputKind = PdfKind | keyof typeof LISTS | 'layouts' | 'machine';
 
 export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;
 
+/** The pages of a paper, each drawn when it is asked for its marks. */
+export const pagesOf = (kind: PdfKind, plan: Plan): Page[] => PDFS[kind].pages(plan);
+
 /** One PDF; none when it would have no pages. */
 export function pdfFiles(kind: PdfKind, plan: Plan, fonts: Fonts): OutputFile[] {
 	const { job } = plan;
-	const pages = PDFS[kind].pages(plan);
+	const pages = pagesOf(kind, plan);
 	if (pages.length === 0) return [];
 	const meta = {
 		title: job.name + PDFS[kind].title,

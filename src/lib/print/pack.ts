@@ -76,7 +76,7 @@ export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 			titleBlock(plan),
 		);
 	const parts = plan.parts.filter((p) => ids.includes(p.id)).map((p) => partTemplate(p, plan));
-	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map(blankTemplate);
+	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map((b) => blankTemplate(b, plan));
 	return framed(
 		[...parts, ...blanks].flatMap((t) => templateOf(plan, t)),
 		titleBlock(plan),

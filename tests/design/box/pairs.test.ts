@@ -8,7 +8,7 @@ import { plan } from '../../../src/lib/plan';
 import { facing } from '../../../src/lib/design/after-saw/facing';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { pairTexts } from '../../../src/lib/print/wording/pair-text';
-import { partTemplate } from '../../../src/lib/print/templates/pages';
+import { partTemplate } from '../../../src/lib/print/templates/part-template';
 import { figures, made, MATERIALS, type Asked } from './make';
 
 /**

@@ -77,6 +77,25 @@ describe('pinned sheets', () => {
 		expect(made(await plan(both, QUICK))).toEqual({ 'part.A': 1, 'part.X': 1 });
 	});
 
+	it('share no label with another job on the same rack, whichever is cut first', async () => {
+		const job = (number: string): JobFile => ({
+			number,
+			stock: {
+				materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+				sheets: [{ id: 's', material: 'ply', length: 1000, width: 600, factoryEdges: false }],
+			},
+			parts: [{ id: 'A', material: 'ply', length: 500, width: 600 }],
+		});
+		const labels = async (number: string): Promise<readonly string[]> => {
+			const { job: read, boards } = await plan(job(number), QUICK);
+			return offcutLabels(read, boards).get('ply')?.flat() ?? [];
+		};
+		expect(await labels('0142')).toEqual(['0142-R1']);
+		expect(await labels(' 0143 ')).toEqual(['0143-R1']);
+		expect(await labels('')).toEqual(['R1']);
+		expect(await labels('a number of more than twelve letters')).toEqual(['R1']);
+	});
+
 	it('can be let go again', async () => {
 		const before = await plan(list, QUICK);
 		const pinned = pinSheet(list, before.job, before.boards, {

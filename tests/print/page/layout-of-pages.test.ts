@@ -17,7 +17,7 @@ import type { Cut, SheetLayout } from '../../../src/lib/nest/types';
 import { sideOnSheet } from '../../../src/lib/print/sheet/part-on-sheet';
 import { sheetDrawing } from '../../../src/lib/print/sheet/drawing';
 import { tileName, tiling } from '../../../src/lib/print/templates/tile';
-import { partTemplate } from '../../../src/lib/print/templates/pages';
+import { partTemplate } from '../../../src/lib/print/templates/part-template';
 import { tileLeaf } from '../../../src/lib/print/templates/tile-page';
 import { samplePlan } from '../fixture';
 import { wordsOn } from '../words-on';
@@ -269,9 +269,9 @@ describe('sheet drawings', () => {
 		const words = wordsOn(drawing.marks);
 		const { offcuts } = plan.boards[0]!.answer.layouts[0]!;
 		offcuts.forEach((_, i) =>
-			expect(words.some((w) => w.startsWith(`Offcut R${i + 1}`))).toBe(true),
+			expect(words.some((w) => w.startsWith(`Offcut 0142-R${i + 1}`))).toBe(true),
 		);
-		expect(words).toContain('Offcut R3: rack it');
+		expect(words).toContain('Offcut 0142-R3: rack it');
 		expect(words).toContain('offcut, back to the rack');
 		expect(words).toContain('waste');
 		expect(words).toContain('datum');
@@ -309,7 +309,7 @@ describe('label sheets', () => {
 		expect(codes).toHaveLength(pieces + offcuts.length);
 		const words = pages.slice(1).flatMap((p) => wordsOn(p.marks));
 		expect(words.filter((w) => w === 'Offcut: rack it')).toHaveLength(offcuts.length);
-		expect(words).toEqual(expect.arrayContaining(offcuts.map((_, i) => `R${i + 1}`)));
+		expect(words).toEqual(expect.arrayContaining(offcuts.map((_, i) => `0142-R${i + 1}`)));
 		expect(wordsOn(pages[1]!.marks)).toContain('2 of 2');
 		expect(wordsOn(pages[0]!.marks)).toContain('100 mm');
 	});

@@ -6,7 +6,8 @@ import { circlePath, polygon, rect, type Spot } from '../../../src/lib/print/dra
 import { templatePages } from '../../../src/lib/print/pack';
 import { struckCircle } from '../../../src/lib/print/templates/circle';
 import { toTrace } from '../../../src/lib/print/templates/features';
-import { partTemplate, templateOf, templatesOf } from '../../../src/lib/print/templates/pages';
+import { templateOf, templatesOf } from '../../../src/lib/print/templates/pages';
+import { partTemplate } from '../../../src/lib/print/templates/part-template';
 import { piecesOf } from '../../../src/lib/print/templates/pieces';
 import { sample } from '../../plan/samples';
 import { samplePlan } from '../fixture';

@@ -3,7 +3,7 @@ import { mm } from '../../../src/lib/measure/length';
 import { boardCautions } from '../../../src/lib/cautions/board-cautions';
 import { labelPages } from '../../../src/lib/print/lists/label-pages';
 import { partsPages } from '../../../src/lib/print/lists/parts-pages';
-import { partTemplate } from '../../../src/lib/print/templates/pages';
+import { partTemplate } from '../../../src/lib/print/templates/part-template';
 import { samplePlan } from '../fixture';
 import { wordsOn } from '../words-on';
 

@@ -42,6 +42,10 @@ function handPlanner(): Planner & { asked: unknown[]; asks: Ask[] } {
 const printer: Printer = {
 	outputFiles: (kind, made) =>
 		Promise.resolve([{ name: `${kind} of ${made.job.name}`, type: '', bytes: new Uint8Array() }]),
+	shownPages: (kind, made, from, count) => ({
+		of: from + count,
+		pages: [{ n: from + 1, name: `${kind} of ${made.job.name}`, svg: '' }],
+	}),
 };
 
 /** A storage as browsers have it, as far as it is used. */
@@ -230,8 +234,18 @@ describe('printing', () => {
 		expect((await desk.outputFiles('labels', faces))[0]?.name).toBe('labels of Test box');
 	});
 
+	it('shows the pages of the plan in view', async () => {
+		await planned(() => true);
+		const name = 'quote of Test box';
+		expect(await desk.shownPages('quote', 2, 4)).toEqual({
+			of: 6,
+			pages: [{ n: 3, name, svg: '' }],
+		});
+	});
+
 	it('gives nothing before there is a plan', async () => {
 		desk.watch.clear();
+		expect(await desk.shownPages('quote', 0, 4)).toEqual({ of: 0, pages: [] });
 		expect(await desk.outputFiles('labels', faces)).toEqual([]);
 	});
 });

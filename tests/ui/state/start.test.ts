@@ -18,7 +18,10 @@ const planner: Planner = {
 	savings: () => Promise.resolve(null),
 	stop: () => undefined,
 };
-const printer: Printer = { outputFiles: () => Promise.resolve([]) };
+const printer: Printer = {
+	outputFiles: () => Promise.resolve([]),
+	shownPages: () => ({ of: 0, pages: [] }),
+};
 const HOUR = 3_600_000;
 
 /** A storage as browsers have it, as far as it is used. */

@@ -43,6 +43,7 @@ type Made =
 			readonly kind: 'holes';
 			readonly name: string;
 			readonly diameter: number;
+			readonly deep?: string;
 			readonly at: readonly Point[];
 	  }
 	| { readonly kind: 'groove'; readonly groove: Groove };
@@ -153,13 +154,24 @@ function gluedOn(d: PanelDetail, host: string | null): Made[] {
 	);
 }
 
+/** A hole without a depth is drilled through, and a clip's would show in the face. */
+const CLIP_DEEP = 'as deep as the clip reaches, not through';
+
 function behindBoard(d: PanelDetail): Made[] {
 	const { groove, fixings } = d;
 	const round = d.windows.filter((w) => w.wrapped).map((w) => w.name);
 	return [
 		...(groove ? [{ kind: 'groove' as const, groove: { ...groove, round } }] : []),
 		...(fixings
-			? [{ kind: 'holes' as const, name: fixings.kind, diameter: fixings.hole, at: fixings.at }]
+			? [
+					{
+						kind: 'holes' as const,
+						name: fixings.kind,
+						diameter: fixings.hole,
+						at: fixings.at,
+						...(fixings.kind === 'clips' ? { deep: CLIP_DEEP } : {}),
+					},
+				]
 			: []),
 		...d.layers.flatMap((l) =>
 			l.place === 'recessed' && l.piece
@@ -299,8 +311,9 @@ function operationOf(m: Made, home: (o: Outline) => Outline, numbers: Numbers): 
 		}
 		case 'holes': {
 			const at = m.at.map((p) => nth(home([p]), 0));
-			const { name, diameter } = m;
-			return { kind: 'holes', n: numbers.take(at.length), name, diameter, depth: null, at };
+			const { name, diameter, deep } = m;
+			const hole = { name, diameter, depth: null, ...(deep === undefined ? {} : { deep }) };
+			return { kind: 'holes', n: numbers.take(at.length), ...hole, at };
 		}
 		case 'groove': {
 			const runs = m.groove.runs.map((run) => run.map((p) => nth(home([p]), 0)));

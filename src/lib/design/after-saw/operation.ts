@@ -85,6 +85,8 @@ export interface DrillHoles {
 	readonly name: string;
 	readonly diameter: number;
 	readonly depth: number | null;
+	/** How deep in words, where only what goes into it knows. */
+	readonly deep?: string;
 	readonly at: readonly Point[];
 }
 

@@ -1,4 +1,4 @@
-export { hull, sideOf } from './board';
+export { hull, SCREW_FROM_END, sideOf } from './board';
 export type {
 	BoxBoard,
 	BoxFigures,

@@ -3,9 +3,10 @@ import type { BoardLayouts } from '../layouts';
 
 /**
  * The labels that the offcuts of a plan carry on the rack, by material, layout and offcut. A pinned
- * layout keeps the labels it was printed with; the others take R1, R2 ... past every label that the
- * rack or a pinned layout knows. They are printed on the layouts before a sheet is cut, so they
- * must not depend on what is cut first.
+ * layout keeps the labels it was printed with; the others take 0142-R1, 0142-R2 ... by the job's
+ * number, past every label that the rack or a pinned layout knows. They are printed on the layouts
+ * before a sheet is cut, so they must not depend on what is cut first; and two jobs may be printed
+ * before either is cut, so the rack alone cannot keep their labels apart.
  */
 export function offcutLabels(
 	job: Job,
@@ -23,15 +24,20 @@ export function offcutLabels(
 	);
 }
 
+/** A longer number would fill the label; the rack's own labels are still kept clear of. */
+const LONGEST_NUMBER = 12;
+
 function freshLabels(job: Job): () => string {
 	const used = new Set([
 		...job.stock.offcuts.map((o) => o.id),
 		...job.pinned.flatMap((p) => p.offcuts.map((o) => o.label)),
 	]);
+	const number = job.number.trim();
+	const by = number === '' || number.length > LONGEST_NUMBER ? '' : `${number}-`;
 	let n = 0;
 	return () => {
 		do n += 1;
-		while (used.has(`R${n}`));
-		return `R${n}`;
+		while (used.has(`${by}R${n}`));
+		return `${by}R${n}`;
 	};
 }

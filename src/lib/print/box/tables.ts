@@ -1,7 +1,7 @@
-import type { BoxFigures, Sizes3 } from '../../design';
+import { type BoxFigures, SCREW_FROM_END, type Sizes3 } from '../../design';
 import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
 import { type Figures, RADIATOR_HEADS, radiatorTexts, stepText } from '../wording';
-import { space, type Block, table, type Row, subheading, sentence } from '../page';
+import { space, type Block, paragraph, table, type Row, subheading, sentence } from '../page';
 import { placesTable } from './places-table';
 import { volumeTable } from './volume-table';
 
@@ -226,8 +226,16 @@ function seamsTable(box: BoxFigures, width: number, figures: Figures): Block[] {
 			},
 			width,
 		),
+		...screwsText(box, width, figures),
 		space(4),
 	];
+}
+
+/** Where the screws of a seam go, which its table counts. */
+function screwsText({ seams }: BoxFigures, width: number, figures: Figures): Block[] {
+	if (seams.every((s) => s.screws === 0)) return [];
+	const text = `Screws: the outer two ${figures.bench(SCREW_FROM_END)} from the ends of their seam, the others evenly between; each into the middle of the edge of the board it holds.`;
+	return [paragraph(text, width, { size: 3 })];
 }
 
 function assemblyTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {

@@ -2,7 +2,7 @@ import { nth } from '../../measure';
 import { type BoxBoard, type BoxFigures, type Point3, hull, pointOnBoard } from '../../design';
 import { type Outline, type Point, boundsOfPoints } from '../../geometry';
 import { type Drawing, type Mark, onPaper, type Spot, type View } from '../drawing';
-import { dimension, outlineMark, words } from '../marks';
+import { dimension, outlineMark, scaleText, standardScale, words } from '../marks';
 import type { Figures } from '../wording';
 import { type InsideView, insideMarks, placeDimensions, reaches } from './views-inside';
 
@@ -43,7 +43,8 @@ export function threeViews(name: string, figures: BoxFigures, print: Figures): D
 	const { outside } = figures;
 	const across = (outside.width + outside.depth) / 1600;
 	const beside = STEP * Math.max(0, cornerHeights(figures).length - 1);
-	const scale = Math.min((WIDE - EDGE.left - EDGE.right - beside - GAP) / across, 0.5);
+	const most = Math.min((WIDE - EDGE.left - EDGE.right - beside - GAP) / across, 0.5);
+	const scale = standardScale(most, print.unit);
 	const mm = (l: number): number => (l / 1600) * scale;
 	const high = EDGE.top + mm(outside.height);
 	const front: View = { x: EDGE.left, y: high, scale };
@@ -64,7 +65,7 @@ export function threeViews(name: string, figures: BoxFigures, print: Figures): D
 		...drawn,
 		...insideMarks(figures, seenFrom(figures, SIDE, side), drawn),
 		...insideMarks(figures, seenFrom(figures, ABOVE, above), drawn),
-		words(WIDE - 1, height - 1, `scale 1 : ${Math.round(10 / scale) / 10}`, {
+		words(WIDE - 1, height - 1, `scale ${scaleText({ scale })}`, {
 			anchor: 'end',
 			ink: 'pencil',
 		}),

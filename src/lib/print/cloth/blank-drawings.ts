@@ -132,11 +132,11 @@ const plural = (word: string, n: number): string => (n === 1 ? word : `${word}es
 
 function sumText(g: Girth, figures: Figures): string {
 	const terms = [
-		`face ${figures.length(g.face)}`,
-		...(g.climbs > 0 ? [`steps ${figures.length(g.climbs)}`] : []),
+		`face ${figures.bench(g.face)}`,
+		...(g.climbs > 0 ? [`steps ${figures.bench(g.climbs)}`] : []),
 		...(g.ends[0] === g.ends[1] && g.ends[0] > 0
-			? [`past the edges 2 × ${figures.length(g.ends[0])}`]
-			: g.ends.filter((e) => e !== 0).map((e) => `past the edge ${figures.length(e)}`)),
+			? [`past the edges 2 × ${figures.bench(g.ends[0])}`]
+			: g.ends.filter((e) => e !== 0).map((e) => `past the edge ${figures.bench(e)}`)),
 	];
-	return `${terms.join(' + ')} = ${figures.length(g.total)}`;
+	return `${terms.join(' + ')} = ${figures.bench(g.total)}`;
 }

@@ -1,6 +1,15 @@
 import type { Plan } from '../../plan';
 import { type Gluing, gluingOf } from '../../wrap';
-import { type Leaf, leavesOf, widthOf, heading, paragraph, type Row, table } from '../page';
+import {
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	heading,
+	paragraph,
+	type Row,
+	table,
+} from '../page';
 import { amountText, figuresOn } from '../wording';
 
 /** What is glued, stage by stage, with the minutes it takes and a box to tick. */
@@ -38,7 +47,7 @@ export function gluingPages(plan: Plan): Leaf[] {
 		{ name: 'Wrapping', title: 'Wrapping, stage by stage' },
 		[
 			heading('Wrapping', width, `adhesive ${plan.job.shop.adhesive.way}`),
-			paragraph(
+			kept(
 				'Minutes from the first stroke on both faces; the tin has the last word. What is set into another piece is wrapped before it is set in. Coat no more than one stage; work from the middle outwards; cut reliefs and turn under once the face lies.',
 				width,
 			),
@@ -47,6 +56,9 @@ export function gluingPages(plan: Plan): Leaf[] {
 		figuresOn(plan.job.shop.ruler),
 	);
 }
+
+/** Words that stand on one page with the table under them. */
+const kept = (text: string, width: number): Block => ({ ...paragraph(text, width), keep: true });
 
 function stageText({ what, n, of }: Gluing): string {
 	return of === 1 ? what : `${what}, stage ${n} of ${of}`;

@@ -76,8 +76,9 @@ function workOf(plan: Plan, owners: readonly string[], width: number, figures: F
 function workPages(plan: Plan, work: readonly Work[], width: number, figures: Figures): Leaf[] {
 	const blocks = [
 		heading('After the saw', width, 'part by part, in order'),
-		paragraph(HOW, width, { size: 2.7, ink: 'pencil' }),
-		space(2),
+		// What is told of them stands over the first of them, never at the foot of a page.
+		{ ...paragraph(HOW, width, { size: 2.7, ink: 'pencil' }), keep: true },
+		{ ...space(2), keep: true },
 		...work.flatMap((w) => [subheading(ownerName(plan, w.owner), width), ...w.blocks]),
 	];
 	const titled = { name: 'After the saw', title: 'After the saw' };

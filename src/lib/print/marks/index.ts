@@ -8,6 +8,7 @@ export { NAP_LENGTH, napArrow } from './nap-arrow';
 export { running, runningDepth } from './running';
 export { roomOf, runningAxes, type RunningPlaces } from './running-axes';
 export { scaleBar } from './scale-bar';
+export { scaleText, standardScale } from './scales';
 export { spread } from './spread';
 export {
 	balloon,
@@ -17,7 +18,6 @@ export {
 	openLine,
 	outlineMark,
 	overall,
-	scaleText,
 	type Stage,
 	stageFor,
 	TEXT,

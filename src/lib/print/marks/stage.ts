@@ -1,4 +1,4 @@
-import { nth, toMm } from '../../measure';
+import { nth, type Ruler, toMm } from '../../measure';
 import type { Outline, Point, Rect } from '../../geometry';
 import {
 	type Ink,
@@ -16,6 +16,7 @@ import {
 } from '../drawing';
 import { dimension } from './dimension';
 import type { Figures } from '../wording';
+import { standardScale } from './scales';
 
 /** Margins round the work on paper, mm. */
 export interface Margins {
@@ -36,19 +37,35 @@ export interface Stage {
 
 /** Widest a panel drawing gets, and tallest. */
 const ROOM = { width: 180, height: 170 };
-const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+/** Where no scale is named, the drawing is as large as one of these lets it be. */
+const UNNAMED = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+
+interface Staging {
+	/** Is it seen from behind? */
+	readonly mirror?: boolean;
+	readonly room?: { readonly width: number; readonly height: number };
+	/** The ruler whose scales it takes, where its scale is named. */
+	readonly named?: Ruler['unit'];
+}
 
 /**
  * A rectangle of the work at the largest scale that fits, left and right changed when it is seen
  * from behind.
  */
-export function stageFor(work: Rect, margins: Margins, mirror = false, room = ROOM): Stage {
+export function stageFor(
+	work: Rect,
+	margins: Margins,
+	{ mirror = false, room = ROOM, named }: Staging = {},
+): Stage {
 	const across = toMm(work.length);
 	const up = toMm(work.width);
 	const wide = room.width - margins.left - margins.right;
 	const tall = room.height - margins.top - margins.bottom;
-	const one = SCALES.find((n) => across / n <= wide && up / n <= tall) ?? 200;
-	const scale = 1 / one;
+	const most = Math.min(wide / across, tall / up);
+	const scale =
+		named === undefined
+			? 1 / (UNNAMED.find((n) => 1 / n <= most) ?? 200)
+			: standardScale(most, named);
 	const [w, h] = [across * scale, up * scale];
 	// The drawing keeps its width, so that the views of one panel stand under each other.
 	const left = margins.left + (wide - w) / 2;
@@ -62,10 +79,6 @@ export function stageFor(work: Rect, margins: Margins, mirror = false, room = RO
 		height: margins.top + h + margins.bottom,
 		scale,
 	};
-}
-
-export function scaleText(stage: Pick<Stage, 'scale'>): string {
-	return `1 : ${Math.round((1 / stage.scale) * 10) / 10}`;
 }
 
 export function outlineMark(
@@ -187,7 +200,7 @@ export function overall(
 	const out = 11 + step * 7;
 	const below = whole.y + whole.height + out;
 	const beside = whole.x + whole.width + out;
-	const label = (n: number): string => `${name} ${figures.length(n)}`;
+	const label = (n: number): string => `${name} ${figures.bench(n)}`;
 	return [
 		...dimension(
 			{ x: b.x + b.width, y: b.y + b.height },

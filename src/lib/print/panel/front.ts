@@ -31,7 +31,7 @@ export function frontView(
 ): Drawing {
 	const legend = edgeLegend(d.fit.edges, figures);
 	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * NOTE };
-	const stage = stageFor(d.fit.sizes.opening, margins, mirror);
+	const stage = stageFor(d.fit.sizes.opening, margins, { mirror, named: figures.unit });
 	const { view } = stage;
 	const labels = new Labels();
 	const marks: Mark[] = [

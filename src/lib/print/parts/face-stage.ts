@@ -34,7 +34,7 @@ export function faceStage(face: WorkFace, width: CardWidth, f: Figures): FaceSta
 	const margins = { left: room(ys), right: 5, top: 2.5, bottom: room(xs) - 0.5 };
 	const tall = TALL[width] + margins.top + margins.bottom;
 	const work = { x: 0, y: 0, length: face.across, width: face.up };
-	const stage = stageFor(work, margins, false, { width, height: tall });
+	const stage = stageFor(work, margins, { room: { width, height: tall } });
 	const { box, view } = stage;
 	const along = (list: readonly Ordinate[], axis: 'x' | 'y') =>
 		list.map(({ at, text }) => ({ at: onPaper({ x: at, y: at }, view)[axis], text }));

@@ -80,8 +80,8 @@ function bevelText(op: Of<'bevel'>, f: Figures): string {
 		: at;
 }
 
-function holesText({ n, name, diameter, depth, at }: Of<'holes'>, f: Figures): OperationText {
-	const deep = depth === null ? '' : `, ${f.bench(depth)} deep`;
+function holesText({ n, name, diameter, at, ...op }: Of<'holes'>, f: Figures): OperationText {
+	const deep = deepText(op, f);
 	const size = firm(`Ø ${f.bench(diameter)}`);
 	if (at.length === 1)
 		return alone(`Hole ${n} ${name}: ${size}${deep}, ${placeText(nth(at, 0), f)}`);
@@ -89,6 +89,11 @@ function holesText({ n, name, diameter, depth, at }: Of<'holes'>, f: Figures): O
 		text: `Holes ${n} to ${n + at.length - 1} ${name}: ${at.length} × ${size}${deep}`,
 		points: at.map((p, i) => firm(`${n + i} ${placeText(p, f)}`)),
 	};
+}
+
+function deepText({ depth, deep }: Pick<Of<'holes'>, 'depth' | 'deep'>, f: Figures): string {
+	if (depth !== null) return `, ${f.bench(depth)} deep`;
+	return deep === undefined ? '' : `, ${deep}`;
 }
 
 function grooveText(op: Of<'groove'>, f: Figures): OperationText {

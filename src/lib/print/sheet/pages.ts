@@ -62,7 +62,7 @@ function undrawnPages(plan: Plan, text: string): Leaf[] {
 }
 
 /** From roomy to tight. */
-const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 90, strip: 75 }, { sheet: 80, strip: 60 }];
+const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 90, strip: 75 }, { sheet: 88, strip: 60 }];
 
 /** The room for the drawing of a routed sheet, mm. */
 const ROUTED = 140;

@@ -1,1 +1,3 @@
-export { blankTemplate, partTemplate, templateLength, templateOf, templatesOf } from './pages';
+export { blankTemplate } from './blank-template';
+export { templateLength, templateOf, templatesOf } from './pages';
+export { partTemplate } from './part-template';

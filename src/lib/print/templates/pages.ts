@@ -1,13 +1,11 @@
 import type { Part } from '../../design';
 import type { Outline } from '../../geometry';
-import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
-import type { Blank } from '../../wrap';
-import { type PathMark, line, outlineSteps, polyline, onPaper, type View } from '../drawing';
 import { pageArea, type Leaf, leavesOf, paperOf, setPages, widthOf } from '../page';
 import { figuresOn } from '../wording';
+import { blankTemplate } from './blank-template';
+import { isCircle, partTemplate } from './part-template';
 import { pieceBlocks, pieceRows } from './piece-blocks';
-import { struckCircle } from './circle';
 import { holdsPiece, type TracedPiece, piecesOf } from './pieces';
 import type { Template } from './template';
 import { mapLeaf } from './tile-map';
@@ -31,11 +29,6 @@ function needsTemplate(part: Part): boolean {
 	return shaped || part.holes.some((h) => !isCircle(h) && (curved(h) || h.length > 4));
 }
 
-/** A circle is two half turns; a compass sets it out better than a pattern. */
-function isCircle(outline: Outline): boolean {
-	return outline.length === 2 && outline.every((c) => Math.abs((c.bulge ?? 0) - 1) < 1e-9);
-}
-
 /**
  * Parts and blanks that are cut by a pattern: those with something that has to be traced, in the
  * order of the plan.
@@ -43,7 +36,7 @@ function isCircle(outline: Outline): boolean {
 export function templatesOf(plan: Plan): Template[] {
 	const all = [
 		...plan.parts.filter(needsTemplate).map((part) => partTemplate(part, plan)),
-		...plan.blanks.map((blank) => blankTemplate(blank)),
+		...plan.blanks.map((blank) => blankTemplate(blank, plan)),
 	];
 	return all.filter((t) => piecesOf(t, roomOf(plan), stepOf(plan)).length > 0);
 }
@@ -117,115 +110,4 @@ function tileLeaves(plan: Plan, template: Template, tiles: Tiling): Leaf[] {
 				leaves.push(tileLeaf(template, tiles, { column, row }, paper, MARGIN));
 	if (leaves.length === 1) return leaves;
 	return [mapLeaf(template, tiles, paperOf(plan), tileName), ...leaves];
-}
-
-/** A part as a pattern: its outline and holes, a cross in each round hole. */
-export function partTemplate(part: Part, plan?: Pick<Plan, 'panels'>): Template {
-	const width = toMm(part.length);
-	const height = toMm(part.width);
-	const view: View = { x: 0, y: height, scale: 1 };
-	const outline: Outline = part.outline ?? [
-		{ x: 0, y: 0 },
-		{ x: part.length, y: 0 },
-		{ x: part.length, y: part.width },
-		{ x: 0, y: part.width },
-	];
-	const shape = (o: Outline): PathMark => ({
-		kind: 'path',
-		steps: outlineSteps([o], view),
-		line: 'wide',
-	});
-	const traced = [outline, ...part.holes.filter((h) => !isCircle(h))].map(shape);
-	const round = part.holes.filter(isCircle);
-	return {
-		id: part.id,
-		mark: part.label,
-		name: `${part.label} ${part.name}`,
-		width,
-		height,
-		seen: `${part.face} face${upText(part)}`,
-		marks: [
-			...traced,
-			...round.map(shape),
-			...round.flatMap((h) => cross(h, view)),
-			...middles(width, height),
-		],
-		traced,
-		circles: round.map(shape).flatMap((m) => struckCircle(m) ?? []),
-		legend: 'Thick: cut; chain: centre lines.',
-		top: plan?.panels.some((p) => p.id === part.owner) ?? false,
-	};
-}
-
-/** How a bevelled part lies under its pattern: with parallel bevels the pattern is the blank. */
-function upText(part: Part): string {
-	if (part.bevels.length === 0) return '';
-	return part.shift === undefined ? ', LONG face up' : ' up, blank round both faces';
-}
-
-function cross(hole: Outline, view: View): PathMark[] {
-	const [a, b] = hole.map((c) => onPaper(c, view));
-	if (a === undefined || b === undefined) return [];
-	const x = (a.x + b.x) / 2;
-	const y = (a.y + b.y) / 2;
-	const r = Math.hypot(a.x - b.x, a.y - b.y) / 2 + 4;
-	return [line(x - r, y, x + r, y), line(x, y - r, x, y + r)].map((steps) => ({
-		kind: 'path',
-		steps,
-		line: 'chain',
-	}));
-}
-
-/** Ticks across the middle of each side, to lay the pattern to a centre line. */
-function middles(width: number, height: number): PathMark[] {
-	const [x, y, reach] = [width / 2, height / 2, 4];
-	return [
-		line(x, -reach, x, reach),
-		line(x, height - reach, x, height + reach),
-		line(-reach, y, reach, y),
-		line(width - reach, y, width + reach, y),
-	].map((steps) => ({ kind: 'path', steps, line: 'chain' }));
-}
-
-const BLANK_LINES: Partial<Record<Blank['marks'][number]['kind'], PathMark['line']>> = {
-	fold: 'dashed',
-	centre: 'chain',
-	trim: 'phantom',
-	step: 'dashed',
-};
-
-/**
- * A blank as a pattern for the back of the cloth: it is drawn as the back is seen, so it prints as
- * it is laid.
- */
-export function blankTemplate(blank: Blank): Template {
-	const height = toMm(blank.width);
-	const view: View = { x: 0, y: height, scale: 1 };
-	const marks = blank.marks.map((m): PathMark => {
-		const spots = m.line.map((p) => onPaper(p, view));
-		return {
-			kind: 'path',
-			steps: m.closed ? [...polyline(spots), ['Z']] : polyline(spots),
-			line: BLANK_LINES[m.kind] ?? 'wide',
-		};
-	});
-	const outline: PathMark = {
-		kind: 'path',
-		steps: outlineSteps([blank.outline], view),
-		line: 'wide',
-	};
-	return {
-		id: blank.id,
-		mark: blank.label,
-		// A panel and its cloth bear the same mark: the pages must not be taken for each other.
-		name: `${blank.label} ${blank.name}, cloth`,
-		width: toMm(blank.length),
-		height,
-		seen: 'BACK of the cloth: a mirror of what shows; the nap points right',
-		marks: [outline, ...marks, ...middles(toMm(blank.length), height)],
-		traced: [outline, ...marks].filter((m) => struckCircle(m) === null),
-		circles: marks.flatMap((m) => struckCircle(m) ?? []),
-		legend: 'Thick: cut; dashed: fold or step; chain: centre lines; two dots: trim.',
-		top: false,
-	};
 }

@@ -1,6 +1,6 @@
 import { type Length, mm } from '../../measure';
-import { clipped, line, type Mark, type PathMark, placed, rect, textWidth } from '../drawing';
-import { arrowhead } from '../marks';
+import { clipped, type Mark, type PathMark, placed, rect, textWidth } from '../drawing';
+import { TOP_WIDTH, topMark } from './top-mark';
 import { type Block, heading, paragraph, space, table } from '../page';
 import type { Figures } from '../wording';
 import type { TracedPiece } from './pieces';
@@ -74,15 +74,13 @@ interface Headed extends TracedPiece {
 
 const NAME = 3.4;
 const AT = 2.4;
-/** Room for the word TOP and its arrow. */
-const TOP = 11;
 
 function headed(template: Template, piece: TracedPiece, figures: Figures): Headed {
 	const { left, low } = edges(template, piece);
 	const whole = piece.name === '';
 	const at = `left edge at ${figures.length(left)}, lower at ${figures.length(low)}`;
 	const head = whole ? '' : `${template.mark} ${piece.name}`;
-	const name = textWidth(head, NAME, 'semibold') + (template.top ? TOP : 0);
+	const name = textWidth(head, NAME, 'semibold') + (template.top === null ? 0 : TOP_WIDTH);
 	const words = whole ? 0 : textWidth(at, AT);
 	return { ...piece, head, at: whole ? '' : at, wide: Math.max(piece.window.width, name, words) };
 }
@@ -111,16 +109,7 @@ function pieceMarks(template: Template, { window, head, at }: Headed): Mark[] {
 		...placed(shown, { x: -window.x, y: -window.y }),
 		{ kind: 'path', steps: frame, line: 'narrow', ink: 'chalk' },
 		...words.filter((m) => m.kind !== 'text' || m.text !== ''),
-		...(template.top ? topMark(head === '' ? 0 : textWidth(head, NAME, 'semibold') + 2) : []),
-	];
-}
-
-/** An arrow up and the word TOP. */
-function topMark(x: number): Mark[] {
-	return [
-		{ kind: 'path', steps: line(x + 1, -3.9, x + 1, -5), line: 'narrow' },
-		arrowhead({ x: x + 1, y: -7 }, -Math.PI / 2),
-		{ kind: 'text', x: x + 2.6, y: -3.9, text: 'TOP', size: 2.6, weight: 'semibold' },
+		...topMark(template.top, head === '' ? 0 : textWidth(head, NAME, 'semibold') + 2, -5.4),
 	];
 }
 
@@ -163,7 +152,7 @@ function places(
 function circles(template: Template, width: number, figures: Figures): Block[] {
 	if (template.circles.length === 0) return [];
 	const rows = template.circles.map(({ x, y, across }) => ({
-		cells: [across, x, template.height - y].map((n) => figures.length(length(n))),
+		cells: [across, x, template.height - y].map((n) => figures.bench(length(n))),
 	}));
 	const heads = ['Circle, diameter', 'Middle from the left', 'Middle from the lower edge'];
 	const columns = heads.map((head) => ({ head, width: { share: 1 }, align: 'end' as const }));

@@ -24,6 +24,6 @@ export interface Template {
 	readonly circles: readonly StruckCircle[];
 	/** What each kind of line is. */
 	readonly legend: string;
-	/** Up on the page is up in the vehicle. */
-	readonly top: boolean;
+	/** Which way up in the vehicle lies, degrees to the left from the right; null: any way. */
+	readonly top: number | null;
 }

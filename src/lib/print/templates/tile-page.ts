@@ -2,6 +2,7 @@ import { type Mark, type PathMark, clipped, circlePath, line, placed } from '../
 import { type Leaf, pageArea, type Paper } from '../page';
 import { padOf, tileName, type Tiling } from './tile';
 import type { Template } from './template';
+import { TOP_WIDTH, topMark } from './top-mark';
 
 interface TileAt {
 	readonly column: number;
@@ -78,10 +79,16 @@ function cropCorners(tiles: Tiling, margin: number): Mark[] {
 }
 
 function words(template: Template, tiles: Tiling, name: string, margin: number): Mark[] {
-	const y = margin - 1.8;
 	const single = tiles.columns * tiles.rows === 1;
-	const text = `${single ? '' : `${name}  ·  `}${template.name}  ·  ${template.seen}  ·  full size  ·  ${template.legend}`;
-	return [{ kind: 'text', x: margin + 2, y, text, size: 2.8, ink: 'pencil' }];
+	const text = `${single ? '' : `${name}  ·  `}${template.name}  ·  ${template.seen}  ·  full size`;
+	const say = (x: number, y: number, text: string): Mark => ({
+		...{ kind: 'text', x, y, text, size: 2.8, ink: 'pencil' },
+	});
+	return [
+		...topMark(template.top, margin + 2, margin - 2.8),
+		say(margin + 2 + (template.top === null ? 0 : TOP_WIDTH), margin - 1.8, text),
+		say(margin + 2, margin + tiles.height + 3.4, template.legend),
+	];
 }
 
 /** The seams of this tile with their match marks, in the template's own millimetres. */

@@ -14,6 +14,7 @@ export interface Figures {
 	/** An angle in degrees, to a tenth. */
 	angle(degrees: number): string;
 	readonly rounded: boolean;
+	readonly unit: Ruler['unit'];
 }
 
 export function figuresOn(ruler: Ruler): Figures {
@@ -31,6 +32,7 @@ export function figuresOn(ruler: Ruler): Figures {
 		get rounded() {
 			return rounded;
 		},
+		unit: ruler.unit,
 	};
 }
 

@@ -1,6 +1,6 @@
 import type { Progress, Saving } from '../../layout';
 import type { Plan } from '../../plan';
-import type { OutputKind } from '../../print';
+import type { OutputKind, PdfKind, ShownPages } from '../../print';
 
 /** What the page asks of one worker that plans. */
 export interface PlanningWorker {
@@ -25,7 +25,12 @@ export interface Planner extends PlanningWorker {
 export interface Printer {
 	/** Output files of a plan. Rejects with a sentence when a face cannot be fetched. */
 	outputFiles(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<readonly ReadyFile[]>;
+	/** Some pages of a paper as they will be printed, from one on, counted from 0. */
+	shownPages(kind: PdfKind, plan: Plan, from: number, count: number): Answer<ShownPages>;
 }
+
+/** Across the wall of a worker, or in the room itself. */
+type Answer<T> = T | Promise<T>;
 
 export interface Ask {
 	/** Which request this is; a higher one overtakes it. */

@@ -108,12 +108,14 @@ function startHand(start: () => Worker): EndableHand {
 export function startPrinter(start: () => Worker = printWorker): Printer {
 	let worker: Worker | null = null;
 	let remote: Remote<Printer> | null = null;
+	const orFailed = <T>(ask: (printer: Remote<Printer>) => Promise<T>): Promise<T> => {
+		worker ??= start();
+		remote ??= wrap<Printer>(worker);
+		return Promise.race([ask(remote), failed(worker)]);
+	};
 	return {
-		outputFiles(kind, plan, faces) {
-			worker ??= start();
-			remote ??= wrap<Printer>(worker);
-			return Promise.race([remote.outputFiles(kind, plan, faces), failed(worker)]);
-		},
+		outputFiles: (...asked) => orFailed((printer) => printer.outputFiles(...asked)),
+		shownPages: (...asked) => orFailed((printer) => printer.shownPages(...asked)),
 	};
 }
 

@@ -1,7 +1,7 @@
 import type { JobFile, Problem, Path } from '../../job';
 import type { Booking, SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
-import type { OutputKind } from '../../print';
+import type { OutputKind, PdfKind, ShownPages } from '../../print';
 import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
 import type { Store } from '../../store';
 import { changedParts } from './changed-parts';
@@ -195,6 +195,12 @@ export class Desk {
 	/** Output files of the plan in view; none as long as there is no plan. */
 	async outputFiles(kind: OutputKind, faces: FaceUrls): Promise<readonly ReadyFile[]> {
 		return this.plan ? this.#printer.outputFiles(kind, this.plan, faces) : [];
+	}
+
+	/** Some pages of a paper of the plan in view, from one on, counted from 0. */
+	async shownPages(kind: PdfKind, from: number, count: number): Promise<ShownPages> {
+		if (!this.plan) return { of: 0, pages: [] };
+		return this.#printer.shownPages(kind, this.plan, from, count);
 	}
 
 	/**

@@ -9,11 +9,11 @@ export const squareMetres = (area: number): number => area / (TICKS_PER_MM * 100
 /**
  * Common practice, no source: the first and the last fastener sit this far from the end of a seam.
  */
-const FROM_END = mm(50);
+export const SCREW_FROM_END = mm(50);
 
 /** Fasteners along a length at a spacing, never fewer than two. */
 export function along(length: number, spacing: number): number {
-	return Math.max(2, Math.ceil((length - 2 * FROM_END) / spacing) + 1);
+	return Math.max(2, Math.ceil((length - 2 * SCREW_FROM_END) / spacing) + 1);
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Box } from '../../../job';
-import { type Board, type Role, along, screwsOf, type Seam } from '../board';
+import { type Board, type Role, along, SCREW_FROM_END, screwsOf, type Seam } from '../board';
 import type { AssemblyStep } from '../box-plan';
 import type { Inside } from '../inside';
 import { type Length, ticks, TICKS_PER_MM } from '../../../measure';
@@ -156,8 +156,8 @@ function spacingOf(closing: readonly Seam[], box: Box): Length {
 	return ticks(Math.round(Math.max(...each) / TICKS_PER_MM) * TICKS_PER_MM);
 }
 
-/** Distance between fasteners set evenly, the outer ones 50 mm from the ends of the seam. */
+/** Distance between fasteners set evenly from one end of a seam to the other. */
 export function evenSpacing(length: number, wanted: number): number {
-	const free = Math.max(length - 100 * TICKS_PER_MM, 0);
+	const free = Math.max(length - 2 * SCREW_FROM_END, 0);
 	return free / (along(length, wanted) - 1);
 }

@@ -120,10 +120,12 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 			material: f.material,
 			show: c.cloth === null,
 			grooved: c.cloth !== null && f.groove ? perimeter(c.board) : 0,
-			notes:
-				c.cloth === null
+			notes: [
+				coverSize(bench, c),
+				...(c.cloth === null
 					? []
-					: ['Cloth turned under it lifts it off its ledge: trim it in the knife groove'],
+					: ['Cloth turned under it lifts it off its ledge: trim it in the knife groove']),
+			],
 			work: coverWork(f, c),
 		},
 		...c.layers.map((l) => ({
@@ -149,6 +151,12 @@ function coverPieces(bench: Bench, f: Figures): Piece[] {
 			work: magnetWork(c, 'near'),
 		},
 	]);
+}
+
+/** What is checked once it lies in its hole. */
+function coverSize(bench: Bench, { finished, gap }: Figures['covers'][number]): string {
+	const { length, width } = bounds(finished);
+	return `Finished ${say(bench, length)} × ${say(bench, width)}, gap ${say(bench, gap)} all round`;
 }
 
 function ringPieces(bench: Bench, f: Figures): Piece[] {

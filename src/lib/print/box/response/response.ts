@@ -1,7 +1,15 @@
 import type { BoxFigures, ResponseFigures, ResponsePoint } from '../../../design';
 import type { Ruler } from '../../../measure';
 import type { Drawing } from '../../drawing';
-import { type Block, drawingBlock, type Row, space, subheading, table, sentence } from '../../page';
+import {
+	type Block,
+	type Cell,
+	drawingBlock,
+	space,
+	subheading,
+	table,
+	sentence,
+} from '../../page';
 import { responseColumns } from '../../wording';
 import { responseDrawing } from './curves';
 
@@ -22,26 +30,33 @@ export function responseBlocks(
 ): Block[] {
 	return box.responses.flatMap((response) => {
 		const drawing = responseDrawing(titled(name, response, box), response, ruler);
-		const columns = responseColumns(response, ruler);
-		const row = (p: ResponsePoint): Row => ({ cells: columns.map((c) => c.text(p)) });
 		return [
 			space(4),
 			subheading(drawing.title, width),
 			drawingBlock(drawing, width, Infinity),
 			...sentence(response.says, width),
 			space(2),
-			...table(
-				{
-					columns: columns.map((c) => ({
-						head: c.head,
-						width: { share: 1 },
-						align: 'end' as const,
-					})),
-					rows: response.thirds.map(row),
-					size: 2.9,
-				},
-				width * 0.8,
-			),
+			...figuresTable(response, width, ruler),
 		];
 	});
+}
+
+/** The lower half of the frequencies beside the upper one. */
+function figuresTable(response: ResponseFigures, width: number, ruler: Ruler): Block[] {
+	const columns = responseColumns(response, ruler);
+	const { thirds } = response;
+	const half = Math.ceil(thirds.length / 2);
+	const cells = (p: ResponsePoint | undefined): Cell[] =>
+		columns.map((c) => (p === undefined ? '' : c.text(p)));
+	const heads = columns.map(({ head }) => ({ head, width: { share: 1 }, align: 'end' as const }));
+	return table(
+		{
+			columns: [...heads, { head: '', width: 4 }, ...heads],
+			rows: thirds.slice(0, half).map((p, i) => ({
+				cells: [...cells(p), '', ...cells(thirds[half + i])],
+			})),
+			size: 2.9,
+		},
+		width,
+	);
 }

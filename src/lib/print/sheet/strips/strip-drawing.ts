@@ -1,7 +1,7 @@
 import { type Rect, rectHolds } from '../../../geometry';
 import { nth, toMm, type Ruler } from '../../../measure';
 import { type Figures, type SheetAt, rackLabels } from '../../wording';
-import { scaleText } from '../../marks';
+import { scaleText, standardScale } from '../../marks';
 import {
 	type Drawing,
 	type Mark,
@@ -20,10 +20,6 @@ import { corners, laidOut, rectSteps, wasteRects } from '../laid-out';
 import type { CutGroup } from './cut-groups';
 import { sizesOfCuts } from './strip-sizes';
 import { stripLayout, type StripLayout } from './turned-layout';
-
-/** Scales of ISO 5455; for inches the divisions of their rulers. */
-const METRIC = [1, 2, 5, 10, 20, 50, 100];
-const INCHES = [1, 2, 4, 8, 16, 32, 64, 128];
 
 /** Names of the edges stand beyond the flags of the cuts. */
 const EDGE_NAME = 2.5;
@@ -123,9 +119,7 @@ function clearOf(cuts: readonly Mark[], marks: readonly Mark[]): Mark[] {
 function viewOf(strip: StripLayout, room: Room, ruler: Ruler): { view: View; scale: number } {
 	const wide = (room.width - 2 * MARGIN) / toMm(strip.length);
 	const tall = (room.height - MARGIN - DIMENSION - LEGEND - 2) / toMm(strip.width);
-	const most = Math.min(wide, tall);
-	const scales = ruler.unit === 'in' ? INCHES : METRIC;
-	const scale = 1 / (scales.find((n) => 1 / n <= most) ?? 1 / most);
+	const scale = standardScale(Math.min(wide, tall), ruler.unit);
 	return { view: { x: MARGIN, y: MARGIN + toMm(strip.width) * scale, scale }, scale };
 }
 

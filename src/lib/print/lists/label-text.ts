@@ -1,0 +1,172 @@
+import type { Part } from '../../design';
+import { clothName, materialName, materialOf } from '../../job';
+import { printAngle } from '../../measure';
+import type { Plan } from '../../plan';
+import { qrCode, type QrCode } from '../drawing';
+import { type Figures, partFacesText, rackLabels } from '../wording';
+import { ownerName } from './parts-pages';
+
+/** What stands on one label. */
+export interface LabelText {
+	readonly mark: string;
+	/** '1 of 2', for one of several alike. */
+	readonly nth: string;
+	readonly name: string;
+	/** What else is said, what matters most first. */
+	readonly says: readonly string[];
+	/** One thing of one job, in its QR code and in words under it. */
+	readonly code: string;
+	readonly qr: QrCode;
+}
+
+/** A label for each piece of board, each blank of cloth and each offcut, in that order. */
+export function labelTexts(plan: Plan, figures: Figures): LabelText[] {
+	return [
+		...partLabels(plan, figures),
+		...blankLabels(plan, figures),
+		...offcutsToLabel(plan, figures),
+	];
+}
+
+function partLabels(plan: Plan, figures: Figures): LabelText[] {
+	const codes = codesOf(plan, plan.parts);
+	return plan.parts.flatMap((part) => {
+		const code = codes.get(part.id) ?? part.id;
+		const qr = qrCode(code);
+		return [...Array(part.count).keys()].map((copy) => ({
+			mark: part.label,
+			nth: part.count > 1 ? `${copy + 1} of ${part.count}` : '',
+			name: part.name,
+			says: labelSays(plan, part, figures),
+			code,
+			qr,
+		}));
+	});
+}
+
+/** A label for the back of each blank, which may bear the mark of the board it covers. */
+function blankLabels(plan: Plan, figures: Figures): LabelText[] {
+	const codes = codesOf(plan, plan.blanks);
+	return plan.blanks.flatMap((blank) => {
+		const code = `${codes.get(blank.id) ?? blank.id}-cloth`;
+		const qr = qrCode(code);
+		return [...Array(blank.count).keys()].map((copy) => ({
+			mark: blank.label,
+			nth: blank.count > 1 ? `${copy + 1} of ${blank.count}` : '',
+			name: `Cloth: ${blank.name}`,
+			says: [
+				figures.size(blank.length, blank.width),
+				clothName(plan.job, blank.cloth),
+				`covers ${blank.covers}`,
+				'on its back',
+				jobText(plan),
+			],
+			code,
+			qr,
+		}));
+	});
+}
+
+/** '0142-B1': job and mark; where two of them carry one mark, their ids. */
+function codesOf(
+	plan: Plan,
+	things: readonly Pick<Part, 'id' | 'label'>[],
+): ReadonlyMap<string, string> {
+	const marks = things.map((p) => p.label);
+	const once = new Set(marks.filter((m) => marks.indexOf(m) === marks.lastIndexOf(m)));
+	return new Map(things.map(({ id, label }) => [id, codeIn(plan, once.has(label) ? label : id)]));
+}
+
+/** Of this job: by its number, or its name where it has none. */
+function codeIn({ job }: Plan, mark: string): string {
+	return [job.number === '' ? job.name : job.number, mark].filter((t) => t !== '').join('-');
+}
+
+/** The name of an offcut begins with the job's number, where it has one that is short enough. */
+function offcutCode(plan: Plan, mark: string): string {
+	const { number } = plan.job;
+	return number !== '' && mark.startsWith(number.trim()) ? mark : codeIn(plan, mark);
+}
+
+/**
+ * Labels for what goes back to the rack; the offcuts of a sheet that is cut already carry theirs.
+ */
+function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
+	return plan.boards
+		.filter((boards) => boards.faults.length === 0)
+		.flatMap((boards) =>
+			boards.answer.layouts.flatMap((layout, index) => {
+				if (boards.sources[index]?.cut === true) return [];
+				const labels = rackLabels({ plan, boards, index });
+				return layout.offcuts.flatMap((offcut, i): LabelText[] => {
+					const mark = labels[i];
+					if (mark === undefined) return [];
+					const material = materialOf(plan.job, boards.material);
+					const says = [
+						figures.size(offcut.length, offcut.width),
+						materialText(plan, boards.material, material?.measured, figures),
+						material?.grain === true ? grainText(offcut.length, figures) : '',
+						`off sheet ${index + 1}`,
+						jobText(plan),
+					].filter((t) => t !== '');
+					const code = offcutCode(plan, mark);
+					return [{ mark, nth: '', name: 'Offcut: rack it', says, code, qr: qrCode(code) }];
+				});
+			}),
+		);
+}
+
+function labelSays(plan: Plan, part: Part, figures: Figures): string[] {
+	const size = figures.size(part.length, part.width);
+	const what = part.shift ? 'blank ' : part.short ? 'LONG face ' : '';
+	return [
+		`${what}${size}`,
+		...partFacesText(part, figures).split(', '),
+		bevelsText(part, plan.job.shop.ruler.decimal),
+		materialText(plan, part.material, part.thickness, figures),
+		part.grain === 'length' ? grainText(part.length, figures) : '',
+		part.show ? `● show face: ${part.face}` : '',
+		handOf(plan, part),
+		ownerName(plan, part.owner),
+		jobText(plan),
+	].filter((t) => t !== '');
+}
+
+function materialText(
+	plan: Plan,
+	id: string,
+	thickness: number | undefined,
+	figures: Figures,
+): string {
+	const name = materialName(plan.job, id);
+	return thickness === undefined ? name : `${name}, ${figures.length(thickness)}`;
+}
+
+const grainText = (along: number, figures: Figures): string =>
+	`grain along ${figures.bench(along)}`;
+
+/** Of a panel that is one of a pair. */
+function handOf({ panels }: Plan, { owner, id }: Part): string {
+	const detail = panels.find((p) => p.id === owner)?.detail;
+	if (!detail || detail.hand === null) return '';
+	const right = detail.both ? id.endsWith('-R') : detail.hand === 'R';
+	return right ? 'RIGHT (R)' : 'LEFT (L)';
+}
+
+const jobText = ({ job }: Plan): string => [job.number, job.name].filter((t) => t !== '').join(' ');
+
+const BEVELS = 'bevels ';
+
+/**
+ * All bevels in as few words as a label holds: those of one tilt together, each edge by its letter
+ * or, where none meets it, by its side.
+ */
+export function bevelsText(part: Pick<Part, 'bevels'>, decimal: '.' | ','): string {
+	const edges = new Map<string, string[]>();
+	for (const { edge, side, tilt } of part.bevels) {
+		const by = printAngle(tilt, decimal);
+		edges.set(by, [...(edges.get(by) ?? []), edge === '' ? side : edge]);
+	}
+	const all = [...edges].map(([by, at]) => `${at.join(' ')} ${by}`);
+	return all.length === 0 ? '' : `${BEVELS}${all.join(', ')}`;
+}

@@ -1,0 +1,27 @@
+import { expect, it } from 'vitest';
+import { plan } from '../../../src/lib/plan';
+import { printPack } from '../../../src/lib/print/pack';
+import { sample } from '../../plan/samples';
+import { wordsOn } from '../words-on';
+
+const made = await plan(sample('camper-bench.json'), { effort: 20, seed: 1 });
+const said = printPack(made)
+	.map((page) => wordsOn(page.marks).join(' '))
+	.join(' ');
+
+it('a hole for a clip is not drilled through', () => {
+	expect(made.panels.some((p) => p.detail?.fixings?.kind === 'clips')).toBe(true);
+	expect(said).toMatch(
+		/Holes \d+ to \d+ clips: \d+\s×\sØ\s[\d.]+, as deep as the clip reaches, not/,
+	);
+});
+
+it('a cover is told its finished size and its gap', () => {
+	const covers = made.panels.flatMap((p) => p.detail?.covers ?? []);
+	expect(covers.length).toBeGreaterThan(0);
+	expect(said).toMatch(/Finished [\d.]+ mm × [\d.]+ mm, gap [\d.]+ mm all round/);
+});
+
+it('the screws of a seam have their places', () => {
+	expect(said).toContain('Screws: the outer two 50 from the ends of their seam');
+});
