@@ -37,7 +37,8 @@ export default defineConfig({
 			},
 			{
 				extends: true,
-				// These put a database, a clock, workers or a disk in the place of the process's own.
+				// These put a database, a clock, workers or a disk in the place of the process's
+				// own.
 				test: { name: 'of their own', include: [...OF_THEIR_OWN], isolate: true },
 			},
 		],

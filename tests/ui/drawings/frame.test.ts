@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
-	type Frame,
-	middleOf,
+	type Excerpt,
+	midOf,
 	nearer,
 	NEAREST,
 	nearness,
@@ -17,12 +17,12 @@ const share = fc.double({ min: 0, max: 1, noNaN: true });
 /** Frames that looking nearer and sliding lead to. */
 const frames = fc
 	.tuple(fc.double({ min: 1, max: NEAREST, noNaN: true }), share, share)
-	.map(([times, x, y]): Frame => {
-		const near = nearer(whole, whole, times, middleOf(whole));
+	.map(([times, x, y]): Excerpt => {
+		const near = nearer(whole, whole, times, midOf(whole));
 		return slid(near, whole, { x: (x - 0.5) * 400, y: (y - 0.5) * 400 });
 	});
 
-const isInside = (f: Frame): boolean =>
+const isInside = (f: Excerpt): boolean =>
 	f.x >= -1e-9 &&
 	f.y >= -1e-9 &&
 	f.x + f.width <= whole.width + 1e-9 &&
@@ -68,7 +68,7 @@ test('coming nearer, the spot under the hand stays under it', () => {
 test('as far away as it goes, all of it is seen', () => {
 	fc.assert(
 		fc.property(frames, (f) => {
-			const all = nearer(f, whole, 1 / NEAREST, middleOf(f));
+			const all = nearer(f, whole, 1 / NEAREST, midOf(f));
 			expect(all.x).toBeCloseTo(0, 9);
 			expect(all.y).toBeCloseTo(0, 9);
 			expect(all.width).toBeCloseTo(180, 9);

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { type BoxBoard, designAll } from '../../../src/lib/design';
 import { area } from '../../../src/lib/geometry';
 import { placesIn, readJob } from '../../../src/lib/job';
-import { meshOf, solidOfBox, solidOfPanel, type Solids } from '../../../src/lib/ui/solid';
+import { meshOf } from '../../../src/lib/ui/solid/mesh';
+import { solidOfBox, solidOfPanel, type Solids } from '../../../src/lib/ui/solid/solid-of';
 import { samples } from '../../plan/samples';
 
 /*

@@ -94,8 +94,8 @@ function solidView(
 }
 
 /**
- * Where a board goes when they are drawn apart, ticks. Walls move outward; what stands inside moves away
- * from the middle a little, so that it shows.
+ * Where a board goes when they are drawn apart, ticks. Walls move outward; what stands inside moves
+ * away from the middle a little, so that it shows.
  */
 export function movedApart(b: BoxBoard, centre: Point3, reach: number): Point3 {
 	const n = b.frame.n;

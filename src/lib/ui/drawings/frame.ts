@@ -1,5 +1,5 @@
 /** The part of a drawing that is seen, in its own millimetres. */
-export interface Frame {
+export interface Excerpt {
 	readonly x: number;
 	readonly y: number;
 	readonly width: number;
@@ -16,7 +16,7 @@ interface Spot {
 export const NEAREST = 24;
 
 /** All of a drawing. */
-export const wholeOf = (drawing: { readonly width: number; readonly height: number }): Frame => ({
+export const wholeOf = (drawing: { readonly width: number; readonly height: number }): Excerpt => ({
 	x: 0,
 	y: 0,
 	width: drawing.width,
@@ -24,13 +24,13 @@ export const wholeOf = (drawing: { readonly width: number; readonly height: numb
 });
 
 /** How many times larger than in the whole drawing things are seen. */
-export const nearness = (frame: Frame, whole: Frame): number => whole.width / frame.width;
+export const nearness = (frame: Excerpt, whole: Excerpt): number => whole.width / frame.width;
 
 /**
  * The frame so many times nearer (below 1: farther), the spot staying where it is seen. Never
  * farther than the whole drawing, never past its edges.
  */
-export function nearer(frame: Frame, whole: Frame, times: number, at: Spot): Frame {
+export function nearer(frame: Excerpt, whole: Excerpt, times: number, at: Spot): Excerpt {
 	const to = Math.min(Math.max(nearness(frame, whole) * times, 1), NEAREST);
 	const [width, height] = [whole.width / to, whole.height / to];
 	const x = at.x - ((at.x - frame.x) / frame.width) * width;
@@ -39,11 +39,11 @@ export function nearer(frame: Frame, whole: Frame, times: number, at: Spot): Fra
 }
 
 /** The frame moved over the drawing, as far as there is drawing. */
-export function slid(frame: Frame, whole: Frame, by: Spot): Frame {
+export function slid(frame: Excerpt, whole: Excerpt, by: Spot): Excerpt {
 	return within({ ...frame, x: frame.x + by.x, y: frame.y + by.y }, whole);
 }
 
-function within(frame: Frame, whole: Frame): Frame {
+function within(frame: Excerpt, whole: Excerpt): Excerpt {
 	const clamp = (at: number, size: number, all: number): number =>
 		Math.min(Math.max(at, 0), Math.max(0, all - size));
 	return {
@@ -53,4 +53,4 @@ function within(frame: Frame, whole: Frame): Frame {
 	};
 }
 
-export const middleOf = (f: Frame): Spot => ({ x: f.x + f.width / 2, y: f.y + f.height / 2 });
+export const midOf = (f: Excerpt): Spot => ({ x: f.x + f.width / 2, y: f.y + f.height / 2 });

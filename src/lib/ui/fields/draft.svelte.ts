@@ -44,7 +44,10 @@ export class Draft {
 		this.#desk.type(path, stored, label);
 	}
 
-	/** The field was left: it shows what the file holds, and what is typed next is a step of its own. */
+	/**
+	 * The field was left: it shows what the file holds, and what is typed next is a step of its
+	 * own.
+	 */
 	leave(): void {
 		this.#held = null;
 		this.#desk.settle();

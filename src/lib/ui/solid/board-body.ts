@@ -4,12 +4,12 @@ import { nth, around } from '../../measure';
 import {
 	type Body,
 	chorded,
-	corners,
+	sharpCorners,
 	type Facet,
 	facet,
 	inMm,
 	lineOutside,
-	type Plane,
+	type Raise,
 	ringInside,
 	turnedOver,
 	walls,
@@ -80,7 +80,7 @@ function holesOf(b: BoxBoard): Holes {
 
 /** Places in the drawing of the board's outside, so many ticks over it. */
 const planeOf =
-	(b: BoxBoard): Plane =>
+	(b: BoxBoard): Raise =>
 	(p, height) =>
 		inMm(add3(pointOnBoard(b, p), scale3(b.frame.n, height)));
 
@@ -191,7 +191,7 @@ function holeLines(b: BoxBoard, holes: Holes): Point3[][] {
 	const round = (outline: Outline, heights: readonly number[]): Point3[][] =>
 		ringInside(outline, [b.outside]).flatMap((line) => [
 			...heights.map((h) => line.map((p) => plane(p, h))),
-			...corners(outline).map((p) => heights.map((h) => plane(p, h))),
+			...sharpCorners(outline).map((p) => heights.map((h) => plane(p, h))),
 		]);
 	return [
 		...holes.through.flatMap((h) => round(h.outline, [h.low, h.high])),

@@ -36,7 +36,7 @@ export interface Body {
 }
 
 /** A plane of drawing in the room: `at(p, h)` is the place of p, h ticks over the plane, in mm. */
-export type Plane = (p: Point, height: number) => Point3;
+export type Raise = (p: Point, height: number) => Point3;
 
 /** Chords of an arc leave it by no more than this, ticks. */
 const FLAT = mm(0.25);
@@ -57,7 +57,7 @@ export interface Prism {
 }
 
 /** The surface of a prism, and its edges. */
-export function prism(p: Prism, plane: Plane): Pick<Body, 'facets' | 'lines'> {
+export function prism(p: Prism, plane: Raise): Pick<Body, 'facets' | 'lines'> {
 	const { low, high } = p;
 	const [tone, side] = [p.tone ?? 'face', p.side ?? 'edge'];
 	const regions = without([p.outline], p.holes, FLAT);
@@ -73,7 +73,7 @@ export function prism(p: Prism, plane: Plane): Pick<Body, 'facets' | 'lines'> {
 		lines: rings.flatMap((ring) => [
 			closed(ring).map((q) => plane(q, high)),
 			closed(ring).map((q) => plane(q, low)),
-			...corners(ring).map((q) => [plane(q, low), plane(q, high)]),
+			...sharpCorners(ring).map((q) => [plane(q, low), plane(q, high)]),
 		]),
 	};
 }
@@ -96,7 +96,7 @@ export function turnedOver(f: Facet): Facet {
 /** Upright walls under a line of drawing; what they close in lies to the left of the line. */
 export function walls(
 	line: readonly Point[],
-	plane: Plane,
+	plane: Raise,
 	low: number,
 	high: number,
 	tone: Tone,
@@ -123,7 +123,7 @@ export const lineOutside = (line: readonly Point[], of: readonly Outline[]): Poi
 	of.length === 0 ? [[...line]] : linesOutside([line], of);
 
 /** Where a ring turns sharply: an edge shows there, along an arc none does. */
-export function corners(ring: readonly Point[]): Point[] {
+export function sharpCorners(ring: readonly Point[]): Point[] {
 	return ring.filter((p, i) => {
 		const [a, b] = [around(ring, i - 1), around(ring, i + 1)];
 		const into = Math.atan2(p.y - a.y, p.x - a.x);
@@ -142,9 +142,9 @@ export const inMm = (p: Point3): Point3 => scale3(p, 1 / TICKS_PER_MM);
 export const NOWHERE: Point3 = { x: 0, y: 0, z: 0 };
 
 /** A plane of a panel: it stands upright, its front towards the viewer. */
-export const UPRIGHT: Plane = (p, height) => inMm({ x: p.x, y: -height, z: p.y });
+export const UPRIGHT: Raise = (p, height) => inMm({ x: p.x, y: -height, z: p.y });
 
 /** A plane through `at` along `u` and `v`, heights along `n`; ticks. */
-export function planeAlong(at: Point3, u: Point3, v: Point3, n: Point3): Plane {
+export function planeAlong(at: Point3, u: Point3, v: Point3, n: Point3): Raise {
 	return (p, h) => inMm(add3(at, add3(scale3(u, p.x), add3(scale3(v, p.y), scale3(n, h)))));
 }

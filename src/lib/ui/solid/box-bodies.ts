@@ -5,7 +5,7 @@ import { type Box, clothOnFace, type Driver, type Radiator } from '../../job';
 import { mm, nth } from '../../measure';
 import { movedApart } from '../../print';
 import { boardBody } from './board-body';
-import { type Body, chorded, inMm, planeAlong, type Plane, prism } from './body';
+import { type Body, chorded, inMm, planeAlong, type Raise, prism } from './body';
 import { cone } from './cone';
 
 /** Everything of a box that is seen: its boards, and what is mounted on them and in them. */
@@ -109,7 +109,7 @@ function frameShape(
 	d: Driver | Radiator,
 	at: { readonly x: number; readonly y: number },
 	cut: number,
-	plane: Plane,
+	plane: Raise,
 ): Pick<Body, 'facets' | 'lines'> {
 	const magnet = 'magnet' in d && d.magnet !== undefined ? Math.min(d.magnet, cut) : cut * 0.55;
 	const high =
@@ -213,7 +213,9 @@ const AXES = [
 	[X, Y, Z],
 ] as const;
 
-/** The datum places inside are counted from: the inside of the left end, the front and the bottom. */
+/**
+ * The datum places inside are counted from: the inside of the left end, the front and the bottom.
+ */
 function insideLow(figures: BoxFigures): Point3 {
 	const least = (key: string, axis: 'x' | 'y' | 'z'): number => {
 		const board = figures.boards.find((b) => b.key === key);
@@ -224,6 +226,6 @@ function insideLow(figures: BoxFigures): Point3 {
 
 /** The plane of a board's outside face, moved out by so much. */
 const planeOf =
-	(b: BoxBoard, out: number): Plane =>
+	(b: BoxBoard, out: number): Raise =>
 	(p, height) =>
 		inMm(add3(pointOnBoard(b, p), scale3(b.frame.n, height + out)));

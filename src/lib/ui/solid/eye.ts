@@ -1,5 +1,4 @@
-import { type OrthographicCamera, Spherical, Vector3 } from 'three';
-import type { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import { type OrbitControls, type OrthographicCamera, Spherical, Vector3 } from './three';
 import { add3, type Point3, scale3 } from '../../design';
 import type { Body } from './body';
 

@@ -1,3 +1,1 @@
-export { meshOf } from './mesh';
-export { solidOfBox, solidOfPanel, type Solids } from './solid-of';
-export { default as SolidView } from './SolidView.svelte';
+export { default as SolidStage } from './SolidStage.svelte';

@@ -1,4 +1,4 @@
-import { Color, SRGBColorSpace } from 'three';
+import { Color, SRGBColorSpace } from './three';
 import type { Point3 } from '../../design';
 import type { Tone } from './body';
 

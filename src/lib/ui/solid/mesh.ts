@@ -1,4 +1,4 @@
-import { ShapeUtils, Vector2 } from 'three';
+import { ShapeUtils, Vector2 } from './three';
 import type { Point3 } from '../../design';
 import { around } from '../../measure';
 import type { Body, Facet, Tone } from './body';

@@ -204,7 +204,9 @@ export function measureOf(side: Side, { at }: DrawnBox): Measure {
 	return { label, from, to, off, row: side.row ?? 0, value, path };
 }
 
-/** The edge that a dimension moves, as something to take hold of; none where it follows from others. */
+/**
+ * The edge that a dimension moves, as something to take hold of; none where it follows from others.
+ */
 export function gripOf(side: Side, drawn: DrawnBox): Grip[] {
 	const { field, edge, from, to } = side;
 	if (!field || !edge || isSolved(drawn.box, field)) return [];

@@ -19,8 +19,8 @@ export function markOf({ unit }: Ruler): number {
 }
 
 /**
- * The fields of a grip that was moved by so many ticks to the right and up: each at the nearest mark
- * of the ruler, written as it would be typed. A direction it was not moved in stays as it is.
+ * The fields of a grip that was moved by so many ticks to the right and up: each at the nearest
+ * mark of the ruler, written as it would be typed. A direction it was not moved in stays as it is.
  */
 export function draggedBy(
 	moves: readonly Move[],

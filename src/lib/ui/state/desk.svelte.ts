@@ -126,7 +126,9 @@ export class Desk {
 	type(path: Path, value: unknown, what: string): void {
 		this.#change((file) => put(file, path, value), what, pathKey(path));
 	}
-	/** Fields that move together while something is dragged: one step of undo until it is let go. */
+	/**
+	 * Fields that move together while something is dragged: one step of undo until it is let go.
+	 */
 	drag(all: readonly { readonly path: Path; readonly value: unknown }[], what: string): void {
 		const run = all.map(({ path }) => pathKey(path)).join();
 		this.#change(

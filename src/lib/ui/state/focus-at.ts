@@ -9,7 +9,8 @@ const APART = 50;
 
 /**
  * Puts the keyboard into the field at this place of the job, once it is there; what it is folded
- * away in is unfolded. After a second the nearest thing round it will do. False where there is none.
+ * away in is unfolded. After a second the nearest thing round it will do. False where there is
+ * none.
  */
 export async function focusAt(path: Path): Promise<boolean> {
 	for (let tries = 0; tries < TRIES; tries++) {

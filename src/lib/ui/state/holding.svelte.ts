@@ -22,7 +22,9 @@ export class Holding {
 	field = $state.raw<InHand | null>(null);
 	/** What is lit: the field while it has the keyboard, or a thing picked on the drawing. */
 	path = $state.raw<Path | null>(null);
-	/** The last of those: what belongs to it stays on the drawing while the keyboard is elsewhere. */
+	/**
+	 * The last of those: what belongs to it stays on the drawing while the keyboard is elsewhere.
+	 */
 	#near = $state.raw<Path | null>(null);
 	/**
 	 * Id of the part in hand, picked on a solid, on a sheet or in a list: it is lit on all of them.
