@@ -26,12 +26,13 @@ const marks = (page: Page): Promise<number> => page.locator('.stage svg path').c
 
 /** Empties each of these fields in turn and takes it back; what they are called when one jumped. */
 async function retyped(page: Page, selector: string): Promise<number> {
-	const n = await page.locator(selector).count();
+	const names = await page
+		.locator(selector)
+		.evaluateAll((all) => all.map((f) => (f as HTMLElement).dataset['measure'] ?? f.id));
 	let tried = 0;
-	for (let i = 0; i < n; i++) {
-		const one = page.locator(selector).nth(i);
+	for (const name of names) {
+		const one = page.locator(`input[data-measure="${name}"], input[id="${name}"]`);
 		if (!(await one.isVisible()) || !(await one.isEditable())) continue;
-		const name = (await one.getAttribute('data-measure')) ?? (await one.getAttribute('id')) ?? '';
 		const was = await one.inputValue();
 		await one.focus();
 		const drawn = await marks(page);
@@ -66,7 +67,7 @@ for (const thing of THINGS) {
 			const group = page.locator(`[data-group="${key}"]`);
 			if ((await group.getAttribute('open')) === null)
 				await group.locator('summary').first().click();
-			await expect(group.locator('.inside')).toBeVisible();
+			await expect(group.locator('.inside').first()).toBeVisible();
 			await page.waitForTimeout(100);
 			await group.evaluate((g) => {
 				for (const fold of g.querySelectorAll('details')) fold.open = true;

@@ -80,7 +80,7 @@ export function measure(page: Page, place: string): Locator {
 }
 
 /** Opens a page of the planner, whole, with its plan made. */
-export async function open(page: Page, address = './'): Promise<void> {
+export async function open(page: Page, address = './#build'): Promise<void> {
 	await page.goto(address);
 	await planned(page);
 	const place = address.replace(/^(\.\/)?#?/, '').replace(/\/.*$/, '');

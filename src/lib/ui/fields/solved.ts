@@ -1,3 +1,4 @@
+import type { BoxFigures } from '../../design';
 import type { Box, BoxShape, Path } from '../../job';
 import { valueAt } from '../../job';
 import { type Length, snap } from '../../measure';
@@ -23,17 +24,31 @@ export function isSolved({ target, shape }: Box, field: Path): boolean {
 	return field.length === 1 && field[0] === solve;
 }
 
-/** What the plan in view has worked out for the field at this place; null for one that is typed. */
+/** Boxes as they last could be planned, for while a figure of one is typed anew. */
+const lastPlanned = new Map<string, { readonly box: Box; readonly solved: Solved | null }>();
+
+/**
+ * What was worked out for the field at this place when its box last could be planned; null for one
+ * that is typed.
+ */
 export function solvedAt(desk: Desk, path: Path): SolvedSize | null {
 	const [list, index, part, ...field] = path;
 	if (list !== 'boxes' || part !== 'shape' || index === undefined) return null;
 	const id = valueAt(desk.file, [list, index, 'id']);
 	const box = desk.plan?.job.boxes.find((b) => b.id === id);
-	const solved = desk.plan?.boxes.find((b) => b.id === id)?.figures?.solved;
-	if (!box || !solved || !isSolved(box, field)) return null;
-	if (valueAt(desk.file, [list, index, 'target', 'solve']) !== solved.dimension) return null;
-	return { value: valueOf(box.shape, field, solved.rounded), wanted: solved.wanted };
+	const figures = desk.plan?.boxes.find((b) => b.id === id)?.figures;
+	const key = `${desk.id}/${String(id)}`;
+	if (box && figures) lastPlanned.set(key, { box, solved: figures.solved });
+	const known = lastPlanned.get(key);
+	if (!known?.solved || !isSolved(known.box, field)) return null;
+	if (valueAt(desk.file, [list, index, 'target', 'solve']) !== known.solved.dimension) return null;
+	return {
+		value: valueOf(known.box.shape, field, known.solved.rounded),
+		wanted: known.solved.wanted,
+	};
 }
+
+type Solved = NonNullable<BoxFigures['solved']>;
 
 /** Both depths of a slanted box, and both mouths of a tapered one, move alike. */
 function valueOf(shape: BoxShape, field: Path, rounded: Length): Length {

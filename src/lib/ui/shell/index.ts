@@ -6,3 +6,4 @@ export { liveFigures } from './figures';
 export { NewVersion } from './new-version.svelte';
 export { partsOfPage } from './page-parts';
 export { showPull } from './pull';
+export { askedByKey } from './keys';

@@ -12,6 +12,6 @@ export {
 	newId,
 	openingOfRecord,
 } from './opening';
-export { listAt, pathKey, put, startsWith } from './path';
+export { insert, listAt, pathKey, put, startsWith } from './path';
 export { rulerOf } from './ruler';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

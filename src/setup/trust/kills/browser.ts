@@ -93,7 +93,7 @@ async function standing(folder: string, address: string): Promise<number> {
 }
 
 async function toForm(page: Page, address: string): Promise<void> {
-	await page.goto(address);
+	await page.goto(`${address}#build`);
 	// The names that the TypeScript runner gives to functions mean nothing in a page.
 	await page.evaluate('globalThis.__name = (made) => made');
 	await page.waitForSelector(FIELD, { state: 'attached', timeout: PATIENCE });

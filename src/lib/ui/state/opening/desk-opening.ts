@@ -17,6 +17,8 @@ export interface DeskOpening {
 	readonly notice?: string;
 	/** It stands in for a job that cannot be had: nothing of it is kept until it is changed. */
 	readonly standsIn?: boolean;
+	/** Nothing was ever opened in this browser before. */
+	readonly isFirst?: boolean;
 }
 
 /** What a record opens; null for one that is torn. */

@@ -25,7 +25,8 @@ export async function firstJob(
 	patience = PATIENCE,
 ): Promise<DeskOpening> {
 	try {
-		return (await soon(patience, keptOrLeft(store, left))) ?? (await newFromSample(first()));
+		const known = await soon(patience, keptOrLeft(store, left));
+		return known ?? { ...(await newFromSample(first())), isFirst: true };
 	} catch (error) {
 		const notice = error === TOO_SLOW ? SLOW : REFUSED;
 		if (left) return { ...leftAlone(left, error === TOO_SLOW), notice };
