@@ -2,7 +2,13 @@ import type { JobFile } from '../../src/lib/job/job';
 import { plan, type Plan } from '../../src/lib/plan';
 import { labelPages } from '../../src/lib/print/lists';
 import { plainFiles } from '../../src/lib/print/output-files';
-import { costPack, printPack, quotePack, templatePages } from '../../src/lib/print/pack';
+import {
+	costPack,
+	counterPack,
+	printPack,
+	quotePack,
+	templatePages,
+} from '../../src/lib/print/pack';
 import { changed, type Change } from './changes';
 
 /* What a changed job brings: another plan, a word about it, or neither. */
@@ -37,7 +43,9 @@ export async function seen(file: unknown): Promise<Seen> {
 
 function printedOf(made: Plan): string {
 	const files = [...plainFiles('order', made), ...plainFiles('cutting-list', made)];
-	const packs = [printPack, templatePages, quotePack, costPack].map((pack) => pack(made));
+	const packs = [printPack, templatePages, quotePack, costPack, counterPack].map((pack) =>
+		pack(made),
+	);
 	return JSON.stringify([packs, labelPages(made), files]);
 }
 

@@ -300,6 +300,10 @@ export const CASES: Readonly<Record<string, Case>> = {
 			given: (f) => ofShop(f, (s) => (s.adhesive = { way: 'brushed', open: 5 })),
 		},
 	},
+	'shop.priceAge': {
+		idle: { job: 'Cabinet', value: 200 },
+		counts: { value: 1 },
+	},
 	'shop.router.useHoles': {
 		idle: { job: 'Cabinet', value: true },
 		counts: { job: 'Routed', value: false },

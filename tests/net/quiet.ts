@@ -24,6 +24,7 @@ export const WORDS: Readonly<Record<string, string>> = {
 	'panels[].devices[].note': 'Equipment board',
 	'pinned[].offcuts[].label': 'Half cut',
 	'stock.rolls[].lot': 'Trim panel',
+	'stock.suppliers[].contact': 'Cabinet',
 	'stock.rolls[].width': 'Trim panel',
 };
 
@@ -82,6 +83,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'panels[].zones[].outline.turn': 'a whole turn is none',
 	'shop.adhesive.open': 'small enough to be glued in one go',
 	'shop.adhesive.way': 'no open time is given that it would be checked against',
+	'shop.priceAge': 'no price is older',
 	'shop.router.useHoles': 'no hole holds a part',
 	'shop.ruler.fraction': 'only inches have fractions',
 	'shop.saw': 'the first saw is the one that was named',

@@ -1,2 +1,2 @@
 export { estimate } from './estimate';
-export type { Order, OrderLine, Quote } from './types';
+export type { Order, OrderLine, Quote, SupplierOrder } from './types';

@@ -1,7 +1,7 @@
 export { boardDrawings, boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
-export { ownerName } from './lists';
+export { orderGroups, ownerName } from './lists';
 export { isPdf, machineZip, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';
 export { panelDrawings, panelViews, pieceDrawings } from './panel';
@@ -26,6 +26,7 @@ export {
 	gravityText,
 	HELD_BY,
 	leansAlike,
+	moreText,
 	packetText,
 	pairTexts,
 	partFacesText,

@@ -6,6 +6,7 @@ import type { Page } from './drawing';
 import {
 	cautionPages,
 	costPages,
+	counterPages,
 	fetchPages,
 	orderPages,
 	partsPages,
@@ -27,8 +28,8 @@ import { blankTemplate, partTemplate, templateOf, templatesOf } from './template
 import { roundedNote, rulerName } from './wording';
 
 /*
- * Four papers for four readers; what stands in one of them stands in no other: the bench pack, the
- * full-size templates, the customer's quote and the shop's cost sheet.
+ * A paper for each reader: the bench pack, the full-size templates, the customer's quote, the
+ * shop's cost sheet and the lists for the seller's counter.
  */
 
 const CHAPTERS: Readonly<Record<Exclude<BenchChapter, 'summary'>, (plan: Plan) => Leaf[]>> = {
@@ -99,6 +100,14 @@ export function costPack(plan: Plan): Page[] {
 		...orUndrawn(plan, 'order', () => orderPages(plan)),
 	];
 	return framed(leaves, titleBlock(plan));
+}
+
+/** What to buy from each supplier, without prices: what is laid on the counter. */
+export function counterPack(plan: Plan): Page[] {
+	return lettered(
+		orUndrawn(plan, 'counter lists', () => counterPages(plan)),
+		{ title: plan.job.name, foot: 'To buy' },
+	);
 }
 
 function titleBlock(plan: Plan): TitleBlock {

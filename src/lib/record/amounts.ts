@@ -27,10 +27,16 @@ const orderLine = (amount: MoneyField) =>
 		id: saying('of the rack'),
 		what: saying('name'),
 		code: saying("supplier's code"),
+		supplier: saying('mark of who sells it; empty for anybody'),
+		priced: saying('the day its price was given; empty when nobody knows'),
 		need: quantity('the work takes, spare not counted'),
 		rack: quantity('on the rack'),
 		fromRack: quantity('of that used'),
 		buy: howMany('units to buy'),
+		more: oneOf(
+			['', 'least', 'multiple', 'break'],
+			'why more than is needed: the least sold, the multiple sold by, cheaper in all',
+		),
 		unit: saying('sheet, step or pack'),
 		pack: pure('in one unit: mm of a step; of a pack, in the unit of need; 1 for sheets'),
 		each: amount('one unit'),
@@ -44,6 +50,15 @@ const orderLine = (amount: MoneyField) =>
 export const orderFields = (amount: MoneyField) =>
 	z.strictObject({
 		lines: listOf(orderLine(amount), 'what to buy'),
+		suppliers: listOf(
+			fieldsOf<Order['suppliers'][number]>()({
+				id: saying('mark; empty for what anybody sells'),
+				name: saying('name'),
+				total: amount('bought from them'),
+				least: amount('they send no order that comes to less'),
+			}),
+			'who it is bought from; their totals add up to that of the order',
+		),
 		total: amount('of all lines'),
 	});
 

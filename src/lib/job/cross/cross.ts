@@ -1,6 +1,7 @@
 import { doubles } from './doubles';
 import { unknownMarks } from './marks';
 import { tooMany } from './pieces';
+import { oddPrices } from './prices';
 import { oddStock, usableSaws } from './stock';
 import type { Job } from '../job';
 import { leaveOut, pathInFile, type Path, type Sources, type Problem } from '../problems';
@@ -10,6 +11,7 @@ import type { Fault } from './fault';
 const CHECKS: readonly ((job: Job, clothsInFile: readonly string[]) => Fault[])[] = [
 	doubles,
 	oddStock,
+	oddPrices,
 	unknownMarks,
 	tooMany,
 ];

@@ -27,6 +27,7 @@ export function doubles(job: Job): Fault[] {
 		marked(['stock', 'cloths'], stock.cloths),
 		marked(['stock', 'rolls'], stock.rolls),
 		marked(['stock', 'sundries'], stock.sundries),
+		marked(['stock', 'suppliers'], stock.suppliers),
 		marked(['shop', 'saws'], shop.saws),
 	].flatMap(later);
 }

@@ -20,7 +20,7 @@ const LISTS: readonly (readonly string[])[] = [
 	['parts'],
 	['pinned'],
 	['shop', 'saws'],
-	...['materials', 'sheets', 'offcuts', 'cloths', 'rolls', 'sundries'].map((list) => [
+	...['materials', 'sheets', 'offcuts', 'cloths', 'rolls', 'sundries', 'suppliers'].map((list) => [
 		'stock',
 		list,
 	]),

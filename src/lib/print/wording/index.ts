@@ -1,4 +1,4 @@
-export { amountOf, amountText, buyText, packOf } from './amounts';
+export { amountOf, amountText, buyText, moreText, packOf } from './amounts';
 export {
 	ADJUSTED,
 	boxMassText,
