@@ -1,6 +1,6 @@
 import { field, z } from '../zod';
 import { amount, type AmountField, distanceField, id, name, owned, percent, size } from '../fields';
-import { boughtFrom, breaksIn, pieces, soldBy, supplierIn } from './supplied';
+import { atOnce, boughtFrom, breaksIn, soldBy, supplierIn } from './supplied';
 
 /**
  * A kind of board: what a part is made of. Its measured thickness is what every size is worked out
@@ -50,7 +50,7 @@ const sheetIn = (amount: AmountField) =>
 		}),
 		soldBy,
 		...boughtFrom,
-		breaks: breaksIn(amount, pieces),
+		breaks: breaksIn(amount, atOnce),
 		factoryEdges: field(z.boolean().default(true), {
 			label: 'Factory edges',
 			help: 'Off for a sheet whose edges are cut square already.',
@@ -213,7 +213,7 @@ const sundryIn = (amount: AmountField) =>
 		}),
 		soldBy,
 		...boughtFrom,
-		breaks: breaksIn(amount, pieces),
+		breaks: breaksIn(amount, atOnce),
 		/** Whatever its kind: over what the plan counts. */
 		use: field(z.number().min(0).max(1e6).default(0), {
 			label: 'Packs for this job',

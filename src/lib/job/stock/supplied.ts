@@ -30,9 +30,9 @@ export const boughtFrom = {
 };
 
 /** How many are bought at once. */
-export const pieces = z.number().int().min(1).max(10_000);
+export const atOnce = z.number().int().min(1).max(10_000);
 
-export const soldBy = field(pieces.default(1), {
+export const soldBy = field(atOnce.default(1), {
 	label: 'Sold by',
 	help: 'Bought in whole multiples of this many; 1 for any number.',
 });
