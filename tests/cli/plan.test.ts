@@ -51,6 +51,7 @@ describe('plan', () => {
 			'cost-sheet.pdf',
 			'counter-lists.pdf',
 			'cutting-list.csv',
+			'handover.pdf',
 			'labels.pdf',
 			'layouts',
 			'offcuts.csv',
@@ -62,6 +63,7 @@ describe('plan', () => {
 			'plan.json',
 			'print-pack.pdf',
 			'quote.pdf',
+			'shop-card.pdf',
 			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);

@@ -400,6 +400,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 				about: ['material:ply-18'],
 			},
 		],
+		options: [],
 		search: { seed: 1, effort: 1000, stopped: null },
 	};
 }

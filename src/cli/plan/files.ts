@@ -19,6 +19,8 @@ export function planFiles(plan: Plan, machine: boolean): OutFile[] {
 		...pdfFiles('quote', plan, fonts),
 		...pdfFiles('cost-sheet', plan, fonts),
 		...pdfFiles('counter-lists', plan, fonts),
+		...pdfFiles('handover', plan, fonts),
+		...pdfFiles('shop-card', plan, fonts),
 		{ name: 'plan.json', data: JSON.stringify(recordOf(plan), null, '\t') + '\n' },
 		...plainFiles('layouts', plan).map((f) => ({ ...f, name: `${LAYOUTS}/${f.name}` })),
 		...(machine ? plainFiles('machine', plan) : []).map((f) => ({

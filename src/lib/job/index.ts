@@ -50,6 +50,7 @@ export {
 	type Ring,
 	type Zone,
 } from './panel';
+export { type JobOption, withOption } from './options';
 export {
 	type ListColumn,
 	PARTS_WORDS,

@@ -1,7 +1,15 @@
 import type { Plan } from '../plan';
 import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv, supplierCsvs } from './lists';
 import type { Page, Fonts } from './drawing';
-import { costPack, counterPack, printPack, quotePack, templatePages } from './pack';
+import {
+	costPack,
+	counterPack,
+	handoverPack,
+	printPack,
+	quotePack,
+	shopCardPack,
+	templatePages,
+} from './pack';
 import { writePdf, drawingSvg } from './pens';
 import { rollDrawing } from './cloth';
 import { machineFiles, zipped } from './machine';
@@ -23,6 +31,8 @@ const PDFS = {
 	quote: { pages: (plan: Plan): Page[] => quotePack(plan), title: ': quote' },
 	'cost-sheet': { pages: (plan: Plan): Page[] => costPack(plan), title: ': cost sheet' },
 	'counter-lists': { pages: (plan: Plan): Page[] => counterPack(plan), title: ': to buy' },
+	handover: { pages: (plan: Plan): Page[] => handoverPack(plan), title: ': handover' },
+	'shop-card': { pages: (plan: Plan): Page[] => shopCardPack(plan), title: ': shop card' },
 } as const;
 
 /** Kinds that need the printed faces. */

@@ -3,6 +3,7 @@ import type { Plan } from '../plan';
 import { boxPages } from './box';
 import { rollPages } from './cloth';
 import type { Page } from './drawing';
+import { customerCard, shopCard } from './handover';
 import {
 	cautionPages,
 	costPages,
@@ -29,7 +30,8 @@ import { roundedNote, rulerName } from './wording';
 
 /*
  * A paper for each reader: the bench pack, the full-size templates, the customer's quote, the
- * shop's cost sheet and the lists for the seller's counter.
+ * shop's cost sheet, the lists for the seller's counter, the card that stays with the vehicle and the
+ * card that stays in the shop.
  */
 
 const CHAPTERS: Readonly<Record<Exclude<BenchChapter, 'summary'>, (plan: Plan) => Leaf[]>> = {
@@ -107,6 +109,22 @@ export function counterPack(plan: Plan): Page[] {
 	return lettered(
 		orUndrawn(plan, 'counter lists', () => counterPages(plan)),
 		{ title: plan.job.name, foot: 'To buy' },
+	);
+}
+
+/** What goes with the vehicle. */
+export function handoverPack(plan: Plan): Page[] {
+	return framed(
+		orUndrawn(plan, 'handover', () => customerCard(plan)),
+		titleBlock(plan),
+	);
+}
+
+/** What the shop keeps of the job. */
+export function shopCardPack(plan: Plan): Page[] {
+	return framed(
+		orUndrawn(plan, 'shop card', () => shopCard(plan)),
+		titleBlock(plan),
 	);
 }
 

@@ -1,4 +1,4 @@
-import type { Order, Quote } from '../estimate';
+import type { OptionPrice, Order, Quote } from '../estimate';
 import { z } from '../job';
 import { majorMoney } from '../measure';
 import { fieldsOf, howMany, inPercent, listOf, oneOf, pure, saying } from './units';
@@ -93,4 +93,17 @@ export const quoteFields = (amount: MoneyField) =>
 			z.strictObject({ what: saying('what the customer gets'), price: amount('before tax') }),
 			'add up to net',
 		),
+	});
+
+export const optionFields = (amount: MoneyField, problem: z.ZodType) =>
+	fieldsOf<OptionPrice>()({
+		id: saying('mark'),
+		name: saying('name'),
+		note: saying('note'),
+		net: amount('of the job with it, before tax'),
+		total: amount('of the job with it'),
+		difference: amount('total with it less total without'),
+		bought: amount('the same of what is bought'),
+		problems: listOf(problem, 'what is wrong with it and not without'),
+		offered: z.boolean().describe('can it be planned: one that cannot is not on the quote'),
 	});

@@ -1,6 +1,7 @@
 import { doubles } from './doubles';
 import { unknownMarks } from './marks';
 import { tooMany } from './pieces';
+import { oddSent } from './sent';
 import { oddPrices } from './prices';
 import { oddStock, usableSaws } from './stock';
 import type { Job } from '../job';
@@ -12,6 +13,7 @@ const CHECKS: readonly ((job: Job, clothsInFile: readonly string[]) => Fault[])[
 	doubles,
 	oddStock,
 	oddPrices,
+	oddSent,
 	unknownMarks,
 	tooMany,
 ];

@@ -19,6 +19,8 @@ const LISTS: readonly (readonly string[])[] = [
 	['panels'],
 	['parts'],
 	['pinned'],
+	['options'],
+	['sent'],
 	['shop', 'saws'],
 	...['materials', 'sheets', 'offcuts', 'cloths', 'rolls', 'sundries', 'suppliers'].map((list) => [
 		'stock',
