@@ -45,9 +45,15 @@ export async function seen(file: unknown): Promise<Seen> {
 
 function printedOf(made: Plan): string {
 	const files = [...plainFiles('order', made), ...plainFiles('cutting-list', made)];
-	const packs = [printPack, templatePages, quotePack, costPack, counterPack, handoverPack, shopCardPack].map((pack) =>
-		pack(made),
-	);
+	const packs = [
+		printPack,
+		templatePages,
+		quotePack,
+		costPack,
+		counterPack,
+		handoverPack,
+		shopCardPack,
+	].map((pack) => pack(made));
 	return JSON.stringify([packs, labelPages(made), files]);
 }
 

@@ -16,8 +16,13 @@ const panelJob = (
 });
 
 const HANDOVER: NonNullable<JobFile['handover']> = {
-	reached: [{ what: 'jack', how: 'From below.' }],
-	...{ off: 'The seat first.', clear: 'The tank.', settings: 'Blade at 12.', next: 'Measure twice.' },
+	reached: [{ thing: 'jack', how: 'From below.' }],
+	...{
+		off: 'The seat first.',
+		clear: 'The tank.',
+		settings: 'Blade at 12.',
+		next: 'Measure twice.',
+	},
 	built: [{ what: 'Gap', size: '2 mm' }],
 };
 

@@ -44,8 +44,8 @@ const priced = async (file: JobFile): Promise<Plan> =>
 describe('an option', () => {
 	it('is planned anew and priced as a difference', async () => {
 		const made = await priced(FILE);
-		// One sheet: 60.00 and a half, 90.00, and a fifth: 108.00. A second sheet doubles it; a sheet
-		// of MDF is 40.00, 60.00, 72.00.
+		// One sheet: 60.00 and a half, 90.00, and a fifth: 108.00. A second sheet doubles it; a
+		// sheet of MDF is 40.00, 60.00, 72.00.
 		expect(made.quote.total).toBe(108_00);
 		expect(made.options.map((o) => [o.id, o.offered, o.bought, o.difference, o.total])).toEqual([
 			['third', true, 60_00, 108_00, 216_00],

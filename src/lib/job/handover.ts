@@ -5,7 +5,7 @@ const text = z.string().max(300);
 
 /** What is reached without taking the build out, and how. */
 const reached = z.strictObject({
-	what: field(
+	thing: field(
 		z.enum([
 			'battery',
 			'spare-wheel',
@@ -18,7 +18,11 @@ const reached = z.strictObject({
 		]),
 		{
 			label: 'What',
-			options: { 'spare-wheel': 'spare wheel', 'tow-eye': 'tow eye', filler: 'filler or its release' },
+			options: {
+				'spare-wheel': 'spare wheel',
+				'tow-eye': 'tow eye',
+				filler: 'filler or its release',
+			},
 		},
 	),
 	how: field(text.min(1, 'It is not said how.|Say how it is reached.'), {

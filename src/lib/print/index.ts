@@ -1,7 +1,7 @@
 export { boardDrawings, boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
-export { orderGroups, ownerName } from './lists';
+export { movedBetween, orderGroups, ownerName } from './lists';
 export { isPdf, machineZip, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';
 export { panelDrawings, panelViews, pieceDrawings } from './panel';
@@ -32,7 +32,6 @@ export {
 	partFacesText,
 	partTitle,
 	patternText,
-	type QuoteFigures,
 	quoteNow,
 	quoteShown,
 	sinceSent,

@@ -30,8 +30,7 @@ import { roundedNote, rulerName } from './wording';
 
 /*
  * A paper for each reader: the bench pack, the full-size templates, the customer's quote, the
- * shop's cost sheet, the lists for the seller's counter, the card that stays with the vehicle and the
- * card that stays in the shop.
+ * shop's cost sheet, the lists for the seller's counter and the two cards of the handover.
  */
 
 const CHAPTERS: Readonly<Record<Exclude<BenchChapter, 'summary'>, (plan: Plan) => Leaf[]>> = {

@@ -1,5 +1,5 @@
 import { type BoxPlan, type PanelDetail, type PanelPlan, personsFor } from '../../design';
-import type { Ruler } from '../../measure';
+import { type Ruler, showMass } from '../../measure';
 import type { Plan } from '../../plan';
 import { boxMass, boxMassText, panelMass, panelMassText } from '../wording';
 
@@ -22,7 +22,8 @@ export function boxComesOff(plan: Plan, box: BoxPlan, ruler: Ruler): ComesOff {
 	const points = box.figures?.tieDowns.length ?? 0;
 	return {
 		...{ letter: '', what: box.name, how: 'comes out whole, once it is let go' },
-		held: points === 0 ? 'as the fitter held it: not in this plan' : several(points, 'tie-down point'),
+		held:
+			points === 0 ? 'as the fitter held it: not in this plan' : several(points, 'tie-down point'),
 		mass: boxMassText(plan, box, ruler),
 		persons: personsFor(boxMass(plan, box)),
 	};
@@ -32,11 +33,16 @@ export function boxComesOff(plan: Plan, box: BoxPlan, ruler: Ruler): ComesOff {
 export function panelComesOff(plan: Plan, panel: PanelPlan, ruler: Ruler): ComesOff[] {
 	const d = panel.detail;
 	if (!d) return [];
+	const devices = d.devices.reduce((sum, device) => sum + device.mass, 0);
+	const loaded = panelMass(plan, panel) + devices;
 	const whole: ComesOff = {
 		...{ letter: '', what: panel.name, how: wayOff(d) },
 		held: d.fixings === null ? 'nothing in this plan' : several(d.fixings.at.length, fixingOf(d)),
-		mass: panelMassText(plan, panel, ruler),
-		persons: personsFor(panelMass(plan, panel)),
+		mass:
+			devices > 0
+				? `${showMass(loaded, ruler)} with its devices`
+				: panelMassText(plan, panel, ruler),
+		persons: personsFor(loaded),
 	};
 	const rest = { mass: '', persons: 1 };
 	const covers = d.covers.map((c, i): ComesOff => ({

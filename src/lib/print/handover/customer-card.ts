@@ -44,7 +44,7 @@ export function customerCard(plan: Plan): Leaf[] {
 	return leavesOf(plan, { name: 'Handover', title: 'To keep with the vehicle' }, blocks);
 }
 
-const WORDS: Readonly<Record<Plan['job']['handover']['reached'][number]['what'], string>> = {
+const WORDS: Readonly<Record<Plan['job']['handover']['reached'][number]['thing'], string>> = {
 	battery: 'Battery',
 	'spare-wheel': 'Spare wheel',
 	jack: 'Jack',
@@ -59,22 +59,21 @@ const ALWAYS = ['battery', 'spare-wheel', 'jack', 'fuses', 'distribution'] as co
 
 function reachedBlocks({ job }: Plan, width: number): Block[] {
 	const { reached } = job.handover;
-	const open = ALWAYS.filter((what) => !reached.some((r) => r.what === what));
+	const open = ALWAYS.filter((thing) => !reached.some((r) => r.thing === thing));
 	const rows = [
-		...reached.map(({ what, how }) => ({ cells: [WORDS[what], how] })),
-		...open.map((what) => ({
-			cells: [WORDS[what], { text: 'not entered: fill in by hand  ____________________', ink: PENCIL }],
+		...reached.map(({ thing, how }) => ({ cells: [WORDS[thing], how] })),
+		...open.map((thing) => ({
+			cells: [
+				WORDS[thing],
+				{ text: 'not entered: fill in by hand  ____________________', ink: PENCIL },
+			],
 		})),
 	];
 	const columns = [
 		{ head: 'What', width: { share: 1 } },
 		{ head: 'How it is reached', width: { share: 3 } },
 	];
-	return [
-		subheading('What is reached where', width),
-		...table({ columns, rows }, width),
-		space(4),
-	];
+	return [subheading('What is reached where', width), ...table({ columns, rows }, width), space(4)];
 }
 
 const PENCIL = 'pencil' as const;
@@ -89,9 +88,7 @@ function offBlocks(plan: Plan, width: number): Block[] {
 	});
 	const panels = plan.panels.flatMap((panel) => {
 		const { detail } = panel;
-		const picture = detail
-			? orStandIn(panel.name, () => letteredPanel(panel, detail))
-			: null;
+		const picture = detail ? orStandIn(panel.name, () => letteredPanel(panel, detail)) : null;
 		return thingBlocks(panel.name, picture, panelComesOff(plan, panel, ruler), width);
 	});
 	const first = plan.job.handover.off.trim();
@@ -176,7 +173,8 @@ function clothBlocks(plan: Plan, width: number): Block[] {
 				cells: [
 					clothName(plan.job, cloth),
 					from?.lot || 'not entered',
-					[from?.code, supplier].filter((t) => t !== undefined && t !== '').join(', ') || 'not entered',
+					[from?.code, supplier].filter((t) => t !== undefined && t !== '').join(', ') ||
+						'not entered',
 					nap === 'none' ? 'none' : nap,
 					[...new Set(covers)].slice(0, 6).join(', '),
 				],
@@ -191,5 +189,9 @@ function clothBlocks(plan: Plan, width: number): Block[] {
 		{ head: 'Nap', width: { share: 2 } },
 		{ head: 'Covers', width: { share: 5 } },
 	];
-	return [space(3), subheading('Cloth, for a later repair', width), ...table({ columns, rows }, width)];
+	return [
+		space(3),
+		subheading('Cloth, for a later repair', width),
+		...table({ columns, rows }, width),
+	];
 }

@@ -30,7 +30,7 @@ export function quotePages(plan: Plan): Leaf[] {
 		...letterhead(plan, width),
 		heading(`Quote: ${job.name}`, width, numberText(plan)),
 		...about(plan, quote, width),
-		...pictureBlocks(plan, width),
+		...pictureBlocks(plan, quote.options.length > 0 ? TALLEST.beside : TALLEST.alone, width),
 		...priceBlocks(plan, quote, width),
 		...optionBlocks(plan, quote, width),
 		...saidBlocks(plan, quote, width),
@@ -65,20 +65,21 @@ function about({ job }: Plan, { sent }: QuoteFigures, width: number): Block[] {
 /** More are no help to a customer, and no room for the prices. */
 const MOST_PICTURES = 6;
 const COLUMNS = 3;
-const TALLEST = 44;
+/** Smaller where options ask for room: the line to sign on belongs to the same page. */
+const TALLEST = { alone: 44, beside: 34 };
 
 /** What is built, side by side. */
-function pictureBlocks(plan: Plan, width: number): Block[] {
+function pictureBlocks(plan: Plan, tallest: number, width: number): Block[] {
 	const shown = pictures(plan).slice(0, MOST_PICTURES);
 	const rows = Math.ceil(shown.length / COLUMNS);
 	const columns = Math.ceil(shown.length / Math.max(rows, 1));
 	return [...Array(rows).keys()].map((i) =>
-		pictureRow(shown.slice(i * columns, (i + 1) * columns), width / columns),
+		pictureRow(shown.slice(i * columns, (i + 1) * columns), tallest, width / columns),
 	);
 }
 
-function pictureRow(shown: readonly Drawing[], each: number): Block {
-	const scaleOf = (p: Drawing): number => Math.min((each - 4) / p.width, TALLEST / p.height);
+function pictureRow(shown: readonly Drawing[], tallest: number, each: number): Block {
+	const scaleOf = (p: Drawing): number => Math.min((each - 4) / p.width, tallest / p.height);
 	const height = Math.max(...shown.map((p) => p.height * scaleOf(p)));
 	const marks = shown.flatMap((picture, i): Mark[] => {
 		const scale = scaleOf(picture);

@@ -28,7 +28,6 @@ export {
 	type QuoteFigures,
 	quoteNow,
 	quoteShown,
-	type SinceSent,
 	sinceSent,
 } from './quote-figures';
 export { REFUSED_PAGE, refusedText } from './refused-text';

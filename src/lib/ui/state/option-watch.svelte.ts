@@ -49,6 +49,12 @@ export class OptionWatch {
 		return made ?? plan;
 	}
 
+	/** The plan with its options priced, if they are those of this plan; itself without options. */
+	pricedOf(plan: Plan): Plan | null {
+		if (plan.job.options.length === 0) return plan;
+		return this.priced !== null && this.#of === plan ? this.priced : null;
+	}
+
 	/** Gives up what is under way. */
 	stop(): void {
 		const asked = this.#asked;
