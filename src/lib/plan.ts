@@ -1,7 +1,7 @@
 import { cautionsFor, type Caution } from './cautions';
 import { type BoxPlan, designAll, type Need, type PanelPlan, type Part } from './design';
-import { estimate, type Order, type Quote } from './estimate';
-import { type Job, placesIn, type Problem, readJob, saidOnce } from './job';
+import { estimate, type OptionPrice, optionPrice, type Order, type Quote } from './estimate';
+import { type Job, placesIn, type Problem, readJob, saidOnce, withOption } from './job';
 import {
 	allSavings,
 	chooseWays,
@@ -36,6 +36,8 @@ export interface Plan {
 	readonly needs: readonly Need[];
 	readonly order: Order;
 	readonly quote: Quote;
+	/** Alternatives offered in the quote, priced: none before {@link withOptions}. */
+	readonly options: readonly OptionPrice[];
 	readonly cautions: readonly Caution[];
 	/** The search that found the layouts. */
 	readonly search: SearchRecord;
@@ -74,6 +76,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		cloth,
 		{ problems: complaints(job, places, made, rollsLost(file, job)) },
 		{ problems },
+		{ problems: job.options.flatMap((o, i) => withOption(file, o, ['options', i]).problems) },
 	];
 	return {
 		job,
@@ -82,9 +85,36 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		carpets: cloth.carpets,
 		order,
 		quote,
+		options: [],
 		cautions: cautionsFor(job, made),
 		search: search.record,
 	};
+}
+
+/**
+ * The plan with its options priced: each is a plan of its own of the same file with the option's
+ * changes made, by the same seed and effort.
+ */
+export async function withOptions(
+	of: Plan,
+	file: unknown,
+	options: PlanOptions = {},
+): Promise<Plan> {
+	const priced: OptionPrice[] = [];
+	const { length } = of.job.options;
+	for (const [i, option] of of.job.options.entries()) {
+		const { file: other, problems } = withOption(file, option, ['options', i]);
+		const { watch } = options;
+		const mine: PlanOptions = {
+			...options,
+			...(watch && {
+				watch: ({ done }) => watch({ stage: `option: ${option.name}`, done: (i + done) / length }),
+			}),
+		};
+		const made = problems.length > 0 ? null : await plan(other, mine);
+		priced.push(optionPrice(option, of, made, problems));
+	}
+	return { ...of, options: priced };
 }
 
 /** Cloths with a roll in the file that could not be read: what is wrong with it has been said. */

@@ -5,6 +5,7 @@ import type { Ask, PlanningWorker } from '../lib/ui/planning';
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {
 	readonly plan: (file: unknown, options: PlanOptions) => Promise<Plan>;
+	readonly withOptions: (of: Plan, file: unknown, options: PlanOptions) => Promise<Plan>;
 	readonly savings: (of: Plan, options: PlanOptions) => Promise<readonly Saving[]>;
 	/** Lets waiting messages in. */
 	readonly breathe: () => Promise<void>;
@@ -41,6 +42,16 @@ export function makePlanner(means: Means): PlanningWorker {
 			if (n !== newest) return null;
 			const made = await means.plan(file, { ...search, watch, memory });
 			return n === newest ? made : null;
+		},
+		async options(of, file, { n }, tell) {
+			newest = Math.max(newest, n);
+			const watch = async (progress: Progress): Promise<boolean> => {
+				tell(progress);
+				await means.breathe();
+				return n === newest && stopped < n;
+			};
+			const made = await means.withOptions(of, file, { watch, memory });
+			return n === newest && stopped < n ? made : null;
 		},
 		async savings(of, n) {
 			newest = Math.max(newest, n);

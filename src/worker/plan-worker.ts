@@ -1,5 +1,5 @@
 import { offer } from './offer';
-import { plan, savings } from '../lib/plan';
+import { plan, savings, withOptions } from '../lib/plan';
 import { forPaper } from '../lib/print';
 import { makePlanner } from './make-planner';
 
@@ -22,6 +22,7 @@ offer(
 	makePlanner({
 		plan: async (file, options) => forPaper(await plan(file, options), file),
 		savings,
+		withOptions,
 		breathe,
 		clock: () => performance.now(),
 	}),

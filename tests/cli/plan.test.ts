@@ -49,15 +49,21 @@ describe('plan', () => {
 		expect(readdirSync(out).sort()).toEqual([
 			'.kerf-and-nap-set.json',
 			'cost-sheet.pdf',
+			'counter-lists.pdf',
 			'cutting-list.csv',
+			'handover.pdf',
 			'labels.pdf',
 			'layouts',
 			'offcuts.csv',
+			'order-anybody.csv',
+			'order-boards.csv',
+			'order-trim.csv',
 			'order.csv',
 			'parts.csv',
 			'plan.json',
 			'print-pack.pdf',
 			'quote.pdf',
+			'shop-card.pdf',
 			'templates.pdf',
 		]);
 		expect(readFileSync(join(out, 'print-pack.pdf'), 'latin1')).toMatch(/^%PDF-/);

@@ -20,7 +20,14 @@ describe('the order', () => {
 		expect(lineOf('full')).toEqual({
 			...{ group: 'sheets', id: 'full', what: 'Plywood', code: '', unit: 'sheet', pack: 1 },
 			...{ need: { number: 2, unit: 'sheets' }, rack: { number: 2, unit: 'sheets' } },
-			...{ fromRack: { number: 1, unit: 'sheets' }, buy: 3, each: 80_00, total: 240_00 },
+			...{
+				fromRack: { number: 1, unit: 'sheets' },
+				buy: 3,
+				each: 80_00,
+				total: 240_00,
+				more: 'least',
+			},
+			...{ supplier: '', priced: '' },
 			...{ spare: { number: 2, unit: 'sheets' }, sparePercent: 0, for: [] },
 		});
 		expect(lineOf('mdf-1')).toMatchObject({ code: 'M-1', what: 'MDF', buy: 1, total: 10_00 });
@@ -32,7 +39,8 @@ describe('the order', () => {
 			{
 				...{ group: 'sheets', id: '', what: 'Plywood, offcuts', code: '', unit: 'offcut', pack: 1 },
 				...{ need: { number: 1, unit: 'offcuts' }, rack: { number: 5, unit: 'offcuts' } },
-				...{ fromRack: { number: 1, unit: 'offcuts' }, buy: 0, each: 0, total: 0 },
+				...{ fromRack: { number: 1, unit: 'offcuts' }, buy: 0, each: 0, total: 0, more: '' },
+				...{ supplier: '', priced: '' },
 				...{ spare: { number: 0, unit: 'offcuts' }, sparePercent: 0, for: [] },
 			},
 		]);
@@ -49,14 +57,16 @@ describe('the order', () => {
 			{
 				...{ group: 'cloth', id: 'sold', what: 'Felt', code: 'R-1', unit: 'step', pack: mm(250) },
 				...{ need: { number: 1.4, unit: 'm' }, rack: { number: 0, unit: 'm' } },
-				...{ fromRack: { number: 0, unit: 'm' }, buy: 6, each: 5_00, total: 30_00 },
+				...{ fromRack: { number: 0, unit: 'm' }, buy: 6, each: 5_00, total: 30_00, more: '' },
+				...{ supplier: '', priced: '' },
 				...{ spare: { number: expect.closeTo(0.1, 9) as number, unit: 'm' } },
 				...{ sparePercent: 0, for: [] },
 			},
 			{
 				...{ group: 'cloth', id: 'left', what: 'Felt', code: '', unit: 'step', pack: mm(100) },
 				...{ need: { number: 0.6, unit: 'm' }, rack: { number: 3, unit: 'm' } },
-				...{ fromRack: { number: 0.6, unit: 'm' }, buy: 0, each: 3_00, total: 0 },
+				...{ fromRack: { number: 0.6, unit: 'm' }, buy: 0, each: 3_00, total: 0, more: '' },
+				...{ supplier: '', priced: '' },
 				...{ spare: { number: 0, unit: 'm' }, sparePercent: 0, for: [] },
 			},
 		]);

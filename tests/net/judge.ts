@@ -1,8 +1,16 @@
 import type { JobFile } from '../../src/lib/job/job';
-import { plan, type Plan } from '../../src/lib/plan';
+import { plan, type Plan, withOptions } from '../../src/lib/plan';
 import { labelPages } from '../../src/lib/print/lists';
 import { plainFiles } from '../../src/lib/print/output-files';
-import { costPack, printPack, quotePack, templatePages } from '../../src/lib/print/pack';
+import {
+	costPack,
+	counterPack,
+	handoverPack,
+	printPack,
+	quotePack,
+	shopCardPack,
+	templatePages,
+} from '../../src/lib/print/pack';
 import { changed, type Change } from './changes';
 
 /* What a changed job brings: another plan, a word about it, or neither. */
@@ -26,7 +34,7 @@ export interface Verdict {
 }
 
 export async function seen(file: unknown): Promise<Seen> {
-	const made = await plan(file);
+	const made = await withOptions(await plan(file), file);
 	// The job's own echo is no effect, its ruler with it, nor are the seed and effort asked for.
 	const boards = made.boards.map((b) => ({ ...b, problem: { ...b.problem, ruler: null } }));
 	const figures = JSON.stringify({ ...made, boards, job: null, search: null, problems: null });
@@ -37,7 +45,15 @@ export async function seen(file: unknown): Promise<Seen> {
 
 function printedOf(made: Plan): string {
 	const files = [...plainFiles('order', made), ...plainFiles('cutting-list', made)];
-	const packs = [printPack, templatePages, quotePack, costPack].map((pack) => pack(made));
+	const packs = [
+		printPack,
+		templatePages,
+		quotePack,
+		costPack,
+		counterPack,
+		handoverPack,
+		shopCardPack,
+	].map((pack) => pack(made));
 	return JSON.stringify([packs, labelPages(made), files]);
 }
 

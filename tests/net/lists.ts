@@ -78,6 +78,19 @@ const pinned: JobFile = {
 	stock: RACK,
 	parts: [{ id: 'A', material: 'ply', length: 700, width: 400, count: 2 }],
 	ticked: { 'ply/1': [1] },
+	options: [
+		{
+			...{ id: 'more', name: 'Three of them', note: 'Sturdier.' },
+			changes: [{ path: 'parts/A/count', value: '3' }],
+		},
+	],
+	sent: [
+		{
+			...{ date: '2026-11-21', net: 90, taxPercent: 10, taxed: 80, tax: 8, total: 98 },
+			lines: [{ what: 'Parts cut', price: 90 }],
+			options: [{ name: 'Four of them', note: 'Sturdier still.', total: 120 }],
+		},
+	],
 	pinned: [
 		{
 			material: 'ply',

@@ -15,6 +15,17 @@ const panelJob = (
 	panels: [{ id: 'panel', name: 'Panel', material: 'ply', ...panel }],
 });
 
+const HANDOVER: NonNullable<JobFile['handover']> = {
+	reached: [{ thing: 'jack', how: 'From below.' }],
+	...{
+		off: 'The seat first.',
+		clear: 'The tank.',
+		settings: 'Blade at 12.',
+		next: 'Measure twice.',
+	},
+	built: [{ what: 'Gap', size: '2 mm' }],
+};
+
 const at = (
 	shape: PanelFile['opening'],
 	x: number,
@@ -267,7 +278,7 @@ const windowed = panelJob('Turned window', {
 });
 
 export const PANELS: readonly JobFile[] = [
-	trimmed,
+	{ ...trimmed, handover: HANDOVER },
 	served,
 	equipped,
 	patterned,

@@ -61,6 +61,7 @@ const known = (file: JobFile, other: object): void =>
 	file.panels?.forEach(({ opening }) => {
 		if ('known' in opening && opening.known) Object.assign(opening.known, other);
 	});
+const THIRD = { do: 'set', path: 'parts/A/count', value: '3' };
 const GLUE = { id: 'new', name: 'new', kind: 'contact-adhesive', pack: 1 };
 
 export const CASES: Readonly<Record<string, Case>> = {
@@ -299,6 +300,14 @@ export const CASES: Readonly<Record<string, Case>> = {
 			value: 'sprayed',
 			given: (f) => ofShop(f, (s) => (s.adhesive = { way: 'brushed', open: 5 })),
 		},
+	},
+	'options[].changes': {
+		idle: { job: 'Half cut', value: [THIRD, THIRD] },
+		counts: { value: [] },
+	},
+	'shop.priceAge': {
+		idle: { job: 'Cabinet', value: 200 },
+		counts: { value: 1 },
 	},
 	'shop.router.useHoles': {
 		idle: { job: 'Cabinet', value: true },

@@ -10,7 +10,14 @@ export const RACK: Stock = {
 	],
 	sheets: [
 		{ id: 'ply-full', material: 'ply', length: 2440, width: 1220, price: 50, owned: 1 },
-		{ id: 'mdf-full', material: 'mdf', length: 2440, width: 1220, price: 40, code: 'M16' },
+		{
+			...{ id: 'mdf-full', material: 'mdf', length: 2440, width: 1220, price: 40, code: 'M16' },
+			...{ supplier: 'yard', priced: '2026-11-01', breaks: [{ from: 1, price: 36 }] },
+		},
+	],
+	suppliers: [
+		{ id: 'yard', name: 'Quayside Boards', least: 30, contact: 'Counter 2' },
+		{ id: 'lane', name: 'Ferry Lane Trimmings' },
 	],
 };
 
@@ -21,7 +28,10 @@ export const CLOTHS: Stock = {
 		{ id: 'vinyl', name: 'Vinyl', kind: 'vinyl', loose: 1, pressed: 1 },
 	],
 	rolls: [
-		{ id: 'felt-roll', cloth: 'felt', width: 1400, usable: 1370, price: 10, step: 100 },
+		{
+			...{ id: 'felt-roll', cloth: 'felt', width: 1400, usable: 1370, price: 10, step: 100 },
+			...{ supplier: 'lane', priced: '2026-11-02', breaks: [{ from: 100, price: 9 }] },
+		},
 		{ id: 'vinyl-roll', cloth: 'vinyl', width: 1400, usable: 1380, price: 12, step: 100 },
 	],
 };
@@ -54,6 +64,9 @@ export const SUNDRIES: Stock = {
 			pack,
 			price: 8,
 		})),
-		{ id: 'tape', name: 'Masking tape', kind: 'other', pack: 1, price: 3, use: 2 },
+		{
+			...{ id: 'tape', name: 'Masking tape', kind: 'other', pack: 1, price: 3, use: 2 },
+			...{ supplier: 'lane', priced: '2026-11-03', breaks: [{ from: 2, price: 2 }] },
+		},
 	],
 };

@@ -312,7 +312,10 @@ function bought(
 ): OrderLine {
 	const none = { number: 0, unit: line.need.unit };
 	const spare = { number: line.pack - line.need.number, unit: line.need.unit };
-	return { ...line, rack: none, fromRack: none, buy: 1, total: line.each, spare, sparePercent: 0 };
+	return {
+		...{ ...line, rack: none, fromRack: none, buy: 1, total: line.each, spare, sparePercent: 0 },
+		...{ supplier: '', priced: '', more: '' },
+	};
 }
 
 export const SCREWS = bought({
@@ -362,6 +365,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 				}),
 				SCREWS,
 			],
+			suppliers: [{ id: '', name: '', total: money(7050), least: money(0) }],
 			total: money(7050),
 		},
 		quote: {
@@ -396,6 +400,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 				about: ['material:ply-18'],
 			},
 		],
+		options: [],
 		search: { seed: 1, effort: 1000, stopped: null },
 	};
 }

@@ -1,6 +1,6 @@
 import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
-import { plan as makePlan, type Plan, type PlanOptions } from '../../lib/plan';
+import { plan as makePlan, type Plan, type PlanOptions, withOptions } from '../../lib/plan';
 import { forPaper } from '../../lib/print';
 import { recordOf } from '../../lib/record';
 import sample from '../../../shared/jobs/camper-bench.json';
@@ -34,7 +34,8 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 		watch: tellTerminal(),
 	};
 	const file = paper ? onPaper(read.file, paper) : read.file;
-	const planned = noting(await makePlan(file, options), read);
+	const made = await withOptions(await makePlan(file, options), file, options);
+	const planned = noting(made, read);
 	clearTerminal();
 	if (folder === null) process.stdout.write(JSON.stringify(recordOf(planned), null, 2) + '\n');
 	const undrawn = folder === null ? [] : leave(planned, folder, values['machine'] === true);

@@ -10,6 +10,7 @@ export function planFiles(plan: Plan, machine: boolean): OutFile[] {
 	return [
 		...pdfFiles('print-pack', plan, fonts),
 		...plainFiles('order', plan),
+		...plainFiles('supplier-orders', plan),
 		...plainFiles('cutting-list', plan),
 		...plainFiles('parts', plan),
 		...plainFiles('offcuts', plan),
@@ -17,6 +18,9 @@ export function planFiles(plan: Plan, machine: boolean): OutFile[] {
 		...pdfFiles('templates', plan, fonts),
 		...pdfFiles('quote', plan, fonts),
 		...pdfFiles('cost-sheet', plan, fonts),
+		...pdfFiles('counter-lists', plan, fonts),
+		...pdfFiles('handover', plan, fonts),
+		...pdfFiles('shop-card', plan, fonts),
 		{ name: 'plan.json', data: JSON.stringify(recordOf(plan), null, '\t') + '\n' },
 		...plainFiles('layouts', plan).map((f) => ({ ...f, name: `${LAYOUTS}/${f.name}` })),
 		...(machine ? plainFiles('machine', plan) : []).map((f) => ({

@@ -1,2 +1,3 @@
 export type { Caution, CautionPage } from './caution';
 export { cautionsFor } from './cautions';
+export { LIFT_SOURCE } from './rules';

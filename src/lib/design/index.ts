@@ -1,4 +1,18 @@
 export {
+	type CutLine,
+	type Designed,
+	type EdgeName,
+	type FormCorner,
+	type LetteredEdge,
+	needsWork,
+	type Operation,
+	type OutlineForm,
+	type PartFace,
+	type WorkFace,
+	workOn,
+	type WorkPiece,
+} from './after-saw';
+export {
 	add3,
 	type BoxBoard,
 	type BoxFigures,
@@ -35,17 +49,3 @@ export {
 	planPanel,
 } from './panel';
 export type { Bevel, FaceSize, FaceWork, Part } from './part';
-export {
-	type CutLine,
-	type Designed,
-	type EdgeName,
-	type FormCorner,
-	type LetteredEdge,
-	needsWork,
-	type Operation,
-	type OutlineForm,
-	type PartFace,
-	type WorkFace,
-	workOn,
-	type WorkPiece,
-} from './after-saw';

@@ -1,6 +1,6 @@
-import { clothName, priceOfLength, rollOf, stepsFor, type Job } from '../job';
+import { buyLength, clothName, rollOf, type Job } from '../job';
 import type { ClothLayouts, RollLayout } from '../layout';
-import { toMm, money } from '../measure';
+import { toMm } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 const metres = (ticks: number): Amount => ({ number: toMm(ticks) / 1000, unit: 'm' });
@@ -17,23 +17,24 @@ function rollLine(job: Job, name: string, layout: RollLayout): OrderLine {
 	const roll = rollOf(job, layout.roll);
 	if (!roll)
 		throw new Error(`bug: a layout on roll '${layout.roll}', which the stock does not hold`);
-	const buy = layout.owned ? 0 : stepsFor(roll, layout.pull);
-	// A step costs its share of the price, rounded: a line is the product of what it shows, so that
-	// whoever checks it by hand gets the same.
-	const perStep = money(priceOfLength(roll, roll.step, job.shop.ruler));
+	const wanted = layout.owned ? 0 : layout.pull;
+	const { count: buy, each, total, more } = buyLength(roll, wanted, job.shop.ruler);
 	return {
 		group: 'cloth',
 		id: roll.id,
 		what: name,
 		code: roll.code,
+		supplier: roll.supplier ?? '',
+		priced: roll.priced,
 		need: metres(layout.answer.length),
 		rack: metres(roll.left ?? 0),
 		fromRack: metres(layout.owned ? layout.answer.length : 0),
 		buy,
+		more,
 		unit: 'step',
 		pack: roll.step,
-		each: perStep,
-		total: money(perStep * buy),
+		each,
+		total,
 		spare: metres(layout.owned ? 0 : buy * roll.step - layout.answer.length),
 		sparePercent: 0,
 		for: [],

@@ -1,2 +1,3 @@
 export { estimate } from './estimate';
-export type { Order, OrderLine, Quote } from './types';
+export { type OptionPrice, optionPrice } from './option-price';
+export type { Order, OrderLine, Quote, SupplierOrder } from './types';

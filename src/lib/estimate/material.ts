@@ -1,4 +1,4 @@
-import { priceOfLength, rollOf, type Job } from '../job';
+import { priceOfLength, rollOf, sheetOf, type Job } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
 import { mm } from '../measure';
 import type { Order } from './types';
@@ -29,12 +29,14 @@ export function worthFromRack(job: Job, order: Order): number {
 }
 
 function worthOf(job: Job, line: Order['lines'][number]): number {
-	if (line.group === 'sheets') return line.each * line.fromRack.number;
+	// At the list price of one: what is bought beside it may be cheaper for its number.
+	if (line.group === 'sheets') return (sheetOf(job, line.id)?.price ?? 0) * line.fromRack.number;
 	if (line.group === 'cloth') {
 		const roll = rollOf(job, line.id);
 		return roll ? priceOfLength(roll, mm(1000 * line.fromRack.number), job.shop.ruler) : 0;
 	}
-	return (line.each * line.fromRack.number) / line.pack;
+	const sundry = job.stock.sundries.find((s) => s.id === line.id);
+	return ((sundry?.price ?? 0) * line.fromRack.number) / line.pack;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { materialName, type Job, type StockSheet } from '../job';
+import { buyCounted, materialName, type Job, type StockSheet } from '../job';
 import type { BoardLayouts } from '../layout';
 import { money } from '../measure';
 import type { Amount, OrderLine } from './types';
@@ -25,20 +25,23 @@ function countOf(sources: BoardLayouts['sources'], kind: 'owned' | 'buy', id: st
 const sheetsOf = (number: number): Amount => ({ number, unit: 'sheets' });
 
 function sheetLine(sheet: StockSheet, name: string, fromRack: number, wanted: number): OrderLine {
-	const buy = wanted > 0 ? Math.max(wanted, sheet.least) : 0;
+	const { count: buy, each, total, more } = buyCounted(sheet, wanted, sheet.buy);
 	return {
 		group: 'sheets',
 		id: sheet.id,
 		what: name,
 		code: sheet.code,
+		supplier: sheet.supplier ?? '',
+		priced: sheet.priced,
 		need: sheetsOf(fromRack + wanted),
 		rack: sheetsOf(sheet.owned),
 		fromRack: sheetsOf(fromRack),
 		buy,
+		more,
 		unit: 'sheet',
 		pack: 1,
-		each: sheet.price,
-		total: money(sheet.price * buy),
+		each,
+		total,
 		spare: sheetsOf(buy - wanted),
 		sparePercent: 0,
 		for: [],
@@ -54,10 +57,13 @@ function offcutLine(name: string, count: number, job: Job, material: string): Or
 		id: '',
 		what: `${name}, offcuts`,
 		code: '',
+		supplier: '',
+		priced: '',
 		need: { number: count, unit: 'offcuts' },
 		rack: { number: racked, unit: 'offcuts' },
 		fromRack: { number: count, unit: 'offcuts' },
 		buy: 0,
+		more: '',
 		unit: 'offcut',
 		pack: 1,
 		each: money(0),

@@ -1,6 +1,6 @@
 import { UNIT, type Need } from '../design';
-import type { Job, Problem, Sundry } from '../job';
-import { money, type Ruler } from '../measure';
+import { buyCounted, type Job, type Problem, type Sundry } from '../job';
+import type { Ruler } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 /**
@@ -48,20 +48,23 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 	const wanted = laid * (1 + sparePercent / 100) + typed;
 	const rack = sundry.owned * pack;
 	const packs = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));
-	const buy = packs > 0 ? Math.max(packs, sundry.least) : 0;
+	const { count: buy, each, total, more } = buyCounted(sundry, packs);
 	return {
 		group: 'sundries',
 		id: sundry.id,
 		what: sundry.name,
 		code: sundry.code,
+		supplier: sundry.supplier ?? '',
+		priced: sundry.priced,
 		need: { number: laid + typed, unit },
 		rack: { number: rack, unit },
 		fromRack: { number: Math.min(rack, wanted), unit },
 		buy,
+		more,
 		unit: 'pack',
 		pack,
-		each: sundry.price,
-		total: money(sundry.price * buy),
+		each,
+		total,
 		spare: { number: Math.max(0, buy * pack - Math.max(0, wanted - rack)), unit },
 		sparePercent,
 		kind: sundry.kind,

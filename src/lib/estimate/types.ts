@@ -1,4 +1,4 @@
-import type { Sundry } from '../job';
+import type { MoreBecause, Sundry } from '../job';
 import type { Money } from '../measure';
 
 /** An amount of something, in the unit it is counted in. */
@@ -14,6 +14,10 @@ export interface OrderLine {
 	readonly id: string;
 	readonly what: string;
 	readonly code: string;
+	/** Mark of who sells it; '' for anybody. */
+	readonly supplier: string;
+	/** The day its price was given; '' when nobody knows. */
+	readonly priced: string;
 	/** What the work takes, spare not counted. */
 	readonly need: Amount;
 	/** What of it is on the rack, and how much of that the work uses. */
@@ -21,6 +25,8 @@ export interface OrderLine {
 	readonly fromRack: Amount;
 	/** How many of `unit` to buy: sheets, steps off a roll, packs. */
 	readonly buy: number;
+	/** Why it is more than the work takes, beyond the seller's own unit. */
+	readonly more: MoreBecause;
 	readonly unit: string;
 	/**
 	 * Length of one step off a roll, ticks; what one pack holds, in the unit of `need`; 1 for
@@ -41,8 +47,20 @@ export interface OrderLine {
 	readonly for: readonly string[];
 }
 
+/** What is bought from one supplier. */
+export interface SupplierOrder {
+	/** Mark and name; '' for what anybody sells. */
+	readonly id: string;
+	readonly name: string;
+	readonly total: Money;
+	/** They send no order that comes to less. */
+	readonly least: Money;
+}
+
 export interface Order {
 	readonly lines: readonly OrderLine[];
+	/** Those that something is bought from, in the order of the rack; what anybody sells last. */
+	readonly suppliers: readonly SupplierOrder[];
 	readonly total: Money;
 }
 

@@ -50,21 +50,26 @@ export {
 	type Ring,
 	type Zone,
 } from './panel';
+export { type JobOption, withOption } from './options';
 export {
-	type Chosen,
-	type Delimiter,
 	type ListColumn,
-	MEANINGS,
+	PARTS_WORDS,
+	type PartsChosen,
 	type PartsList,
 	readPartsList,
 	type RowVerdict,
-	SEPARATORS,
-	tableText,
-	withoutRows,
-	writeCsv,
 	writePartsCsv,
 } from './parts-list';
 export type { PinnedLayout } from './pinned';
+export {
+	goodsOf,
+	PRICE_WORDS,
+	type PricesChosen,
+	type PriceVerdict,
+	readPriceList,
+	takePrices,
+	writePricesCsv,
+} from './price-list';
 export {
 	notesOf,
 	type Path,
@@ -89,16 +94,32 @@ export {
 } from './reading';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
+	buyCounted,
+	buyLength,
 	type Cloth,
+	dayNumber,
+	eachStep,
 	isPatterned,
 	type Material,
+	type MoreBecause,
 	napOnRoll,
 	priceOfLength,
 	type Roll,
+	STARTING_STOCK,
 	stepsFor,
 	stock,
 	type StockSheet,
 	type Sundry,
+	withStartingStock,
 } from './stock';
+export {
+	type CsvRow,
+	type Delimiter,
+	SEPARATORS,
+	type Setting,
+	tableText,
+	withoutRows,
+	writeCsv,
+} from './table';
 export { upgrade, VERSION } from './upgrades';
 export { type Note, notes, z } from './zod';

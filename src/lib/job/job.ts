@@ -2,7 +2,9 @@ import { BENCH_CHAPTERS } from './bench-pages';
 import { field, z } from './zod';
 import { box } from './box';
 import { amount, type AmountField, amountIn, name, note, USUAL_CURRENCY } from './fields';
+import { handover } from './handover';
 import { loosePart } from './loose-part';
+import { jobOption, sentQuoteIn } from './options';
 import { panel } from './panel';
 import { pinnedLayout } from './pinned';
 import { shopIn } from './shop';
@@ -44,6 +46,12 @@ const jobWith = (amount: AmountField) =>
 		}),
 		/** Work nobody can count from the drawings. */
 		work: field(z.array(workIn(amount)).max(60).default([]), { label: 'Hours of work' }),
+		/** Alternatives, each planned by itself and priced as a difference. */
+		options: field(z.array(jobOption).max(40).default([]), { label: 'Options in the quote' }),
+		/** Quotes as they were sent, the last one at the end. */
+		sent: field(z.array(sentQuoteIn(amount)).max(60).default([]), { label: 'Quotes sent' }),
+		/** Nothing of it changes the plan. */
+		handover: field(handover.prefault({}), { label: 'Handover' }),
 		/** Layouts printed or partly cut, which later edits leave alone. */
 		pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
 		/** Cut numbers ticked off at the bench, by layout key. */

@@ -6,6 +6,7 @@ export const LISTS_OF_MARKS = {
 	materials: ['stock', 'materials'],
 	cloths: ['stock', 'cloths'],
 	saws: ['shop', 'saws'],
+	suppliers: ['stock', 'suppliers'],
 	/** Of the same panel. */
 	layers: ['panels', OWN, 'layers'],
 } as const;

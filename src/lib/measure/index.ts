@@ -23,11 +23,11 @@ export {
 export { readLength } from './read-length';
 export type { Hand, Reading } from './reading';
 export {
+	answeringRuler,
 	handOf,
 	printForBench,
 	printLength,
 	type Ruler,
-	answeringRuler,
 	sayLeast,
 	sayLength,
 	sayLengths,

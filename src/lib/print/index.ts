@@ -1,7 +1,7 @@
 export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
-export { ownerName } from './lists';
+export { movedBetween, orderGroups, ownerName } from './lists';
 export {
 	isPdf,
 	machineZip,
@@ -34,11 +34,15 @@ export {
 	gravityText,
 	HELD_BY,
 	leansAlike,
+	moreText,
 	packetText,
 	pairTexts,
 	partFacesText,
 	partTitle,
 	patternText,
+	quoteNow,
+	quoteShown,
+	sinceSent,
 	RADIATOR_HEADS,
 	radiatorTexts,
 	refusedText,

@@ -1,7 +1,15 @@
 import type { Plan } from '../plan';
-import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv } from './lists';
+import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv, supplierCsvs } from './lists';
 import type { Page, Fonts } from './drawing';
-import { costPack, printPack, quotePack, templatePages } from './pack';
+import {
+	costPack,
+	counterPack,
+	handoverPack,
+	printPack,
+	quotePack,
+	shopCardPack,
+	templatePages,
+} from './pack';
 import { writePdf, drawingSvg } from './pens';
 import { rollDrawing } from './cloth';
 import { machineFiles, zipped } from './machine';
@@ -22,6 +30,9 @@ const PDFS = {
 	templates: { pages: (plan: Plan): Page[] => templatePages(plan), title: ': templates' },
 	quote: { pages: (plan: Plan): Page[] => quotePack(plan), title: ': quote' },
 	'cost-sheet': { pages: (plan: Plan): Page[] => costPack(plan), title: ': cost sheet' },
+	'counter-lists': { pages: (plan: Plan): Page[] => counterPack(plan), title: ': to buy' },
+	handover: { pages: (plan: Plan): Page[] => handoverPack(plan), title: ': handover' },
+	'shop-card': { pages: (plan: Plan): Page[] => shopCardPack(plan), title: ': shop card' },
 } as const;
 
 /** Kinds that need the printed faces. */
@@ -34,7 +45,7 @@ const LISTS = {
 	offcuts: offcutsCsv,
 } as const;
 
-export type OutputKind = PdfKind | keyof typeof LISTS | 'layouts' | 'machine';
+export type OutputKind = PdfKind | keyof typeof LISTS | 'supplier-orders' | 'layouts' | 'machine';
 
 export const isPdf = (kind: OutputKind): kind is PdfKind => kind in PDFS;
 
@@ -66,7 +77,16 @@ function subjectOf({ job }: Plan): string {
 export function plainFiles(kind: Exclude<OutputKind, PdfKind>, plan: Plan): OutputFile[] {
 	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
 	if (kind === 'machine') return machineFiles(plan);
+	if (kind === 'supplier-orders') return mailFiles(plan);
 	return [{ name: `${kind}.csv`, type: 'text/csv', data: LISTS[kind](plan) }];
+}
+
+/** A file for each supplier; none where only one list would be made, of what anybody sells. */
+function mailFiles(plan: Plan): OutputFile[] {
+	if (plan.order.suppliers.every((s) => s.id === '')) return [];
+	return supplierCsvs(plan).map(({ id, text }) => ({
+		...{ name: `order-${id}.csv`, type: 'text/csv', data: text },
+	}));
 }
 
 /** The files for machines as one file; none where there are none. */

@@ -3,9 +3,11 @@ import type { Plan } from '../plan';
 import { boxPages } from './box';
 import { rollPages } from './cloth';
 import type { Page } from './drawing';
+import { customerCard, shopCard } from './handover';
 import {
 	cautionPages,
 	costPages,
+	counterPages,
 	fetchPages,
 	orderPages,
 	partsPages,
@@ -27,8 +29,8 @@ import { blankTemplate, partTemplate, templateOf, templatesOf } from './template
 import { roundedNote, rulerName } from './wording';
 
 /*
- * Four papers for four readers; what stands in one of them stands in no other: the bench pack, the
- * full-size templates, the customer's quote and the shop's cost sheet.
+ * A paper for each reader: the bench pack, the full-size templates, the customer's quote, the
+ * shop's cost sheet, the lists for the seller's counter and the two cards of the handover.
  */
 
 const CHAPTERS: Readonly<Record<Exclude<BenchChapter, 'summary'>, (plan: Plan) => Leaf[]>> = {
@@ -99,6 +101,30 @@ export function costPack(plan: Plan): Page[] {
 		...orUndrawn(plan, 'order', () => orderPages(plan)),
 	];
 	return framed(leaves, titleBlock(plan));
+}
+
+/** What to buy from each supplier, without prices: what is laid on the counter. */
+export function counterPack(plan: Plan): Page[] {
+	return lettered(
+		orUndrawn(plan, 'counter lists', () => counterPages(plan)),
+		{ title: plan.job.name, foot: 'To buy' },
+	);
+}
+
+/** What goes with the vehicle. */
+export function handoverPack(plan: Plan): Page[] {
+	return framed(
+		orUndrawn(plan, 'handover', () => customerCard(plan)),
+		titleBlock(plan),
+	);
+}
+
+/** What the shop keeps of the job. */
+export function shopCardPack(plan: Plan): Page[] {
+	return framed(
+		orUndrawn(plan, 'shop card', () => shopCard(plan)),
+		titleBlock(plan),
+	);
 }
 
 function titleBlock(plan: Plan): TitleBlock {

@@ -1,4 +1,4 @@
-import type { Order, Quote } from '../estimate';
+import type { OptionPrice, Order, Quote } from '../estimate';
 import { z } from '../job';
 import { majorMoney } from '../measure';
 import { fieldsOf, howMany, inPercent, listOf, oneOf, pure, saying } from './units';
@@ -27,10 +27,16 @@ const orderLine = (amount: MoneyField) =>
 		id: saying('of the rack'),
 		what: saying('name'),
 		code: saying("supplier's code"),
+		supplier: saying('mark of who sells it; empty for anybody'),
+		priced: saying('the day its price was given; empty when nobody knows'),
 		need: quantity('the work takes, spare not counted'),
 		rack: quantity('on the rack'),
 		fromRack: quantity('of that used'),
 		buy: howMany('units to buy'),
+		more: oneOf(
+			['', 'least', 'multiple', 'break'],
+			'why more than is needed: the least sold, the multiple sold by, cheaper in all',
+		),
 		unit: saying('sheet, step or pack'),
 		pack: pure('in one unit: mm of a step; of a pack, in the unit of need; 1 for sheets'),
 		each: amount('one unit'),
@@ -44,6 +50,15 @@ const orderLine = (amount: MoneyField) =>
 export const orderFields = (amount: MoneyField) =>
 	z.strictObject({
 		lines: listOf(orderLine(amount), 'what to buy'),
+		suppliers: listOf(
+			fieldsOf<Order['suppliers'][number]>()({
+				id: saying('mark; empty for what anybody sells'),
+				name: saying('name'),
+				total: amount('bought from them'),
+				least: amount('they send no order that comes to less'),
+			}),
+			'who it is bought from; their totals add up to that of the order',
+		),
 		total: amount('of all lines'),
 	});
 
@@ -78,4 +93,17 @@ export const quoteFields = (amount: MoneyField) =>
 			z.strictObject({ what: saying('what the customer gets'), price: amount('before tax') }),
 			'add up to net',
 		),
+	});
+
+export const optionFields = (amount: MoneyField, problem: z.ZodType) =>
+	fieldsOf<OptionPrice>()({
+		id: saying('mark'),
+		name: saying('name'),
+		note: saying('note'),
+		net: amount('of the job with it, before tax'),
+		total: amount('of the job with it'),
+		difference: amount('total with it less total without'),
+		bought: amount('the same of what is bought'),
+		problems: listOf(problem, 'what is wrong with it and not without'),
+		offered: z.boolean().describe('can it be planned: one that cannot is not on the quote'),
 	});

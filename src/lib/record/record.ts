@@ -1,7 +1,7 @@
 import { pathText, type Problem, USUAL_CURRENCY, z } from '../job';
 import { toMm } from '../measure';
 import type { Plan } from '../plan';
-import { amountsIn, orderFields, quoteFields } from './amounts';
+import { amountsIn, optionFields, orderFields, quoteFields } from './amounts';
 import { boxFields, boxFile } from './box';
 import { boardsFields, boardsFile, carpetFields, clothFields, clothFile } from './layouts';
 import { panelFields, panelFile } from './panel';
@@ -57,6 +57,7 @@ const recordIn = (currency: string) => {
 		needs: listOf(needFields, 'what else the work takes'),
 		order: orderFields(amount),
 		quote: quoteFields(amount),
+		options: listOf(optionFields(amount, problem), 'alternatives offered in the quote'),
 		cautions: listOf(caution, 'safety notes'),
 		looked: fieldsOf<Plan['search']>()({
 			seed: pure('of the search'),
@@ -91,6 +92,7 @@ function sourceOf(plan: Plan): object {
 		...{ parts, blanks, carpets, needs, quote, cautions },
 		boards: plan.boards.map(boardsFile),
 		cloths: plan.cloths.map(clothFile),
+		options: plan.options.map((o) => ({ ...o, problems: o.problems.map(problemFile) })),
 		order: { ...plan.order, lines: plan.order.lines.map(lineFile) },
 		looked: plan.search,
 	};

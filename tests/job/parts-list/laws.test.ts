@@ -1,8 +1,9 @@
 import { fc, test as law } from '@fast-check/vitest';
 import { expect, test } from 'vitest';
 import { runs } from '../../depth';
-import { writeCsv } from '../../../src/lib/job/parts-list/csv';
-import { readPartsList, withoutRows } from '../../../src/lib/job/parts-list/parts-list';
+import { writeCsv } from '../../../src/lib/job/table/csv';
+import { readPartsList } from '../../../src/lib/job/parts-list/parts-list';
+import { withoutRows } from '../../../src/lib/job/table/table';
 import { writePartsCsv } from '../../../src/lib/job/parts-list/write';
 import { readJob } from '../../../src/lib/job/reading/read';
 import { mm } from '../../../src/lib/measure/length';

@@ -4,10 +4,10 @@ import {
 	type ListAbout,
 	type PartsList,
 	readPartsList,
-	withoutRows,
+	type PartsChosen,
 } from '../../../src/lib/job/parts-list/parts-list';
-import type { Chosen } from '../../../src/lib/job/parts-list/setting';
-import { tableText } from '../../../src/lib/job/parts-list/table-text';
+import { withoutRows } from '../../../src/lib/job/table/table';
+import { tableText } from '../../../src/lib/job/table/table-text';
 import { pathText } from '../../../src/lib/job/problems/problem';
 import { mm } from '../../../src/lib/measure/length';
 import type { Hand } from '../../../src/lib/measure/reading';
@@ -24,7 +24,7 @@ const about = (hand: Partial<Hand> = {}, taken: string[] = []): ListAbout => ({
 	boards,
 	taken,
 });
-const read = (text: string, chosen: Chosen = {}, hand: Partial<Hand> = {}): PartsList =>
+const read = (text: string, chosen: PartsChosen = {}, hand: Partial<Hand> = {}): PartsList =>
 	readPartsList(text, about(hand), chosen);
 const parts = (list: PartsList) => list.rows.map((row) => row.part);
 const faults = (list: PartsList): string =>
@@ -89,7 +89,7 @@ describe('headings as people write them', () => {
 });
 
 describe('what cannot be guessed is asked, and nothing is a part until it is said', () => {
-	const ask = (text: string, words: string[], chosen: Chosen, then: unknown): void => {
+	const ask = (text: string, words: string[], chosen: PartsChosen, then: unknown): void => {
 		const list = read(text);
 		for (const word of words) expect(open(list)).toContain(word);
 		expect(parts(list).every((part) => part === null)).toBe(true);
@@ -255,7 +255,7 @@ describe('cells as people write them', () => {
 });
 
 describe('boards', () => {
-	const list = (cells: string, more: object = {}, chosen: Chosen = {}): PartsList =>
+	const list = (cells: string, more: object = {}, chosen: PartsChosen = {}): PartsList =>
 		readPartsList(`L,W,Thk,Board\n600,300,${cells}\n`, { ...about(), ...more }, chosen);
 	const named = (l: PartsList) => parts(l).map((p) => p?.material ?? null);
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { plan } from '../../../src/lib/plan';
-import { readCsv } from '../../../src/lib/job/parts-list/csv';
+import { readCsv } from '../../../src/lib/job/table/csv';
 import { cuttingListCsv, offcutsCsv, orderCsv, partsCsv } from '../../../src/lib/print/lists';
 import { writePartsCsv } from '../../../src/lib/job/parts-list/write';
 

@@ -13,6 +13,7 @@ const about: About = {
 	material: 'ply-18',
 	cloth: 'carpet',
 	saw: 'table-saw',
+	supplier: 'supplier-1',
 	taken: [],
 	stem: 'thing',
 };

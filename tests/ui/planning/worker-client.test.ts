@@ -1,6 +1,6 @@
 import { expose } from 'comlink';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { plan, savings } from '../../../src/lib/plan';
+import { plan, savings, withOptions } from '../../../src/lib/plan';
 import { startPlanner } from '../../../src/lib/ui/planning/worker-client';
 import { makePlanner } from '../../../src/worker/make-planner';
 
@@ -29,6 +29,7 @@ class Crew {
 				return plan(file, options);
 			},
 			savings,
+			withOptions,
 			// Ended means ended: a thread that is gone never breathes again.
 			breathe: () => new Promise<void>((done) => void (worker.ended || setImmediate(done))),
 			clock: () => (this.#now += 100),

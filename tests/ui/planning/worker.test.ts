@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plan, savings } from '../../../src/lib/plan';
+import { plan, savings, withOptions } from '../../../src/lib/plan';
 import { makePlanner, type Means } from '../../../src/worker/make-planner';
 
 const JOB = {
@@ -16,6 +16,7 @@ function means(changes: Partial<Means> = {}): Means {
 	return {
 		plan,
 		savings,
+		withOptions,
 		breathe: () => new Promise((done) => setImmediate(done)),
 		clock: () => (now += 100),
 		...changes,
@@ -31,6 +32,21 @@ describe('the planner behind the screen', () => {
 		expect(made?.parts).toHaveLength(1);
 		expect(told.length).toBeGreaterThan(0);
 		expect(told.every((d) => d >= 0 && d <= 1)).toBe(true);
+	});
+
+	it('prices the options of a plan, tells how far it is, and gives them up when stopped', async () => {
+		const changes = [{ path: 'parts/P1/count', value: '13' }];
+		const file = { ...JOB, options: [{ id: 'o', name: 'One more', changes }] };
+		const planner = makePlanner(means());
+		const made = await planner.plan(file, { n: 1 }, silent);
+		const told: string[] = [];
+		const priced = await planner.options(made!, file, { n: 2 }, (p) => told.push(p.stage));
+		expect(priced?.options.map((o) => [o.id, o.offered])).toEqual([['o', true]]);
+		expect(new Set(told)).toEqual(new Set(['option: One more']));
+		// Another planner: one that remembers a search has nothing to be stopped in.
+		const anew = makePlanner(means());
+		const stopped = anew.options(made!, file, { n: 1 }, () => void anew.stop());
+		expect(await stopped).toBeNull();
 	});
 
 	it('lets the newest request overtake the one before', async () => {

@@ -34,6 +34,7 @@ function handPlanner(): Planner & { asked: unknown[]; asks: Ask[] } {
 			return plan(file, { effort: 50 });
 		},
 		search: async () => null,
+		options: async (of) => of,
 		savings: async () => [],
 		stop: () => undefined,
 	};

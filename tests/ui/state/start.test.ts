@@ -15,6 +15,7 @@ import { leaveWriterMark, takeWriterMark } from '../../../src/lib/ui/state/savin
 const planner: Planner = {
 	plan: () => Promise.resolve(null),
 	search: () => Promise.resolve(null),
+	options: () => Promise.resolve(null),
 	savings: () => Promise.resolve(null),
 	stop: () => undefined,
 };

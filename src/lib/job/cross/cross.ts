@@ -1,6 +1,8 @@
 import { doubles } from './doubles';
 import { unknownMarks } from './marks';
 import { tooMany } from './pieces';
+import { oddSent } from './sent';
+import { oddPrices } from './prices';
 import { oddStock, usableSaws } from './stock';
 import type { Job } from '../job';
 import { leaveOut, pathInFile, type Path, type Sources, type Problem } from '../problems';
@@ -10,6 +12,8 @@ import type { Fault } from './fault';
 const CHECKS: readonly ((job: Job, clothsInFile: readonly string[]) => Fault[])[] = [
 	doubles,
 	oddStock,
+	oddPrices,
+	oddSent,
 	unknownMarks,
 	tooMany,
 ];

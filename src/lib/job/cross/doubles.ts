@@ -23,10 +23,12 @@ export function doubles(job: Job): Fault[] {
 			...marked(['parts'], job.parts),
 		],
 		[...marked(['stock', 'sheets'], stock.sheets), ...marked(['stock', 'offcuts'], stock.offcuts)],
+		marked(['options'], job.options),
 		marked(['stock', 'materials'], stock.materials),
 		marked(['stock', 'cloths'], stock.cloths),
 		marked(['stock', 'rolls'], stock.rolls),
 		marked(['stock', 'sundries'], stock.sundries),
+		marked(['stock', 'suppliers'], stock.suppliers),
 		marked(['shop', 'saws'], shop.saws),
 	].flatMap(later);
 }

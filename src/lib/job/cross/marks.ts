@@ -1,7 +1,7 @@
 import type { Job } from '../job';
 import { LABEL_SHEETS } from '../shop';
 import { type Path, nearest } from '../problems';
-import { refusal, type Fault } from './fault';
+import { doubt, refusal, type Fault } from './fault';
 
 type Shelf = 'materials' | 'cloths';
 
@@ -38,7 +38,7 @@ export function unknownMarks(job: Job, clothsInFile: readonly string[] = []): Fa
 			// A cloth that was left out has been complained of where it stands.
 			said: shelf === 'cloths' && clothsInFile.includes(id),
 		}));
-	return [...faults, ...unknownSaw(job), ...unknownLabels(job)];
+	return [...faults, ...unknownSaw(job), ...unknownLabels(job), ...unknownSuppliers(job)];
 }
 
 function unknownSaw({ shop }: Job): Fault[] {
@@ -65,6 +65,18 @@ function unknownLabels({ shop }: Job): Fault[] {
 				: `Use one of ${known.join(', ')}, or leave it empty.`,
 		),
 	];
+}
+
+/** Who sells a thing is asked for where it is ordered: the thing itself is planned with. */
+function unknownSuppliers({ stock }: Job): Fault[] {
+	const known = stock.suppliers.map((s) => s.id);
+	return (['sheets', 'rolls', 'sundries'] as const).flatMap((list) =>
+		stock[list].flatMap(({ supplier }, i): Fault[] => {
+			if (supplier === undefined || known.includes(supplier)) return [];
+			const { what, fix } = unknown([], 'supplier', supplier, known).problem;
+			return [doubt(['stock', list, i, 'supplier'], `${what} It is ordered from nobody.`, fix)];
+		}),
+	);
 }
 
 interface Mark {

@@ -1,7 +1,4 @@
-export { type Delimiter, writeCsv } from './csv';
-export { type ListColumn, MEANINGS } from './headings';
-export { type PartsList, readPartsList, withoutRows } from './parts-list';
+export { type PartsChosen, type PartsList, readPartsList } from './parts-list';
+export { type ListColumn, PARTS_WORDS } from './parts-words';
 export type { RowVerdict } from './row';
-export { type Chosen, SEPARATORS } from './setting';
-export { tableText } from './table-text';
 export { writePartsCsv } from './write';

@@ -12,8 +12,8 @@ import type { Problem } from '../problems';
 import { problemsOf } from '../reading';
 import type { z } from '../zod';
 import { rackBoard, type RackBoard } from './boards';
-import { unguarded, type CsvRow } from './csv';
-import type { ListColumn, Meaning } from './headings';
+import { brokenRow, type CsvRow, unguarded } from '../table';
+import type { ListColumn, Meaning } from './parts-words';
 
 /** A listed part as a job file holds it. */
 export type PartFile = z.input<typeof loosePart>;
@@ -42,14 +42,11 @@ export interface Reader {
 export function judge(row: CsvRow, reader: Reader): RowVerdict {
 	const at = ['row', row.line];
 	const faults: Problem[] = [];
-	const wrong = (column: Meaning | null, what: string, fix: string): void => {
-		faults.push({ path: column ? [...at, column] : at, what, fix, kind: 'stop' });
+	const wrong = (column: Meaning, what: string, fix: string): void => {
+		faults.push({ path: [...at, column], what, fix, kind: 'stop' });
 	};
-	if (row.cells.slice(reader.columns.length).some((cell) => cell.trim() !== '')) {
-		const what = `This row has ${row.cells.length} cells where there are ${reader.columns.length} columns.`;
-		wrong(null, what, 'Put a text that holds the separator in quotation marks.');
-		return { ...row, part: null, faults };
-	}
+	const broken = brokenRow(row, reader.columns);
+	if (broken) return { ...row, part: null, faults: [broken] };
 	const cell: Cells = (column) => unguarded(row.cells[reader.columns.indexOf(column)] ?? '').trim();
 	const length = (column: 'length' | 'width' | 'thickness'): Length => {
 		const text = withUnit(cell(column), reader.units[reader.columns.indexOf(column)] ?? '', reader);

@@ -1,6 +1,6 @@
 import { toMm } from '../../measure';
 import type { LoosePart } from '../loose-part';
-import { writeCsv } from './csv';
+import { writeCsv } from '../table';
 
 const HEADINGS = ['id', 'name', 'material', 'length', 'width', 'count', 'grain', 'note'];
 

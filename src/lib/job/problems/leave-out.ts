@@ -19,8 +19,10 @@ const LISTS: readonly (readonly string[])[] = [
 	['panels'],
 	['parts'],
 	['pinned'],
+	['options'],
+	['sent'],
 	['shop', 'saws'],
-	...['materials', 'sheets', 'offcuts', 'cloths', 'rolls', 'sundries'].map((list) => [
+	...['materials', 'sheets', 'offcuts', 'cloths', 'rolls', 'sundries', 'suppliers'].map((list) => [
 		'stock',
 		list,
 	]),

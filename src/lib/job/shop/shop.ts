@@ -253,6 +253,12 @@ export const shopIn = (amount: AmountField) =>
 				.prefault({}),
 			{ label: 'Tax' },
 		),
+		/** Counted from the date of the job, which is all a plan knows of today. */
+		priceAge: field(z.number().int().min(1).max(3650).nullable().default(180), {
+			label: 'Prices hold for',
+			help: 'A price given longer before the date of the job is asked after; empty never asks.',
+			unit: 'days',
+		}),
 		creditOffcuts: field(z.boolean().default(false), {
 			label: 'Credit offcuts to the job',
 			help: 'Take what goes back on the rack off the price.',

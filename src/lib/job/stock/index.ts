@@ -1,5 +1,7 @@
+export { buyCounted, buyLength, eachStep, type MoreBecause } from './buying';
 export { isPatterned, napOnRoll } from './cloth-nap';
 export { priceOfLength, stepsFor } from './roll-price';
+export { STARTING_STOCK, withStartingStock } from './starting-stock';
 export {
 	type Cloth,
 	clothThickness,
@@ -9,5 +11,7 @@ export {
 	stockIn,
 	type StockSheet,
 	type Sundry,
+	type Supplier,
 } from './stock';
+export { dayNumber } from './supplied';
 export { offNominal } from './thickness';

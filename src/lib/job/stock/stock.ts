@@ -1,5 +1,6 @@
 import { field, z } from '../zod';
 import { amount, type AmountField, distanceField, id, name, owned, percent, size } from '../fields';
+import { atOnce, boughtFrom, breaksIn, soldBy, supplierIn } from './supplied';
 
 /**
  * A kind of board: what a part is made of. Its measured thickness is what every size is worked out
@@ -47,7 +48,9 @@ const sheetIn = (amount: AmountField) =>
 			label: 'Least to buy',
 			help: 'The seller sends no fewer; what is over is spare. 0 for any number.',
 		}),
-		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+		soldBy,
+		...boughtFrom,
+		breaks: breaksIn(amount, atOnce),
 		factoryEdges: field(z.boolean().default(true), {
 			label: 'Factory edges',
 			help: 'Off for a sheet whose edges are cut square already.',
@@ -157,7 +160,8 @@ const rollIn = (amount: AmountField) =>
 			help: 'Begun anywhere, up to a repeat goes by before the pattern starts.',
 		}),
 		lot: field(z.string().max(60).default(''), { label: 'Dye lot' }),
-		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+		...boughtFrom,
+		breaks: breaksIn(amount, size),
 	});
 
 /** Far less than anything is sold in: what is smaller comes to packs past all number. */
@@ -207,7 +211,9 @@ const sundryIn = (amount: AmountField) =>
 			label: 'Least to buy',
 			help: 'The seller sends no fewer packs; what is over is spare. 0 for any number.',
 		}),
-		code: field(z.string().max(60).default(''), { label: 'Supplier code' }),
+		soldBy,
+		...boughtFrom,
+		breaks: breaksIn(amount, atOnce),
 		/** Whatever its kind: over what the plan counts. */
 		use: field(z.number().min(0).max(1e6).default(0), {
 			label: 'Packs for this job',
@@ -231,6 +237,7 @@ export const stockIn = (amount: AmountField) =>
 		cloths: field(z.array(cloth).max(200).default([]), { label: 'Cloths' }),
 		rolls: field(z.array(rollIn(amount)).max(400).default([]), { label: 'Rolls and remnants' }),
 		sundries: field(z.array(sundryIn(amount)).max(400).default([]), { label: 'Sundries' }),
+		suppliers: field(z.array(supplierIn(amount)).max(100).default([]), { label: 'Suppliers' }),
 	});
 
 /** The rack, priced in the usual currency. */
@@ -243,3 +250,4 @@ export type Offcut = z.output<typeof offcut>;
 export type Cloth = z.output<typeof cloth>;
 export type Roll = Stock['rolls'][number];
 export type Sundry = Stock['sundries'][number];
+export type Supplier = Stock['suppliers'][number];

@@ -36,7 +36,11 @@ export async function layMaterial(
 		layouts: [...rest.kept.map((k) => k.layout), ...fresh],
 		// The bound speaks of the rest alone; a freer plan without the pinned sheets might do with
 		// fewer.
-		proven: found.proven && rest.kept.length === 0,
+		proven:
+			found.proven &&
+			rest.kept.length === 0 &&
+			// What is proven of the cost goes by the price of one.
+			(found.layouts.length <= found.bound.sheets || isPlainlyPriced(job, material)),
 	};
 	return {
 		material,
@@ -48,6 +52,13 @@ export async function layMaterial(
 		],
 		faults: auditSheets(problem, found),
 	};
+}
+
+/** Does every sheet to be bought cost its price, however many are bought? */
+function isPlainlyPriced({ stock }: Job, material: string): boolean {
+	return stock.sheets
+		.filter((s) => s.material === material && s.buy !== 0)
+		.every((s) => s.breaks.length === 0 && s.soldBy === 1 && s.least <= 1);
 }
 
 function search(problem: BoardLayouts['problem'], budget: Budget): Search<SheetsAnswer> {

@@ -1,4 +1,5 @@
 import {
+	buyLength,
 	isPatterned,
 	napOnRoll,
 	type Job,
@@ -215,9 +216,15 @@ async function cheapest(
 	for (const roll of rolls) {
 		const layout = await lay(roll, blanks, ask);
 		// Of rolls without a price the shortest pull is the cheapest.
-		const priced = { ...roll, price: roll.price > 0 ? roll.price : money(1) };
-		const ordered = stepsFor(roll, layout.pull) * roll.step;
-		tried.push({ layout, price: priceOfLength(priced, ordered, ruler) });
+		const price =
+			roll.price > 0
+				? buyLength(roll, layout.pull, ruler).total
+				: priceOfLength(
+						{ ...roll, price: money(1) },
+						stepsFor(roll, layout.pull) * roll.step,
+						ruler,
+					);
+		tried.push({ layout, price });
 	}
 	const missing = (l: Pull) => l.answer.unplaced.reduce((sum, u) => sum + u.count, 0);
 	tried.sort((a, b) => missing(a.layout) - missing(b.layout) || a.price - b.price);

@@ -12,7 +12,16 @@ import {
 	table,
 	widthOf,
 } from '../page';
-import { amountText, CARPET_HEADS, carpetWays, costLines, earnedText, figuresOn } from '../wording';
+import {
+	amountText,
+	CARPET_HEADS,
+	carpetWays,
+	costLines,
+	earnedText,
+	figuresOn,
+	quoteShown,
+	sinceSent,
+} from '../wording';
 
 /** The shop's page: bought and used side by side, the hours, markup and margin together. */
 export function costPages(plan: Plan): Leaf[] {
@@ -42,6 +51,8 @@ export function costPages(plan: Plan): Leaf[] {
 		space(3),
 		paragraph(earnedText(plan), width),
 		...carpetBlocks(plan, width),
+		...optionBlocks(plan, width, plain),
+		...sinceBlocks(plan, width, plain),
 	];
 	return leavesOf(plan, { name: 'Cost sheet', title: 'Cost sheet: shop only' }, blocks);
 }
@@ -65,6 +76,49 @@ function carpetBlocks(plan: Plan, width: number): Block[] {
 		),
 		paragraph(taken, width, { size: 3.2 }),
 	]);
+}
+
+/** What each option comes to, those that are not offered with the reason. */
+function optionBlocks(plan: Plan, width: number, plain: (m: Money) => string): Block[] {
+	if (plan.options.length === 0) return [];
+	const rows = plan.options.map((o): Row => ({
+		cells: [
+			[o.name, ...o.problems.map((p) => `${p.what} ${p.fix}`)].join('\n'),
+			o.offered ? plain(o.bought) : '–',
+			o.offered ? plain(o.difference) : 'not offered',
+			o.offered ? plain(o.total) : '–',
+		],
+	}));
+	const columns = [
+		{ head: 'Option', width: { share: 1 } },
+		{ head: 'Bought', width: 26, align: 'end' as const },
+		{ head: 'Total', width: 26, align: 'end' as const },
+		{ head: 'Total with it', width: 30, align: 'end' as const },
+	];
+	return [
+		...[space(4), subheading('Options, as differences', width)],
+		...table({ columns, rows }, width),
+	];
+}
+
+/** The quote as sent beside what the plan comes to now. */
+function sinceBlocks(plan: Plan, width: number, plain: (m: Money) => string): Block[] {
+	const { sent } = quoteShown(plan);
+	const changes = sinceSent(plan);
+	if (sent === null) return [];
+	const title = `Since the quote was sent on ${sent}`;
+	if (changes.length === 0)
+		return [space(4), subheading(title, width), paragraph('No figure of it has changed.', width)];
+	const columns = [
+		{ head: 'What', width: { share: 1 } },
+		{ head: 'As sent', width: 30, align: 'end' as const },
+		{ head: 'Now', width: 30, align: 'end' as const },
+	];
+	const told = (m: Money | null): string => (m === null ? 'none' : plain(m));
+	const rows = changes.map(({ what, sent, now }): Row => ({
+		cells: [what, told(sent), told(now)],
+	}));
+	return [space(4), subheading(title, width), ...table({ columns, rows }, width)];
 }
 
 function row(label: string, amount: string): Row {

@@ -13,12 +13,14 @@ import type { Plan } from '../../plan';
 import {
 	amountOf,
 	cutKind,
+	moreText,
 	offcutName,
 	packOf,
 	partLabel,
 	rackLabels,
 	type SheetAt,
 } from '../wording';
+import { linesFrom } from './order-pages';
 
 /*
  * Lists for a spreadsheet: one kind of record a file, each figure alone in its cell and its unit in
@@ -39,6 +41,7 @@ export function orderCsv(plan: Plan): string {
 			...[line.rack, line.fromRack, line.spare].map((amount) => amountOf(amount, ruler).number),
 			...[need.unit, line.buy, line.unit, pack.number, pack.unit],
 			...[price(line.each), price(line.total), currency, line.for.join('; ')],
+			...[nameOf(plan, line.supplier), line.priced, moreText(line)],
 		];
 	});
 	return csvOf(plan, [
@@ -46,9 +49,32 @@ export function orderCsv(plan: Plan): string {
 			...['what', 'code', 'need', 'on the rack', 'from the rack', 'spare', 'unit'],
 			...['to buy', 'bought by', 'each holds', 'each holds unit'],
 			...['price each', 'price total', 'currency', 'for'],
+			...['supplier', 'price of', 'why more'],
 		],
 		...rows,
 	]);
+}
+
+const nameOf = ({ job }: Plan, supplier: string): string =>
+	job.stock.suppliers.find((s) => s.id === supplier)?.name ?? '';
+
+/** One supplier's list for the mail: codes and how many, no prices. */
+export interface SupplierCsv {
+	/** Mark of the supplier; 'anybody' for what anybody sells. */
+	readonly id: string;
+	readonly text: string;
+}
+
+export function supplierCsvs(plan: Plan): SupplierCsv[] {
+	const { ruler } = plan.job.shop;
+	return plan.order.suppliers.map((from) => {
+		const rows = linesFrom(plan, from).map((line) => {
+			const pack = packOf(line, ruler);
+			return [line.code, line.what, line.buy, line.unit, pack.number, pack.unit];
+		});
+		const head = ['code', 'what', 'how many', 'of', 'each holds', 'each holds unit'];
+		return { id: from.id || 'anybody', text: csvOf(plan, [head, ...rows]) };
+	});
 }
 
 /** Every sheet's cuts in their order. */

@@ -1,4 +1,4 @@
-import type { OrderLine } from '../../estimate';
+import type { OrderLine, SupplierOrder } from '../../estimate';
 import { type Money, plainMoney, printMoney, type Ruler } from '../../measure';
 import type { Plan } from '../../plan';
 import {
@@ -14,8 +14,8 @@ import {
 	wholePlan,
 	widthOf,
 } from '../page';
-import { amountText, buyText } from '../wording';
-import { totalLine } from './sums';
+import { amountText, buyText, moreText } from '../wording';
+import { sumLine, totalLine } from './sums';
 
 const GROUPS: Readonly<Record<OrderLine['group'], string>> = {
 	sheets: 'Sheets',
@@ -53,7 +53,7 @@ export function fetchPages(plan: Plan): Leaf[] {
 
 /**
  * What to buy, in the seller's units, with what the rack already holds, what will be left over and
- * what it costs.
+ * what it costs: by supplier where one is named, else by what it is.
  */
 export function orderPages(plan: Plan): Leaf[] {
 	if (plan.order.lines.length === 0) return [];
@@ -61,18 +61,49 @@ export function orderPages(plan: Plan): Leaf[] {
 	const { currency, ruler } = plan.job.shop;
 	const plain = (m: Money) => plainMoney(m, currency, ruler.decimal);
 	const blocks: Block[] = [heading('Order', width, `prices in ${currency}`)];
-	for (const group of ['sheets', 'cloth', 'sundries'] as const) {
-		const lines = plan.order.lines.filter((l) => l.group === group);
-		if (lines.length === 0) continue;
-		blocks.push(
-			subheading(GROUPS[group], width),
-			...orderTable(lines, width, plain, ruler),
-			space(4),
-		);
+	for (const group of orderGroups(plan)) {
+		if (group.lines.length === 0) continue;
+		blocks.push(subheading(group.title, width), ...orderTable(group.lines, width, plain, ruler));
+		if (group.sum) blocks.push(space(2), sumLine(...group.sum, width));
+		blocks.push(space(4));
 	}
 	const total = printMoney(plan.order.total, currency, ruler.decimal);
 	blocks.push(totalLine('Total of the order', total, width));
 	return leavesOf(plan, { name: 'Order', title: 'Order: shop only' }, blocks);
+}
+
+/** Lines that stand together, and what they come to in words and figures. */
+export interface OrderGroup {
+	readonly title: string;
+	readonly lines: readonly OrderLine[];
+	readonly sum?: readonly [label: string, amount: string];
+}
+
+/** The lines of the order by supplier where one is named, else by what they are. */
+export function orderGroups(plan: Plan): OrderGroup[] {
+	const { lines, suppliers } = plan.order;
+	if (suppliers.every((s) => s.id === ''))
+		return (['sheets', 'cloth', 'sundries'] as const).map((group) => ({
+			title: GROUPS[group],
+			lines: lines.filter((l) => l.group === group),
+		}));
+	const { currency, ruler } = plan.job.shop;
+	const bought = suppliers.map((from): OrderGroup => {
+		const total = printMoney(from.total, currency, ruler.decimal);
+		return {
+			title: from.name || 'From anybody',
+			lines: linesFrom(plan, from),
+			sum: [`From ${from.name || 'anybody'}`, total],
+		};
+	});
+	return [...bought, { title: 'On the rack already', lines: lines.filter((l) => l.buy === 0) }];
+}
+
+/** What is bought from one supplier; a line of an unknown one is anybody's. */
+export function linesFrom({ order }: Plan, { id }: SupplierOrder): OrderLine[] {
+	const known = order.suppliers.map((s) => s.id);
+	const of = ({ supplier }: OrderLine): string => (known.includes(supplier) ? supplier : '');
+	return order.lines.filter((l) => l.buy > 0 && of(l) === id);
 }
 
 function orderTable(
@@ -111,9 +142,9 @@ function orderTable(
 	);
 }
 
-/** Name, supplier's code, and what a sundry is for. */
+/** Name, supplier's code, what a sundry is for, and why more of it is bought than is needed. */
 function whatText(line: OrderLine): string {
 	const spare = line.sparePercent > 0 ? `${line.sparePercent} % spare is counted in` : '';
 	const purposes = line.for.length === 0 ? '' : `for ${line.for.join(', ')}`;
-	return [line.what, line.code, purposes, spare].filter((t) => t !== '').join('\n');
+	return [line.what, line.code, purposes, spare, moreText(line)].filter((t) => t !== '').join('\n');
 }

@@ -7,11 +7,13 @@ import {
 	type Leaf,
 	leavesOf,
 	paragraph,
+	sentence,
 	space,
+	subheading,
 	table,
 	widthOf,
 } from '../page';
-import { percentText } from '../wording';
+import { percentText, type QuoteFigures, quoteShown } from '../wording';
 import { pictures } from './pictures';
 import { sumLine, totalLine } from './sums';
 
@@ -20,16 +22,18 @@ import { sumLine, totalLine } from './sums';
  * workings. A field the shop has left empty prints nothing.
  */
 export function quotePages(plan: Plan): Leaf[] {
-	const { job, quote } = plan;
+	const { job } = plan;
+	const quote = quoteShown(plan);
 	if (quote.lines.length === 0) return [];
 	const width = widthOf(plan);
 	const blocks: Block[] = [
 		...letterhead(plan, width),
 		heading(`Quote: ${job.name}`, width, numberText(plan)),
-		...about(plan, width),
-		...pictureBlocks(plan, width),
-		...priceBlocks(plan, width),
-		...saidBlocks(plan, width),
+		...about(plan, quote, width),
+		...pictureBlocks(plan, quote.options.length > 0 ? TALLEST.beside : TALLEST.alone, width),
+		...priceBlocks(plan, quote, width),
+		...optionBlocks(plan, quote, width),
+		...saidBlocks(plan, quote, width),
 		...acceptance(width),
 	];
 	return leavesOf(plan, { name: 'Quote', title: 'Quote' }, blocks);
@@ -50,8 +54,9 @@ function numberText({ job }: Plan): string {
 		: `number ${job.number}, revision ${job.revision}`;
 }
 
-function about({ job }: Plan, width: number): Block[] {
-	const lines = [job.customer === '' ? '' : `For ${job.customer}`, job.vehicle, job.date].filter(
+function about({ job }: Plan, { sent }: QuoteFigures, width: number): Block[] {
+	const date = sent === null ? job.date : `as sent on ${sent}`;
+	const lines = [job.customer === '' ? '' : `For ${job.customer}`, job.vehicle, date].filter(
 		(t) => t !== '',
 	);
 	return lines.length === 0 ? [] : [paragraph(lines.join('\n'), width), space(3)];
@@ -60,20 +65,21 @@ function about({ job }: Plan, width: number): Block[] {
 /** More are no help to a customer, and no room for the prices. */
 const MOST_PICTURES = 6;
 const COLUMNS = 3;
-const TALLEST = 44;
+/** Smaller where options ask for room: the line to sign on belongs to the same page. */
+const TALLEST = { alone: 44, beside: 34 };
 
 /** What is built, side by side. */
-function pictureBlocks(plan: Plan, width: number): Block[] {
+function pictureBlocks(plan: Plan, tallest: number, width: number): Block[] {
 	const shown = pictures(plan).slice(0, MOST_PICTURES);
 	const rows = Math.ceil(shown.length / COLUMNS);
 	const columns = Math.ceil(shown.length / Math.max(rows, 1));
 	return [...Array(rows).keys()].map((i) =>
-		pictureRow(shown.slice(i * columns, (i + 1) * columns), width / columns),
+		pictureRow(shown.slice(i * columns, (i + 1) * columns), tallest, width / columns),
 	);
 }
 
-function pictureRow(shown: readonly Drawing[], each: number): Block {
-	const scaleOf = (p: Drawing): number => Math.min((each - 4) / p.width, TALLEST / p.height);
+function pictureRow(shown: readonly Drawing[], tallest: number, each: number): Block {
+	const scaleOf = (p: Drawing): number => Math.min((each - 4) / p.width, tallest / p.height);
 	const height = Math.max(...shown.map((p) => p.height * scaleOf(p)));
 	const marks = shown.flatMap((picture, i): Mark[] => {
 		const scale = scaleOf(picture);
@@ -88,11 +94,10 @@ function pictureRow(shown: readonly Drawing[], each: number): Block {
 	return { height: height + 8, marks };
 }
 
-function priceBlocks(plan: Plan, width: number): Block[] {
-	const { job, quote } = plan;
-	const { currency, ruler, tax } = job.shop;
+function priceBlocks({ job }: Plan, quote: QuoteFigures, width: number): Block[] {
+	const { currency, ruler } = job.shop;
 	const print = (m: Money) => printMoney(m, currency, ruler.decimal);
-	const rate = percentText(tax.percent, ruler);
+	const rate = percentText(quote.taxPercent, ruler);
 	const of = quote.taxed === quote.net ? '' : ` of ${print(quote.taxed)}`;
 	return [
 		...table(
@@ -108,15 +113,54 @@ function priceBlocks(plan: Plan, width: number): Block[] {
 		),
 		{ ...space(3), keep: true },
 		sumLine('Net', print(quote.net), width),
-		sumLine(tax.percent === 0 ? 'Tax' : `Tax, ${rate}${of}`, print(quote.tax), width),
+		sumLine(quote.taxPercent === 0 ? 'Tax' : `Tax, ${rate}${of}`, print(quote.tax), width),
 		totalLine('Total', print(quote.total), width),
 	];
 }
 
+/** Alternatives as differences of the total, each with a box for the customer's choice. */
+function optionBlocks({ job }: Plan, { options }: QuoteFigures, width: number): Block[] {
+	if (options.length === 0) return [];
+	const { currency, ruler, tax } = job.shop;
+	const print = (m: Money) => printMoney(m, currency, ruler.decimal);
+	const signed = (m: Money): string => (m > 0 ? `+ ${print(m)}` : print(m));
+	return [
+		space(2),
+		subheading('Options: tick what is wanted', width),
+		...table(
+			{
+				columns: [
+					{ head: '', width: 5 },
+					{ head: 'Instead of the above', width: { share: 1 } },
+					{ head: 'Difference', width: 36, align: 'end' },
+					{ head: 'Total with it', width: 36, align: 'end' },
+				],
+				rows: options.map(({ name, note, difference, total }) => ({
+					cells: [
+						{ tick: true },
+						[name, note.trim()].filter((t) => t !== '').join('\n'),
+						signed(difference),
+						print(total),
+					],
+				})),
+				size: 3.6,
+			},
+			width,
+		),
+		...sentence(
+			[
+				tax.percent === 0 ? '' : 'tax included',
+				options.length > 1 ? 'each is priced by itself; several together are priced anew' : '',
+			],
+			width,
+		),
+	];
+}
+
 /** Until when it holds, and on what terms. */
-function saidBlocks({ job }: Plan, width: number): Block[] {
+function saidBlocks({ job }: Plan, { sent }: QuoteFigures, width: number): Block[] {
 	const { validDays, terms } = job.shop.quote;
-	const said = [validText(validDays, job.date), terms.trim()].filter((t) => t !== '');
+	const said = [validText(validDays, sent ?? job.date), terms.trim()].filter((t) => t !== '');
 	return said.flatMap((text) => [space(3), paragraph(text, width)]);
 }
 

@@ -1,3 +1,3 @@
 export { panelDrawings, panelViews, pieceDrawings } from './drawings';
 export { panelPages } from './pages';
-export { panelPicture } from './picture';
+export { panelPicture, pictureView } from './picture';

@@ -65,6 +65,16 @@ export function buyText(line: OrderLine, ruler: Ruler): string {
 	return `${line.buy} ${unit} of ${amountText({ number: line.pack, unit: line.need.unit }, ruler)}`;
 }
 
+const MORE: Readonly<Record<OrderLine['more'], string>> = {
+	'': '',
+	least: 'no fewer are sold',
+	multiple: 'sold by that many',
+	break: 'so many cost less in all than the need',
+};
+
+/** Why more is bought than is needed; '' for no such reason. */
+export const moreText = ({ more }: Pick<OrderLine, 'more'>): string => MORE[more];
+
 /** What one of the seller's units holds, for cells of their own; none for a whole sheet. */
 export function packOf(line: OrderLine, ruler: Ruler): Record<'number' | 'unit', string> {
 	if (line.group === 'cloth') {

@@ -1,9 +1,11 @@
-export { amountOf, amountText, buyText, packOf } from './amounts';
+export { amountOf, amountText, buyText, moreText, packOf } from './amounts';
 export {
 	ADJUSTED,
+	boxMass,
 	boxMassText,
 	gravityText,
 	HELD_BY,
+	panelMass,
 	panelMassText,
 	RADIATOR_HEADS,
 	radiatorTexts,
@@ -22,6 +24,12 @@ export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { patternText } from './pattern-text';
+export {
+	type QuoteFigures,
+	quoteNow,
+	quoteShown,
+	sinceSent,
+} from './quote-figures';
 export { REFUSED_PAGE, refusedText } from './refused-text';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';

@@ -13,6 +13,8 @@ const STEMS: Readonly<Record<string, string>> = {
 	cloths: 'cloth',
 	rolls: 'roll',
 	sundries: 'sundry',
+	suppliers: 'supplier',
+	breaks: 'price break',
 	saws: 'saw',
 	windows: 'window',
 	layers: 'layer',
@@ -34,6 +36,7 @@ export function aboutAt(file: JobFile, path: Path, list: string): About {
 		material: boxMaterial(file, path) || first(['stock', 'materials']),
 		cloth: first(['stock', 'cloths']),
 		saw: first(['shop', 'saws']),
+		supplier: first(['stock', 'suppliers']),
 		taken: marks(file, path),
 		stem: stemOf(list),
 	};

@@ -1,4 +1,5 @@
 import { nth } from '../../measure';
+import type { ListOfMarks } from '../../job';
 import type { Entry, Group } from './entry';
 
 /** What a new thing may have to name: the first board on the rack, marks already taken. */
@@ -6,6 +7,7 @@ export interface About {
 	readonly material: string;
 	readonly cloth: string;
 	readonly saw: string;
+	readonly supplier: string;
 	/** Marks in use in the list the new thing joins. */
 	readonly taken: readonly string[];
 	/** 'box', 'layer': what the mark is made of. */
@@ -74,9 +76,7 @@ export function fresh(entry: Entry, key: string, about: About): unknown {
 		case 'choice':
 			return entry.options[0]?.value ?? '';
 		case 'refers':
-			return { materials: about.material, cloths: about.cloth, saws: about.saw, layers: '' }[
-				entry.to
-			];
+			return firstOf(about)[entry.to];
 		case 'group':
 			return freshGroup(entry, about);
 		case 'list':
@@ -87,6 +87,14 @@ export function fresh(entry: Entry, key: string, about: About): unknown {
 			return freshWay(nth(entry.ways, 0), about);
 	}
 }
+
+const firstOf = (about: About): Readonly<Record<ListOfMarks, string>> => ({
+	materials: about.material,
+	cloths: about.cloth,
+	saws: about.saw,
+	suppliers: about.supplier,
+	layers: '',
+});
 
 function freshGroup(group: Group, about: About): Record<string, unknown> | unknown[] {
 	if (group.fields.every((f) => typeof f.key === 'number')) {

@@ -8,4 +8,10 @@ export type {
 	ReadyFile,
 	SearchAsk,
 } from './planner';
-export { planApart, startPlanner, startPrinter } from './worker-client';
+export {
+	type OptionsAsked,
+	planApart,
+	priceOptions,
+	startPlanner,
+	startPrinter,
+} from './worker-client';

@@ -6,6 +6,16 @@ import type { OutputKind, PdfKind, ShownPages } from '../../print';
 export interface PlanningWorker {
 	/** The plan; null when a newer request overtook this one. */
 	plan(file: unknown, ask: Ask, tell: (progress: Progress) => void): Promise<Plan | null>;
+	/**
+	 * The plan with its options priced; null when a newer request overtook this one or it was
+	 * stopped: an option that was not looked at to its end has no price.
+	 */
+	options(
+		plan: Plan,
+		file: unknown,
+		ask: Pick<Ask, 'n'>,
+		tell: (progress: Progress) => void,
+	): Promise<Plan | null>;
 	/** What would save a sheet; null when a newer request overtook this one. */
 	savings(plan: Plan, n: number): Promise<readonly Saving[] | null>;
 	/** Stop looking: the request under way answers with the best it has. */

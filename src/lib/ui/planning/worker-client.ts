@@ -1,4 +1,5 @@
 import { proxy, wrap, type Remote } from 'comlink';
+import type { Progress } from '../../layout';
 import type { Plan } from '../../plan';
 import { searchTogether } from './search-together';
 import type { PlanningWorker, Planner, Printer } from './planner';
@@ -28,6 +29,7 @@ export function startPlanner(
 			sendHome();
 			return first.plan(file, ask, tell);
 		},
+		options: (plan, file, ask, tell) => first.options(plan, file, ask, tell),
 		savings: (plan, n) => first.savings(plan, n),
 		async search(file, ask, tell) {
 			sendHome();
@@ -63,6 +65,24 @@ export async function planApart(
 	return plans;
 }
 
+/** The options of a plan being priced in a worker of their own; `end` gives it up. */
+export interface OptionsAsked {
+	readonly plan: Promise<Plan | null>;
+	end(): void;
+}
+
+/** Prices the options of a plan: the plan on the screen is not disturbed. */
+export function priceOptions(
+	of: Plan,
+	file: unknown,
+	tell: (progress: Progress) => void,
+	start: () => Worker = planWorker,
+): OptionsAsked {
+	const hand = startHand(start);
+	const asked = hand.options(of, file, { n: 1 }, tell).finally(() => hand.end());
+	return { plan: asked, end: () => hand.end() };
+}
+
 interface EndableHand extends PlanningWorker {
 	/** Ends the worker; what it was asked answers null. */
 	end(): void;
@@ -90,6 +110,7 @@ function startHand(start: () => Worker): EndableHand {
 	return {
 		end,
 		plan: (file, ask, tell) => orAbandoned(ready().plan(file, ask, proxy(tell))),
+		options: (plan, file, ask, tell) => orAbandoned(ready().options(plan, file, ask, proxy(tell))),
 		savings: (plan, n) => orAbandoned(ready().savings(plan, n)),
 		async stop() {
 			if (!remote) return;

@@ -1,6 +1,11 @@
 /** The lists of the rack, in the order one fills them in. */
 export const RACK = [
 	{
+		key: 'suppliers',
+		title: 'Suppliers',
+		text: 'Who sells what is bought. The order is grouped by them, and a list for the counter and one for the mail are made for each.',
+	},
+	{
 		key: 'materials',
 		title: 'Boards',
 		text: 'What parts are made of. Measure the thickness with a caliper: every size is worked out from it.',

@@ -14,6 +14,7 @@ import {
 	OpenedJob,
 	openingOfRecord,
 } from './opening';
+import { OptionWatch } from './option-watch.svelte';
 import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, rulerOf } from './ruler';
@@ -23,6 +24,9 @@ import { type LeftJob, Saver, takeWriterMark } from './saving';
 const ATTACH = 3000;
 
 const HOUR = 3_600_000;
+
+/** Papers that say what the options come to. */
+const PRICED: readonly OutputKind[] = ['quote', 'cost-sheet'];
 
 const NONE: DeskOpening = { id: '', file: {}, sharesRack: false, standsIn: true };
 
@@ -51,6 +55,7 @@ export class Desk {
 	/** Marks what is done in this window. */
 	readonly writer: string;
 	readonly watch: PlanWatch;
+	readonly options = new OptionWatch();
 	readonly saver: Saver;
 	readonly #store: Store;
 	readonly #printer: Printer;
@@ -196,7 +201,10 @@ export class Desk {
 
 	/** Output files of the plan in view; none as long as there is no plan. */
 	async outputFiles(kind: OutputKind, faces: FaceUrls): Promise<readonly ReadyFile[]> {
-		return this.plan ? this.#printer.outputFiles(kind, this.plan, faces) : [];
+		const { plan, file } = this;
+		if (!plan) return [];
+		const shown = PRICED.includes(kind) ? await this.options.of(plan, file) : plan;
+		return this.#printer.outputFiles(kind, shown, faces);
 	}
 
 	/** Some pages of a paper of the plan in view, from one on, counted from 0. */
@@ -262,6 +270,7 @@ export class Desk {
 
 	/** The page is done with it: nothing is written any more. */
 	close(): void {
+		this.options.stop();
 		this.watch.clear();
 		this.#documents?.shelf.close();
 	}

@@ -64,17 +64,26 @@ const clothOnBox = ({ job, blanks }: Weighed, id: string): number =>
 /** What one box weighs as it is lifted: boards, rods, drivers, and its cloth if it has any. */
 export function boxMassText(plan: Weighed, box: BoxPlan, ruler: Ruler): string {
 	const cloth = clothOnBox(plan, box.id);
-	const mass = showMass((box.figures?.loadedMass ?? box.mass) + cloth, ruler);
+	const mass = showMass(boxMass(plan, box), ruler);
 	const devices = box.figures?.boards.some((b) => b.devices.length > 0);
 	const counted = ['drivers', ...(devices ? ['devices'] : []), ...(cloth > 0 ? ['cloth'] : [])];
 	return `${mass} with ${listed(counted)}`;
 }
 
+/** The same in kg. */
+export const boxMass = (plan: Weighed, box: BoxPlan): number =>
+	(box.figures?.loadedMass ?? box.mass) + clothOnBox(plan, box.id);
+
 /** What one panel weighs: its boards, its cloth if any; no foam, no fittings. */
 export function panelMassText(plan: Weighed, panel: PanelPlan, ruler: Ruler): string {
+	const cloth = clothMass(plan.blanks, panel.id);
+	return `${showMass(panelMass(plan, panel), ruler)} ${cloth > 0 ? 'with cloth' : 'of board'}`;
+}
+
+/** The same in kg. */
+export function panelMass(plan: Weighed, panel: PanelPlan): number {
 	const asked = plan.job.panels.find((p) => p.id === panel.id);
 	const made = (asked?.count ?? 1) * (asked?.pair === 'both' ? 2 : 1);
 	const boards = panel.parts.reduce((sum, p) => sum + p.mass * p.count, 0) / made;
-	const cloth = clothMass(plan.blanks, panel.id) / made;
-	return `${showMass(boards + cloth, ruler)} ${cloth > 0 ? 'with cloth' : 'of board'}`;
+	return boards + clothMass(plan.blanks, panel.id) / made;
 }

@@ -1,7 +1,9 @@
 export {
+	boxMass,
 	boxMassText,
 	gravityText,
 	HELD_BY,
+	panelMass,
 	panelMassText,
 	TIE_DOWN_HEADS,
 	tieDownRows,

@@ -1,6 +1,6 @@
 import { fc, test as law } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { readCsv, unguarded, writeCsv } from '../../../src/lib/job/parts-list/csv';
+import { readCsv, unguarded, writeCsv } from '../../../src/lib/job/table/csv';
 
 const cells = (text: string) => readCsv(text, ',').rows.map((row) => row.cells);
 

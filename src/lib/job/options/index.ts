@@ -1,0 +1,3 @@
+export { type JobOption, jobOption } from './option';
+export { sentQuoteIn } from './sent';
+export { withOption } from './with-option';

@@ -1,0 +1,2 @@
+export { customerCard } from './customer-card';
+export { shopCard } from './shop-card';
