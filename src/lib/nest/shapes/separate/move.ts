@@ -1,0 +1,131 @@
+import type { LooseLayout } from './loose-layout';
+
+/** Places tried for a piece that overlaps: near its own, and anywhere. */
+const NEAR = 8;
+const ANYWHERE = 24;
+/** How far 'near' is, as a share of the piece's size. */
+const NEAR_SHARE = 0.15;
+/** The best places that are refined, its own among them. */
+const REFINED = 3;
+/** First and last steps of refining, as shares of the smaller side; its own place needs less. */
+const FIRST = 0.25;
+const FIRST_OWN = 0.05;
+const LAST = 0.02;
+const FINEST = 0.001;
+
+/** Moves single pieces to where their weighted overlap is least. */
+export class Mover {
+	private readonly shape = new Int32Array(REFINED + 1);
+	private readonly x = new Float64Array(REFINED + 1);
+	private readonly y = new Float64Array(REFINED + 1);
+	private readonly cost = new Float64Array(REFINED + 1);
+	private readonly own = new Uint8Array(REFINED + 1);
+	private kept = 0;
+
+	constructor(private readonly layout: LooseLayout) {}
+
+	/** Piece i goes to the best place found, if that is better than its own. */
+	move(i: number): void {
+		const { layout } = this;
+		const { shape, x, y } = layout.lying;
+		const here = layout.costHere(i);
+		if (here === 0) return;
+		this.kept = 0;
+		this.keep(shape[i]!, x[i]!, y[i]!, here);
+		this.own[0] = 1;
+		this.tryNear(i);
+		this.tryAnywhere(i);
+		for (let k = 0; k < this.kept; k++)
+			this.refine(i, k, this.own[k] === 1 ? FIRST_OWN : FIRST, LAST);
+		let best = 0;
+		for (let k = 1; k < this.kept; k++) if (this.cost[k]! < this.cost[best]!) best = k;
+		this.refine(i, best, LAST, FINEST);
+		if (this.cost[best]! < here) layout.move(i, this.shape[best]!, this.x[best]!, this.y[best]!);
+	}
+
+	private tryNear(i: number): void {
+		const { layout } = this;
+		const { shape, x, y } = layout.lying;
+		const own = shape[i]!;
+		const wide = 4 * NEAR_SHARE * layout.tables.halfLength[own]!;
+		const high = 4 * NEAR_SHARE * layout.tables.halfWidth[own]!;
+		for (let n = 0; n < NEAR; n++) {
+			const tx = layout.clampX(own, x[i]! + (layout.stream.unit() - 0.5) * wide);
+			const ty = layout.clampY(own, y[i]! + (layout.stream.unit() - 0.5) * high);
+			this.consider(i, own, tx, ty);
+		}
+	}
+
+	private tryAnywhere(i: number): void {
+		const { layout } = this;
+		const { stream, tables } = layout;
+		const choices = layout.choices[i]!;
+		for (let n = 0; n < ANYWHERE; n++) {
+			const shape = choices[choices.length === 1 ? 0 : stream.int(choices.length)]!;
+			const wide = layout.length - 2 * tables.halfLength[shape]!;
+			const high = layout.width - 2 * tables.halfWidth[shape]!;
+			if (wide < 0 || high < 0) continue;
+			const x = tables.halfLength[shape]! + stream.unit() * wide;
+			this.consider(i, shape, x, tables.halfWidth[shape]! + stream.unit() * high);
+		}
+	}
+
+	private consider(i: number, shape: number, x: number, y: number): void {
+		const bar = this.kept < REFINED ? Infinity : this.cost[this.kept - 1]!;
+		const cost = this.layout.cost(i, shape, x, y, bar);
+		if (cost < bar) this.keep(shape, x, y, cost);
+	}
+
+	/** Among the best so far, the cheapest first. */
+	private keep(shape: number, x: number, y: number, cost: number): void {
+		let at = this.kept;
+		for (; at > 0 && this.cost[at - 1]! > cost; at--) this.copy(at - 1, at);
+		this.shape[at] = shape;
+		this.x[at] = x;
+		this.y[at] = y;
+		this.cost[at] = cost;
+		this.own[at] = 0;
+		this.kept = Math.min(REFINED, this.kept + 1);
+	}
+
+	private copy(from: number, to: number): void {
+		this.shape[to] = this.shape[from]!;
+		this.x[to] = this.x[from]!;
+		this.y[to] = this.y[from]!;
+		this.cost[to] = this.cost[from]!;
+		this.own[to] = this.own[from]!;
+	}
+
+	/** Steps along x, y or a diagonal, longer after a gain, shorter after none. */
+	private refine(i: number, k: number, first: number, last: number): void {
+		const { stream, tables } = this.layout;
+		const shape = this.shape[k]!;
+		const size = 2 * Math.min(tables.halfLength[shape]!, tables.halfWidth[shape]!);
+		let dx = first * size;
+		let dy = first * size;
+		while ((dx > last * size || dy > last * size) && this.cost[k]! > 0) {
+			const way = stream.int(4);
+			const gained = this.step(i, k, way === 1 ? 0 : dx, way === 0 ? 0 : way === 3 ? -dy : dy);
+			const factor = gained ? 1.1 : 0.5;
+			if (way !== 1) dx *= factor;
+			if (way !== 0) dy *= factor;
+		}
+	}
+
+	/** One step there, and one the other way. */
+	private step(i: number, k: number, dx: number, dy: number): boolean {
+		const { layout } = this;
+		const shape = this.shape[k]!;
+		const [x, y, before] = [this.x[k]!, this.y[k]!, this.cost[k]!];
+		for (let sign = 1; sign >= -1; sign -= 2) {
+			const tx = layout.clampX(shape, x + sign * dx);
+			const ty = layout.clampY(shape, y + sign * dy);
+			const cost = layout.cost(i, shape, tx, ty, this.cost[k]!);
+			if (cost >= this.cost[k]!) continue;
+			this.x[k] = tx;
+			this.y[k] = ty;
+			this.cost[k] = cost;
+		}
+		return this.cost[k]! < before;
+	}
+}

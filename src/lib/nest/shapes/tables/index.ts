@@ -1,0 +1,1 @@
+export { PairTables, TOUCH } from './pair-tables';
