@@ -1,5 +1,5 @@
 import type { Random } from '../../random';
-import { TOUCH, type PairTables } from '../tables';
+import { TOUCHING, type PairTables } from '../tables';
 
 /** Where pieces lie: a shape and the centre of its box each. */
 export interface Lying {
@@ -130,7 +130,7 @@ export class LooseLayout {
 			if (dx >= beside || -dx >= beside) continue;
 			looks += 1;
 			const depth = tables.depth(shape, other, dx, dy);
-			if (depth <= TOUCH) continue;
+			if (depth <= TOUCHING) continue;
 			cost += weight[row + j]! * own * scale[j]! * depth;
 			if (cost > bar) break;
 		}
@@ -159,7 +159,7 @@ export class LooseLayout {
 				const j = order[l]!;
 				const depth = tables.depth(shape[i]!, shape[j]!, dx, y[j]! - y[i]!);
 				this.work += LOOKING;
-				if (depth <= TOUCH) continue;
+				if (depth <= TOUCHING) continue;
 				pairs.push({ i, j, depth });
 				sum += depth;
 			}

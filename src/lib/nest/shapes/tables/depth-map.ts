@@ -5,106 +5,54 @@ const CELLS = 48;
 /** Within so many cells of the border the sums themselves are asked, so that zero stays exact. */
 const NEAR_BORDER = 1.5;
 
-const EMPTY = -1;
-const DEEP = -2;
+export const EMPTY = -1;
+export const DEEP = -2;
 
-export interface Box {
+export interface Extent {
 	readonly left: number;
 	readonly right: number;
 	readonly bottom: number;
 	readonly top: number;
 }
 
+/** How deep a point lies, by the cell of a grid it falls into. */
+export interface DepthMap {
+	/** Cells a tick. */
+	readonly scale: number;
+	/** Cells along x. */
+	readonly across: number;
+	/** Per cell: EMPTY, DEEP, or where in `lists` the sums that touch it are listed. */
+	readonly cells: Int32Array;
+	readonly lists: Uint16Array; // how many, then which
+	/** At the corners of the cells; the DEEP ones answer by it alone. */
+	readonly corners: Float32Array;
+}
+
+/** A map of one cell in which every sum is asked. */
+export function plainMap(sums: Sums): DepthMap {
+	const lists = Uint16Array.from({ length: sums.count + 1 }, (_, k) =>
+		k === 0 ? sums.count : k - 1,
+	);
+	return { scale: 0, across: 1, cells: new Int32Array(1), lists, corners: new Float32Array(4) };
+}
+
 /**
  * How far it is out of all the sums together, on a grid of points. A single sum knows only the way
  * out of itself; of many that overlap each other the way out of one often leads into the next.
  */
-export class DepthMap {
-	readonly bytes: number;
-	/** What it took to make, in looks at an edge. */
-	readonly work: number;
-	private readonly left: number;
-	private readonly bottom: number;
-	private readonly scale: number; // cells a tick
-	private readonly across: number; // cells along x
-	private readonly depth: Float32Array; // at the corners of cells
-	/** Per cell: EMPTY, DEEP, or where in `lists` the sums that touch it are listed. */
-	private readonly cells: Int32Array;
-	private readonly lists: Uint16Array; // how many, then which
-	/** The way out where it was last asked. */
-	exitX = 0;
-	exitY = 0;
+export function depthMap(sums: Sums, { left, right, bottom, top }: Extent): DepthMap {
+	const cell = Math.max(right - left, top - bottom) / CELLS;
+	const nx = Math.ceil((right - left) / cell);
+	const ny = Math.ceil((top - bottom) / cell);
+	const grid = { nx, ny, cell, left, bottom };
+	const corners = wayOut(sums, grid);
+	// a hair less, so that nothing lands past the last cell
+	return { scale: (1 - 1e-12) / cell, across: nx, corners, ...cellsOf(sums, grid, corners) };
+}
 
-	constructor(
-		private readonly sums: Sums,
-		box: Box,
-	) {
-		const wide = box.right - box.left;
-		const high = box.top - box.bottom;
-		const cell = Math.max(wide, high) / CELLS;
-		this.left = box.left;
-		this.bottom = box.bottom;
-		this.scale = (1 - 1e-12) / cell; // so that nothing lands past the last cell
-		const nx = Math.ceil(wide / cell);
-		const ny = Math.ceil(high / cell);
-		this.across = nx;
-		const grid = { nx, ny, cell, left: box.left, bottom: box.bottom };
-		this.depth = wayOut(sums, grid);
-		const { cells, lists } = cellsOf(sums, grid, this.depth);
-		this.cells = cells;
-		this.lists = lists;
-		this.bytes = 4 * (this.depth.length + cells.length) + 2 * lists.length;
-		this.work = 4 * sums.count * nx * ny + nx * ny * (nx + 20);
-	}
-
-	/** x, y lies within the box. */
-	at(x: number, y: number): number {
-		const fx = (x - this.left) * this.scale;
-		const fy = (y - this.bottom) * this.scale;
-		const ix = fx | 0;
-		const iy = fy | 0;
-		const cell = this.cells[iy * this.across + ix]!;
-		if (cell === EMPTY) return 0;
-		if (cell !== DEEP) return this.deepest(cell, x, y);
-		const { depth } = this;
-		const corner = iy * (this.across + 1) + ix;
-		const u = fx - ix;
-		const v = fy - iy;
-		const low = depth[corner]! + u * (depth[corner + 1]! - depth[corner]!);
-		const above = corner + this.across + 1;
-		const up = depth[above]! + u * (depth[above + 1]! - depth[above]!);
-		return low + v * (up - low);
-	}
-
-	private deepest(cell: number, x: number, y: number): number {
-		const { lists, sums } = this;
-		let deepest = 0;
-		for (let k = cell + 1, end = cell + lists[cell]!; k <= end; k++) {
-			const depth = depthInSum(sums, lists[k]!, x, y, deepest);
-			if (depth > deepest) deepest = depth;
-		}
-		return deepest;
-	}
-
-	/** Sets the way out where the map alone speaks; false where the sums must be asked. */
-	findsExit(x: number, y: number): boolean {
-		const fx = (x - this.left) * this.scale;
-		const fy = (y - this.bottom) * this.scale;
-		const ix = fx | 0;
-		const iy = fy | 0;
-		if (this.cells[iy * this.across + ix] !== DEEP) return false;
-		const corner = iy * (this.across + 1) + ix;
-		const [a, b] = [this.depth[corner]!, this.depth[corner + 1]!];
-		const above = corner + this.across + 1;
-		const [c, d] = [this.depth[above]!, this.depth[above + 1]!];
-		const gx = b - a + (fy - iy) * (a - b - c + d);
-		const gy = c - a + (fx - ix) * (a - b - c + d);
-		const steep = Math.hypot(gx, gy);
-		if (steep === 0) return false;
-		this.exitX = -gx / steep;
-		this.exitY = -gy / steep;
-		return true;
-	}
+/** What making a map is worth, in looks at an edge. */
+export function workOf(sums: Sums, { cells, across }: DepthMap): number {
+	return cells.length * (4 * sums.count + across + 20);
 }
 
 interface Grid {

@@ -1,1 +1,1 @@
-export { PairTables, TOUCH } from './pair-tables';
+export { PairTables, TOUCHING } from './pair-tables';

@@ -1,14 +1,14 @@
 import type { FreeKind } from '../free-shape';
 import type { Point } from '../../../geometry';
-import { PairTable, type Store } from './pair-table';
+import { PairTable, type Upkeep } from './pair-table';
 
 /**
  * Added to the gap between two pieces: what the grid takes when both are moved to it (the square
- * root of two) and what counts as touching (TOUCH).
+ * root of two) and what counts as touching (TOUCHING).
  */
 const SPARE = 2;
 /** Less overlap than this, ticks, counts as touching. */
-export const TOUCH = 0.5;
+export const TOUCHING = 0.5;
 /** Memory for tables and maps, bytes; past it maps are no longer made. */
 const MEMORY = 300e6;
 
@@ -25,8 +25,8 @@ export class PairTables {
 	/** The way out where it was last asked, for the second shape. */
 	exitX = 0;
 	exitY = 0;
-	private readonly store: Store = { left: MEMORY, work: 0 };
-	private readonly tables: (PairTable | undefined)[] = [];
+	private readonly upkeep: Upkeep = { left: MEMORY, work: 0 };
+	private readonly tables: (PairTable | null)[];
 	private readonly parts: readonly (readonly (readonly Point[])[])[][];
 	private readonly margin: number;
 
@@ -35,6 +35,7 @@ export class PairTables {
 		gap: number,
 	) {
 		this.margin = gap + SPARE;
+		this.tables = new Array<PairTable | null>(4 * kinds.length ** 2).fill(null);
 		const shapes = kinds.flatMap((kind, k) => kind.shapes.map((shape) => ({ shape, k })));
 		this.kind = Int32Array.from(shapes, ({ k }) => k);
 		this.quarters = Int32Array.from(shapes, ({ shape }) => shape.turn / 90);
@@ -53,63 +54,57 @@ export class PairTables {
 	}
 
 	get work(): number {
-		return this.store.work;
+		return this.upkeep.work;
 	}
 
 	/** How deep shape b, its centre x, y from that of shape a, overlaps it; 0 apart or touching. */
 	depth(a: number, b: number, x: number, y: number): number {
-		const kindA = this.kind[a]!;
-		const kindB = this.kind[b]!;
-		if (kindA > kindB) return this.depth(b, a, -x, -y);
-		const turn = this.quarters[a]!;
-		const relative = (this.quarters[b]! - turn) & 3;
-		const table = this.tables[4 * (kindA * this.kinds.length + kindB) + relative];
-		const known = table ?? this.make(kindA, kindB, relative);
-		if (turn === 0) return known.depth(x, y);
-		if (turn === 1) return known.depth(y, -x);
-		if (turn === 2) return known.depth(-x, -y);
-		return known.depth(-y, x);
-	}
-
-	private make(a: number, b: number, relative: number): PairTable {
-		const { parts, margin, store } = this;
-		const table = new PairTable(parts[a]![0]!, parts[b]![relative]!, margin, store);
-		this.tables[4 * (a * this.kinds.length + b) + relative] = table;
-		return table;
+		const table = this.between(a, b, x, y);
+		table.ask();
+		return table.depth;
 	}
 
 	/** The same, and the shortest way out for b left in `exitX`, `exitY`. */
 	exit(a: number, b: number, x: number, y: number): number {
-		if (this.kind[a]! > this.kind[b]!) {
-			const depth = this.exit(b, a, -x, -y);
-			this.exitX = -this.exitX;
-			this.exitY = -this.exitY;
-			return depth;
-		}
-		const turn = this.quarters[a]!;
-		const table = this.between(a, b);
-		const [lx, ly] = turnedBack(x, y, turn);
-		const depth = table.exit(lx, ly);
-		[this.exitX, this.exitY] = turnedBack(table.exitX, table.exitY, (4 - turn) & 3);
-		return depth;
+		const table = this.between(a, b, x, y);
+		table.askExit();
+		const [first, sign] = this.kind[a]! > this.kind[b]! ? [b, -1] : [a, 1];
+		const turn = (4 - this.quarters[first]!) & 3;
+		[this.exitX, this.exitY] = turnedBack(sign * table.exitX, sign * table.exitY, turn);
+		return table.depth;
+	}
+
+	/** The table of two shapes, ready to be asked about b at x, y from a. */
+	private between(a: number, b: number, x: number, y: number): PairTable {
+		const { kind, quarters } = this;
+		const swapped = kind[a]! > kind[b]!;
+		const first = swapped ? b : a;
+		const second = swapped ? a : b;
+		const turn = quarters[first]!;
+		const at =
+			4 * (kind[first]! * this.kinds.length + kind[second]!) + ((quarters[second]! - turn) & 3);
+		const table = this.tables[at] ?? this.make(at);
+		// the offset as the first of the two kinds sees it
+		const turned = swapped ? turn ^ 2 : turn;
+		table.x = turned === 0 ? x : turned === 1 ? y : turned === 2 ? -x : -y;
+		table.y = turned === 0 ? y : turned === 1 ? -x : turned === 2 ? -y : x;
+		return table;
+	}
+
+	private make(at: number): PairTable {
+		const { parts, margin, upkeep } = this;
+		const pair = at >> 2;
+		const [a, b] = [Math.floor(pair / this.kinds.length), pair % this.kinds.length];
+		const table = new PairTable(parts[a]![0]!, parts[b]![at & 3]!, margin, upkeep);
+		this.tables[at] = table;
+		return table;
 	}
 
 	/** How far b may slide to the left before it meets a; Infinity when it never does. */
 	slideLeft(a: number, b: number, x: number, y: number): number {
-		const swapped = this.kind[a]! > this.kind[b]!;
-		const [first, second, sign] = swapped ? [b, a, -1] : [a, b, 1];
-		const turn = this.quarters[first]!;
-		const from = turnedBack(sign * x, sign * y, turn);
-		return this.between(first, second).freeRun(from, turnedBack(-sign, 0, turn));
-	}
-
-	private between(a: number, b: number): PairTable {
-		const relative = (this.quarters[b]! - this.quarters[a]!) & 3;
-		const [kindA, kindB] = [this.kind[a]!, this.kind[b]!];
-		return (
-			this.tables[4 * (kindA * this.kinds.length + kindB) + relative] ??
-			this.make(kindA, kindB, relative)
-		);
+		const [first, sign] = this.kind[a]! > this.kind[b]! ? [b, -1] : [a, 1];
+		const table = this.between(a, b, x, y);
+		return table.freeRun([table.x, table.y], turnedBack(-sign, 0, this.quarters[first]!));
 	}
 }
 

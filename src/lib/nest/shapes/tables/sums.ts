@@ -36,10 +36,7 @@ export function sumsOf(
 
 /** How deep x, y lies in one of the sums; 0 where that is no more than `least`. */
 export function depthInSum(sums: Sums, s: number, x: number, y: number, least: number): number {
-	const { first, edges, boxes } = sums;
-	const at = 4 * s;
-	if (x <= boxes[at]! || x >= boxes[at + 1]! || y <= boxes[at + 2]! || y >= boxes[at + 3]!)
-		return 0;
+	const { first, edges } = sums;
 	let depth = Infinity;
 	for (let e = 3 * first[s]!, end = 3 * first[s + 1]!; e < end; e += 3) {
 		const d = edges[e + 2]! - edges[e]! * x - edges[e + 1]! * y;
