@@ -45,6 +45,11 @@ export class LooseLayout {
 	readonly pairs: { i: number; j: number; depth: number }[] = [];
 	/** Looks at edges, those of the tables not counted. */
 	work = 0;
+	/** What is asked, and the answer: in fields, as in a table of a pair, for the same reason. */
+	atX = 0;
+	atY = 0;
+	bar = Infinity;
+	cost = 0;
 	private readonly weight: Float64Array;
 	private readonly scale: Float64Array;
 	private readonly order: Int32Array; // pieces by x
@@ -105,28 +110,32 @@ export class LooseLayout {
 		return y < half ? half : y > this.width - half ? this.width - half : y;
 	}
 
-	/** Weighted overlap of piece i lying as given; stops once it passes `bar`. */
-	cost(i: number, shape: number, x: number, y: number, bar: number): number {
-		const { tables, order, sorted, count, weight, scale } = this;
+	/**
+	 * Sets `cost` to the weighted overlap of piece i lying at `atX`, `atY`; may stop once it passes
+	 * `bar`.
+	 */
+	ask(i: number, shape: number): void {
+		const { tables, order, sorted, count, weight, scale, atX, atY, bar } = this;
 		const { shape: shapes, y: ys } = this.lying;
 		const { reachX, reachY } = tables;
 		const row = i * count;
 		const reach = reachX[shape]! + this.widest;
 		const across = reachY[shape]!;
+		const along = reachX[shape]!;
 		const own = scale[i]!;
 		let cost = 0;
 		let looks = 0;
-		let k = this.firstFrom(x - reach);
+		let k = this.firstFrom(atX - reach);
 		const from = k;
 		for (; k < count; k++) {
-			const dx = sorted[k]! - x;
+			const dx = sorted[k]! - atX;
 			if (dx >= reach) break;
 			const j = order[k]!;
 			const other = shapes[j]!;
-			const dy = ys[j]! - y;
+			const dy = ys[j]! - atY;
 			const near = across + reachY[other]!;
 			if (dy >= near || -dy >= near || j === i) continue;
-			const beside = reachX[shape]! + reachX[other]!;
+			const beside = along + reachX[other]!;
 			if (dx >= beside || -dx >= beside) continue;
 			looks += 1;
 			const depth = tables.depth(shape, other, dx, dy);
@@ -134,14 +143,17 @@ export class LooseLayout {
 			cost += weight[row + j]! * own * scale[j]! * depth;
 			if (cost > bar) break;
 		}
+		this.cost = cost;
 		this.work += ASKING + PASSING * (k - from) + LOOKING * looks;
-		return cost;
 	}
 
-	/** Does piece i overlap another where it lies? */
-	costHere(i: number): number {
+	/** The same where it lies, in full. */
+	askHere(i: number): void {
 		const { shape, x, y } = this.lying;
-		return this.cost(i, shape[i]!, x[i]!, y[i]!, Infinity);
+		this.atX = x[i]!;
+		this.atY = y[i]!;
+		this.bar = Infinity;
+		this.ask(i, shape[i]!);
 	}
 
 	/** List all pairs that overlap; returns the sum of their depths. */

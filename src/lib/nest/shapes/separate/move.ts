@@ -28,7 +28,8 @@ export class Mover {
 	move(i: number): void {
 		const { layout } = this;
 		const { shape, x, y } = layout.lying;
-		const here = layout.costHere(i);
+		layout.askHere(i);
+		const here = layout.cost;
 		if (here === 0) return;
 		this.kept = 0;
 		this.keep(shape[i]!, x[i]!, y[i]!, here);
@@ -50,9 +51,9 @@ export class Mover {
 		const wide = 4 * NEAR_SHARE * layout.tables.halfLength[own]!;
 		const high = 4 * NEAR_SHARE * layout.tables.halfWidth[own]!;
 		for (let n = 0; n < NEAR; n++) {
-			const tx = layout.clampX(own, x[i]! + (layout.stream.unit() - 0.5) * wide);
-			const ty = layout.clampY(own, y[i]! + (layout.stream.unit() - 0.5) * high);
-			this.consider(i, own, tx, ty);
+			layout.atX = layout.clampX(own, x[i]! + (layout.stream.unit() - 0.5) * wide);
+			layout.atY = layout.clampY(own, y[i]! + (layout.stream.unit() - 0.5) * high);
+			this.consider(i, own);
 		}
 	}
 
@@ -65,15 +66,18 @@ export class Mover {
 			const wide = layout.length - 2 * tables.halfLength[shape]!;
 			const high = layout.width - 2 * tables.halfWidth[shape]!;
 			if (wide < 0 || high < 0) continue;
-			const x = tables.halfLength[shape]! + stream.unit() * wide;
-			this.consider(i, shape, x, tables.halfWidth[shape]! + stream.unit() * high);
+			layout.atX = tables.halfLength[shape]! + stream.unit() * wide;
+			layout.atY = tables.halfWidth[shape]! + stream.unit() * high;
+			this.consider(i, shape);
 		}
 	}
 
-	private consider(i: number, shape: number, x: number, y: number): void {
-		const bar = this.kept < REFINED ? Infinity : this.cost[this.kept - 1]!;
-		const cost = this.layout.cost(i, shape, x, y, bar);
-		if (cost < bar) this.keep(shape, x, y, cost);
+	private consider(i: number, shape: number): void {
+		const { layout } = this;
+		layout.bar = this.kept < REFINED ? Infinity : this.cost[this.kept - 1]!;
+		layout.ask(i, shape);
+		const { cost } = layout;
+		if (cost < layout.bar) this.keep(shape, layout.atX, layout.atY, cost);
 	}
 
 	/** Among the best so far, the cheapest first. */
@@ -118,13 +122,14 @@ export class Mover {
 		const shape = this.shape[k]!;
 		const [x, y, before] = [this.x[k]!, this.y[k]!, this.cost[k]!];
 		for (let sign = 1; sign >= -1; sign -= 2) {
-			const tx = layout.clampX(shape, x + sign * dx);
-			const ty = layout.clampY(shape, y + sign * dy);
-			const cost = layout.cost(i, shape, tx, ty, this.cost[k]!);
-			if (cost >= this.cost[k]!) continue;
-			this.x[k] = tx;
-			this.y[k] = ty;
-			this.cost[k] = cost;
+			layout.atX = layout.clampX(shape, x + sign * dx);
+			layout.atY = layout.clampY(shape, y + sign * dy);
+			layout.bar = this.cost[k]!;
+			layout.ask(i, shape);
+			if (layout.cost >= layout.bar) continue;
+			this.x[k] = layout.atX;
+			this.y[k] = layout.atY;
+			this.cost[k] = layout.cost;
 		}
 		return this.cost[k]! < before;
 	}
