@@ -17,8 +17,8 @@ interface Answered {
 
 /**
  * Lay the outlines of blanks as they are, starting from an answer for their rectangles, which stays
- * the answer until a shorter one is found. Every layout that becomes the answer was checked again on
- * the true outlines.
+ * the answer until a shorter one is found. Every layout that becomes the answer was checked again
+ * on the true outlines.
  */
 export function* layOutlines(
 	problem: RollProblem,

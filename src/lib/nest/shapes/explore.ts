@@ -1,9 +1,9 @@
 import { nth } from '../../measure';
 import { copyOf, type Attempt, type Lying, type Separation } from './separate';
-import type { FreeState, StripSearch } from './strip-search';
+import { lyingOf, type FreeState, type StripSearch } from './strip-search';
 
-/** Shortening, as a share of the length: at first, and the least. */
-const FIRST_STEP = 0.02;
+/** Shortening, as a share of the length: the most, and the least. */
+export const MOST_STEP = 0.02;
 const LAST_STEP = 0.001;
 /** Failures in a row before the step is halved. */
 const FAILURES = 6;
@@ -25,10 +25,11 @@ interface Stuck {
 export function* explore(
 	search: StripSearch,
 	separation: Separation,
-	share: number,
+	until: { readonly share: number; readonly step?: number },
 ): Generator<FreeState, void, void> {
 	const { layout } = separation;
-	let step = FIRST_STEP;
+	const { share } = until;
+	let step = until.step ?? MOST_STEP;
 	let failures = 0;
 	let pool: Stuck[] = [];
 	while (!search.isOver(share)) {
@@ -36,6 +37,7 @@ export function* explore(
 		const apart = yield* liesWithin(search, separation, { length, ...PATIENCE }, share);
 		if (apart) {
 			search.keep(layout);
+			layout.set(stretched(lyingOf(search.best.spots), 1 - step));
 			[failures, pool] = [0, []];
 			continue;
 		}
@@ -48,7 +50,8 @@ export function* explore(
 			swapLarge(search, separation);
 			continue;
 		}
-		step = step <= LAST_STEP ? FIRST_STEP : Math.max(LAST_STEP, step / 2);
+		if (step <= LAST_STEP) return;
+		step = Math.max(LAST_STEP, step / 2);
 		layout.set(stretched(nth(pool, 0).lying, (search.best.length * (1 - step)) / length));
 		[failures, pool] = [0, []];
 	}

@@ -1,14 +1,17 @@
-import { explore } from './explore';
+import { explore, MOST_STEP } from './explore';
 import { firstLayouts } from './first-layouts';
 import type { Strip } from './free-columns';
 import type { FreeKind } from './free-shape';
 import { press } from './press';
 import { Separation } from './separate';
-import { StripSearch, type FreeState } from './strip-search';
+import { lyingOf, StripSearch, type FreeState } from './strip-search';
 import type { Budget } from '../types';
 
-/** Share of the budget for shrinking; the rest presses the result together. */
-const EXPLORE = 0.7;
+/** Shares of the budget for shrinking: at first, and between each two presses after that. */
+const FIRST_SHARE = 0.6;
+const NEXT_SHARE = 0.1;
+/** Shortening after a press starts with this share of the length. */
+const NEXT_STEP = 0.005;
 /**
  * More pieces than this are not separated: the weights of their pairs grow with the square.
  */
@@ -34,8 +37,14 @@ export function* searchFree(
 	const { spots, left } = search.best;
 	if (left.length === 0 && spots.length > 1 && spots.length <= MOST_SEPARATED) {
 		const separation = new Separation(search.openLayout());
-		yield* explore(search, separation, EXPLORE);
+		yield* explore(search, separation, { share: FIRST_SHARE });
 		yield* press(search, separation);
+		for (let n = 0; !search.isOver(1); n++) {
+			separation.layout.set(lyingOf(search.best.spots));
+			const share = Math.min(1, search.spent / search.effort + NEXT_SHARE);
+			yield* explore(search, separation, { share, step: n % 2 === 0 ? NEXT_STEP : MOST_STEP });
+			yield* press(search, separation);
+		}
 	}
 	return search.state;
 }

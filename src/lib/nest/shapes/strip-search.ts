@@ -8,7 +8,7 @@ import type { Budget } from '../types';
 /** Work of the column filler for one unit: measured. */
 export const STRETCHES_PER_UNIT = 400;
 /** Looks at an edge for one unit: measured, 20 microseconds on a desk computer. */
-const LOOKS_PER_UNIT = 2500;
+const LOOKS_PER_UNIT = 3000;
 
 export interface FreeState {
 	readonly spots: readonly FreeSpot[];

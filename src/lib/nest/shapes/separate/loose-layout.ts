@@ -50,6 +50,8 @@ export class LooseLayout {
 	atY = 0;
 	bar = Infinity;
 	cost = 0;
+	slopeX = 0;
+	slopeY = 0;
 	private readonly weight: Float64Array;
 	private readonly scale: Float64Array;
 	private readonly order: Int32Array; // pieces by x
@@ -89,15 +91,23 @@ export class LooseLayout {
 		this.shift(i);
 	}
 
-	/** Everything within the strip of this length. */
+	/** Everything within the strip of this length; what is too long as it lies is turned. */
 	clamp(length: number): void {
 		this.length = length;
 		const { shape, x, y } = this.lying;
 		for (let i = 0; i < this.count; i++) {
+			if (!this.fits(shape[i]!))
+				shape[i] = this.choices[i]!.find((other) => this.fits(other)) ?? shape[i]!;
 			x[i] = this.clampX(shape[i]!, x[i]!);
 			y[i] = this.clampY(shape[i]!, y[i]!);
 		}
 		this.sort();
+	}
+
+	/** Is the strip long and wide enough for a shape? */
+	fits(shape: number): boolean {
+		const { halfLength, halfWidth } = this.tables;
+		return 2 * halfLength[shape]! <= this.length && 2 * halfWidth[shape]! <= this.width;
 	}
 
 	clampX(shape: number, x: number): number {
@@ -145,6 +155,37 @@ export class LooseLayout {
 		}
 		this.cost = cost;
 		this.work += ASKING + PASSING * (k - from) + LOOKING * looks;
+	}
+
+	/** The same in full, and how it grows with x and y in `slopeX`, `slopeY`. */
+	askSlope(i: number, shape: number): void {
+		const { tables, order, sorted, count, weight, scale, atX, atY } = this;
+		const { shape: shapes, y: ys } = this.lying;
+		const { reachX, reachY } = tables;
+		const row = i * count;
+		const reach = reachX[shape]! + this.widest;
+		this.cost = 0;
+		this.slopeX = 0;
+		this.slopeY = 0;
+		let k = this.firstFrom(atX - reach);
+		for (; k < count; k++) {
+			const dx = sorted[k]! - atX;
+			if (dx >= reach) break;
+			const j = order[k]!;
+			const other = shapes[j]!;
+			const dy = ys[j]! - atY;
+			const near = reachY[shape]! + reachY[other]!;
+			const beside = reachX[shape]! + reachX[other]!;
+			if (Math.abs(dy) >= near || Math.abs(dx) >= beside || j === i) continue;
+			this.work += 2 * LOOKING;
+			const depth = tables.exit(shape, other, dx, dy);
+			if (depth <= TOUCHING) continue;
+			const w = weight[row + j]! * scale[i]! * scale[j]!;
+			this.cost += w * depth;
+			this.slopeX += w * tables.exitX;
+			this.slopeY += w * tables.exitY;
+		}
+		this.work += ASKING;
 	}
 
 	/** The same where it lies, in full. */

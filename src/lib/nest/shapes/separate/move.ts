@@ -7,11 +7,12 @@ const ANYWHERE = 24;
 const NEAR_SHARE = 0.15;
 /** The best places that are refined, its own among them. */
 const REFINED = 3;
-/** First and last steps of refining, as shares of the smaller side; its own place needs less. */
-const FIRST = 0.25;
-const FIRST_OWN = 0.05;
-const LAST = 0.02;
-const FINEST = 0.001;
+/** Steps downhill from each of them, a hair longer than where the slope alone would end. */
+const DOWNHILL = 6;
+const BEYOND = 1.02;
+/** First and last steps about the best of them, as shares of the smaller side. */
+const FIRST = 0.05;
+const LAST = 0.001;
 
 /** Moves single pieces to where their weighted overlap is least. */
 export class Mover {
@@ -19,7 +20,6 @@ export class Mover {
 	private readonly x = new Float64Array(REFINED + 1);
 	private readonly y = new Float64Array(REFINED + 1);
 	private readonly cost = new Float64Array(REFINED + 1);
-	private readonly own = new Uint8Array(REFINED + 1);
 	private kept = 0;
 
 	constructor(private readonly layout: LooseLayout) {}
@@ -33,14 +33,12 @@ export class Mover {
 		if (here === 0) return;
 		this.kept = 0;
 		this.keep(shape[i]!, x[i]!, y[i]!, here);
-		this.own[0] = 1;
 		this.tryNear(i);
 		this.tryAnywhere(i);
-		for (let k = 0; k < this.kept; k++)
-			this.refine(i, k, this.own[k] === 1 ? FIRST_OWN : FIRST, LAST);
+		for (let k = 0; k < this.kept; k++) this.descend(i, k);
 		let best = 0;
 		for (let k = 1; k < this.kept; k++) if (this.cost[k]! < this.cost[best]!) best = k;
-		this.refine(i, best, LAST, FINEST);
+		this.refine(i, best);
 		if (this.cost[best]! < here) layout.move(i, this.shape[best]!, this.x[best]!, this.y[best]!);
 	}
 
@@ -63,9 +61,9 @@ export class Mover {
 		const choices = layout.choices[i]!;
 		for (let n = 0; n < ANYWHERE; n++) {
 			const shape = choices[choices.length === 1 ? 0 : stream.int(choices.length)]!;
+			if (!layout.fits(shape)) continue;
 			const wide = layout.length - 2 * tables.halfLength[shape]!;
 			const high = layout.width - 2 * tables.halfWidth[shape]!;
-			if (wide < 0 || high < 0) continue;
 			layout.atX = tables.halfLength[shape]! + stream.unit() * wide;
 			layout.atY = tables.halfWidth[shape]! + stream.unit() * high;
 			this.consider(i, shape);
@@ -88,7 +86,6 @@ export class Mover {
 		this.x[at] = x;
 		this.y[at] = y;
 		this.cost[at] = cost;
-		this.own[at] = 0;
 		this.kept = Math.min(REFINED, this.kept + 1);
 	}
 
@@ -97,17 +94,43 @@ export class Mover {
 		this.x[to] = this.x[from]!;
 		this.y[to] = this.y[from]!;
 		this.cost[to] = this.cost[from]!;
-		this.own[to] = this.own[from]!;
+	}
+
+	/**
+	 * Each step as long as it would take the slope to end at no overlap at all (B.T. Polyak,
+	 * "Minimization of unsmooth functionals", USSR Comput. Math. Math. Phys. 9, 1969); the best
+	 * on the way is kept.
+	 */
+	private descend(i: number, k: number): void {
+		const { layout } = this;
+		const shape = this.shape[k]!;
+		layout.atX = this.x[k]!;
+		layout.atY = this.y[k]!;
+		for (let n = 0; n <= DOWNHILL; n++) {
+			layout.askSlope(i, shape);
+			if (layout.cost < this.cost[k]!) {
+				this.x[k] = layout.atX;
+				this.y[k] = layout.atY;
+				this.cost[k] = layout.cost;
+			}
+			if (layout.cost === 0 || n === DOWNHILL) return;
+			const { slopeX, slopeY } = layout;
+			const square = slopeX * slopeX + slopeY * slopeY;
+			if (square === 0) return;
+			const by = (BEYOND * layout.cost) / square;
+			layout.atX = layout.clampX(shape, layout.atX - by * slopeX);
+			layout.atY = layout.clampY(shape, layout.atY - by * slopeY);
+		}
 	}
 
 	/** Steps along x, y or a diagonal, longer after a gain, shorter after none. */
-	private refine(i: number, k: number, first: number, last: number): void {
+	private refine(i: number, k: number): void {
 		const { stream, tables } = this.layout;
 		const shape = this.shape[k]!;
 		const size = 2 * Math.min(tables.halfLength[shape]!, tables.halfWidth[shape]!);
-		let dx = first * size;
-		let dy = first * size;
-		while ((dx > last * size || dy > last * size) && this.cost[k]! > 0) {
+		let dx = FIRST * size;
+		let dy = FIRST * size;
+		while ((dx > LAST * size || dy > LAST * size) && this.cost[k]! > 0) {
 			const way = stream.int(4);
 			const gained = this.step(i, k, way === 1 ? 0 : dx, way === 0 ? 0 : way === 3 ? -dy : dy);
 			const factor = gained ? 1.1 : 0.5;

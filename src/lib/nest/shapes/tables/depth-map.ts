@@ -5,7 +5,7 @@ const CELLS = 48;
 /** Within so many cells of the border the sums themselves are asked, so that zero stays exact. */
 const NEAR_BORDER = 1.5;
 
-export const EMPTY = -1;
+export const OUTSIDE = -1;
 export const DEEP = -2;
 
 export interface Extent {
@@ -21,7 +21,7 @@ export interface DepthMap {
 	readonly scale: number;
 	/** Cells along x. */
 	readonly across: number;
-	/** Per cell: EMPTY, DEEP, or where in `lists` the sums that touch it are listed. */
+	/** Per cell: OUTSIDE, DEEP, or where in `lists` the sums that touch it are listed. */
 	readonly cells: Int32Array;
 	readonly lists: Uint16Array; // how many, then which
 	/** At the corners of the cells; the DEEP ones answer by it alone. */
@@ -51,7 +51,7 @@ export function depthMap(sums: Sums, { left, right, bottom, top }: Extent): Dept
 }
 
 /** What making a map is worth, in looks at an edge. */
-export function workOf(sums: Sums, { cells, across }: DepthMap): number {
+export function mapWork(sums: Sums, { cells, across }: DepthMap): number {
 	return cells.length * (4 * sums.count + across + 20);
 }
 
@@ -96,7 +96,7 @@ function rangeOf(sums: Sums, s: number, grid: Grid): [number, number, number, nu
 	];
 }
 
-/** In cells, from each corner to the nearest one that lies in no sum; all round the map lies none. */
+/** In cells, from each corner to the nearest in no sum; all round the map lies none. */
 function distances(depth: Float32Array, { nx, ny }: Grid): Float64Array {
 	const wide = nx + 1;
 	const high = ny + 1;
@@ -148,7 +148,7 @@ function cellsOf(
 	let next = 0;
 	for (let at = 0; at < cells.length; at++) {
 		const many = cells[at]!;
-		if (many === 0) cells[at] = deep[at] === 1 ? DEEP : EMPTY;
+		if (many === 0) cells[at] = deep[at] === 1 ? DEEP : OUTSIDE;
 		else {
 			cells[at] = next;
 			next += many + 1;

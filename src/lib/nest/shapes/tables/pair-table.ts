@@ -1,5 +1,13 @@
 import type { Point } from '../../../geometry';
-import { DEEP, depthMap, EMPTY, plainMap, workOf, type DepthMap, type Extent } from './depth-map';
+import {
+	DEEP,
+	depthMap,
+	OUTSIDE,
+	plainMap,
+	mapWork,
+	type DepthMap,
+	type Extent,
+} from './depth-map';
 import { depthInSum, freeRun, sumsOf, type Sums } from './sums';
 
 /** So many questions make a map worth its work. */
@@ -73,7 +81,7 @@ export class PairTable implements Extent {
 		const ix = fx | 0;
 		const iy = fy | 0;
 		const cell = this.cells[iy * this.across + ix]!;
-		if (cell === EMPTY) return;
+		if (cell === OUTSIDE) return;
 		if (cell !== DEEP) {
 			this.askSums(cell);
 			return;
@@ -114,7 +122,7 @@ export class PairTable implements Extent {
 		const map = depthMap(this.sums, this);
 		this.take(map);
 		this.upkeep.left -= 4 * (map.corners.length + map.cells.length) + 2 * map.lists.length;
-		this.upkeep.work += workOf(this.sums, map);
+		this.upkeep.work += mapWork(this.sums, map);
 	}
 
 	private take({ scale, across, cells, lists, corners }: DepthMap): void {

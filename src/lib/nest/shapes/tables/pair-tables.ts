@@ -68,10 +68,16 @@ export class PairTables {
 	exit(a: number, b: number, x: number, y: number): number {
 		const table = this.between(a, b, x, y);
 		table.askExit();
-		const [first, sign] = this.kind[a]! > this.kind[b]! ? [b, -1] : [a, 1];
-		const turn = (4 - this.quarters[first]!) & 3;
-		[this.exitX, this.exitY] = turnedBack(sign * table.exitX, sign * table.exitY, turn);
+		const { exitX, exitY } = table;
+		const turned = this.frameOf(a, b);
+		this.exitX = turned === 0 ? exitX : turned === 1 ? -exitY : turned === 2 ? -exitX : exitY;
+		this.exitY = turned === 0 ? exitY : turned === 1 ? exitX : turned === 2 ? -exitY : -exitX;
 		return table.depth;
+	}
+
+	/** By how many quarters the first of the two kinds is turned; a swap counts as two. */
+	private frameOf(a: number, b: number): number {
+		return this.kind[a]! > this.kind[b]! ? this.quarters[b]! ^ 2 : this.quarters[a]!;
 	}
 
 	/** The table of two shapes, ready to be asked about b at x, y from a. */
@@ -102,9 +108,8 @@ export class PairTables {
 
 	/** How far b may slide to the left before it meets a; Infinity when it never does. */
 	slideLeft(a: number, b: number, x: number, y: number): number {
-		const [first, sign] = this.kind[a]! > this.kind[b]! ? [b, -1] : [a, 1];
 		const table = this.between(a, b, x, y);
-		return table.freeRun([table.x, table.y], turnedBack(-sign, 0, this.quarters[first]!));
+		return table.freeRun([table.x, table.y], turnedBack(-1, 0, this.frameOf(a, b)));
 	}
 }
 
