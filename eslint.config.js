@@ -15,9 +15,9 @@ const TYPED_ARRAYS = [
 	'src/lib/nest/roll/skyline.ts',
 	'src/lib/nest/router/window.ts',
 	'src/lib/nest/saw/**/*.ts',
-	'src/lib/nest/shapes/free-pairs.ts',
-	'src/lib/nest/shapes/free-roll.ts',
-	'src/lib/nest/shapes/separate.ts',
+	'src/lib/nest/shapes/{explore,press,strip-search}.ts',
+	'src/lib/nest/shapes/separate/*.ts',
+	'src/lib/nest/shapes/tables/*.ts',
 	'src/lib/wrap/girth/flap.ts',
 ];
 

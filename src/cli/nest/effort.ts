@@ -21,8 +21,8 @@ export interface EffortLimit {
 }
 
 /**
- * Units of work when nothing is asked for: about a second on a hard problem; a proven answer stops
- * at once.
+ * Units of work when nothing is asked for: about a second on a hard problem, two with outlines; a
+ * proven answer stops at once.
  */
 const EFFORT = 100_000;
 /**
@@ -30,6 +30,12 @@ const EFFORT = 100_000;
  * search, for offcuts and settings, is reached.
  */
 const ROUND = 90_000;
+/**
+ * The same for outlines on a roll, where it differs more from problem to problem: a first round of
+ * this share of the time tells how many units a second the rest may count on.
+ */
+const OUTLINE_ROUND = 50_000;
+const OUTLINE_FIRST = 0.05;
 
 /** Searches and gives the answer as it is printed. `clock`: milliseconds from any moment on. */
 export function answerNest(
@@ -40,17 +46,35 @@ export function answerNest(
 	const from = clock();
 	const spent = () => (clock() - from) / 1000;
 	if (nest.kind === 'roll') {
-		const answer = within((budget) => nestRoll(nest.problem, budget), rollBetter, patience, spent);
+		const pace = nest.problem.by === 'outline' ? outlinePace(patience, spent) : plainPace(patience);
+		const search = (budget: Budget) => nestRoll(nest.problem, budget);
+		const answer = within(search, rollBetter, { ...patience, pace }, spent);
 		return { ...rollJson(answer), seconds: rounded(spent()) };
 	}
 	const search = (budget: Budget) =>
 		nest.kind === 'saw' ? nestSaw(nest.problem, budget) : nestRouter(nest.problem, budget);
-	const answer = within(search, sheetsBetter, patience, spent);
+	const paced = { ...patience, pace: plainPace(patience) };
+	const answer = within(search, sheetsBetter, paced, spent);
 	return { ...sheetsJson(answer), seconds: rounded(spent()) };
 }
 
 function rounded(seconds: number): number {
 	return Math.round(seconds * 1000) / 1000;
+}
+
+/** Units for the next round under the clock, so many having been spent. */
+type Pace = (done: number) => number;
+
+function plainPace({ seconds }: EffortLimit): Pace {
+	return () => ROUND * (seconds ?? 0);
+}
+
+function outlinePace({ seconds }: EffortLimit, spent: () => number): Pace {
+	const all = seconds ?? 0;
+	return (done) =>
+		Math.ceil(
+			done === 0 ? OUTLINE_ROUND * OUTLINE_FIRST * all : (done / spent()) * (all - spent()),
+		);
 }
 
 /**
@@ -60,18 +84,16 @@ function rounded(seconds: number): number {
 function within<A extends { readonly proven: boolean; readonly effort: number }>(
 	search: (budget: Budget) => Search<A>,
 	better: (a: A, b: A) => boolean,
-	patience: EffortLimit,
+	{ seconds, seed, effort: asked, pace }: EffortLimit & { readonly pace: Pace },
 	spent: () => number,
 ): A {
-	const { seconds, seed } = patience;
-	if (seconds === null)
-		return drive(search({ seed, effort: patience.effort ?? EFFORT }), () => false);
+	if (seconds === null) return drive(search({ seed, effort: asked ?? EFFORT }), () => false);
 	const over = () => spent() >= seconds;
-	const most = patience.effort ?? Infinity;
-	let best = drive(search({ seed, effort: Math.min(most, ROUND * seconds) }), over);
+	const most = asked ?? Infinity;
+	let best = drive(search({ seed, effort: Math.min(most, pace(0)) }), over);
 	let effort = best.effort;
 	for (let round = 1; !over() && !best.proven && effort < most; round++) {
-		const budget = { seed: (seed + round) >>> 0, effort: Math.min(most - effort, ROUND * seconds) };
+		const budget = { seed: (seed + round) >>> 0, effort: Math.min(most - effort, pace(effort)) };
 		const next = drive(search(budget), over);
 		if (next.effort === 0) break;
 		effort += next.effort;

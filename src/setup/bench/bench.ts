@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { chart } from './chart';
 import { classTables, growthTable, sizesTable, type Note } from './families';
+import { outlineTable, outlineText } from './outlines';
 import { paceTable, paceText } from './panel';
 import { growthText, sheetsText, sizesText } from './report';
 import { runStrip, stripText } from './strip';
@@ -12,12 +13,12 @@ const USAGE = `npm run bench -- [options]
 
 Our saw nest beside the free rectangle packer and the bounds. A table goes to standard output and, with a chart, to out/bench/.
 
-  --family made|class|sizes|growth|strip|panel|all
+  --family made|class|sizes|growth|strip|outlines|panel|all
                                          made: instances by the published class definitions (with growth, the default);
                                          class: the published instances; sizes: several sizes of sheet (both need the
                                          folder of shared benchmarks beside the checkout); growth: 10 to 2,000 pieces;
-                                         strip: rolls, made without waste and published; panel: time a panel and its
-                                         cloth take
+                                         strip: rolls, made without waste and published; outlines: published outlines
+                                         on a roll; panel: time a panel and its cloth take
   --each N       instances made per class and size (1)
   --seconds N    longest processor time for one instance (1.5)
   --effort N     work for one instance instead; the same on every machine
@@ -55,7 +56,7 @@ function main(): number {
 	const family = values.family ?? 'made';
 	if (
 		values.help ||
-		!['made', 'class', 'sizes', 'growth', 'strip', 'panel', 'all'].includes(family)
+		!['made', 'class', 'sizes', 'growth', 'strip', 'outlines', 'panel', 'all'].includes(family)
 	) {
 		process.stderr.write(USAGE);
 		return values.help ? 0 : 2;
@@ -71,11 +72,13 @@ function main(): number {
 	const sizes = all || family === 'sizes' ? sizesTable(ROOT, time, note) : null;
 	const growth = all || family === 'made' || family === 'growth' ? growthTable(time, note) : null;
 	const strips = all || family === 'strip' ? runStrip(ROOT, time, note) : null;
+	const outlines = all || family === 'outlines' ? outlineTable(ROOT, time, note) : null;
 	const text = [
 		...tables.map(sheetsText),
 		...(sizes ? [sizesText(sizes)] : []),
 		...(growth ? [growthText(growth)] : []),
 		...(strips ? [stripText(strips)] : []),
+		...(outlines ? [outlineText(outlines)] : []),
 		...(pace ? [paceText(pace)] : []),
 	].join('\n');
 	const out = join(ROOT, 'out', 'bench');

@@ -13,7 +13,7 @@ export {
 export { convexParts } from './convex';
 export { cropped } from './crop';
 export { arcsAlong, cubic, type Curve, ellipse } from './curve';
-export { depthIn, forbidden, type Forbidden } from './minkowski';
+export { forbidden } from './minkowski';
 export { type CornerShape, cutCorner, takenBy } from './round-corner';
 export { headingsAt } from './set-curve';
 export { setIn, setInAll, type SetOutline } from './set-in';

@@ -1,5 +1,12 @@
 import { nth, ticks } from '../../measure';
-import { GapCheck, searchFree, type FreeState, readyShapes, type FreeKind } from '../shapes';
+import {
+	GapCheck,
+	searchFree,
+	type FreeKind,
+	type FreeState,
+	type LaidPiece,
+	readyShapes,
+} from '../shapes';
 import { readyRoll, type Unplaced } from './kinds';
 import type { Budget, Placed, RollAnswer, RollProblem } from '../types';
 
@@ -10,8 +17,8 @@ interface Answered {
 
 /**
  * Lay the outlines of blanks as they are, starting from an answer for their rectangles, which stays
- * the answer until a shorter one is found. The last layout is checked again on the true outlines
- * before it is given.
+ * the answer until a shorter one is found. Every layout that becomes the answer was checked again
+ * on the true outlines.
  */
 export function* layOutlines(
 	problem: RollProblem,
@@ -22,26 +29,27 @@ export function* layOutlines(
 	const pieces = problem.pieces.filter((p) => p.count > 0 && !refused.some((u) => u.id === p.id));
 	const kinds = readyShapes(pieces, problem.gap);
 	const bound = areaBound(problem, kinds);
-	const strip = { width: problem.width, limit: problem.limit ?? Infinity };
+	const strip = { width: problem.width, limit: problem.limit ?? Infinity, gap: problem.gap };
 	const search = searchFree(kinds, strip, bound, budget);
 	const start = { ...byRectangle, ...claim(byRectangle, bound) };
-	const better = (state: FreeState): RollAnswer => {
-		const effort = byRectangle.effort + state.effort;
-		const free = answerOf(kinds, state, refused, bound, effort);
-		return isShorter(free, start) ? free : { ...start, effort };
-	};
-	let step = search.next();
-	for (; step.done !== true; step = search.next())
-		yield { best: better(step.value), effort: byRectangle.effort + step.value.effort };
-	const last = better(step.value);
-	const laid = step.value.spots.map(({ kind, shape, x, y }) => ({
-		piece: kind,
-		turn: shape.turn,
-		x,
-		y,
-	}));
-	const sound = new GapCheck(pieces, problem.gap).passes(laid);
-	return sound ? last : { ...start, effort: last.effort };
+	const check = new GapCheck(pieces, problem.gap);
+	let best = start;
+	let seen: FreeState['spots'] = [];
+	for (;;) {
+		const step = search.next();
+		const effort = byRectangle.effort + step.value.effort;
+		if (step.value.spots !== seen) {
+			seen = step.value.spots;
+			const free = answerOf(kinds, step.value, refused, bound, effort);
+			if (isShorter(free, best) && check.passes(laidOf(seen))) best = free;
+		}
+		if (step.done === true) return { ...best, effort };
+		yield { best: { ...best, effort }, effort };
+	}
+}
+
+function laidOf(spots: FreeState['spots']): LaidPiece[] {
+	return spots.map(({ kind, shape, x, y }) => ({ piece: kind, turn: shape.turn, x, y }));
 }
 
 /** By the true areas, gaps not counted, and the longest blank. */

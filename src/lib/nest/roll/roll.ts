@@ -8,7 +8,7 @@ import type { Budget, Placed, RollAnswer, RollProblem, Search } from '../types';
 /**
  * Share of the budget for rectangles when outlines are laid: a good start, and an answer at once.
  */
-const RECTANGLE_SHARE = 0.15;
+const RECTANGLE_SHARE = 0.02;
 
 /**
  * Lay blanks on a roll so that the shortest length is pulled. Blanks are turned only as listed and

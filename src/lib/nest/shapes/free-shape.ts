@@ -21,9 +21,11 @@ const SPARE = 8;
  * Outlines of more corners than this are simplified outward: the tables of their pairs grow with
  * the square of the parts.
  */
-const MANY_CORNERS = 12;
+const MANY_CORNERS = 16;
 /** Area that simplifying may add, as a share. */
-const SIMPLER = 0.005;
+const SIMPLER = 0.002;
+/** The same for first layouts, whose columns lose more than that. */
+const COARSE = { corners: 12, share: 0.005 };
 
 type Turn = 0 | 90 | 180 | 270;
 
@@ -60,6 +62,10 @@ export interface FreeKind {
 	readonly id: string;
 	readonly count: number;
 	readonly area: number; // of the true piece, holes counted out
+	readonly length: number; // as given
+	readonly width: number;
+	/** As given, not grown, from the corner of its bounding rectangle, in convex parts. */
+	readonly parts: readonly (readonly Point[])[];
 	readonly shapes: readonly FreeShape[];
 }
 
@@ -77,7 +83,9 @@ export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind
 			shapes.push(shapeOf(piece, base, turn, n++));
 		}
 		const holes = (piece.holes ?? []).reduce((sum, hole) => sum + Math.abs(area(hole)), 0);
-		return { id: piece.id, count: piece.count, area: Math.abs(area(own)) - holes, shapes };
+		const { id, count, length, width } = piece;
+		const parts = trueParts(piece, own);
+		return { id, count, length, width, parts, area: Math.abs(area(own)) - holes, shapes };
 	});
 }
 
@@ -95,8 +103,15 @@ function grownParts(piece: FreePiece, own: Outline, gap: number): Point[][] {
 	const holes = (piece.holes ?? []).flatMap((hole) =>
 		grown([flatten(hole, SEARCH_FLAT, 'inward')], -by, 'sharp').map((region) => region.outline),
 	);
-	const many = outer.outline.length > MANY_CORNERS;
-	return convexParts(many ? simplifiedOutward(outer.outline, SIMPLER) : outer.outline, holes);
+	const many = outer.outline.length > COARSE.corners;
+	return convexParts(many ? simplifiedOutward(outer.outline, COARSE.share) : outer.outline, holes);
+}
+
+function trueParts(piece: FreePiece, own: Outline): Point[][] {
+	const outer = flatten(own, SEARCH_FLAT, 'outward');
+	const holes = (piece.holes ?? []).map((hole) => flatten(hole, SEARCH_FLAT, 'inward'));
+	const many = outer.length > MANY_CORNERS;
+	return convexParts(many ? simplifiedOutward(outer, SIMPLER) : outer, holes);
 }
 
 function shapeOf(piece: FreePiece, base: readonly Point[][], turn: Turn, n: number): FreeShape {

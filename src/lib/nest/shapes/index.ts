@@ -1,4 +1,6 @@
+export { columnOf, firstOrders } from './first-layouts';
 export { fillColumns, SpanTables, type Strip } from './free-columns';
-export { columnOf, firstOrders, type FreeState, searchFree } from './free-roll';
+export { searchFree } from './free-roll';
 export { type FreeKind, type FreePiece, type FreeShape, readyShapes } from './free-shape';
-export { GapCheck } from './gap-check';
+export { GapCheck, type LaidPiece } from './gap-check';
+export type { FreeState } from './strip-search';

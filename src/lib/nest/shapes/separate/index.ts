@@ -1,0 +1,3 @@
+export { copyOf, LooseLayout, type Lying } from './loose-layout';
+export { relax } from './relax';
+export { type Attempt, Separation } from './separation';

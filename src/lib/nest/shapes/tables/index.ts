@@ -1,0 +1,1 @@
+export { PairTables, TOUCHING } from './pair-tables';
