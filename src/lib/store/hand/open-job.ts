@@ -50,7 +50,7 @@ export async function openJob(
 }
 
 /** The rack as it is kept beside the shop's document. */
-function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
+export function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
 	const rack = fileIn(shop.doc);
 	return rack === undefined ? {} : { things: { rack } };
 }
