@@ -1,6 +1,6 @@
 import { WebSocket } from 'ws';
-import { SharedDocument } from '../../src/lib/store/document/shared-document';
-import { type DeviceWord, frame, SPEECH, unframe } from '../../src/lib/store/sharing/words';
+
+import { type DeviceWord, frame, SharedDocument, SPEECH, unframe } from '../../../lib/store';
 
 type Word = Readonly<Record<string, unknown>>;
 
@@ -50,6 +50,11 @@ export class RawDevice {
 			if (this.closed) throw new Error(`ended; told: ${JSON.stringify(this.words)}`);
 			await new Promise((done) => setTimeout(done, 2));
 		}
+	}
+
+	/** One edit, told at once. */
+	type(key: string, text: string): void {
+		this.doc.together(() => this.doc.put('typed', key, text));
 	}
 
 	say(word: DeviceWord, bytes = new Uint8Array(0)): void {
