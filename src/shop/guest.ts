@@ -33,6 +33,8 @@ export interface Host {
 	/** The devices there by each link. */
 	here(link: string): readonly string[];
 	withdrawn(link: string): void;
+	/** By which other machines reach the shop. */
+	readonly addresses: readonly string[];
 	/** How things are going, for who looks after the server. */
 	note(line: string): void;
 }
@@ -182,7 +184,7 @@ export class Guest {
 			...link,
 			here: this.#host.here(link.id),
 		}));
-		this.say({ say: 'links', links: lines });
+		this.say({ say: 'links', links: lines, addresses: this.#host.addresses });
 	}
 
 	/** Whoever says more than can be borne is heard more slowly; nothing of it is lost. */

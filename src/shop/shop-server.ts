@@ -26,12 +26,17 @@ export interface ShopServing {
 interface ShopTold {
 	readonly folder: ShopFolder;
 	readonly note: (line: string) => void;
+	/** By which other machines reach it. */
+	readonly addresses: readonly string[];
 	/** Is it this machine that was asked for by this name? */
 	readonly isMine: (host: string | undefined) => boolean;
 }
 
 /** Tells a shop's documents on a server of pages, and ends with it. */
-export function serveShop(server: Server, { folder, note, isMine }: ShopTold): ShopServing {
+export function serveShop(
+	server: Server,
+	{ folder, note, isMine, addresses }: ShopTold,
+): ShopServing {
 	const guests = new Set<Guest>();
 	const moved = new Map<string, ShopWord & { say: 'moved' }>();
 	const tellMoved = (): void => {
@@ -40,7 +45,7 @@ export function serveShop(server: Server, { folder, note, isMine }: ShopTold): S
 		moved.clear();
 	};
 	const host: Host = {
-		...{ shop: folder.id, documents: folder.documents, links: folder.links, note },
+		...{ shop: folder.id, documents: folder.documents, links: folder.links, note, addresses },
 		changed: (doc, word, update, by) => {
 			for (const guest of guests) if (guest !== by && guest.hasOpen(doc)) guest.say(word, update);
 			if (word.say === 'update') moved.set(doc, { ...word, say: 'moved' });

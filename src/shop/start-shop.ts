@@ -38,9 +38,13 @@ export async function startShop(options: ShopOptions): Promise<StartedShop> {
 		await folder.close();
 		throw fault;
 	});
-	const serving = serveShop(pages.server, { folder, note, isMine: (host) => isMine(host, names) });
 	const hosts = (names ?? []).filter((name) => /^\d+\./.test(name));
-	const addresses = [pages.address, ...hosts.map((host) => `http://${host}:${pages.port}/`)];
+	const others = hosts.map((host) => `http://${host}:${pages.port}/`);
+	const addresses = [pages.address, ...others];
+	const serving = serveShop(pages.server, {
+		...{ folder, note, addresses: others },
+		isMine: (host) => isMine(host, names),
+	});
 	return {
 		...{ addresses, port: pages.port, isNew: folder.isNew },
 		makeLink: async (name) => {

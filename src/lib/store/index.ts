@@ -30,6 +30,7 @@ export {
 	LIMITS,
 	type LinkLine,
 	type LinkState,
+	type LinkTo,
 	type Membership,
 	membershipIn,
 	type NotKept,

@@ -1,5 +1,5 @@
 import qrcode from 'qrcode-generator';
-import type { PathMark, PathStep } from './drawing';
+import type { Drawing, PathMark, PathStep } from './drawing';
 import { rect } from './path';
 
 /** Blank modules round the code that a reader needs (ISO/IEC 18004). */
@@ -39,4 +39,14 @@ export function qrMark(code: QrCode, x: number, y: number, size: number): PathMa
 			from = Math.max(to, from + 1);
 		}
 	return { kind: 'path', steps, fill: 'ink' };
+}
+
+/** The code of a text as a drawing of its own, `size` mm square. */
+export function qrDrawing(text: string, size: number): Drawing {
+	return {
+		width: size,
+		height: size,
+		title: 'Code to scan',
+		marks: [qrMark(qrCode(text), 0, 0, size)],
+	};
 }

@@ -1,5 +1,5 @@
 export type { Sharing } from './begin-sharing';
-export type { LinkState } from './link';
+export type { LinkState, LinkTo } from './link';
 export { databaseOfShop, type Membership, membershipIn, putMembership } from './membership';
 export {
 	type DeviceWord,

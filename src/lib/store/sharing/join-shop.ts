@@ -4,7 +4,7 @@ import { beginSharing } from './begin-sharing';
 import { Link, type LinkTo } from './link';
 import type { Membership } from './membership';
 import { databaseOfShop } from './membership';
-import type { Refusal } from './words';
+import type { Refusal, Right } from './words';
 
 /** Why a shop could not be joined. */
 export type NotJoined = Refusal | 'away' | 'no database';
@@ -20,7 +20,7 @@ export async function joinShop(
 	const asked = await askedIn(to);
 	if ('refused' in asked) return asked;
 	const { secret, device } = to;
-	const membership: Membership = { shop: asked.shop, secret, device };
+	const membership: Membership = { ...asked, secret, device };
 	const store = open(databaseOfShop(membership));
 	const shelf = new Shelf(store, { writer: 'joining', waits: to.waits, channel: asked.shop });
 	const shop = shelf.borrow(SHOP_DOC);
@@ -41,13 +41,15 @@ export async function joinShop(
 }
 
 /** The shop's mark, from a first connection that takes in nothing. */
-function askedIn(to: LinkTo): Promise<{ readonly shop: string } | { readonly refused: NotJoined }> {
+function askedIn(
+	to: LinkTo,
+): Promise<{ readonly shop: string; readonly right: Right } | { readonly refused: NotJoined }> {
 	return new Promise((resolve) => {
 		const link = new Link(to);
 		link.onState = () => {
 			const { state } = link;
 			if (state.kind === 'reaching') return;
-			if (state.kind === 'joined') resolve({ shop: link.shop });
+			if (state.kind === 'joined') resolve({ shop: link.shop, right: state.right });
 			else resolve({ refused: state.kind === 'refused' ? state.why : 'away' });
 			link.stop();
 		};

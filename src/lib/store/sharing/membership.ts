@@ -1,3 +1,5 @@
+import type { Right } from './words';
+
 /*
  * Which shop this browser has joined stands in its small synchronous storage, so that the start
  * knows which database to open without asking anybody. A shop has a database of its own: what was
@@ -13,17 +15,19 @@ export interface Membership {
 	readonly secret: string;
 	/** What this device is called there. */
 	readonly device: string;
+	/** What its link allows. */
+	readonly right: Right;
 }
 
 /** Null for none, and where the browser keeps none. */
 export function membershipIn(storage: Storage | null): Membership | null {
 	try {
-		const { shop, secret, device } = JSON.parse(
+		const { shop, secret, device, right } = JSON.parse(
 			storage?.getItem(KEY) ?? '{}',
 		) as Partial<Membership>;
 		const isWhole = [shop, secret].every((text) => typeof text === 'string' && text !== '');
 		if (!isWhole || shop === undefined || secret === undefined) return null;
-		return { shop, secret, device: String(device ?? '') };
+		return { shop, secret, device: String(device ?? ''), right: right ?? 'look' };
 	} catch {
 		return null;
 	}

@@ -83,7 +83,8 @@ export type ShopWord =
 	| { say: 'not kept'; doc: string; n: number; why: NotKept }
 	/** A document this device has not open has changed. */
 	| ({ say: 'moved'; doc: string } & ShopStanding)
-	| { say: 'links'; links: readonly LinkLine[] }
+	/** `addresses`: by which other machines reach this shop; none on one machine only. */
+	| { say: 'links'; links: readonly LinkLine[]; addresses: readonly string[] }
 	| { say: 'made'; secret: string; name: string; right: Right }
 	| { say: 'still here' };
 

@@ -5,6 +5,7 @@ export { lastGood } from './last-good';
 export {
 	type DeskOpening,
 	firstJob,
+	firstOfShop,
 	newEmpty,
 	newFromSample,
 	newId,
@@ -12,4 +13,5 @@ export {
 } from './opening';
 export { listAt, pathKey } from './path';
 export { rulerOf } from './ruler';
+export { joinByLink, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

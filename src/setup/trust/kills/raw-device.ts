@@ -57,7 +57,7 @@ export class RawDevice {
 		this.doc.together(() => this.doc.put('typed', key, text));
 	}
 
-	say(word: DeviceWord, bytes = new Uint8Array(0)): void {
+	say(word: DeviceWord, bytes: Uint8Array = new Uint8Array(0)): void {
 		if (!this.closed && this.#socket.readyState === WebSocket.OPEN)
 			this.#socket.send(frame(word, bytes));
 	}
