@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { RawDevice } from '../../src/setup/trust/kills/raw-device';
-import { killedShops, ServerProcess } from '../../src/setup/trust/kills/shop';
+import { ServerProcess } from '../../src/setup/trust/kills/server-process';
+import { killedShops } from '../../src/setup/trust/kills/shop';
 
 /* The short form; `npm run trust -- --part kills-shop` kills two hundred times. */
 test('killed within edits, a server has all that it said to have kept', async () => {
@@ -17,7 +18,7 @@ test('killed within edits, a server has all that it said to have kept', async ()
 
 test('a full disk is told, loses nothing that was kept, and is got over', async () => {
 	const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-full-'));
-	const small = await ServerProcess.start(folder, 0, 30_000);
+	const small = await ServerProcess.start(folder, 0, { most: 30_000 });
 	const { port, secret } = small;
 	const device = new RawDevice(port, 'job a');
 	await device.in(secret);

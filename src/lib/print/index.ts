@@ -1,6 +1,6 @@
 export { boardDrawings, boxDrawings, leanText, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
-export { type Drawing, type Face, type Fonts, forPaper, type Page, qrDrawing } from './drawing';
+export { type Drawing, type Face, type Fonts, forPaper, type Page, qrPath } from './drawing';
 export { ownerName } from './lists';
 export { isPdf, machineZip, type OutputKind, pdfFiles, plainFiles } from './output-files';
 export { printPack } from './pack';

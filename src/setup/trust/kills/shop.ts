@@ -1,12 +1,10 @@
-import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { type Random, random } from '../../../lib/nest';
-import { node, ROOT, tool } from '../../tool.js';
 import type { Asked, Row } from '../row';
 import { RawDevice } from './raw-device';
+import { ServerProcess } from './server-process';
 
 /** Longest wait after the first edit was said to be kept, ms: hundreds of edits are told and answered by then. */
 const LONGEST = 250;
@@ -95,50 +93,4 @@ async function wrongAfter(
 	last.close();
 	if (lost.length > 0) return `${lost.length} edits said to be kept are gone`;
 	return stands === wrote ? null : `of ${wrote} edits ${stands} stand after the device came back`;
-}
-
-/** Starting from the sources takes seconds each time; from one file it takes none. */
-const BUILT = join(ROOT, 'out', 'shop-server');
-const BUILD = [
-	...['build', '--ssr', 'tests/shop/serving.ts', '--outDir', BUILT],
-	...['--config', 'src/cli/vite.config.ts', '--logLevel', 'warn'],
-];
-let building: Promise<number> | null = null;
-
-/** A shop's server as a process of its own. */
-export class ServerProcess {
-	readonly port: number;
-	/** Of the first link; empty where there was one already. */
-	readonly secret: string;
-	readonly #child: ChildProcess;
-	readonly #gone: Promise<void>;
-
-	private constructor(child: ChildProcess, said: { port: number; secret: string }) {
-		this.#child = child;
-		this.port = said.port;
-		this.secret = said.secret;
-		this.#gone = new Promise((resolve) => child.once('close', () => resolve()));
-	}
-
-	/** @param most bytes a file may have, for a disk that is full; none for no limit */
-	static async start(folder: string, port: number, most?: number): Promise<ServerProcess> {
-		building ??= node(tool('vite'), BUILD, { stdio: ['ignore', process.stderr, process.stderr] });
-		if ((await building) !== 0) throw new Error("The shop's server cannot be built.");
-		const program = [process.execPath, join(BUILT, 'kerf-and-nap.js'), folder, String(port)];
-		const limit = `ulimit -f ${Math.ceil((most ?? 0) / 1024)}; exec "$@"`;
-		const [shell = '', ...args] =
-			most === undefined ? program : ['bash', '-c', limit, 'bash', ...program];
-		const child = spawn(shell, args, { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
-		let fault = '';
-		child.stderr.on('data', (data: Buffer) => (fault += data.toString()));
-		for await (const line of createInterface(child.stdout))
-			return new ServerProcess(child, JSON.parse(line) as { port: number; secret: string });
-		throw new Error(`The server did not start: ${fault}`);
-	}
-
-	/** As if the power of the process were cut. */
-	async kill(): Promise<void> {
-		this.#child.kill('SIGKILL');
-		await this.#gone;
-	}
 }

@@ -1,11 +1,11 @@
 import type { LinkState, Membership, Sharing, Shelf } from '../../../store';
-import { linkTo } from './page-link';
+import type { Standing } from './begin';
 
 const LOOK_ONLY =
 	'This device may only look: nothing was changed. Ask for a link that lets it work.';
 
 /** How a browser that has joined a shop stands with it; of one that has not, that it has not. */
-export class SharedView {
+export class SharedView implements Standing {
 	readonly membership: Membership | null;
 	/** Null until the documents are here, and without a shop. */
 	state = $state.raw<LinkState | null>(null);
@@ -38,23 +38,8 @@ export class SharedView {
 
 	/** Keeps the documents of the shelf in step with the shop's. Without a shop it asks nobody. */
 	async begin(shelf: Shelf): Promise<void> {
-		const { membership } = this;
-		if (!membership) return;
-		const [{ beginSharing }, { linkWords }] = await Promise.all([
-			import('../../../store/sharing/begin-sharing'),
-			import('../../../store/sharing/link-words'),
-		]);
-		const sharing = beginSharing(shelf, linkTo(membership));
-		this.sharing = sharing;
-		sharing.carrier.onCarried = () => this.carried++;
-		sharing.link.onState = () => {
-			const { state, behind } = sharing.link;
-			this.state = state;
-			this.words = linkWords(state, behind.length, (at) => new Date(at).toLocaleTimeString());
-			const why = [...new Set(behind.flatMap((one) => one.why ?? []))];
-			this.notTaken = this.mayEdit && state.kind === 'joined' ? why.join('; ') : '';
-		};
-		sharing.link.onState();
+		if (this.membership)
+			this.sharing = (await import('./begin')).begin(shelf, this.membership, this);
 	}
 
 	lookAgain(): void {
