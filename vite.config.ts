@@ -10,6 +10,7 @@ const deep = process.env['DEPTH'] === 'deep';
 
 const OF_THEIR_OWN = [
 	'tests/store/**/*.test.ts',
+	'tests/shop/**/*.test.ts',
 	'tests/ui/**/*.test.ts',
 	'tests/worker/**/*.test.ts',
 	'tests/cli/write-files.test.ts',

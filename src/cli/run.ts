@@ -1,11 +1,13 @@
 import { nestCommand } from './nest';
 import { checkCommand, planCommand } from './plan';
+import { shopCommand } from './shop';
 import { HELP, Usage } from './usage';
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
 	plan: planCommand,
 	nest: nestCommand,
 	check: checkCommand,
+	shop: shopCommand,
 };
 
 /**

@@ -13,6 +13,10 @@ export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped
       --lines: one problem a line in, one answer a line out, in the same order.
   kerf-and-nap check [job.json]
       problems and notes only.
+  kerf-and-nap shop [--folder DIR] [--network] [--port N] [--link]
+      the app, and one shop's jobs and rack for all its devices, kept in DIR (kerf-and-nap-shop in
+      your home folder when none is given). On this machine only; --network: for the others on its
+      network too. The first start prints the link to join by; --link makes another one.
 
 Exit codes: 0 done, 1 the job has problems (notes are none), 2 wrong usage or unreadable file,
 3 a fault of the planner: what could be made was made, and the rest says so.

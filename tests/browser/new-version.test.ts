@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
-import { serve } from '../../src/setup/serve.js';
+import { serve } from '../../src/shop/serve.js';
 import { goTo, planned } from './screen';
 
 test.use({ serviceWorkers: 'allow' });

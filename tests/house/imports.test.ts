@@ -22,6 +22,7 @@ const ROOMS = [
 	'store',
 	'ui',
 	'worker',
+	'shop',
 	'cli',
 	'routes',
 	'setup',
@@ -99,12 +100,12 @@ describe('work flows one way', () => {
 		expect(wrong.map(({ from, name }) => `${from} uses ${name}`)).toEqual([]);
 	});
 
-	test('the command line sees no screen, the worker only what the two say to each other', () => {
+	test('the command line and the shop see no screen, the worker only what the two say to each other', () => {
 		const talk = 'src/lib/ui/planning/index.ts';
 		const wrong = edges.filter(({ from, to, typesOnly }) => {
 			if (to === null || roomOf(to) !== 'ui') return false;
 			const mayTalk = roomOf(from) === 'worker' && to === talk && typesOnly;
-			return ['cli', 'worker'].includes(roomOf(from)) && !mayTalk;
+			return ['shop', 'cli', 'worker'].includes(roomOf(from)) && !mayTalk;
 		});
 		expect(wrong.map(({ from, name }) => `${from} uses ${name}`)).toEqual([]);
 	});
@@ -117,9 +118,9 @@ describe('work flows one way', () => {
 		expect(wrong.map(({ from, name }) => `${from} uses ${name}`)).toEqual([]);
 	});
 
-	test('only the command line and the setup touch files and processes', () => {
+	test('only the shop, the command line and the setup touch files and processes', () => {
 		const wrong = edges.filter(
-			({ from, name }) => name.startsWith('node:') && !['cli', 'setup'].includes(roomOf(from)),
+			({ from, name }) => name.startsWith('node:') && !['shop', 'cli', 'setup'].includes(roomOf(from)),
 		);
 		expect(wrong.map(({ from, name }) => `${from} uses ${name}`)).toEqual([]);
 	});

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { serve } from '../../src/setup/serve.js';
+import { serve } from '../../src/shop/serve.js';
 
 const SCRIPT = 'const a = 1;\n'.repeat(500);
 let folder: string;

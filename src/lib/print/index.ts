@@ -1,6 +1,6 @@
 export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
-export { type Drawing, type Face, type Fonts, forPaper, type Page } from './drawing';
+export { type Drawing, type Face, type Fonts, forPaper, type Page, qrPath } from './drawing';
 export { movedBetween, orderGroups, ownerName } from './lists';
 export {
 	isPdf,

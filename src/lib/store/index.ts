@@ -6,6 +6,7 @@ export {
 	type Store,
 	type StoredJob,
 } from './database';
+export { seedOf, SharedDocument } from './document';
 export { JobInHand, type JobToOpen, openJob, shopAtHand } from './hand';
 export { type SaveState, Shelf } from './keeping';
 export {
@@ -21,3 +22,26 @@ export {
 	throwAway,
 } from './keepsake';
 export { lifted, withRack } from './rack';
+export {
+	databaseOfShop,
+	type DeviceWord,
+	frame,
+	isDocName,
+	LIMITS,
+	type LinkLine,
+	type LinkState,
+	type LinkTo,
+	type Membership,
+	membershipIn,
+	type NotKept,
+	putMembership,
+	type Refusal,
+	type Right,
+	RIGHTS,
+	type Sharing,
+	type ShopStanding,
+	type ShopWord,
+	SPEECH,
+	type Speech,
+	unframe,
+} from './sharing';

@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { plan } from '../../lib/plan';
 import { type Page as Paper, printPack, drawingSvg } from '../../lib/print';
 import { build, isStale } from '../build.js';
-import { serve } from '../serve.js';
+import { serve } from '../../shop/serve.js';
 import { ROOT } from '../tool.js';
 
 /*

@@ -5,6 +5,7 @@ import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
 import { killedBrowser } from './kills/browser';
 import { killedCommands } from './kills/command-line';
+import { killedShops } from './kills/shop';
 import { licences } from './licences/part';
 import { book } from './load/book';
 import { load } from './load/load';
@@ -19,6 +20,7 @@ const PARTS: Readonly<Record<string, Part>> = {
 	mutants,
 	kills: killedCommands,
 	'kills-browser': killedBrowser,
+	'kills-shop': killedShops,
 	same,
 	builds,
 	load,

@@ -17,7 +17,7 @@ export {
 	type View,
 } from './path';
 export { placed } from './place';
-export { qrCode, type QrCode, qrMark } from './qr';
+export { qrCode, type QrCode, qrMark, qrPath } from './qr';
 export { faultText, orStandIn, sound, UNDRAWN } from './stand-in';
 export { boxInRing, boxOffRing, inRing, overlap, round, startOf, textBox } from './text-box';
 export { CAP, DESCENT, shortened, textWidth, wrapped } from './text-width';

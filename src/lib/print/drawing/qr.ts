@@ -40,3 +40,17 @@ export function qrMark(code: QrCode, x: number, y: number, size: number): PathMa
 		}
 	return { kind: 'path', steps, fill: 'ink' };
 }
+
+/**
+ * The code of a text for a screen: the path of its dark modules, each 1 wide, within a square of
+ * `size` with the quiet zone round it.
+ */
+export function qrPath(text: string): { readonly size: number; readonly d: string } {
+	const code = qrCode(text);
+	const count = code.getModuleCount();
+	let d = '';
+	for (let row = 0; row < count; row++)
+		for (let column = 0; column < count; column++)
+			if (code.isDark(row, column)) d += `M${QUIET_ZONE + column} ${QUIET_ZONE + row}h1v1h-1z`;
+	return { size: count + 2 * QUIET_ZONE, d };
+}

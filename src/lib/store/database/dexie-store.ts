@@ -99,6 +99,11 @@ function jobsOf(ready: Ready) {
 function documentsOf(ready: Ready) {
 	return {
 		updatesAfter: async (doc: string, n: number) => rowsOf(await ready(), doc, n).toArray(),
+		lastUpdates: async () => {
+			// The index alone: what the updates hold is not fetched.
+			const keys = await (await ready()).updates.orderBy('[doc+n]').keys();
+			return new Map(keys as unknown as [doc: string, n: number][]);
+		},
 		append: async (addition: Addition) => addTo(tablesOf(await ready()), addition),
 		compact: async (doc: string, seen: number, whole: Uint8Array) =>
 			compactTo(tablesOf(await ready()), doc, seen, whole),

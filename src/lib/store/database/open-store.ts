@@ -29,6 +29,7 @@ export function openStore(name = 'kerf-and-nap'): Store {
 		eraseJob: async (id) => (await whole()).eraseJob(id),
 		setThing: async (key, value) => (await whole()).setThing(key, value),
 		updatesAfter: async (doc, n) => (await whole()).updatesAfter(doc, n),
+		lastUpdates: async () => (await whole()).lastUpdates(),
 		append: async (addition) => (await whole()).append(addition),
 		compact: async (doc, seen, bytes) => (await whole()).compact(doc, seen, bytes),
 		steps: async (owner) => (await whole()).steps(owner),

@@ -22,6 +22,8 @@ export interface Store {
 
 	/** What was written of a document after update `n`, in order. */
 	updatesAfter(doc: string, n: number): Promise<StoredUpdate[]>;
+	/** The number of the last update of each document. */
+	lastUpdates(): Promise<ReadonlyMap<string, number>>;
 	/** Adds to a document, all or nothing. The number of the last update it then has. */
 	append(addition: Addition): Promise<number>;
 	/**

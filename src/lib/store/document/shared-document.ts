@@ -63,6 +63,28 @@ export class SharedDocument {
 		Y.applyUpdate(this.#doc, update, 'elsewhere' satisfies Writer);
 	}
 
+	/** How far this copy has come, for another copy to compare itself with. */
+	standing(): Uint8Array {
+		return Y.encodeSnapshot(Y.snapshot(this.#doc));
+	}
+
+	/**
+	 * What a copy that stands so has not got, as one update; null for nothing. Throws on bytes that
+	 * are no standing.
+	 */
+	lacking(standing: Uint8Array): Uint8Array | null {
+		const theirs = Y.decodeSnapshot(standing);
+		const update = Y.encodeStateAsUpdate(this.#doc, Y.encodeStateVector(theirs.sv));
+		return Y.snapshotContainsUpdate(theirs, update) ? null : update;
+	}
+
+	/** Is all of this update here already? Throws on bytes that are none. */
+	holds(update: Uint8Array): boolean {
+		const { to } = Y.parseUpdateMeta(update);
+		for (const [writer, n] of to) if (Y.getState(this.#doc.store, writer) < n) return false;
+		return Y.snapshotContainsUpdate(Y.snapshot(this.#doc), update);
+	}
+
 	/** The whole document as one update. */
 	whole(): Uint8Array {
 		return Y.encodeStateAsUpdate(this.#doc);

@@ -1,2 +1,3 @@
 export { JobInHand } from './job-in-hand';
-export { type JobToOpen, openJob, shopAtHand } from './open-job';
+export { type JobToOpen, openJob, rackOf, shopAtHand } from './open-job';
+export { recordOfJob } from './record-of-job';

@@ -64,7 +64,7 @@ function writePlain(job: Keeper, file: unknown): void {
 }
 
 /** The rack as it is kept beside the shop's document. */
-function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
+export function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
 	const rack = fileIn(shop.doc);
 	if (rack === undefined) return {};
 	const held = stockHeld(rack);

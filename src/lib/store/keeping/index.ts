@@ -1,3 +1,3 @@
 export { Keeper, type SaveState } from './keeper';
-export { Shelf } from './shelf';
-export { waitAfter, type Waits, within } from './waiting';
+export { Shelf, type Watcher } from './shelf';
+export { Pause, waitAfter, type Waits, within } from './waiting';

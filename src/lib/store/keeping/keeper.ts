@@ -18,6 +18,8 @@ export interface Keeping {
 	 * Told what this window wrote, and whether the store has it: other windows are told in turn.
 	 */
 	wrote: (update: Uint8Array, kept: boolean) => void;
+	/** Told once the document itself is here. */
+	came: () => void;
 	readonly waits: Waits;
 }
 
@@ -32,18 +34,17 @@ export class Keeper {
 		beside: () => ({}),
 		tell: () => undefined,
 		wrote: () => undefined,
+		came: () => undefined,
 		waits: USUAL_WAITS,
 	};
 	saving: SaveState = 'saved';
 	/** Why the last go failed. */
 	fault: unknown = null;
-	/** Is the document itself here, or only what was typed since? */
-	loaded = false;
 	readonly name: string;
 	readonly #store: Store;
 	readonly #pause = new Pause();
-	/** Number of the last update of the store that is in the document. */
 	#seen = 0;
+	#loaded = false;
 	#unkept: Uint8Array[] = [];
 	#steps = new Map<number, StoredStep | null>();
 	#owner = '';
@@ -66,11 +67,21 @@ export class Keeper {
 		});
 	}
 
+	/** Is the document itself here, or only what was typed since? */
+	get loaded(): boolean {
+		return this.#loaded;
+	}
+
+	/** Number of the last update of the store that is in the document. */
+	get seen(): number {
+		return this.#seen;
+	}
+
 	/** Fetches the document. Rejects when the store does not answer; what is here stays. */
 	async load(): Promise<void> {
 		try {
 			await this.catchUp();
-			this.loaded = true;
+			this.#came();
 			if (!this.#running) this.#tell('saved');
 		} catch (fault) {
 			// What was written meanwhile has brought the document along: all is well.
@@ -202,7 +213,7 @@ export class Keeper {
 		try {
 			const last = await within(this.keeping.waits.answer, this.#store.append(addition));
 			this.#seen = last;
-			this.loaded = true;
+			this.#came();
 		} catch (fault) {
 			this.#changed = true;
 			throw fault;
@@ -211,6 +222,12 @@ export class Keeper {
 		for (const [n, step] of steps) if (this.#steps.get(n) === step) this.#steps.delete(n);
 		this.#inStore++;
 		if (bytes) this.keeping.wrote(bytes, true);
+	}
+
+	#came(): void {
+		if (this.#loaded) return;
+		this.#loaded = true;
+		this.keeping.came();
 	}
 
 	/** An update that cannot be read is left where it is; the rest is taken in. */

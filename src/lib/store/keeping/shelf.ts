@@ -4,6 +4,13 @@ import { faultWords } from './fault-words';
 import { USUAL_WAITS, type Waits } from './waiting';
 import { Windows, type WindowWord } from './windows';
 
+/** Somebody who is told of the documents that come into use, and go out of it. */
+export interface Watcher {
+	/** The document itself is here. */
+	came(keeper: Keeper): void;
+	left(doc: string): void;
+}
+
 /** The documents in use, each with its keeper, and the other windows that use them too. */
 export class Shelf {
 	readonly store: Store;
@@ -15,7 +22,11 @@ export class Shelf {
 	onReplaced: () => void = () => undefined;
 	readonly #waits: Waits;
 	readonly #keepers = new Map<string, Keeper>();
+	/** What a job in hand needs; others are borrowed for a while. */
+	readonly #wanted = new Set<string>();
+	readonly #borrowed = new Map<string, number>();
 	readonly #windows: Windows;
+	#watcher: Watcher | null = null;
 	#closed = false;
 
 	constructor(
@@ -35,24 +46,63 @@ export class Shelf {
 
 	/** The keeper of a document, the same each time as long as it is in use or not yet kept. */
 	keeper(doc: string): Keeper {
+		this.#wanted.add(doc);
+		return this.#keeperOf(doc);
+	}
+
+	/** Is the document in use already? */
+	has(doc: string): boolean {
+		return this.#keepers.has(doc);
+	}
+
+	/** The keeper of a document for a while, whatever job is in hand. */
+	borrow(doc: string): Keeper {
+		this.#borrowed.set(doc, (this.#borrowed.get(doc) ?? 0) + 1);
+		return this.#keeperOf(doc);
+	}
+
+	giveBack(doc: string): void {
+		const left = (this.#borrowed.get(doc) ?? 1) - 1;
+		if (left > 0) this.#borrowed.set(doc, left);
+		else this.#borrowed.delete(doc);
+		this.#letGo(doc);
+	}
+
+	#keeperOf(doc: string): Keeper {
 		const known = this.#keepers.get(doc);
 		if (known) return known;
-		const keeper = new Keeper(this.store, doc, {
+		const keeper: Keeper = new Keeper(this.store, doc, {
 			waits: this.#waits,
 			tell: () => this.onSaving(),
 			wrote: (update, kept) => this.#windows.tell({ kind: 'wrote', doc, update, kept }),
+			came: () => this.#watcher?.came(keeper),
 		});
 		this.#keepers.set(doc, keeper);
 		return keeper;
 	}
 
+	/** One who is told of the documents in use, those that are so already among them. */
+	watch(watcher: Watcher): void {
+		this.#watcher = watcher;
+		for (const keeper of this.#keepers.values()) if (keeper.loaded) watcher.came(keeper);
+	}
+
 	/** Lets go of all documents but these; what is not kept yet stays, and is tried on. */
 	keepOnly(docs: ReadonlySet<string>): void {
-		for (const [doc, keeper] of this.#keepers) {
-			if (docs.has(doc) || keeper.saving !== 'saved') continue;
-			keeper.close();
-			this.#keepers.delete(doc);
-		}
+		for (const doc of this.#wanted) if (!docs.has(doc)) this.#wanted.delete(doc);
+		for (const doc of this.#keepers.keys()) this.#letGo(doc);
+	}
+
+	#letGo(doc: string): void {
+		const keeper = this.#keepers.get(doc);
+		if (this.#wanted.has(doc) || this.#borrowed.has(doc) || keeper?.saving !== 'saved') return;
+		this.#close(keeper);
+		this.#keepers.delete(doc);
+	}
+
+	#close(keeper: Keeper): void {
+		keeper.close();
+		this.#watcher?.left(keeper.name);
 	}
 
 	saving(doc: string): SaveState {
@@ -96,8 +146,9 @@ export class Shelf {
 
 	/** Forgets every document without writing it: the store holds others under their names now. */
 	forget(): void {
-		for (const keeper of this.#keepers.values()) keeper.close();
+		for (const keeper of this.#keepers.values()) this.#close(keeper);
 		this.#keepers.clear();
+		this.#wanted.clear();
 	}
 
 	close(): void {

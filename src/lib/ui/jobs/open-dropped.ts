@@ -1,14 +1,14 @@
 import { goto } from '$app/navigation';
 import { resolve } from '$app/paths';
 import { tableText } from '../../job';
-import { kept } from '../parts-list';
+import { keptTexts } from '../table';
 import type { Desk } from '../state';
 import { fromText } from './open-file';
 
 /** A job file is opened; a table of parts is brought to the open job, to be looked through. */
 export async function openDropped(file: File, desk: Desk): Promise<void> {
 	if (/\.(csv|tsv|txt)$/i.test(file.name)) {
-		kept.put(desk.id, tableText(new Uint8Array(await file.arrayBuffer())));
+		keptTexts.put(desk.id, tableText(new Uint8Array(await file.arrayBuffer())));
 		return goto(resolve('/#build/parts'));
 	}
 	const read = fromText(await file.text(), file.name);

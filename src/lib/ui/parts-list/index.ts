@@ -1,2 +1,1 @@
-export { kept } from './kept-list.svelte';
 export { default as PartsImport } from './PartsImport.svelte';

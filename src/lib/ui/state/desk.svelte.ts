@@ -19,6 +19,7 @@ import { insert, move, pathKey, put, remove, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, rulerOf } from './ruler';
 import { type LeftJob, Saver, takeWriterMark } from './saving';
+import { SharedView } from './sharing';
 
 /** The documents come at the latest so many milliseconds after a job was opened. */
 const ATTACH = 3000;
@@ -57,6 +58,8 @@ export class Desk {
 	readonly watch: PlanWatch;
 	readonly options = new OptionWatch();
 	readonly saver: Saver;
+	/** The shop this browser has joined, if it has. */
+	readonly shared: SharedView;
 	readonly #store: Store;
 	readonly #printer: Printer;
 	#job = new OpenedJob(NONE, null);
@@ -68,7 +71,14 @@ export class Desk {
 	/**
 	 * @param writer the mark of this window; another one than it had cannot take back what it did
 	 */
-	constructor(store: Store, planner: Planner, printer: Printer, writer = takeWriterMark()) {
+	constructor(
+		store: Store,
+		planner: Planner,
+		printer: Printer,
+		writer = takeWriterMark(),
+		shared = new SharedView(),
+	) {
+		this.shared = shared;
 		this.#store = store;
 		this.#printer = printer;
 		this.writer = writer;
@@ -87,6 +97,10 @@ export class Desk {
 	/** The ruler lengths are typed and shown by, as far as the file says one. */
 	readonly ruler: Ruler = $derived(rulerOf(this.#file));
 	readonly currency: string = $derived(currencyOf(this.#file));
+	/** May anything be changed here? */
+	get mayEdit(): boolean {
+		return this.shared.mayEdit;
+	}
 	/** What the plan says of this very place in the file. */
 	problemsAt(path: Path): readonly Problem[] {
 		return this.watch.byPlace.get(pathKey(path)) ?? [];
@@ -194,6 +208,7 @@ export class Desk {
 	 * becomes the shop's ('give').
 	 */
 	async shareRack(way: 'take' | 'give'): Promise<void> {
+		if (!this.mayEdit) return this.shared.refuse(this);
 		const job = this.#job;
 		await job.shareRack(way, () => this.documents());
 		this.#moved(job);
@@ -228,13 +243,14 @@ export class Desk {
 
 	/** There may be room, or an answer, or news from other windows, again. */
 	async lookAgain(): Promise<void> {
+		this.shared.lookAgain();
 		this.#documents?.shelf.hurry();
 		await this.#documents?.shelf.catchUp();
 	}
 
 	/** The documents, fetched when they are first asked for. */
 	documents(): Promise<Documents> {
-		this.#fetched ??= fetchDocuments(this.#store, this.writer).then((documents) => {
+		this.#fetched ??= fetchDocuments(this.#store, this.writer, this.shared).then((documents) => {
 			this.#documents = documents;
 			documents.shelf.onSaving = () => this.#look();
 			documents.shelf.onReplaced = () => void this.#openAnew();
@@ -272,6 +288,7 @@ export class Desk {
 	close(): void {
 		this.options.stop();
 		this.watch.clear();
+		this.shared.stop();
 		this.#documents?.shelf.close();
 	}
 
@@ -296,6 +313,7 @@ export class Desk {
 	}
 
 	#change(make: (file: JobFile) => JobFile, what: string, run: string | null): void {
+		if (!this.mayEdit) return this.shared.refuse(this);
 		const job = this.#job;
 		if (job.change(make, what, run)) this.#edited(job);
 	}
@@ -316,7 +334,7 @@ export class Desk {
 	 */
 	#keepSearch(record: SearchRecord, by: 'keep looking' | 'stop'): void {
 		const job = this.#job;
-		if (withSearchRecord(this.file, record) === this.file) return;
+		if (!this.mayEdit || withSearchRecord(this.file, record) === this.file) return;
 		const make = (file: JobFile): JobFile => withSearchRecord(file, record);
 		if (by === 'stop') job.amend(make);
 		else job.change(make, by, null);
@@ -362,7 +380,7 @@ export class Desk {
 		this.#show(job);
 		this.watch.follow(file);
 		const parts = changedParts(before, file);
-		if (parts.length > 0) this.heard = `Another window changed: ${parts.join(', ')}.`;
+		if (parts.length > 0) this.heard = `${this.shared.others} changed: ${parts.join(', ')}.`;
 	}
 
 	#saidOf(done: string, what: string | null, before: JobFile): string {
@@ -371,6 +389,7 @@ export class Desk {
 	}
 
 	#attachSoon(): void {
+		if (this.shared.membership) void this.documents().catch(() => undefined);
 		if (!this.#job.opening.standsIn) void this.#attach();
 	}
 

@@ -7,6 +7,7 @@ export { lastGood } from './last-good';
 export {
 	type DeskOpening,
 	firstJob,
+	firstOfShop,
 	newEmpty,
 	newFromSample,
 	newId,
@@ -14,4 +15,5 @@ export {
 } from './opening';
 export { insert, listAt, pathKey, put, startsWith } from './path';
 export { rulerOf } from './ruler';
+export { joinByLink, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { random, type Random } from '../../../lib/nest';
 import { build, isStale } from '../../build.js';
-import { serve } from '../../serve.js';
+import { serve } from '../../../shop/serve.js';
 import { ROOT } from '../../tool.js';
 import { Chromium } from '../browser';
 import type { Asked, Row } from '../row';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CDPSession, Page } from '@playwright/test';
 import { build, isStale } from '../../build.js';
-import { serve } from '../../serve.js';
+import { serve } from '../../../shop/serve.js';
 import { ROOT } from '../../tool.js';
 import { Chromium, until } from '../browser';
 import type { Row } from '../row';

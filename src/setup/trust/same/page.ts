@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import type { Plan } from '../../../lib/plan';
 import { recordOf } from '../../../lib/record';
-import { serve } from '../../serve.js';
+import { serve } from '../../../shop/serve.js';
 import { ROOT } from '../../tool.js';
 import { Chromium, until } from '../browser';
 import { digest } from './builds';

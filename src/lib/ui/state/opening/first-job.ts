@@ -67,6 +67,18 @@ const nameOf = ({ name, id }: StoredJob): string => (typeof name === 'string' &&
 const first = (): string =>
 	SAMPLES.includes(FIRST_SAMPLE) ? FIRST_SAMPLE : (SAMPLES[0] ?? 'empty');
 
+/**
+ * In a shop nobody's sample becomes a job of all: it only stands there until one of them is opened,
+ * or it is changed.
+ */
+export function firstOfShop(opening: DeskOpening): DeskOpening {
+	if (opening.record || opening.left) return opening;
+	return { ...opening, standsIn: true, notice: opening.notice ?? NONE_OPEN };
+}
+
+const NONE_OPEN =
+	'No job of the shop is open on this device yet: a sample stands here. The page Jobs lists those there are.';
+
 /** A job of its own made from a sample: it carries the sample's rack. */
 export async function newFromSample(name: string): Promise<DeskOpening> {
 	return { id: newId(), file: await sample(name), sharesRack: false };

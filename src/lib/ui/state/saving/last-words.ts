@@ -6,7 +6,8 @@ import type { StoredJob } from '../../../store';
  * that opens.
  */
 
-const KEY = 'kerf-and-nap unkept';
+/** Of each database its own: a job of one is none of another. */
+const keyOf = (database: string): string => `kerf-and-nap unkept${database && ` ${database}`}`;
 
 /** A job as a closing page leaves it behind: plain, and what its documents have not got. */
 export interface LeftJob {
@@ -23,22 +24,22 @@ interface Words extends Partial<StoredJob> {
 }
 
 /** @param storage none where the browser refuses it */
-export function leaveWords(left: LeftJob | null, storage: Storage | null): void {
+export function leaveWords(left: LeftJob | null, storage: Storage | null, database = ''): void {
 	if (!left) return;
 	const { job, updates, isEarly } = left;
 	const texts = { job: asText(updates.job), shop: asText(updates.shop) };
 	try {
-		storage?.setItem(KEY, JSON.stringify({ ...job, updates: texts, isEarly }));
+		storage?.setItem(keyOf(database), JSON.stringify({ ...job, updates: texts, isEarly }));
 	} catch {
 		// Too large, or refused: the database has all but the last letters.
 	}
 }
 
 /** The job left behind, once; null when there is none that can be read. */
-export function takeWords(storage: Storage | null): LeftJob | null {
+export function takeWords(storage: Storage | null, database = ''): LeftJob | null {
 	try {
-		const text = storage?.getItem(KEY) ?? null;
-		storage?.removeItem(KEY);
+		const text = storage?.getItem(keyOf(database)) ?? null;
+		storage?.removeItem(keyOf(database));
 		return text === null ? null : read(JSON.parse(text) as Words | null);
 	} catch {
 		return null;

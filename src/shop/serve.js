@@ -5,8 +5,8 @@ import { pipeline } from 'node:stream';
 import { createGzip } from 'node:zlib';
 
 /*
- * Serves the built app on this machine only. The app is plain files; this is all the server it
- * needs.
+ * Serves the built app, on this machine only unless told otherwise. The app is plain files; this is
+ * all the server it needs. Plain script, for it runs before anything is installed or built.
  */
 
 /** @type {Readonly<Record<string, string>>} */
@@ -26,16 +26,29 @@ const TYPES = {
 };
 
 /**
+ * @typedef {object} Serving
+ * @property {string} address for a browser on this machine
+ * @property {number} port
+ * @property {import('node:http').Server} server
+ * @property {() => void} close
+ */
+
+/**
  * Starts the server on the port, or on the next free one after it.
  * @param {string} folder
  * @param {number} port
  * @param {boolean} strict this port and no other
- * @returns {Promise<{ address: string, close: () => void }>}
+ * @param {readonly string[] | null} names by which other machines ask for this one, on whose
+ * network it then is; null for this machine only
+ * @returns {Promise<Serving>}
  */
-export async function serve(folder, port, strict = false) {
+export async function serve(folder, port, strict = false, names = null) {
 	for (let tried = port; tried < port + 50; tried++) {
-		const server = await listens(folder, tried);
-		if (server) return { address: `http://localhost:${tried}/`, close: () => server.close() };
+		const server = await listens(folder, tried, names);
+		if (server) {
+			const address = `http://localhost:${tried}/`;
+			return { address, port: tried, server, close: () => void server.close() };
+		}
 		if (strict) break;
 	}
 	throw new Error(`No free port from ${port} on.`);
@@ -44,15 +57,16 @@ export async function serve(folder, port, strict = false) {
 /**
  * @param {string} folder
  * @param {number} port
+ * @param {readonly string[] | null} names
  * @returns {Promise<import('node:http').Server | null>} null when the port is taken
  */
-function listens(folder, port) {
+function listens(folder, port, names) {
 	return new Promise((resolve, reject) => {
-		const server = createServer((request, response) => answer(folder, request, response));
+		const server = createServer((request, response) => answer(folder, request, response, names));
 		server.once('error', (/** @type {NodeJS.ErrnoException} */ error) =>
 			error.code === 'EADDRINUSE' ? resolve(null) : reject(error),
 		);
-		server.listen(port, 'localhost', () => resolve(server));
+		server.listen(port, names ? '0.0.0.0' : 'localhost', () => resolve(server));
 	});
 }
 
@@ -75,9 +89,10 @@ const FOR_WORKERS = "default-src 'self'; frame-ancestors 'none'";
  * @param {string} folder
  * @param {import('node:http').IncomingMessage} request
  * @param {import('node:http').ServerResponse} response
+ * @param {readonly string[] | null} names
  */
-function answer(folder, request, response) {
-	const refused = refusal(request);
+function answer(folder, request, response, names) {
+	const refused = refusal(request, names);
 	if (refused) return say(response, refused);
 	const { file, status } = find(folder, request.url ?? '/');
 	if (!file) return say(response, { status, text: 'There is nothing here.' });
@@ -96,14 +111,24 @@ function answer(folder, request, response) {
  * Files only, and only to who asked for this machine: an address of elsewhere that was made to lead
  * here is turned away.
  * @param {import('node:http').IncomingMessage} request
+ * @param {readonly string[] | null} names
  */
-function refusal({ method = '', headers }) {
-	if (!HOSTS.test(headers.host ?? '')) return { status: 421, text: 'This is no address of mine.' };
+function refusal({ method = '', headers }, names) {
+	if (!isMine(headers.host, names)) return { status: 421, text: 'This is no address of mine.' };
 	if (method === 'GET' || method === 'HEAD') return null;
 	return { status: 405, text: 'Only reading is possible here.', headers: { allow: 'GET, HEAD' } };
 }
 
-const HOSTS = /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i;
+const HERE = ['localhost', '127.0.0.1', '[::1]'];
+
+/**
+ * Is it this machine that was asked for?
+ * @param {string | undefined} host
+ * @param {readonly string[] | null} names
+ */
+export function isMine(host = '', names = null) {
+	return [...HERE, ...(names ?? [])].includes(host.replace(/:\d+$/, '').toLowerCase());
+}
 
 /**
  * @param {import('node:http').ServerResponse} response

@@ -1,0 +1,80 @@
+import { existsSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import sample from '../../../shared/jobs/camper-bench.json';
+import { FolderRefused, startShop, type StartedShop } from '../../shop';
+import { parse, wholeNumber } from '../options';
+import { Usage } from '../usage';
+
+/** Beside the package's command, and beside the sources, lies the app as it is built. */
+const APPS = ['../../app', '../../../build'];
+const PORT = 4173;
+
+/** Serves the app and one shop's documents until it is ended. */
+export async function shopCommand(args: readonly string[]): Promise<number> {
+	const { values, file } = parse(args, {
+		folder: { type: 'string' },
+		network: { type: 'boolean', default: false },
+		port: { type: 'string' },
+		link: { type: 'boolean', default: false },
+	});
+	if (file !== undefined) throw new Usage('A shop takes no file; its folder is given by --folder.');
+	const shop = await started(values);
+	process.stdout.write(greeting(shop, values['network'] === true));
+	if (shop.isNew || values['link'] === true)
+		process.stdout.write(
+			`\nOpen this on your first device; whoever has it may do all:\n  ${await shop.makeLink('First device')}\n`,
+		);
+	else process.stdout.write('\nA new link by which all may be done: start it with --link.\n');
+	await ended();
+	await shop.close();
+	return 0;
+}
+
+async function started(
+	values: Readonly<Record<string, string | boolean | undefined>>,
+): Promise<StartedShop> {
+	const { stock, shop } = sample;
+	const folder = values['folder'];
+	const asked = wholeNumber(values, 'port', 65_000) ?? Number(process.env['PORT'] ?? PORT);
+	try {
+		return await startShop({
+			folder: typeof folder === 'string' ? resolve(folder) : join(homedir(), 'kerf-and-nap-shop'),
+			app: appFolder(),
+			port: asked,
+			strict: values['port'] !== undefined || process.env['PORT_STRICT'] === '1',
+			network: values['network'] === true,
+			rack: { stock, shop },
+			note: (line) => void process.stderr.write(`${line}\n`),
+		});
+	} catch (fault) {
+		if (fault instanceof FolderRefused) throw new Usage(fault.message);
+		if (fault instanceof Error && fault.message.startsWith('No free port'))
+			throw new Usage(`${fault.message} Give another with --port.`);
+		throw fault;
+	}
+}
+
+function appFolder(): string {
+	const found = APPS.map((place) => fileURLToPath(new URL(place, import.meta.url)));
+	const app = found.find((folder) => existsSync(join(folder, 'index.html')));
+	if (!app) throw new Usage('The app is not built: run "npm run build" first.');
+	return app;
+}
+
+function greeting({ addresses }: StartedShop, network: boolean): string {
+	const [here, ...others] = addresses;
+	const lines = [`Kerf & Nap is at ${here} (end it with Ctrl+C)`];
+	if (!network) lines.push('On this machine only; for the others on your network add --network.');
+	else if (others.length === 0) lines.push('This machine is on no network yet.');
+	else lines.push(`On your network, for whoever has a link: ${others.join(' ')}`);
+	return `${lines.join('\n')}\n`;
+}
+
+function ended(): Promise<void> {
+	return new Promise((resolve) => {
+		process.once('SIGINT', () => resolve());
+		process.once('SIGTERM', () => resolve());
+	});
+}

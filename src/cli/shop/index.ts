@@ -1,0 +1,1 @@
+export { shopCommand } from './command';

@@ -1,0 +1,29 @@
+import type { JobFile } from '../../job';
+import type { StoredJob } from '../database';
+import { factIn, fileIn, type SharedDocument } from '../document';
+import { withRack } from '../rack';
+import { SHARES_RACK } from './job-in-hand';
+
+/**
+ * The plain record of a job nobody has in hand, from its document; null for a document that holds
+ * none.
+ *
+ * @param rack the shop's, as it is kept beside its document
+ */
+export function recordOfJob(
+	doc: SharedDocument,
+	{ id, rack, changed }: { readonly id: string; readonly rack: unknown; readonly changed: number },
+): StoredJob | null {
+	const own = fileIn(doc);
+	if (typeof own !== 'object' || own === null || Array.isArray(own)) return null;
+	const { name } = own as JobFile;
+	const sharesRack = factIn(doc, SHARES_RACK) === true;
+	return {
+		id,
+		name: typeof name === 'string' ? name : '',
+		file: sharesRack ? withRack(own as JobFile, rack) : own,
+		changed,
+		sharesRack,
+		merged: true,
+	};
+}

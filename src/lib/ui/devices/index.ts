@@ -1,0 +1,1 @@
+export { default as DevicesView } from './DevicesView.svelte';

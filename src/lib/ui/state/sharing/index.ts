@@ -1,0 +1,2 @@
+export { joinByLink, secretIn, usualDeviceName } from './join';
+export { SharedView } from './shared-view.svelte';

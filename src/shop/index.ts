@@ -1,0 +1,2 @@
+export { FolderRefused } from './shop-folder';
+export { startShop, type StartedShop } from './start-shop';

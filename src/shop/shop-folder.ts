@@ -1,0 +1,132 @@
+import { randomBytes } from 'node:crypto';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { seedOf, SHOP_DOC, SPEECH } from '../lib/store';
+import { Documents } from './documents';
+import { Links } from './links';
+import { readJson, writeWhole } from './whole-file';
+
+/** Raised when an older planner would read the folder wrong. */
+const FORMAT = 1;
+
+/** What is kept of a shop as a whole. */
+interface About {
+	readonly format: number;
+	readonly id: string;
+	/** The form of the jobs in it; an older planner keeps its hands off. */
+	readonly job: number;
+}
+
+/** The folder cannot be worked with: said in words, with what would be right. */
+export class FolderRefused extends Error {
+	override readonly name = 'FolderRefused';
+}
+
+/** A shop's folder in use; one process at a time. */
+export interface ShopFolder {
+	readonly id: string;
+	readonly documents: Documents;
+	readonly links: Links;
+	/** No link has been made yet. */
+	readonly isNew: boolean;
+	close(): Promise<void>;
+}
+
+/**
+ * Opens a shop's folder, or makes it.
+ *
+ * @param rack of a new shop: what it begins with, so that no two devices begin it each on their own
+ */
+export async function openFolder(folder: string, rack: unknown): Promise<ShopFolder> {
+	try {
+		mkdirSync(join(folder, 'documents'), { recursive: true, mode: 0o700 });
+	} catch (fault) {
+		throw refused(folder, fault);
+	}
+	const unlock = lock(folder);
+	try {
+		const about = await aboutShop(folder);
+		const documents = await Documents.in(join(folder, 'documents'));
+		const links = await Links.in(join(folder, 'links.json'));
+		await seeded(documents, rack);
+		const close = async (): Promise<void> => {
+			await documents.close();
+			unlock();
+		};
+		return { id: about.id, documents, links, isNew: links.all.length === 0, close };
+	} catch (fault) {
+		unlock();
+		throw fault instanceof FolderRefused ? fault : refused(folder, fault);
+	}
+}
+
+const refused = (folder: string, fault: unknown): FolderRefused =>
+	new FolderRefused(
+		`The shop cannot be kept in ${folder}: ${fault instanceof Error ? fault.message : String(fault)}. ` +
+			'Give a folder this machine may write to, with --folder.',
+	);
+
+async function aboutShop(folder: string): Promise<About> {
+	const path = join(folder, 'shop.json');
+	const about = (await readJson(path)) as Partial<About> | undefined;
+	if (about && !(typeof about.id === 'string' && typeof about.format === 'number'))
+		throw new TypeError(`${path} is torn`);
+	if ((about?.format ?? 0) > FORMAT || (about?.job ?? 0) > SPEECH.job)
+		throw new FolderRefused(
+			`The shop in ${folder} was kept by a newer planner: start it with that one.`,
+		);
+	const id = about?.id ?? randomBytes(8).toString('hex');
+	const now: About = { format: FORMAT, id, job: SPEECH.job };
+	if (JSON.stringify(now) !== JSON.stringify(about)) await writeWhole(path, now);
+	return now;
+}
+
+/** Everybody who joins finds a rack, and so makes none of their own. */
+async function seeded(documents: Documents, rack: unknown): Promise<void> {
+	const shop = await documents.use(SHOP_DOC);
+	try {
+		if (!shop?.isEmpty) return;
+		const added = await documents.add(SHOP_DOC, seedOf(rack));
+		if (!added.kept) throw added.fault ?? new Error(added.why);
+	} finally {
+		await documents.leave(SHOP_DOC);
+	}
+}
+
+/** Held by this process: one that was killed may have had the same number. */
+const mine = new Set<string>();
+
+/** Two processes in one folder would tear its files: the second is told. */
+function lock(folder: string): () => void {
+	const path = join(folder, 'in-use');
+	for (let tries = 0; ; tries++) {
+		try {
+			writeFileSync(path, String(process.pid), { flag: 'wx' });
+			mine.add(path);
+			return () => {
+				mine.delete(path);
+				rmSync(path, { force: true });
+			};
+		} catch (fault) {
+			if ((fault as NodeJS.ErrnoException).code !== 'EEXIST') throw refused(folder, fault);
+			const by = Number(readFileSync(path, 'utf8'));
+			const isHeld = by === process.pid ? mine.has(path) : isRunning(by);
+			if (tries > 2 || isHeld)
+				throw new FolderRefused(
+					`Another shop's server (process ${by}) works in ${folder}: end that one first, or give another folder with --folder. ` +
+						`If none is running, take away the file ${path}.`,
+				);
+			rmSync(path, { force: true });
+		}
+	}
+}
+
+function isRunning(pid: number): boolean {
+	if (!Number.isSafeInteger(pid) || pid <= 0) return false;
+	try {
+		process.kill(pid, 0);
+		return true;
+	} catch (fault) {
+		return (fault as NodeJS.ErrnoException).code === 'EPERM';
+	}
+}

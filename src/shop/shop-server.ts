@@ -1,0 +1,128 @@
+import type { IncomingMessage, Server } from 'node:http';
+import { type WebSocket, WebSocketServer } from 'ws';
+import { LIMITS, type ShopWord } from '../lib/store';
+import { Guest, type Host, type Wire } from './guest';
+import type { ShopFolder } from './shop-folder';
+
+/** Where the documents are told, beside the pages of the app. */
+const PLACE = '/documents';
+/** A device that has not said who it is by then is sent away; milliseconds. */
+const HELLO = 5000;
+/** Strangers at once, and devices. */
+const MOST_STRANGERS = 20;
+const MOST_GUESTS = 200;
+/** How often a word is said to those who are quiet, milliseconds. */
+const STILL_HERE = 20_000;
+/** How often those who have not opened a document are told that it has changed, milliseconds. */
+const MOVED = 1000;
+
+/** A shop that is told to devices. */
+export interface ShopServing {
+	/** Devices that are in. */
+	readonly guests: number;
+	close(): Promise<void>;
+}
+
+interface ShopTold {
+	readonly folder: ShopFolder;
+	readonly note: (line: string) => void;
+	/** By which other machines reach it. */
+	readonly addresses: readonly string[];
+	/** Is it this machine that was asked for by this name? */
+	readonly isMine: (host: string | undefined) => boolean;
+}
+
+/** Tells a shop's documents on a server of pages, and ends with it. */
+export function serveShop(
+	server: Server,
+	{ folder, note, isMine, addresses }: ShopTold,
+): ShopServing {
+	const guests = new Set<Guest>();
+	const moved = new Map<string, ShopWord & { say: 'moved' }>();
+	const tellMoved = (): void => {
+		for (const word of moved.values())
+			for (const guest of guests) if (guest.link && !guest.hasOpen(word.doc)) guest.say(word);
+		moved.clear();
+	};
+	const host: Host = {
+		...{ shop: folder.id, documents: folder.documents, links: folder.links, note, addresses },
+		changed: (doc, word, update, by) => {
+			for (const guest of guests) if (guest !== by && guest.hasOpen(doc)) guest.say(word, update);
+			if (word.say === 'update') moved.set(doc, { ...word, say: 'moved' });
+		},
+		here: (link) => [...guests].filter((g) => g.link?.id === link).map(({ device }) => device),
+		withdrawn: (link) => {
+			for (const guest of [...guests]) if (guest.link?.id === link) guest.sendAway('withdrawn');
+		},
+	};
+	const sockets = new WebSocketServer({
+		...{ noServer: true, maxPayload: LIMITS.message, perMessageDeflate: false },
+	});
+	server.on('upgrade', (request, socket, head) => {
+		if (!isOwn(request) || !isMine(request.headers.host))
+			return void socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
+		sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, host, guests));
+	});
+	const timers = [setInterval(tellMoved, MOVED), setInterval(() => stillHere(guests), STILL_HERE)];
+	const close = async (): Promise<void> => {
+		for (const timer of timers) clearInterval(timer);
+		for (const guest of guests) guest.sendAway('ending');
+		sockets.close();
+		await folder.close();
+	};
+	return {
+		get guests() {
+			return [...guests].filter(({ link }) => link).length;
+		},
+		close,
+	};
+}
+
+/** Only pages of this very server speak to it, and programs, which have no page. */
+function isOwn({ url, headers }: IncomingMessage): boolean {
+	if (url !== PLACE) return false;
+	const { origin, host } = headers;
+	return origin === undefined || origin.replace(/^https?:\/\//, '') === host;
+}
+
+function stillHere(guests: ReadonlySet<Guest>): void {
+	for (const guest of guests) if (guest.link) guest.say({ say: 'still here' });
+}
+
+function receive(ws: WebSocket, host: Host, guests: Set<Guest>): void {
+	const guest = new Guest(wireOf(ws), host);
+	const strangers = [...guests].filter(({ link }) => !link).length;
+	ws.on('error', (fault) => host.note(`${guest.device || 'a stranger'}: ${fault.message}`));
+	if (strangers >= MOST_STRANGERS || guests.size >= MOST_GUESTS) return guest.sendAway('crowded');
+	guests.add(guest);
+	const hello = setTimeout(() => {
+		if (!guest.link) guest.sendAway('words');
+	}, HELLO);
+	ws.on('message', (data: Buffer, isBinary) => {
+		if (isBinary) void guest.hear(new Uint8Array(data));
+		else guest.sendAway('words');
+	});
+	ws.on('close', () => {
+		clearTimeout(hello);
+		guests.delete(guest);
+		void guest.gone();
+	});
+}
+
+/** A device that does not take in what it is told is let go; bytes that may wait for it. */
+const MOST_WAITING = 64_000_000;
+
+function wireOf(ws: WebSocket): Wire {
+	return {
+		send: (bytes) => {
+			if (ws.bufferedAmount > MOST_WAITING) ws.terminate();
+			else ws.send(bytes);
+		},
+		pause: () => ws.pause(),
+		resume: () => ws.resume(),
+		end: () => {
+			ws.close(1000);
+			setTimeout(() => ws.terminate(), 2000).unref();
+		},
+	};
+}

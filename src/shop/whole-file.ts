@@ -1,0 +1,25 @@
+import { open, readFile, rename } from 'node:fs/promises';
+import { keepFolder } from './update-log';
+
+/** What a file of JSON holds; undefined where there is none. */
+export async function readJson(path: string): Promise<unknown> {
+	try {
+		return JSON.parse(await readFile(path, 'utf8')) as unknown;
+	} catch (fault) {
+		if ((fault as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
+		throw fault;
+	}
+}
+
+/** Writes it whole or not at all, for nobody else to read. */
+export async function writeWhole(path: string, value: unknown): Promise<void> {
+	const file = await open(`${path}.new`, 'w', 0o600);
+	try {
+		await file.writeFile(`${JSON.stringify(value, null, '\t')}\n`);
+		await file.sync();
+	} finally {
+		await file.close();
+	}
+	await rename(`${path}.new`, path);
+	await keepFolder(path);
+}

@@ -1,0 +1,159 @@
+import { type Browser, expect, test, type Page } from '@playwright/test';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { ServerProcess } from '../../src/setup/trust/kills/server-process';
+import { arrived, field, goTo, goToCard, open, planned } from './screen';
+
+const WIDTH = 'boxes/0/shape/width';
+
+/** A shop's server on the built app, that can be killed and started again. */
+class Server {
+	readonly folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-browser-shop-'));
+	link = '';
+	#process: ServerProcess | null = null;
+
+	async start(): Promise<void> {
+		const port = this.#process?.port ?? 0;
+		this.#process = await ServerProcess.start(this.folder, port, { app: 'build' });
+		const { secret } = this.#process;
+		this.link ||= `http://localhost:${this.#process.port}/devices#join=${secret}`;
+	}
+	async stop(): Promise<void> {
+		await this.#process?.kill();
+	}
+}
+
+/** Whatever a page asks of anybody, and what the browser refused it. */
+function watched(page: Page): { asked: string[] } {
+	const asked: string[] = [];
+	page.on('request', (request) => asked.push(request.url()));
+	page.on('websocket', (socket) => asked.push(socket.url()));
+	page.on('console', (line) => {
+		if (/Content.Security.Policy/i.test(line.text())) asked.push(`refused://${line.text()}`);
+	});
+	return { asked };
+}
+
+const shopWords = (page: Page) => page.locator('[data-shop]');
+
+/** A browser of its own that joins by this link. */
+async function joins(browser: Browser, link: string, device: string) {
+	const page = await (await browser.newContext()).newPage();
+	const { asked } = watched(page);
+	await page.goto(link);
+	await page.getByLabel('Name of this device').fill(device);
+	expect(page.url()).not.toContain('join='); // not left in the address line
+	await page.getByRole('button', { name: 'Join', exact: true }).click();
+	await arrived(page, 'jobs');
+	await expect(shopWords(page)).toHaveAttribute('data-shop', 'joined');
+	return { page, asked };
+}
+
+async function linkFor(page: Page, name: string, may: string): Promise<string> {
+	await page.getByRole('link', { name: 'Devices', exact: true }).click();
+	await page.getByLabel('For whom').fill(name);
+	await page.getByRole('combobox', { name: /^May/ }).selectOption({ label: may });
+	await page.getByRole('button', { name: 'Make a link' }).click();
+	const code = page.locator('.made code');
+	await expect(page.locator('.made')).toContainText(name);
+	return (await code.first().textContent()) ?? '';
+}
+
+test('one shop on two devices, from edit to edit, the server away in between', async ({
+	browser,
+}) => {
+	const server = new Server();
+	await server.start();
+	const desk = await joins(browser, server.link, 'Desk');
+	const saw = await joins(
+		browser,
+		await linkFor(desk.page, 'Saw', 'work: change jobs and rack'),
+		'Saw',
+	);
+	await expect(desk.page.getByText('here now: Saw')).toBeVisible();
+
+	// A job begun at the desk is listed at the saw, and opened there.
+	await goTo(desk.page, 'Jobs');
+	await desk.page
+		.getByRole('button', { name: /^Camper/ })
+		.first()
+		.click();
+	await arrived(desk.page, 'build');
+	await field(desk.page, 'name').fill('Camper of the shop');
+	await expect(saw.page.getByText('Camper of the shop').first()).toBeVisible();
+	await saw.page.getByRole('button', { name: 'Open Camper of the shop' }).click();
+	await arrived(saw.page, 'build');
+	await planned(saw.page);
+	await field(saw.page, WIDTH).fill('811');
+	await expect(field(desk.page, WIDTH)).toHaveValue('811');
+	await expect(desk.page.getByText('Another device or window changed: boxes')).toBeVisible();
+	await field(desk.page, 'name').fill('Camper of both');
+	await expect(field(saw.page, 'name')).toHaveValue('Camper of both');
+
+	// Hours without the server: both go on, and are told; on its return both have both.
+	await server.stop();
+	for (const { page } of [desk, saw]) {
+		await expect(page.getByText('Away from the shop since')).toBeVisible();
+	}
+	await field(desk.page, 'name').fill('Typed while away');
+	await field(saw.page, WIDTH).fill('822');
+	await server.start();
+	await expect(field(desk.page, WIDTH)).toHaveValue('822');
+	await expect(field(saw.page, 'name')).toHaveValue('Typed while away');
+
+	// Who may look sees all, and can change nothing.
+	const look = await joins(browser, await linkFor(desk.page, 'Customer', 'look only'), 'Phone');
+	await look.page.getByRole('button', { name: 'Open Typed while away' }).click();
+	await arrived(look.page, 'build');
+	await expect(field(look.page, WIDTH)).toHaveValue('822');
+	await expect(field(look.page, WIDTH)).not.toBeEditable();
+
+	// A link that is withdrawn: out at once, what is there stays there.
+	const line = desk.page.getByRole('listitem').filter({ hasText: 'Saw' });
+	await line.getByRole('button', { name: 'Withdraw' }).click();
+	await line.getByRole('button', { name: 'Withdraw it' }).click();
+	await expect(saw.page.getByText('was withdrawn')).toBeVisible();
+	await expect(field(saw.page, WIDTH)).toHaveValue('822');
+
+	// Nobody asked anybody else, and nothing had to be refused.
+	const own = new URL(desk.page.url()).host;
+	for (const { asked } of [desk, saw, look]) {
+		const hosts = asked.filter((url) => !/^(data|blob):/.test(url)).map((url) => new URL(url));
+		expect(hosts.filter(({ host }) => host !== own).map(String)).toEqual([]);
+		expect(hosts.map(({ protocol }) => protocol)).toContain('ws:');
+	}
+	for (const { page } of [desk, saw, look]) await page.context().close();
+	await server.stop();
+	rmSync(server.folder, { recursive: true, force: true });
+});
+
+test('without a shop nobody is asked for one, and nothing of it is fetched', async ({ page }) => {
+	const { asked } = watched(page);
+	await open(page);
+	await field(page, 'name').fill('Mine alone');
+	await expect(page.getByText('kept in this browser')).toBeVisible();
+	await goTo(page, 'Jobs');
+	await goToCard(page);
+	const manifest = JSON.parse(
+		readFileSync('.svelte-kit/output/client/.vite/manifest.json', 'utf8'),
+	) as Record<string, { file: string }>;
+	const chunk = (source: string): string =>
+		Object.entries(manifest).find(([key]) => key.endsWith(source))?.[1].file ?? 'none';
+	const ofShop = ['state/sharing/begin.ts', 'sharing/join-shop.ts', 'sharing/link-words.ts'];
+	expect(ofShop.map(chunk)).not.toContain('none');
+	expect(asked.filter((url) => ofShop.some((one) => url.endsWith(chunk(one))))).toEqual([]);
+	expect(asked.filter((url) => /^ws|\/documents/.test(url))).toEqual([]);
+});
+
+test('a link that is none, or of a shop that is gone, says so and joins nothing', async ({
+	page,
+}) => {
+	await page.goto('devices#join=notasecretofanyshop');
+	await page.getByRole('button', { name: 'Join', exact: true }).click();
+	await expect(page.getByRole('alert').filter({ hasText: 'does not answer' })).toBeVisible();
+	await page.getByLabel('Link').fill('something else');
+	await page.getByRole('button', { name: 'Join', exact: true }).click();
+	await expect(page.getByRole('alert').filter({ hasText: 'no link to a shop' })).toBeVisible();
+	expect(await page.evaluate(() => localStorage.getItem('kerf-and-nap shop'))).toBeNull();
+});
