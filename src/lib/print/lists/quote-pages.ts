@@ -66,7 +66,7 @@ function about({ job }: Plan, { sent }: QuoteFigures, width: number): Block[] {
 const MOST_PICTURES = 6;
 const COLUMNS = 3;
 /** Smaller where options ask for room: the line to sign on belongs to the same page. */
-const TALLEST = { alone: 44, beside: 34 };
+const TALLEST = { alone: 44, beside: 28 };
 
 /** What is built, side by side. */
 function pictureBlocks(plan: Plan, tallest: number, width: number): Block[] {
