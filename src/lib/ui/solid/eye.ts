@@ -1,9 +1,9 @@
 import { type OrbitControls, type OrthographicCamera, Spherical, Vector3 } from './three';
 import { add3, type Point3, scale3 } from '../../design';
-import type { Body } from './body';
+import type { Body } from './bodies';
 
 /** A box round everything, mm. */
-export interface Extent {
+export interface Spread {
 	readonly middle: Point3;
 	/** From the middle to the farthest corner. */
 	readonly reach: number;
@@ -11,7 +11,7 @@ export interface Extent {
 }
 
 /** Round all bodies, each as far from its place as they are drawn apart. */
-export function extentOf(bodies: readonly Pick<Body, 'lines' | 'away'>[], apart: number): Extent {
+export function spreadOf(bodies: readonly Pick<Body, 'lines' | 'away'>[], apart: number): Spread {
 	const points = bodies.flatMap((b) => b.lines.flat().map((p) => add3(p, scale3(b.away, apart))));
 	const side = (axis: 'x' | 'y' | 'z'): { middle: number; size: number } => {
 		let [low, high] = [Infinity, -Infinity];
@@ -44,7 +44,7 @@ export function lookAt(
 	eye: OrthographicCamera,
 	controls: OrbitControls,
 	look: Look,
-	{ middle, reach, points }: Extent,
+	{ middle, reach, points }: Spread,
 	frame: { readonly width: number; readonly height: number },
 ): void {
 	const [round, up] = [(look.round * Math.PI) / 180, (look.up * Math.PI) / 180];

@@ -1,6 +1,6 @@
 import { Color, SRGBColorSpace } from './three';
 import type { Point3 } from '../../design';
-import type { Tone } from './body';
+import type { Tone } from './bodies';
 
 /** The colours of the look, as the page has them now: by day or by night. */
 export interface Inks {

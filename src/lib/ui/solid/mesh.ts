@@ -1,7 +1,7 @@
 import { ShapeUtils, Vector2 } from './three';
 import type { Point3 } from '../../design';
 import { around } from '../../measure';
-import type { Body, Facet, Tone } from './body';
+import type { Body, Facet, Tone } from './bodies';
 
 /** Triangles of a body, ready for the graphics card: nine numbers a triangle, mm. */
 export interface Mesh {

@@ -1,9 +1,6 @@
 import type { BoxPlan, PanelPlan, Point3 } from '../../design';
 import type { Job } from '../../job';
-import { type Body } from './body';
-import { boxBodies } from './box-bodies';
-import { openingLines, panelBodies } from './panel-bodies';
-import { spaceLines } from './space';
+import { type Body, boxBodies, openingLines, panelBodies, spaceLines } from './bodies';
 
 /** What the solid view shows of one thing of the job, mm. */
 export interface Solids {

@@ -1,5 +1,5 @@
-import type { Point3 } from '../../design';
-import { nth } from '../../measure';
+import type { Point3 } from '../../../design';
+import { nth } from '../../../measure';
 import type { Body, Facet, Raise } from './body';
 
 /** One ring of a body turned on a lathe: its radius and its height, ticks. */

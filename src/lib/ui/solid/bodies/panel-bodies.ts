@@ -1,6 +1,6 @@
-import type { PanelDetail, Point3 } from '../../design';
-import type { Outline } from '../../geometry';
-import { toMm } from '../../measure';
+import type { PanelDetail, Point3 } from '../../../design';
+import type { Outline } from '../../../geometry';
+import { toMm } from '../../../measure';
 import { type Body, chorded, type Prism, prism, type Tone, UPRIGHT } from './body';
 
 type Layer = PanelDetail['layers'][number];

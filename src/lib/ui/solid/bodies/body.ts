@@ -1,4 +1,4 @@
-import { add3, type Point3, scale3 } from '../../design';
+import { add3, type Point3, scale3 } from '../../../design';
 import {
 	flatten,
 	linesInside,
@@ -6,8 +6,8 @@ import {
 	type Outline,
 	type Point,
 	without,
-} from '../../geometry';
-import { around, mm, nth, TICKS_PER_MM } from '../../measure';
+} from '../../../geometry';
+import { around, mm, nth, TICKS_PER_MM } from '../../../measure';
 
 /** What a facet is of, for its colour. */
 export type Tone = 'face' | 'edge' | 'metal' | 'cloth';

@@ -1,9 +1,9 @@
-import type { BoxBoard, BoxFigures, Point3 } from '../../design';
-import { add3, dot3, framedName, length3, pointOnBoard, scale3, sub3 } from '../../design';
-import { bounds, type Outline, circle } from '../../geometry';
-import { type Box, clothOnFace, type Driver, type Radiator } from '../../job';
-import { mm, nth } from '../../measure';
-import { movedApart } from '../../print';
+import type { BoxBoard, BoxFigures, Point3 } from '../../../design';
+import { add3, dot3, framedName, length3, pointOnBoard, scale3, sub3 } from '../../../design';
+import { bounds, type Outline, circle } from '../../../geometry';
+import { type Box, clothOnFace, type Driver, type Radiator } from '../../../job';
+import { mm, nth } from '../../../measure';
+import { movedApart } from '../../../print';
 import { boardBody } from './board-body';
 import { type Body, chorded, inMm, planeAlong, type Raise, prism } from './body';
 import { cone } from './cone';

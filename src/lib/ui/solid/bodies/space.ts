@@ -1,5 +1,5 @@
-import type { BoxFigures, Point3 } from '../../design';
-import type { Box } from '../../job';
+import type { BoxFigures, Point3 } from '../../../design';
+import type { Box } from '../../../job';
 import { inMm } from './body';
 
 /**

@@ -1,6 +1,6 @@
-import { add3, type BoxBoard, pointOnBoard, type Point3, scale3, sub3 } from '../../design';
-import { liesIn, type Outline, type Point, whereIs, without } from '../../geometry';
-import { nth, around } from '../../measure';
+import { add3, type BoxBoard, pointOnBoard, type Point3, scale3, sub3 } from '../../../design';
+import { liesIn, type Outline, type Point, whereIs, without } from '../../../geometry';
+import { nth, around } from '../../../measure';
 import {
 	type Body,
 	chorded,
