@@ -71,8 +71,8 @@ describe('outlines whose shortest length is known by how they were made', () => 
 		});
 		const answer = lay(problem, 6000);
 		expect(auditRoll(problem, answer)).toEqual([]);
-		// turned by half the second starts at the first one's step: one gap is lost each way, and the
-		// two ticks that the search keeps for the grid
+		// turned by half the second starts at the first one's step: one gap is lost each way, and
+		// the two ticks that the search keeps for the grid
 		expect(answer.length).toBeGreaterThanOrEqual(60_000 + gap);
 		expect(answer.length).toBeLessThanOrEqual(60_000 + gap + 8);
 	});

@@ -84,8 +84,14 @@ export function readyShapes(pieces: readonly FreePiece[], gap: number): FreeKind
 		}
 		const holes = (piece.holes ?? []).reduce((sum, hole) => sum + Math.abs(area(hole)), 0);
 		const { id, count, length, width } = piece;
-		const parts = trueParts(piece, own);
-		return { id, count, length, width, parts, area: Math.abs(area(own)) - holes, shapes };
+		let parts: Point[][] | null = null; // what only fills columns never asks for them
+		return {
+			...{ id, count, length, width, shapes },
+			area: Math.abs(area(own)) - holes,
+			get parts() {
+				return (parts ??= trueParts(piece, own));
+			},
+		};
 	});
 }
 
