@@ -26,7 +26,7 @@ export type Added =
  * The documents of a shop in their folder. In memory are those that a device has open; of all
  * others only where they stand is known.
  */
-export class Documents {
+export class ShopDocuments {
 	readonly #folder: string;
 	readonly #standings: Map<string, ShopStanding>;
 	readonly #open = new Map<string, Promise<Open>>();
@@ -39,7 +39,7 @@ export class Documents {
 	}
 
 	/** Reads where each document stands; rejects when the folder cannot be read. */
-	static async in(folder: string): Promise<Documents> {
+	static async in(folder: string): Promise<ShopDocuments> {
 		const standings = new Map<string, ShopStanding>();
 		for (const file of await readdir(folder)) {
 			const doc = docOf(file);
@@ -47,7 +47,7 @@ export class Documents {
 			const last = (await readLog(join(folder, file))).entries.at(-1);
 			if (last) standings.set(doc, { mark: last.mark, at: last.at });
 		}
-		return new Documents(folder, standings);
+		return new ShopDocuments(folder, standings);
 	}
 
 	list(): [doc: string, mark: string, at: number][] {
@@ -58,7 +58,7 @@ export class Documents {
 		return this.#standings.get(doc) ?? { mark: NO_MARK, at: 0 };
 	}
 
-	/** Documents in memory. */
+	/** ShopDocuments in memory. */
 	get inMemory(): number {
 		return this.#open.size;
 	}

@@ -4,13 +4,13 @@ import {
 	isDocName,
 	LIMITS,
 	type NotKept,
-	type Refusal,
+	type SentAway,
 	type ShopWord,
 	SPEECH,
 	type Speech,
 	unframe,
 } from '../lib/store';
-import type { Documents } from './documents';
+import type { ShopDocuments } from './documents';
 import { isRight, type KeptLink, type Links } from './links';
 
 /** One end of a connection, as far as it is used. */
@@ -26,7 +26,7 @@ export interface Wire {
 /** What a guest needs of the shop, and of the others in it. */
 export interface Host {
 	readonly shop: string;
-	readonly documents: Documents;
+	readonly documents: ShopDocuments;
 	readonly links: Links;
 	/** Others are told of what this one has changed. */
 	changed(doc: string, word: ShopWord, update: Uint8Array, by: Guest): void;
@@ -80,7 +80,7 @@ export class Guest {
 		}
 	}
 
-	sendAway(why: Refusal): void {
+	sendAway(why: SentAway): void {
 		this.say({ say: 'refused', why });
 		this.#wire.end();
 		void this.gone();

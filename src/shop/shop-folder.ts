@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { seedOf, SHOP_DOC, SPEECH } from '../lib/store';
-import { Documents } from './documents';
+import { ShopDocuments } from './documents';
 import { Links } from './links';
 import { readJson, writeWhole } from './whole-file';
 
@@ -25,7 +25,7 @@ export class FolderRefused extends Error {
 /** A shop's folder in use; one process at a time. */
 export interface ShopFolder {
 	readonly id: string;
-	readonly documents: Documents;
+	readonly documents: ShopDocuments;
 	readonly links: Links;
 	/** No link has been made yet. */
 	readonly isNew: boolean;
@@ -46,7 +46,7 @@ export async function openFolder(folder: string, rack: unknown): Promise<ShopFol
 	const unlock = lock(folder);
 	try {
 		const about = await aboutShop(folder);
-		const documents = await Documents.in(join(folder, 'documents'));
+		const documents = await ShopDocuments.in(join(folder, 'documents'));
 		const links = await Links.in(join(folder, 'links.json'));
 		await seeded(documents, rack);
 		const close = async (): Promise<void> => {
@@ -82,12 +82,12 @@ async function aboutShop(folder: string): Promise<About> {
 }
 
 /** Everybody who joins finds a rack, and so makes none of their own. */
-async function seeded(documents: Documents, rack: unknown): Promise<void> {
+async function seeded(documents: ShopDocuments, rack: unknown): Promise<void> {
 	const shop = await documents.use(SHOP_DOC);
 	try {
 		if (!shop?.isEmpty) return;
 		const added = await documents.add(SHOP_DOC, seedOf(rack));
-		if (!added.kept) throw added.fault ?? new Error(added.why);
+		if (!added.kept) throw new Error(added.why, { cause: added.fault });
 	} finally {
 		await documents.leave(SHOP_DOC);
 	}

@@ -13,7 +13,7 @@ import { join } from 'node:path';
 import { fc, test } from '@fast-check/vitest';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { SharedDocument } from '../../src/lib/store/document/shared-document';
-import { Documents } from '../../src/shop/documents';
+import { ShopDocuments } from '../../src/shop/documents';
 import { Links } from '../../src/shop/links';
 import { openFolder } from '../../src/shop/shop-folder';
 import { NO_MARK, readLog, UpdateLog } from '../../src/shop/update-log';
@@ -38,7 +38,7 @@ describe('the file of a document', () => {
 		const later = await log.append(bytes(4), 8); // comes while it is made
 		await making;
 		await log.close();
-		const one = { mark: second[1]!.mark, at: 7, bytes: bytes(9, 9) };
+		const one = { mark: second[1].mark, at: 7, bytes: bytes(9, 9) };
 		expect((await readLog(path)).entries).toEqual([one, later]);
 	});
 
@@ -90,7 +90,7 @@ describe('the documents of a shop', () => {
 
 	it('are as they were after a long day and a new start, in a file that has not grown', async () => {
 		const { doc, updates } = typed(900);
-		const first = await Documents.in(folder);
+		const first = await ShopDocuments.in(folder);
 		await first.use('job a');
 		for (const update of updates)
 			expect(await first.add('job a', update)).toMatchObject({ kept: true, isNew: true });
@@ -99,7 +99,7 @@ describe('the documents of a shop', () => {
 		const before = first.list();
 		await first.leave('job a');
 		expect(first.inMemory).toBe(0);
-		const later = await Documents.in(folder);
+		const later = await ShopDocuments.in(folder);
 		expect(later.list()).toEqual(before);
 		const found = await later.use('job a');
 		expect(found!.lacking(doc.standing())).toBeNull();
@@ -111,7 +111,7 @@ describe('the documents of a shop', () => {
 
 	it('taken into use while they are being let go of lose nothing', async () => {
 		const { updates } = typed(60);
-		const documents = await Documents.in(folder);
+		const documents = await ShopDocuments.in(folder);
 		for (const update of updates) {
 			await documents.use('job a');
 			const adding = documents.add('job a', update);
@@ -128,7 +128,7 @@ describe('the documents of a shop', () => {
 	});
 
 	it('are not touched by bytes that are no update', async () => {
-		const documents = await Documents.in(folder);
+		const documents = await ShopDocuments.in(folder);
 		await documents.use('job a');
 		expect(await documents.add('job a', bytes(9, 9, 9, 9))).toMatchObject({
 			...{ kept: false, why: 'unreadable' },

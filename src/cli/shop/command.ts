@@ -3,12 +3,13 @@ import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sample from '../../../shared/jobs/camper-bench.json';
-import { FolderRefused, startShop, type StartedShop } from '../../shop';
+import { FolderRefused } from '../../shop/shop-folder';
+import { startShop, type StartedShop } from '../../shop/start-shop';
 import { parse, wholeNumber } from '../options';
 import { Usage } from '../usage';
 
 /** Beside the package's command, and beside the sources, lies the app as it is built. */
-const APPS = ['../../app', '../../../build'];
+const APPS = ['../app', '../../build', '../../../build'];
 const PORT = 4173;
 
 /** Serves the app and one shop's documents until it is ended. */

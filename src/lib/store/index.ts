@@ -23,6 +23,7 @@ export {
 } from './keepsake';
 export { lifted, withRack } from './rack';
 export {
+	beginSharing,
 	databaseOfShop,
 	type DeviceWord,
 	frame,
@@ -31,11 +32,12 @@ export {
 	type LinkLine,
 	type LinkState,
 	type LinkTo,
+	linkWords,
 	type Membership,
 	membershipIn,
 	type NotKept,
 	putMembership,
-	type Refusal,
+	type SentAway,
 	type Right,
 	RIGHTS,
 	type Sharing,

@@ -21,7 +21,7 @@ export function recordOfJob(
 	return {
 		id,
 		name: typeof name === 'string' ? name : '',
-		file: sharesRack ? withRack(own as JobFile, rack) : own,
+		file: sharesRack ? withRack(own, rack) : own,
 		changed,
 		sharesRack,
 		merged: true,

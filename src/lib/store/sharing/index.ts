@@ -1,5 +1,6 @@
-export type { Sharing } from './begin-sharing';
+export { beginSharing, type Sharing } from './begin-sharing';
 export type { LinkState, LinkTo } from './link';
+export { linkWords } from './link-words';
 export { databaseOfShop, type Membership, membershipIn, putMembership } from './membership';
 export {
 	type DeviceWord,
@@ -8,7 +9,7 @@ export {
 	LIMITS,
 	type LinkLine,
 	type NotKept,
-	type Refusal,
+	type SentAway,
 	type Right,
 	RIGHTS,
 	type ShopStanding,

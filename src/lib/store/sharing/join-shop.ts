@@ -4,10 +4,10 @@ import { beginSharing } from './begin-sharing';
 import { Link, type LinkTo } from './link';
 import type { Membership } from './membership';
 import { databaseOfShop } from './membership';
-import type { Refusal, Right } from './words';
+import type { SentAway, Right } from './words';
 
 /** Why a shop could not be joined. */
-export type NotJoined = Refusal | 'away' | 'no database';
+export type NotJoined = SentAway | 'away' | 'no database';
 
 /**
  * Joins a shop: asks to be let in, and brings its rack into a database of its own, so that nothing

@@ -5,7 +5,7 @@ import {
 	type DeviceWord,
 	frame,
 	isDocName,
-	type Refusal,
+	type SentAway,
 	type Right,
 	type ShopStanding,
 	type ShopWord,
@@ -32,7 +32,7 @@ export type LinkState =
 	/** The network, or the server, is away; it is tried again by itself. */
 	| { readonly kind: 'away'; readonly since: number }
 	/** Nothing is tried any more until somebody asks for it. */
-	| { readonly kind: 'refused'; readonly since: number; readonly why: Refusal };
+	| { readonly kind: 'refused'; readonly since: number; readonly why: SentAway };
 
 export interface LinkTo {
 	readonly connect: () => Socket;
@@ -46,7 +46,7 @@ export interface LinkTo {
 }
 
 /** Refusals that pass by themselves. */
-const PASSING: readonly Refusal[] = ['ending', 'crowded'];
+const PASSING: readonly SentAway[] = ['ending', 'crowded'];
 
 /**
  * A device's connection to its shop. The documents in use are brought into step when it stands, and

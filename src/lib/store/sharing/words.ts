@@ -31,7 +31,7 @@ export const LIMITS = {
 } as const;
 
 /** Why a device is not let in, or is sent away. */
-export type Refusal = 'secret' | 'withdrawn' | 'older' | 'newer' | 'crowded' | 'words' | 'ending';
+export type SentAway = 'secret' | 'withdrawn' | 'older' | 'newer' | 'crowded' | 'words' | 'ending';
 
 /** Why the shop did not keep an update. */
 export type NotKept = 'look only' | 'too large' | 'too many' | 'no room' | 'unreadable';
@@ -75,8 +75,8 @@ export type ShopWord =
 			link: string;
 			docs: readonly (readonly [doc: string, mark: string, at: number])[];
 	  }
-	| { say: 'refused'; why: Refusal }
-	/** With what the device lacks (`size` bytes), then the standing here; none when all is alike. */
+	| { say: 'refused'; why: SentAway }
+	/** With what the device lacks (`size` bytes), then the standing here; none when alike. */
 	| ({ say: 'state'; doc: string; size: number } & ShopStanding)
 	| ({ say: 'update'; doc: string } & ShopStanding)
 	| ({ say: 'kept'; doc: string; n: number } & ShopStanding)

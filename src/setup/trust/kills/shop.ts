@@ -6,7 +6,7 @@ import type { Asked, Row } from '../row';
 import { RawDevice } from './raw-device';
 import { ServerProcess } from './server-process';
 
-/** Longest wait after the first edit was said to be kept, ms: hundreds of edits are told and answered by then. */
+/** Longest wait after the first edit was said to be kept, ms: hundreds are answered by then. */
 const LONGEST = 250;
 /** Edits told at once before the device takes a breath. */
 const BURST = 20;
@@ -19,9 +19,9 @@ export async function killedShops({ seed, count = 200, note }: Asked): Promise<R
 	const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-kills-'));
 	const dice = random(seed);
 	const found: string[] = [];
-	let [typed, kept, secret] = [0, 0, ''];
+	let [typed, kept] = [0, 0];
 	let server = await ServerProcess.start(folder, 0);
-	secret = server.secret;
+	const { secret } = server;
 	for (let n = 0; n < count; n++) {
 		const device = new RawDevice(server.port, `job r${n}`);
 		await device.in(secret);

@@ -1,10 +1,15 @@
-import type { LinkState, Membership, Sharing, Shelf } from '../../../store';
-import { beginSharing } from '../../../store/sharing/begin-sharing';
-import { linkWords } from '../../../store/sharing/link-words';
+import {
+	beginSharing,
+	type LinkState,
+	linkWords,
+	type Membership,
+	type Sharing,
+	type Shelf,
+} from '../../../store';
 import { linkTo } from './page-link';
 
 /** What is told of how a browser stands with its shop. */
-export interface Standing {
+export interface SharingTold {
 	state: LinkState | null;
 	words: string;
 	notTaken: string;
@@ -12,7 +17,7 @@ export interface Standing {
 }
 
 /** Keeps the documents of the shelf in step with the shop's, and tells how that stands. */
-export function begin(shelf: Shelf, membership: Membership, tell: Standing): Sharing {
+export function begin(shelf: Shelf, membership: Membership, tell: SharingTold): Sharing {
 	const sharing = beginSharing(shelf, linkTo(membership));
 	sharing.carrier.onCarried = () => tell.carried++;
 	sharing.link.onState = () => {

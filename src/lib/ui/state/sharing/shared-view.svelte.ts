@@ -1,11 +1,11 @@
 import type { LinkState, Membership, Sharing, Shelf } from '../../../store';
-import type { Standing } from './begin';
+import type { SharingTold } from './begin';
 
 const LOOK_ONLY =
 	'This device may only look: nothing was changed. Ask for a link that lets it work.';
 
 /** How a browser that has joined a shop stands with it; of one that has not, that it has not. */
-export class SharedView implements Standing {
+export class SharedView implements SharingTold {
 	readonly membership: Membership | null;
 	/** Null until the documents are here, and without a shop. */
 	state = $state.raw<LinkState | null>(null);

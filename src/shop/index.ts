@@ -1,2 +1,0 @@
-export { FolderRefused } from './shop-folder';
-export { startShop, type StartedShop } from './start-shop';
