@@ -15,7 +15,8 @@ import {
 	openingOfRecord,
 } from './opening';
 import { OptionWatch } from './option-watch.svelte';
-import { insert, move, pathKey, put, remove, startsWith } from './path';
+import { JobEdits } from './job-edits';
+import { pathKey, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, rulerOf } from './ruler';
 import { type LeftJob, Saver, takeWriterMark } from './saving';
@@ -35,7 +36,7 @@ const NONE: DeskOpening = { id: '', file: {}, sharesRack: false, standsIn: true 
  * The open job: the file exactly as typed, what can be taken back, its plan, and its place in the
  * browser's database. Every change goes through here; nothing else writes a job.
  */
-export class Desk {
+export class Desk extends JobEdits {
 	/** Whatever of the open job is shown; read anew after each change. */
 	#file = $state.raw<JobFile>({});
 	id = $state('');
@@ -78,6 +79,7 @@ export class Desk {
 		writer = takeWriterMark(),
 		shared = new SharedView(),
 	) {
+		super();
 		this.shared = shared;
 		this.#store = store;
 		this.#printer = printer;
@@ -109,10 +111,10 @@ export class Desk {
 	problemsIn(path: Path): readonly Problem[] {
 		return this.plan?.problems.filter((p) => startsWith(p.path, path)) ?? [];
 	}
+
 	/**
 	 * Opens a job: shows the file at once and fetches its documents after that. What is not kept
-	 * yet
-	 * of the one open before is written on.
+	 * yet of the one open before is written on.
 	 */
 	async open(opening: DeskOpening): Promise<void> {
 		const rack = opening.sharesRack ? await this.#store.thing('rack').catch(() => null) : null;
@@ -141,38 +143,6 @@ export class Desk {
 		return true;
 	}
 
-	/** A letter typed into the field at `path`; letters of one field are one step of undo. */
-	type(path: Path, value: unknown, what: string): void {
-		this.#change((file) => put(file, path, value), what, pathKey(path));
-	}
-	/**
-	 * Fields that move together while something is dragged: one step of undo until it is let go.
-	 */
-	drag(all: readonly { readonly path: Path; readonly value: unknown }[], what: string): void {
-		const run = all.map(({ path }) => pathKey(path)).join();
-		this.#change(
-			(file) => all.reduce((f, { path, value }) => put(f, path, value), file),
-			what,
-			run,
-		);
-	}
-	/** A change that is a step of its own: a choice, a tick. */
-	set(path: Path, value: unknown, what: string): void {
-		this.#change((file) => put(file, path, value), what, null);
-	}
-	insert(path: Path, value: unknown, what: string, index?: number): void {
-		this.#change((file) => insert(file, path, value, index), what, null);
-	}
-	remove(path: Path, index: number, what: string): void {
-		this.#change((file) => remove(file, path, index), what, null);
-	}
-	move(path: Path, from: number, to: number, what: string): void {
-		this.#change((file) => move(file, path, from, to), what, null);
-	}
-	/** Several changes as one step. */
-	alter(make: (file: JobFile) => JobFile, what: string): void {
-		this.#change(make, what, null);
-	}
 	/** Books a sheet as cut, as one step. */
 	book(make: (file: JobFile) => Booking | null, what: string): void {
 		const job = this.#job;
@@ -268,8 +238,7 @@ export class Desk {
 
 	/**
 	 * Work that puts other things in place of all in the database, such as a backup: what is in
-	 * hand
-	 * is kept first and let go, and every window opens its job anew after it.
+	 * hand is kept first and let go, and every window opens its job anew after it.
 	 */
 	async replaceAll(work: () => Promise<void>): Promise<void> {
 		await this.settled();
@@ -312,7 +281,7 @@ export class Desk {
 		this.alter(withoutSearchRecord, 'back to the usual search');
 	}
 
-	#change(make: (file: JobFile) => JobFile, what: string, run: string | null): void {
+	protected change(make: (file: JobFile) => JobFile, what: string, run: string | null): void {
 		if (!this.mayEdit) return this.shared.refuse(this);
 		const job = this.#job;
 		if (job.change(make, what, run)) this.#edited(job);
