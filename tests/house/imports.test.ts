@@ -120,7 +120,8 @@ describe('work flows one way', () => {
 
 	test('only the shop, the command line and the setup touch files and processes', () => {
 		const wrong = edges.filter(
-			({ from, name }) => name.startsWith('node:') && !['shop', 'cli', 'setup'].includes(roomOf(from)),
+			({ from, name }) =>
+				name.startsWith('node:') && !['shop', 'cli', 'setup'].includes(roomOf(from)),
 		);
 		expect(wrong.map(({ from, name }) => `${from} uses ${name}`)).toEqual([]);
 	});

@@ -4,7 +4,7 @@ import { fileIn, seedOf, writeFile } from '../../../src/lib/store/document/seed'
 import { FORMS, TAGS } from '../../../src/lib/store/document/shape';
 import { SharedDocument } from '../../../src/lib/store/document/shared-document';
 import { takeBack } from '../../../src/lib/store/document/take-back';
-import { insert, move, put, remove } from '../../../src/lib/ui/state/path';
+import { insert, move, put, remove } from '../../../src/lib/ui/state/edits/path';
 
 const START = {
 	name: 'Bench',

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { JobFile, Path } from '../../../src/lib/job';
 import { BOX, freshIn, type Field, PANEL } from '../../../src/lib/ui/entries';
 import { stopsIn } from '../../../src/lib/ui/entries/try-out';
-import { insert, listAt } from '../../../src/lib/ui/state/path';
+import { insert, listAt } from '../../../src/lib/ui/state/edits/path';
 import { samples } from '../../plan/samples';
 
 /**
- * Lists that are added to with "Add"; a corner of the joints names two boards, which only the person
- * can.
+ * Lists that are added to with "Add"; a corner of the joints names two boards, which only the
+ * person can.
  */
 const listsOf = (fields: readonly Field[]): Field[] =>
 	fields.filter((f) => f.entry.kind === 'list' && f.key !== 'corners');

@@ -6,7 +6,7 @@ import { isSolved, lengthStored, storeLength } from '../../../src/lib/ui/fields'
 import { arrange } from '../../../src/lib/ui/stage/arrange';
 import { boxStage, panelStage } from '../../../src/lib/ui/stage';
 import { draggedBy, keyMove, markOf } from '../../../src/lib/ui/stage/drag';
-import { put } from '../../../src/lib/ui/state/path';
+import { put } from '../../../src/lib/ui/state/edits/path';
 import type { Grip, Measure, StageView } from '../../../src/lib/ui/stage/stage-view';
 import { samples } from '../../plan/samples';
 

@@ -1,7 +1,14 @@
 import { valueAt } from '../../../src/lib/job/problems/value-at';
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
-import { insert, listAt, move, put, remove, startsWith } from '../../../src/lib/ui/state/path';
+import {
+	insert,
+	listAt,
+	move,
+	put,
+	remove,
+	startsWith,
+} from '../../../src/lib/ui/state/edits/path';
 
 const paths = fc.array(fc.oneof(fc.constantFrom('a', 'b', 'name'), fc.nat(3)), { maxLength: 5 });
 

@@ -24,12 +24,7 @@ export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { patternText } from './pattern-text';
-export {
-	type QuoteFigures,
-	quoteNow,
-	quoteShown,
-	sinceSent,
-} from './quote-figures';
+export { type QuoteFigures, quoteNow, quoteShown, sinceSent } from './quote-figures';
 export { REFUSED_PAGE, refusedText } from './refused-text';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';

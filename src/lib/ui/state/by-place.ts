@@ -1,5 +1,5 @@
 import type { Problem } from '../../job';
-import { pathKey } from './path';
+import { pathKey } from './edits';
 
 /** Problems by the place they speak of (`pathKey`). */
 export function byPlace(problems: readonly Problem[]): Map<string, Problem[]> {

@@ -4,8 +4,15 @@ import type { Ruler } from '../../measure';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
 import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
 import type { Store } from '../../store';
-import { changedParts } from './changed-parts';
-import { hasSearchRecord, withoutSearchRecord, withSearchRecord } from './effort';
+import {
+	changedParts,
+	hasSearchRecord,
+	JobEdits,
+	pathKey,
+	startsWith,
+	withoutSearchRecord,
+	withSearchRecord,
+} from './edits';
 import {
 	type DeskOpening,
 	type Documents,
@@ -15,17 +22,13 @@ import {
 	openingOfRecord,
 } from './opening';
 import { OptionWatch } from './option-watch.svelte';
-import { JobEdits } from './job-edits';
-import { pathKey, startsWith } from './path';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, rulerOf } from './ruler';
-import { type LeftJob, Saver, takeWriterMark } from './saving';
+import { HourlyRevisions, type LeftJob, Saver, takeWriterMark } from './saving';
 import { SharedView } from './sharing';
 
 /** The documents come at the latest so many milliseconds after a job was opened. */
 const ATTACH = 3000;
-
-const HOUR = 3_600_000;
 
 /** Papers that say what the options come to. */
 const PRICED: readonly OutputKind[] = ['quote', 'cost-sheet'];
@@ -67,7 +70,7 @@ export class Desk extends JobEdits {
 	#fetched: Promise<Documents> | null = null;
 	#documents: Documents | null = null;
 	#isEdited = false;
-	#revised = 0;
+	readonly #hourly: HourlyRevisions;
 
 	/**
 	 * @param writer the mark of this window; another one than it had cannot take back what it did
@@ -82,6 +85,7 @@ export class Desk extends JobEdits {
 		super();
 		this.shared = shared;
 		this.#store = store;
+		this.#hourly = new HourlyRevisions(store);
 		this.#printer = printer;
 		this.writer = writer;
 		this.watch = new PlanWatch(planner);
@@ -125,7 +129,7 @@ export class Desk extends JobEdits {
 		job.onOther = (file, before) => this.#hear(job, file, before);
 		this.id = opening.id;
 		this.heard = '';
-		this.#revised = 0;
+		this.#hourly.begin();
 		this.notice = opening.notice ?? '';
 		this.watch.clear();
 		this.watch.noted = opening.noted ?? [];
@@ -290,7 +294,7 @@ export class Desk extends JobEdits {
 	#edited(job: OpenedJob): void {
 		this.heard = '';
 		this.#moved(job);
-		this.#reviseHourly(job.id, 'while it was worked on', job.file);
+		this.#hourly.keep(job.id, 'while it was worked on', job.file);
 		if (this.#isEdited) return;
 		this.#isEdited = true;
 		this.onFirstEdit();
@@ -345,7 +349,7 @@ export class Desk extends JobEdits {
 	/** Another window has changed the job: it is planned again, and whatever is wrong is shown. */
 	#hear(job: OpenedJob, file: JobFile, before: JobFile): void {
 		if (job !== this.#job) return;
-		this.#reviseHourly(job.id, 'before another window changed it', before);
+		this.#hourly.keep(job.id, 'before another window changed it', before);
 		this.#show(job);
 		this.watch.follow(file);
 		const parts = changedParts(before, file);
@@ -378,16 +382,6 @@ export class Desk extends JobEdits {
 		const job = this.#job;
 		await this.#attach();
 		if (job === this.#job && job.isInDocuments) then();
-	}
-
-	/** Keeps a revision once an hour at most; without an answer there is none. */
-	#reviseHourly(id: string, why: string, file: JobFile): void {
-		const at = Date.now();
-		if (at - this.#revised < HOUR) return;
-		this.#revised = at;
-		void import('../../store/keepsake/revisions')
-			.then(({ keepHourlyRevision }) => keepHourlyRevision(this.#store, id, { why, at, file }))
-			.catch(() => undefined);
 	}
 
 	/** Another window has put a backup in place of all. */

@@ -1,5 +1,5 @@
 import type { Path } from '../../job';
-import { pathKey } from './path';
+import { pathKey } from './edits';
 
 /** What of a place takes the keyboard. */
 const TAKES = 'input, select, textarea, button, summary';

@@ -1,7 +1,7 @@
 import { type Path, valueAt } from '../../job';
 import type { Plan } from '../../plan';
 import type { Desk } from './desk.svelte';
-import { pathKey, startsWith } from './path';
+import { pathKey, startsWith } from './edits';
 
 /** A field in hand: what it held when it was taken up, and the plan of then. */
 export interface InHand {

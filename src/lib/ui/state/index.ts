@@ -13,7 +13,7 @@ export {
 	newId,
 	openingOfRecord,
 } from './opening';
-export { insert, listAt, pathKey, put, startsWith } from './path';
+export { insert, listAt, pathKey, put, startsWith } from './edits';
 export { rulerOf } from './ruler';
 export { joinByLink, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

@@ -1,5 +1,5 @@
 import type { BoxFigures } from '../../../../design';
-import type { Box } from '../../../../job';
+import { type Box, clothOf, materialOf } from '../../../../job';
 import { type Ruler, showVolume } from '../../../../measure';
 import type { Plan } from '../../../../plan';
 import { figuresOn } from '../../../../print';
@@ -29,7 +29,7 @@ const joined = (parts: readonly string[], none: string): string =>
 
 /** What the box is, in a sentence. */
 export function boxSentence({ box, figures, plan, ruler }: SaidBox): string {
-	const board = plan.job.stock.materials.find((m) => m.id === box.material);
+	const board = materialOf(plan.job, box.material);
 	const f = figuresOn(ruler);
 	const by = figures.radiators.length > 0 ? 'with passive radiators' : 'vented';
 	const air = figures.chambers.some((c) => c.vented) ? by : 'sealed';
@@ -52,7 +52,7 @@ export function boxLines(said: SaidBox): Readonly<Record<string, string>> {
 	const { width, height, depth } = figures.outside;
 	const leans = figures.leans.map((l) => `${l.board} leans ${f.angle(l.angle)}`);
 	const carpet = box.carpet;
-	const cloth = carpet && plan.job.stock.cloths.find((c) => c.id === carpet.cloth);
+	const cloth = carpet && clothOf(plan.job, carpet.cloth);
 	return {
 		form: joined([`${f.bench(width)} × ${f.bench(height)} × ${f.bench(depth)}`, ...leans], ''),
 		volume: volumeLine(said),
@@ -92,7 +92,7 @@ const JOINTS: Readonly<Record<Box['joint'], string>> = {
 };
 
 function boardOf({ box, plan, ruler }: SaidBox): string {
-	const board = plan.job.stock.materials.find((m) => m.id === box.material);
+	const board = materialOf(plan.job, box.material);
 	return board ? `${figuresOn(ruler).length(board.measured)} measured` : '';
 }
 

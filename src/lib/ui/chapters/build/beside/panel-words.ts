@@ -1,5 +1,5 @@
 import type { PanelDetail } from '../../../../design';
-import type { Panel } from '../../../../job';
+import { clothOf, materialOf, type Panel } from '../../../../job';
 import type { Ruler } from '../../../../measure';
 import type { Plan } from '../../../../plan';
 import { figuresOn } from '../../../../print';
@@ -20,8 +20,8 @@ const names = (all: readonly { readonly name: string }[]): string =>
 /** What the panel is, in a sentence. */
 export function panelSentence({ panel, detail, plan, ruler }: SaidPanel): string {
 	const f = figuresOn(ruler);
-	const board = plan.job.stock.materials.find((m) => m.id === panel.material);
-	const cloth = plan.job.stock.cloths.find((c) => c.id === panel.cloth);
+	const board = materialOf(plan.job, panel.material);
+	const cloth = clothOf(plan.job, panel.cloth);
 	const { opening, board: cut, finished } = detail.fit.sizes;
 	const size = (r: typeof cut): string => f.size(r.length, r.width);
 	const of = joined(
@@ -43,7 +43,7 @@ export function panelLines({
 }: SaidPanel): Readonly<Record<string, string>> {
 	const f = figuresOn(ruler);
 	const { opening } = detail.fit.sizes;
-	const cloth = plan.job.stock.cloths.find((c) => c.id === panel.cloth);
+	const cloth = clothOf(plan.job, panel.cloth);
 	const ends = [...new Set(detail.fit.edges.map((e) => e.end))];
 	return {
 		opening: f.size(opening.length, opening.width),

@@ -1,4 +1,4 @@
-import type { JobFile, Path } from '../../job';
+import type { JobFile, Path } from '../../../job';
 import { insert, move, pathKey, put, remove } from './path';
 
 /** A place of a job and what is to stand there. */

@@ -1,5 +1,5 @@
-import { type JobFile, valueAt } from '../../job';
-import { type SearchRecord, EFFORT } from '../../layout';
+import { type JobFile, valueAt } from '../../../job';
+import { type SearchRecord, EFFORT } from '../../../layout';
 
 /** The job with the search behind its plan; the file itself when it says so already. */
 export function withSearchRecord(file: JobFile, record: SearchRecord): JobFile {

@@ -1,4 +1,4 @@
-import type { JobFile } from '../../job';
+import type { JobFile } from '../../../job';
 
 /** What the parts of a job are called where one reads of them. */
 const NAMES: Readonly<Record<string, string>> = {

@@ -1,4 +1,4 @@
-import { valueAt, type Path } from '../../job';
+import { valueAt, type Path } from '../../../job';
 /**
  * A copy of `root` with `value` there; everything beside the way is shared with the original.
  * `undefined` takes the key out of an object. What is missing on the way is made: an array before
