@@ -23,6 +23,7 @@ export class Carrier {
 	readonly #at = new Map<string, ShopStanding>();
 	readonly #failed = new Set<string>();
 	#running: Promise<void> | null = null;
+	#again = false;
 
 	constructor(shelf: Shelf, link: Link) {
 		this.#shelf = shelf;
@@ -38,14 +39,16 @@ export class Carrier {
 
 	/** Looks for what is not alike; once more when it is looking already. */
 	look(): void {
-		const before = this.#running ?? Promise.resolve();
-		const now: Promise<void> = before
-			.then(() => this.#run())
-			.catch((fault) => console.error(fault))
-			.finally(() => {
-				if (this.#running === now) this.#running = null;
-			});
-		this.#running = now;
+		this.#again = true;
+		this.#running ??= this.#look();
+	}
+
+	async #look(): Promise<void> {
+		while (this.#again) {
+			this.#again = false;
+			await this.#run().catch((fault) => console.error(fault));
+		}
+		this.#running = null;
 	}
 
 	/** Resolves when it has looked for all it was told of. */
