@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { recordOfJob } from '../../../src/lib/store/hand/record-of-job';
 import { Device, meet, shown } from './windows';
 
 const rackOf = (owned: unknown, offcuts: unknown[] = []) => ({
@@ -38,6 +39,14 @@ describe('a booking', () => {
 		expect(shown(one.file)).toEqual({ S: 0, R1: 1 });
 		one.hand.undo();
 		expect(one.file.stock).toEqual(rackOf(1).stock);
+	});
+
+	it('is counted in the record of a job nobody has in hand as in that of one in hand', () => {
+		const one = new Device('One', rackOf(2), false);
+		one.book({}, [{ id: 'R1' }]);
+		const record = recordOfJob(one.job.doc, { id: 'One', rack: undefined, changed: 0 });
+		expect(record?.file).toEqual(one.hand.record().file);
+		expect(shown(record?.file as typeof one.file)).toEqual({ S: 1, R1: 1 });
 	});
 
 	it('of a sheet that is bought takes nothing, and brings its offcuts', () => {

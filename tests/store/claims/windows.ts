@@ -21,16 +21,17 @@ function nowhere(): Store {
 /** A job on the shop's rack, on a device of its own until it is told what others did. */
 export class Device {
 	readonly hand: JobInHand;
+	readonly job: Keeper;
 	readonly #shop: Keeper;
 
 	constructor(name: string, rack: unknown, sharesRack = true) {
 		const file = { name, ...(sharesRack ? {} : (rack as object)) };
 		const store = nowhere();
-		const job = new Keeper(store, `job ${name}`);
+		this.job = new Keeper(store, `job ${name}`);
 		this.#shop = new Keeper(store, 'shop');
-		job.doc.take(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
+		this.job.doc.take(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
 		this.#shop.doc.take(seedOf(rack));
-		this.hand = new JobInHand(name, { job, shop: this.#shop }, new OwnSteps(name), 0);
+		this.hand = new JobInHand(name, { job: this.job, shop: this.#shop }, new OwnSteps(name), 0);
 	}
 
 	get file(): JobFile {

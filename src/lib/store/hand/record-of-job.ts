@@ -1,4 +1,5 @@
 import type { JobFile } from '../../job';
+import { stockHeld, stockOnRack } from '../claims';
 import type { StoredJob } from '../database';
 import { factIn, fileIn, type SharedDocument } from '../document';
 import { withRack } from '../rack';
@@ -21,9 +22,16 @@ export function recordOfJob(
 	return {
 		id,
 		name: typeof name === 'string' ? name : '',
-		file: sharesRack ? withRack(own, rack) : own,
+		file: sharesRack ? withRack(own, rack) : onOwnRack(doc, own),
 		changed,
 		sharesRack,
 		merged: true,
 	};
+}
+
+/** The job with its own rack as it is once what is booked of it is counted off. */
+function onOwnRack(doc: SharedDocument, own: JobFile): JobFile {
+	const held = stockHeld(own);
+	const stock = stockOnRack(doc, held);
+	return stock === held ? own : { ...own, stock: stock as JobFile['stock'] };
 }
