@@ -88,7 +88,7 @@ export default ts.config(
 	{
 		// The one place that sets markup as it is: drawings of our own pen, which escapes every
 		// text.
-		files: ['src/lib/ui/drawings/DrawingView.svelte'],
+		files: ['src/lib/ui/drawings/Markup.svelte'],
 		rules: { 'svelte/no-at-html-tags': 'off' },
 	},
 	{

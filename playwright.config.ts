@@ -38,11 +38,7 @@ export default defineConfig({
 		serviceWorkers: 'block',
 		launchOptions: {
 			...(chromium ? { executablePath: chromium } : {}),
-			args: [
-				`--disable-features=${UNSEEN.join()}`,
-				...UNCARDED,
-				...(root ? ['--no-sandbox'] : []),
-			],
+			args: [`--disable-features=${UNSEEN.join()}`, ...UNCARDED, ...(root ? ['--no-sandbox'] : [])],
 		},
 	},
 	webServer: {
