@@ -97,3 +97,32 @@ for (const [thing, some] of THINGS) {
 		await expect(page.getByText('drawn as it last could be planned')).toHaveCount(0);
 	});
 }
+
+test('a heading pressed while a field is wrong opens its group, and stays under the mouse', async ({
+	page,
+}) => {
+	await open(page);
+	const groups = await groupsOf(page);
+	for (const [i, group] of groups.slice(0, 4).entries()) {
+		await openGroup(page, group);
+		const [name] = await named(page.locator(`[data-group="${group}"] input[type=text]`));
+		if (name === undefined) continue;
+		const next = page.locator(`[data-group="${groups[i + 1]}"]`);
+		const heading = next.locator('summary').first();
+		const one = page.locator(`input[id="${name}"]`);
+		await one.fill('not a figure');
+		await planned(page);
+		await heading.scrollIntoViewIfNeeded();
+		const { x, y, height } = (await heading.boundingBox())!;
+		await page.mouse.move(x + 20, y + height / 2);
+		await page.mouse.down();
+		await page.evaluate(() => new Promise((after) => requestAnimationFrame(after)));
+		await page.mouse.up();
+		await expect(next, `after ${name}`).toHaveAttribute('open', '', { timeout: 5_000 });
+		await planned(page);
+		const moved = Math.abs((await topOf(heading)) - y);
+		expect.soft(moved, `how far the heading after ${name} moved`).toBeLessThan(2);
+		await page.keyboard.press('Control+z');
+		await planned(page);
+	}
+});
