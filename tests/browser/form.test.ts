@@ -82,6 +82,31 @@ test('a face dragged comes to what is typed, and the keys do the same', async ({
 	}
 });
 
+test('a driver dragged to where it cannot be stays in hand, with its dimensions', async ({
+	page,
+}) => {
+	await open(page);
+	await page.locator('.stage path.picks').first().click({ force: true });
+	const place = 'boxes/0/drivers/0/at';
+	const name = 'Bass driver';
+	const stands = async (): Promise<void> => {
+		await planned(page);
+		await expect(grip(page, name)).toBeFocused();
+		await expect(measure(page, `${place}/up`)).toBeVisible();
+	};
+	const [across, problems] = [measure(page, `${place}/across`), figure(page, 'problems')];
+	await expect(across).toBeVisible();
+	const was = Number(await across.inputValue());
+	await drag(page, name, -40, 0);
+	await stands();
+	await expect(problems).not.toHaveText('0');
+	expect(Number(await across.inputValue())).toBeLessThan(was);
+	await page.keyboard.press('Escape');
+	await stands();
+	await expect(problems).toHaveText('0');
+	expect(Number(await across.inputValue())).toBe(was);
+});
+
 test('whoever comes first is told what this is, and makes a slanted box of 28 litres', async ({
 	page,
 }) => {

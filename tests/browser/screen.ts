@@ -8,7 +8,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
  */
 
 export const CHAPTERS = ['build', 'boards', 'cloth', 'order', 'quote', 'print'] as const;
-export const PAGES = ['rack', 'shop', 'jobs'] as const;
+export const PAGES = ['rack', 'shop', 'jobs', 'start'] as const;
 type Chapter = (typeof CHAPTERS)[number];
 
 /** What only stands on this page once it has arrived, the parts fetched last among it. */
@@ -17,6 +17,7 @@ const OWN: Readonly<Record<string, (page: Page) => Locator>> = {
 	rack: (page) => heading(page, 'Rack'),
 	shop: (page) => heading(page, 'Shop'),
 	jobs: (page) => page.getByRole('heading', { name: 'Kept here' }),
+	start: (page) => heading(page, 'Kerf & Nap'),
 };
 
 /** The heading of the page. */
@@ -72,6 +73,14 @@ export async function toThing(page: Page, key: string): Promise<void> {
 	const cards = page.getByRole('navigation', { name: 'Things of the job' });
 	const card = cards.locator(`a[href="#build/${key}"]`).first();
 	if ((await card.getAttribute('aria-current')) === null) await card.click();
+}
+
+/** Opens a group of figures by one press on its heading; one that stands open stays so. */
+export async function openGroup(page: Page, key: string): Promise<void> {
+	const group = page.locator(`[data-group="${key}"]`);
+	if ((await group.getAttribute('open')) === null) await group.locator('summary').first().click();
+	await expect(group, `the group ${key}`).toHaveAttribute('open', '', { timeout: 5_000 });
+	await forms(page);
 }
 
 /** The figure of a dimension on the drawing, by the place in the job it stands for. */

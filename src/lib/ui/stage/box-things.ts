@@ -1,5 +1,5 @@
 import { type BoxBoard, pointOnBoard } from '../../design';
-import { bounds, type Point } from '../../geometry';
+import { bounds, type Point, type Rect } from '../../geometry';
 import type { Path } from '../../job';
 import { nth, snap } from '../../measure';
 import type { DrawnBox } from './box-measures';
@@ -30,6 +30,8 @@ interface Mounted {
 	readonly count: number;
 	readonly diameter?: { readonly label: string; readonly path: Path; readonly value: number };
 	readonly frame?: number;
+	/** Where it is asked for, from the lower left corner of its board; null: in the middle. */
+	readonly asked: { readonly across: number | null; readonly up: number | null };
 }
 
 /** Drivers, passive radiators, tubes and the terminal, where their board is seen face on. */
@@ -41,12 +43,15 @@ export function mountedSeen(drawn: DrawnBox, sight: Sight): Things {
 	);
 }
 
-/** Things of one board with their holes; those of a kind where a hole is missing are left out. */
+/**
+ * Things of one board with their holes. Where one of a kind has no hole, since it may not stand
+ * where it was put, no hole says whose it is: those are drawn where they are asked for.
+ */
 function mountedOn(drawn: DrawnBox, board: BoxBoard): [Mounted, Hole[]][] {
 	const on = (kind: string, all: Mounted[]): [Mounted, Hole[]][] => {
 		const here = all.filter((m) => m.board === board.key);
 		const holes = board.holes.filter((h) => h.of === kind);
-		if (holes.length !== here.reduce((n, m) => n + m.count, 0)) return [];
+		if (holes.length !== here.reduce((n, m) => n + m.count, 0)) return here.map((m) => [m, []]);
 		let next = 0;
 		return here.map((m) => [m, holes.slice(next, (next += m.count))]);
 	};
@@ -58,6 +63,7 @@ function mountedOn(drawn: DrawnBox, board: BoxBoard): [Mounted, Hole[]][] {
 			board: d.board,
 			count: d.count,
 			frame: d.frame,
+			asked: d.at,
 			...(d.cutout.kind === 'round'
 				? {
 						diameter: {
@@ -76,6 +82,7 @@ function mountedOn(drawn: DrawnBox, board: BoxBoard): [Mounted, Hole[]][] {
 						path: [...at, 'vents', i],
 						board: v.board,
 						count: v.count,
+						asked: v.at,
 						diameter: {
 							label: 'Inside diameter',
 							path: [...at, 'vents', i, 'diameter'],
@@ -86,7 +93,15 @@ function mountedOn(drawn: DrawnBox, board: BoxBoard): [Mounted, Hole[]][] {
 			: [],
 	);
 	const cup: Mounted[] = box.terminal
-		? [{ name: 'Terminal', path: [...at, 'terminal'], board: box.terminal.board, count: 1 }]
+		? [
+				{
+					name: 'Terminal',
+					path: [...at, 'terminal'],
+					board: box.terminal.board,
+					count: 1,
+					asked: box.terminal.at,
+				},
+			]
 		: [];
 	return [
 		...on('driver', framed('drivers', 'Driver')),
@@ -97,29 +112,18 @@ function mountedOn(drawn: DrawnBox, board: BoxBoard): [Mounted, Hole[]][] {
 }
 
 function seen(m: Mounted, holes: readonly Hole[], b: BoxBoard, sight: Sight): Things {
-	if (holes.length === 0) return NONE;
 	const low = bounds(b.outside);
-	const mid = middle(holes.map((h) => h.centre));
+	const mid = holes.length > 0 ? middle(holes.map((h) => h.centre)) : askedOn(low, m);
 	const at = sight.flat(pointOnBoard(b, mid));
-	const first = nth(holes, 0);
+	const first = holes[0]?.centre ?? mid;
 	const corner = sight.flat(pointOnBoard(b, low));
 	const across = snap(mid.x - low.x);
 	const up = snap(mid.y - low.y);
 	const place = (key: 'across' | 'up'): Path => [...m.path, 'at', key];
 	return {
-		shapes: holes.flatMap((h): StageShape[] => [
-			...(m.frame === undefined
-				? []
-				: [
-						{
-							outlines: [ring(sight.flat(pointOnBoard(b, h.centre)), m.frame / 2)],
-							line: 'narrow' as const,
-						},
-					]),
-			{ outlines: [holeSeen(b, h.outline, sight)], line: 'wide', fill: 'bench', at: m.path },
-		]),
+		shapes: holes.length > 0 ? cut(m, holes, b, sight) : askedFor(m, at),
 		measures: [
-			...(m.diameter ? [inTheMiddle(m.diameter, sight.flat(pointOnBoard(b, first.centre)))] : []),
+			...(m.diameter ? [inTheMiddle(m.diameter, sight.flat(pointOnBoard(b, first)))] : []),
 			{
 				label: `${m.name}, across`,
 				from: corner,
@@ -152,6 +156,37 @@ function seen(m: Mounted, holes: readonly Hole[], b: BoxBoard, sight: Sight): Th
 				only: m.path,
 			},
 		],
+	};
+}
+
+/** What is cut for it, with its frame round it. */
+function cut(m: Mounted, holes: readonly Hole[], b: BoxBoard, sight: Sight): StageShape[] {
+	const { frame } = m;
+	return holes.flatMap((h): StageShape[] => [
+		...(frame === undefined
+			? []
+			: [
+					{
+						outlines: [ring(sight.flat(pointOnBoard(b, h.centre)), frame / 2)],
+						line: 'narrow' as const,
+					},
+				]),
+		{ outlines: [holeSeen(b, h.outline, sight)], line: 'wide', fill: 'bench', at: m.path },
+	]);
+}
+
+/** Its round, dashed, where nothing is cut for it. */
+function askedFor(m: Mounted, at: Point): StageShape[] {
+	const across = m.diameter?.value ?? m.frame;
+	return across === undefined
+		? []
+		: [{ outlines: [ring(at, across / 2)], line: 'dashed', at: m.path }];
+}
+
+function askedOn(round: Rect, { asked }: Mounted): Point {
+	return {
+		x: round.x + (asked.across ?? round.length / 2),
+		y: round.y + (asked.up ?? round.width / 2),
 	};
 }
 

@@ -19,9 +19,14 @@ const ROW = 30;
 const PAST = 6;
 const CLEAR = 4;
 
+/** A figure in the middle of a thing stands over the grip there, pixels. */
+const OVER = 30;
+
 export function measureLine(m: Measure, laid: PlacedView): MeasureLine {
 	const [a, b] = [onScreen(laid, m.from), onScreen(laid, m.to)];
-	if (m.off === 'in') return { from: a, to: a, leads: [], at: a, heading: 0 };
+	if (m.off === 'in') {
+		return { from: a, to: a, leads: [], at: { x: a.x, y: a.y - OVER }, heading: 0 };
+	}
 	const round = roundOnScreen(laid);
 	const far = OFF + m.row * ROW;
 	const level = m.off === 'below' || m.off === 'above';

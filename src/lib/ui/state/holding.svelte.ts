@@ -66,6 +66,11 @@ export class Holding {
 		return field !== null && field.all.some((p, i) => valueAt(this.#desk.file, p) !== field.was[i]);
 	}
 
+	/** What the field at this place held when it was taken up; undefined while another is in hand. */
+	typedOver(path: Path): unknown {
+		return this.key === pathKey(path) ? this.field?.was[0] : undefined;
+	}
+
 	/** The change is good: what is typed next is weighed against this. */
 	accept(): void {
 		this.#desk.settle();
