@@ -17,8 +17,13 @@ const UNSEEN = [
 	...['LensOverlay', 'MediaRouter', 'ThirdPartyStoragePartitioning'],
 ];
 
-/** Solids are drawn without a graphics card where there is none. */
+const ARGS = [`--disable-features=${UNSEEN.join()}`, ...(root ? ['--no-sandbox'] : [])];
+/** Draws solids without a graphics card; every other page is slower with it. */
 const UNCARDED = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
+const launched = (args: readonly string[]) => ({
+	launchOptions: { ...(chromium ? { executablePath: chromium } : {}), args: [...args] },
+});
+const SOLIDS = '**/solid.test.ts';
 
 export default defineConfig({
 	testDir: 'tests/browser',
@@ -36,11 +41,11 @@ export default defineConfig({
 		// Every test comes as a new visitor; keeping the whole app for later is work only one of
 		// them looks at.
 		serviceWorkers: 'block',
-		launchOptions: {
-			...(chromium ? { executablePath: chromium } : {}),
-			args: [`--disable-features=${UNSEEN.join()}`, ...UNCARDED, ...(root ? ['--no-sandbox'] : [])],
-		},
 	},
+	projects: [
+		{ name: 'pages', testIgnore: SOLIDS, use: launched(ARGS) },
+		{ name: 'solids', testMatch: SOLIDS, use: launched([...ARGS, ...UNCARDED]) },
+	],
 	webServer: {
 		command: 'node src/setup/start.js',
 		url: `http://localhost:${port}/`,
