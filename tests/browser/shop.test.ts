@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ServerProcess } from '../../src/setup/trust/kills/server-process';
-import { arrived, field, goTo, goToCard, open, planned } from './screen';
+import { arrived, fieldOf, goTo, goToCard, open, planned } from './screen';
 
 const WIDTH = 'boxes/0/shape/width';
 
@@ -80,41 +80,41 @@ test('one shop on two devices, from edit to edit, the server away in between', a
 		.first()
 		.click();
 	await arrived(desk.page, 'build');
-	await field(desk.page, 'name').fill('Camper of the shop');
+	await (await fieldOf(desk.page, 'name')).fill('Camper of the shop');
 	await expect(saw.page.getByText('Camper of the shop').first()).toBeVisible();
 	await saw.page.getByRole('button', { name: 'Open Camper of the shop' }).click();
 	await arrived(saw.page, 'build');
 	await planned(saw.page);
-	await field(saw.page, WIDTH).fill('811');
-	await expect(field(desk.page, WIDTH)).toHaveValue('811');
+	await (await fieldOf(saw.page, WIDTH)).fill('811');
+	await expect(await fieldOf(desk.page, WIDTH)).toHaveValue('811');
 	await expect(desk.page.getByText('Another device or window changed: boxes')).toBeVisible();
-	await field(desk.page, 'name').fill('Camper of both');
-	await expect(field(saw.page, 'name')).toHaveValue('Camper of both');
+	await (await fieldOf(desk.page, 'name')).fill('Camper of both');
+	await expect(await fieldOf(saw.page, 'name')).toHaveValue('Camper of both');
 
 	// Hours without the server: both go on, and are told; on its return both have both.
 	await server.stop();
 	for (const { page } of [desk, saw]) {
 		await expect(page.getByText('Away from the shop since')).toBeVisible();
 	}
-	await field(desk.page, 'name').fill('Typed while away');
-	await field(saw.page, WIDTH).fill('822');
+	await (await fieldOf(desk.page, 'name')).fill('Typed while away');
+	await (await fieldOf(saw.page, WIDTH)).fill('822');
 	await server.start();
-	await expect(field(desk.page, WIDTH)).toHaveValue('822');
-	await expect(field(saw.page, 'name')).toHaveValue('Typed while away');
+	await expect(await fieldOf(desk.page, WIDTH)).toHaveValue('822');
+	await expect(await fieldOf(saw.page, 'name')).toHaveValue('Typed while away');
 
 	// Who may look sees all, and can change nothing.
 	const look = await joins(browser, await linkFor(desk.page, 'Customer', 'look only'), 'Phone');
 	await look.page.getByRole('button', { name: 'Open Typed while away' }).click();
 	await arrived(look.page, 'build');
-	await expect(field(look.page, WIDTH)).toHaveValue('822');
-	await expect(field(look.page, WIDTH)).not.toBeEditable();
+	await expect(await fieldOf(look.page, WIDTH)).toHaveValue('822');
+	await expect(await fieldOf(look.page, WIDTH)).not.toBeEditable();
 
 	// A link that is withdrawn: out at once, what is there stays there.
 	const line = desk.page.getByRole('listitem').filter({ hasText: 'Saw' });
 	await line.getByRole('button', { name: 'Withdraw' }).click();
 	await line.getByRole('button', { name: 'Withdraw it' }).click();
 	await expect(saw.page.getByText('was withdrawn')).toBeVisible();
-	await expect(field(saw.page, WIDTH)).toHaveValue('822');
+	await expect(await fieldOf(saw.page, WIDTH)).toHaveValue('822');
 
 	// Nobody asked anybody else, and nothing had to be refused.
 	const own = new URL(desk.page.url()).host;
@@ -131,7 +131,7 @@ test('one shop on two devices, from edit to edit, the server away in between', a
 test('without a shop nobody is asked for one, and nothing of it is fetched', async ({ page }) => {
 	const { asked } = watched(page);
 	await open(page);
-	await field(page, 'name').fill('Mine alone');
+	await (await fieldOf(page, 'name')).fill('Mine alone');
 	await expect(page.getByText('kept in this browser')).toBeVisible();
 	await goTo(page, 'Jobs');
 	await goToCard(page);

@@ -326,13 +326,6 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Cabinet', value: turned(LISTS[0]?.shop?.saws) },
 		counts: { value: turned(LISTS[0]?.shop?.saws), given: (f) => ofShop(f, (s) => delete s.saw) },
 	},
-	'shop.saws[].name': {
-		idle: { job: 'Cabinet', value: 'else' },
-		counts: {
-			value: 'else',
-			given: (f) => ofShop(f, (s) => s.saws?.forEach((saw) => (saw.kerf = 20))),
-		},
-	},
 	'shop.saws[].packet': {
 		idle: { job: 'Cabinet', value: 0.01 },
 		counts: { value: null, given: (f) => f.parts?.forEach((p) => (p.count = 60)), on: 'paper' },

@@ -109,7 +109,6 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'shop.ruler.fraction': 'only inches have fractions',
 	'shop.saw': 'the first saw is the one that was named',
 	'shop.saws': 'the order of saws not in use',
-	'shop.saws[].name': 'a saw is named only where something is wrong with it',
 	'shop.saws[].packet': 'no two sheets are alike',
 	'shop.saws[].tiltLimit': 'no bevel is steeper',
 	'stock.cloths': 'a cloth that nothing is made of',

@@ -58,6 +58,10 @@ it.each(RULERS)('one kind of record, and each figure alone in its cell: %j', asy
 			// What begins as a figure is one, with the decimal sign of the job.
 			const free = ['what', 'code', 'for', 'board', 'name', 'mark', 'frees', 'bought by'];
 			record.forEach((cell, i) => {
+				if (head?.[i] === 'price of' && cell !== '') {
+					expect(cell).toMatch(/^\d{4}-\d{2}-\d{2}$/);
+					return;
+				}
 				if (free.includes(head?.[i] ?? '') || !/^[-\d]/.test(cell)) return;
 				expect(cell).toMatch(ruler.decimal === ',' ? /^\d+(,\d+)?$/ : /^\d+(\.\d+)?$/);
 			});

@@ -88,7 +88,6 @@ export class Holding {
 	/** Nothing is in hand any more: another job, another thing. */
 	drop(): void {
 		this.field = this.path = this.#near = null;
-		this.part = null;
 	}
 
 	#now(all: readonly Path[]): Pick<InHand, 'was' | 'before'> {
