@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { ServerProcess } from '../../src/setup/trust/kills/server-process';
 import { arrived, fieldOf, goTo, goToCard, open, planned } from './screen';
 
-const WIDTH = 'boxes/0/shape/width';
+const HEIGHT = 'boxes/0/shape/height';
 
 /** A shop's server on the built app, that can be killed and started again. */
 class Server {
@@ -85,8 +85,8 @@ test('one shop on two devices, from edit to edit, the server away in between', a
 	await saw.page.getByRole('button', { name: 'Open Camper of the shop' }).click();
 	await arrived(saw.page, 'build');
 	await planned(saw.page);
-	await (await fieldOf(saw.page, WIDTH)).fill('811');
-	await expect(await fieldOf(desk.page, WIDTH)).toHaveValue('811');
+	await (await fieldOf(saw.page, HEIGHT)).fill('811');
+	await expect(await fieldOf(desk.page, HEIGHT)).toHaveValue('811');
 	await expect(desk.page.getByText('Another device or window changed: boxes')).toBeVisible();
 	await (await fieldOf(desk.page, 'name')).fill('Camper of both');
 	await expect(await fieldOf(saw.page, 'name')).toHaveValue('Camper of both');
@@ -97,24 +97,24 @@ test('one shop on two devices, from edit to edit, the server away in between', a
 		await expect(page.getByText('Away from the shop since')).toBeVisible();
 	}
 	await (await fieldOf(desk.page, 'name')).fill('Typed while away');
-	await (await fieldOf(saw.page, WIDTH)).fill('822');
+	await (await fieldOf(saw.page, HEIGHT)).fill('822');
 	await server.start();
-	await expect(await fieldOf(desk.page, WIDTH)).toHaveValue('822');
+	await expect(await fieldOf(desk.page, HEIGHT)).toHaveValue('822');
 	await expect(await fieldOf(saw.page, 'name')).toHaveValue('Typed while away');
 
 	// Who may look sees all, and can change nothing.
 	const look = await joins(browser, await linkFor(desk.page, 'Customer', 'look only'), 'Phone');
 	await look.page.getByRole('button', { name: 'Open Typed while away' }).click();
 	await arrived(look.page, 'build');
-	await expect(await fieldOf(look.page, WIDTH)).toHaveValue('822');
-	await expect(await fieldOf(look.page, WIDTH)).not.toBeEditable();
+	await expect(await fieldOf(look.page, HEIGHT)).toHaveValue('822');
+	await expect(await fieldOf(look.page, HEIGHT)).not.toBeEditable();
 
 	// A link that is withdrawn: out at once, what is there stays there.
 	const line = desk.page.getByRole('listitem').filter({ hasText: 'Saw' });
 	await line.getByRole('button', { name: 'Withdraw' }).click();
 	await line.getByRole('button', { name: 'Withdraw it' }).click();
 	await expect(saw.page.getByText('was withdrawn')).toBeVisible();
-	await expect(await fieldOf(saw.page, WIDTH)).toHaveValue('822');
+	await expect(await fieldOf(saw.page, HEIGHT)).toHaveValue('822');
 
 	// Nobody asked anybody else, and nothing had to be refused.
 	const own = new URL(desk.page.url()).host;
@@ -140,7 +140,7 @@ test('without a shop nobody is asked for one, and nothing of it is fetched', asy
 	) as Record<string, { file: string }>;
 	const chunk = (source: string): string =>
 		Object.entries(manifest).find(([key]) => key.endsWith(source))?.[1].file ?? 'none';
-	const ofShop = ['state/sharing/begin.ts', 'sharing/join-shop.ts', 'sharing/link-words.ts'];
+	const ofShop = ['state/sharing/begin.ts', 'sharing/join-shop.ts'];
 	expect(ofShop.map(chunk)).not.toContain('none');
 	expect(asked.filter((url) => ofShop.some((one) => url.endsWith(chunk(one))))).toEqual([]);
 	expect(asked.filter((url) => /^ws|\/documents/.test(url))).toEqual([]);
