@@ -53,9 +53,11 @@ export async function arrived(page: Page, place: string): Promise<void> {
 	if (place === 'build') await forms(page);
 }
 
-/** The form of the group that stands open is fetched after the drawing. */
+/** A box or a panel is fetched after its card, the form of the group that stands open after it. */
 async function forms(page: Page): Promise<void> {
-	if ((await page.locator('[data-group]').count()) === 0) return;
+	const cards = page.getByRole('navigation', { name: 'Things of the job' });
+	const made = ['boxes', 'panels'].map((list) => `a[aria-current][href*="/${list}/"]`).join();
+	if ((await cards.locator(made).count()) === 0) return;
 	await expect(page.locator('[data-group][open] [data-at]').first()).toBeAttached();
 }
 
