@@ -2,7 +2,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { field, goTo, goToCard, heading, open, planned, fieldOf } from './screen';
 
 const HEIGHT = 'boxes/0/shape/height';
-const WIDTH = 'boxes/0/shape/width';
+const DEPTH = 'boxes/0/shape/lean/bottom';
 const kept = (page: Page) => expect(page.getByText('kept in this browser')).toBeVisible();
 const heard = (page: Page, what: string) =>
 	expect(page.getByText(`Another window changed: ${what}.`)).toBeVisible();
@@ -18,20 +18,20 @@ test('one job in two windows: both edits are kept, and undo takes back its own',
 	await open(other);
 	await expect(await fieldOf(other, HEIGHT)).toHaveValue('362');
 	await expect(page.getByText('Another window changed')).toHaveCount(0); // looking is no change
-	await (await fieldOf(other, WIDTH)).fill('801');
+	await (await fieldOf(other, DEPTH)).fill('352');
 	await heard(page, 'boxes');
-	await expect(await fieldOf(page, WIDTH)).toHaveValue('801');
+	await expect(await fieldOf(page, DEPTH)).toHaveValue('352');
 	await expect(await fieldOf(page, HEIGHT)).toHaveValue('362');
 	await (await fieldOf(page, HEIGHT)).fill('350');
 	await heard(other, 'boxes');
 	await expect(await fieldOf(other, HEIGHT)).toHaveValue('350');
-	await page.keyboard.press('Control+z'); // its own heights, not the other window's width
+	await page.keyboard.press('Control+z'); // its own heights, not the other window's depth
 	await expect(await fieldOf(page, HEIGHT)).not.toHaveValue('350');
-	await expect(await fieldOf(page, WIDTH)).toHaveValue('801');
+	await expect(await fieldOf(page, DEPTH)).toHaveValue('352');
 	await kept(page);
 	await page.reload();
 	await planned(page);
-	await expect(await fieldOf(page, WIDTH)).toHaveValue('801');
+	await expect(await fieldOf(page, DEPTH)).toHaveValue('352');
 	await expect(page.getByRole('button', { name: /^Redo/ })).toBeEnabled(); // after a reload too
 	await page.keyboard.press('Control+y');
 	await expect(await fieldOf(page, HEIGHT)).toHaveValue('350');
