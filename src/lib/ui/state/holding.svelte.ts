@@ -66,7 +66,9 @@ export class Holding {
 		return field !== null && field.all.some((p, i) => valueAt(this.#desk.file, p) !== field.was[i]);
 	}
 
-	/** What the field at this place held when it was taken up; undefined while another is in hand. */
+	/**
+	 * What the field at this place held when it was taken up; undefined while another is in hand.
+	 */
 	typedOver(path: Path): unknown {
 		return this.key === pathKey(path) ? this.field?.was[0] : undefined;
 	}
