@@ -3,6 +3,13 @@ import sample from '../../shared/jobs/camper-bench.json';
 import type { JobFile } from '../../src/lib/job/job';
 import { plan, type Plan } from '../../src/lib/plan';
 import { boxComesOff, panelComesOff } from '../../src/lib/print/handover/comes-off';
+import { letteredPanel } from '../../src/lib/print/handover/picture';
+import type { TextMark } from '../../src/lib/print/drawing/drawing';
+import type { Bounds } from '../../src/lib/print/drawing/bounds';
+import { overlap, textBox } from '../../src/lib/print/drawing/text-box';
+import { pictureView } from '../../src/lib/print/panel/picture';
+import { bounds, type Outline } from '../../src/lib/geometry';
+import { toMm } from '../../src/lib/measure';
 import { handoverPack, shopCardPack } from '../../src/lib/print/pack';
 import { panelMass } from '../../src/lib/print/wording/box/hold-text';
 import { wordsOn } from './words-on';
@@ -33,6 +40,30 @@ describe('what comes off', () => {
 			mass: '5.7 kg with its devices',
 			persons: 1,
 		});
+	});
+
+	it('names devices within the board, in their outline or clear of it', async () => {
+		const board = (await made()).panels.find((p) => p.id === 'amp-board')!;
+		const { view } = pictureView(board.detail!);
+		const onPaper = (outline: Outline) => {
+			const { x, y, length, width } = bounds(outline);
+			const [left, low] = [view.x + toMm(x) * view.scale, view.y - toMm(y) * view.scale];
+			const size = { width: toMm(length) * view.scale, height: toMm(width) * view.scale };
+			return { x: left, y: low - size.height, ...size };
+		};
+		const inside = (a: Bounds, b: Bounds): boolean =>
+			a.x >= b.x &&
+			a.x + a.width <= b.x + b.width &&
+			a.y >= b.y &&
+			a.y + a.height <= b.y + b.height;
+		const { marks } = letteredPanel(board, board.detail!);
+		expect(board.detail!.devices.map((d) => d.name)).toEqual(['Amplifier', 'Fuse holder']);
+		for (const { name, body } of board.detail!.devices) {
+			const box = textBox(marks.find((m) => m.kind === 'text' && m.text === name) as TextMark);
+			expect(inside(box, onPaper(board.detail!.fit.finished)), name).toBe(true);
+			const own = onPaper(body);
+			expect(inside(box, own) || !overlap(box, own), name).toBe(true);
+		}
 	});
 
 	it('takes two from 23 kg on, boxes and panels alike', async () => {

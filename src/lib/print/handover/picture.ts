@@ -1,9 +1,12 @@
 import type { PanelDetail, PanelPlan } from '../../design';
 import { bounds, type Outline } from '../../geometry';
-import { toMm } from '../../measure';
-import type { Drawing, Mark } from '../drawing';
+import { mm, toMm } from '../../measure';
+import { type Drawing, type Mark, textWidth } from '../drawing';
 import { panelPicture, pictureView } from '../panel';
 import { letterOf } from './comes-off';
+
+/** Letters of a device's name, mm. */
+const NAME = 2.8;
 
 /** The panel as it is seen, each cover and fold with its letter, each device by its name. */
 export function letteredPanel({ name }: Pick<PanelPlan, 'name'>, d: PanelDetail): Drawing {
@@ -18,12 +21,22 @@ export function letteredPanel({ name }: Pick<PanelPlan, 'name'>, d: PanelDetail)
 		const { x, y, length, width } = bounds(outline);
 		return at(x + length / 2, y + width / 2, text, size);
 	};
+	/** A name wider than its device stands under it, as near its middle as the panel allows. */
+	const named = ({ body, name: text }: PanelDetail['devices'][number]): Mark => {
+		const own = bounds(body);
+		const half = textWidth(text, NAME) / 2 / view.scale;
+		if (2 * half < toMm(own.length)) return middle(body, text, NAME);
+		const board = bounds(d.fit.finished);
+		const [least, most] = [toMm(board.x) + half, toMm(board.x + board.length) - half];
+		const x = Math.max(least, Math.min(toMm(own.x + own.length / 2), most));
+		return at(mm(x), own.y - mm(NAME / view.scale), text, NAME);
+	};
 	const marks = [
 		...d.covers.map((c, i) => middle(c.finished, letterOf(i), 6)),
 		...d.hinges.map((h, i) =>
 			at((h.from.x + h.to.x) / 2, (h.from.y + h.to.y) / 2, letterOf(d.covers.length + i), 6),
 		),
-		...d.devices.map((device) => middle(device.body, device.name, 2.8)),
+		...d.devices.map((device) => named(device)),
 	];
 	return { ...picture, marks: [...picture.marks, ...marks] };
 }
