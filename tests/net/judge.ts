@@ -22,7 +22,8 @@ interface Seen {
 	readonly plan: Plan;
 	readonly figures: string;
 	readonly said: ReadonlySet<string>;
-	readonly printed: () => string;
+	/** The papers, each made when it is asked for; the short ones first. */
+	readonly papers: readonly (() => string)[];
 }
 
 export interface Verdict {
@@ -39,23 +40,32 @@ export async function seen(file: unknown): Promise<Seen> {
 	const boards = made.boards.map((b) => ({ ...b, problem: { ...b.problem, ruler: null } }));
 	const figures = JSON.stringify({ ...made, boards, job: null, search: null, problems: null });
 	const said = new Set(made.problems.map((p) => `${p.path.join('/')} ${p.what} ${p.fix}`));
-	let pages: string | null = null;
-	return { plan: made, figures, said, printed: () => (pages ??= printedOf(made)) };
+	return { plan: made, figures, said, papers: papersOf(made) };
 }
 
-function printedOf(made: Plan): string {
-	const files = [...plainFiles('order', made), ...plainFiles('cutting-list', made)];
-	const packs = [
-		printPack,
-		templatePages,
-		quotePack,
-		costPack,
-		counterPack,
-		handoverPack,
-		shopCardPack,
-	].map((pack) => pack(made));
-	return JSON.stringify([packs, labelPages(made), files]);
+const PACKS = [
+	quotePack,
+	costPack,
+	counterPack,
+	shopCardPack,
+	handoverPack,
+	templatePages,
+	printPack,
+] as const;
+
+function papersOf(made: Plan): readonly (() => string)[] {
+	const files = () => [...plainFiles('order', made), ...plainFiles('cutting-list', made)];
+	return [files, labelPages, ...PACKS].map((paper) => once(() => JSON.stringify(paper(made))));
 }
+
+function once(make: () => string): () => string {
+	let known: string | null = null;
+	return () => (known ??= make());
+}
+
+/** Whether anything is printed otherwise; no more is printed than has to be to tell. */
+export const printsOtherwise = (a: Seen, b: Seen): boolean =>
+	a.papers.some((paper, i) => paper() !== b.papers[i]!());
 
 const known = new Map<JobFile, Promise<Seen>>();
 export const baseSeen = (base: JobFile): Promise<Seen> => {

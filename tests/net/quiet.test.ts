@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { valueAt } from '../../src/lib/job/problems/value-at';
 import { allJobs } from './bases';
 import { changesOf, type Change } from './changes';
-import { baseSeen, judge } from './judge';
+import { baseSeen, judge, printsOtherwise } from './judge';
 import { IDLE, LIMITS, WORDS } from './quiet';
 import { CASES, type Case, type Counts, type Idle } from './quiet-cases';
 
@@ -36,7 +36,7 @@ async function showsOn(change: Change): Promise<'plan' | 'paper' | 'job' | 'nowh
 	expect(refused, `${change.field}: the value is no good`).toEqual([]);
 	if (outcome !== 'silent') return 'plan';
 	const before = await baseSeen(change.base);
-	if (seen.printed() !== before.printed()) return 'paper';
+	if (printsOtherwise(before, seen)) return 'paper';
 	const kept = [before, seen].map(({ plan }) => JSON.stringify(valueAt(plan.job, change.path)));
 	return kept[0] === kept[1] ? 'nowhere' : 'job';
 }
