@@ -328,7 +328,7 @@ export const CASES: Readonly<Record<string, Case>> = {
 	},
 	'shop.saws[].packet': {
 		idle: { job: 'Cabinet', value: 0.01 },
-		counts: { value: null, given: (f) => f.parts?.forEach((p) => (p.count = 60)), on: 'paper' },
+		counts: { value: null, given: (f) => f.parts?.forEach((p) => (p.count = 24)), on: 'paper' },
 	},
 	'shop.saws[].tiltLimit': {
 		idle: { job: 'Cabinet', value: 0 },
