@@ -8,8 +8,11 @@ export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped
       the whole plan; without a job, the built-in sample. Writes the print pack and all lists to DIR
       (out when none is given); --json prints the plan to standard output instead.
       --machine: also every part, blank, routed sheet and roll as DXF and SVG, in DIR/machine.
-  kerf-and-nap nest [problem.json] [--seed N] [--effort N] [--seconds N] [--lines]
+  kerf-and-nap nest [problem.json] [--seed N] [--effort N] [--seconds N]
+                    [--workers N] [--lines]
       only the layout of a plain problem, from a file or standard input; the answer is JSON.
+      --workers: so many processes beside each other, each with a seed, and the effort or the
+      seconds, of its own; with outlines each goes on from the best layout found by any.
       --lines: one problem a line in, one answer a line out, in the same order.
   kerf-and-nap check [job.json]
       problems and notes only.

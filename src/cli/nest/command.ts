@@ -5,7 +5,12 @@ import { readStdin, readText } from '../input';
 import { answerNest, type EffortLimit } from './effort';
 import { readNest } from './problem';
 import { parse, seconds, wholeNumber } from '../options';
+import { nestTogether, ownProcess } from './together';
+import { Usage } from '../usage';
 import { problemJson, problemText } from '../print-problems';
+
+/** More processes than this a machine for one person has no cores for. */
+const MOST_WORKERS = 64;
 
 /** `nest`: a plain problem in, its layout out. Returns the exit code. */
 export async function nestCommand(args: readonly string[]): Promise<number> {
@@ -14,6 +19,7 @@ export async function nestCommand(args: readonly string[]): Promise<number> {
 		seconds: { type: 'string' },
 		seed: { type: 'string' },
 		lines: { type: 'boolean' },
+		workers: { type: 'string' },
 	});
 	const patience: EffortLimit = {
 		seed: wholeNumber(values, 'seed', 0xffffffff) ?? 1,
@@ -21,8 +27,12 @@ export async function nestCommand(args: readonly string[]): Promise<number> {
 		seconds: seconds(values),
 	};
 	const from = file === '-' ? undefined : file;
+	const workers = wholeNumber(values, 'workers', MOST_WORKERS) ?? 1;
+	if (values['lines'] && workers > 1)
+		throw new Usage('--workers is for one problem: leave out --lines.');
 	if (values['lines']) return everyLine(from, patience);
-	const answer = solve(from === undefined ? await readStdin() : readText(from), patience);
+	const text = from === undefined ? await readStdin() : readText(from);
+	const answer = workers > 1 ? await solveTogether(text, patience, workers) : solve(text, patience);
 	if ('problems' in answer) {
 		process.stderr.write(answer.problems.map(problemText).join(''));
 		return 1;
@@ -39,6 +49,23 @@ function solve(text: string, patience: EffortLimit): Solved {
 	const nest = readNest(read.file);
 	if ('problems' in nest) return nest;
 	const answer = answerNest(nest.nest, patience);
+	const noted = read.twice.map(problemJson);
+	return { answer: noted.length > 0 ? { ...answer, problems: noted } : answer };
+}
+
+/** A faulty problem is refused here, before any process is started. */
+async function solveTogether(
+	text: string,
+	patience: EffortLimit,
+	workers: number,
+): Promise<Solved> {
+	const read = parseText(text);
+	if ('problems' in read) return read;
+	const nest = readNest(read.file);
+	if ('problems' in nest) return nest;
+	const problem = read.file as Readonly<Record<string, unknown>>;
+	const answer = await nestTogether(ownProcess, workers, problem, patience);
+	if (answer === null) throw new Error('none of the workers came to an answer');
 	const noted = read.twice.map(problemJson);
 	return { answer: noted.length > 0 ? { ...answer, problems: noted } : answer };
 }

@@ -24,7 +24,7 @@ export interface EffortLimit {
  * Units of work when nothing is asked for: about a second on a hard problem, two with outlines; a
  * proven answer stops at once.
  */
-const EFFORT = 100_000;
+export const USUAL_EFFORT = 100_000;
 /**
  * Budget a second under the clock: about what a machine of today does, so that the last share of a
  * search, for offcuts and settings, is reached.
@@ -87,7 +87,7 @@ function within<A extends { readonly proven: boolean; readonly effort: number }>
 	{ seconds, seed, effort: asked, pace }: EffortLimit & { readonly pace: Pace },
 	spent: () => number,
 ): A {
-	if (seconds === null) return drive(search({ seed, effort: asked ?? EFFORT }), () => false);
+	if (seconds === null) return drive(search({ seed, effort: asked ?? USUAL_EFFORT }), () => false);
 	const over = () => spent() >= seconds;
 	const most = asked ?? Infinity;
 	let best = drive(search({ seed, effort: Math.min(most, pace(0)) }), over);

@@ -1,5 +1,13 @@
 import { guard, problemsOf, type Path, type Problem, type z } from '../../lib/job';
-import type { RollProblem, RouterProblem, SawProblem } from '../../lib/nest';
+import { ticks } from '../../lib/measure';
+import {
+	auditRoll,
+	type Placed,
+	type RollProblem,
+	type RollSpot,
+	type RouterProblem,
+	type SawProblem,
+} from '../../lib/nest';
 import { shapeOf } from './outline';
 import { rollSchema, sheetsSchema, type RollFile, type SheetsFile } from './schema';
 
@@ -72,8 +80,29 @@ function rollProblem(read: RollFile, problems: Problem[]): NestProblem {
 		return shape && count > 0 ? [{ id, count, turns, ...shape }] : [];
 	});
 	const by = pieces.some((p) => p.outline) ? 'outline' : 'rectangle';
-	const { width, gap, limit, repeat } = read;
-	return { kind: 'roll', problem: { width, gap, pieces, limit, repeat, by } };
+	const { width, gap, limit, repeat, start } = read;
+	const problem = { width, gap, pieces, limit, repeat, by } as const;
+	if (start === undefined) return { kind: 'roll', problem };
+	problems.push(...faultsOfStart(problem, start));
+	return { kind: 'roll', problem: { ...problem, start } };
+}
+
+/** What is wrong with a layout to go on from. */
+function faultsOfStart(problem: RollProblem, start: readonly RollSpot[]): Problem[] {
+	const next = new Map<string, number>();
+	const placed = start.map((spot): Placed => {
+		const copy = next.get(spot.id) ?? 0;
+		next.set(spot.id, copy + 1);
+		const piece = problem.pieces.find(({ id }) => id === spot.id);
+		const [length, width] = [piece?.length ?? ticks(0), piece?.width ?? ticks(0)];
+		const across = spot.turn === 90 || spot.turn === 270;
+		return { ...spot, copy, ...(across ? { length: width, width: length } : { length, width }) };
+	});
+	const length = ticks(Math.max(0, ...placed.map((p) => p.x + p.length)));
+	const figures = { length, unplaced: [], bound: ticks(0), proven: false, effort: 0 };
+	return auditRoll(problem, { placed, ...figures }).map(({ what }) =>
+		stop(['start'], what, 'Give a layout that can be cut, with all pieces in it, or leave it out.'),
+	);
 }
 
 /** Copies of all pieces together: more are laid in minutes, not in seconds. */

@@ -61,6 +61,13 @@ const blank = z.strictObject({
 	outline: outline.optional(),
 });
 
+const spot = z.strictObject({
+	id: mark,
+	x: distance,
+	y: distance,
+	turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]).default(0),
+});
+
 export const rollSchema = z.strictObject({
 	nest: z.literal('roll'),
 	width: size,
@@ -70,6 +77,8 @@ export const rollSchema = z.strictObject({
 	/** Pieces start on whole repeats of the pattern. */
 	repeat: distance.prefault(0),
 	pieces: z.array(blank).max(5000),
+	/** Where every blank lies in a layout to go on from, for outlines. */
+	start: z.array(spot).max(5000).optional(),
 });
 
 export type SheetsFile = z.output<typeof sheetsSchema>;

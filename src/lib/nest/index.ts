@@ -16,6 +16,7 @@ export type {
 	RollAnswer,
 	RollPiece,
 	RollProblem,
+	RollSpot,
 	RouterProblem,
 	SawProblem,
 	Search,

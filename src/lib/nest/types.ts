@@ -165,7 +165,14 @@ export interface RollProblem {
 	readonly drop?: { readonly across: Length };
 	/** Lay outlines as they are, or their rectangles. */
 	readonly by: 'rectangle' | 'outline';
+	/**
+	 * A layout of all blanks to go on from, which passes the audit: the answer is never longer.
+	 */
+	readonly start?: readonly RollSpot[];
 }
+
+/** Where one blank lies: the corner of its rectangle as turned. */
+export type RollSpot = Pick<Placed, 'id' | 'x' | 'y' | 'turn'>;
 
 export interface RollAnswer {
 	readonly length: Length; // used

@@ -3,12 +3,13 @@ import {
 	GapCheck,
 	searchFree,
 	type FreeKind,
+	type FreeSpot,
 	type FreeState,
 	type LaidPiece,
 	readyShapes,
 } from '../shapes';
 import { readyRoll, type Unplaced } from './kinds';
-import type { Budget, Placed, RollAnswer, RollProblem } from '../types';
+import type { Budget, Placed, RollAnswer, RollProblem, RollSpot } from '../types';
 
 interface Answered {
 	readonly best: RollAnswer;
@@ -30,7 +31,8 @@ export function* layOutlines(
 	const kinds = readyShapes(pieces, problem.gap);
 	const bound = areaBound(problem, kinds);
 	const strip = { width: problem.width, limit: problem.limit ?? Infinity, gap: problem.gap };
-	const search = searchFree(kinds, strip, bound, budget);
+	const from = problem.start ? spotsOf(kinds, problem.start) : null;
+	const search = searchFree(kinds, strip, bound, from ? { ...budget, start: from } : budget);
 	const start = { ...byRectangle, ...claim(byRectangle, bound) };
 	const check = new GapCheck(pieces, problem.gap);
 	let best = start;
@@ -46,6 +48,16 @@ export function* layOutlines(
 		if (step.done === true) return { ...best, effort };
 		yield { best: { ...best, effort }, effort };
 	}
+}
+
+/** Null when a blank of the layout is not among the kinds, or cannot lie so. */
+function spotsOf(kinds: readonly FreeKind[], start: readonly RollSpot[]): FreeSpot[] | null {
+	const spots = start.flatMap(({ id, x, y, turn }): FreeSpot[] => {
+		const kind = kinds.findIndex((one) => one.id === id);
+		const shape = kinds[kind]?.shapes.find((one) => one.turn === turn);
+		return shape ? [{ kind, shape, x, y }] : [];
+	});
+	return spots.length === kinds.reduce((sum, kind) => sum + kind.count, 0) ? spots : null;
 }
 
 function laidOf(spots: FreeState['spots']): LaidPiece[] {

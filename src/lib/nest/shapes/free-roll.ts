@@ -1,10 +1,10 @@
 import { explore, MOST_STEP } from './explore';
 import { firstLayouts } from './first-layouts';
-import type { Strip } from './free-columns';
+import type { FreeSpot, Strip } from './free-columns';
 import type { FreeKind } from './free-shape';
 import { press } from './press';
 import { Separation } from './separate';
-import { lyingOf, StripSearch, type FreeState } from './strip-search';
+import { endOf, lyingOf, StripSearch, type FreeState } from './strip-search';
 import type { Budget } from '../types';
 
 /** Shares of the budget for shrinking: at first, and between each two presses after that. */
@@ -24,20 +24,22 @@ export interface GappedStrip extends Strip {
 
 /**
  * Shortest layout of outlines on a strip: first layouts by columns in several orders, then the
- * strip is shortened a little at a time and what sticks out or overlaps is pushed apart again.
+ * strip is shortened a little at a time and what sticks out or overlaps is pushed apart again. With
+ * a layout of all pieces to go on from there are no first ones.
  */
 export function* searchFree(
 	kinds: readonly FreeKind[],
 	{ gap, ...strip }: GappedStrip,
 	bound: number,
-	budget: Budget,
+	{ start, ...budget }: Budget & { readonly start?: readonly FreeSpot[] },
 ): Generator<FreeState, FreeState, void> {
 	const search = new StripSearch(kinds, strip, bound, budget, gap);
-	yield* firstLayouts(search);
+	if (start) search.best = { spots: start, left: [], length: endOf(start) };
+	else yield* firstLayouts(search);
 	const { spots, left } = search.best;
 	if (left.length === 0 && spots.length > 1 && spots.length <= MOST_SEPARATED) {
 		const separation = new Separation(search.openLayout());
-		yield* explore(search, separation, { share: FIRST_SHARE });
+		if (!start) yield* explore(search, separation, { share: FIRST_SHARE });
 		yield* press(search, separation);
 		for (let n = 0; !search.isOver(1); n++) {
 			separation.layout.set(lyingOf(search.best.spots));

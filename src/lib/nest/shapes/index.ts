@@ -1,5 +1,5 @@
 export { columnOf, firstOrders } from './first-layouts';
-export { fillColumns, SpanTables, type Strip } from './free-columns';
+export { fillColumns, type FreeSpot, SpanTables, type Strip } from './free-columns';
 export { searchFree } from './free-roll';
 export { type FreeKind, type FreePiece, type FreeShape, readyShapes } from './free-shape';
 export { GapCheck, type LaidPiece } from './gap-check';
