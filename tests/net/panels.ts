@@ -230,6 +230,32 @@ const SHAPES: Readonly<Record<string, PanelFile['opening']>> = {
 		],
 		known: { of: 'edge', edge: 1, is: 350 },
 	},
+	'marks through a lens': {
+		kind: 'traced',
+		paper: 'a4',
+		lying: 'upright',
+		sheet: [
+			{ x: 1000, y: 1000 },
+			{ x: 3100, y: 1000 },
+			{ x: 3100, y: 3970 },
+			{ x: 1000, y: 3970 },
+		],
+		along: [
+			{ x: 2050, y: 995 },
+			{ x: 3105, y: 2500 },
+			{ x: 2050, y: 3976 },
+			{ x: 994, y: 2500 },
+		],
+		frame: { width: 4800, height: 5200 },
+		points: [
+			{ x: 500, y: 500 },
+			{ x: 2200, y: 515, lies: 'side' },
+			{ x: 4000, y: 500, cut: { radius: 20 } },
+			{ x: 4000, y: 4500 },
+			{ x: 2250, y: 4600, lies: 'curve' },
+			{ x: 500, y: 4500 },
+		],
+	},
 };
 
 const patterned = panelJob(

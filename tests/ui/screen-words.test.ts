@@ -4,7 +4,7 @@ import { fileName } from '../../src/lib/ui/files';
 import { fromText } from '../../src/lib/ui/jobs/open-file';
 import { byWeight, pageOf, placeOf } from '../../src/lib/ui/shell/where';
 import { showPull } from '../../src/lib/ui/shell/pull';
-import { marksOf, nextMark, squaredPicture, worth } from '../../src/lib/ui/trace/marks';
+import { marksOf, nextMark, readingOf, worth } from '../../src/lib/ui/trace/marks';
 
 const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
 
@@ -84,15 +84,15 @@ describe('a tracing', () => {
 
 	it('says what the squaring is worth, and when a picture cannot be trusted', () => {
 		const good = marksOf({ ...paper, points: [{ x: 0, y: 0 }] });
-		expect(worth(squaredPicture({ paper: 'a4' }, good)!, good, { ...MM, decimal: ',' })).toMatch(
+		expect(worth(readingOf({ paper: 'a4' }, good)!, good, { ...MM, decimal: ',' })).toMatch(
 			/up to \d+,\d mm/,
 		);
 		const crossed = marksOf({
 			sheet: [paper.sheet[0], paper.sheet[2], paper.sheet[1], paper.sheet[3]],
 		});
-		expect(worth(squaredPicture({}, crossed)!, crossed, MM)).toContain(
+		expect(worth(readingOf({}, crossed)!, crossed, MM)).toContain(
 			'do not make a sheet of paper',
 		);
-		expect(squaredPicture({}, marksOf({ sheet: paper.sheet.slice(0, 2) }))).toBeNull();
+		expect(readingOf({}, marksOf({ sheet: paper.sheet.slice(0, 2) }))).toBeNull();
 	});
 });

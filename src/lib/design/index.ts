@@ -37,7 +37,14 @@ export {
 } from './box';
 export type { BoxSkin, ClothEdge, ClothStep, Covering, SkinFace, Window } from './covering';
 export { designAll } from './design-all';
-export { photographedPaperOf, type Squared, squareUp } from './import';
+export {
+	findPaper,
+	type FoundPaper,
+	photographedPaperOf,
+	type PictureReading,
+	readPicture,
+	type Squared,
+} from './import';
 export { LOOSE } from './loose';
 export { type Need, UNIT } from './need';
 export {

@@ -1,4 +1,4 @@
-export { type Arc, bulgeOf, bulgeThrough, sweepForRise } from './arc';
+export { type Arc, arcOf, bulgeOf, bulgeThrough, sweepForRise } from './arc';
 export {
 	alongEdge,
 	arcOfEdge,

@@ -7,6 +7,17 @@ export const SAMPLES: readonly string[] = Object.keys(files)
 	.map((path) => path.replace(/^.*\/(.+)\.json$/, '$1'))
 	.sort();
 
+/** Pictures that samples were traced over. */
+const pictures: Readonly<Record<string, string>> = import.meta.glob('../../../shared/jobs/*.svg', {
+	import: 'default',
+	query: '?url',
+	eager: true,
+});
+
+/** Where a sample's picture of that name is found; null for any other name. */
+export const samplePicture = (name: string): string | null =>
+	pictures[`../../../shared/jobs/${name}`] ?? null;
+
 /** The one a newcomer finds open. */
 export const FIRST_SAMPLE = 'camper-bench';
 

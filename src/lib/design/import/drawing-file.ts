@@ -32,6 +32,10 @@ export function check(what: string, fix: string): Complaint {
 	return { kind: 'check', what, fix };
 }
 
+export function aside(what: string, fix: string): Complaint {
+	return { kind: 'note', what, fix };
+}
+
 export function stop(what: string, fix: string): Complaint {
 	return { kind: 'stop', what, fix };
 }

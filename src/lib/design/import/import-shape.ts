@@ -6,7 +6,7 @@ import { FINE_MM, type Fineness } from './drawing-file';
 import { finishShape, type Stated } from './finish';
 import { readPasted } from './pasted';
 import { readSvg } from './svg';
-import { tracedShape } from './traced';
+import { tracedShape } from './photo';
 
 export type Imported = Extract<OutlineShape, { kind: 'svg' | 'dxf' | 'pasted' | 'traced' }>;
 

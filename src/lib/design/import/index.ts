@@ -1,3 +1,9 @@
 export { importShape } from './import-shape';
-export { type Squared, squareUp } from './square-up';
-export { photographedPaperOf } from './traced';
+export {
+	findPaper,
+	type FoundPaper,
+	photographedPaperOf,
+	type PictureReading,
+	readPicture,
+	type Squared,
+} from './photo';

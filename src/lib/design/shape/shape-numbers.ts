@@ -1,4 +1,4 @@
-import { around, nth, type Ruler } from '../../measure';
+import { around, lastOf, nth, type Ruler } from '../../measure';
 import {
 	arcsAlong,
 	ellipse,
@@ -105,16 +105,18 @@ export function onGrid(corners: readonly Corner[]): Outline {
 }
 
 /**
- * A polygon with its corners rounded or cut off; refused when two cuts want the same stretch of an
- * edge.
+ * An outline with its corners rounded or cut off; refused when two cuts want the same stretch of an
+ * edge, or one a stretch of an arc.
  */
 export function cutCorners(
-	points: readonly Point[],
+	points: readonly Corner[],
 	cuts: readonly CornerShape[],
 	ruler: Ruler,
 ): Drawn | Undrawn {
 	const n = points.length;
 	const at = (i: number): Point => nth(points, (i + n) % n);
+	const curved = points.findIndex((p, i) => cuts[i] && (p.bulge || around(points, i - 1).bulge));
+	if (curved >= 0) return meetsCurve(curved);
 	const taken = points.map((p, i) => takenBy(cuts[i] ?? null, at(i - 1), p, at(i + 1)));
 	for (const [i, p] of points.entries()) {
 		const wanted = nth(taken, i) + nth(taken, (i + 1) % n);
@@ -125,7 +127,7 @@ export function cutCorners(
 	const sides: (number | null)[] = [];
 	for (const [i, p] of points.entries()) {
 		const made = cutCorner(cuts[i] ?? null, at(i - 1), p, at(i + 1));
-		outline.push(...made);
+		outline.push(...made.slice(0, -1), corner(lastOf(made), p.bulge));
 		sides.push(...(made.length === 2 ? [null, i + 1] : [i + 1]));
 	}
 	return upright(...used(outline, sides));
@@ -139,6 +141,12 @@ function used(
 	const keep = outline.map((c, i) => distance(c, around(outline, i + 1)) > 2);
 	return [outline.filter((_, i) => keep[i]), sides.filter((_, i) => keep[i])];
 }
+
+const meetsCurve = (i: number): Undrawn =>
+	refused(
+		`Corner ${i + 1} meets a curved side: only a corner between two straight sides is rounded or cut off.`,
+		'Leave the corner as it is, or mark its rounding as a curve.',
+	);
 
 function tooLarge(
 	i: number,

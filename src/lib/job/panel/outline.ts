@@ -101,6 +101,8 @@ const pixel = z.strictObject({
 	y: field(z.number().min(-1e6).max(1e6), { label: 'From the bottom' }),
 });
 
+const pixels = z.number().int().min(1).max(100_000);
+
 /** Clicked over a photograph of a cardboard template with a sheet of paper lying on it. */
 const traced = z.strictObject({
 	kind: z.literal('traced'),
@@ -129,12 +131,35 @@ const traced = z.strictObject({
 			help: 'top left, top right, bottom right, bottom left',
 		},
 	),
+	along: field(z.array(pixel).max(40).default([]), {
+		label: 'Along the edges of the paper',
+		help: 'Marks along the edges of the paper, from which the bending of the lens is found',
+	}),
+	frame: field(
+		z
+			.strictObject({
+				width: field(pixels, { label: 'Across' }),
+				height: field(pixels, { label: 'Down' }),
+			})
+			.nullable()
+			.default(null),
+		{ label: 'Size of the picture', help: 'In pixels; the lens bends about its middle' },
+	),
 	points: field(
 		z
-			.array(pixel.extend({ cut: field(cornerCut, { label: 'Corner' }) }))
+			.array(
+				pixel.extend({
+					lies: field(z.enum(['corner', 'side', 'curve']).default('corner'), {
+						label: 'Lies',
+						help: 'A corner, or somewhere on the side between two corners',
+						options: { corner: 'at a corner', side: 'on a straight side', curve: 'on a curve' },
+					}),
+					cut: field(cornerCut, { label: 'Corner' }),
+				}),
+			)
 			.min(3)
 			.max(2000),
-		{ label: 'Corners', help: 'The outline, corner by corner' },
+		{ label: 'Marks', help: 'Marks in order round the outline' },
 	),
 	known: field(known, {
 		label: 'Known length',

@@ -1,4 +1,4 @@
-import { squareUp, type Squared, photographedPaperOf } from '../../design';
+import { photographedPaperOf, type PictureReading, readPicture } from '../../design';
 import type { Point } from '../../geometry';
 import { mm, sayLeast, type Ruler } from '../../measure';
 import { valueAt } from '../../job';
@@ -9,10 +9,33 @@ export interface Marks {
 	/** Corners of the paper: up to four, top left first, clockwise. */
 	readonly sheet: readonly Point[];
 	readonly points: readonly Point[];
+	/** Along the edges of the paper. */
+	readonly along: readonly Point[];
 }
 
+/** The lists marks are kept in. */
+export type MarkList = keyof Marks;
+
+export const MARK_LISTS: readonly MarkList[] = ['sheet', 'along', 'points'];
+
 export function marksOf(shape: unknown): Marks {
-	return { sheet: points(shape, 'sheet'), points: points(shape, 'points') };
+	const [sheet, along, outline] = MARK_LISTS.map((key) => points(shape, key));
+	return { sheet: sheet ?? [], along: along ?? [], points: outline ?? [] };
+}
+
+/** What a mark of the outline may be. */
+export const LIES = [
+	{ value: 'corner', label: 'at a corner' },
+	{ value: 'side', label: 'on a straight side' },
+	{ value: 'curve', label: 'on a curve' },
+] as const;
+
+export type Lies = (typeof LIES)[number]['value'];
+
+/** What a mark is called. */
+export function markName(list: MarkList, i: number): string {
+	if (list === 'sheet') return `Paper, ${CORNERS[i] ?? i + 1}`;
+	return list === 'along' ? `Edge of the paper, ${i + 1}` : `Outline ${i + 1}`;
 }
 
 function points(shape: unknown, key: string): Point[] {
@@ -29,31 +52,58 @@ export function nextMark(marks: Marks): string {
 	const corner = CORNERS[marks.sheet.length];
 	if (corner) return `Click the ${corner} corner of the sheet of paper.`;
 	const left = 3 - marks.points.length;
-	if (left > 0) return `Click the corners of the outline in order; at least ${left} more.`;
-	return 'Click further corners, drag one, or nudge it with the arrow keys.';
+	if (left > 0) return `Click along the outline in order; at least ${left} more marks.`;
+	return 'Click further marks, drag one, or nudge it with the arrow keys.';
 }
 
-/** The picture squared up by its paper; null until the four corners are marked. */
-export function squaredPicture(shape: unknown, marks: Marks): Squared | null {
+/** The picture read by its paper; null until the four corners are marked. */
+export function readingOf(shape: unknown, marks: Marks): PictureReading | null {
 	const [a, b, c, d] = marks.sheet;
 	if (!a || !b || !c || !d) return null;
 	const paper = valueAt(shape, ['paper']) === 'letter' ? 'letter' : 'a4';
 	const lying = valueAt(shape, ['lying']) === 'across' ? 'across' : 'upright';
-	return squareUp([a, b, c, d], photographedPaperOf({ paper, lying }));
+	return readPicture({
+		corners: [a, b, c, d],
+		along: marks.along,
+		frame: pictureSize(shape),
+		paper: photographedPaperOf({ paper, lying }),
+	});
+}
+
+/** Size of the picture the marks were set on, pixels. */
+export function pictureSize(
+	shape: unknown,
+): { readonly width: number; readonly height: number } | null {
+	const [width, height] = [valueAt(shape, ['frame', 'width']), valueAt(shape, ['frame', 'height'])];
+	const known = typeof width === 'number' && typeof height === 'number' && width > 0 && height > 0;
+	return known ? { width, height } : null;
 }
 
 /** What the squaring is worth, in a sentence. */
-export function worth(found: Squared, marks: Marks, ruler: Ruler): string {
-	if (!found.ok) {
-		return found.why === 'corners'
+export function worth({ squared, lens }: PictureReading, marks: Marks, ruler: Ruler): string {
+	if (!squared.ok) {
+		return squared.why === 'corners'
 			? 'The four corners do not make a sheet of paper: mark them top left, top right, bottom right, bottom left.'
 			: 'The picture was taken too much from the side to be trusted: take it again from above.';
 	}
-	const error = Math.max(
-		...marks.sheet.map((p) => found.errorAt(p)),
-		...marks.points.map((p) => found.errorAt(p)),
-	);
-	return `Squared up. Expected error: up to ${ruler.unit === 'mm' ? tenths(error, ruler) : sayLeast(mm(error), ruler)}.`;
+	const error = Math.max(...[...marks.sheet, ...marks.points].map((p) => squared.errorAt(p)));
+	const said = ruler.unit === 'mm' ? tenths(error, ruler) : sayLeast(mm(error), ruler);
+	const bent = lens
+		? 'The bending of the lens is taken out.'
+		: 'The bending of the lens is not known: mark a point or two along each edge of the paper.';
+	return `Squared up. Expected error: up to ${said}. ${bent}`;
+}
+
+/** How many pixels round a mark the true place may lie; null where the picture tells nothing. */
+export function doubtAt({ squared }: PictureReading, p: Point): number | null {
+	if (!squared.ok) return null;
+	const [home, right, down] = [p, { x: p.x + 1, y: p.y }, { x: p.x, y: p.y + 1 }].map(squared.toMm);
+	if (!home || !right || !down) return null;
+	const a = { x: right.x - home.x, y: right.y - home.y };
+	const b = { x: down.x - home.x, y: down.y - home.y };
+	const perPixel = Math.sqrt(Math.abs(a.x * b.y - a.y * b.x));
+	const doubt = squared.errorAt(p) / perPixel;
+	return Number.isFinite(doubt) ? doubt : null;
 }
 
 /** Millimetres to a tenth, rather too many than too few. */

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { squareUp } from '../../../src/lib/design/import/square-up';
-import { drawShape } from '../../../src/lib/design/panel/fit/draw-shape';
-import { planPanel } from '../../../src/lib/design/panel/plan-panel';
-import { readJob } from '../../../src/lib/job/reading/read';
-import { outlineShape } from '../../../src/lib/job/panel/outline';
-import { OUTLINE_SEEN, PAPER_SEEN, picture, seen, TRUE_OUTLINE } from '../panel/picture';
-import { bounds } from '../../../src/lib/geometry/extent';
-import type { Point } from '../../../src/lib/geometry/outline';
+import { squareUp } from '../../../../src/lib/design/import/photo/square-up';
+import { drawShape } from '../../../../src/lib/design/panel/fit/draw-shape';
+import { planPanel } from '../../../../src/lib/design/panel/plan-panel';
+import { readJob } from '../../../../src/lib/job/reading/read';
+import { outlineShape } from '../../../../src/lib/job/panel/outline';
+import { OUTLINE_SEEN, PAPER_SEEN, picture, seen, TRUE_OUTLINE } from '../../panel/picture';
+import { bounds } from '../../../../src/lib/geometry/extent';
+import type { Point } from '../../../../src/lib/geometry/outline';
 
 const MM = { unit: 'mm', fraction: 32, decimal: '.' } as const;
 
@@ -82,8 +82,10 @@ describe('the traced sample', () => {
 		const { job, problems } = readJob(file);
 		expect(problems).toEqual([]);
 		const plan = planPanel(job.panels[0]!, job, ['panels', 0]);
-		expect(plan.problems).toHaveLength(1);
-		expect(plan.problems[0]!.what).toMatch(/expect the outline to be off by up to \d(\.\d)? mm/);
+		const [error, lens, ...more] = plan.problems;
+		expect(error!.what).toMatch(/expect the outline to be off by up to \d(\.\d)? mm/);
+		expect(lens).toMatchObject({ kind: 'note', what: expect.stringMatching(/lens/) });
+		expect(more).toEqual([]);
 		const cuts = [{ chamfer: 15 }, ...Array.from({ length: 5 }, () => ({ radius: 22 }))];
 		const points = TRUE_OUTLINE.map((p, i) => ({ ...p, cut: cuts[i] }));
 		const truth = bounds(drawShape(outlineShape.parse({ kind: 'polyline', points }), MM).outline!);

@@ -1,5 +1,5 @@
-import { nth } from '../../measure';
-import type { Point } from '../../geometry';
+import { nth } from '../../../measure';
+import type { Point } from '../../../geometry';
 
 /*
  * A sheet of paper of known size lies in a photograph; its four corners fix how the plane of the
