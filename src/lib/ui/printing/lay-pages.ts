@@ -16,13 +16,14 @@ export function layPages(document: Document, pages: readonly PageToPrint[]): Lai
 	const sheets = document.createElement('div');
 	sheets.className = 'pages-to-print';
 	sheets.innerHTML = pages.map((page) => `<div class="${nameOf(page)}">${page.svg}</div>`).join('');
-	const style = document.createElement('style');
-	style.textContent = rulesFor(pages);
-	document.head.append(style);
+	// A style element would be refused: the app allows no rules but its own files'.
+	const rules = new CSSStyleSheet();
+	rules.replaceSync(rulesFor(pages));
+	document.adoptedStyleSheets = [...document.adoptedStyleSheets, rules];
 	document.body.append(sheets);
 	return {
 		clear: () => {
-			style.remove();
+			document.adoptedStyleSheets = document.adoptedStyleSheets.filter((s) => s !== rules);
 			sheets.remove();
 		},
 	};
