@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { goTo, goToCard, heading, open, planned, turnTo } from './screen';
 
 test('the print pack comes as a PDF of the job on the screen', async ({ page }) => {
@@ -11,6 +12,43 @@ test('the print pack comes as a PDF of the job on the screen', async ({ page }) 
 	const bytes = await readFile(await file.path());
 	expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
 	expect(bytes.length).toBeGreaterThan(50_000);
+});
+
+test('the browser prints the pages of the paper that is looked at, by key and by its menu', async ({
+	page,
+}) => {
+	await page.addInitScript(() => {
+		const told: { prints: number } = { prints: 0 };
+		Object.assign(window, { told, print: () => told.prints++ });
+	});
+	await open(page, './#print');
+	await page.keyboard.press('Control+p');
+	await expect.poll(() => page.evaluate('told.prints')).toBe(1);
+	// As the menu of the browser does: nothing but `beforeprint` is told of it.
+	const printed = async () => {
+		const pdf = await getDocument({
+			data: new Uint8Array(await page.pdf({ preferCSSPageSize: true })),
+		}).promise;
+		const first = await pdf.getPage(1);
+		const { items } = await first.getTextContent();
+		return {
+			of: pdf.numPages,
+			size: first.view.slice(2).map((n) => Math.round((n * 254) / 72) / 10),
+			said: items.map((i) => ('str' in i ? i.str : '')).join(' '),
+		};
+	};
+	const list = page.getByRole('list', { name: 'Pages' });
+	await expect(list.getByRole('listitem').first()).toContainText('Summary');
+	const bench = await printed();
+	expect(bench.said).toContain(`1 of ${bench.of}`);
+	expect(bench.size[0]).toBeCloseTo(210, 0);
+	expect(bench.size[1]).toBeCloseTo(297, 0);
+	await page.getByLabel('Paper shown').selectOption('quote');
+	await page.keyboard.press('Control+p');
+	await expect.poll(() => page.evaluate('told.prints')).toBe(2);
+	const quote = await printed();
+	expect(quote.said).toContain('Quote');
+	expect(quote.of).toBeLessThan(4);
 });
 
 test('the order list comes as a table', async ({ page }) => {

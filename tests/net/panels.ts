@@ -98,7 +98,7 @@ const trimmed = panelJob(
 		damping: 50,
 		room: 60,
 		pair: 'left',
-		fixings: { kind: 'clips', spacing: 150, inset: 30, hole: 8 },
+		fixings: { kind: 'clips', spacing: 150, inset: 30, hole: 8, depth: 9 },
 		zones: [{ id: 'belt', kind: 'belt', outline: at(plate(60, 60), 700, 400) }],
 		count: 1,
 		note: 'Fit dry first.',

@@ -7,7 +7,13 @@ interface ShownPage {
 	/** Counted from 1. */
 	readonly n: number;
 	readonly name: string;
-	/** An SVG element in the colours of the screen, as wide as what it stands in. */
+	/** Of its paper, mm. */
+	readonly width: number;
+	readonly height: number;
+	/**
+	 * An SVG element: in the colours of the screen and as wide as what it stands in, or in those of
+	 * paper at its true size.
+	 */
 	readonly svg: string;
 }
 
@@ -18,12 +24,20 @@ export interface ShownPages {
 }
 
 /** The pages of a paper from one on, counted from 0; only those are drawn. */
-export function shownPages(kind: PdfKind, plan: Plan, from: number, count: number): ShownPages {
+export function shownPages(
+	kind: PdfKind,
+	plan: Plan,
+	from: number,
+	count: number,
+	colours: 'css' | 'inline' = 'css',
+): ShownPages {
 	const all = pagesOf(kind, plan);
 	const pages = all.slice(from, from + count).map((page, i) => ({
 		n: from + i + 1,
 		name: page.name,
-		svg: drawingSvg(page, { colours: 'css' }),
+		width: page.width,
+		height: page.height,
+		svg: drawingSvg(page, { colours }),
 	}));
 	return { of: all.length, pages };
 }

@@ -98,6 +98,7 @@ const fixings = fieldsOf<NonNullable<PanelDetail['fixings']>>()({
 	kind: oneOf(['clips', 'screws'], 'which'),
 	at: lineOf('where'),
 	hole: millimetres('diameter of the hole'),
+	depth: millimetres('how deep the hole goes').nullable(),
 	inset: millimetres('from the edge'),
 	widest: millimetres('farthest from one to the next'),
 });

@@ -217,6 +217,23 @@ describe('fit', () => {
 	});
 });
 
+test('a hole for a fixing as deep as the board is said, one less deep is not', () => {
+	const at = (depth: number | null) =>
+		planned({
+			opening: rect(600, 400),
+			edges: { all: { end: 'bare' } },
+			fixings: { kind: 'clips', spacing: 150, inset: 25, hole: 8, depth },
+		});
+	const said = (depth: number | null) =>
+		at(depth).problems.filter((p) => p.path.join('.') === 'panels.0.fixings.depth');
+	// The board is 12 thick.
+	expect(said(12)).toHaveLength(1);
+	expect(said(40)[0]?.what).toContain('40 mm deep go through the board, which is 12 mm thick');
+	for (const depth of [null, 0.5, 11.9]) expect(said(depth)).toEqual([]);
+	expect(at(9).detail!.fixings!.depth).toBe(mm(9));
+	expect(at(null).detail!.fixings!.depth).toBeNull();
+});
+
 test('fixings a hair apart are said to run into one another, and planned a hole and its rim apart', () => {
 	const plan = planned({
 		opening: rect(600, 400),

@@ -16,6 +16,20 @@ it('a hole for a clip is not drilled through', () => {
 	);
 });
 
+it('a hole for a clip is as deep as asked, and a screw without a depth goes through', async () => {
+	const job = sample('camper-bench.json') as { panels: { fixings?: object | null }[] };
+	const deep = job.panels.map((p) =>
+		p.fixings ? { ...p, fixings: { ...p.fixings, depth: 9 } } : p,
+	);
+	const told = printPack(await plan({ ...job, panels: deep }, { effort: 20, seed: 1 }))
+		.map((page) => wordsOn(page.marks).join(' '))
+		.join(' ');
+	expect(told).toMatch(/clips: \d+\s×\sØ\s[\d.]+, 9 deep/);
+	expect(told).toMatch(/screws: \d+\s×\sØ\s[\d.]+, 9 deep/);
+	expect(told).not.toContain('as deep as the clip reaches');
+	expect(said).toMatch(/screws: \d+\s×\sØ\s[\d.]+ (?!, )/);
+});
+
 it('a cover is told its finished size and its gap', () => {
 	const covers = made.panels.flatMap((p) => p.detail?.covers ?? []);
 	expect(covers.length).toBeGreaterThan(0);

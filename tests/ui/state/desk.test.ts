@@ -40,12 +40,14 @@ function handPlanner(): Planner & { asked: unknown[]; asks: Ask[] } {
 	};
 }
 
+const SHEET = { width: 210, height: 297 };
+
 const printer: Printer = {
 	outputFiles: (kind, made) =>
 		Promise.resolve([{ name: `${kind} of ${made.job.name}`, type: '', bytes: new Uint8Array() }]),
 	shownPages: (kind, made, from, count) => ({
 		of: from + count,
-		pages: [{ n: from + 1, name: `${kind} of ${made.job.name}`, svg: '' }],
+		pages: [{ ...SHEET, n: from + 1, name: `${kind} of ${made.job.name}`, svg: '' }],
 	}),
 };
 
@@ -240,7 +242,7 @@ describe('printing', () => {
 		const name = 'quote of Test box';
 		expect(await desk.shownPages('quote', 2, 4)).toEqual({
 			of: 6,
-			pages: [{ n: 3, name, svg: '' }],
+			pages: [{ ...SHEET, n: 3, name, svg: '' }],
 		});
 	});
 

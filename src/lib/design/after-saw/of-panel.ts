@@ -43,6 +43,7 @@ type Made =
 			readonly kind: 'holes';
 			readonly name: string;
 			readonly diameter: number;
+			readonly depth?: number | null;
 			readonly deep?: string;
 			readonly at: readonly Point[];
 	  }
@@ -169,6 +170,7 @@ function behindBoard(d: PanelDetail): Made[] {
 						name: fixings.kind,
 						diameter: fixings.hole,
 						at: fixings.at,
+						depth: fixings.depth,
 						...(fixings.kind === 'clips' ? { deep: CLIP_DEEP } : {}),
 					},
 				]
@@ -311,8 +313,8 @@ function operationOf(m: Made, home: (o: Outline) => Outline, numbers: Numbers): 
 		}
 		case 'holes': {
 			const at = m.at.map((p) => nth(home([p]), 0));
-			const { name, diameter, deep } = m;
-			const hole = { name, diameter, depth: null, ...(deep === undefined ? {} : { deep }) };
+			const { name, diameter, depth = null, deep } = m;
+			const hole = { name, diameter, depth, ...(deep === undefined ? {} : { deep }) };
 			return { kind: 'holes', n: numbers.take(at.length), ...hole, at };
 		}
 		case 'groove': {

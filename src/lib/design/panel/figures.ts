@@ -104,6 +104,8 @@ export interface FixingFigure {
 	readonly kind: 'clips' | 'screws';
 	readonly at: readonly Point[];
 	readonly hole: Length;
+	/** How deep the hole goes; null as deep as a clip reaches, and through for a screw. */
+	readonly depth: Length | null;
 	/** Distance from the edge, after it was moved clear of the groove. */
 	readonly inset: Length;
 	readonly widest: Length;

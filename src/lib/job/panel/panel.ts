@@ -39,6 +39,10 @@ const fixings = z.strictObject({
 		help: 'From the edge to the middle of the fixing',
 	}),
 	hole: field(size.prefault(8), { label: 'Hole', help: 'Hole for the fixing' }),
+	depth: field(size.nullable().default(null), {
+		label: 'Depth',
+		help: 'How deep its hole goes; left empty, as deep as a clip reaches, and through for a screw',
+	}),
 });
 
 const point = z.strictObject({

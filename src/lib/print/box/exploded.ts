@@ -33,7 +33,7 @@ const EYE = unit3({ x: 0.5, y: -0.78, z: 0.42 });
 const RIGHT = unit3(cross3({ x: -EYE.x, y: -EYE.y, z: -EYE.z }, { x: 0, y: 0, z: 1 }));
 const UP = cross3(RIGHT, { x: -EYE.x, y: -EYE.y, z: -EYE.z });
 const WIDE = 180;
-const TALL = 150;
+const TALL = 100;
 const MARGIN = 12;
 /** Spots tried along each side of a board, for the one its name points at. */
 const GRID = 15;

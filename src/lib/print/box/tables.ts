@@ -1,18 +1,23 @@
 import { type BoxFigures, SCREW_FROM_END, type Sizes3 } from '../../design';
 import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
 import { type Figures, RADIATOR_HEADS, radiatorTexts, stepText } from '../wording';
-import { space, type Block, paragraph, table, type Row, subheading, sentence } from '../page';
+import {
+	space,
+	type Block,
+	HALF_PAGE,
+	halves,
+	paragraph,
+	table,
+	type Row,
+	subheading,
+	sentence,
+} from '../page';
 import { placesTable } from './places-table';
-import { volumeTable } from './volume-table';
+import { volumeTable, volumeWords } from './volume-table';
 
-/**
- * All the numbers of a box beside its drawings: sizes, volume line by line, drivers, vents, fit,
- * seams, assembly.
- */
+/** The numbers of what is in a box, and how it goes together: drivers, vents, seams, assembly. */
 export function boxTables(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
 	return [
-		...sizesTable(box, width, figures, ruler),
-		...box.chambers.flatMap((c) => volumeTable(c, box.chambers.length, width, ruler)),
 		...driversTable(box, width, figures),
 		...radiatorsTable(box, width, figures, ruler),
 		...ventsTable(box, width, figures, ruler),
@@ -23,41 +28,49 @@ export function boxTables(box: BoxFigures, width: number, figures: Figures, rule
 	];
 }
 
-function sizesTable(box: BoxFigures, width: number, figures: Figures, ruler: Ruler): Block[] {
-	const row = (what: string, s: Sizes3): Row => ({
-		cells: [what, figures.bench(s.width), figures.bench(s.height), figures.bench(s.depth)],
-	});
-	const leans = box.leans.map((l) => leanText(l, ruler));
-	const { fit, solved } = box;
-	const says = [
-		...leans,
+/** The sizes beside the air of the first chamber, line by line; each further one under them. */
+export function sizesAndAir(
+	box: BoxFigures,
+	width: number,
+	figures: Figures,
+	ruler: Ruler,
+): Block[] {
+	const of = box.chambers.length;
+	const [first, ...others] = box.chambers;
+	const sizes = [...sizesTable(box, figures), ...sentence(sizesSay(box, ruler), HALF_PAGE)];
+	return [
+		halves(sizes, first ? volumeTable(first, of, HALF_PAGE, ruler) : [], width),
+		...(first ? volumeWords(first, width, ruler) : [space(4)]),
+		...others.flatMap((c) => [
+			...volumeTable(c, of, HALF_PAGE, ruler),
+			...volumeWords(c, width, ruler),
+		]),
+	];
+}
+
+function sizesSay({ leans, fit, solved }: BoxFigures, ruler: Ruler): string[] {
+	return [
+		...leans.map((l) => leanText(l, ruler)),
 		solved === null
 			? ''
 			: `the ${solved.dimension} was worked out for ${showVolume(solved.wanted, ruler)} net`,
 		fit.fits === null ? '' : fit.fits ? 'it fits its space' : 'it does not fit its space',
 		fit.turn ?? '',
 	];
-	return [
-		subheading('Sizes', width),
-		...table(
-			{
-				columns: [
-					{ head: '', width: { share: 1 } },
-					{ head: 'Width', width: 28, align: 'end' },
-					{ head: 'Height', width: 28, align: 'end' },
-					{ head: 'Depth', width: 28, align: 'end' },
-				],
-				rows: [
-					row('Outside', box.outside),
-					row('Inside', box.inside),
-					...(fit.cloth > 0 ? [row('Outside with cloth', fit.wrapped)] : []),
-				],
-			},
-			width,
-		),
-		...sentence(says, width),
-		space(4),
+}
+
+function sizesTable({ outside, inside, fit }: BoxFigures, figures: Figures): Block[] {
+	const row = (what: string, s: Sizes3): Row => ({
+		cells: [what, figures.bench(s.width), figures.bench(s.height), figures.bench(s.depth)],
+	});
+	const rows = [
+		row('Outside', outside),
+		row('Inside', inside),
+		...(fit.cloth > 0 ? [row('Outside with cloth', fit.wrapped)] : []),
 	];
+	const number = (head: string) => ({ head, width: 18, align: 'end' as const });
+	const columns = [{ head: '', width: { share: 1 } }, ...['Width', 'Height', 'Depth'].map(number)];
+	return [subheading('Sizes', HALF_PAGE), ...table({ columns, rows }, HALF_PAGE)];
 }
 
 /** How a board that is not square stands: from upright, from level, or from square to the width. */

@@ -30,7 +30,7 @@ const ABOVE: Look = {
 };
 
 const WIDE = 180;
-const GAP = 26;
+const GAP = 22;
 /** From one dimension line to the next, further out. */
 const STEP = 6;
 const EDGE = { left: 16, top: 18, right: 14, bottom: 8 };

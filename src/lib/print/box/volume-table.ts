@@ -3,7 +3,7 @@ import { type Ruler, showVolume } from '../../measure';
 import { type Block, type Row, space, subheading, table, sentence } from '../page';
 import { ADJUSTED, volumeLines } from '../wording';
 
-/** The air of a chamber line by line, and what it makes of its driver. */
+/** The air of a chamber line by line. */
 export function volumeTable(chamber: Chamber, of: number, width: number, ruler: Ruler): Block[] {
 	const nth = of > 1 ? ` of chamber ${chamber.number}` : '';
 	const line = (what: string, amount: string): Row => ({ cells: [what, amount] });
@@ -29,19 +29,16 @@ export function volumeTable(chamber: Chamber, of: number, width: number, ruler: 
 					...extra,
 				],
 			},
-			width * 0.6,
-		),
-		...sentence(
-			[
-				lines.adjusted ? ADJUSTED : '',
-				chamber.stuffing ?? '',
-				tuningText(chamber, ruler),
-				...chamber.says,
-			],
 			width,
 		),
-		space(4),
 	];
+}
+
+/** What the air of a chamber makes of its driver, under its table. */
+export function volumeWords(chamber: Chamber, width: number, ruler: Ruler): Block[] {
+	const { adjusted } = volumeLines(chamber, ruler);
+	const says = [adjusted ? ADJUSTED : '', chamber.stuffing ?? '', tuningText(chamber, ruler)];
+	return [...sentence([...says, ...chamber.says], width), space(4)];
 }
 
 /** What the air makes of the driver, to a tenth of a hertz: more would claim what no box keeps. */

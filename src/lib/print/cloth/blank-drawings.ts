@@ -5,12 +5,31 @@ import type { Plan } from '../../plan';
 import type { Blank, Girth } from '../../wrap';
 import { blankLegend, blankMarks, clearOfMarks } from './blank-marks';
 import { type Drawing, type Mark, outlineSteps, ringPath, type View, wrapped } from '../drawing';
+import { HALF_PAGE } from '../page';
 import { figuresOn, type Figures } from '../wording';
 import { fitLabel, napArrow, roomOf, runningAxes, type RunningPlaces, words } from '../marks';
 
-/** Two lie on a page, unless one is so tall that it would come out too small. */
-const ROOM = { width: 180, height: 84, tall: 125 };
-const LINE = 3.6;
+/** What a blank is drawn in, mm on paper; `tall` where it would come out too small otherwise. */
+export interface BlankRoom {
+	readonly width: number;
+	readonly height: number;
+	readonly tall: number;
+}
+
+const WIDE: BlankRoom = { width: 180, height: 84, tall: 125 };
+/** Two stand beside each other on a page. */
+const HALF: BlankRoom = { width: HALF_PAGE, height: 50, tall: 66 };
+const LINE = 3.5;
+
+/**
+ * The room a blank is given on a page: half the width of it, unless it is so long, or so much is
+ * measured along it, that it would come out too small.
+ */
+export function roomOnPage(blank: Blank, figures: Figures): BlankRoom {
+	const { x, y } = placesOn(blank, figures);
+	const long = blank.length > 1.6 * blank.width;
+	return long || x.length > 10 || y.length > 10 ? { ...WIDE, height: 50, tall: 66 } : HALF;
+}
 
 /**
  * A blank made small, as the BACK of the cloth is seen: running dimensions from its lower left
@@ -20,41 +39,47 @@ export function blankDrawings(
 	blank: Blank,
 	plan: Plan,
 	figures: Figures = figuresOn(plan.job.shop.ruler),
+	room: BlankRoom = WIDE,
 ): Drawing[] {
 	const places = placesOn(blank, figures);
 	const { left, below } = roomOf(places);
 	const [long, high] = [toMm(blank.length), toMm(blank.width)];
 	const scale = Math.min(
-		(ROOM.width - left - 2) / long,
-		((high > 1.4 * long ? ROOM.tall : ROOM.height) - below) / high,
+		(room.width - left - 2) / long,
+		((high > 1.4 * long ? room.tall : room.height) - below) / high,
 		1,
 	);
-	// In the middle of the page, its running figures counted in.
+	// In the middle of its room, its running figures counted in.
 	const view: View = {
-		x: left + (ROOM.width - left - 2 - long * scale) / 2,
+		x: left + (room.width - left - 2 - long * scale) / 2,
 		y: 2 + high * scale,
 		scale,
 	};
 	const foot = view.y + below + 2;
-	const legend = blankLegend(blank, 0, foot + 4, ROOM.width);
-	const text = sentences(blank, figures).flatMap((s) => wrapped(s, ROOM.width, 2.9));
+	const legend = blankLegend(blank, 0, foot + 4, room.width);
+	const text = sentences(blank, figures).flatMap((s) => wrapped(s, room.width, 2.9));
 	const start = foot + 4 + legend.height + LINE;
 	const cloth = clothOf(plan.job, blank.cloth);
 	return [
 		{
-			width: ROOM.width,
+			width: room.width,
 			height: start + text.length * LINE,
 			title: titleOf(blank, figures),
 			marks: [
 				...clothMarks(blank, view, figures),
 				...runningAxes(places, view),
-				...napArrow(cloth?.nap ?? 'none', ROOM.width, foot),
-				words(0, foot + 1, 'BACK OF CLOTH, a mirror of what shows', { weight: 'semibold' }),
+				...napArrow(cloth?.nap ?? 'none', room.width, foot),
+				words(0, foot + 1, backText(room), { weight: 'semibold' }),
 				...legend.marks,
 				...text.map((t, i) => words(0, start + i * LINE, t)),
 			],
 		},
 	];
+}
+
+/** Beside the arrow of the nap. */
+function backText({ width }: BlankRoom): string {
+	return width < WIDE.width ? 'BACK OF CLOTH, a mirror' : 'BACK OF CLOTH, a mirror of what shows';
 }
 
 function titleOf(blank: Blank, figures: Figures): string {

@@ -23,7 +23,7 @@ export function gluingPages(plan: Plan): Leaf[] {
 				cells: [
 					{ tick: true },
 					{ text: blank.label, weight: 'semibold' },
-					`${blank.name}\n${stageText(stage)}`,
+					`${blank.name}: ${stageText(stage)}`,
 					amountText({ number: stage.area, unit: 'm2' }, plan.job.shop.ruler),
 					minutes(stage.coat),
 					minutes(stage.dry),

@@ -2,7 +2,7 @@ import { clothName, rollOf } from '../../job';
 import type { ClothLayouts, RollLayout } from '../../layout';
 import type { AuditFault } from '../../nest';
 import type { Plan } from '../../plan';
-import { blankDrawings } from './blank-drawings';
+import { blankDrawings, roomOnPage } from './blank-drawings';
 import {
 	drawnPages,
 	type Block,
@@ -51,13 +51,18 @@ function oneRoll(
 	return drawnPages(plan, {
 		name: `${nameOf(plan, cloth)}${nth}`,
 		note: noteOf(plan, roll, figures),
-		drawings: [rollDrawing(roll, plan, { width, height: 130 }, figures)],
+		drawings: [rollDrawing(roll, plan, { width, height: heightOf(roll) }, figures)],
 		below: blanksTable(plan, roll, width, figures),
 		where: 'cloth',
 		about: [`cloth:${cloth.cloth}`, ...roll.answer.placed.map((p) => `blank:${p.id}`)],
 		first,
 		figures,
 	});
+}
+
+/** A short pull off a wide roll is tall on paper and shows little. */
+function heightOf({ pull, problem }: RollLayout): number {
+	return pull < 0.6 * problem.width ? 56 : 110;
 }
 
 function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
@@ -99,7 +104,7 @@ function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figur
 				cells: [
 					{ tick: true },
 					{ text: blank?.label ?? p.id, weight: 'semibold' },
-					blank === undefined ? '' : `${blank.name}\n${blank.covers}`,
+					blank === undefined ? '' : `${blank.name}: ${blank.covers}`,
 					figures.size(p.length, p.width),
 					figures.bench(p.x),
 					figures.bench(p.y + selvedge),
@@ -129,7 +134,9 @@ function blankPages(plan: Plan): Leaf[] {
 	return drawnPages(plan, {
 		name: 'Cloth blanks',
 		note: 'drawn as the BACK of the cloth is seen',
-		drawings: plan.blanks.flatMap((blank) => blankDrawings(blank, plan, figures)),
+		drawings: plan.blanks.flatMap((blank) =>
+			blankDrawings(blank, plan, figures, roomOnPage(blank, figures)),
+		),
 		where: 'cloth',
 		about: plan.blanks.map((b) => `blank:${b.id}`),
 		first: false,

@@ -1,5 +1,15 @@
 import type { Plan } from '../../plan';
-import { type Leaf, leavesOf, widthOf, cautionBlock, heading, paragraph } from '../page';
+import {
+	type Block,
+	type Leaf,
+	leavesOf,
+	widthOf,
+	cautionBlock,
+	HALF_PAGE,
+	halves,
+	heading,
+	paragraph,
+} from '../page';
 
 /** All cautions of the plan together, with where each comes from. */
 export function cautionPages(plan: Plan): Leaf[] {
@@ -18,7 +28,17 @@ export function cautionPages(plan: Plan): Leaf[] {
 			width,
 			{ ink: 'pencil' },
 		),
-		{ height: 3, marks: [] },
-		...plan.cautions.map((c) => cautionBlock(c, width)),
+		{ height: 2, marks: [] },
+		...inPairs(
+			plan.cautions.map((c) => cautionBlock(c, HALF_PAGE)),
+			width,
+		),
 	]);
+}
+
+/** Two beside each other, read row by row, so that they take half the paper. */
+function inPairs(blocks: readonly Block[], width: number): Block[] {
+	return blocks.flatMap((left, i) =>
+		i % 2 === 0 ? [halves([left], blocks.slice(i + 1, i + 2), width)] : [],
+	);
 }

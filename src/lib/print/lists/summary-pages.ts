@@ -151,7 +151,7 @@ function strip(cells: readonly Live[], width: number): Block[] {
 		);
 		x += nth(needs, i) + spare;
 	});
-	return [{ height: 18, marks }];
+	return [{ height: 16, marks }];
 }
 
 function problemBlocks(plan: Plan, width: number): Block[] {
@@ -170,16 +170,16 @@ function saidBlocks(
 ): Block[] {
 	if (problems.length === 0) return [];
 	const columns: Column[] = [
-		{ head: 'What', width: { share: 3 } },
+		{ head: 'What', width: { share: 4 } },
 		{ head: 'What would be right', width: { share: 3 } },
-		{ head: 'Where', width: { share: 2 } },
+		{ head: 'Where', width: { share: 1 } },
 	];
 	const rows = problems.map((p) => ({ cells: [...kindCell(p), p.what, p.fix, pathText(p.path)] }));
 	const marked = problems.some((p) => p.kind !== 'note');
 	return [
 		heading(title, width, about),
 		...table({ columns: marked ? [{ head: '', width: 19 }, ...columns] : columns, rows }, width),
-		space(5),
+		space(3.5),
 	];
 }
 
@@ -228,7 +228,7 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 			},
 			width,
 		),
-		space(5),
+		space(3.5),
 	];
 }
 
@@ -265,6 +265,6 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 			},
 			width,
 		),
-		space(5),
+		space(3.5),
 	];
 }

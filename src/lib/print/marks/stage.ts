@@ -197,7 +197,7 @@ export function overall(
 ): Mark[] {
 	const b = boxOf(work, stage.view);
 	const whole = stage.box;
-	const out = 11 + step * 7;
+	const out = 11 + step * 6;
 	const below = whole.y + whole.height + out;
 	const beside = whole.x + whole.width + out;
 	const label = (n: number): string => `${name} ${figures.bench(n)}`;

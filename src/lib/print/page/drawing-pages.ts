@@ -5,8 +5,9 @@ import type { Figures } from '../wording';
 import { space, type Block } from './flow';
 import { pageArea } from './paper';
 import type { Leaf } from './setting';
-import { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
-import { heading, paragraph, subheading } from './paragraphs';
+import { drawingRows } from './beside';
+import { leavesOf, paperOf, widthOf } from './leaves';
+import { heading, paragraph } from './paragraphs';
 
 /** One box, panel or cloth and all that is drawn of it. */
 interface DrawnItem extends Shown {
@@ -16,6 +17,8 @@ interface DrawnItem extends Shown {
 	/** The person's own words, under the heading. */
 	readonly words?: readonly string[];
 	readonly drawings: readonly Drawing[];
+	/** Blocks under the first drawing, before the next. */
+	readonly afterFirst?: readonly Block[];
 	/** Blocks under the drawings: a table with the same numbers. */
 	readonly below?: readonly Block[];
 	readonly figures: Figures;
@@ -26,19 +29,20 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 	if (drawn.drawings.length === 0 && (drawn.below ?? []).length === 0) return [];
 	const width = widthOf(plan);
 	const most = pageArea(paperOf(plan)).height - 30;
+	const cautions = cautionBlocks(plan, drawn, width);
 	const head: Block[] = [
 		heading(drawn.name, width, drawn.note),
 		...(drawn.words ?? []).filter((t) => t !== '').map((t) => paragraph(t, width)),
-		...cautionBlocks(plan, drawn, width),
+		...cautions,
 	];
+	const { drawings, afterFirst = [] } = drawn;
+	const inFront = afterFirst.length === 0 ? drawings.length : 1;
 	const blocks = [
-		// With the first drawing, so that no heading stands at the foot of a page.
-		...head.map((block) => ({ ...block, keep: true })),
-		...drawn.drawings.flatMap((drawing) => [
-			{ ...space(3), keep: true },
-			subheading(drawing.title, width),
-			drawingBlock(drawing, width, most),
-		]),
+		// With its cautions, else the first drawing: no heading stands alone at the foot of a page.
+		...head.map((block, i) => ({ ...block, keep: cautions.length === 0 || i < head.length - 1 })),
+		...drawingRows(drawings.slice(0, inFront), width, most),
+		...afterFirst,
+		...drawingRows(drawings.slice(inFront), width, most),
 		...(drawn.below === undefined ? [] : [space(3), ...drawn.below]),
 	];
 	const leaves = leavesOf(plan, { name: drawn.name, title: drawn.name }, blocks, drawn.figures);

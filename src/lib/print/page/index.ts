@@ -1,7 +1,8 @@
+export { HALF_PAGE, halves } from './beside';
 export { cautionBlocks, wholePlan } from './caution-blocks';
 export { type ChapterOn, chaptersOn, contents } from './contents';
 export { drawnPages } from './drawing-pages';
-export { type Block, pagesTaken, space } from './flow';
+export { type Block, space } from './flow';
 export { framed, lettered, type TitleBlock } from './frame';
 export { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
 export { pageArea, type Paper, PAPER_SIZES } from './paper';

@@ -79,23 +79,25 @@ export function subheading(text: string, width: number): Block {
  * stands out without colour.
  */
 export function cautionBlock(
-	caution: { readonly title: string; readonly text: string; readonly source: string },
+	{
+		title,
+		text,
+		source,
+	}: { readonly title: string; readonly text: string; readonly source: string },
 	width: number,
 ): Block {
-	const left = 11;
-	const inner = width - left - 3;
-	const title = paragraph(caution.title, inner, { size: 3.6, weight: 'semibold', ink: 'warn' });
-	const text = paragraph(caution.text, inner);
-	const source = paragraph(caution.source, inner, { size: 2.8, ink: 'pencil' });
-	const marks: Mark[] = [];
-	let y = 1.6;
-	for (const part of [title, text, source]) {
-		for (const m of part.marks)
-			marks.push(m.kind === 'text' ? { ...m, x: m.x + left, y: m.y + y } : m);
-		y += part.height;
-	}
-	const height = Math.max(y + 1.4, 12);
-	return { height: height + 2.2, marks: [...warningFrame(width, height), ...marks] };
+	const left = 9.5;
+	const said = titledText(title, text, width - left - 2, 3.2);
+	const from = paragraph(source, width - left - 2, { size: 2.5, ink: 'pencil' });
+	const height = Math.max(said.height + from.height + 1.6, 9);
+	return {
+		height: height + 1.6,
+		marks: [
+			...warningFrame(width, height),
+			...placed(said.marks, { x: left, y: 0.8 }),
+			...placed(from.marks, { x: left, y: said.height + 0.6 }),
+		],
+	};
 }
 
 /**
@@ -103,29 +105,43 @@ export function cautionBlock(
  * all cautions.
  */
 export function shortCaution(
-	caution: { readonly title: string; readonly text: string },
+	{ title, text }: { readonly title: string; readonly text: string },
 	width: number,
 ): Block {
 	const left = 8;
-	const size = 3;
-	const inner = width - left - 2;
-	const title = textWidth(caution.title, size, 'semibold') + 1.6;
-	const beside = wrapped(caution.text, inner - title, size)[0] ?? '';
-	const under = caution.text.slice(beside.length).trim();
-	const lines = [beside, ...(under === '' ? [] : wrapped(under, inner, size))];
-	const height = size * LEADING * lines.length + 2.2;
-	const frame = rect(0, 0, width, height);
+	const said = titledText(title, text, width - left - 2, 3);
+	const height = said.height + 2.2;
 	return {
 		height: height + 0.9,
 		marks: [
-			{ kind: 'path', steps: frame, fill: 'warn-wash', line: 'hair', ink: 'warn' },
+			{
+				kind: 'path',
+				steps: rect(0, 0, width, height),
+				fill: 'warn-wash',
+				line: 'hair',
+				ink: 'warn',
+			},
 			...placed(triangle(0, 0), { x: 2, y: 1, scale: 0.72 }),
-			{ kind: 'text', x: left, y: size + 0.6, text: caution.title, size, weight: 'semibold' },
-			...lines.map((text, i): Mark => ({
+			...placed(said.marks, { x: left, y: 0.6 }),
+		],
+	};
+}
+
+/** A text after its title in bold, on the same line. */
+function titledText(title: string, text: string, width: number, size: number): Block {
+	const indent = textWidth(title, size, 'semibold') + 1.6;
+	const beside = wrapped(text, width - indent, size)[0] ?? '';
+	const under = text.slice(beside.length).trim();
+	const lines = [beside, ...(under === '' ? [] : wrapped(under, width, size))];
+	return {
+		height: size * LEADING * lines.length,
+		marks: [
+			{ kind: 'text', x: 0, y: size, text: title, size, weight: 'semibold' },
+			...lines.map((line, i): Mark => ({
 				kind: 'text',
-				x: left + (i === 0 ? title : 0),
-				y: size * (1 + i * LEADING) + 0.6,
-				text,
+				x: i === 0 ? indent : 0,
+				y: size * (1 + i * LEADING),
+				text: line,
 				size,
 			})),
 		],
@@ -133,16 +149,16 @@ export function shortCaution(
 }
 
 function warningFrame(width: number, height: number): Mark[] {
-	const frame = polygon([
-		{ x: 0, y: 0 },
-		{ x: width, y: 0 },
-		{ x: width, y: height },
-		{ x: 0, y: height },
-	]);
 	return [
-		{ kind: 'path', steps: frame, fill: 'warn-wash', line: 'hair', ink: 'warn' },
+		{
+			kind: 'path',
+			steps: rect(0, 0, width, height),
+			fill: 'warn-wash',
+			line: 'hair',
+			ink: 'warn',
+		},
 		{ kind: 'path', steps: line(0.5, 0, 0.5, height), line: 'wide', ink: 'warn' },
-		...triangle(2.6, 2.4),
+		...placed(triangle(0, 0), { x: 2, y: 1.4, scale: 0.9 }),
 	];
 }
 

@@ -36,7 +36,7 @@ export interface Table {
 
 const SIZE = 3.2;
 const LEADING = 1.22;
-const PAD = 0.34; // above and below the text of a row, as a share of its size
+const PAD = 0.24; // above and below the text of a row, as a share of its size
 const GUTTER = 2.4; // paper between columns
 const SHORT = 6; // rows
 const BOX = 1; // side of a box to tick, as a share of the size

@@ -16,7 +16,7 @@ import {
 import { footNotes, NOTE, viewOn } from './view';
 import type { Figures } from '../wording';
 
-const MARGINS = { left: 14, right: 34, top: 9, bottom: 32 };
+const MARGINS = { left: 14, right: 31, top: 8, bottom: 29 };
 
 /**
  * The finished panel from the front: its opening (double-dotted, what is there already), the board

@@ -126,6 +126,11 @@ function row(text: string, points: readonly string[], width: number): Strip {
 	};
 }
 
+/** Does a place stand on one line of a card of this width? */
+export function fitsLine(text: string, width: CardWidth): boolean {
+	return textWidth(text, TEXT) <= width - INDENT - 1;
+}
+
 /** As many columns as the widest text leaves room for, filled row by row. */
 function inColumns(texts: readonly string[], room: number) {
 	const lines = texts.flatMap((t) => wrapped(t, room, TEXT));

@@ -2,15 +2,15 @@ import type { Operation, WorkFace } from '../../design';
 import { ticks } from '../../measure';
 import type { Point } from '../../geometry';
 import { type Mark, onPaper } from '../drawing';
-import { running, runningDepth, type Stage, stageFor } from '../marks';
+import { FIGURE, running, runningDepth, type Stage, stageFor } from '../marks';
 import type { Figures } from '../wording';
 
 /** Distance of the running figures from the board, mm on paper. */
 const OFFSET = 3;
 /** More figures than these along one edge say nothing any more; the words below give every one. */
-const MOST = { 88: 11, 180: 26 } as const;
+const MOST = { 58: 8, 88: 11, 180: 26 } as const;
 /** Widths of paper a card may take, mm, and the tallest that its board is drawn. */
-export const TALL = { 88: 50, 180: 90 } as const;
+export const TALL = { 58: 33, 88: 34, 180: 90 } as const;
 export type CardWidth = keyof typeof TALL;
 
 interface Ordinate {
@@ -25,40 +25,55 @@ export interface FaceStage {
 }
 
 export function faceStage(face: WorkFace, width: CardWidth, f: Figures): FaceStage {
-	const [xs, ys] = [ordinates(face, 'x', width, f), ordinates(face, 'y', width, f)];
+	const asked = { x: ordinates(face, 'x', width, f), y: ordinates(face, 'y', width, f) };
+	const stage = stageOf(face, width, asked);
+	const [fewer, all] = [Math.floor((stage.height - 6) / (FIGURE * 1.08)), asked.y.length];
+	if (all <= fewer) return { stage, figures: figuresOf(stage, width, asked) };
+	// A board drawn too low for its figures has only the whole beside it.
+	const few = { x: asked.x, y: unlike([face.up], face.up, f) };
+	const lower = stageOf(face, width, few);
+	return { stage: lower, figures: figuresOf(lower, width, few) };
+}
+
+interface Ordinates {
+	readonly x: readonly Ordinate[];
+	readonly y: readonly Ordinate[];
+}
+
+function stageOf(face: WorkFace, width: CardWidth, { x, y }: Ordinates): Stage {
 	const room = (list: readonly Ordinate[]): number =>
 		runningDepth(
 			OFFSET,
 			list.map((o) => o.text),
 		) + 1.5;
-	const margins = { left: room(ys), right: 5, top: 2.5, bottom: room(xs) - 0.5 };
+	const margins = { left: room(y), right: 5, top: 2.5, bottom: room(x) - 0.5 };
 	const tall = TALL[width] + margins.top + margins.bottom;
 	const work = { x: 0, y: 0, length: face.across, width: face.up };
-	const stage = stageFor(work, margins, { room: { width, height: tall } });
+	return stageFor(work, margins, { room: { width, height: tall } });
+}
+
+function figuresOf(stage: Stage, width: CardWidth, { x, y }: Ordinates): Mark[] {
 	const { box, view } = stage;
 	const along = (list: readonly Ordinate[], axis: 'x' | 'y') =>
 		list.map(({ at, text }) => ({ at: onPaper({ x: at, y: at }, view)[axis], text }));
-	return {
-		stage,
-		figures: [
-			...running({
-				axis: 'x',
-				datum: box.x,
-				edge: box.y + box.height,
-				offset: OFFSET,
-				places: along(xs, 'x'),
-				room: [box.x - 2, width - 2],
-			}),
-			...running({
-				axis: 'y',
-				datum: box.y + box.height,
-				edge: box.x,
-				offset: OFFSET,
-				places: along(ys, 'y'),
-				room: [2, stage.height - 4],
-			}),
-		],
-	};
+	return [
+		...running({
+			axis: 'x',
+			datum: box.x,
+			edge: box.y + box.height,
+			offset: OFFSET,
+			places: along(x, 'x'),
+			room: [box.x - 2, width - 2],
+		}),
+		...running({
+			axis: 'y',
+			datum: box.y + box.height,
+			edge: box.x,
+			offset: OFFSET,
+			places: along(y, 'y'),
+			room: [2, stage.height - 4],
+		}),
+	];
 }
 
 /** Figures along one edge: the whole, its corners, what is cut and set; two alike are one. */

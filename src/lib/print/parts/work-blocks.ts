@@ -1,14 +1,15 @@
 import { type Designed, type Part, type WorkPiece, needsWork } from '../../design';
 import type { Job } from '../../job';
 import { type Drawing, placed } from '../drawing';
-import { type Block, drawingBlock, paragraph, space } from '../page';
+import { type Block, drawingBlock, HALF_PAGE, paragraph, space } from '../page';
 import type { Figures } from '../wording';
 import type { Lot } from './card';
 import { cardsOf, lotsOf } from './cards';
 import { drawingsOf, workedParts } from './part-drawings';
 
-const HALF = 88;
+/** Paper under a row of cards, and between two of them. */
 const APART = 2.6;
+const BESIDE = 3;
 
 /** Where the blocks are to stand: the width of the page, and the height of one. Millimetres. */
 interface Room {
@@ -25,8 +26,8 @@ interface WorkBlocks {
 }
 
 /**
- * What is done to some parts after the saw: two cards beside each other where they are small, both
- * faces of a part in one row; last, in one line, those that need nothing.
+ * What is done to some parts after the saw, in their order: cards beside each other, as many as
+ * there is room for; last, in one line, the parts that need nothing.
  */
 export function workBlocks(
 	job: Job,
@@ -38,20 +39,18 @@ export function workBlocks(
 	const { pieces, faults } = workedParts(parts, designed);
 	const blocks: Block[] = [];
 	const found = [...faults];
-	let waiting: Drawing | null = null;
+	let waiting: Drawing[] = [];
 	for (const lot of lotsOf(job, pieces, f)) {
 		const drawings = drawingsOf(lot, f);
-		const [first] = drawings;
 		found.push(...drawings.filter((d) => d.fault !== undefined));
-		if (!drawings.every((d) => d.width <= HALF && d.height <= room.height))
-			blocks.push(...tall(lot, drawings, room, f));
-		else if (drawings.length > 1) blocks.push(...rowOf(drawings, room));
-		else if (first && waiting) {
-			blocks.push(...rowOf([waiting, first], room));
-			waiting = null;
-		} else waiting = first ?? null;
+		if (drawings.every((d) => d.width <= HALF_PAGE && d.height <= room.height))
+			waiting.push(...drawings);
+		else {
+			blocks.push(...inRows(waiting, room.width), ...tall(lot, drawings, room, f));
+			waiting = [];
+		}
 	}
-	if (waiting) blocks.push(...rowOf([waiting], room));
+	blocks.push(...inRows(waiting, room.width));
 	return {
 		blocks: [
 			...blocks,
@@ -74,11 +73,26 @@ function tall(lot: Lot, drawings: readonly Drawing[], room: Room, f: Figures): B
 	]);
 }
 
-function rowOf(drawings: readonly Drawing[], { width }: Room): Block[] {
-	const marks = drawings.flatMap((d, i) =>
-		placed(d.marks, { x: i === 0 ? 0 : width - HALF, y: 0 }),
-	);
-	return [{ height: Math.max(...drawings.map((d) => d.height)), marks }, space(APART)];
+/** Cards read as words are, row by row. */
+function inRows(cards: readonly Drawing[], width: number): Block[] {
+	const rows: Drawing[][] = [];
+	for (const card of cards) {
+		const row = rows.at(-1);
+		const taken = (row ?? []).reduce((sum, c) => sum + c.width + BESIDE, 0);
+		if (row !== undefined && taken + card.width <= width) row.push(card);
+		else rows.push([card]);
+	}
+	return rows.flatMap((row) => [rowOf(row), space(APART)]);
+}
+
+function rowOf(drawings: readonly Drawing[]): Block {
+	let x = 0;
+	const marks = drawings.flatMap((drawing) => {
+		const at = placed(drawing.marks, { x, y: 0 });
+		x += drawing.width + BESIDE;
+		return at;
+	});
+	return { height: Math.max(...drawings.map((d) => d.height)), marks };
 }
 
 /** 'Nothing is done after the saw to B4, P2.' */

@@ -8,7 +8,7 @@ import {
 	type Leaf,
 	leavesOf,
 	pageArea,
-	pagesTaken,
+	setPages,
 	paperOf,
 	widthOf,
 	refusedBlocks,
@@ -34,24 +34,34 @@ import { routedTable } from './routed-table';
 import { sheetDrawing } from './drawing';
 import { type Heights, ROOMY, stripBlocks, stripWork } from './strips';
 
+/** Leaves at such heights of their drawings. */
+type AtHeights = (heights: Heights) => Leaf[];
+
+/** From roomy to tight; a full sheet, or a strip right across one, is still drawn 1 : 20. */
+const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 88, strip: 80 }];
+
 /**
- * A page or more for each sheet: its cuts strip by strip, each strip with its list; a routed sheet
- * whole, and where its parts lie.
+ * Each sheet: its cuts strip by strip, each strip with its list; a routed sheet whole, and where
+ * its parts lie. One goes on where the one before ended, with the largest drawings that need no
+ * page more than smaller ones.
  */
 export function sheetPages(plan: Plan): Leaf[] {
 	let first = true;
 	const drawn = new DrawnSheets(plan.boards);
-	const sheets = plan.boards.flatMap((boards) => {
-		if (boards.faults.length > 0) return refusedPages(plan, boards);
+	const sheets = plan.boards.flatMap((boards): AtHeights[] => {
+		if (boards.faults.length > 0) return [() => refusedPages(plan, boards)];
 		const leaves = boards.answer.layouts.flatMap((layout, index) => {
 			if (!drawn.has(layout)) return [];
-			const page = sheetPage({ plan, boards, index }, first);
+			const leaf = sheetLeaf({ plan, boards, index }, first);
 			first = false;
-			return page;
+			return [leaf];
 		});
-		return [...leaves, ...unplacedPages(plan, boards)];
+		return [...leaves, () => unplacedPages(plan, boards)];
 	});
-	return [...sheets, ...undrawnPages(plan, undrawnText(drawn.undrawn))];
+	const settings = HEIGHTS.map((heights) => sheets.flatMap((leaves) => leaves(heights)));
+	const taken = settings.map((leaves) => setPages(leaves).length);
+	const fewest = nth(settings, taken.indexOf(Math.min(...taken)));
+	return [...fewest, ...undrawnPages(plan, undrawnText(drawn.undrawn))];
 }
 
 function undrawnPages(plan: Plan, text: string): Leaf[] {
@@ -61,20 +71,16 @@ function undrawnPages(plan: Plan, text: string): Leaf[] {
 	return leavesOf(plan, { name: title, title }, [heading(title, width), paragraph(text, width)]);
 }
 
-/** From roomy to tight. */
-const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 90, strip: 75 }, { sheet: 88, strip: 60 }];
-
 /** The room for the drawing of a routed sheet, mm. */
 const ROUTED = 140;
 
-function sheetPage(at: SheetAt, first: boolean): Leaf[] {
+function sheetLeaf(at: SheetAt, first: boolean): AtHeights {
 	const { plan, boards } = at;
 	const figures = figuresOn(plan.job.shop.ruler);
 	const titled = {
 		name: sheetName(at),
 		title: sheetTitle(at),
 		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
-		whole: true,
 	};
 	const width = widthOf(plan);
 	const packet = packetText(at);
@@ -85,14 +91,13 @@ function sheetPage(at: SheetAt, first: boolean): Leaf[] {
 		space(2),
 	];
 	const title = heading(sheetTitle(at), width, sheetNote(at, figures));
-	const page = pageArea(paperOf(plan));
-	const work = stripWork(at, page, figures);
-	if (work === null)
-		return leavesOf(plan, titled, [title, ...routedBlocks(at, figures, between)], figures);
-	const settings = HEIGHTS.map((heights) => [title, ...stripBlocks(work, between, heights)]);
-	const taken = settings.map((blocks) => pagesTaken(blocks, page.height));
-	// The largest drawings that need no page more than smaller ones.
-	return leavesOf(plan, titled, nth(settings, taken.indexOf(Math.min(...taken))), figures);
+	const work = stripWork(at, pageArea(paperOf(plan)), figures);
+	if (work === null) {
+		const routed = [title, ...routedBlocks(at, figures, between)];
+		return () => leavesOf(plan, { ...titled, whole: true }, routed, figures);
+	}
+	return (heights) =>
+		leavesOf(plan, titled, [title, ...stripBlocks(work, between, heights)], figures);
 }
 
 /** A routed sheet: its layout, and where its parts lie. */

@@ -2,6 +2,7 @@ export { isBetter } from './best-plan';
 export type {
 	Ask,
 	FaceUrls,
+	PagesAsked,
 	Planner,
 	PlanningWorker,
 	Printer,

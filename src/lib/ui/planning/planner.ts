@@ -35,9 +35,12 @@ export interface Planner extends PlanningWorker {
 export interface Printer {
 	/** Output files of a plan. Rejects with a sentence when a face cannot be fetched. */
 	outputFiles(kind: OutputKind, plan: Plan, faces: FaceUrls): Promise<readonly ReadyFile[]>;
-	/** Some pages of a paper as they will be printed, from one on, counted from 0. */
-	shownPages(kind: PdfKind, plan: Plan, from: number, count: number): Answer<ShownPages>;
+	/** Some pages of a paper as they will be printed. */
+	shownPages(kind: PdfKind, plan: Plan, ...which: PagesAsked): Answer<ShownPages>;
 }
+
+/** From which page on, counted from 0, how many, and for the screen (css) or for paper itself. */
+export type PagesAsked = readonly [from: number, count: number, colours?: 'css' | 'inline'];
 
 /** Across the wall of a worker, or in the room itself. */
 type Answer<T> = T | Promise<T>;

@@ -2,6 +2,10 @@
 export const KEYS = [
 	{ keys: '?', what: 'this list' },
 	{ keys: 'Ctrl+S', what: 'save the job as a file; it is kept in this browser all the time' },
+	{
+		keys: 'Ctrl+P',
+		what: 'print the paper that is shown in the chapter Print, else the bench pack',
+	},
 	{ keys: 'Ctrl+Z', what: 'undo' },
 	{ keys: 'Ctrl+Y, Ctrl+Shift+Z', what: 'do it again' },
 	{ keys: 'Alt+1 to Alt+6', what: 'Build, Boards, Cloth, Order, Quote, Print' },
@@ -14,12 +18,13 @@ export const KEYS = [
 /** What a key press asks for, wherever the keyboard is; null for one that is none of ours. */
 export function askedByKey(
 	event: KeyboardEvent,
-): 'undo' | 'redo' | 'save' | 'keys' | number | null {
+): 'undo' | 'redo' | 'save' | 'print' | 'keys' | number | null {
 	const { key, ctrlKey, metaKey, altKey, shiftKey, code, target } = event;
 	const low = key.toLowerCase();
 	if ((ctrlKey || metaKey) && !altKey) {
 		if (low === 'z') return shiftKey ? 'redo' : 'undo';
 		if (low === 'y') return 'redo';
+		if (low === 'p') return 'print';
 		return low === 's' ? 'save' : null;
 	}
 	const [, digit] = /^Digit([1-6])$/.exec(code) ?? [];

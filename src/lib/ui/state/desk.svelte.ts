@@ -2,7 +2,7 @@ import type { JobFile, Problem, Path } from '../../job';
 import type { Booking, SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
-import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
+import type { FaceUrls, PagesAsked, ReadyFile, Planner, Printer } from '../planning';
 import type { Store } from '../../store';
 import {
 	changedParts,
@@ -55,6 +55,8 @@ export class Desk extends JobEdits {
 	heard = $state('');
 	/** In words, what happened when the job was opened; empty for nothing. */
 	notice = $state('');
+	/** The paper that is looked at in its chapter, and that the browser prints. */
+	paper = $state<PdfKind>('print-pack');
 	/** Told when a job has been changed here for the first time. */
 	onFirstEdit: () => void = () => undefined;
 	/** Marks what is done in this window. */
@@ -197,9 +199,9 @@ export class Desk extends JobEdits {
 	}
 
 	/** Some pages of a paper of the plan in view, from one on, counted from 0. */
-	async shownPages(kind: PdfKind, from: number, count: number): Promise<ShownPages> {
+	async shownPages(kind: PdfKind, ...which: PagesAsked): Promise<ShownPages> {
 		if (!this.plan) return { of: 0, pages: [] };
-		return this.#printer.shownPages(kind, this.plan, from, count);
+		return this.#printer.shownPages(kind, this.plan, ...which);
 	}
 
 	/**

@@ -1,6 +1,6 @@
 import { nth, snap, mm } from '../../../measure';
 import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry';
-import type { Panel } from '../../../job';
+import { materialOf, type Panel } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
 import type { GrooveSize } from './groove';
@@ -55,9 +55,22 @@ export function fixingFigure(
 		kind: asked.kind,
 		at: kept.map((p) => p.at),
 		hole: asked.hole,
+		depth: withinBoard(bench, asked),
 		inset: snap(inset),
 		widest: snap(widest),
 	};
+}
+
+/** A hole as deep as the board would come out in the face, or be no seat for what it holds. */
+function withinBoard(bench: Bench, { depth }: Asked): FixingFigure['depth'] {
+	const thick = materialOf(bench.job, bench.panel.material)?.measured;
+	if (depth === null || thick === undefined || depth < thick) return depth;
+	bench.log.check(
+		['fixings', 'depth'],
+		`Holes for the fixings ${say(bench, depth)} deep go through the board, which is ${say(bench, thick)} thick.`,
+		`Give less than ${say(bench, thick)}, or leave the depth empty.`,
+	);
+	return depth;
 }
 
 /** Nearer than a hole and its rim, the holes would run into one another. */
