@@ -4,7 +4,6 @@ export {
 	costOfCloth,
 	type JobShare,
 	type JobWork,
-	type Joined,
 	type JoinedBoards,
 	type JoinedCloth,
 	type LayoutCost,

@@ -1,7 +1,7 @@
 export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page, qrPath } from './drawing';
-export { movedBetween, orderGroups, ownerName } from './lists';
+export { movedBetween, orderGroups } from './lists';
 export {
 	isPdf,
 	machineZip,
@@ -16,6 +16,7 @@ export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { shownPages, type ShownPages } from './shown-pages';
 export { templateLength } from './templates';
+export { savingText } from './together';
 export {
 	ADJUSTED,
 	amountText,
@@ -35,6 +36,7 @@ export {
 	HELD_BY,
 	leansAlike,
 	moreText,
+	ownerName,
 	packetText,
 	pairTexts,
 	partFacesText,
@@ -42,7 +44,6 @@ export {
 	patternText,
 	quoteNow,
 	quoteShown,
-	sinceSent,
 	RADIATOR_HEADS,
 	radiatorTexts,
 	refusedText,
@@ -50,6 +51,7 @@ export {
 	type SheetAt,
 	sheetNote,
 	sheetTitle,
+	sinceSent,
 	sizesNote,
 	TIE_DOWN_HEADS,
 	tieDownRows,

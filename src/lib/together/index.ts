@@ -1,1 +1,1 @@
-export { MOST_JOBS, type PlannedTogether, planTogether } from './plan-together';
+export { type PlannedTogether, planTogether } from './plan-together';

@@ -1,0 +1,2 @@
+export { jobsBlocks, sharePages } from './pages';
+export { savingText } from './rows';
