@@ -6,6 +6,7 @@ import { auditRoll, auditSheets } from '../../src/lib/nest';
 import type { Plan } from '../../src/lib/plan';
 import { recordOf } from '../../src/lib/record';
 import { planTogether } from '../../src/lib/together';
+import { boardsTogetherPay, sideBySide } from '../../src/lib/together/choose';
 import { runs } from '../depth';
 import { sample } from '../plan/samples';
 
@@ -267,4 +268,37 @@ test('three sample jobs that share one rack: figures as they are told', async ()
 	expect(t?.jobs.map((j) => j.tag)).toEqual(['0151', '0153', '0152']);
 	expect(t?.now.sheets).toBeLessThan(t?.apart.sheets ?? 0);
 	expect(t?.now.minutes).toBeLessThan(t?.apart.minutes ?? 0);
+});
+
+test('a sheet that two racks tell of differently lies on the rack once all the same', async () => {
+	const owning = (number: string, price: number) =>
+		jobOf(number, {
+			stock: { ...RACK, sheets: [{ ...RACK.sheets[0], price, owned: 1 }] },
+			parts: [part('A', 1000, 600)],
+		});
+	const made = await together([owning('1', 30), owning('2', 33)]);
+	expect(made.boards.map((b) => b.sources.map((s) => s.kind))).toEqual([['owned'], ['buy']]);
+	expect(made.order.total).toBe(33_00);
+});
+
+test('a layout for all that is dearer, or leaves something over, is not taken', async () => {
+	const { job, boards } = await together([halves('1'), halves('2')]);
+	const one = boards[0]!;
+	const layout = one.answer.layouts[0]!;
+	const two = {
+		...one,
+		answer: { ...one.answer, layouts: [layout, layout] },
+		sources: [one.sources[0]!, one.sources[0]!],
+	};
+	expect(boardsTogetherPay(job, one, two)).toBe(true);
+	expect(boardsTogetherPay(job, two, one)).toBe(false);
+	const unplaced = [{ id: '1.part.A', count: 1, why: 'No room.' }];
+	const short = { ...one, answer: { ...one.answer, unplaced } };
+	expect(boardsTogetherPay(job, short, two)).toBe(false);
+	const both = sideBySide(one, [
+		{ ...one, answer: { ...one.answer, layouts: [layout] } },
+		{ ...one, answer: { ...one.answer, layouts: [] }, sources: [] },
+	]);
+	expect(both.faults).toEqual([]);
+	expect(sideBySide(one, [one, one]).faults.length).toBeGreaterThan(0);
 });

@@ -16,7 +16,19 @@ export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { shownPages, type ShownPages } from './shown-pages';
 export { templateLength } from './templates';
-export { savingText } from './together';
+export {
+	APART_MEANS,
+	HOW_SHARED,
+	JOB_HEADS,
+	jobRows,
+	SAVING_HEADS,
+	savingRows,
+	savingText,
+	SHARE_HEADS,
+	shareRows,
+	WAY_HEADS,
+	wayRows,
+} from './together';
 export {
 	ADJUSTED,
 	amountText,

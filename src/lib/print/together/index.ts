@@ -1,2 +1,14 @@
 export { jobsBlocks, sharePages } from './pages';
-export { savingText } from './rows';
+export {
+	APART_MEANS,
+	HOW_SHARED,
+	JOB_HEADS,
+	jobRows,
+	SAVING_HEADS,
+	savingRows,
+	savingText,
+	SHARE_HEADS,
+	shareRows,
+	WAY_HEADS,
+	wayRows,
+} from './rows';
