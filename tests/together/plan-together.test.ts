@@ -297,7 +297,7 @@ test('a layout for all that is dearer, or leaves something over, is not taken', 
 	expect(boardsTogetherPay(job, short, two)).toBe(false);
 	const both = sideBySide(one, [
 		{ ...one, answer: { ...one.answer, layouts: [layout] } },
-		{ ...one, answer: { ...one.answer, layouts: [] }, sources: [] },
+		{ ...one, answer: { ...one.answer, layouts: [], cost: 0 }, sources: [] },
 	]);
 	expect(both.faults).toEqual([]);
 	expect(sideBySide(one, [one, one]).faults.length).toBeGreaterThan(0);

@@ -13,7 +13,7 @@ export {
 	type Tally,
 	tallyOf,
 	type Together,
-	type Way,
+	type LaidWay,
 } from './jobs';
 export { type OptionPrice, optionPrice } from './option-price';
 export type { Order, OrderLine, Quote, SupplierOrder } from './types';

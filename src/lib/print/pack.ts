@@ -17,6 +17,7 @@ import {
 import {
 	chaptersOn,
 	framed,
+	framedToRead,
 	type Leaf,
 	lettered,
 	orUndrawn,
@@ -116,7 +117,7 @@ export function counterPack(plan: Plan): Page[] {
 /** What goes with the vehicle. */
 export function handoverPack(plan: Plan): Page[] {
 	if (plan.together) return [];
-	return framed(
+	return framedToRead(
 		orUndrawn(plan, 'handover', () => customerCard(plan)),
 		titleBlock(plan),
 	);

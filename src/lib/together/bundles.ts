@@ -5,7 +5,7 @@ import type { Bundle } from './groups';
 
 /*
  * What each job takes of its rack: the boards, cloths and sundries its plan uses, and no others.
- * How much there is of a thing, and the day of its price, are left out: they make it no other thing.
+ * How much there is of a thing and the day of its price are left out: they make it no other.
  */
 
 type Said = Readonly<Record<string, unknown>>;

@@ -43,7 +43,7 @@ export function leastCounts(jobs: readonly Pick<Job, 'stock'>[]): {
 }
 
 /** What a plan takes of its rack. */
-export function takenBy(plan: Plan): Counts {
+export function takesOf(plan: Plan): Counts {
 	const taken = new Map<string, number>();
 	const take = (key: string, many: number): unknown => taken.set(key, (taken.get(key) ?? 0) + many);
 	for (const { kind, id, cut } of plan.boards.flatMap((b) => b.sources))

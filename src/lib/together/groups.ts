@@ -1,16 +1,5 @@
 import { nth } from '../measure';
 
-/** A thing with the mark it has in its job: a board, a cloth, a sundry. */
-export interface Thing {
-	readonly id: string;
-	readonly name: string;
-}
-
-/** A line of the rack that belongs to it: a sheet, an offcut, a roll. */
-export interface Line {
-	readonly id: string;
-}
-
 /** What one job knows of a thing it takes, without how much there is of it. */
 export interface Bundle {
 	/** Place of the job among all. */
@@ -24,7 +13,7 @@ export interface Bundle {
 }
 
 /** The same thing for several jobs, or for one alone. */
-export interface Group {
+export interface Alike {
 	/** Its mark and name among all: another one than in the job where another group has it. */
 	readonly id: string;
 	readonly name: string;
@@ -36,17 +25,17 @@ export interface Group {
 }
 
 /**
- * Puts together what is the same in several jobs: same mark, and nothing said of it or of a line
- * of its that differs. Things alike in their mark only, or in their name only, stay apart under
+ * Puts together what is the same in several jobs: same mark, and nothing said of it or of a
+ * line of its that differs. Things alike in their mark only, or in their name only, stay apart under
  * marks and names of their own.
  *
  * @param tell what differs between two values of a field, in words
  */
-export function grouped(
+export function alikeIn(
 	bundles: readonly Bundle[],
 	tags: readonly string[],
 	tell: (field: string, a: unknown, b: unknown) => string,
-): Group[] {
+): Alike[] {
 	const groups: Bundle[][] = [];
 	for (const bundle of bundles) {
 		const home = groups.find(
@@ -57,7 +46,7 @@ export function grouped(
 	}
 	const ids = new Set<string>();
 	const names = new Set<string>();
-	return groups.map((members, i): Group => {
+	return groups.map((members, i): Alike => {
 		const first = nth(members, 0);
 		const tag = nth(tags, first.job);
 		const before = groups

@@ -1,5 +1,5 @@
 import type { Part } from '../design';
-import { type JoinedBoards, type JoinedCloth, pullIn, sheetsIn, type Way } from '../estimate';
+import { type JoinedBoards, type JoinedCloth, pullIn, sheetsIn, type LaidWay } from '../estimate';
 import type { Job, Problem } from '../job';
 import {
 	type BoardLayouts,
@@ -13,7 +13,7 @@ import { nth, ticks } from '../measure';
 import type { Blank } from '../wrap';
 import type { AtHand } from './at-hand';
 import { boardsTogetherPay, clothTogetherPays, sideBySide } from './choose';
-import type { Group } from './groups';
+import type { Alike } from './groups';
 import { taggedBoards, taggedCloth } from './tagged';
 
 interface Asked {
@@ -32,7 +32,7 @@ interface Laid {
 
 /** Lays out the parts and blanks of all jobs, each board and cloth in the way that costs less. */
 export async function layForAll(job: Job, at: AtHand, asked: Asked): Promise<Laid> {
-	const shared = (groups: readonly Group[]): ReadonlySet<string> =>
+	const shared = (groups: readonly Alike[]): ReadonlySet<string> =>
 		new Set(groups.filter((g) => g.jobs.length > 1).map((g) => g.id));
 	const [boardsAsked, clothsAsked] = [shared(at.rack.boards), shared(at.rack.cloths)];
 	const parts = asked.parts.filter((p) => boardsAsked.has(p.material));
@@ -50,12 +50,12 @@ export async function layForAll(job: Job, at: AtHand, asked: Asked): Promise<Lai
 	};
 }
 
-const tagsIn = (at: AtHand, group: Group): string[] => group.jobs.map((j) => nth(at.tags, j));
+const tagsIn = (at: AtHand, group: Alike): string[] => group.jobs.map((j) => nth(at.tags, j));
 
 function boardsOf(
 	job: Job,
 	at: AtHand,
-	group: Group,
+	group: Alike,
 	all: readonly BoardLayouts[],
 ): { readonly laid: BoardLayouts; readonly joined: JoinedBoards }[] {
 	const each = group.jobs.flatMap((j) =>
@@ -84,7 +84,7 @@ function boardsOf(
 function clothOf(
 	job: Job,
 	at: AtHand,
-	group: Group,
+	group: Alike,
 	all: readonly ClothLayouts[],
 ): { readonly laid: ClothLayouts; readonly joined: JoinedCloth }[] {
 	const each = group.jobs.flatMap((j) =>
@@ -113,7 +113,7 @@ function clothOf(
 	];
 }
 
-function wayOf(shared: boolean, pays: boolean): Way {
+function wayOf(shared: boolean, pays: boolean): LaidWay {
 	if (!shared) return 'alone';
 	return pays ? 'together' : 'apart';
 }

@@ -19,8 +19,7 @@ export function asLaidNow(of: Plan, file: unknown, tag: string, now: Laid): read
 	return [...of.problems.filter((p) => !gone.some((q) => isSame(p, q))), ...come];
 }
 
-const isSame = (a: Problem, b: Problem): boolean =>
-	a.what === b.what && a.path.join('/') === b.path.join('/');
+const isSame = (a: Problem, b: Problem): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** The job's own layouts with what is left over of it now. */
 function leftIn(of: Plan, tag: string, now: Laid): Laid {

@@ -5,13 +5,13 @@ import { SearchSession } from '../layout';
 import { nth, ticks } from '../measure';
 import { plan, type Plan, type PlanOptions } from '../plan';
 import type { AtHand } from './at-hand';
-import { type Counts, leastCounts, lessTaken, takenBy, withCounts } from './counts';
+import { type Counts, leastCounts, lessTaken, takesOf, withCounts } from './counts';
 import { notJoinable } from './joinable';
 import { layForAll } from './lay';
 import { asLaidNow } from './left-over';
 import { joinedRack } from './rack';
 import { taggedBlanks, taggedDesigns, taggedJob, taggedNeeds, taggedParts } from './tagged';
-import { numberOf, tagsOf } from './tags';
+import { joinedNumber, tagsOf } from './tags';
 
 /** Jobs at once: more would be no one's work of a week. */
 export const MOST_JOBS = 20;
@@ -25,7 +25,7 @@ export type PlannedTogether =
  * Plans the sheets and rolls of several jobs in one go. Each job is planned by itself first, one
  * after the other, with what those before it left on the rack; then all parts of a board and all
  * blanks of a cloth are laid out at once, and where that is no better, the layouts of each job
- * stand. So together never costs more than apart. Marks begin with the tag of their job. What is
+ * stand. So together never costs more than apart. RackMarks begin with the tag of their job. What is
  * not the same in two jobs is never one: it is kept apart and told, or all of it is refused.
  */
 export async function planTogether(
@@ -77,7 +77,7 @@ async function oneByOne(
 		const onRack = (job: Job): Job => ({ ...job, stock: withCounts(job.stock, now) });
 		const made = await plan(file, { ...options, ...inTurn(options, i, files.length), onRack });
 		plans.push(made);
-		const takes = takenBy(made);
+		const takes = takesOf(made);
 		taken.push(takes);
 		left = lessTaken(left, takes);
 	}
@@ -181,7 +181,7 @@ function jobOfAll(at: AtHand): Job {
 	return {
 		...first,
 		name: `${at.tags.length} jobs together: ${at.tags.join(', ')}`,
-		number: numberOf(at.tags),
+		number: joinedNumber(at.tags),
 		...{ revision: '', customer: '', vehicle: '', notes: '' },
 		stock: at.rack.stock,
 		boxes: asked.flatMap((a) => a.boxes),

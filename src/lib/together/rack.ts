@@ -1,14 +1,14 @@
-import type { Job, Problem } from '../job';
+import { clothOf, type Job, materialOf, type Problem } from '../job';
 import { nth, ticks } from '../measure';
 import type { Plan } from '../plan';
 import { boardBundles, clothBundles, sundryBundles, tellIn } from './bundles';
 import type { Counts } from './counts';
-import { free, type Group, grouped } from './groups';
+import { free, type Alike, alikeIn } from './groups';
 
 type Stock = Job['stock'];
 
 /** What the marks of one job's rack are among all, by the job's own. */
-export interface Marks {
+export interface RackMarks {
 	readonly materials: ReadonlyMap<string, string>;
 	readonly cloths: ReadonlyMap<string, string>;
 	/** Sheets and offcuts, which share their marks. */
@@ -20,16 +20,16 @@ export interface Marks {
 /** One rack of all that the jobs take. */
 export interface JoinedRack {
 	readonly stock: Stock;
-	readonly boards: readonly Group[];
-	readonly cloths: readonly Group[];
+	readonly boards: readonly Alike[];
+	readonly cloths: readonly Alike[];
 	/** By the place of the job. */
-	readonly marks: readonly Marks[];
+	readonly marks: readonly RackMarks[];
 	/** What is kept apart, and why. */
 	readonly said: readonly Problem[];
 }
 
 /** What there is, and what each job took of it when it was planned by itself. */
-export interface Shelf {
+export interface OnShelf {
 	readonly counts: Counts;
 	readonly taken: readonly Counts[];
 }
@@ -39,12 +39,12 @@ export function joinedRack(
 	racks: readonly Job[],
 	plans: readonly Plan[],
 	tags: readonly string[],
-	shelf: Shelf,
+	shelf: OnShelf,
 ): JoinedRack {
 	const tell = tellIn(nth(racks, 0));
-	const boards = grouped(boardBundles(plans, racks), tags, tell);
-	const cloths = grouped(clothBundles(plans, racks), tags, tell);
-	const sundries = grouped(sundryBundles(plans, racks), tags, tell);
+	const boards = alikeIn(boardBundles(plans, racks), tags, tell);
+	const cloths = alikeIn(clothBundles(plans, racks), tags, tell);
+	const sundries = alikeIn(sundryBundles(plans, racks), tags, tell);
 	const maker = new RackMaker(racks, tags, shelf);
 	for (const group of boards) maker.addBoard(group);
 	for (const group of cloths) maker.addCloth(group);
@@ -57,7 +57,7 @@ export function joinedRack(
 	return { stock: maker.stock, boards, cloths, marks: maker.marks, said };
 }
 
-function keptApart(group: Group, list: string, tags: readonly string[]): Problem[] {
+function keptApart(group: Alike, list: string, tags: readonly string[]): Problem[] {
 	if (group.unlike === '') return [];
 	const who = group.jobs.map((j) => nth(tags, j)).join(', ');
 	return [
@@ -92,8 +92,8 @@ class RackMaker {
 	readonly marks: readonly MarksMade[];
 	readonly #racks: readonly Job[];
 	readonly #tags: readonly string[];
-	readonly #shelf: Shelf;
-	/** Marks given, by the list; sheets and offcuts share theirs. */
+	readonly #shelf: OnShelf;
+	/** RackMarks given, by the list; sheets and offcuts share theirs. */
 	readonly #taken = {
 		sheets: new Set<string>(),
 		rolls: new Set<string>(),
@@ -102,7 +102,7 @@ class RackMaker {
 	/** Lines whose rest nobody has been given yet. */
 	readonly #begun = new Set<string>();
 
-	constructor(racks: readonly Job[], tags: readonly string[], shelf: Shelf) {
+	constructor(racks: readonly Job[], tags: readonly string[], shelf: OnShelf) {
 		this.#racks = racks;
 		this.#tags = tags;
 		this.#shelf = shelf;
@@ -112,12 +112,12 @@ class RackMaker {
 		}));
 	}
 
-	addBoard(group: Group): void {
+	addBoard(group: Alike): void {
 		for (const { job, id } of group.bundles) {
 			const { stock } = nth(this.#racks, job);
 			const mine = nth(this.marks, job);
 			mine.materials.set(id, group.id);
-			const material = stock.materials.find((m) => m.id === id);
+			const material = materialOf({ stock }, id);
 			if (material && !this.stock.materials.some((m) => m.id === group.id))
 				this.stock.materials.push({ ...material, id: group.id, name: group.name });
 			for (const sheet of stock.sheets.filter((s) => s.material === id))
@@ -131,7 +131,7 @@ class RackMaker {
 		}
 	}
 
-	#addSheet(group: Group, job: number, sheet: Stock['sheets'][number]): void {
+	#addSheet(group: Alike, job: number, sheet: Stock['sheets'][number]): void {
 		const mark = this.#markOf(group, job, sheet.id, 'sheets');
 		if (mark === null) return;
 		const limited = this.#shelf.counts.has(`buy/${sheet.id}`);
@@ -144,11 +144,11 @@ class RackMaker {
 		});
 	}
 
-	addCloth(group: Group): void {
+	addCloth(group: Alike): void {
 		for (const { job, id } of group.bundles) {
 			const { stock } = nth(this.#racks, job);
 			nth(this.marks, job).cloths.set(id, group.id);
-			const cloth = stock.cloths.find((c) => c.id === id);
+			const cloth = clothOf({ stock }, id);
 			if (cloth && !this.stock.cloths.some((c) => c.id === group.id))
 				this.stock.cloths.push({ ...cloth, id: group.id, name: group.name });
 			for (const roll of stock.rolls.filter((r) => r.cloth === id)) {
@@ -162,7 +162,7 @@ class RackMaker {
 		}
 	}
 
-	addSundry(group: Group): void {
+	addSundry(group: Alike): void {
 		const all = group.bundles.flatMap(({ job, id }) => {
 			nth(this.marks, job).sundries.set(id, group.id);
 			const sundry = nth(this.#racks, job).stock.sundries.find((s) => s.id === id);
@@ -180,7 +180,7 @@ class RackMaker {
 	}
 
 	/** The mark of a line; null where another job of the group has brought it already. */
-	#markOf(group: Group, job: number, id: string, list: 'sheets' | 'rolls'): string | null {
+	#markOf(group: Alike, job: number, id: string, list: 'sheets' | 'rolls'): string | null {
 		const mine = nth(this.marks, job)[list];
 		const before = group.jobs.map((j) => nth(this.marks, j)[list].get(id)).find((m) => m);
 		const mark = before ?? free(this.#taken[list], id, `${id}-${nth(this.#tags, job)}`);
@@ -192,7 +192,7 @@ class RackMaker {
 	 * How much of a line the group may take: what its jobs took each by itself, and the first group
 	 * that knows the line all that nobody took. So nothing is taken twice.
 	 */
-	#share(key: string, { jobs }: Group): number {
+	#share(key: string, { jobs }: Alike): number {
 		const took = (js: readonly number[]): number =>
 			js.reduce((sum, j) => sum + (this.#shelf.taken[j]?.get(key) ?? 0), 0);
 		const all = this.#shelf.taken.map((_, j) => j);

@@ -4,7 +4,7 @@ import type { BoardLayouts, ClothLayouts, RollLayout } from '../layout';
 import type { Plan } from '../plan';
 import type { Blank } from '../wrap';
 import { servedBy } from './bundles';
-import type { Marks } from './rack';
+import type { RackMarks } from './rack';
 import { idOf } from './tags';
 
 /*
@@ -14,7 +14,7 @@ import { idOf } from './tags';
 
 interface Tagging {
 	readonly tag: string;
-	readonly marks: Marks;
+	readonly marks: RackMarks;
 }
 
 const named = (marks: ReadonlyMap<string, string>, id: string): string => marks.get(id) ?? id;
@@ -102,7 +102,7 @@ function taggedPinned(layout: PinnedLayout, { tag, marks }: Tagging): PinnedLayo
 }
 
 /** 'buy/ply-18' under the mark that the sheet has among all; an offcut of its own keeps its. */
-function sheetId(sheet: string, { sheets }: Marks): string {
+function sheetId(sheet: string, { sheets }: RackMarks): string {
 	const at = sheet.indexOf('/');
 	return `${sheet.slice(0, at)}/${named(sheets, sheet.slice(at + 1))}`;
 }

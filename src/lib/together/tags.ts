@@ -30,7 +30,7 @@ const letterOf = (n: number): string =>
 export const idOf = (tag: string, id: string): string => `${tag}.${id}`;
 
 /** The number of all of them, for labels of offcuts and the foot of the page: '0142+0151'. */
-export function numberOf(tags: readonly string[]): string {
+export function joinedNumber(tags: readonly string[]): string {
 	const all = tags.join('+');
 	return all.length <= LONGEST ? all : `${tags[0] ?? ''}+${tags.length - 1}`;
 }

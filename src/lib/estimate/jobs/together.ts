@@ -6,7 +6,7 @@ import type { Length, Money } from '../../measure';
  */
 
 /** How the sheets of a board, or the rolls of a cloth, were laid out for several jobs. */
-export type Way =
+export type LaidWay =
 	/** All their pieces in one layout. */
 	| 'together'
 	/** Each job's as it would be by itself: one layout for all was no cheaper. */
@@ -21,7 +21,7 @@ export interface Joined {
 	readonly name: string;
 	/** The jobs that take it, by their tags. */
 	readonly jobs: readonly string[];
-	readonly way: Way;
+	readonly way: LaidWay;
 }
 
 export interface JoinedBoards extends Joined {

@@ -3,7 +3,8 @@ import { clothName, materialName, materialOf } from '../../job';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
 import { qrCode, type QrCode } from '../drawing';
-import { type Figures, jobOf, jobText, ownerName, partFacesText, rackLabels } from '../wording';
+import { jobOf, jobText, ownerName } from '../together';
+import { type Figures, partFacesText, rackLabels } from '../wording';
 
 /** What stands on one label. */
 export interface LabelText {

@@ -19,14 +19,8 @@ import {
 	subheading,
 } from '../page';
 import { workBlocks } from '../parts';
-import {
-	figuresOn,
-	type Figures,
-	ownerName,
-	pairTexts,
-	partFacesText,
-	sizesNote,
-} from '../wording';
+import { ownerName } from '../together';
+import { figuresOn, type Figures, pairTexts, partFacesText, sizesNote } from '../wording';
 
 /**
  * All parts by what they belong to: LONG and SHORT face (blank and both faces where neither is

@@ -12,3 +12,4 @@ export {
 	WAY_HEADS,
 	wayRows,
 } from './rows';
+export { jobOf, jobText, ownerName } from './whose';

@@ -27,7 +27,7 @@ import {
 
 type Rows = readonly (readonly string[])[];
 
-/** For the bench: whose marks these are, and what is cut at once; no prices, nothing for one job. */
+/** For the bench: whose marks these are, and what is cut at once; nothing for one job. */
 export function jobsBlocks(plan: Plan, width: number): Block[] {
 	if (!plan.together) return [];
 	const jobs = columns(JOB_HEADS, [13, 5, 4, 13, 13], 3);

@@ -1,4 +1,4 @@
-import type { JobShare, Tally, Way } from '../../estimate';
+import type { JobShare, Tally, LaidWay } from '../../estimate';
 import { money, plainMoney, printMoney, type Ruler, toMm } from '../../measure';
 import type { Plan } from '../../plan';
 import { amountText, figuresOn } from '../wording';
@@ -27,7 +27,7 @@ export function jobRows({ together, parts, blanks }: Plan): Told[] {
 /** Board by board and cloth by cloth: laid out at once, or each job's as it is by itself. */
 export const WAY_HEADS = ['What', 'For', 'Laid out', 'Together', 'Apart'] as const;
 
-const WAYS: Readonly<Record<Way, string>> = {
+const WAYS: Readonly<Record<LaidWay, string>> = {
 	together: 'all in one layout',
 	apart: 'job by job: one layout was no cheaper',
 	alone: 'for this job alone',

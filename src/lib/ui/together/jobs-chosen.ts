@@ -2,7 +2,7 @@ import type { JobFile } from '../../job';
 import { type Store, withRack } from '../../store';
 
 /** A job to be planned with others, or the mark of one that is not to be found. */
-export type Chosen = { readonly file: JobFile } | { readonly missing: string };
+export type JobChosen = { readonly file: JobFile } | { readonly missing: string };
 
 /**
  * The files of jobs kept here, each with the rack it draws on, in the order they were chosen; one
@@ -11,9 +11,9 @@ export type Chosen = { readonly file: JobFile } | { readonly missing: string };
 export async function jobsChosen(
 	store: Pick<Store, 'job' | 'thing'>,
 	ids: readonly string[],
-): Promise<readonly Chosen[]> {
+): Promise<readonly JobChosen[]> {
 	const rack = await store.thing('rack');
-	const found: Chosen[] = [];
+	const found: JobChosen[] = [];
 	for (const id of new Set(ids)) {
 		const job = await store.job(id);
 		const file = job?.file;
