@@ -20,14 +20,14 @@ export interface Alike {
 	readonly own: string;
 	readonly jobs: readonly number[];
 	readonly bundles: readonly Bundle[];
-	/** Why it is not one with the group before that has the same mark or name; '' where none has. */
+	/** Why it is not one with the one before of the same mark or name; '' where none is. */
 	readonly unlike: string;
 }
 
 /**
  * Puts together what is the same in several jobs: same mark, and nothing said of it or of a
- * line of its that differs. Things alike in their mark only, or in their name only, stay apart under
- * marks and names of their own.
+ * line of its that differs. Things alike in their mark only, or in their name only, stay apart
+ * under marks and names of their own.
  *
  * @param tell what differs between two values of a field, in words
  */

@@ -25,8 +25,8 @@ export type PlannedTogether =
  * Plans the sheets and rolls of several jobs in one go. Each job is planned by itself first, one
  * after the other, with what those before it left on the rack; then all parts of a board and all
  * blanks of a cloth are laid out at once, and where that is no better, the layouts of each job
- * stand. So together never costs more than apart. RackMarks begin with the tag of their job. What is
- * not the same in two jobs is never one: it is kept apart and told, or all of it is refused.
+ * stand. So together never costs more than apart. Each mark begins with the tag of its job. What
+ * is not the same in two jobs is never one: it is kept apart and told, or all is refused.
  */
 export async function planTogether(
 	files: readonly unknown[],
