@@ -93,7 +93,7 @@ class RackMaker {
 	readonly #racks: readonly Job[];
 	readonly #tags: readonly string[];
 	readonly #shelf: OnShelf;
-	/** RackMarks given, by the list; sheets and offcuts share theirs. */
+	/** Marks given, by the list; sheets and offcuts share theirs. */
 	readonly #taken = {
 		sheets: new Set<string>(),
 		rolls: new Set<string>(),
