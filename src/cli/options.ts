@@ -5,10 +5,16 @@ type Options = NonNullable<ParseArgsConfig['options']>;
 
 /** The one file a command may be given, and its options; anything else is wrong usage. */
 export function parse(args: readonly string[], options: Options) {
+	const { values, files } = parseFiles(args, options);
+	if (files.length > 1) throw new Usage(`Give one file, not ${files.length}.`);
+	return { values, file: files[0] };
+}
+
+/** The files a command may be given, and its options. */
+export function parseFiles(args: readonly string[], options: Options) {
 	try {
 		const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
-		if (positionals.length > 1) throw new Usage(`Give one file, not ${positionals.length}.`);
-		return { values: values as Record<string, string | boolean | undefined>, file: positionals[0] };
+		return { values: values as Record<string, string | boolean | undefined>, files: positionals };
 	} catch (error) {
 		if (error instanceof Usage) throw error;
 		throw new Usage(error instanceof Error ? error.message : String(error));

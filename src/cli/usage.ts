@@ -8,6 +8,10 @@ export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped
       the whole plan; without a job, the built-in sample. Writes the print pack and all lists to DIR
       (out when none is given); --json prints the plan to standard output instead.
       --machine: also every part, blank, routed sheet and roll as DXF and SVG, in DIR/machine.
+  kerf-and-nap plan job.json job.json ... [the same options]
+      several jobs in one go: their sheets and rolls laid out at once, marks that name the job, one
+      order, and what each job has to bear. Never dearer than one after the other; jobs that differ
+      in saw, ruler or currency are refused, and nothing is written.
   kerf-and-nap nest [problem.json] [--seed N] [--effort N] [--seconds N]
                     [--workers N] [--lines]
       only the layout of a plain problem, from a file or standard input; the answer is JSON.

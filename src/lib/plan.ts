@@ -1,6 +1,13 @@
 import { cautionsFor, type Caution } from './cautions';
 import { type BoxPlan, designAll, type Need, type PanelPlan, type Part } from './design';
-import { estimate, type OptionPrice, optionPrice, type Order, type Quote } from './estimate';
+import {
+	estimate,
+	type OptionPrice,
+	optionPrice,
+	type Order,
+	type Quote,
+	type Together,
+} from './estimate';
 import { type Job, placesIn, type Problem, readJob, saidOnce, withOption } from './job';
 import {
 	allSavings,
@@ -16,6 +23,7 @@ import {
 	type SearchOptions,
 	type SearchRecord,
 } from './layout';
+import type { Length } from './measure';
 import { type Blank, wrapAll } from './wrap';
 
 /**
@@ -34,6 +42,8 @@ export interface Plan {
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 	readonly needs: readonly Need[];
+	/** Seams to cut in all the cloth. */
+	readonly seamLength: Length;
 	readonly order: Order;
 	readonly quote: Quote;
 	/** Alternatives offered in the quote, priced: none before {@link withOptions}. */
@@ -41,13 +51,18 @@ export interface Plan {
 	readonly cautions: readonly Caution[];
 	/** The search that found the layouts. */
 	readonly search: SearchRecord;
+	/** The jobs it is the plan of where these are several, and what that saves; null for one. */
+	readonly together: Together | null;
 }
 
 /**
  * Seed and work units of each search, and who is told how far it is: see {@link SearchSession}. The
  * job's own when absent.
  */
-export type PlanOptions = SearchOptions;
+export interface PlanOptions extends SearchOptions {
+	/** The job with the rack as it will find it, where others take from that first. */
+	readonly onRack?: (job: Job) => Job;
+}
 
 /**
  * From a job to everything that can be shown or printed of it. Takes whatever a file held: what is
@@ -56,7 +71,7 @@ export type PlanOptions = SearchOptions;
  */
 export async function plan(file: unknown, options: PlanOptions = {}): Promise<Plan> {
 	const read = readJob(file);
-	const { job } = read;
+	const job = options.onRack?.(read.job) ?? read.job;
 	const places = placesIn(file);
 	const search = new SearchSession(job, options);
 
@@ -68,13 +83,14 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 
 	const { boxes, panels, parts } = design;
 	const needs = [...design.needs, ...cloth.needs];
-	const made = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs };
-	const { order, quote, problems } = estimate(job, { ...made, seamLength: cloth.seamLength });
+	const { seamLength } = cloth;
+	const made = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs, seamLength };
+	const { order, quote, problems } = estimate(job, made);
 	const said = [
 		read,
 		design,
 		cloth,
-		{ problems: complaints(job, places, made, rollsLost(file, job)) },
+		{ problems: complaints(job, places, made, rollsLost(file, read.job)) },
 		{ problems },
 		{ problems: job.options.flatMap((o, i) => withOption(file, o, ['options', i]).problems) },
 	];
@@ -88,6 +104,7 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		options: [],
 		cautions: cautionsFor(job, made),
 		search: search.record,
+		together: null,
 	};
 }
 

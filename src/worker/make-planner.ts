@@ -1,11 +1,16 @@
 import { type Saving, remember, type Progress } from '../lib/layout';
 import type { Plan, PlanOptions } from '../lib/plan';
+import type { PlannedTogether } from '../lib/together';
 import type { Ask, PlanningWorker } from '../lib/ui/planning';
 
 /** What the planner is made of; handed in so that a test can plan without a worker. */
 export interface Means {
 	readonly plan: (file: unknown, options: PlanOptions) => Promise<Plan>;
 	readonly withOptions: (of: Plan, file: unknown, options: PlanOptions) => Promise<Plan>;
+	readonly planTogether: (
+		files: readonly unknown[],
+		options: PlanOptions,
+	) => Promise<PlannedTogether>;
 	readonly savings: (of: Plan, options: PlanOptions) => Promise<readonly Saving[]>;
 	/** Lets waiting messages in. */
 	readonly breathe: () => Promise<void>;
@@ -52,6 +57,16 @@ export function makePlanner(means: Means): PlanningWorker {
 			};
 			const made = await means.withOptions(of, file, { watch, memory });
 			return n === newest && stopped < n ? made : null;
+		},
+		async together(files, { n }, tell) {
+			newest = Math.max(newest, n);
+			const watch = async (progress: Progress): Promise<boolean> => {
+				tell(progress);
+				await means.breathe();
+				return n === newest && stopped < n;
+			};
+			const made = await means.planTogether(files, { watch, memory });
+			return n === newest ? made : null;
 		},
 		async savings(of, n) {
 			newest = Math.max(newest, n);

@@ -1,6 +1,7 @@
 import { offer } from './offer';
 import { plan, savings, withOptions } from '../lib/plan';
 import { forPaper } from '../lib/print';
+import { planTogether } from '../lib/together';
 import { makePlanner } from './make-planner';
 
 /**
@@ -23,6 +24,7 @@ offer(
 		plan: async (file, options) => forPaper(await plan(file, options), file),
 		savings,
 		withOptions,
+		planTogether,
 		breathe,
 		clock: () => performance.now(),
 	}),

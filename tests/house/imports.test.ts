@@ -16,6 +16,7 @@ const ROOMS = [
 	'estimate',
 	'cautions',
 	'plan',
+	'together',
 	'record',
 	'print',
 	'trust',

@@ -401,6 +401,8 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 			},
 		],
 		options: [],
+		seamLength: ticks(0),
+		together: null,
 		search: { seed: 1, effort: 1000, stopped: null },
 	};
 }

@@ -3,9 +3,10 @@ import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions, withOptions } from '../../lib/plan';
 import { forPaper } from '../../lib/print';
 import { recordOf } from '../../lib/record';
+import { type PlannedTogether, planTogether } from '../../lib/together';
 import sample from '../../../shared/jobs/camper-bench.json';
 import { readStdin, readText } from '../input';
-import { parse, wholeNumber } from '../options';
+import { parse, parseFiles, wholeNumber } from '../options';
 import { planFiles } from './files';
 import { problemText } from '../print-problems';
 import { summary } from './summary';
@@ -14,7 +15,7 @@ import { LAYOUTS, MACHINE, type OutFile, tryFolder, writeFiles } from '../write-
 
 /** `plan`: a job in, everything made of it out. Returns the exit code. */
 export async function planCommand(args: readonly string[]): Promise<number> {
-	const { values, file: given } = parse(args, {
+	const { values, files: given } = parseFiles(args, {
 		out: { type: 'string' },
 		json: { type: 'boolean' },
 		machine: { type: 'boolean' },
@@ -25,7 +26,7 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 	const seed = wholeNumber(values, 'seed', 0xffffffff);
 	const effort = wholeNumber(values, 'effort', 1e9);
 	const paper = paperOf(values['paper']);
-	const read = await readFile(given);
+	const read = await readFiles(given);
 	const folder = values['json'] ? null : String(values['out'] ?? 'out');
 	if (folder !== null) tryFolder(folder);
 	const options: PlanOptions = {
@@ -33,14 +34,29 @@ export async function planCommand(args: readonly string[]): Promise<number> {
 		...(effort === null ? {} : { effort }),
 		watch: tellTerminal(),
 	};
-	const file = paper ? onPaper(read.file, paper) : read.file;
-	const made = await withOptions(await makePlan(file, options), file, options);
-	const planned = noting(made, read);
+	const jobs = read.map((r) => (paper ? { ...r, file: onPaper(r.file, paper) } : r));
+	const made = await planned(jobs, options);
 	clearTerminal();
-	if (folder === null) process.stdout.write(JSON.stringify(recordOf(planned), null, 2) + '\n');
-	const undrawn = folder === null ? [] : leave(planned, folder, values['machine'] === true);
-	const code = refused(planned.problems);
+	if ('refused' in made) return refused(made.refused);
+	const { plan } = made;
+	if (folder === null) process.stdout.write(JSON.stringify(recordOf(plan), null, 2) + '\n');
+	const undrawn = folder === null ? [] : leave(plan, folder, values['machine'] === true);
+	const code = refused(plan.problems);
 	return undrawn.length > 0 ? faulted(undrawn) : code;
+}
+
+/** The plan of one job, or of several in one go; of these, why there is none. */
+async function planned(jobs: readonly ReadFile[], options: PlanOptions): Promise<PlannedTogether> {
+	const [one] = jobs;
+	if (one && jobs.length === 1) {
+		const made = await withOptions(await makePlan(one.file, options), one.file, options);
+		return { plan: noting(made, one) };
+	}
+	const files = jobs.map(({ file }) => file);
+	const made = await planTogether(files, options);
+	if ('refused' in made) return made;
+	const twice = jobs.flatMap((job) => job.twice);
+	return { plan: noting(made.plan, { file: files, twice }) };
 }
 
 /** `check`: the problems and notes of a job, and nothing else. */
@@ -85,6 +101,15 @@ function faulted(undrawn: readonly string[]): number {
 }
 
 type ReadFile = Exclude<ReturnType<typeof parseJobText>, { readonly problems: unknown }>;
+
+/** The built-in sample where none is named; standard input once at most. */
+async function readFiles(files: readonly string[]): Promise<ReadFile[]> {
+	if (files.filter((file) => file === '-').length > 1)
+		throw new Usage('Standard input (-) holds one job: name it once.');
+	const read: ReadFile[] = [];
+	for (const file of files.length === 0 ? [undefined] : files) read.push(await readFile(file));
+	return read;
+}
 
 async function readFile(file: string | undefined): Promise<ReadFile> {
 	if (file === undefined) return { file: sample, twice: [] };

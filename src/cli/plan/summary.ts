@@ -2,6 +2,7 @@ import { clothName, materialName, notesOf, troublesOf } from '../../lib/job';
 import { ticks, printMoney, showLength } from '../../lib/measure';
 import { proofText } from '../../lib/layout';
 import type { Plan } from '../../lib/plan';
+import { savingText } from '../../lib/print';
 
 /** What came of it, for a person at the terminal. */
 export function summary(plan: Plan, folder: string, files: readonly string[]): string {
@@ -14,7 +15,9 @@ export function summary(plan: Plan, folder: string, files: readonly string[]): s
 		...plan.boards.map((boards) => `  sheets    ${boardLine(plan, boards)}`),
 		...plan.cloths.map((cloth) => `  cloth     ${clothLine(plan, cloth)}`),
 		`  to buy    ${price(plan.order.total)}`,
-		`  quote     ${price(plan.quote.total)}`,
+		...(plan.together
+			? [`  together  ${savingText(plan)}`]
+			: [`  quote     ${price(plan.quote.total)}`]),
 		`  problems  ${troublesOf(plan.problems).length || 'none'}`,
 		`  notes     ${notesOf(plan.problems).length || 'none'}`,
 		`  cautions  ${plan.cautions.length}: read them in the print pack before the first cut`,

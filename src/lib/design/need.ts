@@ -7,6 +7,11 @@ export interface Need {
 	readonly amount: number;
 	/** What for, in words: 'seams of Bench box'. */
 	readonly for: string;
+	/**
+	 * Mark of the sundry it is taken from; absent for the first of its kind on the rack, '' where
+	 * the rack has none for it.
+	 */
+	readonly of?: string;
 }
 
 /** The unit each kind is counted and sold in. */

@@ -1,3 +1,19 @@
 export { estimate } from './estimate';
+export {
+	costOfBoards,
+	costOfCloth,
+	type JobShare,
+	type JobWork,
+	type JoinedBoards,
+	type JoinedCloth,
+	type LayoutCost,
+	pullIn,
+	shareCosts,
+	sheetsIn,
+	type Tally,
+	tallyOf,
+	type Together,
+	type LaidWay,
+} from './jobs';
 export { type OptionPrice, optionPrice } from './option-price';
 export type { Order, OrderLine, Quote, SupplierOrder } from './types';

@@ -19,6 +19,13 @@ export interface Work {
 
 const MM2_PER_M2 = 1e6;
 
+/** Work that hangs on how the sheets are laid out, and on nothing else. */
+const AT_THE_SAW = ['Sheets handled', 'Saw cuts', 'Length of saw cut', 'Fence settings'] as const;
+
+/** Is this a line of work at the saw? */
+export const isAtTheSaw = ({ what }: Pick<LabourLine, 'what'>): boolean =>
+	AT_THE_SAW.some((name) => name === what);
+
 /**
  * Labour by kind of work, at the shop's minutes for each, then the hours typed for this job. Lines
  * with nothing to do are left out.
@@ -38,10 +45,10 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 	const sum = (of: (blank: Blank) => number): number =>
 		work.blanks.reduce((total, b) => total + of(b) * b.count, 0);
 	return [
-		line('Sheets handled', layouts.length, 'sheets', minutes.sheet),
-		line('Saw cuts', cuts.length, 'cuts', minutes.cut),
-		line('Length of saw cut', metresCut(cuts), 'm', minutes.cutMetre),
-		line('Fence settings', settings, 'settings', minutes.setting),
+		line(AT_THE_SAW[0], layouts.length, 'sheets', minutes.sheet),
+		line(AT_THE_SAW[1], cuts.length, 'cuts', minutes.cut),
+		line(AT_THE_SAW[2], metresCut(cuts), 'm', minutes.cutMetre),
+		line(AT_THE_SAW[3], settings, 'settings', minutes.setting),
 		line('Parts marked and eased', counted(work.parts), 'parts', minutes.part),
 		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
 		line('Foam bonded', sum((b) => b.foam ?? 0) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),

@@ -28,7 +28,8 @@ export function worthFromRack(job: Job, order: Order): number {
 	return order.lines.reduce((sum, l) => sum + worthOf(job, l), 0);
 }
 
-function worthOf(job: Job, line: Order['lines'][number]): number {
+/** What one line takes off the rack is worth. */
+export function worthOf(job: Job, line: Order['lines'][number]): number {
 	// At the list price of one: what is bought beside it may be cheaper for its number.
 	if (line.group === 'sheets') return (sheetOf(job, line.id)?.price ?? 0) * line.fromRack.number;
 	if (line.group === 'cloth') {

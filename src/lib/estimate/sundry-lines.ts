@@ -1,6 +1,6 @@
 import { UNIT, type Need } from '../design';
 import { buyCounted, type Job, type Problem, type Sundry } from '../job';
-import type { Ruler } from '../measure';
+import { nth, type Ruler } from '../measure';
 import type { Amount, OrderLine } from './types';
 
 /**
@@ -20,11 +20,10 @@ export function sundryLines(
 	const lines: OrderLine[] = [];
 	const problems: Problem[] = [];
 	const { sundries } = job.stock;
-	const counted = new Set(needs.filter((n) => n.amount > 0).map((n) => n.kind));
-	for (const kind of counted) {
-		const mine = needs.filter((n) => n.kind === kind && n.amount > 0);
+	for (const mine of servedTogether(needs)) {
+		const { kind, of } = nth(mine, 0);
 		const amount = mine.reduce((sum, n) => sum + n.amount, 0);
-		const sundry = sundries.find((s) => s.kind === kind);
+		const sundry = sundries.find((s) => (of === undefined ? s.kind === kind : s.id === of));
 		const purposes = [...new Set(mine.map((n) => n.for))];
 		if (sundry) lines.push(line(job, sundry, amount, purposes));
 		else problems.push(notListed(kind, amount, purposes, job.shop.ruler));
@@ -34,6 +33,16 @@ export function sundryLines(
 	for (const more of sundries.filter((s) => s.use > 0 && !listed.has(s.id)))
 		lines.push(line(job, more, 0, []));
 	return { lines, problems };
+}
+
+/** Needs of one kind that are taken from the same thing, in the order they come up. */
+function servedTogether(needs: readonly Need[]): Need[][] {
+	const served = new Map<string, Need[]>();
+	for (const need of needs.filter((n) => n.amount > 0)) {
+		const key = JSON.stringify([need.kind, need.of]);
+		served.set(key, [...(served.get(key) ?? []), need]);
+	}
+	return [...served.values()];
 }
 
 /** `counted` is what the plan takes; packs typed for the job come to it. */

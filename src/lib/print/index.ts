@@ -1,7 +1,7 @@
 export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } from './box';
 export { blankDrawings, byRectangles, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page, qrPath } from './drawing';
-export { movedBetween, orderGroups, ownerName } from './lists';
+export { movedBetween, orderGroups } from './lists';
 export {
 	isPdf,
 	machineZip,
@@ -16,6 +16,20 @@ export { drawingSvg } from './pens';
 export { sheetDrawing } from './sheet';
 export { shownPages, type ShownPages } from './shown-pages';
 export { templateLength } from './templates';
+export {
+	APART_MEANS,
+	HOW_SHARED,
+	JOB_HEADS,
+	jobRows,
+	ownerName,
+	SAVING_HEADS,
+	savingRows,
+	savingText,
+	SHARE_HEADS,
+	shareRows,
+	WAY_HEADS,
+	wayRows,
+} from './together';
 export {
 	ADJUSTED,
 	amountText,
@@ -42,7 +56,6 @@ export {
 	patternText,
 	quoteNow,
 	quoteShown,
-	sinceSent,
 	RADIATOR_HEADS,
 	radiatorTexts,
 	refusedText,
@@ -50,6 +63,7 @@ export {
 	type SheetAt,
 	sheetNote,
 	sheetTitle,
+	sinceSent,
 	sizesNote,
 	TIE_DOWN_HEADS,
 	tieDownRows,

@@ -118,9 +118,15 @@ function rollFiles(plan: Plan): OutputFile[] {
 	return plan.cloths
 		.flatMap((cloth) => cloth.rolls)
 		.filter((roll) => roll.faults.length === 0)
-		.map((roll) => ({
-			name: `roll-${roll.roll}.svg`,
+		.map((roll, i, all) => ({
+			name: `roll-${roll.roll}${pullOff(all, i)}.svg`,
 			type: SVG,
 			data: drawingSvg(rollDrawing(roll, plan, ROOM), { colours: 'inline' }),
 		}));
+}
+
+/** Jobs planned together may each pull off one roll: '-2' for the second pull. */
+function pullOff(rolls: readonly { readonly roll: string }[], i: number): string {
+	const before = rolls.slice(0, i).filter((r) => r.roll === rolls[i]?.roll).length;
+	return before === 0 ? '' : `-${before + 1}`;
 }

@@ -17,6 +17,7 @@ import {
 import {
 	chaptersOn,
 	framed,
+	framedToRead,
 	type Leaf,
 	lettered,
 	orUndrawn,
@@ -25,6 +26,7 @@ import {
 } from './page';
 import { panelPages } from './panel';
 import { sheetPages } from './sheet';
+import { sharePages } from './together';
 import { blankTemplate, partTemplate, templateOf, templatesOf } from './templates';
 import { roundedNote, rulerName } from './wording';
 
@@ -85,8 +87,9 @@ export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 	);
 }
 
-/** The customer's paper. */
+/** The customer's paper; jobs planned together have one each, and none in common. */
 export function quotePack(plan: Plan): Page[] {
+	if (plan.together) return [];
 	const { name, number } = plan.job;
 	return lettered(
 		orUndrawn(plan, 'quote', () => quotePages(plan)),
@@ -97,7 +100,7 @@ export function quotePack(plan: Plan): Page[] {
 /** The shop's own paper: what it costs, and the order with its prices. */
 export function costPack(plan: Plan): Page[] {
 	const leaves = [
-		...orUndrawn(plan, 'cost sheet', () => costPages(plan)),
+		...orUndrawn(plan, 'cost sheet', () => (plan.together ? sharePages : costPages)(plan)),
 		...orUndrawn(plan, 'order', () => orderPages(plan)),
 	];
 	return framed(leaves, titleBlock(plan));
@@ -113,7 +116,8 @@ export function counterPack(plan: Plan): Page[] {
 
 /** What goes with the vehicle. */
 export function handoverPack(plan: Plan): Page[] {
-	return framed(
+	if (plan.together) return [];
+	return framedToRead(
 		orUndrawn(plan, 'handover', () => customerCard(plan)),
 		titleBlock(plan),
 	);
@@ -121,6 +125,7 @@ export function handoverPack(plan: Plan): Page[] {
 
 /** What the shop keeps of the job. */
 export function shopCardPack(plan: Plan): Page[] {
+	if (plan.together) return [];
 	return framed(
 		orUndrawn(plan, 'shop card', () => shopCard(plan)),
 		titleBlock(plan),

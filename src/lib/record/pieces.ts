@@ -150,4 +150,7 @@ export const needFields = fieldsOf<Need>()({
 	kind: saying('kind of sundry'),
 	amount: pure('in the unit the kind is counted in: m2, m, L, pieces or packs'),
 	for: saying('what for'),
+	of: saying(
+		'mark of the sundry it is taken from, where that is not the first of its kind',
+	).optional(),
 });

@@ -6,7 +6,8 @@ import { boxFields, boxFile } from './box';
 import { boardsFields, boardsFile, carpetFields, clothFields, clothFile } from './layouts';
 import { panelFields, panelFile } from './panel';
 import { blankFields, needFields, partFields } from './pieces';
-import { fieldsOf, howMany, listOf, oneOf, pure, saying } from './units';
+import { togetherFields } from './together';
+import { fieldsOf, howMany, listOf, millimetres, oneOf, pure, saying } from './units';
 
 /** Raised when a figure is taken away or means something else; not when one comes to it. */
 export const RECORD_VERSION = 1;
@@ -55,10 +56,12 @@ const recordIn = (currency: string) => {
 		boards: listOf(boardsFields(amount), 'sheets, board by board'),
 		cloths: listOf(clothFields, 'rolls, cloth by cloth'),
 		needs: listOf(needFields, 'what else the work takes'),
+		seamLength: millimetres('seams to cut in all the cloth'),
 		order: orderFields(amount),
 		quote: quoteFields(amount),
 		options: listOf(optionFields(amount, problem), 'alternatives offered in the quote'),
 		cautions: listOf(caution, 'safety notes'),
+		together: togetherFields(amount).nullable(),
 		looked: fieldsOf<Plan['search']>()({
 			seed: pure('of the search'),
 			effort: pure('work units of each search'),
@@ -82,14 +85,14 @@ export function recordOf(plan: Plan): object {
 function sourceOf(plan: Plan): object {
 	const { name, number, revision, shop, boxes } = plan.job;
 	const countOf = (id: string): number => boxes.find((b) => b.id === id)?.count ?? 1;
-	const { parts, blanks, carpets, needs, quote, cautions } = plan;
+	const { parts, blanks, carpets, needs, seamLength, quote, cautions, together } = plan;
 	return {
 		...{ format: 'kerf-and-nap plan', version: RECORD_VERSION },
 		job: { name, number, revision, currency: shop.currency },
 		problems: plan.problems.map(problemFile),
 		boxes: plan.boxes.map((box) => boxFile(box, countOf(box.id))),
 		panels: plan.panels.map(panelFile),
-		...{ parts, blanks, carpets, needs, quote, cautions },
+		...{ parts, blanks, carpets, needs, seamLength, quote, cautions, together },
 		boards: plan.boards.map(boardsFile),
 		cloths: plan.cloths.map(clothFile),
 		options: plan.options.map((o) => ({ ...o, problems: o.problems.map(problemFile) })),

@@ -1,5 +1,6 @@
 import { expose } from 'comlink';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { planTogether } from '../../../src/lib/together';
 import { plan, savings, withOptions } from '../../../src/lib/plan';
 import { startPlanner } from '../../../src/lib/ui/planning/worker-client';
 import { makePlanner } from '../../../src/worker/make-planner';
@@ -30,6 +31,7 @@ class Crew {
 			},
 			savings,
 			withOptions,
+			planTogether,
 			// Ended means ended: a thread that is gone never breathes again.
 			breathe: () => new Promise<void>((done) => void (worker.ended || setImmediate(done))),
 			clock: () => (this.#now += 100),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plan, savings, withOptions } from '../../../src/lib/plan';
+import { planTogether } from '../../../src/lib/together';
 import { makePlanner, type Means } from '../../../src/worker/make-planner';
 
 const JOB = {
@@ -17,6 +18,7 @@ function means(changes: Partial<Means> = {}): Means {
 		plan,
 		savings,
 		withOptions,
+		planTogether,
 		breathe: () => new Promise((done) => setImmediate(done)),
 		clock: () => (now += 100),
 		...changes,
@@ -47,6 +49,23 @@ describe('the planner behind the screen', () => {
 		const anew = makePlanner(means());
 		const stopped = anew.options(made!, file, { n: 1 }, () => void anew.stop());
 		expect(await stopped).toBeNull();
+	});
+
+	it('plans several jobs in one go, tells which it is at, and refuses what does not go', async () => {
+		const planner = makePlanner(means());
+		const told: string[] = [];
+		const made = await planner.together([JOB, JOB], { n: 1 }, (p) => told.push(p.stage));
+		expect(made && 'plan' in made && made.plan.together?.jobs.map((j) => j.tag)).toEqual([
+			'A',
+			'B',
+		]);
+		expect(told.some((stage) => stage.startsWith('job 1 of 2'))).toBe(true);
+		const inches = { ...JOB, shop: { ruler: { unit: 'in' } } };
+		const refused = await planner.together([JOB, inches], { n: 2 }, silent);
+		expect(refused && 'refused' in refused).toBe(true);
+		const overtaken = planner.together([JOB, JOB], { n: 3 }, silent);
+		void planner.plan(JOB, { n: 4 }, silent);
+		expect(await overtaken).toBeNull();
 	});
 
 	it('lets the newest request overtake the one before', async () => {

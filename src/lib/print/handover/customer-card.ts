@@ -84,12 +84,12 @@ function offBlocks(plan: Plan, width: number): Block[] {
 	const boxes = plan.boxes.flatMap((box) => {
 		const { figures } = box;
 		const picture = figures ? orStandIn(box.name, () => boxPicture(box.name, figures)) : null;
-		return thingBlocks(box.name, picture, [boxComesOff(plan, box, ruler)], width);
+		return thingBlocks(picture, [boxComesOff(plan, box, ruler)], width);
 	});
 	const panels = plan.panels.flatMap((panel) => {
 		const { detail } = panel;
 		const picture = detail ? orStandIn(panel.name, () => letteredPanel(panel, detail)) : null;
-		return thingBlocks(panel.name, picture, panelComesOff(plan, panel, ruler), width);
+		return thingBlocks(picture, panelComesOff(plan, panel, ruler), width);
 	});
 	const first = plan.job.handover.off.trim();
 	return [
@@ -100,15 +100,10 @@ function offBlocks(plan: Plan, width: number): Block[] {
 	];
 }
 
-function thingBlocks(
-	name: string,
-	picture: Drawing | null,
-	rows: readonly ComesOff[],
-	width: number,
-): Block[] {
+function thingBlocks(picture: Drawing | null, rows: readonly ComesOff[], width: number): Block[] {
 	const columns = [
 		{ head: '', width: 7 },
-		{ head: name, width: { share: 4 } },
+		{ head: 'What', width: { share: 4 } },
 		{ head: 'How it comes off', width: { share: 5 } },
 		{ head: 'Held by', width: { share: 4 } },
 		{ head: 'Mass', width: { share: 4 } },

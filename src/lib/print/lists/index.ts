@@ -5,6 +5,6 @@ export { cuttingListCsv, offcutsCsv, orderCsv, partsCsv, supplierCsvs } from './
 export { labelPages } from './label-pages';
 export { movedBetween } from './moved';
 export { fetchPages, orderGroups, orderPages } from './order-pages';
-export { ownerName, partsPages } from './parts-pages';
+export { partsPages } from './parts-pages';
 export { quotePages } from './quote-pages';
 export { summaryPages } from './summary-pages';

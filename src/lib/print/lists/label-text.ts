@@ -3,8 +3,8 @@ import { clothName, materialName, materialOf } from '../../job';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
 import { qrCode, type QrCode } from '../drawing';
+import { jobOf, jobText, ownerName } from '../together';
 import { type Figures, partFacesText, rackLabels } from '../wording';
-import { ownerName } from './parts-pages';
 
 /** What stands on one label. */
 export interface LabelText {
@@ -59,7 +59,7 @@ function blankLabels(plan: Plan, figures: Figures): LabelText[] {
 				clothName(plan.job, blank.cloth),
 				`covers ${blank.covers}`,
 				'on its back',
-				jobText(plan),
+				jobText(plan, blank.id),
 			],
 			code,
 			qr,
@@ -74,18 +74,25 @@ function codesOf(
 ): ReadonlyMap<string, string> {
 	const marks = things.map((p) => p.label);
 	const once = new Set(marks.filter((m) => marks.indexOf(m) === marks.lastIndexOf(m)));
-	return new Map(things.map(({ id, label }) => [id, codeIn(plan, once.has(label) ? label : id)]));
+	return new Map(
+		things.map(({ id, label }) => [id, codeIn(plan, id, once.has(label) ? label : id)]),
+	);
 }
 
-/** Of this job: by its number, or its name where it has none. */
-function codeIn({ job }: Plan, mark: string): string {
-	return [job.number === '' ? job.name : job.number, mark].filter((t) => t !== '').join('-');
+/**
+ * Of its job: by its number, or its name where it has none; the same whether the job is planned by
+ * itself or with others.
+ */
+function codeIn(plan: Plan, id: string, mark: string): string {
+	const { number, name, tag } = jobOf(plan, id);
+	const own = tag === '' ? mark : mark.slice(tag.length + 1);
+	return [number === '' ? name : number, own].filter((t) => t !== '').join('-');
 }
 
 /** The name of an offcut begins with the job's number, where it has one that is short enough. */
 function offcutCode(plan: Plan, mark: string): string {
 	const { number } = plan.job;
-	return number !== '' && mark.startsWith(number.trim()) ? mark : codeIn(plan, mark);
+	return number !== '' && mark.startsWith(number.trim()) ? mark : codeIn(plan, '', mark);
 }
 
 /**
@@ -107,7 +114,7 @@ function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 						materialText(plan, boards.material, material?.measured, figures),
 						material?.grain === true ? grainText(offcut.length, figures) : '',
 						`off sheet ${index + 1}`,
-						jobText(plan),
+						jobText(plan, ''),
 					].filter((t) => t !== '');
 					const code = offcutCode(plan, mark);
 					return [{ mark, nth: '', name: 'Offcut: rack it', says, code, qr: qrCode(code) }];
@@ -128,7 +135,7 @@ function labelSays(plan: Plan, part: Part, figures: Figures): string[] {
 		part.show ? `● show face: ${part.face}` : '',
 		handOf(plan, part),
 		ownerName(plan, part.owner),
-		jobText(plan),
+		jobText(plan, part.id),
 	].filter((t) => t !== '');
 }
 
@@ -152,8 +159,6 @@ function handOf({ panels }: Plan, { owner, id }: Part): string {
 	const right = detail.both ? id.endsWith('-R') : detail.hand === 'R';
 	return right ? 'RIGHT (R)' : 'LEFT (L)';
 }
-
-const jobText = ({ job }: Plan): string => [job.number, job.name].filter((t) => t !== '').join(' ');
 
 const BEVELS = 'bevels ';
 

@@ -19,6 +19,7 @@ import {
 	subheading,
 } from '../page';
 import { workBlocks } from '../parts';
+import { ownerName } from '../together';
 import { figuresOn, type Figures, pairTexts, partFacesText, sizesNote } from '../wording';
 
 /**
@@ -89,11 +90,6 @@ function workPages(plan: Plan, work: readonly Work[], width: number, figures: Fi
 
 function partRefs(plan: Plan): string[] {
 	return plan.parts.flatMap((p) => [`part:${p.label}`, `part:${p.id}`]);
-}
-
-export function ownerName(plan: Plan, owner: string): string {
-	const found = [...plan.job.boxes, ...plan.job.panels].find((thing) => thing.id === owner);
-	return found?.name ?? 'Loose parts';
 }
 
 function partsTable(plan: Plan, parts: readonly Part[], width: number, figures: Figures): Block[] {

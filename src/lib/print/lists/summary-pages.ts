@@ -29,6 +29,7 @@ import {
 } from '../page';
 import { type Mark, line, shortened, textWidth } from '../drawing';
 import { templateLength } from '../templates';
+import { jobsBlocks } from '../together';
 
 /**
  * The job in figures, its problems, and what lies in the pack behind this page. `chapters` are
@@ -43,6 +44,7 @@ export function summaryPages(plan: Plan, chapters: readonly ChapterOn[]): Leaf[]
 		title(job.name, about.join('  ·  '), width),
 		...strip(liveFigures(plan), width),
 		...(job.notes === '' ? [] : [paragraph(job.notes, width), space(3)]),
+		...jobsBlocks(plan, width),
 		...problemBlocks(plan, width),
 		...boardBlocks(plan, width, figures),
 		...clothBlocks(plan, width, figures),

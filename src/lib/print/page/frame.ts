@@ -25,10 +25,21 @@ export interface TitleBlock {
 
 /** All leaves set on pages, framed, numbered and titled. */
 export function framed(leaves: readonly Leaf[], title: TitleBlock): Page[] {
-	return setPages(leaves).map((page, i, all) => framedPage(page, title, i + 1, all.length));
+	return setPages(leaves).map((page, i, all) => framedPage(page, title, i + 1, all.length, true));
 }
 
-function framedPage(page: SetPage, title: TitleBlock, n: number, of: number): Page {
+/** The same for who cuts nothing by them: without the measuring bar. */
+export function framedToRead(leaves: readonly Leaf[], title: TitleBlock): Page[] {
+	return setPages(leaves).map((page, i, all) => framedPage(page, title, i + 1, all.length, false));
+}
+
+function framedPage(
+	page: SetPage,
+	title: TitleBlock,
+	n: number,
+	of: number,
+	hasBar: boolean,
+): Page {
 	const size = paperSize(page.paper);
 	const area = pageArea(page.paper);
 	const top = size.height - OTHER - BAR - BLOCK;
@@ -43,8 +54,8 @@ function framedPage(page: SetPage, title: TitleBlock, n: number, of: number): Pa
 			return [
 				...placed(drawnOn(page.sets), { x: area.x, y: area.y }),
 				...placed(block(page, title, n, of, area.width), { x: area.x, y: top }),
-				...placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }),
-				...barNote(page, title, area, top + BLOCK),
+				...(hasBar ? placed(scaleBar().marks, { x: area.x, y: top + BLOCK + 2 }) : []),
+				...notes(page, title, area, { y: top + BLOCK, hasBar }),
 			];
 		},
 	};
@@ -133,8 +144,13 @@ function fieldRow(fields: readonly Field[], y: number, width: number): Mark[] {
 	return marks;
 }
 
-function barNote(leaf: SetPage, title: TitleBlock, area: Area, y: number): Mark[] {
-	const x = area.x + 108;
+function notes(
+	leaf: SetPage,
+	title: TitleBlock,
+	area: Area,
+	{ y, hasBar }: { readonly y: number; readonly hasBar: boolean },
+): Mark[] {
+	const x = area.x + (hasBar ? 108 : 0);
 	const room = area.x + area.width - x;
 	const say = (text: string, row: number): Mark => ({
 		kind: 'text',
@@ -144,6 +160,9 @@ function barNote(leaf: SetPage, title: TitleBlock, area: Area, y: number): Mark[
 		size: 2.8,
 		ink: 'pencil',
 	});
-	const marks = [say('Print at 100 %, measure this bar first.', 0)];
-	return leaf.rounded ? [...marks, say(title.roundedNote, 1)] : marks;
+	const said = [
+		...(hasBar ? ['Print at 100 %, measure this bar first.'] : []),
+		...(leaf.rounded ? [title.roundedNote] : []),
+	];
+	return said.map(say);
 }

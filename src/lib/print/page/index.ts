@@ -3,7 +3,7 @@ export { cautionBlocks, wholePlan } from './caution-blocks';
 export { type ChapterOn, chaptersOn, contents } from './contents';
 export { drawnPages } from './drawing-pages';
 export { type Block, space } from './flow';
-export { framed, lettered, type TitleBlock } from './frame';
+export { framed, framedToRead, lettered, type TitleBlock } from './frame';
 export { drawingBlock, leavesOf, paperOf, widthOf } from './leaves';
 export { pageArea, type Paper, PAPER_SIZES } from './paper';
 export { cautionBlock, heading, paragraph, sentence, subheading } from './paragraphs';

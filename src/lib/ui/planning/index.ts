@@ -12,7 +12,9 @@ export type {
 export {
 	type OptionsAsked,
 	planApart,
+	planJobsTogether,
 	priceOptions,
 	startPlanner,
 	startPrinter,
+	type TogetherAsked,
 } from './worker-client';

@@ -1,6 +1,7 @@
 import type { Progress, Saving } from '../../layout';
 import type { Plan } from '../../plan';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
+import type { PlannedTogether } from '../../together';
 
 /** What the page asks of one worker that plans. */
 export interface PlanningWorker {
@@ -16,6 +17,15 @@ export interface PlanningWorker {
 		ask: Pick<Ask, 'n'>,
 		tell: (progress: Progress) => void,
 	): Promise<Plan | null>;
+	/**
+	 * The plan of several jobs in one go, or why there is none; null when a newer request overtook
+	 * this one.
+	 */
+	together(
+		files: readonly unknown[],
+		ask: Pick<Ask, 'n'>,
+		tell: (progress: Progress) => void,
+	): Promise<PlannedTogether | null>;
 	/** What would save a sheet; null when a newer request overtook this one. */
 	savings(plan: Plan, n: number): Promise<readonly Saving[] | null>;
 	/** Stop looking: the request under way answers with the best it has. */
@@ -23,7 +33,7 @@ export interface PlanningWorker {
 }
 
 /** What it asks of all of them. */
-export interface Planner extends PlanningWorker {
+export interface Planner extends Omit<PlanningWorker, 'together'> {
 	/**
 	 * The best plan of several searches side by side, each with its own seed from the asked one on;
 	 * null when overtaken.

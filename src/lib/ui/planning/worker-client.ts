@@ -1,6 +1,7 @@
 import { proxy, wrap, type Remote } from 'comlink';
 import type { Progress } from '../../layout';
 import type { Plan } from '../../plan';
+import type { PlannedTogether } from '../../together';
 import { searchTogether } from './search-together';
 import type { PlanningWorker, Planner, Printer } from './planner';
 
@@ -83,6 +84,23 @@ export function priceOptions(
 	return { plan: asked, end: () => hand.end() };
 }
 
+/** Several jobs being planned in a worker of their own; `end` gives it up. */
+export interface TogetherAsked {
+	readonly planned: Promise<PlannedTogether | null>;
+	end(): void;
+}
+
+/** Plans several jobs in one go: the plan of the job in hand is not disturbed. */
+export function planJobsTogether(
+	files: readonly unknown[],
+	tell: (progress: Progress) => void,
+	start: () => Worker = planWorker,
+): TogetherAsked {
+	const hand = startHand(start);
+	const planned = hand.together(files, { n: 1 }, tell).finally(() => hand.end());
+	return { planned, end: () => hand.end() };
+}
+
 interface EndableHand extends PlanningWorker {
 	/** Ends the worker; what it was asked answers null. */
 	end(): void;
@@ -111,6 +129,8 @@ function startHand(start: () => Worker): EndableHand {
 		end,
 		plan: (file, ask, tell) => orAbandoned(ready().plan(file, ask, proxy(tell))),
 		options: (plan, file, ask, tell) => orAbandoned(ready().options(plan, file, ask, proxy(tell))),
+		together: (files, ask, tell) =>
+			orAbandoned<PlannedTogether | null>(ready().together(files, ask, proxy(tell))),
 		savings: (plan, n) => orAbandoned(ready().savings(plan, n)),
 		async stop() {
 			if (!remote) return;

@@ -1,0 +1,34 @@
+import type { BoardLayouts, ClothLayouts } from '../../layout';
+import { money, ticks } from '../../measure';
+import type { Order, Quote } from '../types';
+import type { Tally } from './together';
+
+interface Counted {
+	readonly boards: readonly BoardLayouts[];
+	readonly cloths: readonly ClothLayouts[];
+	readonly order: Order;
+	readonly quote: Pick<Quote, 'fromRack' | 'labour' | 'labourCost'>;
+}
+
+/** What plans come to, one or several. */
+export function tallyOf(plans: readonly Counted[]): Tally {
+	const sum = (of: (plan: Counted) => number): number => plans.reduce((n, p) => n + of(p), 0);
+	return {
+		sheets: sum(({ boards }) => boards.reduce((n, b) => n + sheetsIn(b), 0)),
+		bought: sum(({ order }) =>
+			order.lines.reduce((n, l) => n + (l.group === 'sheets' ? l.buy : 0), 0),
+		),
+		pull: ticks(sum(({ cloths }) => cloths.reduce((n, c) => n + pullIn(c), 0))),
+		ordered: money(sum(({ order }) => order.total)),
+		fromRack: money(sum(({ quote }) => quote.fromRack)),
+		minutes: sum(({ quote }) => quote.labour.reduce((n, l) => n + l.minutes, 0)),
+		labour: money(sum(({ quote }) => quote.labourCost)),
+	};
+}
+
+/** Sheets and offcuts that are still to be cut. */
+export const sheetsIn = ({ sources }: Pick<BoardLayouts, 'sources'>): number =>
+	sources.filter((s) => !s.cut).length;
+
+export const pullIn = ({ rolls }: Pick<ClothLayouts, 'rolls'>): number =>
+	rolls.reduce((sum, r) => sum + r.pull, 0);

@@ -1,0 +1,35 @@
+import type { Job } from '../../job';
+import type { BoardLayouts, ClothLayouts } from '../../layout';
+import { ticks } from '../../measure';
+import { clothLines } from '../cloth-lines';
+import { labourLines } from '../labour';
+import { worthOf } from '../material';
+import { sheetLines } from '../sheet-lines';
+import type { OrderLine } from '../types';
+
+/** What a layout comes to, in minor units; the sum of both is what it costs. */
+export interface LayoutCost {
+	readonly ordered: number;
+	/** Stock at list price and the work at the saw, rounded nowhere. */
+	readonly besides: number;
+}
+
+/** What the sheets of one board cost as they are laid out, with the work at the saw. */
+export function costOfBoards(job: Job, boards: BoardLayouts): LayoutCost {
+	const work = { parts: [], blanks: [], seamLength: ticks(0), boards: [boards] };
+	const labour = labourLines({ ...job, work: [] }, { ...work, boxes: 0, panels: 0 });
+	const minutes = labour.reduce((sum, l) => sum + l.minutes, 0);
+	const { ordered, besides } = costOf(job, sheetLines(job, boards));
+	return { ordered, besides: besides + (minutes * job.shop.labour.hour) / 60 };
+}
+
+/** What the rolls of one cloth cost as they are laid out. */
+export const costOfCloth = (job: Job, cloth: ClothLayouts): LayoutCost =>
+	costOf(job, clothLines(job, cloth));
+
+function costOf(job: Job, lines: readonly OrderLine[]): LayoutCost {
+	return {
+		ordered: lines.reduce((sum, l) => sum + l.total, 0),
+		besides: lines.reduce((sum, l) => sum + worthOf(job, l), 0),
+	};
+}

@@ -1,0 +1,1 @@
+export { type PlannedTogether, planTogether } from './plan-together';

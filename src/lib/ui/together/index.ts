@@ -1,0 +1,1 @@
+export { default as JobsTogether } from './JobsTogether.svelte';

@@ -1,0 +1,304 @@
+import { test as prop } from '@fast-check/vitest';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { JobFile } from '../../src/lib/job/job';
+import { auditRoll, auditSheets } from '../../src/lib/nest';
+import type { Plan } from '../../src/lib/plan';
+import { recordOf } from '../../src/lib/record';
+import { planTogether } from '../../src/lib/together';
+import { boardsTogetherPay, sideBySide } from '../../src/lib/together/choose';
+import { runs } from '../depth';
+import { sample } from '../plan/samples';
+
+/* Several jobs in one go: what must hold whatever they are, and what is worked out by hand. */
+
+const RACK = {
+	materials: [
+		{ id: 'ply', name: 'Plywood', nominal: 18, measured: 18 },
+		{ id: 'mdf', name: 'MDF', nominal: 12, measured: 12 },
+	],
+	sheets: [
+		{ id: 'full', material: 'ply', length: 1000, width: 600, price: 30 },
+		{ id: 'mdf-full', material: 'mdf', length: 1000, width: 600, price: 12 },
+	],
+	cloths: [{ id: 'felt', name: 'Felt', loose: 3, pressed: 3 }],
+	rolls: [{ id: 'felt-roll', cloth: 'felt', width: 1000, usable: 1000, price: 10, step: 250 }],
+	sundries: [{ id: 'glue', name: 'Adhesive', kind: 'contact-adhesive', pack: 4, price: 9 }],
+} as const;
+const SAW = { id: 'saw', name: 'Saw', kerf: 0.01, trim: 0 };
+
+function jobOf(number: string, more: object = {}): JobFile {
+	return {
+		...{ name: `Job ${number}`, number, shop: { saws: [SAW] }, stock: RACK },
+		...more,
+	} as unknown as JobFile;
+}
+
+const part = (id: string, length: number, width: number, count = 1, material = 'ply') => ({
+	...{ id, material, length, width, count, grain: 'any' as const },
+});
+
+async function together(files: readonly JobFile[], effort = 40): Promise<Plan> {
+	const made = await planTogether(files, { effort });
+	if ('refused' in made) throw new Error(made.refused.map((p) => p.what).join('\n'));
+	return made.plan;
+}
+
+const halves = (number: string) => jobOf(number, { parts: [part('A', 1000, 290)] });
+
+describe('worked by hand', () => {
+	test('two jobs of half a sheet each take one sheet, and each bears half of it', async () => {
+		const { together: t, order, boards } = await together([halves('1'), halves('2')]);
+		expect(boards[0]?.answer.layouts).toHaveLength(1);
+		expect(order.total).toBe(30_00);
+		expect(t?.boards).toEqual([
+			{ id: 'ply', name: 'Plywood', jobs: ['1', '2'], way: 'together', sheets: 1, apart: 2 },
+		]);
+		expect(t?.jobs.map((j) => j.ordered)).toEqual([15_00, 15_00]);
+		expect([t?.now.ordered, t?.apart.ordered]).toEqual([30_00, 60_00]);
+	});
+
+	test('what is on the rack is taken once, by the first that needs it', async () => {
+		const sheets = [{ ...RACK.sheets[0], owned: 1 }];
+		const whole = (number: string) =>
+			jobOf(number, { stock: { ...RACK, sheets }, parts: [part('A', 1000, 600)] });
+		const { order, boards, together: t } = await together([whole('1'), whole('2')]);
+		expect(boards[0]?.sources.map((s) => s.kind).sort()).toEqual(['buy', 'owned']);
+		expect(order.total).toBe(30_00);
+		expect(t?.apart.ordered).toBe(30_00);
+	});
+
+	test('a lower count in one rack is what is planned with, and is told', async () => {
+		const owning = (number: string, owned: number) =>
+			jobOf(number, {
+				stock: { ...RACK, sheets: [{ ...RACK.sheets[0], owned }] },
+				parts: [part('A', 1000, 600)],
+			});
+		const made = await together([owning('1', 2), owning('2', 1)]);
+		expect(made.boards[0]?.sources.map((s) => s.kind).sort()).toEqual(['buy', 'owned']);
+		expect(made.problems.map((p) => p.what).join()).toContain('do not agree on how much of full');
+	});
+
+	test('marks begin with the number; a letter where two have the same one', async () => {
+		const labels = async (a: string, b: string) =>
+			(await together([halves(a), halves(b)])).parts.map((p) => p.label);
+		expect(await labels('0142', '0151')).toEqual(['0142 A', '0151 A']);
+		expect(await labels('7', '7')).toEqual(['A A', 'B A']);
+		expect(await labels('', 'A')).toEqual(['B A', 'A A']);
+	});
+});
+
+describe('what differs', () => {
+	const kept = async (more: object) => {
+		const other = jobOf('2', { parts: [part('A', 1000, 290)], stock: { ...RACK, ...more } });
+		return together([halves('1'), other]);
+	};
+
+	test.each([
+		[
+			'measured otherwise',
+			{ materials: [{ ...RACK.materials[0], measured: 17.6 }] },
+			'measured thickness 17.6 mm, not 18 mm',
+		],
+		['dearer', { sheets: [{ ...RACK.sheets[0], price: 33 }] }, 'price EUR 33.00, not EUR 30.00'],
+		[
+			'of another size',
+			{ sheets: [{ ...RACK.sheets[0], width: 610 }] },
+			'width 610 mm, not 600 mm',
+		],
+	])('a board %s is kept apart under a name of its own, and told', async (_, more, said) => {
+		const made = await kept(more);
+		expect(made.boards.map((b) => b.material)).toEqual(['ply', 'ply-2']);
+		expect(made.job.stock.materials.map((m) => m.name)).toEqual(['Plywood', 'Plywood (2)']);
+		expect(made.boards.every((b) => b.answer.layouts.length === 1)).toBe(true);
+		const told = made.problems.find((p) => p.what.includes('kept apart'));
+		expect(told?.what).toContain(said);
+		expect(told?.kind).toBe('check');
+	});
+
+	test('two boards of one name are told apart by name', async () => {
+		const more = {
+			materials: [{ ...RACK.materials[0], id: 'other', measured: 17 }],
+			sheets: [{ ...RACK.sheets[0], id: 's2', material: 'other' }],
+		};
+		const other = jobOf('2', {
+			...{ parts: [part('A', 1000, 290, 1, 'other')], stock: { ...RACK, ...more } },
+		});
+		const made = await together([halves('1'), other]);
+		expect(made.job.stock.materials.map((m) => m.name)).toEqual(['Plywood', 'Plywood (2)']);
+	});
+
+	test.each([
+		['the currency', { currency: 'USD' }],
+		['the ruler', { ruler: { unit: 'in' } }],
+		['the kerf', { saws: [{ ...SAW, kerf: 3 }] }],
+		['the trim cut', { saws: [{ ...SAW, trim: 5 }] }],
+		['the saw', { saws: [{ ...SAW, fenceLimit: 900 }] }],
+		['the way sheets are cut', { method: 'router' }],
+		['the price of an hour', { labour: { hour: 50 } }],
+		['the spare on sundries', { spare: 3 }],
+	])('jobs that differ in %s are refused, and told where', async (what, shop) => {
+		const other = jobOf('2', { shop: { saws: [SAW], ...shop }, parts: [part('A', 100, 100)] });
+		const made = await planTogether([halves('1'), other], { effort: 5 });
+		const said = 'refused' in made ? made.refused.map((p) => p.what) : [];
+		expect(said.join()).toContain(`Job 2 differs from job 1 in ${what}:`);
+	});
+
+	test('one job, or none, is no several', async () => {
+		for (const files of [[], [halves('1')]])
+			expect('refused' in (await planTogether(files))).toBe(true);
+	});
+
+	test('adhesives of two makes are ordered each for its own job', async () => {
+		const panel = {
+			...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'felt' },
+			opening: { kind: 'rectangle', length: 300, width: 200 },
+		};
+		const sundries = [{ ...RACK.sundries[0], id: 'other', name: 'Other', price: 7 }];
+		const files = [
+			jobOf('1', { panels: [panel] }),
+			jobOf('2', { panels: [panel], stock: { ...RACK, sundries } }),
+		];
+		const { order } = await together(files);
+		const bought = order.lines.filter((l) => l.group === 'sundries');
+		expect(bought.map((l) => [l.what, l.total])).toEqual([
+			['Adhesive', 9_00],
+			['Other', 7_00],
+		]);
+	});
+});
+
+const sizes = fc.integer({ min: 2, max: 60 }).map((n) => n * 10);
+const parts = fc.array(
+	fc.record({
+		length: sizes,
+		width: sizes,
+		count: fc.integer({ min: 1, max: 3 }),
+		mdf: fc.boolean(),
+	}),
+	{ maxLength: 4 },
+);
+const jobs = fc.array(
+	fc.record({ parts, owned: fc.nat(2), offcuts: fc.nat(2), panel: fc.boolean(), packs: fc.nat(2) }),
+	{ minLength: 2, maxLength: 4 },
+);
+
+const filesOf = (drawn: typeof jobs extends fc.Arbitrary<infer T> ? T : never): JobFile[] =>
+	drawn.map((job, n) =>
+		jobOf(String(n + 1), {
+			parts: job.parts.map((p, i) =>
+				part(`A${i}`, p.length, p.width, p.count, p.mdf ? 'mdf' : 'ply'),
+			),
+			panels: job.panel
+				? [
+						{
+							...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'felt' },
+							opening: { kind: 'rectangle', length: 300, width: 200 },
+						},
+					]
+				: [],
+			stock: {
+				...RACK,
+				sheets: [{ ...RACK.sheets[0], owned: job.owned, least: 2 }, RACK.sheets[1]],
+				offcuts:
+					job.offcuts > 0
+						? [{ id: 'R1', material: 'ply', length: 600, width: 300, count: job.offcuts }]
+						: [],
+				rolls: [...RACK.rolls, { id: 'rest', cloth: 'felt', width: 900, usable: 900, left: 400 }],
+				sundries: [{ ...RACK.sundries[0], use: job.packs, owned: 0.5 }],
+			},
+		}),
+	);
+
+const total = (amounts: readonly number[]): number => amounts.reduce((a, b) => a + b, 0);
+
+/** Copies of each piece on all layouts, by its id. */
+function laidIn(plan: Plan): Map<string, number> {
+	const placed = [
+		...plan.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.placed)),
+		...plan.cloths.flatMap((c) => c.rolls.flatMap((r) => r.answer.placed)),
+	];
+	const laid = new Map<string, number>();
+	for (const { id } of placed) laid.set(id, (laid.get(id) ?? 0) + 1);
+	const left = [
+		...plan.boards.map((b) => b.answer.unplaced),
+		...plan.cloths.map((c) => c.unplaced),
+	];
+	for (const { id, count } of left.flat()) laid.set(id, (laid.get(id) ?? 0) + count);
+	return laid;
+}
+
+prop.prop([jobs], { numRuns: runs(60) })(
+	'together never costs more, every piece is laid once, the auditor passes, shares add up',
+	async (drawn) => {
+		const made = await together(filesOf(drawn), 5);
+		const t = made.together!;
+		expect(t.now.ordered).toBeLessThanOrEqual(t.apart.ordered);
+		const cost = (of: typeof t.now) => of.ordered + of.fromRack + of.labour;
+		// Amounts of each job's labour are rounded by themselves.
+		expect(cost(t.now)).toBeLessThanOrEqual(cost(t.apart) + 6 * drawn.length);
+		const wanted = new Map([...made.parts, ...made.blanks].map((p) => [p.id, p.count]));
+		expect(laidIn(made)).toEqual(wanted);
+		for (const b of made.boards) {
+			expect(auditSheets(b.problem, b.answer)).toEqual([]);
+			expect(b.faults).toEqual([]);
+		}
+		for (const r of made.cloths.flatMap((c) => c.rolls))
+			expect(auditRoll(r.problem, r.answer)).toEqual([]);
+		expect(total(t.jobs.map((j) => j.ordered))).toBe(made.order.total);
+		expect(total(t.jobs.map((j) => j.fromRack))).toBe(made.quote.fromRack);
+		expect(total(t.jobs.map((j) => j.labour))).toBe(made.quote.labourCost);
+		expect(() => recordOf(made)).not.toThrow();
+		// Nothing is taken that is not there: the lowest count of all that know the line.
+		const least = (of: (job: (typeof drawn)[number]) => number) =>
+			Math.min(...drawn.map(of).filter((n) => n > 0), 9);
+		const taken = (kind: string, id: string) =>
+			made.boards.flatMap((b) => b.sources).filter((s) => s.kind === kind && s.id === id).length;
+		expect(taken('owned', 'full')).toBeLessThanOrEqual(Math.min(...drawn.map((j) => j.owned)));
+		expect(taken('offcut', 'R1')).toBeLessThanOrEqual(least((j) => j.offcuts));
+	},
+);
+
+test('three sample jobs that share one rack: figures as they are told', async () => {
+	const files = ['box-slanted-sealed', 'box-stepped-arch', 'box-slotted-l-vent'];
+	const { together: t } = await together(
+		files.map((name) => sample(`${name}.json`)),
+		1000,
+	);
+	expect(t?.jobs.map((j) => j.tag)).toEqual(['0151', '0153', '0152']);
+	expect(t?.now.sheets).toBeLessThan(t?.apart.sheets ?? 0);
+	expect(t?.now.minutes).toBeLessThan(t?.apart.minutes ?? 0);
+});
+
+test('a sheet that two racks tell of differently lies on the rack once all the same', async () => {
+	const owning = (number: string, price: number) =>
+		jobOf(number, {
+			stock: { ...RACK, sheets: [{ ...RACK.sheets[0], price, owned: 1 }] },
+			parts: [part('A', 1000, 600)],
+		});
+	const made = await together([owning('1', 30), owning('2', 33)]);
+	expect(made.boards.map((b) => b.sources.map((s) => s.kind))).toEqual([['owned'], ['buy']]);
+	expect(made.order.total).toBe(33_00);
+});
+
+test('a layout for all that is dearer, or leaves something over, is not taken', async () => {
+	const { job, boards } = await together([halves('1'), halves('2')]);
+	const one = boards[0]!;
+	const layout = one.answer.layouts[0]!;
+	const two = {
+		...one,
+		answer: { ...one.answer, layouts: [layout, layout] },
+		sources: [one.sources[0]!, one.sources[0]!],
+	};
+	expect(boardsTogetherPay(job, one, two)).toBe(true);
+	expect(boardsTogetherPay(job, two, one)).toBe(false);
+	const unplaced = [{ id: '1.part.A', count: 1, why: 'No room.' }];
+	const short = { ...one, answer: { ...one.answer, unplaced } };
+	expect(boardsTogetherPay(job, short, two)).toBe(false);
+	const both = sideBySide(one, [
+		{ ...one, answer: { ...one.answer, layouts: [layout] } },
+		{ ...one, answer: { ...one.answer, layouts: [], cost: 0 }, sources: [] },
+	]);
+	expect(both.faults).toEqual([]);
+	expect(sideBySide(one, [one, one]).faults.length).toBeGreaterThan(0);
+});
