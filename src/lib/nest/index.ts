@@ -1,4 +1,13 @@
 export { auditRoll, auditSheets } from './audit';
+export {
+	freeStock,
+	type HandProblem,
+	type HandSheet,
+	type HandSpot,
+	joined,
+	judge,
+	numberedAnew,
+} from './by-hand';
 export { packets } from './packets';
 export { withPinned } from './pinned';
 export { random, type Random } from './random';
