@@ -1,11 +1,13 @@
 export { auditRoll, auditSheets } from './audit';
 export {
 	freeStock,
+	type HandFault,
 	type HandProblem,
 	type HandSheet,
 	type HandSpot,
 	joined,
 	judge,
+	type Judgement,
 	numberedAnew,
 } from './by-hand';
 export { packets } from './packets';

@@ -1,3 +1,3 @@
 export type { HandProblem, HandSheet } from './hand-sheet';
 export { freeStock, joined, numberedAnew } from './joined';
-export { type HandSpot, judge } from './judge';
+export { type HandFault, type HandSpot, judge, type Judgement } from './judge';

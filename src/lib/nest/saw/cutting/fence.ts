@@ -1,5 +1,5 @@
 import { nth } from '../../../measure';
-import { beside, deflate, inflate, type Actual, type Inflated } from '../../inflated';
+import { deflate, inflate, type Actual, type Inflated } from '../../inflated';
 import { setting, type FenceLimits, type FenceStep, type Sequence, fenceHolds } from './held';
 import { keptSequence } from './kept-order';
 import type { SawRegion } from './regions';

@@ -1,0 +1,3 @@
+export { keepPicture, pictureOf } from './kept';
+export { default as Picture } from './Picture.svelte';
+export { type PictureLine, pictureOfJob, picturesOf } from './pictures';
