@@ -1,11 +1,11 @@
 import { field, z } from './zod';
 import { distanceField, id } from './fields';
-import { sheetName, turnField } from './pinned';
+import { sheetMark, turnField } from './pinned';
 
 /** A part laid by hand: it lies there in every plan, and the rest is laid round it. */
 export const handPlace = z.strictObject({
 	material: field(id, { label: 'Board', refersTo: 'materials' }),
-	sheet: field(sheetName, {
+	sheet: field(sheetMark, {
 		label: 'Sheet',
 		help: 'Where the sheet comes from and its mark: buy/ply-18.',
 	}),

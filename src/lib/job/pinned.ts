@@ -12,7 +12,7 @@ const turn = field(turnField, { label: 'Turned left', unit: '°' });
 /**
  * Where a sheet came from and its id in the stock: 'buy/ply-18', 'owned/ply-18', 'offcut/R7'.
  */
-export const sheetName = z
+export const sheetMark = z
 	.string()
 	.max(80)
 	.regex(
@@ -62,7 +62,7 @@ const cut = z.strictObject({
 /** A laid-out sheet that stays as it is: it has been printed, or the saw is in it. */
 export const pinnedLayout = z.strictObject({
 	material: field(id, { label: 'Board', refersTo: 'materials' }),
-	sheet: field(sheetName, { label: 'Sheet' }),
+	sheet: field(sheetMark, { label: 'Sheet' }),
 	length: field(size, { label: 'Length' }),
 	width: field(size, { label: 'Width' }),
 	placed: field(

@@ -22,7 +22,7 @@ export {
 } from './boards';
 export { complaints } from './complaints';
 export { sayMarks } from './say-marks';
-export type { BoardLayouts, ClothLayouts, HandRefusal, RollLayout } from './layouts';
+export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
 export { type Carpeting, chooseWays, layCloths, type PricedWay } from './rolls';

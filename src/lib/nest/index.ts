@@ -5,10 +5,10 @@ export {
 	type HandProblem,
 	type HandSheet,
 	type HandSpot,
-	joined,
-	judge,
+	judgeByHand,
 	type Judgement,
 	numberedAnew,
+	withLaid,
 } from './by-hand';
 export { packets } from './packets';
 export { withPinned } from './pinned';

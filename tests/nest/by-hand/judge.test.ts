@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm, ticks } from '../../../src/lib/measure/length';
-import { judge, type HandSpot } from '../../../src/lib/nest/by-hand/judge';
+import { judgeByHand, type HandSpot } from '../../../src/lib/nest/by-hand/judge';
 import { nestSaw } from '../../../src/lib/nest/saw/saw';
 import type { RouterProblem } from '../../../src/lib/nest/types';
 import { runs } from '../../depth';
@@ -19,7 +19,7 @@ const at = (id: string, x: number, y: number, turn: HandSpot['turn'] = 0): HandS
 	...{ id, turn },
 	...{ x: mm(x), y: mm(y) },
 });
-const said = (...spots: HandSpot[]) => judge(problem, SHEET, spots).faults.map((f) => f.what);
+const said = (...spots: HandSpot[]) => judgeByHand(problem, SHEET, spots).faults.map((f) => f.what);
 
 describe('pieces laid by hand', () => {
 	it('hold where they lie inside, a blade apart, and straight cuts part them', () => {
@@ -34,7 +34,7 @@ describe('pieces laid by hand', () => {
 		expect(said(at('A', 0, 401))).toEqual(['A reaches 1 mm over the upper edge.']);
 		const trim = { left: mm(5), right: mm(5), bottom: mm(5), top: mm(5) };
 		const trimmed = { ...SHEET, trim };
-		expect(judge(problem, trimmed, [at('A', 3, 5)]).faults.map((f) => f.what)).toEqual([
+		expect(judgeByHand(problem, trimmed, [at('A', 3, 5)]).faults.map((f) => f.what)).toEqual([
 			'A reaches 2 mm into the trim at the left edge.',
 		]);
 	});
@@ -62,7 +62,7 @@ describe('pieces laid by hand', () => {
 			...{ bit: KERF, sheets: [SHEET], pieces: PIECES, useHoles: false },
 			keep: { length: mm(100), width: mm(100) },
 		};
-		expect(judge(routed, SHEET, wheel).faults).toEqual([]);
+		expect(judgeByHand(routed, SHEET, wheel).faults).toEqual([]);
 	});
 
 	it('are refused a sliver from the edge that the blade cannot skim', () => {
@@ -75,7 +75,9 @@ describe('pieces laid by hand', () => {
 
 	it('are refused where the saw may not make the cuts', () => {
 		const few = { ...problem, stages: 1 };
-		expect(judge(few, SHEET, [at('A', 100, 50)]).faults.map((f) => f.kind)).toEqual(['uncut']);
+		expect(judgeByHand(few, SHEET, [at('A', 100, 50)]).faults.map((f) => f.kind)).toEqual([
+			'uncut',
+		]);
 	});
 
 	it('are whatever a search has laid', () => {
@@ -84,7 +86,7 @@ describe('pieces laid by hand', () => {
 			fc.property(problems(false), (random) => {
 				for (const layout of finish(nestSaw(random, { seed: 1, effort: 3 })).layouts) {
 					const sheet = random.sheets.find((s) => s.id === layout.sheet)!;
-					const { faults, sheet: made } = judge(random, sheet, layout.placed);
+					const { faults, sheet: made } = judgeByHand(random, sheet, layout.placed);
 					expect(faults).toEqual([]);
 					const places = (of: readonly HandSpot[]) =>
 						of.map(({ id, x, y, turn }) => `${id} ${x} ${y} ${turn}`).sort();
@@ -107,7 +109,7 @@ describe('pieces laid by hand', () => {
 		let held = 0;
 		fc.assert(
 			fc.property(fc.array(spot, { minLength: 1, maxLength: 3 }), (spots) => {
-				const { faults, sheet: made } = judge(problem, SHEET, spots);
+				const { faults, sheet: made } = judgeByHand(problem, SHEET, spots);
 				expect(made === null).toBe(faults.length > 0);
 				if (!made) return;
 				held++;

@@ -5,18 +5,10 @@ import type { BoardLayouts } from '../layouts';
 import { withoutPlaces } from './hand-edits';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
+import type { Which } from './which';
 
 type Pinned = NonNullable<JobFile['pinned']>[number];
 type StockFile = NonNullable<JobFile['stock']>;
-
-/**
- * Which laid-out sheet of a plan is meant: its material and its place among that material's
- * layouts.
- */
-export interface Which {
-	readonly material: string;
-	readonly index: number;
-}
 
 /**
  * Keeps a layout as it is: it has been printed. Returns a new file; the one given is left alone.

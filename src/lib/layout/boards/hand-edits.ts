@@ -2,7 +2,7 @@ import { nth, ticks, toMm } from '../../measure';
 import type { HandPlace, Job, JobFile } from '../../job';
 import type { HandSpot, Placed } from '../../nest';
 import type { BoardLayouts } from '../layouts';
-import type { Which } from './booking';
+import type { Which } from './which';
 
 type PlaceInFile = NonNullable<JobFile['byHand']>[number];
 
@@ -69,7 +69,7 @@ export function withoutPlaces(
 const isOn = (h: PlaceInFile, material: string, sheet: string, on: number): boolean =>
 	h.material === material && h.sheet === sheet && (h.on ?? 0) === on;
 
-/** Is an entry of the file this place of the job? Entries that could not be read are in one only. */
+/** Is an entry of the file this place of the job? One that could not be read is in the file only. */
 function isPlace(job: Job, place: number, h: PlaceInFile): boolean {
 	const at = job.byHand[place];
 	if (!at || !isOn(h, at.material, at.sheet, at.on)) return false;

@@ -2,10 +2,10 @@ import type { HandPlace, Job } from '../../job';
 import { nth } from '../../measure';
 import {
 	freeStock,
-	joined,
+	withLaid,
 	numberedAnew,
 	type HandSpot,
-	judge,
+	judgeByHand,
 	type HandProblem,
 	type HandSheet,
 	type Sheet,
@@ -106,7 +106,7 @@ function laidOn(problem: HandProblem, sheet: Sheet, group: readonly Place[], lef
 			refuse(index, 'No such part is left to lay: there are fewer of it, or none.');
 			continue;
 		}
-		const { faults, sheet: made } = judge(problem, sheet, [...spots, spot]);
+		const { faults, sheet: made } = judgeByHand(problem, sheet, [...spots, spot]);
 		const [fault] = faults;
 		if (fault) refuse(index, fault.what);
 		if (!made) continue;
@@ -119,7 +119,7 @@ function laidOn(problem: HandProblem, sheet: Sheet, group: readonly Place[], lef
 
 const FREE = 'free';
 
-/** The problem that is left: parts laid are off the list, their sheets too, free places are stock. */
+/** The problem that is left: parts laid and their sheets are off it, free places are stock. */
 export function roundHeld<P extends HandProblem>(
 	problem: P,
 	{ held }: HandLaid,
@@ -155,7 +155,7 @@ export function withHeld(found: SheetsAnswer, { held }: HandLaid): SheetsAnswer 
 		if (kind === FREE) nth(upon, Number(sheet)).set(Number(place), layout);
 		else beside.push(layout);
 	}
-	const sheets = held.map((h, n) => joined(h.hand, nth(upon, n)));
+	const sheets = held.map((h, n) => withLaid(h.hand, nth(upon, n)));
 	return {
 		...found,
 		layouts: numberedAnew([...sheets, ...beside]),

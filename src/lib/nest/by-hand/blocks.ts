@@ -12,15 +12,15 @@ export interface HandPiece extends Placed {
  * What a straight cut goes round as one: a piece in its rectangle, or two tapered ones that share
  * one. `of`: places among the pieces laid.
  */
-export interface Block {
+export interface HandBlock {
 	readonly rect: Rect;
 	readonly of: readonly [number] | readonly [number, number];
 }
 
 /** The pieces of a sheet as blocks; tapered ones head to tail, as the search lays them, are one. */
-export function blocksOf(laid: readonly HandPiece[], kerf: Length): Block[] {
+export function blocksOf(laid: readonly HandPiece[], kerf: Length): HandBlock[] {
 	const taken = new Set<number>();
-	const blocks: Block[] = [];
+	const blocks: HandBlock[] = [];
 	laid.forEach((one, i) => {
 		if (taken.has(i)) return;
 		const j = laid.findIndex((other, at) => at > i && !taken.has(at) && pairs(one, other, kerf));

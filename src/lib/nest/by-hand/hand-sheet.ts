@@ -13,7 +13,7 @@ import {
 	slantedSides,
 } from '../saw';
 import type { Cut, Placed, RouterProblem, SawProblem, Sheet, SheetLayout } from '../types';
-import { blocksOf, type Block, type HandPiece } from './blocks';
+import { blocksOf, type HandBlock, type HandPiece } from './blocks';
 import { HandParting, type Parted, type Uncut } from './regions';
 
 export type HandProblem = SawProblem | RouterProblem;
@@ -52,9 +52,9 @@ export function handSheet(
 	return new HandCutting(problem, sheet, blocks, laid).cut(best.region);
 }
 
-const alone = (piece: HandPiece, i: number): Block => ({ rect: piece, of: [i] });
+const alone = (piece: HandPiece, i: number): HandBlock => ({ rect: piece, of: [i] });
 
-function waysOf(sheet: Sheet, blocks: readonly Block[], kerf: Length): Parted[] {
+function waysOf(sheet: Sheet, blocks: readonly HandBlock[], kerf: Length): Parted[] {
 	const { left, right, bottom, top } = sheet.trim;
 	const room = {
 		x: left,
@@ -74,7 +74,7 @@ class HandCutting {
 	constructor(
 		private readonly problem: SawProblem,
 		private readonly sheet: Sheet,
-		private readonly blocks: readonly Block[],
+		private readonly blocks: readonly HandBlock[],
 		private readonly laid: readonly HandPiece[],
 	) {}
 
@@ -99,7 +99,7 @@ class HandCutting {
 		return { kind: isWorth(rect, this.problem) ? 'offcut' : 'waste' };
 	}
 
-	#block({ of }: Block, rect: Rect): Content {
+	#block({ of }: HandBlock, rect: Rect): Content {
 		const one = nth(this.laid, of[0]);
 		if (of.length === 2) {
 			const laid = pairOnSheet([one, nth(this.laid, of[1])], rect, this.problem.kerf);

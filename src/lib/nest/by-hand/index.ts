@@ -1,3 +1,3 @@
 export type { HandProblem, HandSheet } from './hand-sheet';
-export { freeStock, joined, numberedAnew } from './joined';
-export { type HandFault, type HandSpot, judge, type Judgement } from './judge';
+export { freeStock, numberedAnew, withLaid } from './joined';
+export { type HandFault, type HandSpot, judgeByHand, type Judgement } from './judge';

@@ -18,7 +18,7 @@ export function freeStock(sheet: HandSheet, name: (i: number) => string): Sheet[
 }
 
 /** A sheet laid by hand with what was laid on its free places: layouts by the place's number. */
-export function joined(
+export function withLaid(
 	{ layout, free }: HandSheet,
 	laid: ReadonlyMap<number, SheetLayout>,
 ): SheetLayout {

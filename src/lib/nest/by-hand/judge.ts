@@ -28,7 +28,11 @@ export interface Judgement {
  * blade apart, and to be cut from edge to edge; the auditor of every layout has the last word. Ids
  * that the problem does not know are faults as well.
  */
-export function judge(problem: HandProblem, sheet: Sheet, spots: readonly HandSpot[]): Judgement {
+export function judgeByHand(
+	problem: HandProblem,
+	sheet: Sheet,
+	spots: readonly HandSpot[],
+): Judgement {
 	const pieces = new Map(problem.pieces.map((p) => [p.id, p]));
 	const unknown = spots.flatMap(({ id }, i): HandFault[] =>
 		pieces.has(id) ? [] : [{ kind: 'turn', of: [i], what: `${id} is no part of this board.` }],
@@ -70,7 +74,7 @@ function outside(p: HandPiece, i: number, sheet: Sheet, ruler: Ruler): HandFault
 	});
 }
 
-/** Each two that lie on each other, or nearer than the blade is thick; pairs are apart as they are. */
+/** Each two that lie on each other, or nearer than the blade is thick; a pair counts as one. */
 function apartFaults(laid: readonly HandPiece[], problem: HandProblem, ruler: Ruler): HandFault[] {
 	const gap = gapOf(problem);
 	// Outlines by router may nestle: the auditor looks at their true shapes.

@@ -1,7 +1,7 @@
 import { lastOf, nth, ticks } from '../../measure';
 import { inflate, type Inflated } from '../inflated';
 import type { SawRegion } from '../saw';
-import type { Block } from './blocks';
+import type { HandBlock } from './blocks';
 
 /*
  * Places as a hand has chosen them -> how a saw parts them. Everything is one blade larger, as in
@@ -38,7 +38,7 @@ interface Band {
 /** Parts blocks on a usable sheet; where both ways are open, `first` is taken. */
 export class HandParting {
 	constructor(
-		private readonly blocks: readonly Block[],
+		private readonly blocks: readonly HandBlock[],
 		private readonly kerf: Inflated,
 	) {}
 

@@ -1,6 +1,6 @@
 /*
- * The job in the address: '/?job=3f…#boards/2' is the second sheet of that job. An address without
- * one is of whatever job is open, as it always was.
+ * The job in the address: '/?job=3f…#boards/2' is the second sheet of that job. An address
+ * without one is of whatever job is open, as it always was.
  */
 
 /** The job an address names; null for none. */

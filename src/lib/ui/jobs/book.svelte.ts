@@ -1,6 +1,6 @@
 import type { Store, StoredJob } from '../../store';
 
-/** The jobs kept in this browser, those in use, put away and thrown away, as the page lists them. */
+/** The jobs kept in this browser as the page lists them: in use, put away and thrown away. */
 export class Book {
 	/** Those in use; null until the database has answered. */
 	jobs = $state.raw<readonly StoredJob[] | null>(null);

@@ -1,3 +1,3 @@
-export { keepPicture, pictureOf } from './kept';
+export { pictureOf } from './kept';
 export { default as Picture } from './Picture.svelte';
-export { type PictureLine, pictureOfJob, picturesOf } from './pictures';
+export { type PictureLine, picturesOf } from './pictures';

@@ -1,4 +1,5 @@
 import type { StoredJob } from '../../../store';
+import { holdsWords } from '../../parts/holds-words';
 
 /** What the list of jobs is ordered by. */
 export const ORDERS = {
@@ -20,14 +21,7 @@ export function foundJobs(
 	words: string,
 	order: JobOrder,
 ): readonly StoredJob[] {
-	const asked = plainWords(words);
-	const found =
-		asked.length === 0
-			? jobs
-			: jobs.filter((job) => {
-					const text = plain(textOf(job));
-					return asked.every((word) => text.includes(word));
-				});
+	const found = jobs.filter((job) => holdsWords(textOf(job), words));
 	if (order === 'changed') return found;
 	const key = (job: StoredJob): string => String(fieldsOf(job)[order] ?? job.name ?? '');
 	return found.toSorted((a, b) => compare.compare(key(a), key(b)) || compare.compare(a.id, b.id));
@@ -47,18 +41,6 @@ function textOf(job: StoredJob): string {
 	const said = FIELDS.map((name) => fields[name]).filter((value) => typeof value === 'string');
 	return [job.name, ...said].join(' ');
 }
-
-/** Without case and without the marks over letters: who types 'uber' finds 'Über'. */
-const plain = (text: string): string =>
-	text
-		.normalize('NFD')
-		.replace(/\p{Mark}/gu, '')
-		.toLowerCase();
-
-const plainWords = (text: string): string[] =>
-	plain(text)
-		.split(/\s+/)
-		.filter((w) => w !== '');
 
 /** 'Bench box, 0142, A. Client': what tells jobs of one name apart. */
 export function jobWords(job: StoredJob): string[] {

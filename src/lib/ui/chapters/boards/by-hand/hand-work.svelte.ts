@@ -1,5 +1,11 @@
 import { heldOn, type BoardLayouts } from '../../../../layout';
-import { judge, type HandSpot, type Judgement, type Piece, type Placed } from '../../../../nest';
+import {
+	judgeByHand,
+	type HandSpot,
+	type Judgement,
+	type Piece,
+	type Placed,
+} from '../../../../nest';
 import type { Plan } from '../../../../plan';
 
 /** A laid-out sheet of a plan. */
@@ -75,7 +81,7 @@ export class HandWork {
 		const id = boards.answer.layouts[index]?.sheet;
 		const sheet = boards.problem.sheets.find((s) => s.id === id);
 		if (!sheet || this.chosen < 0 || !this.isOpen) return { faults: [], sheet: null };
-		return judge(boards.problem, sheet, spots);
+		return judgeByHand(boards.problem, sheet, spots);
 	}
 
 	choose(i: number): void {
