@@ -15,7 +15,7 @@ describe('a board said in a line', () => {
 	it('is its name, its kind, its thickness and what the caliper says', () => {
 		expect(read('MDF 15, measured 15.3')).toEqual(['MDF 15', 'mdf', 15, 15.3, 745]);
 		expect(read('MDF 15')).toEqual(['MDF 15', 'mdf', 15, 15, 745]);
-		expect(read('Birch plywood 18 measured 17,6')).toEqual([
+		expect(read('Birch plywood 18 measured 17.6')).toEqual([
 			...['Birch plywood 18', 'plywood'],
 			...[18, 17.6, 680],
 		]);

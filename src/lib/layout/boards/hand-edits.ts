@@ -69,7 +69,7 @@ export function withoutPlaces(
 const isOn = (h: PlaceInFile, material: string, sheet: string, on: number): boolean =>
 	h.material === material && h.sheet === sheet && (h.on ?? 0) === on;
 
-/** Is an entry of the file this place of the job? One that could not be read is in the file only. */
+/** Is an entry of the file this place of the job? Unread ones are only in the file. */
 function isPlace(job: Job, place: number, h: PlaceInFile): boolean {
 	const at = job.byHand[place];
 	if (!at || !isOn(h, at.material, at.sheet, at.on)) return false;

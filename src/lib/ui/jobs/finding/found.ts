@@ -1,5 +1,5 @@
 import type { StoredJob } from '../../../store';
-import { holdsWords } from '../../parts/holds-words';
+import { holdsWords } from '../../parts';
 
 /** What the list of jobs is ordered by. */
 export const ORDERS = {
