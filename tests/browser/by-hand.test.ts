@@ -77,7 +77,16 @@ test('a piece dragged, typed or moved by keys is judged at once, kept, and taken
 
 	// Dragged towards the corner it comes to lie in it, and that is the same.
 	await pieceA(page).scrollIntoViewIfNeeded();
-	const from = (await pieceA(page).locator('rect').first().boundingBox())!;
+	const from = await pieceA(page)
+		.locator('rect')
+		.first()
+		.evaluate((element) => {
+			const rect = element as SVGRectElement;
+			const { a, b, c, d, e, f } = rect.getScreenCTM()!;
+			const [left, top] = [rect.x.baseVal.value, rect.y.baseVal.value];
+			const width = rect.width.baseVal.value * a;
+			return { x: a * left + c * top + e, y: b * left + d * top + f, width };
+		});
 	const per = from.width / 400; // pixels to a millimetre
 	const [x, y] = /(\d+) from the left, (\d+) up/
 		.exec(before ?? '')!
@@ -87,7 +96,7 @@ test('a piece dragged, typed or moved by keys is judged at once, kept, and taken
 	await page.mouse.move(grip.x, grip.y);
 	await page.mouse.down();
 	await page.mouse.move(grip.x + 30, grip.y - 10);
-	await page.mouse.move(grip.x + (602 - x!) * per, grip.y - (298 - y!) * per);
+	await page.mouse.move(grip.x + (600 - x!) * per, grip.y - (300 - y!) * per);
 	await expect(left).toHaveValue('600');
 	await expect(low).toHaveValue('300');
 	await page.mouse.up();

@@ -7,39 +7,6 @@ const DESK = { viewport: { width: 1440, height: 900 } };
 const TABLET = { viewport: { width: 834, height: 1100 }, hasTouch: true };
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true };
 
-const group = (page: Page, name: string) =>
-	page.getByRole('region', { name: /^Figures of/ }).locator('summary', { hasText: name });
-
-/** A wrapped panel of 500 x 300 with one raised piece and a service cover. */
-async function panelTask(page: Page, by: 'pointer' | 'keyboard'): Promise<void> {
-	const me = new Newcomer(page, by);
-	await open(page, 'start');
-	await me.fill(page.getByLabel('Opening, length'), '500');
-	await me.fill(page.getByLabel('Opening, width'), '300');
-	await me.press(page.getByRole('button', { name: 'Make the panel' }));
-	await expect(page.getByRole('heading', { name: 'Panel 1' })).toBeVisible();
-	await me.press(group(page, 'Board and cloth'));
-	await me.choose(page.getByLabel('Cloth', { exact: true }), 'Anthracite needle carpet');
-	await me.press(group(page, 'Edges').first());
-	await me.press(page.locator('summary', { hasText: 'Every edge' }));
-	await me.choose(page.locator('[data-at="panels/0/edge/end"] select'), 'wrapped');
-	await me.press(group(page, 'Layers'));
-	await me.press(page.getByRole('button', { name: 'Add layer' }));
-	await me.press(group(page, 'Covers and folds'));
-	await me.press(page.getByRole('button', { name: 'Add cover' }));
-	await planned(page);
-	const summary = page
-		.getByRole('region', { name: /^Figures of/ })
-		.locator('p')
-		.first();
-	await expect(summary).toContainText('Opening 500 × 300');
-	await expect(figure(page, 'problems')).toHaveText('0');
-	await expect(figure(page, 'cloth')).not.toHaveText(/^0/);
-	await turnTo(page, 'print');
-	await expect(page.getByRole('button', { name: /bench pack/i }).first()).toBeVisible();
-	me.tell('a wrapped panel with a raised piece and a cover');
-}
-
 /** Thirty parts under a supplier's own headings, another blade, and paper. */
 async function listTask(page: Page, by: 'pointer' | 'keyboard'): Promise<void> {
 	const rows = Array.from(
@@ -71,8 +38,6 @@ async function listTask(page: Page, by: 'pointer' | 'keyboard'): Promise<void> {
 
 test.describe('at a desk', () => {
 	test.use(DESK);
-	test('a newcomer makes a wrapped panel by the keyboard alone', ({ page }) =>
-		panelTask(page, 'keyboard'));
 	test('a newcomer lists thirty parts by pointer', ({ page }) => listTask(page, 'pointer'));
 });
 
@@ -84,8 +49,6 @@ test.describe('on a tablet', () => {
 
 test.describe('on a phone', () => {
 	test.use(PHONE);
-	test('a newcomer makes a wrapped panel by pointer', ({ page }) => panelTask(page, 'pointer'));
-
 	test('the bench is worked, reloaded and gone on with', async ({ page }) => {
 		const me = new Newcomer(page, 'pointer');
 		await open(page);
