@@ -49,8 +49,9 @@ function layout(
 			proven: true,
 			effort: 0,
 		},
-		sources: [{ kind: 'buy', id: 's', name: 'sheet s', pinned: false, cut: false }],
+		sources: [{ kind: 'buy', id: 's', name: 'sheet s', pinned: false, cut: false, byHand: null }],
 		faults: [],
+		refused: [],
 	};
 }
 

@@ -95,7 +95,7 @@ const sheet = (
 });
 
 const source = (kind: 'offcut' | 'owned' | 'buy', id: string, isCut = false) => ({
-	...{ kind, id, name: id, pinned: isCut, cut: isCut },
+	...{ kind, id, name: id, pinned: isCut, cut: isCut, byHand: null },
 });
 
 function boards(
@@ -113,6 +113,7 @@ function boards(
 		answer: { layouts, unplaced: [], cost: 0, bound, proven: false, effort: 0 },
 		sources,
 		faults: [],
+		refused: [],
 	};
 }
 

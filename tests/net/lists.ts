@@ -132,4 +132,13 @@ const pinned: JobFile = {
 	],
 };
 
-export const LISTS: readonly JobFile[] = [sawn, routed, pinned];
+/** One part by hand, the rest round it. */
+const byHand: JobFile = {
+	...{ name: 'Laid by hand', shop, stock: RACK, parts: sawn.parts ?? [], seed: 1 },
+	byHand: [
+		{ material: 'ply', sheet: 'buy/ply-full', on: 0, part: 'part.A', x: 900, y: 420, turn: 0 },
+		{ material: 'ply', sheet: 'buy/ply-full', on: 0, part: 'part.A', x: 40, y: 60, turn: 0 },
+	],
+};
+
+export const LISTS: readonly JobFile[] = [sawn, routed, pinned, byHand];

@@ -298,8 +298,18 @@ function boardsOf(layouts: readonly SheetLayout[]): BoardLayouts {
 			proven: true,
 			effort: 100,
 		},
-		sources: [{ kind: 'buy', id: 'ply-sheet', name: 'sheet ply-sheet', pinned: false, cut: false }],
+		sources: [
+			{
+				kind: 'buy',
+				id: 'ply-sheet',
+				name: 'sheet ply-sheet',
+				pinned: false,
+				cut: false,
+				byHand: null,
+			},
+		],
 		faults: [],
+		refused: [],
 	};
 }
 

@@ -20,6 +20,7 @@ export {
 	type TieDown,
 	type Vent,
 } from './box';
+export type { HandPlace } from './by-hand';
 export { lengthBetween, USUAL_CURRENCY } from './fields';
 export {
 	clothName,
@@ -35,6 +36,7 @@ export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
 export { type ListOfMarks, listOfMarks } from './marks';
+export { type JobOption, withOption } from './options';
 export {
 	type Cover,
 	type Device,
@@ -50,7 +52,6 @@ export {
 	type Ring,
 	type Zone,
 } from './panel';
-export { type JobOption, withOption } from './options';
 export {
 	type ListColumn,
 	PARTS_WORDS,

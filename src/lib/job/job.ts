@@ -1,4 +1,5 @@
 import { BENCH_CHAPTERS } from './bench-pages';
+import { handPlace } from './by-hand';
 import { field, z } from './zod';
 import { box } from './box';
 import { amount, type AmountField, amountIn, name, note, USUAL_CURRENCY } from './fields';
@@ -54,6 +55,8 @@ const jobWith = (amount: AmountField) =>
 		handover: field(handover.prefault({}), { label: 'Handover' }),
 		/** Layouts printed or partly cut, which later edits leave alone. */
 		pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
+		/** Parts laid by hand, which every plan leaves where they lie. */
+		byHand: field(z.array(handPlace).max(2000).default([]), { label: 'Laid by hand' }),
 		/** Cut numbers ticked off at the bench, by layout key. */
 		ticked: field(z.record(z.string(), z.array(cutNumber)).default({}), {
 			label: 'Ticked',

@@ -7,10 +7,18 @@ const rect = {
 	length: field(size, { label: 'Length' }),
 	width: field(size, { label: 'Width' }),
 };
-const turn = field(z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]), {
-	label: 'Turned left',
-	unit: '°',
-});
+export const turnField = z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]);
+const turn = field(turnField, { label: 'Turned left', unit: '°' });
+/**
+ * Where a sheet came from and its id in the stock: 'buy/ply-18', 'owned/ply-18', 'offcut/R7'.
+ */
+export const sheetMark = z
+	.string()
+	.max(80)
+	.regex(
+		/^(offcut|owned|buy)\/./,
+		'This names no sheet.|Write where it came from and its mark: buy/ply-18.',
+	);
 /** What falls off one side of a cut may have been eaten up whole by the kerf. */
 const region = field(
 	z.strictObject({
@@ -54,19 +62,7 @@ const cut = z.strictObject({
 /** A laid-out sheet that stays as it is: it has been printed, or the saw is in it. */
 export const pinnedLayout = z.strictObject({
 	material: field(id, { label: 'Board', refersTo: 'materials' }),
-	/**
-	 * Where the sheet came from and its id in the stock: 'buy/ply-18', 'owned/ply-18', 'offcut/R7'.
-	 */
-	sheet: field(
-		z
-			.string()
-			.max(80)
-			.regex(
-				/^(offcut|owned|buy)\/./,
-				'This names no sheet.|Write where it came from and its mark: buy/ply-18.',
-			),
-		{ label: 'Sheet' },
-	),
+	sheet: field(sheetMark, { label: 'Sheet' }),
 	length: field(size, { label: 'Length' }),
 	width: field(size, { label: 'Width' }),
 	placed: field(

@@ -1,7 +1,8 @@
 import { LOOSE, type Part } from '../design';
 import type { Job, PinnedLayout, Places, Path, Problem } from '../job';
 import type { Blank } from '../wrap';
-import type { BoardLayouts, ClothLayouts } from './layouts';
+import type { BoardLayouts, ClothLayouts, HandRefusal } from './layouts';
+import { sayMarks } from './say-marks';
 import { tooManyCuts } from './most-cuts';
 
 interface Laid {
@@ -26,6 +27,7 @@ export function complaints(
 		...laid.boards.flatMap((b) => b.answer.unplaced.map((u) => partLeft(job, places, laid, u))),
 		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
 		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
+		...laid.boards.flatMap((b) => b.refused.map((r) => notHeld(laid, r))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
 		...tooManyCuts(laid.boards),
 		...laid.cloths.flatMap((c) =>
@@ -73,6 +75,16 @@ function gone(laid: Laid, layout: PinnedLayout, i: number) {
 						kind: 'check',
 					},
 				];
+}
+
+/** A part laid by hand that cannot lie there any more; it is laid out with the rest. */
+function notHeld({ parts }: Laid, { place, what }: HandRefusal): Problem {
+	return {
+		path: ['byHand', place],
+		what: `A part laid by hand is not kept where it lay. ${sayMarks(parts, what)}`,
+		fix: 'Lay it elsewhere, or let it go; until then it is laid out with the rest.',
+		kind: 'check',
+	};
 }
 
 /** Mark and name, once where they are the same. */

@@ -4,7 +4,11 @@ export {
 	type Booking,
 	bookingOf,
 	boundText,
+	heldOn,
 	layBoards,
+	layByHand,
+	letAllGo,
+	letGo,
 	offcutLabels,
 	packetsOf,
 	pieces,
@@ -17,6 +21,7 @@ export {
 	type Yielded,
 } from './boards';
 export { complaints } from './complaints';
+export { sayMarks } from './say-marks';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';

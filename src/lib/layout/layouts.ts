@@ -24,6 +24,15 @@ export interface SheetSource {
 	readonly name: string; // '2440 x 1220' or the offcut's label
 	readonly pinned: boolean;
 	readonly cut: boolean;
+	/** The number that places laid by hand on this sheet go by; null where none are. */
+	readonly byHand: number | null;
+}
+
+/** A place laid by hand that cannot be kept, by its index in the job, and why. */
+export interface HandRefusal {
+	readonly place: number;
+	/** A sentence, with parts by their ids. */
+	readonly what: string;
 }
 
 /** All sheets of one material. `sources` runs alongside `answer.layouts`. */
@@ -35,6 +44,8 @@ export interface BoardLayouts {
 	readonly sources: readonly SheetSource[];
 	/** Layouts that failed the audit are never printed. */
 	readonly faults: readonly AuditFault[];
+	/** Places laid by hand that were not kept: their parts are laid out with the rest. */
+	readonly refused: readonly HandRefusal[];
 }
 
 /** One cloth on one of its rolls. */

@@ -1,4 +1,15 @@
 export { auditRoll, auditSheets } from './audit';
+export {
+	freeStock,
+	type HandFault,
+	type HandProblem,
+	type HandSheet,
+	type HandSpot,
+	judgeByHand,
+	type Judgement,
+	numberedAnew,
+	withLaid,
+} from './by-hand';
 export { packets } from './packets';
 export { withPinned } from './pinned';
 export { random, type Random } from './random';

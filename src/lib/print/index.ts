@@ -13,7 +13,7 @@ export {
 export { printPack } from './pack';
 export { panelDrawings, panelViews, pieceDrawings } from './panel';
 export { drawingSvg } from './pens';
-export { sheetDrawing } from './sheet';
+export { sheetDrawing, sheetView } from './sheet';
 export { shownPages, type ShownPages } from './shown-pages';
 export { templateLength } from './templates';
 export {

@@ -59,6 +59,7 @@ const source = fieldsOf<BoardLayouts['sources'][number]>()({
 	name: saying('its size, or the label of the offcut'),
 	pinned: yesNo('kept as it is'),
 	cut: yesNo('cut already'),
+	byHand: howMany('number its parts laid by hand go by').nullable(),
 });
 
 export const boardsFields = (amount: MoneyField) =>
@@ -86,13 +87,20 @@ export const boardsFields = (amount: MoneyField) =>
 		proven: yesNo('is it shown that none is cheaper'),
 		effort: pure('work units spent'),
 		faults,
+		refused: listOf(
+			z.strictObject({
+				place: howMany('place among those laid by hand, from 0'),
+				what: saying('why it is not kept'),
+			}),
+			'places laid by hand that are not kept',
+		),
 	});
 
 export function boardsFile(boards: BoardLayouts) {
-	const { material, problem, answer, sources, faults } = boards;
+	const { material, problem, answer, sources, faults, refused } = boards;
 	const { layouts, ...rest } = answer;
 	return {
-		...{ material, method: problem.method, ...rest, faults },
+		...{ material, method: problem.method, ...rest, faults, refused },
 		layouts: layouts.map(({ placed: pieces, cuts, ...layout }, i) => ({
 			...{ ...layout, pieces, from: sources[i] },
 			cuts: cuts.map((c) => ({

@@ -10,7 +10,9 @@ export { seedOf, SharedDocument } from './document';
 export { JobInHand, type JobToOpen, openJob, shopAtHand } from './hand';
 export { type SaveState, Shelf } from './keeping';
 export {
+	archive,
 	backup,
+	bringBack,
 	emptyTrash,
 	fileOfRevision,
 	keepRevision,

@@ -19,6 +19,7 @@ const LISTS: readonly (readonly string[])[] = [
 	['panels'],
 	['parts'],
 	['pinned'],
+	['byHand'],
 	['options'],
 	['sent'],
 	['shop', 'saws'],

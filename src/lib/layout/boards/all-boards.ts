@@ -32,7 +32,7 @@ export async function layBoards(
 			});
 		const mine = parts.filter((p) => p.material === material);
 		boards.push(
-			await search.once([material, mine, job.shop, job.stock, job.pinned], () =>
+			await search.once([material, mine, job.shop, job.stock, job.pinned, job.byHand], () =>
 				layMaterial(job, material, mine, budget, watch),
 			),
 		);

@@ -12,6 +12,7 @@ import {
 import { boardProblem } from './board-problem';
 import type { BoardLayouts, SheetSource } from '../layouts';
 import { pursue, type Watch } from '../pace';
+import { handLaid, type HandLaid, roundHeld, withHeld } from './hand-laid';
 import { afterPinned, type Remaining } from './pinned';
 import { sourceOf } from './sheet-stock';
 
@@ -29,7 +30,8 @@ export async function layMaterial(
 	const whole = boardProblem(job, material, parts);
 	const rest = afterPinned(job, material, whole.pieces, whole.sheets);
 	const problem = { ...whole, pieces: rest.pieces, sheets: rest.sheets };
-	const found = await pursue(search(problem, budget), watch);
+	const hand = handLaid(job, material, problem);
+	const found = await layRound(problem, hand, budget, watch);
 	const fresh = found.layouts.map((l) => renumbered(l, rest));
 	const answer = {
 		...found,
@@ -48,10 +50,31 @@ export async function layMaterial(
 		answer,
 		sources: [
 			...rest.kept.map((k) => source(job, k.layout, true, k.pinned.cut)),
-			...fresh.map((l) => source(job, l, false, false)),
+			...fresh.map((l, i) => ({
+				...source(job, l, false, false),
+				byHand: hand.held[i]?.on ?? null,
+			})),
 		],
 		faults: auditSheets(problem, found),
+		refused: hand.refused,
 	};
+}
+
+/**
+ * The rest laid round what lies by hand, its free places first. Cuts there come on top of those
+ * that part them off: where that is more than the saw may do, the free places stay free.
+ */
+async function layRound(
+	problem: BoardLayouts['problem'],
+	hand: HandLaid,
+	budget: Budget,
+	watch: Watch<SheetsAnswer>,
+): Promise<SheetsAnswer> {
+	const lay = async (withFree: boolean): Promise<SheetsAnswer> =>
+		withHeld(await pursue(search(roundHeld(problem, hand, withFree), budget), watch), hand);
+	const first = await lay(true);
+	const holds = hand.held.length === 0 || auditSheets(problem, first).length === 0;
+	return holds ? first : lay(false);
 }
 
 /** Does every sheet to be bought cost its price, however many are bought? */
@@ -78,7 +101,7 @@ function renumbered(layout: SheetLayout, rest: Remaining): SheetLayout {
 
 function source(job: Job, layout: SheetLayout, pinned: boolean, cut: boolean): SheetSource {
 	const { kind, id } = sourceOf(layout.sheet);
-	return { kind, id, name: sheetName(job, kind, id), pinned, cut };
+	return { kind, id, name: sheetName(job, kind, id), pinned, cut, byHand: null };
 }
 
 function sheetName(job: Job, kind: SheetSource['kind'], id: string): string {

@@ -2,20 +2,13 @@ import { nth, toMm } from '../../measure';
 import type { Job, JobFile } from '../../job';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
+import { withoutPlaces } from './hand-edits';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
+import type { Which } from './which';
 
 type Pinned = NonNullable<JobFile['pinned']>[number];
 type StockFile = NonNullable<JobFile['stock']>;
-
-/**
- * Which laid-out sheet of a plan is meant: its material and its place among that material's
- * layouts.
- */
-export interface Which {
-	readonly material: string;
-	readonly index: number;
-}
 
 /**
  * Keeps a layout as it is: it has been printed. Returns a new file; the one given is left alone.
@@ -28,7 +21,8 @@ export function pinSheet(
 ): JobFile {
 	const found = find(job, all, which);
 	if (found.boards.sources[which.index]?.pinned) return file;
-	return { ...file, pinned: [...(file.pinned ?? []), pinnedOf(found, false)] };
+	const freed = withoutPlaces(file, placesOn(found, which));
+	return { ...freed, pinned: [...(file.pinned ?? []), pinnedOf(found, false)] };
 }
 
 /** Lets a printed layout go again. A sheet that was cut stays. */
@@ -84,7 +78,7 @@ export function bookingOf(
 	return {
 		takes: takenBy(job, found),
 		yields: yieldsOf(found, takenOffcuts(file)),
-		file: { ...file, pinned: kept },
+		file: { ...withoutPlaces(file, placesOn(found, which)), pinned: kept },
 	};
 }
 
@@ -106,6 +100,12 @@ export function bookCut(
 export function bookedIn({ takes, yields, file }: Booking): JobFile {
 	const stock = usedUp(file.stock ?? {}, takes);
 	return { ...file, stock: { ...stock, offcuts: [...(stock.offcuts ?? []), ...yields] } };
+}
+
+/** The places by hand that a sheet which stays as a whole makes needless. */
+function placesOn({ boards, layout }: Found, { index }: Which) {
+	const on = boards.sources[index]?.byHand ?? null;
+	return { material: boards.material, sheet: layout.sheet, on };
 }
 
 /** A laid-out sheet with the labels of its offcuts. */

@@ -10,6 +10,7 @@ export {
 	unpinSheet,
 	type Yielded,
 } from './booking';
+export { heldOn, layByHand, letAllGo, letGo } from './hand-edits';
 export { offcutLabels } from './offcut-labels';
 export { packetsOf, type Stack } from './packets-of';
 export { boundText, proofText } from './proof';

@@ -4,6 +4,7 @@ import { mm, ticks, money, type Money } from '../../measure';
 import { nearMisses, type NearMiss, type Budget, type Sheet } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { pursue, type Watch } from '../pace';
+import { sayMarks } from '../say-marks';
 
 /** A small change to what was asked that was tried and found to save money or sheets. */
 export interface Saving {
@@ -43,23 +44,11 @@ export async function boardSavings(
 	const found = await pursue(nearMisses(problem, boards.answer, budget, others), watch);
 	return found.map((miss) => ({
 		material: boards.material,
-		what: named(miss, parts),
+		what: sayMarks(parts, miss.what),
 		money: money(miss.saving),
 		sheets: miss.sheets,
 		guessed: miss.kind === 'sheet',
 	}));
-}
-
-/** The nest speaks of piece ids; the person knows marks and names. */
-function named(miss: NearMiss, parts: readonly Part[]): string {
-	return miss.pieces.reduce((text, id) => {
-		const part = parts.find((p) => p.id === id);
-		if (!part) return text;
-		return text.replaceAll(
-			id,
-			part.name === part.label ? part.label : `${part.label} ${part.name}`,
-		);
-	}, miss.what);
 }
 
 /**

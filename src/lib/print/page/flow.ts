@@ -34,11 +34,6 @@ export function flow(blocks: readonly Block[], height: number): Mark[][] {
 	return broken(blocks, height).map(drawnOn);
 }
 
-/** How many pages the blocks take; nothing is drawn for it. */
-export function pagesTaken(blocks: readonly Block[], height: number): number {
-	return broken(blocks, height).length;
-}
-
 /** A block where it stands on its page. */
 export interface OnPage {
 	readonly block: Block;

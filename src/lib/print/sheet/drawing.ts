@@ -16,6 +16,9 @@ interface PaperRoom {
 	readonly height: number;
 }
 
+/** Room for a sheet where nobody says how much. */
+const SCREEN: PaperRoom = { width: 180, height: 150 };
+
 /**
  * One laid-out sheet to scale: parts with their words, cuts in the order of the saw, running
  * dimensions from the datum corner at the lower left, offcuts hatched and named, waste crossed.
@@ -25,7 +28,7 @@ export function sheetDrawing(
 	plan: Plan,
 	boards: BoardLayouts,
 	index: number,
-	room: PaperRoom = { width: 180, height: 150 },
+	room: PaperRoom = SCREEN,
 	figures: Figures = figuresOn(plan.job.shop.ruler),
 ): Drawing {
 	const at = { plan, boards, index };
@@ -45,6 +48,13 @@ export function sheetDrawing(
 			...legendMarks(hatchedIn(layout), view.x, height - 1.2),
 		],
 	};
+}
+
+/** Where on its drawing a sheet lies, and how large. */
+export function sheetView(plan: Plan, boards: BoardLayouts, index: number): View {
+	const layout = nth(boards.answer.layouts, index);
+	const places = runningPlaces(layout, figuresOn(plan.job.shop.ruler));
+	return stageOf(layout, places, SCREEN).view;
 }
 
 const LEGEND_WIDTH = 62;

@@ -1,2 +1,2 @@
-export { sheetDrawing } from './drawing';
+export { sheetDrawing, sheetView } from './drawing';
 export { sheetPages } from './pages';

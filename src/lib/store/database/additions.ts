@@ -50,8 +50,14 @@ async function putBeside(db: Tables, { job, things, steps }: Beside): Promise<vo
 /** Whoever writes the record has merged all there is; when it was changed last is the latest. */
 function newerOf(there: StoredJob | undefined, job: StoredJob): StoredJob {
 	if (!there) return job;
-	const thrown = there.thrown === undefined ? {} : { thrown: there.thrown };
-	return { ...job, ...thrown, changed: Math.max(job.changed, there.changed || 0) };
+	const { thrown, archived, picture } = there;
+	return {
+		...job,
+		...(thrown === undefined ? {} : { thrown }),
+		...(archived === undefined ? {} : { archived }),
+		...(picture === undefined ? {} : { picture }),
+		changed: Math.max(job.changed, there.changed || 0),
+	};
 }
 
 export async function compactTo(

@@ -16,6 +16,10 @@ export interface StoredJob {
 	readonly merged?: true;
 	/** When it was thrown away, milliseconds since 1970; absent in jobs that are in use. */
 	readonly thrown?: number;
+	/** When it was put away, milliseconds since 1970; absent in jobs that are worked at. */
+	readonly archived?: number;
+	/** Its small drawing as the list of jobs shows it, kept so that no list plans anything. */
+	readonly picture?: unknown;
 }
 
 /** Single things: the shop's rack and settings, the job last open. */

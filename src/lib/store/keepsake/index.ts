@@ -1,4 +1,4 @@
 export { backup, readBackup } from './backup';
 export { restore } from './restore';
 export { fileOfRevision, keepRevision, type RevisionLine, revisions } from './revisions';
-export { emptyTrash, putBack, throwAway } from './trash';
+export { archive, bringBack, emptyTrash, putBack, throwAway } from './trash';

@@ -20,6 +20,20 @@ export async function putBack(store: Store, id: string): Promise<void> {
 }
 
 /**
+ * Puts a job away: it is listed apart from those that are worked at, and is as it was otherwise.
+ *
+ * @param at milliseconds since 1970
+ */
+export async function archive(store: Store, id: string, at: number): Promise<void> {
+	await store.changeJob(id, (job) => ({ ...job, archived: at }));
+}
+
+/** Brings a job that was put away back among those that are worked at. */
+export async function bringBack(store: Store, id: string): Promise<void> {
+	await store.changeJob(id, ({ archived: _, ...job }) => job);
+}
+
+/**
  * Erases the jobs thrown away before this moment, for good: record, document, steps and revisions.
  * The names of those that are gone.
  *

@@ -43,6 +43,22 @@ export function slid(frame: Excerpt, whole: Excerpt, by: Spot): Excerpt {
 	return within({ ...frame, x: frame.x + by.x, y: frame.y + by.y }, whole);
 }
 
+/**
+ * The smallest excerpt of the drawing's own shape that holds this part of it with room all round,
+ * as far as there is drawing.
+ */
+export function closeTo(part: Excerpt, whole: Excerpt, room: number): Excerpt {
+	const size = Math.max(
+		(part.width + 2 * room) / whole.width,
+		(part.height + 2 * room) / whole.height,
+		1 / NEAREST,
+	);
+	const share = Math.min(1, size);
+	const [width, height] = [whole.width * share, whole.height * share];
+	const mid = midOf(part);
+	return within({ x: mid.x - width / 2, y: mid.y - height / 2, width, height }, whole);
+}
+
 function within(frame: Excerpt, whole: Excerpt): Excerpt {
 	const clamp = (at: number, size: number, all: number): number =>
 		Math.min(Math.max(at, 0), Math.max(0, all - size));

@@ -4,6 +4,8 @@ export { default as DropArea } from './DropArea.svelte';
 export { default as Empty } from './Empty.svelte';
 export { default as FigureTable } from './FigureTable.svelte';
 export { default as FileButton } from './FileButton.svelte';
+export { default as Finder } from './Finder.svelte';
+export { holdsWords } from './holds-words';
 export { default as Guard } from './Guard.svelte';
 export { default as Heading } from './Heading.svelte';
 export { default as Says } from './Says.svelte';

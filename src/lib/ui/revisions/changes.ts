@@ -13,7 +13,7 @@ export interface Change {
 }
 
 /** Told as a whole: nobody reads the figures of a layout one by one. */
-const WHOLE: ReadonlySet<string> = new Set(['pinned', 'ticked']);
+const WHOLE: ReadonlySet<string> = new Set(['pinned', 'byHand', 'ticked']);
 
 type Row = Readonly<Record<string, unknown>>;
 

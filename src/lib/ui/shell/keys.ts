@@ -11,8 +11,12 @@ export const KEYS = [
 	{ keys: 'Alt+1 to Alt+6', what: 'Build, Boards, Cloth, Order, Quote, Print' },
 	{ keys: 'Enter', what: 'in a field: the change is good' },
 	{ keys: 'Escape', what: 'in a field or on a grip: take the change back' },
-	{ keys: 'Arrow keys', what: 'on a grip of the drawing: move it by a mark of the ruler' },
+	{
+		keys: 'Arrow keys',
+		what: 'on a grip of the drawing or a part of a sheet: move it by a mark of the ruler',
+	},
 	{ keys: 'Shift+arrow keys', what: 'the same by ten marks' },
+	{ keys: 'T', what: 'on a part of a sheet: turn it' },
 ] as const;
 
 /** What a key press asks for, wherever the keyboard is; null for one that is none of ours. */

@@ -1,12 +1,13 @@
 import { nth, ticks } from '../../../measure';
 import type { Rect } from '../../../geometry';
 import { cutPlan, worthKeeping, type SawRegion } from '../cutting';
-import { SawBench, type Content, type OpenGives, type Slant } from './cuts';
+import { SawBench, type Content } from './cuts';
 import type { LayoutSnapshot } from '../search';
-import { meeting, slantedSides } from '../pairs';
+import { slantedSides } from '../pairs';
+import { pairOnSheet } from './pair-on-sheet';
 import type { SawModel } from '../model';
 import { typeOf, type SlackTree } from '../tree';
-import { cornersOff, spotOn } from './taper-cuts';
+import { cornersOff } from './taper-cuts';
 import { trimCuts } from './trims';
 import type { Piece, Placed, SheetLayout, SheetsAnswer } from '../../types';
 
@@ -40,10 +41,6 @@ class CopyCounter {
 			.filter((r) => r.count > 0);
 	}
 }
-
-type Turn = Placed['turn'];
-
-const turnBy = (a: number, b: number): Turn => ((a + b) % 360) as Turn;
 
 /** What one sheet turns into: places and cuts, as they are made. */
 class SheetMaker {
@@ -81,30 +78,10 @@ class SheetMaker {
 	private pair(type: number, rect: Rect): Content {
 		const { member } = nth(this.model.types, type);
 		const pieces = [this.counter.next(member), this.counter.next(member)] as const;
-		const { piece } = pieces[0];
-		const pair = nth(this.model.types, member).taper!.pair(piece, this.model.kerf)!;
-		const quarter = rect.length !== pair.length || rect.width !== pair.width;
-		const spot = spotOn(rect, quarter ? 90 : 0, pair);
-		const { turned } = meeting(piece)!;
-		const outer = slantedSides(piece).filter((side) => side.end === (turned ? 1 : 0));
-		const slants: Slant[] = [];
-		const lay = (i: 0 | 1, a: number, b: number): OpenGives => {
-			const corner = spot({ x: a, y: quarter ? b + piece.width : b });
-			const size = quarter
-				? { length: piece.width, width: piece.length }
-				: { length: piece.length, width: piece.width };
-			const turn = turnBy((turned ? 180 : 0) + 180 * i, quarter ? 90 : 0);
-			const { piece: own, copy } = pieces[i];
-			const box: Rect = { ...corner, ...size };
-			this.placed.push({ ...box, id: own.id, copy, turn });
-			if (outer.length === 0) return { kind: 'piece', rect: box, id: own.id };
-			const strip: OpenGives = { kind: 'strip', rect: box };
-			slants.push(...cornersOff(own, outer, box, turn, strip));
-			return strip;
-		};
-		const gives = [lay(0, 0, 0), lay(1, pair.second.x, pair.second.y)] as const;
-		const parting: Slant = { of: null, from: spot(pair.from), to: spot(pair.to), gives };
-		return { kind: 'tapered', slants: [parting, ...slants] };
+		const laid = pairOnSheet(pieces, rect, this.model.kerf);
+		if (!laid) throw new Error('bug: a pair of another size than its rectangle');
+		this.placed.push(...laid.placed);
+		return { kind: 'tapered', slants: laid.slants };
 	}
 }
 

@@ -57,8 +57,13 @@ function within(r: SawRegion, rules: SawRules): boolean {
  * none.
  */
 export function cutPlan(tree: SlackTree, rules: SawRules): CutPlan | null {
+	return bestPlan(rootLayouts(tree), rules);
+}
+
+/** The best of several ways to cut one sheet up; null when the saw's limits leave none. */
+export function bestPlan(regions: Iterable<SawRegion>, rules: SawRules): CutPlan | null {
 	let best: CutPlan | null = null;
-	for (const region of rootLayouts(tree)) {
+	for (const region of regions) {
 		if (!within(region, rules)) continue;
 		const plan: CutPlan = {
 			region,

@@ -1,29 +1,14 @@
 import { nth } from '../../../measure';
-import { beside, deflate, inflate, type Actual, type Inflated } from '../../inflated';
+import { deflate, inflate, type Actual, type Inflated } from '../../inflated';
+import { setting, type FenceLimits, type FenceStep, type Sequence, fenceHolds } from './held';
+import { keptSequence } from './kept-order';
 import type { SawRegion } from './regions';
-import type { SawProblem } from '../../types';
 
 /*
  * The order in which the parts of one region come off, and where the fence stands for each. Only
  * the side against the fence has to be wide enough to be held and near enough for the fence: the
  * other falls free.
  */
-
-export type FenceLimits = Pick<SawProblem, 'fenceLimit' | 'narrowestRip' | 'kerf'>;
-
-/** One part comes off the low (left, bottom) or the high end of what is left. */
-export interface FenceStep {
-	readonly part: SawRegion;
-	readonly end: 'low' | 'high';
-	readonly fence: Actual;
-	readonly fenceEnd: 'low' | 'high';
-}
-
-/** All parts but the last come off in turn; the last one is what remains. */
-export interface Sequence {
-	readonly steps: readonly FenceStep[];
-	readonly last: SawRegion;
-}
 
 interface Waiting {
 	readonly part: SawRegion;
@@ -58,30 +43,6 @@ function inOrder(r: SawRegion): Waiting[] {
 			times: 1,
 		}))
 		.sort((a, b) => Number(a.spare) - Number(b.spare) || b.size - a.size);
-}
-
-/** Can the saw hold a part of this size against the fence? */
-export function fenceHolds(actual: Actual, { narrowestRip, fenceLimit }: FenceLimits): boolean {
-	return (
-		actual > 0 &&
-		(narrowestRip === null || actual >= narrowestRip) &&
-		(fenceLimit === null || actual <= fenceLimit)
-	);
-}
-
-/**
- * Fence setting for a part coming off while `left`, the part included, is there; null when no side
- * can be held.
- */
-function setting(
-	size: Inflated,
-	left: Inflated,
-	limits: FenceLimits,
-): { fence: Actual; own: boolean } | null {
-	const own = deflate(size, limits.kerf);
-	if (fenceHolds(own, limits)) return { fence: own, own: true };
-	const other = deflate(beside(left, size), limits.kerf);
-	return fenceHolds(other, limits) ? { fence: other, own: false } : null;
 }
 
 /** Leftover farther than the fence reaches comes off in slices that it does reach. */
@@ -186,8 +147,9 @@ function orderOf(r: SawRegion, limits: FenceLimits): Order | null {
 	return null;
 }
 
-/** Null when the saw cannot part this region in any order. */
+/** Null when the saw cannot part this region in any order it may take. */
 export function sequenceOf(r: SawRegion, limits: FenceLimits): Sequence | null {
+	if (r.kept) return keptSequence(r, limits);
 	const order = orderOf(r, limits);
 	if (!order) return null;
 	const { taken, last } = order;
@@ -218,6 +180,8 @@ function plainlyParted(r: SawRegion, limits: FenceLimits): boolean {
 /** Can every region be parted? */
 export function canPart(r: SawRegion, limits: FenceLimits): boolean {
 	if (r.axis === null) return true;
-	const parted = plainlyParted(r, limits) || orderOf(r, limits) !== null;
+	const parted = r.kept
+		? keptSequence(r, limits) !== null
+		: plainlyParted(r, limits) || orderOf(r, limits) !== null;
 	return parted && r.parts.every((p) => canPart(p, limits));
 }

@@ -1,4 +1,5 @@
-export { cutPlan, limitsOf, worthKeeping } from './cut-plan';
-export { type FenceLimits, type FenceStep, type Sequence, sequenceOf } from './fence';
+export { bestPlan, cutPlan, limitsOf, worthKeeping } from './cut-plan';
+export { sequenceOf } from './fence';
 export { type FenceSetting, sameSetting, settingsFor } from './fence-setting';
+export type { FenceLimits, FenceStep, Sequence } from './held';
 export type { SawRegion } from './regions';

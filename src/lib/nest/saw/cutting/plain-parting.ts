@@ -1,5 +1,5 @@
 import { deflate, type Inflated } from '../../inflated';
-import { fenceHolds, type FenceLimits } from './fence';
+import { fenceHolds, type FenceLimits } from './held';
 import { AXIS_X, FIRST, H, KIND, LEAF, NEXT, NONE, W, type SlackTree } from '../tree';
 
 /*

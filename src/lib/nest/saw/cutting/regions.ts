@@ -18,6 +18,8 @@ export interface SawRegion {
 	 */
 	readonly axis: 'x' | 'y' | null;
 	readonly parts: readonly SawRegion[];
+	/** Its parts stay in their order: a hand has laid them. Absent: any order will do. */
+	readonly kept?: true;
 }
 
 /**

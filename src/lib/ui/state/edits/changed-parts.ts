@@ -16,6 +16,7 @@ const NAMES: Readonly<Record<string, string>> = {
 	parts: 'parts',
 	work: 'hours of work',
 	pinned: 'layouts',
+	byHand: 'parts laid by hand',
 	ticked: 'cuts at the bench',
 	seed: 'the search',
 	look: 'the search',

@@ -16,16 +16,18 @@ const torn = (name: string): string =>
 	`The job open last, “${name}”, cannot be read. It is left as it is: on the page Jobs its raw record can be saved to a file.`;
 
 /**
- * The job to open with: the one a page left behind, else the one open last, else the first sample.
+ * The job to open with: the one a page left behind, else the one the address asks for, else the one
+ * open last, else the first sample.
  * A database that cannot be read, or does not answer, is no reason not to start.
  */
 export async function firstJob(
 	store: Store,
 	left: LeftJob | null,
 	patience = PATIENCE,
+	asked: string | null = null,
 ): Promise<DeskOpening> {
 	try {
-		const known = await soon(patience, keptOrLeft(store, left));
+		const known = await soon(patience, keptOrLeft(store, left, asked));
 		return known ?? { ...(await newFromSample(first())), isFirst: true };
 	} catch (error) {
 		const notice = error === TOO_SLOW ? SLOW : REFUSED;
@@ -34,8 +36,16 @@ export async function firstJob(
 	}
 }
 
-async function keptOrLeft(store: Store, left: LeftJob | null): Promise<DeskOpening | null> {
+async function keptOrLeft(
+	store: Store,
+	left: LeftJob | null,
+	asked: string | null,
+): Promise<DeskOpening | null> {
 	if (left) return leftOpening(store, left);
+	// One that is not there, or torn, is told of once the last one stands in for it.
+	const named = asked === null ? undefined : await store.job(asked);
+	const opening = named && openingOfRecord(named);
+	if (opening) return opening;
 	const last = await store.thing('open');
 	const record = typeof last === 'string' ? await store.job(last) : undefined;
 	if (!record) return null;

@@ -1,5 +1,6 @@
-import type { Plan } from '../../../plan';
-import { boxStage, panelStage, pathData, type StageView } from '../../stage';
+import type { Rect } from '../../geometry';
+import type { Plan } from '../../plan';
+import { boxStage, panelStage, pathData, type StageView } from '../stage';
 
 /** A line of a small drawing. */
 export interface PictureLine {
@@ -32,6 +33,34 @@ function drawAll(plan: Plan): Map<string, readonly PictureLine[]> {
 	}
 	return made;
 }
+
+/**
+ * A small drawing of a whole job: its first box or panel, else the first of its sheets with what
+ * lies on it; empty for a job with nothing in it.
+ */
+export function pictureOfJob(plan: Plan): readonly PictureLine[] {
+	const [first] = picturesOf(plan).values();
+	return first ?? sheetPicture(plan);
+}
+
+function sheetPicture({ boards }: Plan): readonly PictureLine[] {
+	const layout = boards.flatMap((b) => b.answer.layouts)[0];
+	if (!layout) return [];
+	const { width, height, edge } = ROOM;
+	const scale = Math.min((width - 2 * edge) / layout.length, (height - 2 * edge) / layout.width);
+	const left = (width - layout.length * scale) / 2;
+	const base = (height + layout.width * scale) / 2;
+	const to = (x: number, y: number): string =>
+		`${tenths(left + x * scale)} ${tenths(base - y * scale)}`;
+	const drawn = (r: Rect): string =>
+		`M${to(r.x, r.y)}L${to(r.x + r.length, r.y)}L${to(r.x + r.length, r.y + r.width)}L${to(r.x, r.y + r.width)}Z`;
+	return [
+		{ d: drawn({ x: 0, y: 0, length: layout.length, width: layout.width }), line: 'wide' },
+		...layout.placed.map((p) => ({ d: drawn(p), line: 'narrow', fill: 'sheet' })),
+	];
+}
+
+const tenths = (n: number): number => Math.round(n * 10) / 10;
 
 /** What is there already and what is hidden is left out at this size. */
 function small({ around, shapes }: StageView): PictureLine[] {

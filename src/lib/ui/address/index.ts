@@ -1,0 +1,2 @@
+export { default as JobAddress } from './JobAddress.svelte';
+export { jobAsked } from './job-address';

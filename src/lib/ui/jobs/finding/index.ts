@@ -1,0 +1,2 @@
+export { foundJobs, type JobOrder, jobWords } from './found';
+export { default as JobFinder } from './JobFinder.svelte';
