@@ -35,6 +35,8 @@ export interface Host {
 	withdrawn(link: string): void;
 	/** By which other machines reach the shop. */
 	readonly addresses: readonly string[];
+	/** Of the root certificate they are to trust; null where there are no others. */
+	readonly fingerprint: string | null;
 	/** How things are going, for who looks after the server. */
 	note(line: string): void;
 }
@@ -184,7 +186,8 @@ export class Guest {
 			...link,
 			here: this.#host.here(link.id),
 		}));
-		this.say({ say: 'links', links: lines, addresses: this.#host.addresses });
+		const { addresses, fingerprint } = this.#host;
+		this.say({ say: 'links', links: lines, addresses, fingerprint });
 	}
 
 	/** Whoever says more than can be borne is heard more slowly; nothing of it is lost. */

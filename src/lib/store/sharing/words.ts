@@ -83,8 +83,16 @@ export type ShopWord =
 	| { say: 'not kept'; doc: string; n: number; why: NotKept }
 	/** A document this device has not open has changed. */
 	| ({ say: 'moved'; doc: string } & ShopStanding)
-	/** `addresses`: by which other machines reach this shop; none on one machine only. */
-	| { say: 'links'; links: readonly LinkLine[]; addresses: readonly string[] }
+	/**
+	 * `addresses`: by which other machines reach this shop; none on one machine only.
+	 * `fingerprint`: of the certificate they are to trust, null where there is none.
+	 */
+	| {
+			say: 'links';
+			links: readonly LinkLine[];
+			addresses: readonly string[];
+			fingerprint: string | null;
+	  }
 	| { say: 'made'; secret: string; name: string; right: Right }
 	| { say: 'still here' };
 
