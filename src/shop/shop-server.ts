@@ -2,6 +2,7 @@ import type { IncomingMessage, Server } from 'node:http';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { LIMITS, type ShopWord } from '../lib/store';
 import { Guest, type Host, type Wire } from './guest';
+import { Presence } from './presence';
 import type { ShopFolder } from './shop-folder';
 
 /** Where the documents are told, beside the pages of the app. */
@@ -50,8 +51,10 @@ export function serveShop(
 			for (const guest of guests) if (guest.link && !guest.hasOpen(word.doc)) guest.say(word);
 		moved.clear();
 	};
+	const presence = new Presence();
 	const host: Host = {
 		...{ shop: folder.id, documents: folder.documents, links: folder.links, note },
+		presence,
 		...{ addresses, fingerprint },
 		changed: (doc, word, update, by) => {
 			for (const guest of guests) if (guest !== by && guest.hasOpen(doc)) guest.say(word, update);
@@ -75,6 +78,7 @@ export function serveShop(
 	const close = async (): Promise<void> => {
 		for (const timer of timers) clearInterval(timer);
 		for (const guest of guests) guest.sendAway('ending');
+		presence.close();
 		sockets.close();
 		await folder.close();
 	};

@@ -128,10 +128,10 @@ test.each([
 });
 
 test.each([
-	['older', { words: 1, job: 1 }],
+	['older', { words: 2, job: 1 }],
 	['older', { words: 0, job: 99 }],
-	['newer', { words: 1, job: 99 }],
-	['newer', { words: 2, job: 2 }],
+	['newer', { words: 2, job: 99 }],
+	['newer', { words: 3, job: 2 }],
 ] as const)(
 	'a device of another planner is told it is %s, and nothing is merged',
 	async (why, speech) => {

@@ -25,6 +25,7 @@ export { lifted, withRack } from './rack';
 export {
 	beginSharing,
 	databaseOfShop,
+	type Cutting,
 	type DeviceWord,
 	frame,
 	isDocName,
@@ -36,6 +37,8 @@ export {
 	type Membership,
 	membershipIn,
 	type NotKept,
+	type Place,
+	type Present,
 	putMembership,
 	type SentAway,
 	type Right,

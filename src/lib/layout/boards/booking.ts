@@ -27,7 +27,7 @@ export function pinSheet(
 	which: Which,
 ): JobFile {
 	const found = find(job, all, which);
-	if (found.boards.sources[which.index]?.pinned) return file;
+	if (pinnedPlace(file, found, which.index) >= 0) return file;
 	return { ...file, pinned: [...(file.pinned ?? []), pinnedOf(found, false)] };
 }
 
@@ -39,7 +39,7 @@ export function unpinSheet(
 	which: Which,
 ): JobFile {
 	const pinned = file.pinned ?? [];
-	const at = pinnedPlace(file, find(job, all, which).boards, which.index);
+	const at = pinnedPlace(file, find(job, all, which), which.index);
 	if (at < 0 || pinned[at]?.cut) return file;
 	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
 }
@@ -77,9 +77,10 @@ export function bookingOf(
 ): Booking | null {
 	const found = find(job, all, which);
 	if (found.boards.sources[which.index]?.cut) return null;
-	const at = pinnedPlace(file, found.boards, which.index);
+	const at = pinnedPlace(file, found, which.index);
 	const record = pinnedOf(found, true);
 	const pinned = file.pinned ?? [];
+	if (pinned[at]?.cut) return null;
 	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
 	return {
 		takes: takenBy(job, found),
@@ -130,12 +131,34 @@ function takenOffcuts(file: JobFile): ReadonlySet<string> {
 	return new Set(cut.filter((s) => s.kind === 'offcut').map((s) => s.id));
 }
 
-/** Pinned layouts of a material come first among its layouts, in the order of the file. */
-function pinnedPlace(file: JobFile, boards: BoardLayouts, index: number): number {
-	if (!boards.sources[index]?.pinned) return -1;
+/**
+ * The place in the file's list of the record of this layout; -1 for none. The file may be newer than
+ * the plan, as where others have pinned and let go meanwhile: a record is known by what lies on it,
+ * and of several alike the first is that of the first such layout.
+ */
+function pinnedPlace(file: JobFile, { boards, layout }: Found, index: number): number {
 	const places = (file.pinned ?? []).flatMap((p, i) => (p.material === boards.material ? [i] : []));
-	return places[index] ?? -1;
+	const mine = lies(madeOf(layout));
+	const alike = places.filter((at) => lies(file.pinned?.[at]) === mine);
+	const rank = boards.answer.layouts
+		.slice(0, index)
+		.filter((other) => lies(madeOf(other)) === mine).length;
+	const found = alike[rank];
+	if (found !== undefined) return found;
+	// A record typed by hand may say the same in other units: in the plan's own file pinned layouts
+	// come first among their material's, in the order of the file.
+	const known = boards.sources.filter((source) => source.pinned).length;
+	const isOwnFile = boards.sources[index]?.pinned === true && known === places.length;
+	return isOwnFile && alike.length === 0 ? (places[index] ?? -1) : -1;
 }
+
+/** What lies where on a sheet, by which it is known again. */
+const lies = (made: Partial<Pinned> | undefined): string =>
+	JSON.stringify([
+		...[made?.sheet, made?.length, made?.width],
+		made?.placed?.map(({ id, x, y, length, width, turn }) => [id, x, y, length, width, turn]),
+		made?.cuts?.map(({ n, runs, at }) => [n, runs, at]),
+	]);
 
 function takenBy(job: Job, { boards, layout }: Found): TakenStock {
 	const { kind, id } = sourceOf(layout.sheet);
@@ -181,13 +204,20 @@ function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>)
 function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
 	return {
 		material: boards.material,
+		...madeOf(layout),
+		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: nth(labels, i) })),
+		cut,
+	};
+}
+
+/** What is made of a sheet, as its record says it. */
+function madeOf(layout: SheetLayout) {
+	return {
 		sheet: layout.sheet,
 		length: toMm(layout.length),
 		width: toMm(layout.width),
 		placed: layout.placed.map((p) => ({ id: p.id, ...rect(p), turn: p.turn })),
 		cuts: layout.cuts.map(cutInMm),
-		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: nth(labels, i) })),
-		cut,
 	};
 }
 
