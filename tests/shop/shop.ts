@@ -38,6 +38,10 @@ export class TestShop {
 		this.#port = this.#shop.port;
 	}
 
+	get port(): number {
+		return this.#port;
+	}
+
 	async stop(): Promise<void> {
 		await this.#shop?.close();
 		this.#shop = null;

@@ -8,8 +8,8 @@ import { startShop, type StartedShop } from '../../shop/start-shop';
 import { parse, wholeNumber } from '../options';
 import { Usage } from '../usage';
 
-/** Beside the package's command, and beside the sources, lies the app as it is built. */
-const APPS = ['../app', '../../build', '../../../build'];
+/** The app as it is built, seen from the package's command and from the sources. */
+const APPS = ['../../build', '../../../build'];
 const PORT = 4173;
 
 /** Serves the app and one shop's documents until it is ended. */
