@@ -101,10 +101,16 @@ test('begun at one, measured at a second, cut and booked at a third, each withou
 	test.setTimeout(240_000);
 	const server = new Server();
 	await server.start();
-	const { page: desk } = await joins(browser, server.link, 'Desk');
-	const { page: phone } = await joins(browser, await linkFor(desk, 'Phone', WORK), 'Phone', PHONE);
-	const { page: saw } = await joins(browser, await linkFor(desk, 'Saw', WORK), 'Saw', TABLET);
+	const keeps = { serviceWorkers: 'allow' } as const;
+	const { page: desk } = await joins(browser, server.link, 'Desk', keeps);
+	const forPhone = await linkFor(desk, 'Phone', WORK);
+	const { page: phone } = await joins(browser, forPhone, 'Phone', { ...PHONE, ...keeps });
+	const forSaw = await linkFor(desk, 'Saw', WORK);
+	const { page: saw } = await joins(browser, forSaw, 'Saw', { ...TABLET, ...keeps });
 	const all = [desk, phone, saw];
+	// Each keeps the planner itself for hours without the network.
+	for (const page of all)
+		await page.evaluate(async () => void (await navigator.serviceWorker.ready));
 
 	// Begun at the desk, away from the server.
 	await server.stop();
