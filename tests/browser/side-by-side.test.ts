@@ -98,7 +98,7 @@ async function paper(page: Page): Promise<Buffer> {
 test('begun at one, measured at a second, cut and booked at a third, each without the network in between', async ({
 	browser,
 }) => {
-	test.setTimeout(240_000);
+	test.setTimeout(600_000);
 	const server = new Server();
 	await server.start();
 	const keeps = { serviceWorkers: 'allow' } as const;
