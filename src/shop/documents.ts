@@ -58,6 +58,12 @@ export class ShopDocuments {
 		return this.#standings.get(doc) ?? { mark: NO_MARK, at: 0 };
 	}
 
+	/** Those of which something is kept, and those begun of which nothing is yet. */
+	get #count(): number {
+		const begun = [...this.#open.keys()].filter((name) => !this.#standings.has(name));
+		return this.#standings.size + begun.length;
+	}
+
 	/** ShopDocuments in memory. */
 	get inMemory(): number {
 		return this.#open.size;
@@ -66,7 +72,7 @@ export class ShopDocuments {
 	/** Takes a document into use; null for one more than a shop may have. */
 	async use(name: string): Promise<SharedDocument | null> {
 		const isNew = !this.#standings.has(name) && !this.#open.has(name);
-		if (isNew && this.#standings.size + this.#open.size >= LIMITS.documents) return null;
+		if (isNew && this.#count >= LIMITS.documents) return null;
 		const opening = this.#open.get(name) ?? this.#load(name);
 		this.#open.set(name, opening);
 		opening.catch(() => this.#open.delete(name));

@@ -4,6 +4,7 @@ import {
 	isDocName,
 	LIMITS,
 	type NotKept,
+	type Present,
 	type SentAway,
 	type ShopWord,
 	SPEECH,
@@ -11,6 +12,7 @@ import {
 	unframe,
 } from '../lib/store';
 import type { ShopDocuments } from './documents';
+import { placeTold, type Presence, type Someone } from './presence';
 import { isRight, type KeptLink, type Links } from './links';
 
 /** One end of a connection, as far as it is used. */
@@ -28,6 +30,7 @@ export interface Host {
 	readonly shop: string;
 	readonly documents: ShopDocuments;
 	readonly links: Links;
+	readonly presence: Presence;
 	/** Others are told of what this one has changed. */
 	changed(doc: string, word: ShopWord, update: Uint8Array, by: Guest): void;
 	/** The devices there by each link. */
@@ -35,6 +38,8 @@ export interface Host {
 	withdrawn(link: string): void;
 	/** By which other machines reach the shop. */
 	readonly addresses: readonly string[];
+	/** Of the root certificate they are to trust; null where there are no others. */
+	readonly fingerprint: string | null;
 	/** How things are going, for who looks after the server. */
 	note(line: string): void;
 }
@@ -42,7 +47,7 @@ export interface Host {
 const LONGEST_NAME = 60;
 
 /** A device at the shop: what it says is looked at word by word, and never taken on trust. */
-export class Guest {
+export class Guest implements Someone {
 	link: KeptLink | null = null;
 	device = '';
 	readonly #wire: Wire;
@@ -63,6 +68,10 @@ export class Guest {
 
 	say(word: ShopWord, ...parts: readonly Uint8Array[]): void {
 		if (!this.#ended) this.#wire.send(frame(word, ...parts));
+	}
+
+	tellPresent(doc: string, devices: readonly Present[]): void {
+		this.say({ say: 'present', doc, devices });
 	}
 
 	/** A message came. Whatever is in it, nobody else is harmed. */
@@ -90,6 +99,7 @@ export class Guest {
 	async gone(): Promise<void> {
 		if (this.#ended) return;
 		this.#ended = true;
+		this.#host.presence.put(this, null);
 		const docs = [...this.#docs];
 		this.#docs.clear();
 		for (const doc of docs) await this.#host.documents.leave(doc);
@@ -117,6 +127,8 @@ export class Guest {
 				return this.#leaves(named(word.doc));
 			case 'update':
 				return this.#update(named(word.doc), Number(word.n), rest);
+			case 'at':
+				return this.#host.presence.put(this, placeTold(word.place));
 			case 'links':
 			case 'make':
 			case 'withdraw':
@@ -184,7 +196,8 @@ export class Guest {
 			...link,
 			here: this.#host.here(link.id),
 		}));
-		this.say({ say: 'links', links: lines, addresses: this.#host.addresses });
+		const { addresses, fingerprint } = this.#host;
+		this.say({ say: 'links', links: lines, addresses, fingerprint });
 	}
 
 	/** Whoever says more than can be borne is heard more slowly; nothing of it is lost. */

@@ -29,7 +29,6 @@ const TYPES = {
  * @typedef {object} Serving
  * @property {string} address for a browser on this machine
  * @property {number} port
- * @property {import('node:http').Server} server
  * @property {() => void} close
  */
 
@@ -40,14 +39,16 @@ const TYPES = {
  * @param {boolean} strict this port and no other
  * @param {readonly string[] | null} names by which other machines ask for this one, on whose
  * network it then is; null for this machine only
+ * @param {(pages: import('node:http').RequestListener) => import('node:net').Server} open makes the
+ * server that answers by these pages
  * @returns {Promise<Serving>}
  */
-export async function serve(folder, port, strict = false, names = null) {
+export async function serve(folder, port, strict = false, names = null, open = createServer) {
 	for (let tried = port; tried < port + 50; tried++) {
-		const server = await listens(folder, tried, names);
-		if (server) {
+		const server = open((request, response) => answer(folder, request, response, names));
+		if (await listens(server, tried, names)) {
 			const address = `http://localhost:${tried}/`;
-			return { address, port: tried, server, close: () => void server.close() };
+			return { address, port: tried, close: () => void server.close() };
 		}
 		if (strict) break;
 	}
@@ -55,18 +56,17 @@ export async function serve(folder, port, strict = false, names = null) {
 }
 
 /**
- * @param {string} folder
+ * @param {import('node:net').Server} server
  * @param {number} port
  * @param {readonly string[] | null} names
- * @returns {Promise<import('node:http').Server | null>} null when the port is taken
+ * @returns {Promise<boolean>} false when the port is taken
  */
-function listens(folder, port, names) {
+function listens(server, port, names) {
 	return new Promise((resolve, reject) => {
-		const server = createServer((request, response) => answer(folder, request, response, names));
 		server.once('error', (/** @type {NodeJS.ErrnoException} */ error) =>
-			error.code === 'EADDRINUSE' ? resolve(null) : reject(error),
+			error.code === 'EADDRINUSE' ? resolve(false) : reject(error),
 		);
-		server.listen(port, names ? '0.0.0.0' : 'localhost', () => resolve(server));
+		server.listen(port, names ? '0.0.0.0' : 'localhost', () => resolve(true));
 	});
 }
 

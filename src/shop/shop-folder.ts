@@ -41,7 +41,7 @@ export async function openFolder(folder: string, rack: unknown): Promise<ShopFol
 	try {
 		mkdirSync(join(folder, 'documents'), { recursive: true, mode: 0o700 });
 	} catch (fault) {
-		throw refused(folder, fault);
+		throw cannotKeep(folder, fault);
 	}
 	const unlock = lock(folder);
 	try {
@@ -56,11 +56,11 @@ export async function openFolder(folder: string, rack: unknown): Promise<ShopFol
 		return { id: about.id, documents, links, isNew: links.all.length === 0, close };
 	} catch (fault) {
 		unlock();
-		throw fault instanceof FolderRefused ? fault : refused(folder, fault);
+		throw fault instanceof FolderRefused ? fault : cannotKeep(folder, fault);
 	}
 }
 
-const refused = (folder: string, fault: unknown): FolderRefused =>
+export const cannotKeep = (folder: string, fault: unknown): FolderRefused =>
 	new FolderRefused(
 		`The shop cannot be kept in ${folder}: ${fault instanceof Error ? fault.message : String(fault)}. ` +
 			'Give a folder this machine may write to, with --folder.',
@@ -108,7 +108,7 @@ function lock(folder: string): () => void {
 				rmSync(path, { force: true });
 			};
 		} catch (fault) {
-			if ((fault as NodeJS.ErrnoException).code !== 'EEXIST') throw refused(folder, fault);
+			if ((fault as NodeJS.ErrnoException).code !== 'EEXIST') throw cannotKeep(folder, fault);
 			const by = Number(readFileSync(path, 'utf8'));
 			const isHeld = by === process.pid ? mine.has(path) : isRunning(by);
 			if (tries > 2 || isHeld)

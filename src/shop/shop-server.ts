@@ -2,6 +2,7 @@ import type { IncomingMessage, Server } from 'node:http';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { LIMITS, type ShopWord } from '../lib/store';
 import { Guest, type Host, type Wire } from './guest';
+import { Presence } from './presence';
 import type { ShopFolder } from './shop-folder';
 
 /** Where the documents are told, beside the pages of the app. */
@@ -28,14 +29,20 @@ interface ShopTold {
 	readonly note: (line: string) => void;
 	/** By which other machines reach it. */
 	readonly addresses: readonly string[];
-	/** Is it this machine that was asked for by this name? */
-	readonly isMine: (host: string | undefined) => boolean;
+	/** Of the root certificate; null where the shop is told on this machine only. */
+	readonly fingerprint: string | null;
 }
 
-/** Tells a shop's documents on a server of pages, and ends with it. */
+/** A server of pages, and who may speak to the shop by it. */
+export interface Door {
+	readonly server: Server;
+	readonly lets: (request: IncomingMessage) => boolean;
+}
+
+/** Tells a shop's documents on servers of pages, and ends with them. */
 export function serveShop(
-	server: Server,
-	{ folder, note, isMine, addresses }: ShopTold,
+	doors: readonly Door[],
+	{ folder, note, addresses, fingerprint }: ShopTold,
 ): ShopServing {
 	const guests = new Set<Guest>();
 	const moved = new Map<string, ShopWord & { say: 'moved' }>();
@@ -44,8 +51,11 @@ export function serveShop(
 			for (const guest of guests) if (guest.link && !guest.hasOpen(word.doc)) guest.say(word);
 		moved.clear();
 	};
+	const presence = new Presence();
 	const host: Host = {
-		...{ shop: folder.id, documents: folder.documents, links: folder.links, note, addresses },
+		...{ shop: folder.id, documents: folder.documents, links: folder.links, note },
+		presence,
+		...{ addresses, fingerprint },
 		changed: (doc, word, update, by) => {
 			for (const guest of guests) if (guest !== by && guest.hasOpen(doc)) guest.say(word, update);
 			if (word.say === 'update') moved.set(doc, { ...word, say: 'moved' });
@@ -58,15 +68,17 @@ export function serveShop(
 	const sockets = new WebSocketServer({
 		...{ noServer: true, maxPayload: LIMITS.message, perMessageDeflate: false },
 	});
-	server.on('upgrade', (request, socket, head) => {
-		if (!isOwn(request) || !isMine(request.headers.host))
-			return void socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
-		sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, host, guests));
-	});
+	for (const { server, lets } of doors)
+		server.on('upgrade', (request, socket, head) => {
+			if (!isOwn(request) || !lets(request))
+				return void socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
+			sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, host, guests));
+		});
 	const timers = [setInterval(tellMoved, MOVED), setInterval(() => stillHere(guests), STILL_HERE)];
 	const close = async (): Promise<void> => {
 		for (const timer of timers) clearInterval(timer);
 		for (const guest of guests) guest.sendAway('ending');
+		presence.close();
 		sockets.close();
 		await folder.close();
 	};

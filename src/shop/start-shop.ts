@@ -1,7 +1,12 @@
+import { createServer, type IncomingMessage, type RequestListener, type Server } from 'node:http';
+import { isIP } from 'node:net';
 import { hostname, networkInterfaces } from 'node:os';
-import { openFolder } from './shop-folder';
+import { join } from 'node:path';
+import { isFromHere, openDoor, type ShopDoor } from './https/door';
+import { certificateIn, type ShopCertificate } from './https/kept-certificate';
+import { cannotKeep, openFolder } from './shop-folder';
 import { isMine, serve } from './serve.js';
-import { serveShop } from './shop-server';
+import { type Door, serveShop } from './shop-server';
 
 export interface ShopOptions {
 	/** Where the documents are kept. */
@@ -22,6 +27,8 @@ export interface StartedShop {
 	/** For browsers on this machine, and for those on its network. */
 	readonly addresses: readonly string[];
 	readonly port: number;
+	/** Of the root certificate other devices are to trust; null on this machine only. */
+	readonly fingerprint: string | null;
 	/** Has nobody been given a link yet? */
 	readonly isNew: boolean;
 	/** A link by which all may be done, for whoever looks after the shop. */
@@ -31,34 +38,90 @@ export interface StartedShop {
 
 /** Serves the app and a shop's documents from this process. */
 export async function startShop(options: ShopOptions): Promise<StartedShop> {
-	const { app, port, strict, network, note } = options;
+	const { network, note } = options;
 	const folder = await openFolder(options.folder, options.rack);
-	const names = network ? namesOfThisMachine() : null;
-	const pages = await serve(app, port, strict, names).catch(async (fault) => {
-		await folder.close();
-		throw fault;
-	});
-	const hosts = (names ?? []).filter((name) => /^\d+\./.test(name));
-	const others = hosts.map((host) => `http://${host}:${pages.port}/`);
-	const addresses = [pages.address, ...others];
-	const serving = serveShop(pages.server, {
-		...{ folder, note, addresses: others },
-		isMine: (host) => isMine(host, names),
-	});
+	const names = network ? namesOfThisMachine() : [];
+	const told = await (network ? tellNetwork(options, names) : tellThisMachine(options)).catch(
+		async (fault: unknown) => {
+			await folder.close();
+			throw fault;
+		},
+	);
+	const { address, port, fingerprint, doors } = told;
+	const others = names.filter((name) => isIP(name) !== 0).map((ip) => `https://${ip}:${port}/`);
+	const addresses = [address, ...others];
+	const serving = serveShop(doors, { folder, note, addresses: others, fingerprint });
 	return {
-		...{ addresses, port: pages.port, isNew: folder.isNew },
+		...{ addresses, port, fingerprint, isNew: folder.isNew },
 		makeLink: async (name) => {
 			const secret = await folder.links.make(name, 'all');
 			if (secret === null) throw new Error('This shop has as many links as it takes.');
 			return `${addresses.at(-1)}devices#join=${secret}`;
 		},
 		close: async () => {
-			pages.close();
+			told.close();
 			await serving.close();
-			pages.server.closeAllConnections();
+			for (const { server } of doors) server.closeAllConnections();
 		},
 	};
 }
+
+/** The pages, and by which doors the shop is told beside them. */
+interface Told {
+	readonly address: string;
+	readonly port: number;
+	readonly fingerprint: string | null;
+	readonly doors: readonly (Door & { readonly server: Server })[];
+	close(): void;
+}
+
+/** What nobody else can listen to needs no certificate. */
+async function tellThisMachine({ app, port, strict }: ShopOptions): Promise<Told> {
+	let server: Server | null = null;
+	const open = (pages: RequestListener): Server => (server = createServer(pages));
+	const pages = await serve(app, port, strict, null, open);
+	const doors = server
+		? [{ server, lets: (request: IncomingMessage) => isAsked(request, null) }]
+		: [];
+	return { ...pages, fingerprint: null, doors };
+}
+
+async function tellNetwork(options: ShopOptions, names: readonly string[]): Promise<Told> {
+	const kept = (): Promise<ShopCertificate> =>
+		certificateIn(join(options.folder, 'https'), names, Date.now());
+	const certificate = await kept().catch((fault) => {
+		throw cannotKeep(options.folder, fault);
+	});
+	const isMineToo = (host: string | undefined): boolean => isMine(host, names);
+	let door: ShopDoor | null = null;
+	const open = (pages: RequestListener) => (door = openDoor(pages, certificate, isMineToo)).door;
+	const { app, port, strict, note } = options;
+	const pages = await serve(app, port, strict, names, open);
+	if (!door) throw new Error('bug: nothing was opened');
+	const { secure, plain, show, close }: ShopDoor = door;
+	const renewal = setInterval(() => {
+		kept().then(show, (fault) => note(`The certificate could not be renewed: ${String(fault)}`));
+	}, RENEWAL);
+	renewal.unref();
+	return {
+		...pages,
+		fingerprint: certificate.fingerprint,
+		doors: [
+			{ server: secure, lets: (request) => isAsked(request, names) },
+			{ server: plain, lets: isFromHere },
+		],
+		close: () => {
+			clearInterval(renewal);
+			close();
+		},
+	};
+}
+
+/** How often it is looked whether the certificate is still good for long, milliseconds. */
+const RENEWAL = 6 * 3_600_000;
+
+const isAsked = ({ headers }: IncomingMessage, names: readonly string[] | null): boolean =>
+	isMine(headers.host, names);
 
 /** By which others on the network ask for this machine. */
 function namesOfThisMachine(): string[] {

@@ -11,11 +11,15 @@ export async function readJson(path: string): Promise<unknown> {
 	}
 }
 
-/** Writes it whole or not at all, for nobody else to read. */
-export async function writeWhole(path: string, value: unknown): Promise<void> {
+/** Writes a value as JSON, whole or not at all, for nobody else to read. */
+export const writeWhole = (path: string, value: unknown): Promise<void> =>
+	writeWholeText(path, `${JSON.stringify(value, null, '\t')}\n`);
+
+/** Writes a text, whole or not at all, for nobody else to read. */
+export async function writeWholeText(path: string, text: string): Promise<void> {
 	const file = await open(`${path}.new`, 'w', 0o600);
 	try {
-		await file.writeFile(`${JSON.stringify(value, null, '\t')}\n`);
+		await file.writeFile(text);
 		await file.sync();
 	} finally {
 		await file.close();

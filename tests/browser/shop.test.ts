@@ -1,64 +1,9 @@
-import { type Browser, expect, test, type Page } from '@playwright/test';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { ServerProcess } from '../../src/setup/trust/kills/server-process';
+import { expect, test } from '@playwright/test';
+import { readFileSync } from 'node:fs';
 import { arrived, fieldOf, goTo, goToCard, open, planned } from './screen';
+import { joins, linkFor, Server, watched } from './shop-server';
 
 const HEIGHT = 'boxes/0/shape/height';
-
-/** A shop's server on the built app, that can be killed and started again. */
-class Server {
-	readonly folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-browser-shop-'));
-	link = '';
-	#process: ServerProcess | null = null;
-
-	async start(): Promise<void> {
-		const port = this.#process?.port ?? 0;
-		this.#process = await ServerProcess.start(this.folder, port, { app: 'build' });
-		const { secret } = this.#process;
-		this.link ||= `http://localhost:${this.#process.port}/devices#join=${secret}`;
-	}
-	async stop(): Promise<void> {
-		await this.#process?.kill();
-	}
-}
-
-/** Whatever a page asks of anybody, and what the browser refused it. */
-function watched(page: Page): { asked: string[] } {
-	const asked: string[] = [];
-	page.on('request', (request) => asked.push(request.url()));
-	page.on('websocket', (socket) => asked.push(socket.url()));
-	page.on('console', (line) => {
-		if (/Content.Security.Policy/i.test(line.text())) asked.push(`refused://${line.text()}`);
-	});
-	return { asked };
-}
-
-const shopWords = (page: Page) => page.locator('[data-shop]');
-
-/** A browser of its own that joins by this link. */
-async function joins(browser: Browser, link: string, device: string) {
-	const page = await (await browser.newContext()).newPage();
-	const { asked } = watched(page);
-	await page.goto(link);
-	await page.getByLabel('Name of this device').fill(device);
-	expect(page.url()).not.toContain('join='); // not left in the address line
-	await page.getByRole('button', { name: 'Join', exact: true }).click();
-	await arrived(page, 'jobs');
-	await expect(shopWords(page)).toHaveAttribute('data-shop', 'joined');
-	return { page, asked };
-}
-
-async function linkFor(page: Page, name: string, may: string): Promise<string> {
-	await page.getByRole('link', { name: 'Devices', exact: true }).click();
-	await page.getByLabel('For whom').fill(name);
-	await page.getByRole('combobox', { name: /^May/ }).selectOption({ label: may });
-	await page.getByRole('button', { name: 'Make a link' }).click();
-	const code = page.locator('.made code');
-	await expect(page.locator('.made')).toContainText(name);
-	return (await code.first().textContent()) ?? '';
-}
 
 test('one shop on two devices, from edit to edit, the server away in between', async ({
 	browser,
@@ -124,8 +69,7 @@ test('one shop on two devices, from edit to edit, the server away in between', a
 		expect(hosts.map(({ protocol }) => protocol)).toContain('ws:');
 	}
 	for (const { page } of [desk, saw, look]) await page.context().close();
-	await server.stop();
-	rmSync(server.folder, { recursive: true, force: true });
+	await server.close();
 });
 
 test('without a shop nobody is asked for one, and nothing of it is fetched', async ({ page }) => {

@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { FROM_SOURCE, packProject, PATIENCE, runHere, runNode } from './process';
 
 /*
@@ -72,6 +72,7 @@ describe('the package', () => {
 		expect(readdirSync(unpacked).sort()).toEqual([
 			'LICENSE',
 			'README.md',
+			'build',
 			'dist',
 			'package.json',
 			'shared',
@@ -83,6 +84,32 @@ describe('the package', () => {
 			'semibold.ttf',
 		]);
 	});
+
+	test(
+		'serves the app it carries, and the documents of a shop beside it',
+		async () => {
+			const port = String(45_000 + (process.pid % 900));
+			const kept = join(folder, 'shop');
+			const program = [command, 'shop', '--folder', kept, '--port', port];
+			const shop = spawn(process.execPath, program, { cwd: folder });
+			let said = '';
+			shop.stdout.on('data', (data: Buffer) => (said += data.toString()));
+			const gone = new Promise((resolve) => shop.once('close', resolve));
+			try {
+				await vi.waitFor(() => expect(said).toContain('#join='), { timeout: 30_000 });
+				const page = await fetch(`http://localhost:${port}/`);
+				expect(await page.text()).toContain('<title>');
+				const [script = ''] = readdirSync(join(unpacked, 'build', '_app', 'immutable', 'entry'));
+				const entry = await fetch(`http://localhost:${port}/_app/immutable/entry/${script}`);
+				expect(entry.status).toBe(200);
+				expect(readdirSync(kept).sort()).toContain('documents');
+			} finally {
+				shop.kill();
+				await gone;
+			}
+		},
+		PATIENCE,
+	);
 
 	test('has a command that a shell can start', () => {
 		expect(readFileSync(command, 'utf8')).toMatch(/^#!\/usr\/bin\/env node\n/);

@@ -38,6 +38,10 @@ export class TestShop {
 		this.#port = this.#shop.port;
 	}
 
+	get port(): number {
+		return this.#port;
+	}
+
 	async stop(): Promise<void> {
 		await this.#shop?.close();
 		this.#shop = null;
@@ -78,11 +82,33 @@ export class Device {
 	readonly shelf: Shelf;
 	readonly sharing: Sharing;
 	readonly store: Store;
+	/** Without the network nothing is reached, and what stood has ended. */
+	#isAway = false;
+	readonly #sockets = new Set<Socket>();
 
 	constructor(shop: TestShop, store: Store, { secret, name }: { secret: string; name: string }) {
 		this.store = store;
 		this.shelf = new Shelf(store, { writer: name, waits: WAITS, channel: name });
-		this.sharing = beginSharing(this.shelf, shop.to(secret, { device: name }));
+		const to = shop.to(secret, { device: name });
+		this.sharing = beginSharing(this.shelf, { ...to, connect: () => this.#reach(to.connect) });
+	}
+
+	/** The network goes away. */
+	away(): void {
+		this.#isAway = true;
+		for (const socket of this.#sockets) socket.close();
+		this.#sockets.clear();
+	}
+	back(): void {
+		this.#isAway = false;
+		this.sharing.link.hurry();
+	}
+
+	#reach(connect: () => Socket): Socket {
+		const socket = connect();
+		if (this.#isAway) socket.close();
+		else this.#sockets.add(socket);
+		return socket;
 	}
 
 	/** Takes a job in hand: one of the store, or a new one. */

@@ -1,5 +1,7 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { throwForAll } from '../../src/lib/store/sharing/shared-trash';
+import { putBack, throwAway } from '../../src/lib/store/keepsake/trash';
 import { docOfJob } from '../../src/lib/store/database/records';
 import { linkFor, TestShop, type Device } from './shop';
 
@@ -84,6 +86,35 @@ test('a device that comes anew has every job, and asks for nothing it has', asyn
 	expect(borrowed).not.toHaveBeenCalled();
 });
 
+test('a job thrown away is so on all devices, and back on all, whoever was away meanwhile', async () => {
+	const desk = await shop.device(secret);
+	const saw = await shop.device(secret);
+	for (const id of ['j', 'k']) {
+		const hand = await desk.open(id, { name: id });
+		hand.change((file) => ({ ...file, notes: 'kept' }), 'notes', null);
+		await until(async () =>
+			expect(await saw.store.job(id)).toMatchObject({ file: { notes: 'kept' } }),
+		);
+	}
+	const thrown = async (device: Device) => (await device.store.thrownJobs()).map(({ id }) => id);
+	await throwAway(desk.store, 'j', 5);
+	await throwForAll(desk.shelf, 'j', 5);
+	desk.sharing.carrier.look();
+	await until(async () => expect(await thrown(saw)).toEqual(['j']));
+	expect((await saw.store.jobs()).map(({ id }) => id)).toEqual(['k']);
+	expect(await saw.store.job('j')).toMatchObject({ thrown: 5, file: { notes: 'kept' } });
+	await shop.stop();
+	await until(() => expect(saw.sharing.link.state.kind).toBe('away'));
+	await putBack(saw.store, 'j');
+	await throwForAll(saw.shelf, 'j', null);
+	await shop.start();
+	await until(async () => expect(await thrown(desk)).toEqual([]));
+	expect(await desk.store.job('j')).toMatchObject({ file: { notes: 'kept' } });
+	// who comes anew finds it among the others
+	const late = await shop.device(secret);
+	await until(async () => expect(await late.store.jobs()).toHaveLength(2));
+});
+
 test('who may only look is told all and changes nothing for others', async () => {
 	const desk = await shop.device(secret);
 	await joined(desk);
@@ -128,10 +159,10 @@ test.each([
 });
 
 test.each([
-	['older', { words: 1, job: 1 }],
+	['older', { words: 2, job: 1 }],
 	['older', { words: 0, job: 99 }],
-	['newer', { words: 1, job: 99 }],
-	['newer', { words: 2, job: 2 }],
+	['newer', { words: 2, job: 99 }],
+	['newer', { words: 3, job: 2 }],
 ] as const)(
 	'a device of another planner is told it is %s, and nothing is merged',
 	async (why, speech) => {

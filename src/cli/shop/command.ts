@@ -8,8 +8,8 @@ import { startShop, type StartedShop } from '../../shop/start-shop';
 import { parse, wholeNumber } from '../options';
 import { Usage } from '../usage';
 
-/** Beside the package's command, and beside the sources, lies the app as it is built. */
-const APPS = ['../app', '../../build', '../../../build'];
+/** The app as it is built, seen from the package's command and from the sources. */
+const APPS = ['../../build', '../../../build'];
 const PORT = 4173;
 
 /** Serves the app and one shop's documents until it is ended. */
@@ -64,12 +64,19 @@ function appFolder(): string {
 	return app;
 }
 
-function greeting({ addresses }: StartedShop, network: boolean): string {
+function greeting({ addresses, fingerprint }: StartedShop, network: boolean): string {
 	const [here, ...others] = addresses;
 	const lines = [`Kerf & Nap is at ${here} (end it with Ctrl+C)`];
 	if (!network) lines.push('On this machine only; for the others on your network add --network.');
 	else if (others.length === 0) lines.push('This machine is on no network yet.');
-	else lines.push(`On your network, for whoever has a link: ${others.join(' ')}`);
+	else {
+		lines.push(`On your network, for whoever has a link: ${others.join(' ')}`);
+		const plain = others.map((address) => address.replace('https:', 'http:')).join(' ');
+		lines.push(
+			`Each other device is told once at ${plain} how to trust this shop's certificate;`,
+			`its fingerprint (SHA-256): ${fingerprint}`,
+		);
+	}
 	return `${lines.join('\n')}\n`;
 }
 

@@ -27,6 +27,7 @@ export { lifted, withRack } from './rack';
 export {
 	beginSharing,
 	databaseOfShop,
+	type Cutting,
 	type DeviceWord,
 	frame,
 	isDocName,
@@ -38,6 +39,8 @@ export {
 	type Membership,
 	membershipIn,
 	type NotKept,
+	type Place,
+	type Present,
 	putMembership,
 	type SentAway,
 	type Right,

@@ -1,5 +1,5 @@
 import type { JobFile } from '../../../src/lib/job/job';
-import type { TakenStock, Yielded } from '../../../src/lib/layout/boards/booking';
+import type { TakenStock, Yielded } from '../../../src/lib/layout/boards/booked-in';
 import type { Addition, Store } from '../../../src/lib/store/database/store';
 import { seedOf } from '../../../src/lib/store/document/seed';
 import { JobInHand, SHARES_RACK } from '../../../src/lib/store/hand/job-in-hand';

@@ -2,13 +2,13 @@ import { nth, toMm } from '../../measure';
 import type { Job, JobFile } from '../../job';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
+import { bookedIn, type Booking, type TakenStock, type Yielded } from './booked-in';
 import { withoutPlaces } from './hand-edits';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
 import type { Which } from './which';
 
 type Pinned = NonNullable<JobFile['pinned']>[number];
-type StockFile = NonNullable<JobFile['stock']>;
 
 /**
  * Keeps a layout as it is: it has been printed. Returns a new file; the one given is left alone.
@@ -20,7 +20,7 @@ export function pinSheet(
 	which: Which,
 ): JobFile {
 	const found = find(job, all, which);
-	if (found.boards.sources[which.index]?.pinned) return file;
+	if (pinnedPlace(file, found, which.index) >= 0) return file;
 	const freed = withoutPlaces(file, placesOn(found, which));
 	return { ...freed, pinned: [...(file.pinned ?? []), pinnedOf(found, false)] };
 }
@@ -33,33 +33,9 @@ export function unpinSheet(
 	which: Which,
 ): JobFile {
 	const pinned = file.pinned ?? [];
-	const at = pinnedPlace(file, find(job, all, which).boards, which.index);
+	const at = pinnedPlace(file, find(job, all, which), which.index);
 	if (at < 0 || pinned[at]?.cut) return file;
 	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
-}
-
-/** What a booking takes: an owned sheet or an offcut of the rack, or one that never stood on it. */
-export interface TakenStock {
-	/** `buy`: bought for the job; `own`: an offcut of a sheet of the same job not booked yet. */
-	readonly kind: 'owned' | 'offcut' | 'buy' | 'own';
-	/** Of the sheet's line in the stock, or the label of the offcut. */
-	readonly id: string;
-	readonly material: string;
-	/** Millimetres. */
-	readonly length: number;
-	readonly width: number;
-}
-
-/** An offcut that a booking puts on the rack, as its line in the stock says it. */
-export type Yielded = Omit<TakenStock, 'kind'>;
-
-/** A sheet booked as cut: what it takes from the rack and brings there, its record in the job. */
-export interface Booking {
-	readonly takes: TakenStock;
-	/** Under their printed labels. */
-	readonly yields: readonly Yielded[];
-	/** The file with the layout kept as the record of what was made; its rack is as it was. */
-	readonly file: JobFile;
 }
 
 /** What booking a sheet as cut comes to; null when it is booked already. */
@@ -71,9 +47,10 @@ export function bookingOf(
 ): Booking | null {
 	const found = find(job, all, which);
 	if (found.boards.sources[which.index]?.cut) return null;
-	const at = pinnedPlace(file, found.boards, which.index);
+	const at = pinnedPlace(file, found, which.index);
 	const record = pinnedOf(found, true);
 	const pinned = file.pinned ?? [];
+	if (pinned[at]?.cut) return null;
 	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
 	return {
 		takes: takenBy(job, found),
@@ -94,12 +71,6 @@ export function bookCut(
 ): JobFile {
 	const booking = bookingOf(file, job, all, which);
 	return booking ? bookedIn(booking) : file;
-}
-
-/** The booking carried out in the file's own rack. */
-export function bookedIn({ takes, yields, file }: Booking): JobFile {
-	const stock = usedUp(file.stock ?? {}, takes);
-	return { ...file, stock: { ...stock, offcuts: [...(stock.offcuts ?? []), ...yields] } };
 }
 
 /** The places by hand that a sheet which stays as a whole makes needless. */
@@ -130,12 +101,34 @@ function takenOffcuts(file: JobFile): ReadonlySet<string> {
 	return new Set(cut.filter((s) => s.kind === 'offcut').map((s) => s.id));
 }
 
-/** Pinned layouts of a material come first among its layouts, in the order of the file. */
-function pinnedPlace(file: JobFile, boards: BoardLayouts, index: number): number {
-	if (!boards.sources[index]?.pinned) return -1;
+/**
+ * The place in the file's list of the record of this layout; -1 for none. The file may be newer than
+ * the plan, as where others have pinned and let go meanwhile: a record is known by what lies on it,
+ * and of several alike the first is that of the first such layout.
+ */
+function pinnedPlace(file: JobFile, { boards, layout }: Found, index: number): number {
 	const places = (file.pinned ?? []).flatMap((p, i) => (p.material === boards.material ? [i] : []));
-	return places[index] ?? -1;
+	const mine = lies(madeOf(layout));
+	const alike = places.filter((at) => lies(file.pinned?.[at]) === mine);
+	const rank = boards.answer.layouts
+		.slice(0, index)
+		.filter((other) => lies(madeOf(other)) === mine).length;
+	const found = alike[rank];
+	if (found !== undefined) return found;
+	// A record typed by hand may say the same in other units: in the plan's own file pinned layouts
+	// come first among their material's, in the order of the file.
+	const known = boards.sources.filter((source) => source.pinned).length;
+	const isOwnFile = boards.sources[index]?.pinned === true && known === places.length;
+	return isOwnFile && alike.length === 0 ? (places[index] ?? -1) : -1;
 }
+
+/** What lies where on a sheet, by which it is known again. */
+const lies = (made: Partial<Pinned> | undefined): string =>
+	JSON.stringify([
+		...[made?.sheet, made?.length, made?.width],
+		made?.placed?.map(({ id, x, y, length, width, turn }) => [id, x, y, length, width, turn]),
+		made?.cuts?.map(({ n, runs, at }) => [n, runs, at]),
+	]);
 
 function takenBy(job: Job, { boards, layout }: Found): TakenStock {
 	const { kind, id } = sourceOf(layout.sheet);
@@ -147,25 +140,6 @@ function takenBy(job: Job, { boards, layout }: Found): TakenStock {
 		length: toMm(layout.length),
 		width: toMm(layout.width),
 	};
-}
-
-/** The rack with one sheet or offcut less; a sheet that is bought for the job was never on it. */
-function usedUp(stock: StockFile, { kind, id }: TakenStock): StockFile {
-	if (kind === 'owned')
-		return {
-			...stock,
-			sheets: (stock.sheets ?? []).map((s) =>
-				s.id === id ? { ...s, owned: Math.max(0, (s.owned ?? 0) - 1) } : s,
-			),
-		};
-	if (kind === 'offcut')
-		return {
-			...stock,
-			offcuts: (stock.offcuts ?? [])
-				.map((o) => (o.id === id ? { ...o, count: (o.count ?? 1) - 1 } : o))
-				.filter((o) => (o.count ?? 1) > 0),
-		};
-	return stock;
 }
 
 function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>): Yielded[] {
@@ -181,13 +155,20 @@ function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>)
 function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
 	return {
 		material: boards.material,
+		...madeOf(layout),
+		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: nth(labels, i) })),
+		cut,
+	};
+}
+
+/** What is made of a sheet, as its record says it. */
+function madeOf(layout: SheetLayout) {
+	return {
 		sheet: layout.sheet,
 		length: toMm(layout.length),
 		width: toMm(layout.width),
 		placed: layout.placed.map((p) => ({ id: p.id, ...rect(p), turn: p.turn })),
 		cuts: layout.cuts.map(cutInMm),
-		offcuts: layout.offcuts.map((o, i) => ({ ...rect(o), label: nth(labels, i) })),
-		cut,
 	};
 }
 

@@ -1,4 +1,4 @@
-import type { StoredJob, StoredStep, StoredThing, StoredUpdate } from './records';
+import type { FoundJob, StoredJob, StoredStep, StoredThing, StoredUpdate } from './records';
 import type { Addition, Beside } from './store';
 
 /** What the database is to those who write documents into it, by the library's own words. */
@@ -47,16 +47,19 @@ async function putBeside(db: Tables, { job, things, steps }: Beside): Promise<vo
 	}
 }
 
-/** Whoever writes the record has merged all there is; when it was changed last is the latest. */
-function newerOf(there: StoredJob | undefined, job: StoredJob): StoredJob {
-	if (!there) return job;
-	const { thrown, archived, picture } = there;
+/**
+ * Whoever writes the record has merged all there is; when it was changed last is the latest. Whether
+ * it is thrown away stays as it was, unless its document says; so do its archive and picture.
+ */
+function newerOf(there: StoredJob | undefined, { thrown, ...job }: FoundJob): StoredJob {
+	const at = thrown === undefined ? there?.thrown : (thrown ?? undefined);
+	const { archived, picture } = there ?? {};
 	return {
 		...job,
-		...(thrown === undefined ? {} : { thrown }),
+		...(at === undefined ? {} : { thrown: at }),
 		...(archived === undefined ? {} : { archived }),
 		...(picture === undefined ? {} : { picture }),
-		changed: Math.max(job.changed, there.changed || 0),
+		changed: Math.max(job.changed, there?.changed || 0),
 	};
 }
 

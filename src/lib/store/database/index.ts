@@ -2,6 +2,7 @@ export { openStore } from './open-store';
 export {
 	docOfJob,
 	type Everything,
+	type FoundJob,
 	SHOP_DOC,
 	type StoredJob,
 	type StoredRevision,

@@ -22,6 +22,9 @@ export interface StoredJob {
 	readonly picture?: unknown;
 }
 
+/** A record as its document gives it: null where that says that the job is in use. */
+export type FoundJob = Omit<StoredJob, 'thrown'> & { readonly thrown?: number | null };
+
 /** Single things: the shop's rack and settings, the job last open. */
 export interface StoredThing {
 	readonly key: string;

@@ -1,4 +1,11 @@
-import type { Everything, StoredJob, StoredRevision, StoredStep, StoredUpdate } from './records';
+import type {
+	Everything,
+	FoundJob,
+	StoredJob,
+	StoredRevision,
+	StoredStep,
+	StoredUpdate,
+} from './records';
 
 /**
  * The browser's database. Every call may reject, or never answer: private windows, full disks and
@@ -64,7 +71,7 @@ export interface Addition {
 }
 
 export interface Beside {
-	readonly job?: StoredJob;
+	readonly job?: FoundJob;
 	readonly things?: Readonly<Record<string, unknown>>;
 	/** Steps by their number; null takes one out. */
 	readonly steps?: { readonly owner: string; readonly by: ReadonlyMap<number, StoredStep | null> };

@@ -1,9 +1,10 @@
 import type { JobFile } from '../../job';
 import { stockHeld, stockOnRack } from '../claims';
-import type { StoredJob } from '../database';
+import type { FoundJob } from '../database';
 import { factIn, fileIn, type SharedDocument } from '../document';
 import { withRack } from '../rack';
 import { SHARES_RACK } from './job-in-hand';
+import { thrownIn } from './thrown';
 
 /**
  * The plain record of a job nobody has in hand, from its document; null for a document that holds
@@ -14,10 +15,11 @@ import { SHARES_RACK } from './job-in-hand';
 export function recordOfJob(
 	doc: SharedDocument,
 	{ id, rack, changed }: { readonly id: string; readonly rack: unknown; readonly changed: number },
-): StoredJob | null {
+): FoundJob | null {
 	const own = fileIn(doc);
 	if (typeof own !== 'object' || own === null || Array.isArray(own)) return null;
 	const { name } = own as JobFile;
+	const thrown = thrownIn(doc);
 	const sharesRack = factIn(doc, SHARES_RACK) === true;
 	return {
 		id,
@@ -26,6 +28,7 @@ export function recordOfJob(
 		changed,
 		sharesRack,
 		merged: true,
+		...(thrown === undefined ? {} : { thrown }),
 	};
 }
 

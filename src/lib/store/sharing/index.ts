@@ -3,12 +3,15 @@ export type { LinkState, LinkTo } from './link';
 export { linkWords } from './link-words';
 export { databaseOfShop, type Membership, membershipIn, putMembership } from './membership';
 export {
+	type Cutting,
 	type DeviceWord,
 	frame,
 	isDocName,
 	LIMITS,
 	type LinkLine,
 	type NotKept,
+	type Place,
+	type Present,
 	type SentAway,
 	type Right,
 	RIGHTS,

@@ -5,6 +5,8 @@ import {
 	type DeviceWord,
 	frame,
 	isDocName,
+	type Place,
+	type Present,
 	type SentAway,
 	type Right,
 	type ShopStanding,
@@ -63,6 +65,8 @@ export class Link implements Watcher {
 	onMoved: (moved: ReadonlyMap<string, ShopStanding>) => void = () => undefined;
 	/** Told what is said of links and of whoever came by them. */
 	onLinks: (word: Extract<ShopWord, { say: 'links' | 'made' }>) => void = () => undefined;
+	/** Told who else has the job open that this device said it is at. */
+	onPresent: (devices: readonly Present[]) => void = () => undefined;
 	/** The shop's mark and the mark of the link this device came by, once it is joined. */
 	shop = '';
 	link = '';
@@ -72,6 +76,7 @@ export class Link implements Watcher {
 	#socket: Socket | null = null;
 	#failures = 0;
 	#stopped = false;
+	#place: Place | null = null;
 	#lastHeard: ReturnType<typeof setTimeout> | undefined;
 
 	constructor(to: LinkTo) {
@@ -147,6 +152,14 @@ export class Link implements Watcher {
 		);
 	}
 
+	/** Tells those who have the same job open where this device is; again whenever it has joined. */
+	standsAt(place: Place | null): void {
+		if (JSON.stringify(place) === JSON.stringify(this.#place)) return;
+		if (place?.doc !== this.#place?.doc) this.onPresent([]);
+		this.#place = place;
+		this.say({ say: 'at', place });
+	}
+
 	/** Where the shop has this document, as far as was told. */
 	standing(doc: string): ShopStanding | null {
 		return this.#held.get(doc)?.standing ?? null;
@@ -182,6 +195,8 @@ export class Link implements Watcher {
 				return this.#held.get(word.doc)?.hear(word, rest);
 			case 'moved':
 				return this.onMoved(new Map([[word.doc, { mark: word.mark, at: word.at }]]));
+			case 'present':
+				return word.doc === this.#place?.doc ? this.onPresent(word.devices) : undefined;
 			case 'links':
 			case 'made':
 				return this.onLinks(word);
@@ -195,6 +210,7 @@ export class Link implements Watcher {
 		this.#failures = 0;
 		this.#stands({ kind: 'joined', since: Date.now(), right });
 		for (const held of this.#held.values()) held.open(right);
+		if (this.#place) this.say({ say: 'at', place: this.#place });
 		this.onMoved(new Map(docs.map(([doc, mark, at]) => [doc, { mark, at }])));
 	}
 
@@ -203,6 +219,7 @@ export class Link implements Watcher {
 		this.#socket = null;
 		clearTimeout(this.#lastHeard);
 		for (const held of this.#held.values()) held.away();
+		this.onPresent([]);
 		if (this.state.kind === 'refused') return;
 		if (this.state.kind !== 'away') this.#stands({ kind: 'away', since: Date.now() });
 		await this.#pause.wait(waitAfter(this.#to.waits, ++this.#failures));

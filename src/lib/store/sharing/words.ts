@@ -6,7 +6,7 @@ import { VERSION } from '../../job';
  */
 
 /** Raised when an older planner would take these words wrong. */
-const WORDS = 1;
+const WORDS = 2;
 
 /** Which words, and which form of the job, one end speaks. */
 export interface Speech {
@@ -55,6 +55,28 @@ export interface LinkLine {
 	readonly here: readonly string[];
 }
 
+/** A sheet in a saw, and how far it is cut. */
+export interface Cutting {
+	/** The key its cuts are ticked under. */
+	readonly sheet: string;
+	/** Its number on that device. */
+	readonly n: number;
+	readonly done: number;
+	readonly of: number;
+}
+
+/** Where a device is: which job it has open, on which page, and what is in its saw. */
+export interface Place {
+	readonly doc: string;
+	readonly page: string;
+	readonly cutting: Cutting | null;
+}
+
+/** Another device that has the same job open. */
+export interface Present extends Omit<Place, 'doc'> {
+	readonly device: string;
+}
+
 export type DeviceWord =
 	| { say: 'hello'; secret: string; device: string; speech: Speech }
 	/** With the standing of this copy: from here on each change of the document is told. */
@@ -62,6 +84,8 @@ export type DeviceWord =
 	| { say: 'leave'; doc: string }
 	/** With the update; `n` comes back with the answer. */
 	| { say: 'update'; doc: string; n: number }
+	/** Told to others who have the same job open, and kept nowhere. */
+	| { say: 'at'; place: Place | null }
 	| { say: 'links' }
 	| { say: 'make'; name: string; right: Right }
 	| { say: 'withdraw'; id: string };
@@ -83,9 +107,19 @@ export type ShopWord =
 	| { say: 'not kept'; doc: string; n: number; why: NotKept }
 	/** A document this device has not open has changed. */
 	| ({ say: 'moved'; doc: string } & ShopStanding)
-	/** `addresses`: by which other machines reach this shop; none on one machine only. */
-	| { say: 'links'; links: readonly LinkLine[]; addresses: readonly string[] }
+	/**
+	 * `addresses`: by which other machines reach this shop; none on one machine only.
+	 * `fingerprint`: of the certificate they are to trust, null where there is none.
+	 */
+	| {
+			say: 'links';
+			links: readonly LinkLine[];
+			addresses: readonly string[];
+			fingerprint: string | null;
+	  }
 	| { say: 'made'; secret: string; name: string; right: Right }
+	/** Who else has this job open. */
+	| { say: 'present'; doc: string; devices: readonly Present[] }
 	| { say: 'still here' };
 
 /** A message. */

@@ -351,6 +351,7 @@ export class Desk extends JobEdits {
 	/** Another window has changed the job: it is planned again, and whatever is wrong is shown. */
 	#hear(job: OpenedJob, file: JobFile, before: JobFile): void {
 		if (job !== this.#job) return;
+		this.shared.changes++;
 		this.#hourly.keep(job.id, 'before another window changed it', before);
 		this.#show(job);
 		this.watch.follow(file);

@@ -1,4 +1,5 @@
 export { tickCut, tickedCuts } from './bench-work';
+export { layoutKey } from './layout-key';
 export { room, setRoom } from './context';
 export { Desk } from './desk.svelte';
 export { focusAt } from './focus-at';
@@ -15,5 +16,5 @@ export {
 } from './opening';
 export { insert, listAt, pathKey, put, startsWith } from './edits';
 export { rulerOf } from './ruler';
-export { joinByLink, secretIn, SharedView, usualDeviceName } from './sharing';
+export { joinByLink, liveOf, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

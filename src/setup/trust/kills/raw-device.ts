@@ -34,13 +34,18 @@ export class RawDevice {
 
 	/** Says who it is, and opens its document; resolves when it has it, rejects when sent away. */
 	async in(secret: string): Promise<void> {
+		await this.opened();
+		this.say({ say: 'hello', secret, device: 'raw', speech: SPEECH });
+		this.say({ say: 'open', doc: this.#name }, this.doc.standing());
+		await this.told('state');
+	}
+
+	/** Resolves when the socket stands, whether it is let in or not. */
+	async opened(): Promise<void> {
 		await new Promise((resolve, reject) => {
 			this.#socket.once('open', resolve);
 			this.#socket.once('error', reject);
 		});
-		this.say({ say: 'hello', secret, device: 'raw', speech: SPEECH });
-		this.say({ say: 'open', doc: this.#name }, this.doc.standing());
-		await this.told('state');
 	}
 
 	async told(say: string): Promise<Word> {

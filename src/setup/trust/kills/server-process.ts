@@ -11,6 +11,12 @@ const BUILD = [
 ];
 let building: Promise<number> | null = null;
 
+interface Started {
+	readonly most?: number;
+	readonly app?: string;
+	readonly network?: boolean;
+}
+
 /** A shop's server as a process of its own. */
 export class ServerProcess {
 	readonly port: number;
@@ -29,15 +35,17 @@ export class ServerProcess {
 	/**
 	 * @param most bytes a file may have, for a disk that is full; none for no limit
 	 * @param app the folder of the built app; none for the documents alone
+	 * @param network told to the local network too, by https
 	 */
 	static async start(
 		folder: string,
 		port: number,
-		{ most, app = folder }: { readonly most?: number; readonly app?: string } = {},
+		{ most, app = folder, network = false }: Started = {},
 	): Promise<ServerProcess> {
 		building ??= node(tool('vite'), BUILD, { stdio: ['ignore', process.stderr, process.stderr] });
 		if ((await building) !== 0) throw new Error("The shop's server cannot be built.");
 		const program = [process.execPath, join(BUILT, 'kerf-and-nap.js'), folder, String(port), app];
+		if (network) program.push('network');
 		const limit = `ulimit -f ${Math.ceil((most ?? 0) / 1024)}; exec "$@"`;
 		const [shell = '', ...args] =
 			most === undefined ? program : ['bash', '-c', limit, 'bash', ...program];

@@ -1,2 +1,3 @@
 export { joinByLink, secretIn, usualDeviceName } from './join';
+export { liveOf } from './live.svelte';
 export { SharedView } from './shared-view.svelte';

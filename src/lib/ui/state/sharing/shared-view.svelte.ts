@@ -15,6 +15,8 @@ export class SharedView implements SharingTold {
 	notTaken = $state('');
 	/** Rises whenever jobs nobody has in hand have come or changed. */
 	carried = $state(0);
+	/** Rises whenever somebody else has changed the open job. */
+	changes = $state(0);
 	sharing: Sharing | null = null;
 
 	constructor(membership: Membership | null = null) {

@@ -1,0 +1,180 @@
+import { expect, type Page, test } from '@playwright/test';
+import { readFile } from 'node:fs/promises';
+import { arrived, atCut, fieldOf, goTo, planned, turnTo } from './screen';
+import { joins, linkFor, Server, shopWords } from './shop-server';
+
+const HEIGHT = 'boxes/0/shape/height';
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true };
+const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
+const WORK = 'work: change jobs and rack';
+
+/** Opens the job of this name from the list of jobs. */
+async function opens(page: Page, name: string): Promise<void> {
+	await page.getByRole('button', { name: `Open ${name}` }).click();
+	await arrived(page, 'build');
+	await planned(page);
+}
+
+/** A job of the sample, begun here under this name. */
+async function begins(page: Page, name: string): Promise<void> {
+	await goTo(page, 'Jobs');
+	await page
+		.getByRole('button', { name: /^Camper/ })
+		.first()
+		.click();
+	await arrived(page, 'build');
+	await (await fieldOf(page, 'name')).fill(name);
+	await planned(page);
+}
+
+async function toBench(page: Page): Promise<void> {
+	await page.getByRole('link', { name: 'Bench', exact: true }).click();
+	await atCut(page, 1);
+}
+
+const inSaw = (page: Page) => page.locator('[data-saw]');
+
+test('bench and desk side by side: ticks are seen, a newer plan is announced and not swapped', async ({
+	browser,
+}) => {
+	const server = new Server();
+	await server.start();
+	const { page: desk } = await joins(browser, server.link, 'Desk');
+	const { page: saw } = await joins(browser, await linkFor(desk, 'Saw', WORK), 'Saw', TABLET);
+	await begins(desk, 'Side by side');
+	await expect(saw.getByText('Side by side').first()).toBeVisible();
+	await opens(saw, 'Side by side');
+	await expect(desk.locator('[data-present]')).toContainText('Saw (Build)');
+	await expect(saw.locator('[data-present]')).toContainText('Desk (Build)');
+
+	// Cut by cut at the desk.
+	await toBench(saw);
+	await turnTo(desk, 'boards');
+	await expect(inSaw(desk)).toContainText('In the saw at Saw: 0 of');
+	await saw.getByRole('button', { name: 'Cut made' }).click();
+	await atCut(saw, 2);
+	await expect(inSaw(desk)).toContainText('In the saw at Saw: 1 of');
+	await expect(desk.getByRole('checkbox', { name: 'Cut 1 made' }).first()).toBeChecked();
+	await saw.getByRole('button', { name: 'Cut made' }).click();
+	await expect(inSaw(desk)).toContainText('2 of');
+	await expect(desk.getByRole('checkbox', { name: 'Cut 2 made' }).first()).toBeChecked();
+
+	// A change at the desk: the bench shows what it showed, and says so.
+	const shown = saw.locator('.work section');
+	await atCut(saw, 3);
+	const before = await shown.textContent();
+	await turnTo(desk, 'build');
+	await (await fieldOf(desk, HEIGHT)).fill('811');
+	await planned(desk);
+	const news = saw.locator('[data-news]');
+	await expect(news).toContainText('There is a newer plan');
+	await expect(news).toContainText('The sheet in hand stays as it is');
+	expect(await news.getByRole('listitem').count()).toBeGreaterThan(0);
+	expect(await shown.textContent()).toBe(before);
+	await saw.getByRole('button', { name: 'Cut made' }).click(); // goes on by the plan in hand
+	await expect(news).toBeVisible();
+	await saw.getByRole('button', { name: 'Take the newer plan' }).click();
+	await expect(news).toBeHidden();
+
+	// The bench is left: nothing is in its saw any more.
+	await saw.getByRole('link', { name: 'Leave the bench' }).click();
+	await turnTo(desk, 'boards');
+	await expect(inSaw(desk)).toHaveCount(0);
+	await saw.context().close();
+	await expect(desk.locator('[data-present]')).toHaveCount(0);
+	await desk.context().close();
+	await server.close();
+});
+
+/** The bench pack as it is saved here. */
+async function paper(page: Page): Promise<Buffer> {
+	await turnTo(page, 'print');
+	await planned(page);
+	const saved = page.waitForEvent('download');
+	await page.getByRole('button', { name: 'Bench pack' }).click();
+	return readFile(await (await saved).path());
+}
+
+test('begun at one, measured at a second, cut and booked at a third, each without the network in between', async ({
+	browser,
+}) => {
+	test.setTimeout(600_000);
+	const server = new Server();
+	await server.start();
+	const keeps = { serviceWorkers: 'allow' } as const;
+	const { page: desk } = await joins(browser, server.link, 'Desk', keeps);
+	const forPhone = await linkFor(desk, 'Phone', WORK);
+	const { page: phone } = await joins(browser, forPhone, 'Phone', { ...PHONE, ...keeps });
+	const forSaw = await linkFor(desk, 'Saw', WORK);
+	const { page: saw } = await joins(browser, forSaw, 'Saw', { ...TABLET, ...keeps });
+	const all = [desk, phone, saw];
+	// Each keeps the planner itself for hours without the network.
+	for (const page of all)
+		await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+
+	// Begun at the desk, away from the server.
+	await server.stop();
+	for (const page of all) await expect(shopWords(page)).toHaveAttribute('data-shop', 'away');
+	await begins(desk, 'Through the shop');
+	await server.start();
+
+	// Measured at the phone, away again.
+	await opens(phone, 'Through the shop');
+	await server.stop();
+	await expect(shopWords(phone)).toHaveAttribute('data-shop', 'away');
+	await (await fieldOf(phone, HEIGHT)).fill('815');
+	await planned(phone);
+	await server.start();
+
+	// Cut at the saw, away once more, and booked.
+	await opens(saw, 'Through the shop');
+	await expect(await fieldOf(saw, HEIGHT)).toHaveValue('815');
+	await planned(saw);
+	await toBench(saw);
+	await server.stop();
+	await expect(shopWords(saw)).toHaveAttribute('data-shop', 'away');
+	const made = saw.getByRole('button', { name: 'Cut made' });
+	const book = saw.getByRole('button', { name: 'Mark sheet as cut' });
+	await expect(async () => {
+		if (await made.isVisible()) await made.click();
+		await expect(book).toBeVisible({ timeout: 100 });
+	}).toPass({ timeout: 60_000 });
+	await book.click();
+	await saw.getByRole('link', { name: 'Leave the bench' }).click();
+	await planned(saw);
+	await server.start();
+
+	// Everywhere the same, to the byte.
+	await expect(await fieldOf(desk, HEIGHT)).toHaveValue('815');
+	await turnTo(desk, 'boards');
+	await expect(desk.getByText('Cut. Its offcuts are on the rack.').first()).toBeVisible();
+	for (const page of all)
+		await expect(shopWords(page)).toContainText('all is alike', { timeout: 60_000 });
+	const papers = [await paper(desk), await paper(phone), await paper(saw)];
+	expect(papers[0]!.length).toBeGreaterThan(50_000);
+	expect(papers.map((one) => one.equals(papers[0]!))).toEqual([true, true, true]);
+	for (const page of all) await page.context().close();
+	await server.close();
+});
+
+test('a full disk at the server is told where it is typed, and nothing of it is lost', async ({
+	browser,
+}) => {
+	const server = new Server();
+	await server.start();
+	const { page } = await joins(browser, server.link, 'Desk');
+	await begins(page, 'Before the disk was full');
+	await expect(shopWords(page)).toContainText('all is alike');
+	await server.stop();
+	await server.start(1024); // not another byte
+	await (await fieldOf(page, 'name')).fill('Typed on a full disk');
+	await expect(shopWords(page)).toContainText("the shop's disk does not take it: make room there");
+	await expect(page.getByText('kept in this browser')).toBeVisible();
+	await server.stop();
+	await server.start();
+	await expect(shopWords(page)).toContainText('all is alike');
+	const { page: other } = await joins(browser, await linkFor(page, 'Other', WORK), 'Other');
+	await expect(other.getByText('Typed on a full disk').first()).toBeVisible();
+	for (const one of [page, other]) await one.context().close();
+	await server.close();
+});
