@@ -6,11 +6,13 @@ import {
 	type NotKept,
 	type SentAway,
 	type ShopWord,
+	type ShopStanding,
 	SPEECH,
 	type Speech,
 	unframe,
 } from '../lib/store';
 import type { ShopDocuments } from './documents';
+import { StoreAway } from './keeping';
 import { isRight, type KeptLink, type Links } from './links';
 
 /** One end of a connection, as far as it is used. */
@@ -28,8 +30,8 @@ export interface Host {
 	readonly shop: string;
 	readonly documents: ShopDocuments;
 	readonly links: Links;
-	/** Others are told of what this one has changed. */
-	changed(doc: string, word: ShopWord, update: Uint8Array, by: Guest): void;
+	/** The devices are told, but for the one that did it; without an update, only that it moved. */
+	changed(doc: string, to: ShopStanding, update: Uint8Array | null, by: Guest | null): void;
 	/** The devices there by each link. */
 	here(link: string): readonly string[];
 	withdrawn(link: string): void;
@@ -76,7 +78,7 @@ export class Guest {
 			else this.#greet(word);
 		} catch (fault) {
 			this.#host.note(`${this.device || 'a stranger'}: ${String(fault)}`);
-			this.sendAway('words');
+			this.sendAway(fault instanceof StoreAway ? 'ending' : 'words');
 		}
 	}
 
@@ -166,7 +168,7 @@ export class Guest {
 		}
 		const { mark, at } = added;
 		this.say({ say: 'kept', doc, n, mark, at });
-		if (added.isNew) this.#host.changed(doc, { say: 'update', doc, mark, at }, update, this);
+		if (added.isNew) this.#host.changed(doc, { mark, at }, update, this);
 	}
 
 	async #manage(word: Extract<DeviceWord, { say: 'links' | 'make' | 'withdraw' }>): Promise<void> {

@@ -2,7 +2,7 @@ import type { IncomingMessage, Server } from 'node:http';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { LIMITS, type ShopWord } from '../lib/store';
 import { Guest, type Host, type Wire } from './guest';
-import type { ShopFolder } from './shop-folder';
+import type { KeptShop } from './kept-shop';
 
 /** Where the documents are told, beside the pages of the app. */
 const PLACE = '/documents';
@@ -24,7 +24,7 @@ export interface ShopServing {
 }
 
 interface ShopTold {
-	readonly folder: ShopFolder;
+	readonly kept: KeptShop;
 	readonly note: (line: string) => void;
 	/** By which other machines reach it. */
 	readonly addresses: readonly string[];
@@ -35,7 +35,7 @@ interface ShopTold {
 /** Tells a shop's documents on a server of pages, and ends with it. */
 export function serveShop(
 	server: Server,
-	{ folder, note, isMine, addresses }: ShopTold,
+	{ kept, note, isMine, addresses }: ShopTold,
 ): ShopServing {
 	const guests = new Set<Guest>();
 	const moved = new Map<string, ShopWord & { say: 'moved' }>();
@@ -45,36 +45,51 @@ export function serveShop(
 		moved.clear();
 	};
 	const host: Host = {
-		...{ shop: folder.id, documents: folder.documents, links: folder.links, note, addresses },
-		changed: (doc, word, update, by) => {
-			for (const guest of guests) if (guest !== by && guest.hasOpen(doc)) guest.say(word, update);
-			if (word.say === 'update') moved.set(doc, { ...word, say: 'moved' });
+		...{ shop: kept.id, documents: kept.documents, links: kept.links, note, addresses },
+		changed: (doc, standing, update, by) => {
+			const word: ShopWord = { say: 'update', doc, ...standing };
+			for (const guest of guests)
+				if (update && guest !== by && guest.hasOpen(doc)) guest.say(word, update);
+			moved.set(doc, { say: 'moved', doc, ...standing });
 		},
 		here: (link) => [...guests].filter((g) => g.link?.id === link).map(({ device }) => device),
 		withdrawn: (link) => {
 			for (const guest of [...guests]) if (guest.link?.id === link) guest.sendAway('withdrawn');
 		},
 	};
+	hearOthers(kept, guests, host);
 	const sockets = new WebSocketServer({
 		...{ noServer: true, maxPayload: LIMITS.message, perMessageDeflate: false },
 	});
 	server.on('upgrade', (request, socket, head) => {
 		if (!isOwn(request) || !isMine(request.headers.host))
 			return void socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
-		sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, host, guests));
+		sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, kept, host, guests));
 	});
 	const timers = [setInterval(tellMoved, MOVED), setInterval(() => stillHere(guests), STILL_HERE)];
 	const close = async (): Promise<void> => {
 		for (const timer of timers) clearInterval(timer);
 		for (const guest of guests) guest.sendAway('ending');
 		sockets.close();
-		await folder.close();
+		await kept.close();
 	};
 	return {
 		get guests() {
 			return [...guests].filter(({ link }) => link).length;
 		},
 		close,
+	};
+}
+
+/** What is done at another server of this shop is told here too. */
+function hearOthers(kept: KeptShop, guests: ReadonlySet<Guest>, host: Host): void {
+	kept.documents.onElsewhere = (doc, standing, update) => host.changed(doc, standing, update, null);
+	kept.links.onElsewhere = () => {
+		for (const guest of [...guests])
+			if (guest.link && kept.links.isWithdrawn(guest.link.id)) guest.sendAway('withdrawn');
+	};
+	kept.onAway = () => {
+		for (const guest of [...guests]) guest.sendAway('ending');
 	};
 }
 
@@ -89,11 +104,12 @@ function stillHere(guests: ReadonlySet<Guest>): void {
 	for (const guest of guests) if (guest.link) guest.say({ say: 'still here' });
 }
 
-function receive(ws: WebSocket, host: Host, guests: Set<Guest>): void {
+function receive(ws: WebSocket, kept: KeptShop, host: Host, guests: Set<Guest>): void {
 	const guest = new Guest(wireOf(ws), host);
 	const strangers = [...guests].filter(({ link }) => !link).length;
 	ws.on('error', (fault) => host.note(`${guest.device || 'a stranger'}: ${fault.message}`));
 	if (strangers >= MOST_STRANGERS || guests.size >= MOST_GUESTS) return guest.sendAway('crowded');
+	if (kept.isAway) return guest.sendAway('ending');
 	guests.add(guest);
 	const hello = setTimeout(() => {
 		if (!guest.link) guest.sendAway('words');

@@ -32,23 +32,23 @@ export interface StartedShop {
 /** Serves the app and a shop's documents from this process. */
 export async function startShop(options: ShopOptions): Promise<StartedShop> {
 	const { app, port, strict, network, note } = options;
-	const folder = await openFolder(options.folder, options.rack);
+	const kept = await openFolder(options.folder, options.rack);
 	const names = network ? namesOfThisMachine() : null;
 	const pages = await serve(app, port, strict, names).catch(async (fault) => {
-		await folder.close();
+		await kept.close();
 		throw fault;
 	});
 	const hosts = (names ?? []).filter((name) => /^\d+\./.test(name));
 	const others = hosts.map((host) => `http://${host}:${pages.port}/`);
 	const addresses = [pages.address, ...others];
 	const serving = serveShop(pages.server, {
-		...{ folder, note, addresses: others },
+		...{ kept, note, addresses: others },
 		isMine: (host) => isMine(host, names),
 	});
 	return {
-		...{ addresses, port: pages.port, isNew: folder.isNew },
+		...{ addresses, port: pages.port, isNew: kept.links.all.length === 0 },
 		makeLink: async (name) => {
-			const secret = await folder.links.make(name, 'all');
+			const secret = await kept.links.make(name, 'all');
 			if (secret === null) throw new Error('This shop has as many links as it takes.');
 			return `${addresses.at(-1)}devices#join=${secret}`;
 		},

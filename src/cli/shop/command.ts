@@ -3,7 +3,7 @@ import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sample from '../../../shared/jobs/camper-bench.json';
-import { FolderRefused } from '../../shop/shop-folder';
+import { PlaceRefused } from '../../shop/keeping';
 import { startShop, type StartedShop } from '../../shop/start-shop';
 import { parse, wholeNumber } from '../options';
 import { Usage } from '../usage';
@@ -50,7 +50,7 @@ async function started(
 			note: (line) => void process.stderr.write(`${line}\n`),
 		});
 	} catch (fault) {
-		if (fault instanceof FolderRefused) throw new Usage(fault.message);
+		if (fault instanceof PlaceRefused) throw new Usage(fault.message);
 		if (fault instanceof Error && fault.message.startsWith('No free port'))
 			throw new Usage(`${fault.message} Give another with --port.`);
 		throw fault;
