@@ -24,20 +24,24 @@ export class ShopDocuments {
 	onElsewhere: (doc: string, standing: ShopStanding, update: Uint8Array | null) => void = () =>
 		undefined;
 	readonly #logs: DocumentLogs;
-	readonly #standings: Map<string, ShopStanding>;
+	readonly #standings = new Map<string, ShopStanding>();
 	readonly #open = new Map<string, Promise<Open>>();
 	/** Logs being closed: nobody opens one before that is over. */
 	readonly #closing = new Map<string, Promise<void>>();
 
-	private constructor(logs: DocumentLogs, standings: ReadonlyMap<string, ShopStanding>) {
+	private constructor(logs: DocumentLogs) {
 		this.#logs = logs;
-		this.#standings = new Map(standings);
 		logs.onMoved = (doc, standing) => this.#moved(doc, standing);
 	}
 
 	/** Reads where each document stands; rejects when the place cannot be read. */
 	static async in(logs: DocumentLogs): Promise<ShopDocuments> {
-		return new ShopDocuments(logs, await logs.standings());
+		const documents = new ShopDocuments(logs);
+		const standings = documents.#standings;
+		// What was told meanwhile is newer.
+		for (const [doc, standing] of await logs.standings())
+			if (!standings.has(doc)) standings.set(doc, standing);
+		return documents;
 	}
 
 	list(): [doc: string, mark: string, at: number][] {
@@ -66,7 +70,7 @@ export class ShopDocuments {
 	}
 
 	async leave(name: string): Promise<void> {
-		const open = await this.#open.get(name);
+		const open = await this.#open.get(name)?.catch(() => null);
 		if (!open || --open.users > 0) return;
 		await this.#compact(open);
 		if (open.users > 0) return;

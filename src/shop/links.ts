@@ -36,8 +36,8 @@ export class Links {
 	/** Rejects when they cannot be read, or are none of ours: nobody is let in by mistake. */
 	static async in(kept: KeptValue): Promise<Links> {
 		const links = new Links(kept);
+		kept.onChanged = () => void links.#hear();
 		await links.#read();
-		kept.onChanged = () => void links.#read().then(() => links.onElsewhere());
 		return links;
 	}
 
@@ -89,6 +89,16 @@ export class Links {
 			await this.#read();
 		}
 		throw new Error('The links of the shop are written by others all the time.');
+	}
+
+	/** When they cannot be read the shop is away, and read anew when it is back. */
+	async #hear(): Promise<void> {
+		try {
+			await this.#read();
+			this.onElsewhere();
+		} catch {
+			// Nobody is let in, or put out, by what cannot be read.
+		}
 	}
 
 	async #read(): Promise<void> {

@@ -41,12 +41,18 @@ export async function openFolder(folder: string, rack: unknown): Promise<KeptSho
 			await documents.close();
 			unlock();
 		};
-		return { id: about.id, documents, links, isAway: false, onAway: () => undefined, close };
+		return { id: about.id, documents, links, ...NO_OTHERS, close };
 	} catch (fault) {
 		unlock();
 		throw fault instanceof PlaceRefused ? fault : refused(folder, fault);
 	}
 }
+
+/** There is no other server, and the folder is always there. */
+const NO_OTHERS: Pick<KeptShop, 'isAway' | 'onAway' | 'onElsewhere' | 'onLinks'> = {
+	...{ isAway: false, onAway: () => undefined },
+	...{ onElsewhere: () => undefined, onLinks: () => undefined },
+};
 
 const refused = (folder: string, fault: unknown): PlaceRefused =>
 	new PlaceRefused(

@@ -45,7 +45,7 @@ export function serveShop(
 		moved.clear();
 	};
 	const host: Host = {
-		...{ shop: kept.id, documents: kept.documents, links: kept.links, note, addresses },
+		...{ kept, note, addresses },
 		changed: (doc, standing, update, by) => {
 			const word: ShopWord = { say: 'update', doc, ...standing };
 			for (const guest of guests)
@@ -64,7 +64,7 @@ export function serveShop(
 	server.on('upgrade', (request, socket, head) => {
 		if (!isOwn(request) || !isMine(request.headers.host))
 			return void socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
-		sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, kept, host, guests));
+		sockets.handleUpgrade(request, socket, head, (ws) => receive(ws, host, guests));
 	});
 	const timers = [setInterval(tellMoved, MOVED), setInterval(() => stillHere(guests), STILL_HERE)];
 	const close = async (): Promise<void> => {
@@ -83,8 +83,8 @@ export function serveShop(
 
 /** What is done at another server of this shop is told here too. */
 function hearOthers(kept: KeptShop, guests: ReadonlySet<Guest>, host: Host): void {
-	kept.documents.onElsewhere = (doc, standing, update) => host.changed(doc, standing, update, null);
-	kept.links.onElsewhere = () => {
+	kept.onElsewhere = (doc, standing, update) => host.changed(doc, standing, update, null);
+	kept.onLinks = () => {
 		for (const guest of [...guests])
 			if (guest.link && kept.links.isWithdrawn(guest.link.id)) guest.sendAway('withdrawn');
 	};
@@ -104,12 +104,12 @@ function stillHere(guests: ReadonlySet<Guest>): void {
 	for (const guest of guests) if (guest.link) guest.say({ say: 'still here' });
 }
 
-function receive(ws: WebSocket, kept: KeptShop, host: Host, guests: Set<Guest>): void {
+function receive(ws: WebSocket, host: Host, guests: Set<Guest>): void {
 	const guest = new Guest(wireOf(ws), host);
 	const strangers = [...guests].filter(({ link }) => !link).length;
 	ws.on('error', (fault) => host.note(`${guest.device || 'a stranger'}: ${fault.message}`));
 	if (strangers >= MOST_STRANGERS || guests.size >= MOST_GUESTS) return guest.sendAway('crowded');
-	if (kept.isAway) return guest.sendAway('ending');
+	if (host.kept.isAway) return guest.sendAway('ending');
 	guests.add(guest);
 	const hello = setTimeout(() => {
 		if (!guest.link) guest.sendAway('words');

@@ -1,11 +1,15 @@
 import { hostname, networkInterfaces } from 'node:os';
+import type { KeptShop } from './kept-shop';
 import { openFolder } from './shop-folder';
 import { isMine, serve } from './serve.js';
 import { serveShop } from './shop-server';
 
+/** Where a shop is kept: a folder of this machine, or a shop's name in a store servers share. */
+export type ShopPlace =
+	{ readonly folder: string } | { readonly store: string; readonly name: string };
+
 export interface ShopOptions {
-	/** Where the documents are kept. */
-	readonly folder: string;
+	readonly place: ShopPlace;
 	/** Where the built app lies. */
 	readonly app: string;
 	readonly port: number;
@@ -13,6 +17,8 @@ export interface ShopOptions {
 	readonly strict: boolean;
 	/** Told to the other machines of the local network, and not to this one alone. */
 	readonly network: boolean;
+	/** By which devices reach it, when something stands between: a door to several servers. */
+	readonly address?: URL;
 	/** What a new shop begins with. */
 	readonly rack: unknown;
 	readonly note: (line: string) => void;
@@ -31,15 +37,15 @@ export interface StartedShop {
 
 /** Serves the app and a shop's documents from this process. */
 export async function startShop(options: ShopOptions): Promise<StartedShop> {
-	const { app, port, strict, network, note } = options;
-	const kept = await openFolder(options.folder, options.rack);
-	const names = network ? namesOfThisMachine() : null;
+	const { app, port, strict, network, note, address } = options;
+	const kept = await openPlace(options);
+	const names = network ? [...namesOfThisMachine(), ...(address ? [address.hostname] : [])] : null;
 	const pages = await serve(app, port, strict, names).catch(async (fault) => {
 		await kept.close();
 		throw fault;
 	});
 	const hosts = (names ?? []).filter((name) => /^\d+\./.test(name));
-	const others = hosts.map((host) => `http://${host}:${pages.port}/`);
+	const others = address ? [address.href] : hosts.map((host) => `http://${host}:${pages.port}/`);
 	const addresses = [pages.address, ...others];
 	const serving = serveShop(pages.server, {
 		...{ kept, note, addresses: others },
@@ -58,6 +64,13 @@ export async function startShop(options: ShopOptions): Promise<StartedShop> {
 			pages.server.closeAllConnections();
 		},
 	};
+}
+
+/** The client of a shared store is fetched only for one. */
+async function openPlace({ place, rack, note }: ShopOptions): Promise<KeptShop> {
+	if ('folder' in place) return openFolder(place.folder, rack);
+	const { SharedShop } = await import('./shared/shared-shop');
+	return SharedShop.open({ url: place.store, name: place.name, rack, note });
 }
 
 /** By which others on the network ask for this machine. */
