@@ -42,6 +42,11 @@ export class TestShop {
 		return this.#port;
 	}
 
+	/** Of what stands before the server: devices go there. */
+	set port(port: number) {
+		this.#port = port;
+	}
+
 	async start(): Promise<void> {
 		this.#shop = await startShop({
 			place: this.#shared ?? { folder: join(this.folder, 'kept') },
