@@ -183,15 +183,12 @@ test('--lines answers each line before the next one is asked', async () => {
 describe('a batch, two workers at a time, one of them killed', () => {
 	const runner = () => programPath('parallel');
 	/** As in the guide; each worker leaves its number where it can be killed by it. */
-	const batch = (args: readonly string[], command: string) => {
+	const batch = (args: readonly string[], command: string, jobs: readonly string[] = []) => {
 		const killable = `sh -c 'echo $$ >> started; exec ${command}' || [ $? -eq 1 ]`;
-		const child = spawn(
-			runner(),
-			['--will-cite', '--jobs', '2', '--retries', '5', ...args, killable],
-			{
-				...{ cwd: folder, stdio: ['ignore', 'pipe', 'inherit'] },
-			},
-		);
+		const options = ['--will-cite', '--jobs', '2', '--retries', '5', ...args];
+		const child = spawn(runner(), [...options, killable, ...jobs], {
+			...{ cwd: folder, stdio: ['ignore', 'pipe', 'inherit'] },
+		});
 		let out = '';
 		child.stdout?.on('data', (data: Buffer) => (out += data.toString()));
 		return new Promise<{ code: number | null; out: string }>((done) =>
@@ -248,8 +245,9 @@ describe('a batch, two workers at a time, one of them killed', () => {
 			writeFileSync(join(folder, `batch-${name}.json`), JSON.stringify(file));
 		const killed = killFirst();
 		const ended = batch(
-			[':::', ...['a', 'b', 'c'].map((name) => `batch-${name}`)],
+			[],
 			`${process.execPath} ${command} plan {}.json --effort 100 --out out-{}`,
+			[':::', ...['a', 'b', 'c'].map((name) => `batch-${name}`)],
 		);
 		const started = await killed;
 		expect(await ended).toMatchObject({ code: 0 });

@@ -55,7 +55,7 @@ export async function killedServers({ seed, count = 200, note }: Asked): Promise
 		crashed: 0,
 		found,
 		notes: [
-			`${typed} edits of two devices, ${kept} of them said to be kept before a kill of ${VICTIMS.join(', ')} by turns, every one of which stood at both servers after it; the others went along when the devices came back`,
+			`${typed} edits of two devices, ${kept} of them said to be kept before a kill of ${VICTIMS.join(', ')} by turns; those were looked for at both servers after it, and the others went along when the devices came back`,
 		],
 		notCovered:
 			"a cut of the power, where the disk itself may keep half; a store's standby that takes over",
