@@ -24,6 +24,9 @@ export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped
       the app, and one shop's jobs and rack for all its devices, kept in DIR (kerf-and-nap-shop in
       your home folder when none is given). On this machine only; --network: for the others on its
       network too. The first start prints the link to join by; --link makes another one.
+  kerf-and-nap shop --store redis://HOST:PORT [--name SHOP] [--address URL] [...]
+      the same shop from several servers, kept in a Redis or Valkey they share (also SHOP_STORE and
+      SHOP_NAME). --address: by which devices reach whatever stands before the servers.
 
 Exit codes: 0 done, 1 the job has problems (notes are none), 2 wrong usage or unreadable file,
 3 a fault of the planner: what could be made was made, and the rest says so.

@@ -9,7 +9,10 @@ const faces = JSON.parse(
 	readFileSync(new URL('./font-files.json', import.meta.url), 'utf8'),
 ) as Record<string, string>;
 
-/** The command on its own: everything it needs in one file, the typefaces beside it. */
+/**
+ * The command on its own, with everything it needs, the typefaces beside it. The client of a shared
+ * store, which is fetched only for one, makes parts of their own.
+ */
 export default defineConfig({
 	publicDir: false,
 	resolve: { alias: { canvg: empty, html2canvas: empty, dompurify: empty } },
@@ -18,7 +21,9 @@ export default defineConfig({
 		outDir: 'dist/cli',
 		emptyOutDir: false,
 		target: 'node20',
-		rolldownOptions: { output: { entryFileNames: 'kerf-and-nap.js' } },
+		rolldownOptions: {
+			output: { entryFileNames: 'kerf-and-nap.js', chunkFileNames: 'parts/[name].js' },
+		},
 	},
 	plugins: [
 		{

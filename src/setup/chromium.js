@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
-import { node, run, tool } from './tool.js';
+import { fromDebian, onTheMachine, TO_STDERR } from './debian.js';
+import { node, tool } from './tool.js';
 
 /**
  * A Chromium for the browser tests: one on the machine, else Debian's package when we may install
@@ -9,10 +9,10 @@ import { node, run, tool } from './tool.js';
  * @returns {Promise<string | null>}
  */
 export async function chromiumPath() {
-	const found = onTheMachine() ?? (await ofTheRunner());
+	const found = onTheSystem() ?? (await ofTheRunner());
 	if (found !== null) return found;
 	process.stderr.write('No Chromium on this machine: fetching one …\n');
-	if (await fromDebian()) return onTheMachine();
+	if (await fromDebian(['chromium'])) return onTheSystem();
 	const code = await node(
 		tool('@playwright/test', 'playwright'),
 		['install', 'chromium'],
@@ -26,34 +26,15 @@ export async function chromiumPath() {
 	return null;
 }
 
-/** @type {{ stdio: import('node:child_process').StdioOptions }} */
-const TO_STDERR = { stdio: ['ignore', process.stderr, process.stderr] };
-
-function onTheMachine() {
-	const named = process.env['CHROMIUM'];
-	if (named) return existsSync(named) ? named : null;
-	const folders = (process.env['PATH'] ?? '').split(delimiter);
-	const names = ['chromium', 'chromium-browser'];
-	const places = [
-		...folders.flatMap((folder) => names.map((name) => join(folder, name))),
-		'/usr/bin/chromium',
-		'/Applications/Chromium.app/Contents/MacOS/Chromium',
-	];
-	return places.find((place) => existsSync(place)) ?? null;
-}
+const onTheSystem = () =>
+	onTheMachine(
+		'CHROMIUM',
+		['chromium', 'chromium-browser'],
+		['/usr/bin/chromium', '/Applications/Chromium.app/Contents/MacOS/Chromium'],
+	);
 
 async function ofTheRunner() {
 	const { chromium } = await import('@playwright/test');
 	const path = chromium.executablePath();
 	return path !== '' && existsSync(path) ? path : null;
-}
-
-/** As root on a Debian system; anywhere else this is not ours to do. */
-async function fromDebian() {
-	if (process.platform !== 'linux' || process.getuid?.() !== 0) return false;
-	if (!existsSync('/usr/bin/apt-get')) return false;
-	const env = { DEBIAN_FRONTEND: 'noninteractive' };
-	await run('apt-get', ['update', '-qq'], { ...TO_STDERR, env });
-	const install = ['install', '-y', '-qq', '--no-install-recommends', 'chromium'];
-	return (await run('apt-get', install, { ...TO_STDERR, env })) === 0;
 }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { unitTests } from './checks/checks.js';
 import { ensure } from './ensure.js';
+import { fetchPrograms } from './programs.js';
 import { ROOT } from './tool.js';
 
 /*
@@ -12,6 +13,7 @@ import { ROOT } from './tool.js';
  */
 
 await ensure();
+await fetchPrograms();
 const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
 const more = ['--maxWorkers=2', ...process.argv.slice(2)];
 const { count, files } = await unitTests(join(folder, 'unit.json'), more, {

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { app, browser, form, lint, types, unit } from './checks/checks.js';
 import { chromiumPath } from './chromium.js';
 import { ensure } from './ensure.js';
+import { fetchPrograms } from './programs.js';
 import { sideBySide } from './checks/side-by-side.js';
 
 /*
@@ -13,6 +14,7 @@ import { sideBySide } from './checks/side-by-side.js';
  */
 
 await ensure();
+await fetchPrograms();
 const chromium = await chromiumPath();
 /** @type {{ name: string, check: import('./checks/checks.js').Check, after?: string }[]} */
 const CHECKS = [

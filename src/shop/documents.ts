@@ -1,19 +1,12 @@
-import { readdir } from 'node:fs/promises';
-import { join } from 'node:path';
-import { isDocName, LIMITS, type NotKept, SharedDocument, type ShopStanding } from '../lib/store';
-import { NO_MARK, readLog, UpdateLog } from './update-log';
-
-/** Entries of a file before they are made into one. */
-const MANY = 300;
-const ENDING = '.log';
+import { LIMITS, type NotKept, SharedDocument, type ShopStanding } from '../lib/store';
+import { type DocumentLog, type DocumentLogs, NO_MARK, StoreAway } from './keeping';
 
 /** A document somebody has open. */
 interface Open {
 	readonly doc: SharedDocument;
-	readonly log: UpdateLog;
+	readonly log: DocumentLog;
 	users: number;
-	entries: number;
-	/** Something in the file cannot be read: it is left there as it is. */
+	/** Something in the log cannot be read: it is left there as it is. */
 	torn: boolean;
 }
 
@@ -23,31 +16,32 @@ export type Added =
 	| { readonly kept: false; readonly why: NotKept; readonly fault?: unknown };
 
 /**
- * The documents of a shop in their folder. In memory are those that a device has open; of all
+ * The documents of a shop where they are kept. In memory are those that a device has open; of all
  * others only where they stand is known.
  */
 export class ShopDocuments {
-	readonly #folder: string;
-	readonly #standings: Map<string, ShopStanding>;
+	/** Told what came by another server; no update for a document nobody here has open. */
+	onElsewhere: (doc: string, standing: ShopStanding, update: Uint8Array | null) => void = () =>
+		undefined;
+	readonly #logs: DocumentLogs;
+	readonly #standings = new Map<string, ShopStanding>();
 	readonly #open = new Map<string, Promise<Open>>();
-	/** Files being closed: nobody opens one before that is over. */
+	/** Logs being closed: nobody opens one before that is over. */
 	readonly #closing = new Map<string, Promise<void>>();
 
-	private constructor(folder: string, standings: Map<string, ShopStanding>) {
-		this.#folder = folder;
-		this.#standings = standings;
+	private constructor(logs: DocumentLogs) {
+		this.#logs = logs;
+		logs.onMoved = (doc, standing) => this.#moved(doc, standing);
 	}
 
-	/** Reads where each document stands; rejects when the folder cannot be read. */
-	static async in(folder: string): Promise<ShopDocuments> {
-		const standings = new Map<string, ShopStanding>();
-		for (const file of await readdir(folder)) {
-			const doc = docOf(file);
-			if (doc === null) continue;
-			const last = (await readLog(join(folder, file))).entries.at(-1);
-			if (last) standings.set(doc, { mark: last.mark, at: last.at });
-		}
-		return new ShopDocuments(folder, standings);
+	/** Reads where each document stands; rejects when the place cannot be read. */
+	static async in(logs: DocumentLogs): Promise<ShopDocuments> {
+		const documents = new ShopDocuments(logs);
+		const standings = documents.#standings;
+		// What was told meanwhile is newer.
+		for (const [doc, standing] of await logs.standings())
+			if (!standings.has(doc)) standings.set(doc, standing);
+		return documents;
 	}
 
 	list(): [doc: string, mark: string, at: number][] {
@@ -64,7 +58,7 @@ export class ShopDocuments {
 		return this.#standings.size + begun.length;
 	}
 
-	/** ShopDocuments in memory. */
+	/** Documents in memory. */
 	get inMemory(): number {
 		return this.#open.size;
 	}
@@ -82,9 +76,9 @@ export class ShopDocuments {
 	}
 
 	async leave(name: string): Promise<void> {
-		const open = await this.#open.get(name);
+		const open = await this.#open.get(name)?.catch(() => null);
 		if (!open || --open.users > 0) return;
-		await this.#compact(name, open);
+		await this.#compact(open);
 		if (open.users > 0) return;
 		this.#open.delete(name);
 		open.doc.close();
@@ -93,7 +87,10 @@ export class ShopDocuments {
 		await closing;
 	}
 
-	/** Keeps an update to a document in use. On the disk first, then in the document. */
+	/**
+	 * Keeps an update to a document in use: in its log first, then in the document. Rejects when
+	 * nobody can say whether it is kept.
+	 */
 	async add(name: string, update: Uint8Array): Promise<Added> {
 		const open = await this.#open.get(name);
 		if (!open) return { kept: false, why: 'too many' };
@@ -104,9 +101,10 @@ export class ShopDocuments {
 		}
 		if (open.log.size + update.length > LIMITS.document) return { kept: false, why: 'too large' };
 		try {
-			const { mark, at } = await open.log.append(update, Date.now());
+			const { mark, at } = await open.log.append(update);
 			return { kept: true, isNew: true, mark, at };
 		} catch (fault) {
+			if (fault instanceof StoreAway) throw fault;
 			return { kept: false, why: 'no room', fault };
 		}
 	}
@@ -121,9 +119,9 @@ export class ShopDocuments {
 
 	async #load(name: string): Promise<Open> {
 		await this.#closing.get(name);
-		const { log, contents } = await UpdateLog.open(join(this.#folder, fileOf(name)));
+		const { log, entries } = await this.#logs.open(name);
 		const doc = new SharedDocument();
-		const open: Open = { doc, log, users: 0, entries: contents.entries.length, torn: false };
+		const open: Open = { doc, log, users: 0, torn: false };
 		const take = (bytes: Uint8Array): void => {
 			try {
 				doc.take(bytes);
@@ -131,32 +129,29 @@ export class ShopDocuments {
 				open.torn = true; // whatever else holds of the document is told all the same
 			}
 		};
-		for (const { bytes } of contents.entries) take(bytes);
-		log.onKept = ({ mark, at, bytes }) => {
-			open.entries++;
+		log.onKept = ({ mark, at, bytes }, by) => {
 			take(bytes);
 			this.#standings.set(name, { mark, at });
+			if (by === 'another server') this.onElsewhere(name, { mark, at }, bytes);
 		};
+		for (const { bytes } of entries) take(bytes);
 		return open;
 	}
 
-	/** Without room for it the file stays as it is. */
-	async #compact(name: string, open: Open): Promise<void> {
-		if (open.entries < MANY || open.torn) return;
+	/** Of one that is open its log tells more. */
+	#moved(doc: string, standing: ShopStanding): void {
+		if (this.#open.has(doc) || standing.mark === this.standing(doc).mark) return;
+		this.#standings.set(doc, standing);
+		this.onElsewhere(doc, standing, null);
+	}
+
+	/** Without room for it the log stays as it is. */
+	async #compact(open: Open): Promise<void> {
+		if (!open.log.isLong || open.torn) return;
 		try {
-			await open.log.compact(() => open.doc.whole(), this.standing(name).at);
-			open.entries = 1;
+			await open.log.compact(() => open.doc.whole());
 		} catch {
 			// It only takes more room until the next time.
 		}
 	}
-}
-
-const fileOf = (doc: string): string => `${doc.replace(' ', '_')}${ENDING}`;
-
-/** Null for a file that is none of ours. */
-function docOf(file: string): string | null {
-	if (!file.endsWith(ENDING)) return null;
-	const doc = file.slice(0, -ENDING.length).replace('_', ' ');
-	return isDocName(doc) ? doc : null;
 }

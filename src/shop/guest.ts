@@ -7,13 +7,16 @@ import {
 	type Present,
 	type SentAway,
 	type ShopWord,
+	type ShopStanding,
 	SPEECH,
 	type Speech,
 	unframe,
 } from '../lib/store';
 import type { ShopDocuments } from './documents';
 import { placeTold, type Presence, type Someone } from './presence';
-import { isRight, type KeptLink, type Links } from './links';
+import { StoreAway } from './keeping';
+import type { KeptShop } from './kept-shop';
+import { isRight, type KeptLink } from './links';
 
 /** One end of a connection, as far as it is used. */
 export interface Wire {
@@ -27,12 +30,10 @@ export interface Wire {
 
 /** What a guest needs of the shop, and of the others in it. */
 export interface Host {
-	readonly shop: string;
-	readonly documents: ShopDocuments;
-	readonly links: Links;
+	readonly kept: KeptShop;
 	readonly presence: Presence;
-	/** Others are told of what this one has changed. */
-	changed(doc: string, word: ShopWord, update: Uint8Array, by: Guest): void;
+	/** The devices are told, but for the one that did it; without an update, only that it moved. */
+	changed(doc: string, to: ShopStanding, update: Uint8Array | null, by: Guest | null): void;
 	/** The devices there by each link. */
 	here(link: string): readonly string[];
 	withdrawn(link: string): void;
@@ -52,6 +53,7 @@ export class Guest implements Someone {
 	device = '';
 	readonly #wire: Wire;
 	readonly #host: Host;
+	readonly #documents: ShopDocuments;
 	readonly #docs = new Set<string>();
 	#ended = false;
 	#allowance: number = LIMITS.burst;
@@ -60,6 +62,7 @@ export class Guest implements Someone {
 	constructor(wire: Wire, host: Host) {
 		this.#wire = wire;
 		this.#host = host;
+		this.#documents = host.kept.documents;
 	}
 
 	hasOpen(doc: string): boolean {
@@ -85,7 +88,7 @@ export class Guest implements Someone {
 			else this.#greet(word);
 		} catch (fault) {
 			this.#host.note(`${this.device || 'a stranger'}: ${String(fault)}`);
-			this.sendAway('words');
+			this.sendAway(fault instanceof StoreAway ? 'ending' : 'words');
 		}
 	}
 
@@ -102,20 +105,20 @@ export class Guest implements Someone {
 		this.#host.presence.put(this, null);
 		const docs = [...this.#docs];
 		this.#docs.clear();
-		for (const doc of docs) await this.#host.documents.leave(doc);
+		for (const doc of docs) await this.#documents.leave(doc);
 	}
 
 	#greet({ say, secret, device, speech }: Readonly<Record<string, unknown>>): void {
 		if (say !== 'hello') return this.sendAway('words');
-		const link = this.#host.links.of(secret);
+		const link = this.#host.kept.links.of(secret);
 		if (!link) return this.sendAway('secret');
 		if (link.withdrawn !== undefined) return this.sendAway('withdrawn');
 		const apart = whoIsOlder(speech);
 		if (apart) return this.sendAway(apart);
 		this.device = typeof device === 'string' ? device.slice(0, LONGEST_NAME) : '';
 		this.link = link;
-		const { shop, documents } = this.#host;
-		const docs = documents.list();
+		const shop = this.#host.kept.id;
+		const docs = this.#documents.list();
 		this.say({ say: 'welcome', shop, right: link.right, link: link.id, docs });
 	}
 
@@ -143,47 +146,50 @@ export class Guest implements Someone {
 	async #opens(doc: string, standing: Uint8Array): Promise<void> {
 		const held = this.#docs.has(doc) ? null : await this.#takes(doc);
 		if (held === 'too many') return this.say({ say: 'not kept', doc, n: 0, why: 'too many' });
-		const shared = await this.#host.documents.use(doc);
+		const shared = await this.#documents.use(doc);
 		if (!shared) return;
-		// From here to the last word nothing comes between: no update is told twice or missed.
-		const lacks = shared.lacking(standing) ?? NOTHING;
-		const mine = shared.standing();
-		const ours = isAlike(mine, standing) ? NOTHING : mine;
-		const { mark, at } = this.#host.documents.standing(doc);
-		this.say({ say: 'state', doc, size: lacks.length, mark, at }, lacks, ours);
-		await this.#host.documents.leave(doc);
+		try {
+			// From here to the last word nothing comes between: no update is told twice or missed.
+			const lacks = shared.lacking(standing) ?? NOTHING;
+			const mine = shared.standing();
+			const ours = isAlike(mine, standing) ? NOTHING : mine;
+			const { mark, at } = this.#documents.standing(doc);
+			this.say({ say: 'state', doc, size: lacks.length, mark, at }, lacks, ours);
+		} finally {
+			await this.#documents.leave(doc);
+		}
 	}
 
 	async #takes(doc: string): Promise<'too many' | null> {
 		this.#docs.add(doc);
-		const shared = await this.#host.documents.use(doc);
+		const shared = await this.#documents.use(doc);
 		if (shared && !this.#ended) return null;
 		this.#docs.delete(doc);
-		if (shared) await this.#host.documents.leave(doc);
+		if (shared) await this.#documents.leave(doc);
 		return shared ? null : 'too many';
 	}
 
 	async #leaves(doc: string): Promise<void> {
-		if (this.#docs.delete(doc)) await this.#host.documents.leave(doc);
+		if (this.#docs.delete(doc)) await this.#documents.leave(doc);
 	}
 
 	async #update(doc: string, n: number, update: Uint8Array): Promise<void> {
 		const refuse = (why: NotKept): void => this.say({ say: 'not kept', doc, n, why });
 		if (this.link?.right === 'look') return refuse('look only');
 		if (!this.#docs.has(doc)) throw new TypeError('an update to a document that is not open');
-		const added = await this.#host.documents.add(doc, update);
+		const added = await this.#documents.add(doc, update);
 		if (!added.kept) {
 			if (added.fault) this.#host.note(`${doc} could not be written: ${String(added.fault)}`);
 			return refuse(added.why);
 		}
 		const { mark, at } = added;
 		this.say({ say: 'kept', doc, n, mark, at });
-		if (added.isNew) this.#host.changed(doc, { say: 'update', doc, mark, at }, update, this);
+		if (added.isNew) this.#host.changed(doc, { mark, at }, update, this);
 	}
 
 	async #manage(word: Extract<DeviceWord, { say: 'links' | 'make' | 'withdraw' }>): Promise<void> {
 		if (this.link?.right !== 'all') throw new TypeError('asks for what its link does not allow');
-		const { links } = this.#host;
+		const { links } = this.#host.kept;
 		if (word.say === 'make') {
 			const { name, right } = word;
 			if (typeof name !== 'string' || !isRight(right)) throw new TypeError('no such link');

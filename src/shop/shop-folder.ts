@@ -3,8 +3,11 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { seedOf, SHOP_DOC, SPEECH } from '../lib/store';
 import { ShopDocuments } from './documents';
+import { FolderLogs } from './folder-logs';
+import { PlaceRefused } from './keeping';
+import type { KeptShop } from './kept-shop';
 import { Links } from './links';
-import { readJson, writeWhole } from './whole-file';
+import { readJson, valueIn, writeWhole } from './whole-file';
 
 /** Raised when an older planner would read the folder wrong. */
 const FORMAT = 1;
@@ -17,27 +20,12 @@ interface About {
 	readonly job: number;
 }
 
-/** The folder cannot be worked with: said in words, with what would be right. */
-export class FolderRefused extends Error {
-	override readonly name = 'FolderRefused';
-}
-
-/** A shop's folder in use; one process at a time. */
-export interface ShopFolder {
-	readonly id: string;
-	readonly documents: ShopDocuments;
-	readonly links: Links;
-	/** No link has been made yet. */
-	readonly isNew: boolean;
-	close(): Promise<void>;
-}
-
 /**
- * Opens a shop's folder, or makes it.
+ * Opens a shop's folder, or makes it. One process at a time.
  *
  * @param rack of a new shop: what it begins with, so that no two devices begin it each on their own
  */
-export async function openFolder(folder: string, rack: unknown): Promise<ShopFolder> {
+export async function openFolder(folder: string, rack: unknown): Promise<KeptShop> {
 	try {
 		mkdirSync(join(folder, 'documents'), { recursive: true, mode: 0o700 });
 	} catch (fault) {
@@ -46,22 +34,28 @@ export async function openFolder(folder: string, rack: unknown): Promise<ShopFol
 	const unlock = lock(folder);
 	try {
 		const about = await aboutShop(folder);
-		const documents = await ShopDocuments.in(join(folder, 'documents'));
-		const links = await Links.in(join(folder, 'links.json'));
+		const documents = await ShopDocuments.in(new FolderLogs(join(folder, 'documents')));
+		const links = await Links.in(valueIn(join(folder, 'links.json')));
 		await seeded(documents, rack);
 		const close = async (): Promise<void> => {
 			await documents.close();
 			unlock();
 		};
-		return { id: about.id, documents, links, isNew: links.all.length === 0, close };
+		return { id: about.id, documents, links, ...NO_OTHERS, close };
 	} catch (fault) {
 		unlock();
-		throw fault instanceof FolderRefused ? fault : cannotKeep(folder, fault);
+		throw fault instanceof PlaceRefused ? fault : cannotKeep(folder, fault);
 	}
 }
 
-export const cannotKeep = (folder: string, fault: unknown): FolderRefused =>
-	new FolderRefused(
+/** There is no other server, and the folder is always there. */
+const NO_OTHERS: Pick<KeptShop, 'isAway' | 'onAway' | 'onElsewhere' | 'onLinks'> = {
+	...{ isAway: false, onAway: () => undefined },
+	...{ onElsewhere: () => undefined, onLinks: () => undefined },
+};
+
+export const cannotKeep = (folder: string, fault: unknown): PlaceRefused =>
+	new PlaceRefused(
 		`The shop cannot be kept in ${folder}: ${fault instanceof Error ? fault.message : String(fault)}. ` +
 			'Give a folder this machine may write to, with --folder.',
 	);
@@ -72,7 +66,7 @@ async function aboutShop(folder: string): Promise<About> {
 	if (about && !(typeof about.id === 'string' && typeof about.format === 'number'))
 		throw new TypeError(`${path} is torn`);
 	if ((about?.format ?? 0) > FORMAT || (about?.job ?? 0) > SPEECH.job)
-		throw new FolderRefused(
+		throw new PlaceRefused(
 			`The shop in ${folder} was kept by a newer planner: start it with that one.`,
 		);
 	const id = about?.id ?? randomBytes(8).toString('hex');
@@ -112,7 +106,7 @@ function lock(folder: string): () => void {
 			const by = Number(readFileSync(path, 'utf8'));
 			const isHeld = by === process.pid ? mine.has(path) : isRunning(by);
 			if (tries > 2 || isHeld)
-				throw new FolderRefused(
+				throw new PlaceRefused(
 					`Another shop's server (process ${by}) works in ${folder}: end that one first, or give another folder with --folder. ` +
 						`If none is running, take away the file ${path}.`,
 				);

@@ -2,8 +2,8 @@ import type { IncomingMessage, Server } from 'node:http';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { LIMITS, type ShopWord } from '../lib/store';
 import { Guest, type Host, type Wire } from './guest';
+import type { KeptShop } from './kept-shop';
 import { Presence } from './presence';
-import type { ShopFolder } from './shop-folder';
 
 /** Where the documents are told, beside the pages of the app. */
 const PLACE = '/documents';
@@ -25,7 +25,7 @@ export interface ShopServing {
 }
 
 interface ShopTold {
-	readonly folder: ShopFolder;
+	readonly kept: KeptShop;
 	readonly note: (line: string) => void;
 	/** By which other machines reach it. */
 	readonly addresses: readonly string[];
@@ -42,7 +42,7 @@ export interface Door {
 /** Tells a shop's documents on servers of pages, and ends with them. */
 export function serveShop(
 	doors: readonly Door[],
-	{ folder, note, addresses, fingerprint }: ShopTold,
+	{ kept, note, addresses, fingerprint }: ShopTold,
 ): ShopServing {
 	const guests = new Set<Guest>();
 	const moved = new Map<string, ShopWord & { say: 'moved' }>();
@@ -53,18 +53,19 @@ export function serveShop(
 	};
 	const presence = new Presence();
 	const host: Host = {
-		...{ shop: folder.id, documents: folder.documents, links: folder.links, note },
-		presence,
-		...{ addresses, fingerprint },
-		changed: (doc, word, update, by) => {
-			for (const guest of guests) if (guest !== by && guest.hasOpen(doc)) guest.say(word, update);
-			if (word.say === 'update') moved.set(doc, { ...word, say: 'moved' });
+		...{ kept, presence, note, addresses, fingerprint },
+		changed: (doc, standing, update, by) => {
+			const word: ShopWord = { say: 'update', doc, ...standing };
+			for (const guest of guests)
+				if (update && guest !== by && guest.hasOpen(doc)) guest.say(word, update);
+			moved.set(doc, { say: 'moved', doc, ...standing });
 		},
 		here: (link) => [...guests].filter((g) => g.link?.id === link).map(({ device }) => device),
 		withdrawn: (link) => {
 			for (const guest of [...guests]) if (guest.link?.id === link) guest.sendAway('withdrawn');
 		},
 	};
+	hearOthers(kept, guests, host);
 	const sockets = new WebSocketServer({
 		...{ noServer: true, maxPayload: LIMITS.message, perMessageDeflate: false },
 	});
@@ -80,13 +81,25 @@ export function serveShop(
 		for (const guest of guests) guest.sendAway('ending');
 		presence.close();
 		sockets.close();
-		await folder.close();
+		await kept.close();
 	};
 	return {
 		get guests() {
 			return [...guests].filter(({ link }) => link).length;
 		},
 		close,
+	};
+}
+
+/** What is done at another server of this shop is told here too. */
+function hearOthers(kept: KeptShop, guests: ReadonlySet<Guest>, host: Host): void {
+	kept.onElsewhere = (doc, standing, update) => host.changed(doc, standing, update, null);
+	kept.onLinks = () => {
+		for (const guest of [...guests])
+			if (guest.link && kept.links.isWithdrawn(guest.link.id)) guest.sendAway('withdrawn');
+	};
+	kept.onAway = () => {
+		for (const guest of [...guests]) guest.sendAway('ending');
 	};
 }
 
@@ -106,6 +119,7 @@ function receive(ws: WebSocket, host: Host, guests: Set<Guest>): void {
 	const strangers = [...guests].filter(({ link }) => !link).length;
 	ws.on('error', (fault) => host.note(`${guest.device || 'a stranger'}: ${fault.message}`));
 	if (strangers >= MOST_STRANGERS || guests.size >= MOST_GUESTS) return guest.sendAway('crowded');
+	if (host.kept.isAway) return guest.sendAway('ending');
 	guests.add(guest);
 	const hello = setTimeout(() => {
 		if (!guest.link) guest.sendAway('words');

@@ -4,13 +4,17 @@ import { hostname, networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import { isFromHere, openDoor, type ShopDoor } from './https/door';
 import { certificateIn, type ShopCertificate } from './https/kept-certificate';
+import type { KeptShop } from './kept-shop';
 import { cannotKeep, openFolder } from './shop-folder';
 import { isMine, serve } from './serve.js';
 import { type Door, serveShop } from './shop-server';
 
+/** Where a shop is kept: a folder of this machine, or a shop's name in a store servers share. */
+export type ShopPlace =
+	{ readonly folder: string } | { readonly store: string; readonly name: string };
+
 export interface ShopOptions {
-	/** Where the documents are kept. */
-	readonly folder: string;
+	readonly place: ShopPlace;
 	/** Where the built app lies. */
 	readonly app: string;
 	readonly port: number;
@@ -18,6 +22,8 @@ export interface ShopOptions {
 	readonly strict: boolean;
 	/** Told to the other machines of the local network, and not to this one alone. */
 	readonly network: boolean;
+	/** By which devices reach it, when something stands between: a door to several servers. */
+	readonly address?: URL;
 	/** What a new shop begins with. */
 	readonly rack: unknown;
 	readonly note: (line: string) => void;
@@ -38,23 +44,23 @@ export interface StartedShop {
 
 /** Serves the app and a shop's documents from this process. */
 export async function startShop(options: ShopOptions): Promise<StartedShop> {
-	const { network, note } = options;
-	const folder = await openFolder(options.folder, options.rack);
-	const names = network ? namesOfThisMachine() : [];
-	const told = await (network ? tellNetwork(options, names) : tellThisMachine(options)).catch(
-		async (fault: unknown) => {
-			await folder.close();
-			throw fault;
-		},
-	);
+	const { network, note, address: door } = options;
+	const kept = await openPlace(options);
+	const names = network ? [...namesOfThisMachine(), ...(door ? [door.hostname] : [])] : null;
+	const told = await tell(options, names).catch(async (fault: unknown) => {
+		await kept.close();
+		throw fault;
+	});
 	const { address, port, fingerprint, doors } = told;
-	const others = names.filter((name) => isIP(name) !== 0).map((ip) => `https://${ip}:${port}/`);
+	const scheme = fingerprint === null ? 'http' : 'https';
+	const numbers = (names ?? []).filter((name) => isIP(name) !== 0);
+	const others = door ? [door.href] : numbers.map((ip) => `${scheme}://${ip}:${port}/`);
 	const addresses = [address, ...others];
-	const serving = serveShop(doors, { folder, note, addresses: others, fingerprint });
+	const serving = serveShop(doors, { kept, note, addresses: others, fingerprint });
 	return {
-		...{ addresses, port, fingerprint, isNew: folder.isNew },
+		...{ addresses, port, fingerprint, isNew: kept.links.all.length === 0 },
 		makeLink: async (name) => {
-			const secret = await folder.links.make(name, 'all');
+			const secret = await kept.links.make(name, 'all');
 			if (secret === null) throw new Error('This shop has as many links as it takes.');
 			return `${addresses.at(-1)}devices#join=${secret}`;
 		},
@@ -66,6 +72,13 @@ export async function startShop(options: ShopOptions): Promise<StartedShop> {
 	};
 }
 
+/** The client of a shared store is fetched only for one. */
+async function openPlace({ place, rack, note }: ShopOptions): Promise<KeptShop> {
+	if ('folder' in place) return openFolder(place.folder, rack);
+	const { SharedShop } = await import('./shared/shared-shop');
+	return SharedShop.open({ url: place.store, name: place.name, rack, note });
+}
+
 /** The pages, and by which doors the shop is told beside them. */
 interface Told {
 	readonly address: string;
@@ -75,22 +88,38 @@ interface Told {
 	close(): void;
 }
 
-/** What nobody else can listen to needs no certificate. */
-async function tellThisMachine({ app, port, strict }: ShopOptions): Promise<Told> {
+function tell(options: ShopOptions, names: readonly string[] | null): Promise<Told> {
+	const { place } = options;
+	if (names === null || !('folder' in place)) return tellPlainly(options, names);
+	return tellNetwork(options, place.folder, names);
+}
+
+/**
+ * What nobody else can listen to needs no certificate, and of several servers the door before them
+ * has it.
+ */
+async function tellPlainly(
+	{ app, port, strict }: ShopOptions,
+	names: readonly string[] | null,
+): Promise<Told> {
 	let server: Server | null = null;
 	const open = (pages: RequestListener): Server => (server = createServer(pages));
-	const pages = await serve(app, port, strict, null, open);
+	const pages = await serve(app, port, strict, names, open);
 	const doors = server
-		? [{ server, lets: (request: IncomingMessage) => isAsked(request, null) }]
+		? [{ server, lets: (request: IncomingMessage) => isAsked(request, names) }]
 		: [];
 	return { ...pages, fingerprint: null, doors };
 }
 
-async function tellNetwork(options: ShopOptions, names: readonly string[]): Promise<Told> {
+async function tellNetwork(
+	options: ShopOptions,
+	folder: string,
+	names: readonly string[],
+): Promise<Told> {
 	const kept = (): Promise<ShopCertificate> =>
-		certificateIn(join(options.folder, 'https'), names, Date.now());
+		certificateIn(join(folder, 'https'), names, Date.now());
 	const certificate = await kept().catch((fault) => {
-		throw cannotKeep(options.folder, fault);
+		throw cannotKeep(folder, fault);
 	});
 	const isMineToo = (host: string | undefined): boolean => isMine(host, names);
 	let door: ShopDoor | null = null;

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { type FileHandle, open, readFile, rename, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { type DocumentLog, type LogEntry, NO_MARK } from './keeping';
 
 /*
  * The updates of one document, one after the other in one file: length, check, mark, time, bytes.
@@ -10,15 +11,8 @@ import { dirname } from 'node:path';
 
 const CHECK = 8;
 const HEAD = 4 + CHECK + 8 + 8;
-/** The mark of a document nothing has gone into. */
-export const NO_MARK = '0'.repeat(16);
-
-export interface LogEntry {
-	readonly mark: string;
-	/** Milliseconds since 1970. */
-	readonly at: number;
-	readonly bytes: Uint8Array;
-}
+/** Entries of a file before they are made into one. */
+const MANY = 300;
 
 interface Waiting {
 	readonly bytes: Uint8Array;
@@ -79,21 +73,26 @@ const checkOf = (told: Uint8Array): Buffer => hashOf(told);
 const markAfter = (mark: string, bytes: Uint8Array): string => hashOf(mark, bytes).toString('hex');
 
 /** The file of one document, open for adding to it. */
-export class UpdateLog {
+export class UpdateLog implements DocumentLog {
 	#file: FileHandle;
 	readonly #path: string;
 	#size: number;
 	#mark: string;
+	#at: number;
+	#entries: number;
 	#queue: Waiting[] = [];
 	#running: Promise<void> | null = null;
-	/** Told of each entry as soon as the disk has it, before whoever brought it. */
-	onKept: (entry: LogEntry) => void = () => undefined;
+	/** Told as soon as the disk has it. */
+	onKept: DocumentLog['onKept'] = () => undefined;
 
 	private constructor(path: string, file: FileHandle, { entries, size }: LogContents) {
 		this.#path = path;
 		this.#file = file;
 		this.#size = size;
-		this.#mark = entries.at(-1)?.mark ?? NO_MARK;
+		const last = entries.at(-1);
+		this.#mark = last?.mark ?? NO_MARK;
+		this.#at = last?.at ?? 0;
+		this.#entries = entries.length;
 	}
 
 	/** Opens the file, or makes it; a torn end is put beside it and cut off. */
@@ -111,22 +110,21 @@ export class UpdateLog {
 		return this.#size;
 	}
 
-	/** Resolves when the disk has it; rejects when it has not, and then nothing of it stays. */
-	append(bytes: Uint8Array, at: number): Promise<LogEntry> {
+	get isLong(): boolean {
+		return this.#entries >= MANY;
+	}
+
+	/** Kept is what the disk has. */
+	append(bytes: Uint8Array, at = Date.now()): Promise<LogEntry> {
 		return new Promise((kept, failed) => {
 			this.#queue.push({ bytes, at, kept, failed });
 			this.#running ??= this.#run();
 		});
 	}
 
-	/**
-	 * One entry in the place of all, which tells the same; whole or not at all.
-	 *
-	 * @param whole asked when nothing is under way: all that is in the file so far
-	 */
-	async compact(whole: () => Uint8Array, at: number): Promise<void> {
+	async compact(whole: () => Uint8Array): Promise<void> {
 		while (this.#running) await this.#running;
-		const done = this.#replace(whole(), at);
+		const done = this.#replace(whole());
 		this.#running = done
 			.catch(() => undefined)
 			.then(() => {
@@ -136,8 +134,8 @@ export class UpdateLog {
 		await done;
 	}
 
-	async #replace(whole: Uint8Array, at: number): Promise<void> {
-		const entry = written({ mark: this.#mark, at, bytes: whole });
+	async #replace(whole: Uint8Array): Promise<void> {
+		const entry = written({ mark: this.#mark, at: this.#at, bytes: whole });
 		const beside = `${this.#path}.new`;
 		const file = await open(beside, 'w+', 0o600);
 		try {
@@ -152,6 +150,7 @@ export class UpdateLog {
 		await this.#file.close();
 		this.#file = file;
 		this.#size = entry.length;
+		this.#entries = 1;
 	}
 
 	async close(): Promise<void> {
@@ -168,7 +167,7 @@ export class UpdateLog {
 				batch.forEach(({ kept }, i) => {
 					const entry = entries[i];
 					if (!entry) return;
-					this.onKept(entry);
+					this.onKept(entry, 'here');
 					kept(entry);
 				});
 			} catch (fault) {
@@ -203,6 +202,8 @@ export class UpdateLog {
 			throw fault;
 		}
 		this.#size += all.length;
+		this.#entries += entries.length;
+		this.#at = entries.at(-1)?.at ?? this.#at;
 		this.#mark = mark;
 		return entries;
 	}

@@ -1,4 +1,5 @@
 import { open, readFile, rename } from 'node:fs/promises';
+import type { KeptValue } from './keeping';
 import { keepFolder } from './update-log';
 
 /** What a file of JSON holds; undefined where there is none. */
@@ -27,3 +28,13 @@ export async function writeWholeText(path: string, text: string): Promise<void> 
 	await rename(`${path}.new`, path);
 	await keepFolder(path);
 }
+
+/** A file of JSON that nobody else writes. */
+export const valueIn = (path: string): KeptValue => ({
+	read: () => readJson(path),
+	write: async (value) => {
+		await writeWhole(path, value);
+		return true;
+	},
+	onChanged: () => undefined,
+});

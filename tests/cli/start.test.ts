@@ -1,9 +1,18 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+	existsSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	statSync,
+	writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { programPath } from '../../src/setup/programs.js';
 import { FROM_SOURCE, packProject, PATIENCE, runHere, runNode } from './process';
 
 /*
@@ -77,7 +86,11 @@ describe('the package', () => {
 			'package.json',
 			'shared',
 		]);
-		expect(readdirSync(join(unpacked, 'dist', 'cli')).sort()).toEqual(['fonts', 'kerf-and-nap.js']);
+		expect(readdirSync(join(unpacked, 'dist', 'cli')).sort()).toEqual([
+			'fonts',
+			'kerf-and-nap.js',
+			'parts',
+		]);
 		expect(readdirSync(join(unpacked, 'dist', 'cli', 'fonts')).sort()).toEqual([
 			'fallback.ttf',
 			'regular.ttf',
@@ -192,4 +205,81 @@ test('--lines answers each line before the next one is asked', async () => {
 	expect(await ask(JSON.stringify({ ...roll, width: 700 }))).toMatchObject({ length: 1000 });
 	child.stdin.end();
 	expect(await ended).toBe(1);
+});
+
+describe('a batch, two workers at a time, one of them killed', () => {
+	const runner = () => programPath('parallel');
+	/** As in the guide; each worker leaves its number where it can be killed by it. */
+	const batch = (args: readonly string[], command: string, jobs: readonly string[] = []) => {
+		const killable = `sh -c 'echo $$ >> started; exec ${command}' || [ $? -eq 1 ]`;
+		const options = ['--will-cite', '--jobs', '2', '--retries', '5', ...args];
+		const child = spawn(runner(), [...options, killable, ...jobs], {
+			...{ cwd: folder, stdio: ['ignore', 'pipe', 'inherit'] },
+		});
+		let out = '';
+		child.stdout?.on('data', (data: Buffer) => (out += data.toString()));
+		return new Promise<{ code: number | null; out: string }>((done) =>
+			child.on('close', (code) => done({ code, out })),
+		);
+	};
+	/** The first worker, as soon as there is one; then all that were started. */
+	const killFirst = async (): Promise<() => number> => {
+		const file = join(folder, 'started');
+		rmSync(file, { force: true });
+		const started = () =>
+			existsSync(file) ? readFileSync(file, 'utf8').split('\n').slice(0, -1) : [];
+		const begun = vi.waitFor(() => expect(started().length).toBeGreaterThan(0), 20_000);
+		return begun.then(() => {
+			process.kill(Number(started()[0]), 'SIGKILL');
+			return () => started().length;
+		});
+	};
+
+	test('nest --lines answers every line once, in order', async () => {
+		const problems = Array.from({ length: 12 }, (_, i) => ({ ...roll, width: 700 + i }));
+		writeFileSync(
+			join(folder, 'lines'),
+			problems.map((one) => `${JSON.stringify(one)}\n`).join(''),
+		);
+		const killed = killFirst();
+		const ended = batch(
+			['--keep-order', '--pipe-part', '--arg-file', 'lines', '--block', '-2'],
+			`${process.execPath} ${command} nest --lines --effort 100`,
+		);
+		const started = await killed;
+		const { code, out } = await ended;
+		expect(code).toBe(0);
+		expect(started()).toBe(5); // four blocks, one of them twice
+		const answers = out
+			.trim()
+			.split('\n')
+			.map((line) => JSON.parse(line) as object);
+		const whole = await runHere(['nest', '--lines', '--effort', '100', join(folder, 'lines')]);
+		const alone = whole.out
+			.trim()
+			.split('\n')
+			.map((line) => JSON.parse(line) as object);
+		const timeless = (all: object[]) => all.map((one) => ({ ...one, seconds: 0 }));
+		expect(timeless(answers)).toEqual(timeless(alone));
+	});
+
+	test('plan leaves every job in its folder, a job with problems too', async () => {
+		const faulty = {
+			...job,
+			parts: [...job.parts, { id: 'b', material: 'oak', length: 1, width: 1 }],
+		};
+		for (const [name, file] of Object.entries({ a: job, b: faulty, c: job }))
+			writeFileSync(join(folder, `batch-${name}.json`), JSON.stringify(file));
+		const killed = killFirst();
+		const ended = batch(
+			[],
+			`${process.execPath} ${command} plan {}.json --effort 100 --out out-{}`,
+			[':::', ...['a', 'b', 'c'].map((name) => `batch-${name}`)],
+		);
+		const started = await killed;
+		expect(await ended).toMatchObject({ code: 0 });
+		expect(started()).toBe(4);
+		for (const name of ['a', 'b', 'c'])
+			expect(readdirSync(join(folder, `out-batch-${name}`))).toContain('plan.json');
+	});
 });

@@ -20,7 +20,7 @@ beforeAll(async () => {
 	mkdirSync(join(folder, 'app'));
 	writeFileSync(join(folder, 'app', 'index.html'), 'the planner');
 	shop = await startShop({
-		...{ folder: join(folder, 'kept'), app: join(folder, 'app'), rack: RACK },
+		...{ place: { folder: join(folder, 'kept') }, app: join(folder, 'app'), rack: RACK },
 		...{ port: 47_000 + (process.pid % 9000), strict: false, network: true },
 		note: () => undefined,
 	});

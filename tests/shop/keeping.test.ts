@@ -14,9 +14,12 @@ import { fc, test } from '@fast-check/vitest';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { SharedDocument } from '../../src/lib/store/document/shared-document';
 import { ShopDocuments } from '../../src/shop/documents';
+import { FolderLogs } from '../../src/shop/folder-logs';
 import { Links } from '../../src/shop/links';
 import { openFolder } from '../../src/shop/shop-folder';
-import { NO_MARK, readLog, UpdateLog } from '../../src/shop/update-log';
+import { NO_MARK } from '../../src/shop/keeping';
+import { readLog, UpdateLog } from '../../src/shop/update-log';
+import { valueIn } from '../../src/shop/whole-file';
 import { runs } from '../depth';
 import { RACK } from './shop';
 
@@ -34,7 +37,7 @@ describe('the file of a document', () => {
 		const second = await Promise.all([log.append(bytes(3), 6), log.append(bytes(), 7)]);
 		expect(new Set([NO_MARK, first.mark, ...second.map(({ mark }) => mark)]).size).toBe(4);
 		expect((await readLog(path)).entries).toEqual([first, ...second]);
-		const making = log.compact(() => bytes(9, 9), 7);
+		const making = log.compact(() => bytes(9, 9));
 		const later = await log.append(bytes(4), 8); // comes while it is made
 		await making;
 		await log.close();
@@ -90,7 +93,7 @@ describe('the documents of a shop', () => {
 
 	it('are as they were after a long day and a new start, in a file that has not grown', async () => {
 		const { doc, updates } = typed(900);
-		const first = await ShopDocuments.in(folder);
+		const first = await ShopDocuments.in(new FolderLogs(folder));
 		await first.use('job a');
 		for (const update of updates)
 			expect(await first.add('job a', update)).toMatchObject({ kept: true, isNew: true });
@@ -99,7 +102,7 @@ describe('the documents of a shop', () => {
 		const before = first.list();
 		await first.leave('job a');
 		expect(first.inMemory).toBe(0);
-		const later = await ShopDocuments.in(folder);
+		const later = await ShopDocuments.in(new FolderLogs(folder));
 		expect(later.list()).toEqual(before);
 		const found = await later.use('job a');
 		expect(found!.lacking(doc.standing())).toBeNull();
@@ -111,7 +114,7 @@ describe('the documents of a shop', () => {
 
 	it('taken into use while they are being let go of lose nothing', async () => {
 		const { updates } = typed(60);
-		const documents = await ShopDocuments.in(folder);
+		const documents = await ShopDocuments.in(new FolderLogs(folder));
 		for (const update of updates) {
 			await documents.use('job a');
 			const adding = documents.add('job a', update);
@@ -128,7 +131,7 @@ describe('the documents of a shop', () => {
 	});
 
 	it('are not touched by bytes that are no update', async () => {
-		const documents = await ShopDocuments.in(folder);
+		const documents = await ShopDocuments.in(new FolderLogs(folder));
 		await documents.use('job a');
 		expect(await documents.add('job a', bytes(9, 9, 9, 9))).toMatchObject({
 			...{ kept: false, why: 'unreadable' },
@@ -175,11 +178,11 @@ describe('the folder of a shop', () => {
 	});
 
 	it('never holds a secret, and knows it again', async () => {
-		const links = await Links.in(join(folder, 'links.json'));
+		const links = await Links.in(valueIn(join(folder, 'links.json')));
 		const secret = (await links.make('Saw', 'work')) ?? '';
 		expect(secret.length).toBeGreaterThan(20);
 		expect(readFileSync(join(folder, 'links.json'), 'utf8')).not.toContain(secret);
-		const later = await Links.in(join(folder, 'links.json'));
+		const later = await Links.in(valueIn(join(folder, 'links.json')));
 		expect(later.of(secret)).toMatchObject({ name: 'Saw', right: 'work' });
 		expect(later.of(`${secret}x`)).toBeNull();
 		expect(later.of(undefined)).toBeNull();

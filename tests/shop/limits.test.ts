@@ -6,6 +6,8 @@ import { SharedDocument } from '../../src/lib/store/document/shared-document';
 import { frame, LIMITS, SPEECH } from '../../src/lib/store/sharing/words';
 import { ShopDocuments } from '../../src/shop/documents';
 import { Guest, type Host, type Wire } from '../../src/shop/guest';
+import { FolderLogs } from '../../src/shop/folder-logs';
+import { valueIn } from '../../src/shop/whole-file';
 import { Links } from '../../src/shop/links';
 import { Presence } from '../../src/shop/presence';
 import { RawDevice } from '../../src/setup/trust/kills/raw-device';
@@ -38,7 +40,7 @@ describe('a document', () => {
 	it(
 		'is kept up to its size, and not one byte more; what is there stays',
 		async () => {
-			const documents = await ShopDocuments.in(folder);
+			const documents = await ShopDocuments.in(new FolderLogs(folder));
 			await documents.use('job a');
 			const quarter = LIMITS.document / 4;
 			let size = 0;
@@ -64,13 +66,13 @@ describe('a shop', () => {
 	it(
 		'takes as many documents as it says, and not one more; those it has stay open to all',
 		async () => {
-			const first = await ShopDocuments.in(folder);
+			const first = await ShopDocuments.in(new FolderLogs(folder));
 			await first.use('job n0');
 			await first.add('job n0', updateOf(100, 'k'));
 			await first.close();
 			const name = (n: number): string => join(folder, `job_n${n}.log`);
 			for (let n = 1; n < LIMITS.documents - 1; n++) copyFileSync(name(0), name(n));
-			const documents = await ShopDocuments.in(folder);
+			const documents = await ShopDocuments.in(new FolderLogs(folder));
 			expect(documents.list()).toHaveLength(LIMITS.documents - 1);
 			expect(await documents.use('job last')).not.toBeNull();
 			expect(await documents.use('job one-more')).toBeNull();
@@ -86,7 +88,7 @@ describe('a shop', () => {
 		const path = join(folder, 'links.json');
 		const line = { id: 'a', name: 'n', right: 'work', hash: 'h', made: 1 };
 		writeFileSync(path, JSON.stringify(Array.from({ length: 499 }, () => line)));
-		const links = await Links.in(path);
+		const links = await Links.in(valueIn(path));
 		expect(await links.make('the last', 'work')).not.toBeNull();
 		expect(await links.make('one more', 'work')).toBeNull();
 		expect(links.all).toHaveLength(500);
@@ -102,12 +104,16 @@ describe('a device that speaks fast', () => {
 	});
 
 	async function guest() {
-		const documents = await ShopDocuments.in(folder);
-		const links = await Links.in(join(folder, 'links.json'));
+		const documents = await ShopDocuments.in(new FolderLogs(folder));
+		const links = await Links.in(valueIn(join(folder, 'links.json')));
 		const secret = await links.make('Saw', 'work');
 		const wire = { send: vi.fn(), pause: vi.fn(), resume: vi.fn(), end: vi.fn() };
 		const host: Host = {
-			...{ shop: 's', documents, links, presence: new Presence() },
+			kept: {
+				...{ id: 's', documents, links, isAway: false, close: () => documents.close() },
+				...{ onAway: vi.fn(), onElsewhere: vi.fn(), onLinks: vi.fn() },
+			},
+			presence: new Presence(),
 			...{ changed: vi.fn(), here: () => [], withdrawn: vi.fn(), note: vi.fn() },
 			...{ addresses: [], fingerprint: null },
 		};

@@ -11,12 +11,19 @@ import { beginSharing, type Sharing } from '../../src/lib/store/sharing/begin-sh
 import { joinShop } from '../../src/lib/store/sharing/join-shop';
 import type { LinkTo, Socket } from '../../src/lib/store/sharing/link';
 import type { Right, Speech } from '../../src/lib/store/sharing/words';
-import { startShop, type StartedShop } from '../../src/shop/start-shop';
+import { type ShopPlace, startShop, type StartedShop } from '../../src/shop/start-shop';
 
 /* A shop and its devices as the tests have them: a real server, real sockets, a database each. */
 
 export const WAITS = { answer: 2000, first: 5, most: 60 };
-export const RACK = { stock: { materials: [{ id: 'ply' }], offcuts: [] }, shop: { name: 'Ours' } };
+export const RACK = {
+	stock: {
+		materials: [{ id: 'ply' }],
+		sheets: [{ id: 'S', material: 'ply', length: 2440, width: 1220, owned: 1 }],
+		offcuts: [],
+	},
+	shop: { name: 'Ours' },
+};
 
 export class TestShop {
 	readonly folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-shop-'));
@@ -24,10 +31,25 @@ export class TestShop {
 	#shop: StartedShop | null = null;
 	#port = 0;
 	#devices: Device[] = [];
+	readonly #shared: ShopPlace | null;
+
+	/** @param store the address of a shared store; null for a folder of its own */
+	constructor(store: string | null = null, name = 'ours') {
+		this.#shared = store === null ? null : { store, name };
+	}
+
+	get port(): number {
+		return this.#port;
+	}
+
+	/** Of what stands before the server: devices go there. */
+	set port(port: number) {
+		this.#port = port;
+	}
 
 	async start(): Promise<void> {
 		this.#shop = await startShop({
-			folder: join(this.folder, 'kept'),
+			place: this.#shared ?? { folder: join(this.folder, 'kept') },
 			app: join(this.folder, 'no app'),
 			port: this.#port || 47_000 + Math.floor(Math.random() * 9000),
 			strict: this.#port !== 0,
@@ -36,10 +58,6 @@ export class TestShop {
 			note: (line) => void this.notes.push(line),
 		});
 		this.#port = this.#shop.port;
-	}
-
-	get port(): number {
-		return this.#port;
 	}
 
 	async stop(): Promise<void> {

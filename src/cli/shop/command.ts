@@ -3,8 +3,8 @@ import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sample from '../../../shared/jobs/camper-bench.json';
-import { FolderRefused } from '../../shop/shop-folder';
-import { startShop, type StartedShop } from '../../shop/start-shop';
+import { PlaceRefused } from '../../shop/keeping';
+import { type ShopPlace, startShop, type StartedShop } from '../../shop/start-shop';
 import { parse, wholeNumber } from '../options';
 import { Usage } from '../usage';
 
@@ -16,6 +16,9 @@ const PORT = 4173;
 export async function shopCommand(args: readonly string[]): Promise<number> {
 	const { values, file } = parse(args, {
 		folder: { type: 'string' },
+		store: { type: 'string' },
+		name: { type: 'string' },
+		address: { type: 'string' },
 		network: { type: 'boolean', default: false },
 		port: { type: 'string' },
 		link: { type: 'boolean', default: false },
@@ -33,28 +36,58 @@ export async function shopCommand(args: readonly string[]): Promise<number> {
 	return 0;
 }
 
-async function started(
-	values: Readonly<Record<string, string | boolean | undefined>>,
-): Promise<StartedShop> {
+async function started(values: Values): Promise<StartedShop> {
 	const { stock, shop } = sample;
-	const folder = values['folder'];
 	const asked = wholeNumber(values, 'port', 65_000) ?? Number(process.env['PORT'] ?? PORT);
 	try {
 		return await startShop({
-			folder: typeof folder === 'string' ? resolve(folder) : join(homedir(), 'kerf-and-nap-shop'),
+			place: placeOf(values),
 			app: appFolder(),
 			port: asked,
 			strict: values['port'] !== undefined || process.env['PORT_STRICT'] === '1',
 			network: values['network'] === true,
+			...addressOf(values['address']),
 			rack: { stock, shop },
 			note: (line) => void process.stderr.write(`${line}\n`),
 		});
 	} catch (fault) {
-		if (fault instanceof FolderRefused) throw new Usage(fault.message);
+		if (fault instanceof PlaceRefused) throw new Usage(fault.message);
 		if (fault instanceof Error && fault.message.startsWith('No free port'))
 			throw new Usage(`${fault.message} Give another with --port.`);
 		throw fault;
 	}
+}
+
+type Values = Readonly<Record<string, string | boolean | undefined>>;
+
+/** A shared store when one is named, by an option or by the environment; else a folder. */
+function placeOf(values: Values): ShopPlace {
+	const { folder, store = process.env['SHOP_STORE'], name = process.env['SHOP_NAME'] } = values;
+	if (typeof store !== 'string' || store === '') {
+		if (values['name'] !== undefined)
+			throw new Usage('--name says which shop of a shared store: give its address with --store.');
+		if (typeof folder === 'string') return { folder: resolve(folder) };
+		return { folder: join(homedir(), 'kerf-and-nap-shop') };
+	}
+	if (folder !== undefined)
+		throw new Usage('A shop is kept in a folder or in a shared store: give --folder or --store.');
+	if (!/^rediss?:\/\/./.test(store) || !URL.canParse(store))
+		throw new Usage(
+			'--store is the address of a Redis or Valkey: redis://host:6379, or rediss:// with TLS.',
+		);
+	if (name !== undefined && !/^[a-z0-9-]{1,60}$/.test(String(name)))
+		throw new Usage(`--name is "${String(name)}": give 1 to 60 small letters, digits and hyphens.`);
+	return { store, name: typeof name === 'string' ? name : 'shop' };
+}
+
+function addressOf(text: string | boolean | undefined): { readonly address?: URL } {
+	if (text === undefined) return {};
+	const address = typeof text === 'string' && URL.canParse(text) ? new URL(text) : null;
+	if (!address || !/^https?:$/.test(address.protocol))
+		throw new Usage(
+			`--address is "${String(text)}": give the whole address, as https://shop.example/.`,
+		);
+	return { address };
 }
 
 function appFolder(): string {

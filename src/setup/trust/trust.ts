@@ -5,10 +5,12 @@ import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
 import { killedBrowser } from './kills/browser';
 import { killedCommands } from './kills/command-line';
+import { killedServers } from './kills/servers';
 import { killedShops } from './kills/shop';
 import { licences } from './licences/part';
 import { book } from './load/book';
 import { load } from './load/load';
+import { loadedServers } from './load/servers';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
@@ -21,9 +23,11 @@ const PARTS: Readonly<Record<string, Part>> = {
 	kills: killedCommands,
 	'kills-browser': killedBrowser,
 	'kills-shop': killedShops,
+	'kills-servers': killedServers,
 	same,
 	builds,
 	load,
+	'load-servers': loadedServers,
 	book,
 	licences,
 };

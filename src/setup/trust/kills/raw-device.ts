@@ -26,6 +26,7 @@ export class RawDevice {
 			if (word['say'] === 'kept') this.kept.add(Number(word['n']));
 			if (word['say'] === 'state' && Number(word['size']) > 0)
 				this.doc.take(rest.subarray(0, Number(word['size'])));
+			if (word['say'] === 'update') this.doc.take(rest);
 		});
 		this.doc.onUpdate((update, by) => {
 			if (by === 'here') this.say({ say: 'update', doc, n: ++this.#n }, update);

@@ -57,6 +57,10 @@ export class ServerProcess {
 		throw new Error(`The server did not start: ${fault}`);
 	}
 
+	get pid(): number {
+		return this.#child.pid ?? 0;
+	}
+
 	/** As if the power of the process were cut. */
 	async kill(): Promise<void> {
 		this.#child.kill('SIGKILL');
