@@ -81,7 +81,7 @@ test('a drawing is looked at from near, moved and seen whole again', async ({ pa
 	await open(page, './#boards');
 	const drawing = page.getByRole('group', { name: /Plus and minus/ }).first();
 	const box = async (): Promise<number[]> =>
-		((await drawing.locator('svg').getAttribute('viewBox')) ?? '').split(' ').map(Number);
+		((await drawing.locator('svg[role=img]').getAttribute('viewBox')) ?? '').split(' ').map(Number);
 	const whole = await box();
 	await drawing.focus();
 	await page.keyboard.press('+');

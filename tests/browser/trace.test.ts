@@ -96,6 +96,24 @@ test('an outline clicked over a photograph becomes an opening of the true size',
 	await expect.poll(async () => Math.abs((await openingLength(page)) - LENGTH)).toBeLessThan(error);
 });
 
+test('the paper is found and offered; taken, the bending of the lens is known', async ({
+	page,
+}) => {
+	await startTracing(page);
+	await page.getByRole('button', { name: 'Take its corners' }).click();
+	await expect(page.getByText('The bending of the lens is taken out.')).toBeVisible();
+	await page.getByText('Marks as figures').click();
+	for (const [i, [x, y]] of PAPER.entries()) {
+		const near = async (key: 'x' | 'y', of: number): Promise<number> =>
+			Math.abs(Number(await field(page, `${OPENING}/sheet/${i}/${key}`).inputValue()) - of);
+		expect(await near('x', x)).toBeLessThan(1.5);
+		expect(await near('y', y)).toBeLessThan(1.5);
+	}
+	for (const corner of CARD) await click(page, corner);
+	const error = await saidError(page);
+	await expect.poll(async () => Math.abs((await openingLength(page)) - LENGTH)).toBeLessThan(error);
+});
+
 test('the marks are set right by figures and by the arrow keys alone', async ({ page }) => {
 	await startTracing(page);
 	for (const [x, y] of PAPER) await click(page, [x + 6, y - 4]);

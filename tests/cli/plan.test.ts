@@ -177,7 +177,7 @@ describe('wrong usage and unreadable files end with 2, say why, and write nothin
 		['no command', [], 'No command'],
 		['an unknown command', ['cut'], '"cut"'],
 		['an unknown option', ['plan', '--colour'], '--colour'],
-		['two files', ['plan', 'a.json', 'b.json'], 'one file'],
+		['two files', ['check', 'a.json', 'b.json'], 'one file'],
 		['a paper nobody has', ['plan', '--paper', 'a3'], 'a4 or letter'],
 		['a seed that is no number', ['plan', '--seed', 'x'], '--seed'],
 		['no such file', ['plan', 'gone.json'], 'no such file'],

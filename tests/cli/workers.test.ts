@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerNest } from '../../src/cli/nest/effort';
 import { readNest } from '../../src/cli/nest/problem';
-import { type Answer, type Hand, nestTogether } from '../../src/cli/nest/together';
+import { type Answer, type NestHand, nestTogether } from '../../src/cli/nest/together';
 import { runHere } from './process';
 
 /* Several hands on one problem: no worse than one, and the same again. */
@@ -33,11 +33,11 @@ const LIMIT = { seed: 3, effort: 4000, seconds: null };
 
 /** In this process; keeps what was asked. */
 function hands(): {
-	readonly hand: Hand;
+	readonly hand: NestHand;
 	readonly asked: { seed: number; effort: number | null }[];
 } {
 	const asked: { seed: number; effort: number | null; start: boolean }[] = [];
-	const hand: Hand = async (problem, { seed, effort, seconds }) => {
+	const hand: NestHand = async (problem, { seed, effort, seconds }) => {
 		asked.push({ seed, effort, start: 'start' in problem });
 		const read = readNest(structuredClone(problem));
 		if ('problems' in read) throw new Error(read.problems[0]!.what);
@@ -80,7 +80,7 @@ describe('several hands', () => {
 			5: answerOf(80, 'five'),
 			6: answerOf(80, 'six'),
 		};
-		const hand: Hand = (_, { seed }) => Promise.resolve(answers[seed] ?? null);
+		const hand: NestHand = (_, { seed }) => Promise.resolve(answers[seed] ?? null);
 		const best = await nestTogether(hand, 4, sheets, LIMIT);
 		expect(best).toMatchObject({ cost: 80, layouts: ['five'], effort: 30, seconds: 2 });
 		expect(await nestTogether(hand, 1, sheets, LIMIT)).toBeNull();

@@ -326,6 +326,10 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Cabinet', value: turned(LISTS[0]?.shop?.saws) },
 		counts: { value: turned(LISTS[0]?.shop?.saws), given: (f) => ofShop(f, (s) => delete s.saw) },
 	},
+	'stock.rolls[].breaks[].from': {
+		idle: { job: 'Carpeted, and where it goes', value: 145 },
+		counts: { value: 100_000 },
+	},
 	'shop.saws[].packet': {
 		idle: { job: 'Cabinet', value: 0.01 },
 		counts: { value: null, given: (f) => f.parts?.forEach((p) => (p.count = 24)), on: 'paper' },

@@ -50,6 +50,7 @@ export const WORDS: Readonly<Record<string, string>> = {
 
 /** Limits, and choices that lie idle in these jobs: silent at some values, seen at others. */
 export const LIMITS: Readonly<Record<string, string>> = {
+	'stock.rolls[].breaks[].from': 'more is bought than either asks for',
 	'boxes[].braceFit': 'no braces cross each other',
 	'boxes[].carpet.other': 'the cloth the face has already',
 	'boxes[].drivers[].data.qes': 'a third Q that follows from the other two',

@@ -17,7 +17,7 @@ export interface Answer {
 }
 
 /** Solves a problem with a seed and a budget of its own; null when it came to no answer. */
-export type Hand = (problem: object, patience: EffortLimit) => Promise<Answer | null>;
+export type NestHand = (problem: object, patience: EffortLimit) => Promise<Answer | null>;
 
 /**
  * Steps of a search of outlines by several hands: after each all go on from the best layout any of
@@ -33,7 +33,7 @@ const ONE_STEP = [1];
  * null when none answers.
  */
 export async function nestTogether(
-	hand: Hand,
+	hand: NestHand,
 	count: number,
 	problem: Readonly<Record<string, unknown>>,
 	patience: EffortLimit,
@@ -43,7 +43,8 @@ export async function nestTogether(
 	const steps = hasOutlines(problem) ? STEPS : ONE_STEP;
 	for (const [step, share] of steps.entries()) {
 		const given: object = { ...problem, ...goingOn(best) };
-		const ask = (i: number): ReturnType<Hand> => hand(given, part(patience, share, step * count + i));
+		const ask = (i: number): ReturnType<NestHand> =>
+			hand(given, part(patience, share, step * count + i));
 		const answers = await Promise.all(Array.from({ length: count }, (_, i) => ask(i)));
 		const found = answers.filter((one) => one !== null);
 		best = found.reduce<Answer | null>((a, b) => (a && !isBetter(b, a) ? a : b), best);
@@ -89,7 +90,7 @@ const standing = ({ unplaced, length = 0, cost = 0, layouts = [] }: Answer): num
 ];
 
 /** This very command in a process of its own: each has a core to itself. */
-export const ownProcess: Hand = (problem, { seed, effort, seconds }) =>
+export const ownProcess: NestHand = (problem, { seed, effort, seconds }) =>
 	new Promise((resolve) => {
 		const limits = [
 			...['--seed', `${seed}`],

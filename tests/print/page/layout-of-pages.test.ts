@@ -47,7 +47,7 @@ describe('flowing blocks over pages', () => {
 		expect(pages.map(wordsOn)).toEqual([['a'], ['head', 'b']]);
 	});
 
-	it('counts its pages without drawing anything', () => {
+	it('draws a late block where it stands, also at the top of a page', () => {
 		const drawn: string[] = [];
 		const late = (name: string, height: number): Block => ({
 			...{ height, marks: [], keep: true },

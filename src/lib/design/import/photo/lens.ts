@@ -59,13 +59,17 @@ function crookedness(edge: readonly Point[], lens: Lens): number {
 }
 
 /** How far off a line the edges still are, pixels: the worst mark. */
-export function crookedBy(edges: readonly (readonly Point[])[], lens: Lens): number {
-	const off = edges.flatMap((edge) => {
-		const points = edge.map((p) => straightened(lens, p));
-		const line = lineThrough(points);
-		return points.map((p) => Math.abs(leftOfLine(line, p)));
-	});
-	return Math.max(0, ...off);
+export const crookedBy = (edges: readonly (readonly Point[])[], lens: Lens): number =>
+	Math.max(0, ...edges.flatMap((edge) => offsFrom(edge, lens)).map(Math.abs));
+
+/** The squares of all their distances from the lines, added up. */
+export const crookedSquares = (edges: readonly (readonly Point[])[], lens: Lens): number =>
+	edges.flatMap((edge) => offsFrom(edge, lens)).reduce((sum, off) => sum + off * off, 0);
+
+function offsFrom(edge: readonly Point[], lens: Lens): number[] {
+	const points = edge.map((p) => straightened(lens, p));
+	const line = lineThrough(points);
+	return points.map((p) => leftOfLine(line, p));
 }
 
 /**

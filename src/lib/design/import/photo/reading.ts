@@ -1,6 +1,14 @@
 import { nth } from '../../../measure';
 import type { Point } from '../../../geometry';
-import { crookedBy, edgesOfPaper, type PictureSize, type Lens, lensOf, straightened } from './lens';
+import {
+	crookedBy,
+	crookedSquares,
+	edgesOfPaper,
+	type PictureSize,
+	type Lens,
+	lensOf,
+	straightened,
+} from './lens';
 import { SLIP, squareUp, type PhotographedPaper, type Squared } from './square-up';
 
 type Four = readonly [Point, Point, Point, Point];
@@ -33,7 +41,7 @@ export function readPicture(marked: MarkedPaper): PictureReading {
 	if (!lens) return { squared: squareUp(corners, paper), lens, crooked: 0 };
 	const squared = squaredBy(lens, corners, paper);
 	if (!squared.ok) return { squared, lens, crooked: crookedBy(edges, lens) };
-	const others = slipped(marked).flatMap((other) => {
+	const others = slipped(marked, slipOf(edges, lens)).flatMap((other) => {
 		const made = squaredBy(other, corners, paper);
 		return made.ok ? [made.toMm] : [];
 	});
@@ -58,18 +66,33 @@ function squaredBy(lens: Lens, corners: Four, paper: PhotographedPaper): Squared
 	};
 }
 
+/** So many marks more than the lines and the lens need tell how well they were set. */
+const ENOUGH = 6;
+/** Nothing is marked better than this, pixels. */
+const FINEST = 0.3;
+
+/**
+ * How far off its edge a mark lies: by what is left over of the marks when there are enough of
+ * them, else what a hand may slip.
+ */
+function slipOf(edges: readonly (readonly Point[])[], lens: Lens): number {
+	const over = edges.reduce((sum, edge) => sum + edge.length - 2, 0) - 1;
+	if (over < ENOUGH) return SLIP;
+	return Math.min(SLIP, Math.max(FINEST, Math.sqrt(crookedSquares(edges, lens) / over)));
+}
+
 /** The lens as it would be found with each mark along an edge a little off, square to the edge. */
-function slipped({ corners, along, frame }: MarkedPaper): Lens[] {
+function slipped({ corners, along, frame }: MarkedPaper, slip: number): Lens[] {
 	if (!frame) return [];
 	return along.flatMap((_, i) => {
-		const off = along.map((p, k) => (k === i ? offEdge(corners, p) : p));
+		const off = along.map((p, k) => (k === i ? offEdge(corners, p, slip) : p));
 		const lens = lensOf(edgesOfPaper(corners, off), frame);
 		return lens ? [lens] : [];
 	});
 }
 
 /** Away from the middle of the paper. */
-function offEdge(corners: Four, p: Point): Point {
+function offEdge(corners: Four, p: Point, slip: number): Point {
 	const middle = {
 		x: corners.reduce((sum, c) => sum + c.x, 0) / 4,
 		y: corners.reduce((sum, c) => sum + c.y, 0) / 4,
@@ -81,6 +104,6 @@ function offEdge(corners: Four, p: Point): Point {
 	const [a, b] = [nth(edge, 0), nth(edge, 1)];
 	const long = Math.max(Math.hypot(b.x - a.x, b.y - a.y), 1e-9);
 	const [nx, ny] = [(b.y - a.y) / long, (a.x - b.x) / long];
-	const out = nx * (p.x - middle.x) + ny * (p.y - middle.y) < 0 ? -SLIP : SLIP;
+	const out = nx * (p.x - middle.x) + ny * (p.y - middle.y) < 0 ? -slip : slip;
 	return { x: p.x + out * nx, y: p.y + out * ny };
 }
