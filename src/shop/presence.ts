@@ -1,6 +1,8 @@
-import { type Cutting, isDocName, type Place, type Present } from '../lib/store';
+import { type Cutting, isDocName, type PlaceOpen, type Present } from '../lib/store';
 
-/** Said at most so often, milliseconds: a saw that ticks fast is told of no faster than it is read. */
+/**
+ * Said at most so often, milliseconds: a saw that ticks fast is told of no faster than it is read.
+ */
 const OFTEN = 150;
 const LONGEST = 40;
 const LONGEST_KEY = 300;
@@ -16,11 +18,11 @@ export interface Someone {
  * long as they are there, and kept nowhere.
  */
 export class Presence {
-	readonly #places = new Map<Someone, Place>();
+	readonly #places = new Map<Someone, PlaceOpen>();
 	readonly #due = new Map<string, ReturnType<typeof setTimeout>>();
 
 	/** Null where they have gone. */
-	put(one: Someone, place: Place | null): void {
+	put(one: Someone, place: PlaceOpen | null): void {
 		const before = this.#places.get(one);
 		if (place) this.#places.set(one, place);
 		else this.#places.delete(one);
@@ -52,7 +54,7 @@ export class Presence {
 }
 
 /** A place as a device tells of it; null for none. Throws on what is no place. */
-export function placeTold(told: unknown): Place | null {
+export function placeTold(told: unknown): PlaceOpen | null {
 	if (told === null) return null;
 	const { doc, page, cutting } = (told ?? {}) as Readonly<Record<string, unknown>>;
 	if (!isDocName(doc) || typeof page !== 'string') throw new TypeError('no place');

@@ -7,8 +7,8 @@ import { ServerProcess } from '../../src/setup/trust/kills/server-process';
 
 /*
  * A browser that trusts a shop's root. The root lies beside this file, with the list of trusted
- * roots as browsers on Linux read it (made once by the usual tool for such lists, which is not needed
- * here); elsewhere the browser is told the root's key at its start.
+ * roots as browsers on Linux read it (made once by the usual tool for such lists, which is not
+ * needed here); elsewhere the browser is told the root's key at its start.
  */
 
 const TRUSTED = 'tests/browser/trusted';
@@ -35,10 +35,7 @@ test('over https, with the root trusted, the whole planner is kept for hours wit
 	const isLinux = process.platform === 'linux';
 	const browser = await chromium.launchPersistentContext(join(folder, 'profile'), {
 		...{ ...launchOptions, serviceWorkers: 'allow' },
-		env: { ...process.env, HOME: home, XDG_DATA_HOME: join(home, 'data') } as Record<
-			string,
-			string
-		>,
+		env: { ...process.env, HOME: home, XDG_DATA_HOME: join(home, 'data') },
 		args: [...(launchOptions.args ?? []), ...(isLinux ? [] : [`${KEY}${rootKey()}`])],
 	});
 	const page = await browser.newPage();

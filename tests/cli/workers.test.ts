@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerNest } from '../../src/cli/nest/effort';
 import { readNest } from '../../src/cli/nest/problem';
-import { type Answer, type NestHand, nestTogether } from '../../src/cli/nest/together';
+import { type NestAnswer, type NestHand, nestTogether } from '../../src/cli/nest/together';
 import { runHere } from './process';
 
 /* Several hands on one problem: no worse than one, and the same again. */
@@ -41,12 +41,12 @@ function hands(): {
 		asked.push({ seed, effort, start: 'start' in problem });
 		const read = readNest(structuredClone(problem));
 		if ('problems' in read) throw new Error(read.problems[0]!.what);
-		return answerNest(read.nest, { seed, effort, seconds }) as Answer;
+		return answerNest(read.nest, { seed, effort, seconds }) as NestAnswer;
 	};
 	return { hand, asked };
 }
 
-const still = (answer: Answer | null): object => ({ ...answer, seconds: 0 });
+const still = (answer: NestAnswer | null): object => ({ ...answer, seconds: 0 });
 
 describe('several hands', () => {
 	test('on outlines go on from the best of all, each with a seed of its own', async () => {
@@ -74,7 +74,7 @@ describe('several hands', () => {
 	});
 
 	test('take the cheapest, of equals the lowest seed; one that breaks is done without', async () => {
-		const answers: Record<number, Answer | null> = {
+		const answers: Record<number, NestAnswer | null> = {
 			3: null,
 			4: answerOf(90, 'four'),
 			5: answerOf(80, 'five'),
@@ -87,7 +87,7 @@ describe('several hands', () => {
 	});
 });
 
-const answerOf = (cost: number, name: string): Answer => ({
+const answerOf = (cost: number, name: string): NestAnswer => ({
 	proven: false,
 	effort: 10,
 	unplaced: [],

@@ -153,10 +153,8 @@ describe('a device that speaks fast', () => {
 		] as const) {
 			const wire = { send: vi.fn(), pause: vi.fn(), resume: vi.fn(), end: vi.fn() };
 			const links = { of: vi.fn(() => null) };
-			const one = new Guest(wire, {
-				links,
-				presence: new Presence(),
-			} as unknown as Host);
+			const kept = { links, documents: {} };
+			const one = new Guest(wire, { kept, presence: new Presence() } as unknown as Host);
 			const word = frame({ say: 'hello', secret: 's', device: '', speech: SPEECH });
 			const padded = frame({
 				say: 'hello',
@@ -181,28 +179,6 @@ describe('over the wire', () => {
 		secret = await shop.owner();
 	});
 	afterEach(() => shop.close());
-
-	test(
-		'a message of the largest size is kept; one more byte ends that connection alone',
-		async () => {
-			const [fits, other, large] = ['a', 'b', 'c'].map(
-				(id) => new RawDevice(shop.port, `job ${id}`),
-			);
-			for (const one of [fits!, other!, large!]) await one.in(secret);
-			const head = frame({ say: 'update', doc: 'job a', n: 1 }).length;
-			const most = updateOf(LIMITS.message - head);
-			fits!.say({ say: 'update', doc: 'job a', n: 1 }, most);
-			await fits!.told('kept');
-			const past = updateOf(LIMITS.message - head + 1);
-			large!.say({ say: 'update', doc: 'job c', n: 1 }, past);
-			await vi.waitFor(() => expect(large!.closed).toBe(true), PATIENCE);
-			expect(large!.kept.size).toBe(0);
-			other!.type('k', '=1');
-			await other!.told('kept');
-			for (const one of [fits!, other!]) one.close();
-		},
-		PATIENCE,
-	);
 
 	test('as many devices as it says are let in, and not one more, who is told why', async () => {
 		const devices: RawDevice[] = [];

@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { Place, Present } from '../../src/lib/store/sharing/words';
+import type { PlaceOpen, Present } from '../../src/lib/store/sharing/words';
 import { placeTold } from '../../src/shop/presence';
-import { presentWords } from '../../src/lib/ui/shell/present-words';
+import { presentWords } from '../../src/lib/ui/present/present-words';
 import { linkFor, TestShop } from './shop';
 
 let shop: TestShop;
@@ -17,7 +17,7 @@ afterEach(() => shop.close());
 const until = (look: () => unknown): Promise<unknown> =>
 	vi.waitFor(look, { timeout: 20_000, interval: 5 });
 
-const at = (page: string, more: Partial<Place> = {}): Place => ({
+const at = (page: string, more: Partial<PlaceOpen> = {}): PlaceOpen => ({
 	...{ doc: 'job j', page, cutting: null, ...more },
 });
 

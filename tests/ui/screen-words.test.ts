@@ -90,9 +90,7 @@ describe('a tracing', () => {
 		const crossed = marksOf({
 			sheet: [paper.sheet[0], paper.sheet[2], paper.sheet[1], paper.sheet[3]],
 		});
-		expect(worth(readingOf({}, crossed)!, crossed, MM)).toContain(
-			'do not make a sheet of paper',
-		);
+		expect(worth(readingOf({}, crossed)!, crossed, MM)).toContain('do not make a sheet of paper');
 		expect(readingOf({}, marksOf({ sheet: paper.sheet.slice(0, 2) }))).toBeNull();
 	});
 });

@@ -3,7 +3,7 @@ import { nth } from '../../lib/measure';
 import { type EffortLimit, USUAL_EFFORT } from './effort';
 
 /** The answer of `nest`, as printed. */
-export interface Answer {
+export interface NestAnswer {
 	readonly proven: boolean;
 	readonly effort: number;
 	readonly unplaced: readonly { readonly count: number }[];
@@ -17,7 +17,7 @@ export interface Answer {
 }
 
 /** Solves a problem with a seed and a budget of its own; null when it came to no answer. */
-export type NestHand = (problem: object, patience: EffortLimit) => Promise<Answer | null>;
+export type NestHand = (problem: object, patience: EffortLimit) => Promise<NestAnswer | null>;
 
 /**
  * Steps of a search of outlines by several hands: after each all go on from the best layout any of
@@ -37,8 +37,8 @@ export async function nestTogether(
 	count: number,
 	problem: Readonly<Record<string, unknown>>,
 	patience: EffortLimit,
-): Promise<Answer | null> {
-	let best: Answer | null = null;
+): Promise<NestAnswer | null> {
+	let best: NestAnswer | null = null;
 	let [effort, seconds] = [0, 0];
 	const steps = hasOutlines(problem) ? STEPS : ONE_STEP;
 	for (const [step, share] of steps.entries()) {
@@ -47,7 +47,7 @@ export async function nestTogether(
 			hand(given, part(patience, share, step * count + i));
 		const answers = await Promise.all(Array.from({ length: count }, (_, i) => ask(i)));
 		const found = answers.filter((one) => one !== null);
-		best = found.reduce<Answer | null>((a, b) => (a && !isBetter(b, a) ? a : b), best);
+		best = found.reduce<NestAnswer | null>((a, b) => (a && !isBetter(b, a) ? a : b), best);
 		effort += found.reduce((sum, one) => sum + one.effort, 0);
 		seconds += Math.max(0, ...found.map((one) => one.seconds));
 		if (best === null || best.proven) break;
@@ -61,7 +61,7 @@ function hasOutlines({ nest, pieces }: Readonly<Record<string, unknown>>): boole
 	return nest === 'roll' && Array.isArray(pieces) && pieces.some(shaped);
 }
 
-function goingOn(best: Answer | null): object {
+function goingOn(best: NestAnswer | null): object {
 	if (!best?.pieces || best.unplaced.length > 0) return {};
 	return { start: best.pieces.map(({ id, x, y, turn }) => ({ id, x, y, turn })) };
 }
@@ -76,13 +76,13 @@ function part({ seed, effort, seconds }: EffortLimit, share: number, further: nu
 }
 
 /** Less left over; then shorter, or cheaper and fewer sheets. */
-function isBetter(a: Answer, b: Answer): boolean {
+function isBetter(a: NestAnswer, b: NestAnswer): boolean {
 	const [mine, other] = [standing(a), standing(b)];
 	const at = mine.findIndex((n, i) => n !== other[i]);
 	return at >= 0 && nth(mine, at) < nth(other, at);
 }
 
-const standing = ({ unplaced, length = 0, cost = 0, layouts = [] }: Answer): number[] => [
+const standing = ({ unplaced, length = 0, cost = 0, layouts = [] }: NestAnswer): number[] => [
 	unplaced.reduce((sum, { count }) => sum + count, 0),
 	length,
 	cost,
@@ -106,7 +106,7 @@ export const ownProcess: NestHand = (problem, { seed, effort, seconds }) =>
 		child.stdin.on('error', () => {}); // it ended before it had read all
 		child.on('error', () => resolve(null));
 		child.on('close', (code) =>
-			resolve(code === 0 ? (JSON.parse(Buffer.concat(out).toString()) as Answer) : null),
+			resolve(code === 0 ? (JSON.parse(Buffer.concat(out).toString()) as NestAnswer) : null),
 		);
 		child.stdin.end(JSON.stringify(problem));
 	});

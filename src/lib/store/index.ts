@@ -39,7 +39,7 @@ export {
 	type Membership,
 	membershipIn,
 	type NotKept,
-	type Place,
+	type PlaceOpen,
 	type Present,
 	putMembership,
 	type SentAway,

@@ -18,7 +18,7 @@ export function boardBundles(plans: readonly Plan[], racks: readonly Job[]): Bun
 		return stock.materials
 			.filter((m) => used.has(m.id))
 			.map((material): Bundle => {
-				const { id, name, accepted: _, ...said } = material;
+				const { id, name, ...said } = asNotAccepted(material);
 				const sheets = stock.sheets.filter((s) => s.material === id);
 				const offcuts = stock.offcuts.filter((o) => o.material === id);
 				const lines = [
@@ -117,3 +117,6 @@ export function tellIn({ shop }: Job) {
 		return plain ? `${what} ${value(field, b)}, not ${value(field, a)}` : `another ${what}`;
 	};
 }
+
+/** What a person has said of a problem is no difference. */
+const asNotAccepted = ({ accepted: _, ...material }: Job['stock']['materials'][number]) => material;

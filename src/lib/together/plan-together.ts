@@ -195,9 +195,8 @@ function jobOfAll(at: AtHand): Job {
 }
 
 /** What is said of one job, its path beginning with the job's tag. */
-const ofJob = (tag: string, problem: Problem): Problem => {
-	const { accept: _, ...said } = problem;
-	const path: Path = [tag, ...problem.path];
+const ofJob = (tag: string, { accept: _, ...said }: Problem): Problem => {
+	const path: Path = [tag, ...said.path];
 	return { ...said, path };
 };
 

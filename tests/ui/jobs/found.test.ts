@@ -46,7 +46,7 @@ describe('jobs looked for', () => {
 				fc.constantFrom('changed', 'name', 'number'),
 				(names, a, b, by) => {
 					const all = names.map((name, i) => job(String(i), name));
-					const order = by as 'changed' | 'name' | 'number';
+					const order = by;
 					const one = foundJobs(all, a, order);
 					const two = foundJobs(all, `${a} ${b}`, order);
 					expect(new Set(one).size).toBe(one.length);

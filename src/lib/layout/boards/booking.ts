@@ -3,10 +3,9 @@ import type { Job, JobFile } from '../../job';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { bookedIn, type Booking, type TakenStock, type Yielded } from './booked-in';
-import { withoutPlaces } from './hand-edits';
+import { type Which, withoutPlaces } from './hand-edits';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
-import type { Which } from './which';
 
 type Pinned = NonNullable<JobFile['pinned']>[number];
 
@@ -102,9 +101,9 @@ function takenOffcuts(file: JobFile): ReadonlySet<string> {
 }
 
 /**
- * The place in the file's list of the record of this layout; -1 for none. The file may be newer than
- * the plan, as where others have pinned and let go meanwhile: a record is known by what lies on it,
- * and of several alike the first is that of the first such layout.
+ * The place in the file's list of the record of this layout; -1 for none. The file may be newer
+ * than the plan, as where others have pinned and let go meanwhile: a record is known by what lies
+ * on it, and of several alike the first is that of the first such layout.
  */
 function pinnedPlace(file: JobFile, { boards, layout }: Found, index: number): number {
 	const places = (file.pinned ?? []).flatMap((p, i) => (p.material === boards.material ? [i] : []));

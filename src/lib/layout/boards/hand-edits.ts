@@ -2,7 +2,15 @@ import { nth, ticks, toMm } from '../../measure';
 import type { HandPlace, Job, JobFile } from '../../job';
 import type { HandSpot, Placed } from '../../nest';
 import type { BoardLayouts } from '../layouts';
-import type { Which } from './which';
+
+/**
+ * Which laid-out sheet of a plan is meant: its material and its place among that material's
+ * layouts.
+ */
+export interface Which {
+	readonly material: string;
+	readonly index: number;
+}
 
 type PlaceInFile = NonNullable<JobFile['byHand']>[number];
 

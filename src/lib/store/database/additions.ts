@@ -48,8 +48,9 @@ async function putBeside(db: Tables, { job, things, steps }: Beside): Promise<vo
 }
 
 /**
- * Whoever writes the record has merged all there is; when it was changed last is the latest. Whether
- * it is thrown away stays as it was, unless its document says; so do its archive and picture.
+ * Whoever writes the record has merged all there is; when it was changed last is the latest.
+ * Whether it is thrown away stays as it was, unless its document says; so do its archive and
+ * picture.
  */
 function newerOf(there: StoredJob | undefined, { thrown, ...job }: FoundJob): StoredJob {
 	const at = thrown === undefined ? there?.thrown : (thrown ?? undefined);

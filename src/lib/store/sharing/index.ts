@@ -10,7 +10,7 @@ export {
 	LIMITS,
 	type LinkLine,
 	type NotKept,
-	type Place,
+	type PlaceOpen,
 	type Present,
 	type SentAway,
 	type Right,

@@ -5,7 +5,7 @@ import {
 	type DeviceWord,
 	frame,
 	isDocName,
-	type Place,
+	type PlaceOpen,
 	type Present,
 	type SentAway,
 	type Right,
@@ -76,7 +76,7 @@ export class Link implements Watcher {
 	#socket: Socket | null = null;
 	#failures = 0;
 	#stopped = false;
-	#place: Place | null = null;
+	#place: PlaceOpen | null = null;
 	#lastHeard: ReturnType<typeof setTimeout> | undefined;
 
 	constructor(to: LinkTo) {
@@ -152,8 +152,10 @@ export class Link implements Watcher {
 		);
 	}
 
-	/** Tells those who have the same job open where this device is; again whenever it has joined. */
-	standsAt(place: Place | null): void {
+	/**
+	 * Tells those who have the same job open where this device is; again whenever it has joined.
+	 */
+	standsAt(place: PlaceOpen | null): void {
 		if (JSON.stringify(place) === JSON.stringify(this.#place)) return;
 		if (place?.doc !== this.#place?.doc) this.onPresent([]);
 		this.#place = place;

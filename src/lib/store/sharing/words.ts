@@ -66,14 +66,14 @@ export interface Cutting {
 }
 
 /** Where a device is: which job it has open, on which page, and what is in its saw. */
-export interface Place {
+export interface PlaceOpen {
 	readonly doc: string;
 	readonly page: string;
 	readonly cutting: Cutting | null;
 }
 
 /** Another device that has the same job open. */
-export interface Present extends Omit<Place, 'doc'> {
+export interface Present extends Omit<PlaceOpen, 'doc'> {
 	readonly device: string;
 }
 
@@ -85,7 +85,7 @@ export type DeviceWord =
 	/** With the update; `n` comes back with the answer. */
 	| { say: 'update'; doc: string; n: number }
 	/** Told to others who have the same job open, and kept nowhere. */
-	| { say: 'at'; place: Place | null }
+	| { say: 'at'; place: PlaceOpen | null }
 	| { say: 'links' }
 	| { say: 'make'; name: string; right: Right }
 	| { say: 'withdraw'; id: string };

@@ -1,8 +1,8 @@
 import type { Desk } from '../state';
 
 /**
- * Throws a job away for all devices of the shop, or puts it back (null); nothing without a shop, nor
- * by who may only look, whose trash is his own.
+ * Throws a job away for all devices of the shop, or puts it back (null); nothing without a shop,
+ * nor by who may only look, whose trash is his own.
  *
  * @param at milliseconds since 1970
  */

@@ -21,7 +21,7 @@ import {
 	OpenedJob,
 	openingOfRecord,
 } from './opening';
-import { OptionWatch } from './option-watch.svelte';
+import { OptionWatch, PRICED } from './option-watch.svelte';
 import { PlanWatch } from './plan-watch.svelte';
 import { currencyOf, rulerOf } from './ruler';
 import { HourlyRevisions, type LeftJob, Saver, takeWriterMark } from './saving';
@@ -30,14 +30,11 @@ import { SharedView } from './sharing';
 /** The documents come at the latest so many milliseconds after a job was opened. */
 const ATTACH = 3000;
 
-/** Papers that say what the options come to. */
-const PRICED: readonly OutputKind[] = ['quote', 'cost-sheet'];
-
 const NONE: DeskOpening = { id: '', file: {}, sharesRack: false, standsIn: true };
 
 /**
- * The open job: the file exactly as typed, what can be taken back, its plan, and its place in the
- * browser's database. Every change goes through here; nothing else writes a job.
+ * The open job: the file as typed, what can be taken back, its plan, and its place in the browser's
+ * database. Every change goes through here; nothing else writes a job.
  */
 export class Desk extends JobEdits {
 	/** Whatever of the open job is shown; read anew after each change. */

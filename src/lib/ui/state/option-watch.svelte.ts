@@ -1,3 +1,4 @@
+import type { OutputKind } from '../../print';
 import type { JobFile } from '../../job';
 import type { Progress } from '../../layout';
 import type { Plan } from '../../plan';
@@ -5,6 +6,9 @@ import { type OptionsAsked, priceOptions } from '../planning';
 
 /** Prices the options of one plan, by whatever plans them. */
 type Pricer = (of: Plan, file: JobFile, tell: (progress: Progress) => void) => OptionsAsked;
+
+/** Papers that say what the options come to. */
+export const PRICED: readonly OutputKind[] = ['quote', 'cost-sheet'];
 
 /**
  * The options of the plan in view: priced when they are asked for, in a worker of their own, and

@@ -19,7 +19,7 @@ export async function jobsChosen(
 		const file = job?.file;
 		if (!job || job.thrown !== undefined || typeof file !== 'object' || file === null)
 			found.push({ missing: id });
-		else found.push({ file: job.sharesRack ? withRack(file as JobFile, rack) : (file as JobFile) });
+		else found.push({ file: job.sharesRack ? withRack(file, rack) : file });
 	}
 	return found;
 }

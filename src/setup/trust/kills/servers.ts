@@ -128,7 +128,7 @@ async function kill(several: Several, pair: readonly RawDevice[], n: number): Pr
 		return;
 	}
 	const killed = victim === 'a server' ? [Math.floor(n / VICTIMS.length) % 2] : [0, 1];
-	await Promise.all(killed.map((i) => servers[i]?.kill()));
+	await Promise.all(killed.map(async (i) => servers[i]?.kill()));
 	const again = killed.map((i) => ServerProcess.start(store.url, servers[i]?.port ?? 0));
 	const started = await Promise.all(again);
 	killed.forEach((i, k) => servers.splice(i, 1, nth(started, k)));
@@ -140,7 +140,8 @@ async function wrongAfter(
 	pair: readonly RawDevice[],
 	{ doc, wrote }: { readonly doc: string; readonly wrote: number },
 ): Promise<string | null> {
-	// A device that lives goes on being answered: what counts was said before the servers are asked.
+	// A device that lives goes on being answered: what counts was said before the servers are
+	// asked.
 	const said = pair.map(({ kept }) => [...kept]);
 	for (const at of [0, 1]) {
 		const later = await comesIn(several, doc, at);

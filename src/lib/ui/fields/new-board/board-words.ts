@@ -42,7 +42,7 @@ export function readBoard(text: string, hand: Hand): BoardWords | { readonly fau
 	if (!measured.ok || measured.value <= 0)
 		return { fault: `“${caliper ?? ''}” is no measured thickness. Write: measured 15.3.` };
 	const [, kind, density] = KINDS.find(([words]) => words.test(name)) ?? [null, 'other', 680];
-	return { name, kind: kind as Kind, nominal: nominal.value, measured: measured.value, density };
+	return { name, kind: kind, nominal: nominal.value, measured: measured.value, density };
 }
 
 /** What else is asked of a new board. */
