@@ -53,14 +53,12 @@ describe('several hands', () => {
 		const { hand, asked } = hands();
 		const answer = await nestTogether(hand, 2, outlines, LIMIT);
 		expect(asked).toEqual([
-			{ seed: 3, effort: 2000, start: false },
-			{ seed: 4, effort: 2000, start: false },
-			{ seed: 5, effort: 1000, start: true },
-			{ seed: 6, effort: 1000, start: true },
-			{ seed: 7, effort: 1000, start: true },
-			{ seed: 8, effort: 1000, start: true },
+			{ seed: 3, effort: 3200, start: false },
+			{ seed: 4, effort: 3200, start: false },
+			{ seed: 5, effort: 800, start: true },
+			{ seed: 6, effort: 800, start: true },
 		]);
-		const alone = await hand(outlines, { ...LIMIT, effort: 2000 });
+		const alone = await hand(outlines, { ...LIMIT, effort: 3200 });
 		expect(answer!.length).toBeLessThanOrEqual(alone!.length!);
 		expect(answer!.pieces).toHaveLength(7);
 	});

@@ -23,7 +23,7 @@ export type NestHand = (problem: object, patience: EffortLimit) => Promise<NestA
  * Steps of a search of outlines by several hands: after each all go on from the best layout any of
  * them has found. The first is long enough to find layouts that differ.
  */
-const STEPS = [0.5, 0.25, 0.25];
+const STEPS = [0.8, 0.2];
 const ONE_STEP = [1];
 
 /**
