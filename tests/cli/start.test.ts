@@ -235,34 +235,6 @@ describe('a batch, two workers at a time, one of them killed', () => {
 		});
 	};
 
-	test('nest --lines answers every line once, in order', async () => {
-		const problems = Array.from({ length: 12 }, (_, i) => ({ ...roll, width: 700 + i }));
-		writeFileSync(
-			join(folder, 'lines'),
-			problems.map((one) => `${JSON.stringify(one)}\n`).join(''),
-		);
-		const killed = killFirst();
-		const ended = batch(
-			['--keep-order', '--pipe-part', '--arg-file', 'lines', '--block', '-2'],
-			`${process.execPath} ${command} nest --lines --effort 100`,
-		);
-		const started = await killed;
-		const { code, out } = await ended;
-		expect(code).toBe(0);
-		expect(started()).toBe(5); // four blocks, one of them twice
-		const answers = out
-			.trim()
-			.split('\n')
-			.map((line) => JSON.parse(line) as object);
-		const whole = await runHere(['nest', '--lines', '--effort', '100', join(folder, 'lines')]);
-		const alone = whole.out
-			.trim()
-			.split('\n')
-			.map((line) => JSON.parse(line) as object);
-		const timeless = (all: object[]) => all.map((one) => ({ ...one, seconds: 0 }));
-		expect(timeless(answers)).toEqual(timeless(alone));
-	});
-
 	test('plan leaves every job in its folder, a job with problems too', async () => {
 		const faulty = {
 			...job,
