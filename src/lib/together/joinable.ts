@@ -1,5 +1,5 @@
 import { type Job, type Problem, sawOf } from '../job';
-import { printMoney, showLength, ticks } from '../measure';
+import { type Length, printMoney, type Ruler, showLength, ticks } from '../measure';
 
 /** Of all that jobs have, what must be the same for one saw, one ruler and one sum to serve all. */
 interface Must {
@@ -15,6 +15,18 @@ interface Must {
 const length = (of: (job: Job) => number) => (job: Job) =>
 	showLength(ticks(of(job)), job.shop.ruler);
 const bySaw = (job: Job): boolean => job.shop.method === 'saw';
+
+const limit = (most: Length | null, ruler: Ruler): string =>
+	most === null ? 'no limit' : showLength(most, ruler);
+
+/** One thing of the saw, compared as it is told; the mark it goes by in its job is none. */
+function sawMust(
+	what: string,
+	tell: (saw: ReturnType<typeof sawOf>, ruler: Ruler) => string,
+): Must {
+	const told = (job: Job): string => tell(sawOf(job), job.shop.ruler);
+	return { at: 'saws', what, told, of: (job) => bySaw(job) && told(job) };
+}
 
 const RULERS: readonly Must[] = [
 	{ at: 'ruler.unit', what: 'the ruler', of: ({ shop }) => shop.ruler.unit },
@@ -36,10 +48,15 @@ const CUTTING: readonly Must[] = [
 		...{ at: 'saws', what: 'the trim cut', of: (job) => bySaw(job) && sawOf(job).trim },
 		told: length((job) => sawOf(job).trim),
 	},
-	{
-		...{ at: 'saws', what: 'the saw', told: (job) => sawOf(job).name },
-		of: (job) => bySaw(job) && { ...sawOf(job), kerf: 0, trim: 0 },
-	},
+	sawMust('the saw', ({ name }) => name),
+	sawMust('the tilt limit of the saw', ({ tiltLimit }) => `${tiltLimit}°`),
+	sawMust('the fence limit of the saw', ({ fenceLimit }, ruler) => limit(fenceLimit, ruler)),
+	sawMust('its narrowest safe rip', ({ narrowestRip }, ruler) => limit(narrowestRip, ruler)),
+	sawMust('its most stages', ({ stages }) => String(stages ?? 'no limit')),
+	sawMust('its first cuts', ({ first }) => first),
+	sawMust('its packet', ({ packet }, ruler) =>
+		packet === null ? 'one at a time' : limit(packet, ruler),
+	),
 	{
 		...{
 			at: 'router.bit',
