@@ -180,6 +180,19 @@ const DXF = [
 ].join('\n');
 const imported = { unit: 'mm', scale: 1, known: { of: 'length', is: 300 }, join: 0.2 } as const;
 
+/** A sheet of paper, ten pixels to a millimetre. */
+const TRACED: Omit<Extract<PanelFile['opening'], { kind: 'traced' }>, 'points'> = {
+	kind: 'traced',
+	paper: 'a4',
+	lying: 'upright',
+	sheet: [
+		{ x: 1000, y: 1000 },
+		{ x: 3100, y: 1000 },
+		{ x: 3100, y: 3970 },
+		{ x: 1000, y: 3970 },
+	],
+};
+
 const SHAPES: Readonly<Record<string, PanelFile['opening']>> = {
 	trapezoid: {
 		kind: 'trapezoid',
@@ -213,15 +226,7 @@ const SHAPES: Readonly<Record<string, PanelFile['opening']>> = {
 	dxf: { kind: 'dxf', text: DXF, layer: 'board', ...imported },
 	pasted: { kind: 'pasted', text: '0 0\n300 0\n300 200\n0 200\n', decimal: '.', ...imported },
 	traced: {
-		kind: 'traced',
-		paper: 'a4',
-		lying: 'upright',
-		sheet: [
-			{ x: 1000, y: 1000 },
-			{ x: 3100, y: 1000 },
-			{ x: 3100, y: 3970 },
-			{ x: 1000, y: 3970 },
-		],
+		...TRACED,
 		points: [
 			{ x: 500, y: 500 },
 			{ x: 4000, y: 500, cut: { radius: 20 } },
@@ -231,15 +236,7 @@ const SHAPES: Readonly<Record<string, PanelFile['opening']>> = {
 		known: { of: 'edge', edge: 1, is: 350 },
 	},
 	'marks through a lens': {
-		kind: 'traced',
-		paper: 'a4',
-		lying: 'upright',
-		sheet: [
-			{ x: 1000, y: 1000 },
-			{ x: 3100, y: 1000 },
-			{ x: 3100, y: 3970 },
-			{ x: 1000, y: 3970 },
-		],
+		...TRACED,
 		along: [
 			{ x: 2050, y: 995 },
 			{ x: 3105, y: 2500 },

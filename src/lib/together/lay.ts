@@ -50,7 +50,10 @@ export async function layForAll(job: Job, at: AtHand, asked: Asked): Promise<Lai
 	};
 }
 
-const tagsIn = (at: AtHand, group: Alike): string[] => group.jobs.map((j) => nth(at.tags, j));
+const markedBy = (at: AtHand, j: number) => ({
+	tag: nth(at.tags, j),
+	marks: nth(at.rack.marks, j),
+});
 
 function boardsOf(
 	job: Job,
@@ -61,7 +64,7 @@ function boardsOf(
 	const each = group.jobs.flatMap((j) =>
 		nth(at.plans, j)
 			.boards.filter((b) => b.material === group.own)
-			.map((b) => taggedBoards(b, { tag: nth(at.tags, j), marks: nth(at.rack.marks, j) })),
+			.map((b) => taggedBoards(b, markedBy(at, j))),
 	);
 	const alone = each[0];
 	if (!alone) return [];
@@ -73,8 +76,7 @@ function boardsOf(
 		{
 			laid,
 			joined: {
-				...{ id: group.id, name: group.name, jobs: tagsIn(at, group) },
-				way: wayOf(whole !== undefined, pays),
+				...inWhichWay(at, group, whole !== undefined, pays),
 				...{ sheets: sheetsIn(laid), apart: sheetsIn(apart) },
 			},
 		},
@@ -90,7 +92,7 @@ function clothOf(
 	const each = group.jobs.flatMap((j) =>
 		nth(at.plans, j)
 			.cloths.filter((c) => c.cloth === group.own)
-			.map((c) => taggedCloth(c, { tag: nth(at.tags, j), marks: nth(at.rack.marks, j) })),
+			.map((c) => taggedCloth(c, markedBy(at, j))),
 	);
 	if (each.length === 0) return [];
 	const apart: ClothLayouts = {
@@ -105,17 +107,16 @@ function clothOf(
 		{
 			laid,
 			joined: {
-				...{ id: group.id, name: group.name, jobs: tagsIn(at, group) },
-				way: wayOf(whole !== undefined, pays),
+				...inWhichWay(at, group, whole !== undefined, pays),
 				...{ pull: ticks(pullIn(laid)), apart: ticks(pullIn(apart)) },
 			},
 		},
 	];
 }
 
-function wayOf(shared: boolean, pays: boolean): LaidWay {
-	if (!shared) return 'alone';
-	return pays ? 'together' : 'apart';
+function inWhichWay(at: AtHand, group: Alike, shared: boolean, pays: boolean) {
+	const way: LaidWay = !shared ? 'alone' : pays ? 'together' : 'apart';
+	return { id: group.id, name: group.name, jobs: group.jobs.map((j) => nth(at.tags, j)), way };
 }
 
 /** What lies on no sheet was said of its job; a layout that failed its check is said here. */

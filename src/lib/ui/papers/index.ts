@@ -1,0 +1,2 @@
+export type { PaperOffer } from './paper-offer';
+export { default as PaperList } from './PaperList.svelte';
