@@ -2,6 +2,7 @@ import { test as prop } from '@fast-check/vitest';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
+import { toMm } from '../../src/lib/measure/length';
 import { auditRoll, auditSheets } from '../../src/lib/nest';
 import type { Plan } from '../../src/lib/plan';
 import { recordOf } from '../../src/lib/record';
@@ -77,6 +78,32 @@ describe('worked by hand', () => {
 		const made = await together([owning('1', 2), owning('2', 1)]);
 		expect(made.boards[0]?.sources.map((s) => s.kind).sort()).toEqual(['buy', 'owned']);
 		expect(made.problems.map((p) => p.what).join()).toContain('do not agree on how much of full');
+	});
+
+	test('a part laid by hand lies where it was laid, and the other job beside it', async () => {
+		const place = { material: 'ply', sheet: 'buy/full', part: 'part.A', x: 0, y: 305 };
+		const held = { ...halves('1'), byHand: [place] };
+		const at = (made: Plan) =>
+			made.boards[0]?.answer.layouts.map((l) => l.placed.map((p) => [p.id, toMm(p.y)]).sort());
+		const made = await together([held, halves('2')]);
+		expect(at(made)).toEqual([
+			[
+				['1.part.A', 305],
+				['2.part.A', 0],
+			],
+		]);
+		expect(made.problems.filter((p) => p.path.includes('byHand'))).toEqual([]);
+		// Each on a sheet of its own: their hands knew nothing of each other.
+		const both = await together([held, { ...halves('2'), byHand: [place] }]);
+		expect(at(both)).toEqual([[['1.part.A', 305]], [['2.part.A', 305]]]);
+		expect(both.problems.filter((p) => p.path.includes('byHand'))).toEqual([]);
+	});
+
+	test('a place by hand that no longer holds is told once, of its job', async () => {
+		const place = { material: 'ply', sheet: 'buy/full', part: 'part.A', x: 0, y: 900 };
+		const made = await together([halves('1'), { ...halves('2'), byHand: [place] }]);
+		const said = made.problems.filter((p) => p.path.includes('byHand'));
+		expect(said.map((p) => p.path)).toEqual([['2', 'byHand', 0]]);
 	});
 
 	test('marks begin with the number; a letter where two have the same one', async () => {

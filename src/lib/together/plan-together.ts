@@ -10,7 +10,14 @@ import { notJoinable } from './joinable';
 import { layForAll } from './lay';
 import { asLaidNow } from './left-over';
 import { joinedRack } from './rack';
-import { taggedBlanks, taggedDesigns, taggedJob, taggedNeeds, taggedParts } from './tagged';
+import {
+	apartByHand,
+	taggedBlanks,
+	taggedDesigns,
+	taggedJob,
+	taggedNeeds,
+	taggedParts,
+} from './tagged';
 import { joinedNumber, tagsOf } from './tags';
 
 /** Jobs at once: more would be no one's work of a week. */
@@ -176,7 +183,7 @@ const CHAPTERS: NonNullable<Job['pages']> = [
 /** The job that all of them are: one shop, one rack, everything under marks of its own. */
 function jobOfAll(at: AtHand): Job {
 	const first = nth(at.racks, 0);
-	const asked = at.plans.map((p, i) => taggedJob(p.job, taggingOf(at, i)));
+	const asked = at.plans.map((p, i) => taggedJob(p, taggingOf(at, i)));
 	const loose = at.plans.flatMap((p) => p.job.parts);
 	return {
 		...first,
@@ -188,6 +195,7 @@ function jobOfAll(at: AtHand): Job {
 		panels: asked.flatMap((a) => a.panels),
 		work: asked.flatMap((a) => a.work),
 		pinned: asked.flatMap((a) => a.pinned),
+		byHand: apartByHand(asked.map((a) => a.byHand)),
 		parts: loose,
 		pages: CHAPTERS,
 		...{ options: [], sent: [], ticked: {}, look: null },

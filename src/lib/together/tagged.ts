@@ -55,15 +55,37 @@ export function taggedNeeds({ needs }: Plan, rack: Job, { tag, marks }: Tagging)
 
 /** Boxes, panels and typed work as they were asked for: enough to name and count them. */
 export function taggedJob(
-	{ boxes, panels, work, pinned }: Job,
+	{ job: { boxes, panels, work, pinned, byHand }, boards }: Plan,
 	{ tag, marks }: Tagging,
-): Pick<Job, 'boxes' | 'panels' | 'work' | 'pinned'> {
+): Pick<Job, 'boxes' | 'panels' | 'work' | 'pinned' | 'byHand'> {
+	// What holds no more was said of its job.
+	const fallen = new Set(boards.flatMap(({ refused }) => refused.map(({ place }) => place)));
 	return {
 		boxes: boxes.map((b) => ({ ...b, id: idOf(tag, b.id), name: labelOf(tag, b.name) })),
 		panels: panels.map((p) => ({ ...p, id: idOf(tag, p.id), name: labelOf(tag, p.name) })),
 		work: work.map((w) => ({ ...w, what: labelOf(tag, w.what) })),
 		pinned: pinned.map((layout) => taggedPinned(layout, { tag, marks })),
+		byHand: byHand
+			.filter((_, place) => !fallen.has(place))
+			.map((place) => ({
+				...place,
+				material: named(marks.materials, place.material),
+				sheet: sheetId(place.sheet, marks),
+				part: idOf(tag, place.part),
+			})),
 	};
+}
+
+/**
+ * The places by hand of all jobs, those of each on sheets of their own: no hand knew of another's.
+ */
+export function apartByHand(each: readonly Job['byHand'][]): Job['byHand'] {
+	let from = 0;
+	return each.flatMap((places) => {
+		const own = places.map((place) => ({ ...place, on: place.on + from }));
+		from = Math.max(from, ...own.map(({ on }) => on + 1));
+		return own;
+	});
 }
 
 /** The designs, so that what is done to each part after the saw is found. */
@@ -118,6 +140,7 @@ export function taggedBoards(boards: BoardLayouts, { tag, marks }: Tagging): Boa
 	const sheets = problem.sheets.map((s) => ({ ...s, id: sheetId(s.id, marks) }));
 	return {
 		...boards,
+		refused: [],
 		material: named(marks.materials, boards.material),
 		problem: { ...problem, pieces, sheets },
 		answer: {
