@@ -11,7 +11,8 @@ const deep = process.env['DEPTH'] === 'deep';
 const OF_THEIR_OWN = [
 	'tests/store/**/*.test.ts',
 	'tests/shop/**/*.test.ts',
-	'tests/ui/**/*.test.ts',
+	'tests/ui/planning/**/*.test.ts',
+	'tests/ui/state/**/*.test.ts',
 	'tests/worker/**/*.test.ts',
 	'tests/cli/write-files.test.ts',
 ];
