@@ -35,6 +35,7 @@ export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
 export { type ListOfMarks, listOfMarks } from './marks';
+export { type JobOption, withOption } from './options';
 export {
 	type Cover,
 	type Device,
@@ -50,7 +51,6 @@ export {
 	type Ring,
 	type Zone,
 } from './panel';
-export { type JobOption, withOption } from './options';
 export {
 	type ListColumn,
 	PARTS_WORDS,
@@ -92,6 +92,7 @@ export {
 	showHidden,
 	type Unsized,
 } from './reading';
+export { currencyOf, rulerOf } from './ruler-of';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	buyCounted,

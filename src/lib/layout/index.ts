@@ -1,7 +1,5 @@
 export {
 	allSavings,
-	bookedIn,
-	type Booking,
 	bookingOf,
 	boundText,
 	layBoards,
@@ -12,10 +10,9 @@ export {
 	proofText,
 	type Saving,
 	type Stack,
-	type TakenStock,
 	unpinSheet,
-	type Yielded,
 } from './boards';
+export { bookedIn, type Booking, type TakenStock, type Taking, type Yielded } from './booked';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';

@@ -1,5 +1,5 @@
 import type { JobFile } from '../../../src/lib/job/job';
-import type { TakenStock, Yielded } from '../../../src/lib/layout/boards/booking';
+import type { TakenStock, Taking, Yielded } from '../../../src/lib/layout/booked';
 import type { Addition, Store } from '../../../src/lib/store/database/store';
 import { seedOf } from '../../../src/lib/store/document/seed';
 import { JobInHand, SHARES_RACK } from '../../../src/lib/store/hand/job-in-hand';
@@ -48,7 +48,11 @@ export class Device {
 		yields: readonly Partial<Yielded>[] = [],
 		what = 'a sheet',
 	): void {
-		this.hand.book((file) => ({ takes: taken(takes), yields: yields.map(yielded), file }), what);
+		this.take([{ takes: taken(takes), yields: yields.map(yielded) }], what);
+	}
+
+	take(takings: readonly Taking[], what = 'work'): void {
+		this.hand.book((file) => ({ takings, remnants: [], file }), what);
 	}
 }
 

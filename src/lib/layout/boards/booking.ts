@@ -2,11 +2,11 @@ import { nth, toMm } from '../../measure';
 import type { Job, JobFile } from '../../job';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
+import { bookedIn, type Booking, type TakenStock, type Yielded } from '../booked';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
 
 type Pinned = NonNullable<JobFile['pinned']>[number];
-type StockFile = NonNullable<JobFile['stock']>;
 
 /**
  * Which laid-out sheet of a plan is meant: its material and its place among that material's
@@ -44,30 +44,6 @@ export function unpinSheet(
 	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
 }
 
-/** What a booking takes: an owned sheet or an offcut of the rack, or one that never stood on it. */
-export interface TakenStock {
-	/** `buy`: bought for the job; `own`: an offcut of a sheet of the same job not booked yet. */
-	readonly kind: 'owned' | 'offcut' | 'buy' | 'own';
-	/** Of the sheet's line in the stock, or the label of the offcut. */
-	readonly id: string;
-	readonly material: string;
-	/** Millimetres. */
-	readonly length: number;
-	readonly width: number;
-}
-
-/** An offcut that a booking puts on the rack, as its line in the stock says it. */
-export type Yielded = Omit<TakenStock, 'kind'>;
-
-/** A sheet booked as cut: what it takes from the rack and brings there, its record in the job. */
-export interface Booking {
-	readonly takes: TakenStock;
-	/** Under their printed labels. */
-	readonly yields: readonly Yielded[];
-	/** The file with the layout kept as the record of what was made; its rack is as it was. */
-	readonly file: JobFile;
-}
-
 /** What booking a sheet as cut comes to; null when it is booked already. */
 export function bookingOf(
 	file: JobFile,
@@ -81,11 +57,8 @@ export function bookingOf(
 	const record = pinnedOf(found, true);
 	const pinned = file.pinned ?? [];
 	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
-	return {
-		takes: takenBy(job, found),
-		yields: yieldsOf(found, takenOffcuts(file)),
-		file: { ...file, pinned: kept },
-	};
+	const taking = { takes: takenBy(job, found), yields: yieldsOf(found, takenOffcuts(file)) };
+	return { takings: [taking], remnants: [], file: { ...file, pinned: kept } };
 }
 
 /**
@@ -100,12 +73,6 @@ export function bookCut(
 ): JobFile {
 	const booking = bookingOf(file, job, all, which);
 	return booking ? bookedIn(booking) : file;
-}
-
-/** The booking carried out in the file's own rack. */
-export function bookedIn({ takes, yields, file }: Booking): JobFile {
-	const stock = usedUp(file.stock ?? {}, takes);
-	return { ...file, stock: { ...stock, offcuts: [...(stock.offcuts ?? []), ...yields] } };
 }
 
 /** A laid-out sheet with the labels of its offcuts. */
@@ -147,25 +114,6 @@ function takenBy(job: Job, { boards, layout }: Found): TakenStock {
 		length: toMm(layout.length),
 		width: toMm(layout.width),
 	};
-}
-
-/** The rack with one sheet or offcut less; a sheet that is bought for the job was never on it. */
-function usedUp(stock: StockFile, { kind, id }: TakenStock): StockFile {
-	if (kind === 'owned')
-		return {
-			...stock,
-			sheets: (stock.sheets ?? []).map((s) =>
-				s.id === id ? { ...s, owned: Math.max(0, (s.owned ?? 0) - 1) } : s,
-			),
-		};
-	if (kind === 'offcut')
-		return {
-			...stock,
-			offcuts: (stock.offcuts ?? [])
-				.map((o) => (o.id === id ? { ...o, count: (o.count ?? 1) - 1 } : o))
-				.filter((o) => (o.count ?? 1) > 0),
-		};
-	return stock;
 }
 
 function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>): Yielded[] {

@@ -1,15 +1,7 @@
 export { layBoards } from './all-boards';
 export { allSavings } from './all-savings';
 export { pieces } from './board-problem';
-export {
-	bookedIn,
-	type Booking,
-	bookingOf,
-	pinSheet,
-	type TakenStock,
-	unpinSheet,
-	type Yielded,
-} from './booking';
+export { bookingOf, pinSheet, unpinSheet } from './booking';
 export { offcutLabels } from './offcut-labels';
 export { packetsOf, type Stack } from './packets-of';
 export { boundText, proofText } from './proof';

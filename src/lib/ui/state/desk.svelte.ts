@@ -1,4 +1,4 @@
-import type { JobFile, Problem, Path } from '../../job';
+import { currencyOf, type JobFile, type Path, type Problem, rulerOf } from '../../job';
 import type { Booking, SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
@@ -23,7 +23,6 @@ import {
 } from './opening';
 import { OptionWatch } from './option-watch.svelte';
 import { PlanWatch } from './plan-watch.svelte';
-import { currencyOf, rulerOf } from './ruler';
 import { HourlyRevisions, type LeftJob, Saver, takeWriterMark } from './saving';
 import { SharedView } from './sharing';
 

@@ -1,6 +1,7 @@
 export { tickCut, tickedCuts } from './bench-work';
 export { room, setRoom } from './context';
 export { Desk } from './desk.svelte';
+export { insert, listAt, pathKey, put, startsWith } from './edits';
 export { focusAt } from './focus-at';
 export { Holding } from './holding.svelte';
 export { lastGood } from './last-good';
@@ -13,7 +14,5 @@ export {
 	newId,
 	openingOfRecord,
 } from './opening';
-export { insert, listAt, pathKey, put, startsWith } from './edits';
-export { rulerOf } from './ruler';
-export { joinByLink, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';
+export { joinByLink, secretIn, SharedView, usualDeviceName } from './sharing';
