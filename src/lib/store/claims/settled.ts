@@ -103,30 +103,32 @@ function putTally(
 }
 
 /**
- * A booking that was settled is taken back all the same: what it took is there again.
+ * A booking that was settled is taken back all the same: what it took is there again. One that is
+ * old may have been settled on another device that nobody has heard of yet, and is marked too.
  *
- * @param edits those of the step that is taken back
+ * @param edits those of the step that is taken back, before they are
+ * @param old what was made before this moment, milliseconds since 1970
  * @returns what was written, and the offcuts that have to be put on the rack again
  */
 export function unsettle(
 	doc: SharedDocument,
 	edits: readonly RegisterEdit[],
+	old: number,
 ): { readonly edits: RegisterEdit[]; readonly offcuts: Yielded[] } {
-	const folded = edits
+	const taken = edits
 		.flatMap((edit) => putBy(edit) ?? [])
-		.filter((claim) => claim.cut && !isThere(doc, claim));
-	const offcuts = folded.flatMap(({ takes }): Yielded[] => {
-		if (takes.kind !== 'offcut') return [];
-		const { kind: _, ...offcut } = takes;
+		.filter((claim) => claim.cut && (claim.at < old || !isThere(doc, claim)));
+	const offcuts = taken.flatMap((claim): Yielded[] => {
+		if (claim.takes.kind !== 'offcut' || isThere(doc, claim)) return [];
+		const { kind: _, ...offcut } = claim.takes;
 		return [offcut];
 	});
-	const made = folded.flatMap(({ id, takes }): RegisterEdit[] => {
-		const unit = unitOf(takes);
-		const tallies = doc.keys(SETTLED).filter((key) => unitIn(key) === unit);
-		if (!tallies.some((key) => tallyOf(doc.register(SETTLED, key)).has(id))) return [];
-		const edit = doc.put(BACK, nameOf(unit, id), 'true');
-		return edit ? [edit] : [];
-	});
+	const made = taken
+		.filter(({ takes }) => takes.kind === 'owned' || 'amount' in takes)
+		.flatMap(({ id, takes }): RegisterEdit[] => {
+			const edit = doc.put(BACK, nameOf(unitOf(takes), id), 'true');
+			return edit ? [edit] : [];
+		});
 	return { edits: made, offcuts };
 }
 

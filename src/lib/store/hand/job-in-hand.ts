@@ -30,8 +30,11 @@ import type { OwnSteps, StepChanges, StepEdits } from './own-steps';
 
 /** Register of a job's document that says whose rack it draws on. */
 export const SHARES_RACK = 'shares rack';
+const DAY = 86_400_000; // ms
 /** Claims older than this are settled: nobody takes them back any more, or hardly ever. */
-const SETTLED = 90 * 86_400_000; // ms
+const SETTLED = 90 * DAY;
+/** On a device whose clock is ahead, claims older than this may be. */
+const NEARLY = 60 * DAY;
 
 /**
  * A job in hand: one plain file made of the job's document and, where it draws on the shop's rack,
@@ -330,7 +333,7 @@ export class JobInHand {
 	#back(edits: StepEdits): StepEdits {
 		const made = edits.toReversed().map(([name, list]): StepEdits[number] => {
 			const keeper = name === this.#shop.name ? this.#shop : this.#job;
-			const { edits, offcuts } = unsettle(keeper.doc, list);
+			const { edits, offcuts } = unsettle(keeper.doc, list, Date.now() - NEARLY);
 			const back = takeBack(keeper.doc, list);
 			const before = fileIn(keeper.doc);
 			const again = writeFile(keeper.doc, before, withMore(before, { offcuts }));
