@@ -17,7 +17,7 @@ export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
-export { type Carpeting, chooseWays, layCloths, type PricedWay } from './rolls';
+export { type Carpeting, chooseWays, layCloths, type PricedWay, pullBooking } from './rolls';
 export {
 	type Progress,
 	remember,

@@ -24,6 +24,7 @@ export function unknownMarks(job: Job, clothsInFile: readonly string[] = []): Fa
 		[['panels'], job.panels],
 		[['parts'], job.parts],
 		[['pinned'], job.pinned],
+		[['pulled'], job.pulled],
 		[['stock', 'sheets'], job.stock.sheets],
 		[['stock', 'offcuts'], job.stock.offcuts],
 		[['stock', 'rolls'], job.stock.rolls],

@@ -2,7 +2,7 @@ import { type Ruler, mm, sayLength } from '../../measure';
 import { type Claim, isDivided, unitOf } from './claim';
 import { LIST_NAMES, LISTS } from './lists';
 import { isOwn, type NetRack } from './net-rack';
-import { counts } from './verdict';
+import { byRight, counts } from './verdict';
 
 /**
  * In words, each booking that has not got what it claims: what and whose it is, who has it instead,
@@ -11,7 +11,8 @@ import { counts } from './verdict';
 export function lostWords(rack: NetRack, ruler: Ruler): string[] {
 	const { verdict, onUnit } = rack;
 	const lost = verdict.lost.map((claim) => {
-		const holders = (onUnit.get(unitOf(claim.takes)) ?? []).filter((c) => verdict.won.has(c));
+		const row = (onUnit.get(unitOf(claim.takes)) ?? []).toSorted(byRight);
+		const holders = row.filter((c) => verdict.won.has(c));
 		const doing = claim.cut ? 'booked' : 'held';
 		return `${capital(unitWords(claim, ruler))}, ${doing} by ${claim.by} (${dayOf(claim.at)}), is not on the rack for it: ${whyNot(rack, claim, holders, ruler)}. ${whatFollows(claim)}${whatIsRight(claim)}`;
 	});

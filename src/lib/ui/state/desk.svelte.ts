@@ -3,7 +3,7 @@ import type { Booking, SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
 import type { FaceUrls, ReadyFile, Planner, Printer } from '../planning';
-import type { Store } from '../../store';
+import type { JobInHand, Store } from '../../store';
 import {
 	changedParts,
 	hasSearchRecord,
@@ -48,6 +48,8 @@ export class Desk extends JobEdits {
 	redoes = $state<string | null>(null);
 	/** In words, each booking on the rack that has not got what it claims. */
 	lost = $state.raw<readonly string[]>([]);
+	/** Who holds what of the rack for work that is not cut yet. */
+	held = $state.raw<JobInHand['held']>([]);
 	/** What a screen reader is told of the last undo or redo. */
 	said = $state('');
 	/** In words, what another window has changed in the open job; empty for nothing. */
@@ -146,10 +148,17 @@ export class Desk extends JobEdits {
 		return true;
 	}
 
-	/** Books a sheet as cut, as one step. */
+	/** Books work done, as one step. */
 	book(make: (file: JobFile) => Booking | null, what: string): void {
+		if (!this.mayEdit) return this.shared.refuse(this);
 		const job = this.#job;
 		if (job.book(make, what)) this.#edited(job);
+	}
+	/** Lets go a sheet that is held on the rack and not cut, whosever it is. */
+	letGo(id: string, what: string): void {
+		if (!this.mayEdit) return this.shared.refuse(this);
+		const job = this.#job;
+		if (job.letGo(id, what)) this.#edited(job);
 	}
 	/** The field was left: what is typed into it next is a step of its own. */
 	settle(): void {
@@ -330,6 +339,7 @@ export class Desk extends JobEdits {
 		this.undoes = job.undoes;
 		this.redoes = job.redoes;
 		this.lost = job.lost;
+		this.held = job.held;
 		this.#look();
 	}
 
