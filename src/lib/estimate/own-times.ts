@@ -33,7 +33,13 @@ export function ownTimes(jobs: readonly (readonly Took[])[]): OwnTime[] {
 	return [...each].map(([what, times]) => {
 		const minutes = median(times);
 		const spread = median(times.map((t) => Math.abs(t - minutes)));
-		return { what, minutes, jobs: times.length, spread, sure: surety(times.length, spread / minutes) };
+		return {
+			what,
+			minutes,
+			jobs: times.length,
+			spread,
+			sure: surety(times.length, spread / minutes),
+		};
 	});
 }
 

@@ -22,7 +22,7 @@ const fileOf = (roll: object, sundries: object[] = []): JobFile =>
 		panels: [
 			{
 				...{ id: 'p', name: 'Panel', material: 'ply' },
-				opening: { kind: 'rectangle', width: 400, height: 300 },
+				opening: { kind: 'rectangle', length: 400, width: 300 },
 				cloth: 'felt',
 			},
 		],
@@ -89,7 +89,7 @@ describe('cloth that is pulled', () => {
 		const file = fileOf({ left: 5000 });
 		const after = booked(file, await plan(file, QUICK));
 		const [panel] = after.panels ?? [];
-		const wider = { ...panel, opening: { kind: 'rectangle', width: 450, height: 300 } };
+		const wider = { ...panel, opening: { kind: 'rectangle', length: 450, width: 300 } };
 		const then = await plan({ ...after, panels: [wider] } as JobFile, QUICK);
 		expect(stops(then).map((p) => p.what)).toEqual([
 			expect.stringMatching(/^Cloth that is pulled holds .* which is of another size now\.$/),
