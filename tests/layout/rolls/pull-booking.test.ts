@@ -12,7 +12,7 @@ const fileOf = (roll: object, sundries: object[] = []): JobFile =>
 		number: '0142',
 		stock: {
 			materials: [{ id: 'ply', name: 'Plywood', nominal: 9, measured: 9 }],
-			sheets: [{ id: 's', material: 'ply', length: 1000, width: 1000 }],
+			sheets: [{ id: 's', material: 'ply', length: 1000, width: 1000, price: 20 }],
 			cloths: [{ id: 'felt', name: 'Felt', loose: 4, pressed: 3, nap: 'none' }],
 			rolls: [
 				{ id: 'K', cloth: 'felt', width: 1400, usable: 1370, price: 10, step: 1000, ...roll },
@@ -103,7 +103,7 @@ describe('stock that is negative', () => {
 		['rolls', 0, 'left'],
 		['sundries', 0, 'owned'],
 	] as const)('in %s is said where it stands', async (list, i, field) => {
-		const glue = { id: 'G', name: 'Glue', kind: 'contact-adhesive', pack: 5, owned: 1 };
+		const glue = { id: 'G', name: 'Glue', kind: 'contact-adhesive', pack: 5, price: 8, owned: 1 };
 		const file = fileOf({ left: 5000 }, [glue]);
 		const lines = (file.stock?.[list] ?? []) as object[];
 		const bad = { ...file, stock: { ...file.stock, [list]: [{ ...lines[0], [field]: -1 }] } };

@@ -66,7 +66,10 @@ function tookBlocks({ job }: Plan, width: number): Block[] {
 	const { decimal } = job.shop.ruler;
 	const say = (n: number): string => String(Number(n.toFixed(2))).replace('.', decimal);
 	const rows = [
-		...times.map((t) => [t.what, 'h', t.estimated / 60, t.taken / 60] as const),
+		...times.map(
+			(t) =>
+				[`${t.what}, ${say(t.amount)} ${t.unit}`, 'h', t.estimated / 60, t.taken / 60] as const,
+		),
 		...materials.map((m) => [m.what, m.unit, m.estimated, m.taken] as const),
 	].map(([what, unit, estimated, taken]) => ({
 		cells: [what, unit, say(estimated), taken > 0 ? say(taken) : 'not entered'],
