@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { MINUTES_OF, materialsOf, timesOf } from '../../src/lib/estimate/against';
-import { median, ownTimes } from '../../src/lib/estimate/own-times';
+import { MINUTES_OF, materialsOf, timesOf } from '../../src/lib/estimate/after-work/against';
+import { median, ownTimes } from '../../src/lib/estimate/after-work/own-times';
 import { plan } from '../../src/lib/plan';
 import { sample } from '../plan/samples';
 
@@ -23,7 +23,7 @@ describe("the shop's own times", () => {
 	});
 
 	it('are not moved by one day that went wrong, worked by hand', () => {
-		// In order 1.0 1.1 1.2 1.3 9.0: the middle 1.2; distances 0 0.1 0.1 0.2 7.8: their middle 0.1.
+		// In order 1.0 1.1 1.2 1.3 9.0: the middle 1.2; distances 0 0.1 0.1 0.2 7.8, middle 0.1.
 		const [time] = ownTimes(jobs(1.1, 9, 1.2, 1, 1.3));
 		expect(time).toMatchObject({ minutes: 1.2, jobs: 5, sure: 'steady' });
 		expect(time!.spread).toBeCloseTo(0.1, 12);

@@ -1,6 +1,13 @@
-export { materialsOf, MINUTES_OF, timesOf } from './against';
+export {
+	countedUses,
+	materialsOf,
+	MINUTES_OF,
+	type OwnTime,
+	ownTimes,
+	sundryBooking,
+	type SundryUse,
+	timesOf,
+} from './after-work';
 export { estimate } from './estimate';
 export { type OptionPrice, optionPrice } from './option-price';
 export type { Order, OrderLine, Quote, SupplierOrder } from './types';
-export { countedUses, sundryBooking, type SundryUse } from './sundry-booking';
-export { type OwnTime, ownTimes } from './own-times';

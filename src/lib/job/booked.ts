@@ -68,6 +68,5 @@ export const tookMaterial = z.strictObject({
 });
 
 export type PulledCloth = z.output<typeof pulledCloth>;
-export type UsedSundry = z.output<typeof usedSundry>;
 export type TookTime = z.output<typeof tookTime>;
 export type TookMaterial = z.output<typeof tookMaterial>;

@@ -92,7 +92,7 @@ export {
 	showHidden,
 	type Unsized,
 } from './reading';
-export type { PulledCloth, TookMaterial, TookTime, UsedSundry } from './booked';
+export type { PulledCloth, TookMaterial, TookTime } from './booked';
 export { currencyOf, rulerOf } from './ruler-of';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {

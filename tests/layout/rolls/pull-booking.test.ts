@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countedUses, sundryBooking } from '../../../src/lib/estimate/sundry-booking';
+import { countedUses, sundryBooking } from '../../../src/lib/estimate/after-work/sundry-booking';
 import type { JobFile } from '../../../src/lib/job/job';
 import { bookedIn } from '../../../src/lib/layout/booked';
 import { pullBooking } from '../../../src/lib/layout/rolls/pull-booking';

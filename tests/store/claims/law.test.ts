@@ -4,8 +4,8 @@ import { runs } from '../../depth';
 import { Pair, SHEETS } from './model';
 
 /*
- * Three jobs on three devices book sheets, cloth and glue, hold sheets, take back, count and hear of
- * each other; what each shows is what a plain list of everything it knows comes to.
+ * Three jobs on three devices book sheets, cloth and glue, hold sheets, take back, count and hear
+ * of each other; what each shows is what a plain list of everything it knows comes to.
  */
 
 const what = fc.constantFrom(

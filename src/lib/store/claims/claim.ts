@@ -3,8 +3,8 @@ import type { RegisterEdit, SharedDocument } from '../document';
 import { LISTS } from './lists';
 
 /**
- * A booking as it stands beside the rack: one claim on one sheet or offcut, on a length of a roll or
- * on so much of a sundry. The rack itself is not counted down; what is on it is worked out from the
+ * A booking as it stands beside the rack: one claim on one sheet or offcut, on a length of a
+ * roll or on so much of a sundry. The rack itself is not counted down; what is on it is worked out from the
  * claims, so that two that book the same sheet without knowing of each other are both seen.
  */
 export interface Claim extends Taking {
@@ -61,7 +61,7 @@ export function putBy([map, key, , to]: RegisterEdit): Claim | null {
 export const isThere = (doc: SharedDocument, claim: Claim): boolean =>
 	doc.register(CLAIMS, keyOf(claim)) !== null;
 
-export const keyOf = ({ takes, id }: Claim): string => `${unitOf(takes)}|${id}`;
+const keyOf = ({ takes, id }: Claim): string => `${unitOf(takes)}|${id}`;
 
 /** The claims of a document in the order of their ids; what is none is passed over. */
 export function claimsIn(doc: SharedDocument): Claim[] {

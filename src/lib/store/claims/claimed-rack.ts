@@ -1,15 +1,15 @@
 import type { RegisterEdit, SharedDocument } from '../document';
 import { type Claim, claimsIn, keptIn, putClaim, putKept, takeOutClaim } from './claim';
 import { grossRack } from './gross-rack';
-import { type Marks, netRack, type NetRack } from './net-rack';
-import { settle, settledIn, totals } from './settled';
+import { type RackMarks, netRack, type NetRack } from './net-rack';
+import { foldClaims, settledIn, totals } from './settled';
 
 /** The rack that lies in a document with the claims on it, as one job sees it. */
 export class ClaimedRack {
 	readonly #doc: SharedDocument;
 	readonly #job: string | null;
 	#claims: readonly Claim[] = [];
-	#marks: Marks = { job: null, kept: new Map(), settled: new Map() };
+	#marks: RackMarks = { job: null, kept: new Map(), settled: new Map() };
 	#net: NetRack | null = null;
 
 	/** @param job whose the rack is looked at for; null for nobody's */
@@ -72,7 +72,7 @@ export class ClaimedRack {
 	 * @returns lines of the stock that are of no use any more
 	 */
 	settle(gross: unknown, before: number): readonly unknown[] {
-		const gone = settle(this.#doc, this.net(gross), before);
+		const gone = foldClaims(this.#doc, this.net(gross), before);
 		this.refresh();
 		return gone;
 	}

@@ -4,8 +4,8 @@ import type { TakenStock } from '../../layout';
 import { type Claim, unitOf } from './claim';
 
 /*
- * A sheet that is printed, or that the saw is in, is held for its job: no other job's plan counts on
- * it. What is held follows from the layouts pinned in the job.
+ * A sheet that is printed, or that the saw is in, is held for its job: no other job's plan counts
+ * on it. What is held follows from the layouts pinned in the job.
  */
 
 /** Whose claims, and since when. */

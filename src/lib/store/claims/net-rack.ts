@@ -22,11 +22,11 @@ export interface NetRack {
 	readonly verdict: RackVerdict;
 	/** All claims on a unit, standing or not. */
 	readonly onUnit: ReadonlyMap<string, readonly Claim[]>;
-	readonly marks: Marks;
+	readonly marks: RackMarks;
 }
 
 /** What is known of a rack beside its lines and the claims on them; figures are in grains. */
-export interface Marks {
+export interface RackMarks {
 	/** The job that looks at the rack: what is held for it is there for it. Null for nobody's. */
 	readonly job: string | null;
 	/** How much was booked of lines that have left the rack since, by unit. */
@@ -36,11 +36,11 @@ export interface Marks {
 }
 
 /** Held for the job that looks at the rack, and not cut: it goes on counting on it. */
-export const isOwn = (claim: Claim, { job }: Pick<Marks, 'job'>): boolean =>
+export const isOwn = (claim: Claim, { job }: Pick<RackMarks, 'job'>): boolean =>
 	!claim.cut && claim.job === job;
 
 /** What is on the rack: what is owned less the claims that stand, and the offcuts those yielded. */
-export function netRack(gross: unknown, claims: readonly Claim[], marks: Marks): NetRack {
+export function netRack(gross: unknown, claims: readonly Claim[], marks: RackMarks): NetRack {
 	const counted = byList((name) => countedLines(gross, name));
 	const verdict = verdictOn({ claims, lines: counted, ...marks });
 	const onUnit = grouped(claims, ({ takes }) => unitOf(takes));
@@ -62,7 +62,7 @@ function byList<T>(of: (name: ListName) => T): Readonly<Record<ListName, T>> {
 function takenFrom(
 	lines: readonly Counted[],
 	taking: ReadonlyMap<string, readonly Claim[]>,
-	{ kept, settled }: Marks,
+	{ kept, settled }: RackMarks,
 ): Map<Counted, number> {
 	const taken = new Map<Counted, number>();
 	for (const [unit, row] of grouped(lines, (line) => line.unit)) {

@@ -46,7 +46,7 @@ export function totals(tallies: Tallies): Map<string, number> {
  * @param before milliseconds since 1970
  * @returns the lines of offcuts that are used up, for nobody any more
  */
-export function settle(doc: SharedDocument, rack: NetRack, before: number): unknown[] {
+export function foldClaims(doc: SharedDocument, rack: NetRack, before: number): unknown[] {
 	const claims = [...rack.onUnit.values()].flat();
 	const brought = new Set(claims.flatMap(({ yields }) => yields.map(({ id }) => id)));
 	const tallies = settledIn(doc, claims);

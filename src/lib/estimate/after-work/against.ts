@@ -1,11 +1,11 @@
-import type { Part } from '../design';
-import { clothName, type Job, materialName, type TookMaterial, type TookTime } from '../job';
-import type { BoardLayouts, ClothLayouts } from '../layout';
-import { mm, toMm } from '../measure';
-import type { Blank } from '../wrap';
-import { toBuild } from './estimate';
-import { labourLines } from './labour';
-import type { Order, Quote } from './types';
+import type { Part } from '../../design';
+import { clothName, type Job, materialName, type TookMaterial, type TookTime } from '../../job';
+import type { BoardLayouts, ClothLayouts } from '../../layout';
+import { mm, toMm } from '../../measure';
+import type { Blank } from '../../wrap';
+import { toBuild } from '../estimate';
+import { labourLines } from '../labour';
+import type { Order, Quote } from '../types';
 
 /** What of a plan an estimate is made of. */
 interface Estimated {

@@ -1,6 +1,6 @@
-import type { JobFile } from '../job';
-import type { Booking } from '../layout';
-import type { OrderLine } from './types';
+import type { JobFile } from '../../job';
+import type { Booking } from '../../layout';
+import type { OrderLine } from '../types';
 
 /** So much of a sundry as was used and bought for a job, in packs. */
 export interface SundryUse {

@@ -1,4 +1,4 @@
-import type { TookTime } from '../job';
+import type { TookTime } from '../../job';
 
 /** What an operation took in one job: so many minutes for so much of it. */
 export type Took = Pick<TookTime, 'what' | 'amount' | 'taken'>;
