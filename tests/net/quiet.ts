@@ -46,6 +46,17 @@ export const WORDS: Readonly<Record<string, string>> = {
 	'handover.settings': 'Trim panel',
 	'handover.next': 'Trim panel',
 	'stock.rolls[].width': 'Trim panel',
+	'took.times': 'Half cut',
+	'took.times[].what': 'Half cut',
+	'took.times[].amount': 'Half cut',
+	'took.times[].unit': 'Half cut',
+	'took.times[].estimated': 'Half cut',
+	'took.times[].taken': 'Half cut',
+	'took.materials': 'Half cut',
+	'took.materials[].what': 'Half cut',
+	'took.materials[].unit': 'Half cut',
+	'took.materials[].estimated': 'Half cut',
+	'took.materials[].taken': 'Half cut',
 };
 
 /** Limits, and choices that lie idle in these jobs: silent at some values, seen at others. */

@@ -25,12 +25,13 @@ export function sundryLines(
 		const amount = mine.reduce((sum, n) => sum + n.amount, 0);
 		const sundry = sundries.find((s) => (of === undefined ? s.kind === kind : s.id === of));
 		const purposes = [...new Set(mine.map((n) => n.for))];
+		if (sundry && isUsed(job, sundry)) continue;
 		if (sundry) lines.push(line(job, sundry, amount, purposes));
 		else problems.push(notListed(kind, amount, purposes, job.shop.ruler));
 	}
 	// What the job takes of a thing beside what the plan counts of the first of its kind.
 	const listed = new Set(lines.map((l) => l.id));
-	for (const more of sundries.filter((s) => s.use > 0 && !listed.has(s.id)))
+	for (const more of sundries.filter((s) => s.use > 0 && !listed.has(s.id) && !isUsed(job, s)))
 		lines.push(line(job, more, 0, []));
 	return { lines, problems };
 }
@@ -44,6 +45,9 @@ function servedTogether(needs: readonly Need[]): Need[][] {
 	}
 	return [...served.values()];
 }
+
+/** What was used already was booked with what was bought of it: it is not ordered. */
+const isUsed = ({ used }: Job, { id }: Sundry): boolean => used.some((u) => u.sundry === id);
 
 /** `counted` is what the plan takes; packs typed for the job come to it. */
 function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): OrderLine {
