@@ -45,6 +45,8 @@ export const usedSundry = z.strictObject({
 	/** Packs and shares of them. */
 	packs: field(z.number().min(0).max(1e6), { label: 'Packs used' }),
 	bought: field(z.number().min(0).max(1e6).default(0), { label: 'Packs bought' }),
+	/** What the plan took for it when it was booked: only what comes to that is ordered again. */
+	counted: field(z.number().min(0).max(1e6).default(0), { label: 'Packs counted' }),
 });
 
 const minutes = z.number().min(0).max(1e6);

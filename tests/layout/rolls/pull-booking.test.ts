@@ -132,7 +132,7 @@ describe('sundries that are used', () => {
 
 	it('less than were bought are on the rack after it', () => {
 		const file = fileOf({ left: 5000 }, [GLUE]);
-		const use = { id: 'G', name: 'Glue', packs: 1.2, bought: 2 };
+		const use = { id: 'G', name: 'Glue', packs: 1.2, bought: 2, counted: 1.2 };
 		expect(bookedIn(sundryBooking(file, [use])!).stock?.sundries?.[0]).toMatchObject({
 			owned: 1.3,
 		});

@@ -8,6 +8,8 @@ export interface SundryUse {
 	readonly name: string;
 	readonly packs: number;
 	readonly bought: number;
+	/** As the plan counts it, not rounded. */
+	readonly counted: number;
 }
 
 /** What the plan counts of each sundry, for a person to put right: its packs and shares of them. */
@@ -17,6 +19,7 @@ export function countedUses(lines: readonly OrderLine[]): SundryUse[] {
 		.map((line) => ({
 			...{ id: line.id, name: line.what, bought: line.buy },
 			packs: Math.round((1000 * line.need.number) / line.pack) / 1000,
+			counted: line.need.number / line.pack,
 		}));
 }
 
@@ -32,6 +35,6 @@ export function sundryBooking(file: JobFile, uses: readonly SundryUse[]): Bookin
 			takes: { kind: 'sundry', id, amount: packs - bought } as const,
 			yields: [],
 		}));
-	const used = uses.map(({ id, name, packs, bought }) => ({ sundry: id, name, packs, bought }));
+	const used = uses.map(({ id, ...use }) => ({ sundry: id, ...use }));
 	return { takings, remnants: [], file: { ...file, used: [...(file.used ?? []), ...used] } };
 }
