@@ -48,13 +48,13 @@ function servedTogether(needs: readonly Need[]): Need[][] {
 }
 
 /**
- * Packs that were used already, or were counted when that was booked: they came with what was
- * bought then. What the job has come to need beside them is ordered.
+ * Packs that the plan counted when their use was booked: the work took more or less of them, and it
+ * is done. What the job has come to need beside them is ordered.
  */
 const doneOf = ({ used }: Job, id: string): number =>
 	used
 		.filter((u) => u.sundry === id)
-		.reduce((sum, { packs, counted }) => sum + Math.max(packs, counted), 0);
+		.reduce((sum, { packs, counted }) => sum + (counted > 0 ? counted : packs), 0);
 
 /** `counted` is what the plan takes; packs typed for the job come to it. */
 function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): OrderLine {

@@ -130,6 +130,17 @@ describe('sundries that are used', () => {
 		expect(stops(then)).toEqual([]);
 	});
 
+	it('once, and needed more since: what came to it is ordered, and no more', async () => {
+		const file = fileOf({ left: 5000 }, [{ ...GLUE, owned: 0, use: 1 }]);
+		const first = await plan(file, QUICK);
+		const [use] = countedUses(first.order.lines);
+		const after = bookedIn(sundryBooking(file, [{ ...use!, packs: 0.1 }])!);
+		const [glue] = after.stock?.sundries ?? [];
+		const more = { ...after, stock: { ...after.stock, sundries: [{ ...glue!, use: 3 }] } };
+		const lines = (await plan(more, QUICK)).order.lines.filter((l) => l.id === 'G');
+		expect(lines.map((l) => l.need)).toEqual([{ number: expect.closeTo(10, 6), unit: 'm2' }]);
+	});
+
 	it('less than were bought are on the rack after it', () => {
 		const file = fileOf({ left: 5000 }, [GLUE]);
 		const use = { id: 'G', name: 'Glue', packs: 1.2, bought: 2, counted: 1.2 };
