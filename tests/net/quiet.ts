@@ -112,6 +112,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'panels[].opening(traced).known.is': 'within what a tape can be off',
 	'panels[].rings[].outline.turn': 'a whole turn is none',
 	'panels[].room': 'room enough already',
+	'used[].packs': 'what was counted then stands for it',
 	'panels[].zones[].outline.turn': 'a whole turn is none',
 	'shop.adhesive.open': 'small enough to be glued in one go',
 	'shop.adhesive.way': 'no open time is given that it would be checked against',
@@ -147,4 +148,6 @@ export const LIMITS: Readonly<Record<string, string>> = {
 export const IDLE: Readonly<Record<string, string>> = {
 	'stock.cloths[].kind': 'only how the cloth is hatched on paper',
 	'panels[].opening(pasted).join': 'a list of corners is closed of itself',
+	'used[].name': 'only what the sundry was called when it was used, on the screen',
+	'used[].bought': 'only what the rack was booked by, on the screen',
 };
