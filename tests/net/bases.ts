@@ -1,6 +1,7 @@
 import type { JobFile } from '../../src/lib/job/job';
 import { BOXES } from './boxes';
 import { changesOf, likeness, outspoken, type Change } from './changes';
+import { DONE } from './done';
 import { LISTS } from './lists';
 import { PANELS } from './panels';
 
@@ -16,7 +17,7 @@ const MAIN = [
 	'Sealed and filled',
 	'Carpeted, and where it goes',
 ].concat('Trim panel', 'Floor with devices', 'Patterned');
-const OWN = /^(boxes|panels|parts|pinned)/;
+const OWN = /^(boxes|panels|parts|pinned|pulled|used)/;
 
 /**
  * Thousands of pieces take minutes in the nest by router, and in every other nest seconds; a long
@@ -33,7 +34,7 @@ const isShort = ({ field, value }: Change): boolean =>
 	typeof value !== 'number' || value <= (LONG[field] ?? Infinity);
 
 /** Every job whose fields are walked. */
-export const allJobs = (): JobFile[] => said([...LISTS, ...BOXES, ...PANELS]);
+export const allJobs = (): JobFile[] => said([...LISTS, ...DONE, ...BOXES, ...PANELS]);
 
 /** Changes alike, in every job that has the field. */
 export function allChanges(): ReadonlyMap<string, readonly Change[]> {

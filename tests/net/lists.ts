@@ -75,6 +75,10 @@ const routed: JobFile = {
 
 const pinned: JobFile = {
 	name: 'Half cut',
+	took: {
+		times: [{ what: 'Saw cuts', amount: 8, unit: 'cuts', estimated: 6, taken: 12 }],
+		materials: [{ what: 'Plywood 12', unit: 'sheets', estimated: 1, taken: 2 }],
+	},
 	stock: RACK,
 	parts: [{ id: 'A', material: 'ply', length: 700, width: 400, count: 2 }],
 	ticked: { 'ply/1': [1] },

@@ -285,6 +285,21 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Trim panel', value: 3 },
 		counts: { job: 'Equipment board', value: 3 },
 	},
+	'used[].packs': {
+		idle: { job: 'Half done', value: 0.37 },
+		counts: {
+			value: 0.37,
+			given: (f) => f.used?.forEach((use) => (use.counted = 0)),
+		},
+	},
+	'used[].name': {
+		idle: { job: 'Half done', value: 'else' },
+		counts: { value: 'else', on: 'job' },
+	},
+	'used[].bought': {
+		idle: { job: 'Half done', value: 2 },
+		counts: { value: 2, on: 'job' },
+	},
 	'panels[].zones[].outline.turn': {
 		idle: { job: 'Trim panel', value: 360 },
 		counts: { value: 30 },

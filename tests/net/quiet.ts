@@ -46,6 +46,17 @@ export const WORDS: Readonly<Record<string, string>> = {
 	'handover.settings': 'Trim panel',
 	'handover.next': 'Trim panel',
 	'stock.rolls[].width': 'Trim panel',
+	'took.times': 'Half cut',
+	'took.times[].what': 'Half cut',
+	'took.times[].amount': 'Half cut',
+	'took.times[].unit': 'Half cut',
+	'took.times[].estimated': 'Half cut',
+	'took.times[].taken': 'Half cut',
+	'took.materials': 'Half cut',
+	'took.materials[].what': 'Half cut',
+	'took.materials[].unit': 'Half cut',
+	'took.materials[].estimated': 'Half cut',
+	'took.materials[].taken': 'Half cut',
 };
 
 /** Limits, and choices that lie idle in these jobs: silent at some values, seen at others. */
@@ -101,6 +112,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'panels[].opening(traced).known.is': 'within what a tape can be off',
 	'panels[].rings[].outline.turn': 'a whole turn is none',
 	'panels[].room': 'room enough already',
+	'used[].packs': 'what was counted then stands for it',
 	'panels[].zones[].outline.turn': 'a whole turn is none',
 	'shop.adhesive.open': 'small enough to be glued in one go',
 	'shop.adhesive.way': 'no open time is given that it would be checked against',
@@ -136,4 +148,6 @@ export const LIMITS: Readonly<Record<string, string>> = {
 export const IDLE: Readonly<Record<string, string>> = {
 	'stock.cloths[].kind': 'only how the cloth is hatched on paper',
 	'panels[].opening(pasted).join': 'a list of corners is closed of itself',
+	'used[].name': 'only what the sundry was called when it was used, on the screen',
+	'used[].bought': 'only what the rack was booked by, on the screen',
 };

@@ -102,7 +102,11 @@ describe('two servers of one shop', () => {
 		const saw = await two.device(secret);
 		const hands = [await desk.open('j'), await saw.open('k')];
 		const takes = { kind: 'owned', id: 'S', material: 'ply', length: 2440, width: 1220 } as const;
-		for (const hand of hands) hand.book((file) => ({ takes, yields: [], file }), 'sheet 1 cut');
+		for (const hand of hands)
+			hand.book(
+				(file) => ({ takings: [{ takes, yields: [] }], remnants: [], file }),
+				'sheet 1 cut',
+			);
 		for (const hand of hands)
 			await until(() => {
 				hand.change((file) => file, '', null);

@@ -1,10 +1,14 @@
 import { test as prop } from '@fast-check/vitest';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { countedUses, sundryBooking } from '../../src/lib/estimate/after-work/sundry-booking';
 import type { JobFile } from '../../src/lib/job/job';
+import { bookedIn } from '../../src/lib/layout/booked';
+import { pullBooking } from '../../src/lib/layout/rolls/pull-booking';
+import { nth } from '../../src/lib/measure/lists';
 import { toMm } from '../../src/lib/measure/length';
 import { auditRoll, auditSheets } from '../../src/lib/nest';
-import type { Plan } from '../../src/lib/plan';
+import { plan, type Plan } from '../../src/lib/plan';
 import { recordOf } from '../../src/lib/record';
 import { planTogether } from '../../src/lib/together';
 import { boardsTogetherPay, sideBySide } from '../../src/lib/together/choose';
@@ -78,6 +82,37 @@ describe('worked by hand', () => {
 		const made = await together([owning('1', 2), owning('2', 1)]);
 		expect(made.boards[0]?.sources.map((s) => s.kind).sort()).toEqual(['buy', 'owned']);
 		expect(made.problems.map((p) => p.what).join()).toContain('do not agree on how much of full');
+	});
+
+	test('cloth pulled and sundries used by one job are neither taken nor ordered again', async () => {
+		const covered = (number: string, more: object = {}): JobFile =>
+			jobOf(number, {
+				panels: [
+					{
+						...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'felt' },
+						opening: { kind: 'rectangle', length: 400, width: 300 },
+					},
+				],
+				...more,
+			});
+		const rest = ({ order }: Plan): unknown =>
+			Object.fromEntries(
+				order.lines
+					.filter((l) => l.group !== 'sheets')
+					.map((l) => [l.id, Math.round(1000 * l.need.number)]),
+			);
+		const alone = await plan(covered('2'), { effort: 40 });
+		const first = await plan(covered('1'), { effort: 40 });
+		const [{ cloth, rolls } = { cloth: '', rolls: [] }] = first.cloths;
+		const at = { cloth, layout: nth(rolls, 0), lot: '' };
+		const pulled = bookedIn(pullBooking(covered('1'), first.job, at)!);
+		const done = bookedIn(sundryBooking(pulled, countedUses(first.order.lines))!);
+		const both = await together([{ ...done, stock: covered('1').stock }, covered('2')]);
+		expect(rest(both)).toEqual(rest(alone));
+		expect(both.together?.now.pull).toBe(nth(nth(alone.cloths, 0).rolls, 0).pull);
+		expect(both.problems.filter((p) => p.kind !== 'note')).toEqual(
+			(await together([covered('1'), covered('2')])).problems.filter((p) => p.kind !== 'note'),
+		);
 	});
 
 	test('a part laid by hand lies where it was laid, and the other job beside it', async () => {

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { JobFile } from '../../src/lib/job/job';
+import { rulerOf } from '../../src/lib/job/ruler-of';
 import { bookCut, bookingOf } from '../../src/lib/layout/boards/booking';
 import { plan, type Plan } from '../../src/lib/plan';
 import { benchSheets, nextStep } from '../../src/lib/ui/bench/bench-cuts';
 import { HeldPlan } from '../../src/lib/ui/bench/held-plan.svelte';
 import { planNews } from '../../src/lib/ui/bench/plan-news';
 import { figuresOn } from '../../src/lib/print';
-import { rulerOf } from '../../src/lib/ui/state/ruler';
 import { tickCut, tickedCuts } from '../../src/lib/ui/state/bench-work';
 import { layoutKey } from '../../src/lib/ui/state/layout-key';
 

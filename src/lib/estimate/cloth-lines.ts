@@ -5,11 +5,14 @@ import type { Amount, OrderLine } from './types';
 
 const metres = (ticks: number): Amount => ({ number: toMm(ticks) / 1000, unit: 'm' });
 
-/** Cloth to pull off each roll: remnants from the rack, the rest in the steps it is sold in. */
+/**
+ * Cloth to pull off each roll: remnants from the rack, the rest in the steps it is sold in. What is
+ * pulled already was paid for and booked: it is not ordered.
+ */
 export function clothLines(job: Job, cloths: ClothLayouts): OrderLine[] {
 	const name = clothName(job, cloths.cloth);
 	return cloths.rolls
-		.filter((layout) => layout.pull > 0)
+		.filter((layout) => layout.pull > 0 && !layout.pulled)
 		.map((layout) => rollLine(job, name, layout));
 }
 

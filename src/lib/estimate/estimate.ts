@@ -30,7 +30,7 @@ export function estimate(job: Job, work: Priced): Estimate {
 }
 
 /** How many boxes and panels are put together; a pair is two panels. */
-function toBuild(job: Job): { boxes: number; panels: number } {
+export function toBuild(job: Job): { boxes: number; panels: number } {
 	return {
 		boxes: job.boxes.reduce((sum, b) => sum + b.count, 0),
 		panels: job.panels.reduce((sum, p) => sum + p.count * (p.pair === 'both' ? 2 : 1), 0),

@@ -1,3 +1,13 @@
+export {
+	countedUses,
+	materialsOf,
+	MINUTES_OF,
+	type OwnTime,
+	ownTimes,
+	sundryBooking,
+	type SundryUse,
+	timesOf,
+} from './after-work';
 export { estimate } from './estimate';
 export {
 	costOfBoards,

@@ -52,7 +52,7 @@ export function worthUsed(
 ): number {
 	const board = boards.reduce((sum, b) => sum + placedArea(b) * perArea(job, b.material), 0);
 	const cloth = cloths
-		.flatMap((c) => c.rolls)
+		.flatMap((c) => c.rolls.filter((layout) => !layout.pulled))
 		.reduce((sum, layout) => {
 			const roll = rollOf(job, layout.roll);
 			const area = layout.answer.placed.reduce((a, p) => a + p.length * p.width, 0);

@@ -32,7 +32,9 @@ export function sundryLines(
 	const listed = new Set(lines.map((l) => l.id));
 	for (const more of sundries.filter((s) => s.use > 0 && !listed.has(s.id)))
 		lines.push(line(job, more, 0, []));
-	return { lines, problems };
+	// What was used whole is no line of the order.
+	const open = lines.filter((l) => doneOf(job, l.id) === 0 || l.need.number > CRUMB * l.pack);
+	return { lines: open, problems };
 }
 
 /** Needs of one kind that are taken from the same thing, in the order they come up. */
@@ -45,6 +47,15 @@ function servedTogether(needs: readonly Need[]): Need[][] {
 	return [...served.values()];
 }
 
+/**
+ * Packs that the plan counted when their use was booked: the work took more or less of them, and it
+ * is done. What the job has come to need beside them is ordered.
+ */
+const doneOf = ({ used }: Job, id: string): number =>
+	used
+		.filter((u) => u.sundry === id)
+		.reduce((sum, { packs, counted }) => sum + (counted > 0 ? counted : packs), 0);
+
 /** `counted` is what the plan takes; packs typed for the job come to it. */
 function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): OrderLine {
 	const unit = UNIT[sundry.kind];
@@ -52,8 +63,10 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 	const sparePercent = spared ? job.shop.spare : 0;
 	// What is of no kind is counted in packs: nobody knows in what its content would be.
 	const pack = unit === 'packs' ? 1 : sundry.pack;
-	const typed = sundry.use * pack;
-	const laid = counted * (1 + sundry.overlap / 100);
+	const done = doneOf(job, sundry.id) * pack;
+	const all = counted * (1 + sundry.overlap / 100);
+	const laid = Math.max(0, all - done);
+	const typed = Math.max(0, sundry.use * pack - Math.max(0, done - all));
 	const wanted = laid * (1 + sparePercent / 100) + typed;
 	const rack = sundry.owned * pack;
 	const packs = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));

@@ -93,6 +93,8 @@ export {
 	showHidden,
 	type Unsized,
 } from './reading';
+export type { PulledCloth, TookMaterial, TookTime } from './booked';
+export { currencyOf, rulerOf } from './ruler-of';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	buyCounted,

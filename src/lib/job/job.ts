@@ -1,6 +1,7 @@
 import { BENCH_CHAPTERS } from './bench-pages';
 import { handPlace } from './by-hand';
 import { field, z } from './zod';
+import { pulledCloth, tookMaterial, tookTime, usedSundry } from './booked';
 import { box } from './box';
 import { amount, type AmountField, amountIn, name, note, USUAL_CURRENCY } from './fields';
 import { handover } from './handover';
@@ -57,6 +58,19 @@ const jobWith = (amount: AmountField) =>
 		pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
 		/** Parts laid by hand, which every plan leaves where they lie. */
 		byHand: field(z.array(handPlace).max(2000).default([]), { label: 'Laid by hand' }),
+		/** Cloth pulled and sundries used, booked like sheets that are cut. */
+		pulled: field(z.array(pulledCloth).max(200).default([]), { label: 'Cloth pulled' }),
+		used: field(z.array(usedSundry).max(400).default([]), { label: 'Sundries used' }),
+		/** What it took, entered after the work; nothing of it changes the plan. */
+		took: field(
+			z
+				.strictObject({
+					times: field(z.array(tookTime).max(200).default([]), { label: 'Times' }),
+					materials: field(z.array(tookMaterial).max(600).default([]), { label: 'Materials' }),
+				})
+				.prefault({}),
+			{ label: 'What it took' },
+		),
 		/** Cut numbers ticked off at the bench, by layout key. */
 		ticked: field(z.record(z.string(), z.array(cutNumber)).default({}), {
 			label: 'Ticked',

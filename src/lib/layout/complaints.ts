@@ -1,5 +1,5 @@
 import { LOOSE, type Part } from '../design';
-import type { Job, PinnedLayout, Places, Path, Problem } from '../job';
+import type { Job, Path, PinnedLayout, Places, Problem, PulledCloth } from '../job';
 import type { Blank } from '../wrap';
 import type { BoardLayouts, ClothLayouts, HandRefusal } from './layouts';
 import { sayMarks } from './say-marks';
@@ -28,6 +28,7 @@ export function complaints(
 		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
 		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
 		...laid.boards.flatMap((b) => b.refused.map((r) => notHeld(laid, r))),
+		...job.pulled.flatMap((cloth, i) => cloth.placed.flatMap(goneBlank(laid, i))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
 		...tooManyCuts(laid.boards),
 		...laid.cloths.flatMap((c) =>
@@ -63,18 +64,43 @@ function blankLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 
 /** Pinned sheets keep their parts: one that the job has no more is sawn for nothing. */
 function gone(laid: Laid, layout: PinnedLayout, i: number) {
-	const known = new Set(laid.parts.map((part) => part.id));
-	return ({ id }: PinnedLayout['placed'][number], j: number): Problem[] =>
-		known.has(id)
-			? []
-			: [
-					{
-						path: ['pinned', i, 'placed', j, 'id'],
-						what: `${layout.cut ? 'A sheet that is cut' : 'A pinned sheet'} holds ${id}, which is no part of the job now.`,
-						fix: 'Unpin the sheet so that it is laid out anew, or put the part back.',
-						kind: 'check',
-					},
-				];
+	const known = new Map(laid.parts.map((part) => [part.id, part]));
+	return ({ id, turn, ...at }: PinnedLayout['placed'][number], j: number): Problem[] => {
+		const part = known.get(id);
+		const [length, width] = turn % 180 === 0 ? [at.length, at.width] : [at.width, at.length];
+		if (part?.length === length && part.width === width) return [];
+		const what = part
+			? `${marked(part)} at another size than it has now`
+			: `${id}, which is no part of the job now`;
+		return [
+			{
+				path: ['pinned', i, 'placed', j, 'id'],
+				what: `${layout.cut ? 'A sheet that is cut' : 'A pinned sheet'} holds ${what}.`,
+				fix: layout.cut
+					? 'Put it back as it was, or add a loose part to be cut in its place.'
+					: 'Unpin the sheet so that it is laid out anew, or put the part back.',
+				kind: 'check',
+			},
+		];
+	};
+}
+
+/** Cloth that is pulled keeps its blanks: one that is another now was cut for nothing. */
+function goneBlank({ blanks }: Laid, i: number) {
+	return ({ id, turn, ...at }: PulledCloth['placed'][number], j: number): Problem[] => {
+		const blank = blanks.find((b) => b.id === id);
+		const [length, width] = turn % 180 === 0 ? [at.length, at.width] : [at.width, at.length];
+		if (blank?.length === length && blank.width === width) return [];
+		const now = blank ? 'is of another size now' : 'is no blank of the job now';
+		return [
+			{
+				path: ['pulled', i, 'placed', j, 'id'],
+				what: `Cloth that is pulled holds ${blank ? marked(blank) : id}, which ${now}.`,
+				fix: 'Take the blank off the pulled cloth so that it is laid out anew, or change it back.',
+				kind: 'check',
+			},
+		];
+	};
 }
 
 /** A part laid by hand that cannot lie there any more; it is laid out with the rest. */

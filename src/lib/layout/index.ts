@@ -1,7 +1,5 @@
 export {
 	allSavings,
-	bookedIn,
-	type Booking,
 	bookingOf,
 	boundText,
 	heldOn,
@@ -16,16 +14,15 @@ export {
 	proofText,
 	type Saving,
 	type Stack,
-	type TakenStock,
 	unpinSheet,
-	type Yielded,
 } from './boards';
+export { bookedIn, type Booking, type TakenStock, type Taking, type Yielded } from './booked';
 export { complaints } from './complaints';
 export { sayMarks } from './say-marks';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
-export { type Carpeting, chooseWays, layCloths, type PricedWay } from './rolls';
+export { type Carpeting, chooseWays, layCloths, type PricedWay, pullBooking } from './rolls';
 export {
 	type Progress,
 	remember,

@@ -67,6 +67,8 @@ export interface RollLayout {
 	/** What it would take if the nap were ignored. */
 	readonly napless: Length;
 	readonly owned: boolean;
+	/** Present once it is pulled and booked: the lot it was, '' for none entered. */
+	readonly pulled?: { readonly lot: string };
 	readonly faults: readonly AuditFault[];
 }
 

@@ -125,6 +125,11 @@ export const clothFields = z.strictObject({
 			}).optional(),
 			napless: millimetres('it would take if the nap were ignored'),
 			owned: yesNo('is it on the rack'),
+			pulled: fieldsOf<NonNullable<RollLayout['pulled']>>()({
+				lot: saying('the dye lot; empty when none was entered'),
+			})
+				.optional()
+				.describe('present once it is pulled and booked'),
 			length: millimetres('used'),
 			bound: millimetres('less no layout can do with'),
 			proven: yesNo('is it shown that none is shorter'),

@@ -49,7 +49,7 @@ export function takesOf(plan: Plan): Counts {
 	for (const { kind, id, cut } of plan.boards.flatMap((b) => b.sources))
 		if (!cut) take(`${kind}/${id}`, 1);
 	for (const roll of plan.cloths.flatMap((c) => c.rolls))
-		if (roll.owned) take(`roll/${roll.roll}`, roll.pull);
+		if (roll.owned && !roll.pulled) take(`roll/${roll.roll}`, roll.pull);
 	for (const line of plan.order.lines)
 		if (line.group === 'sundries') take(`sundry/${line.id}`, line.fromRack.number / line.pack);
 	return taken;

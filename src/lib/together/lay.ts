@@ -124,7 +124,12 @@ function refusedOf(job: Job, laid: Pick<Laid, 'boards' | 'cloths'>): Problem[] {
 	const boards = laid.boards.map((b) => ({ ...b, answer: { ...b.answer, unplaced: [] } }));
 	const cloths = laid.cloths.map((c) => ({ ...c, unplaced: [] }));
 	const nowhere = { of: () => [] };
-	return complaints({ ...job, pinned: [] }, nowhere, { parts: [], blanks: [], boards, cloths }, []);
+	return complaints(
+		{ ...job, pinned: [], pulled: [] },
+		nowhere,
+		{ parts: [], blanks: [], boards, cloths },
+		[],
+	);
 }
 
 function said(all: readonly { readonly joined: JoinedBoards | JoinedCloth }[]): Problem[] {

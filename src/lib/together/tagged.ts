@@ -55,9 +55,9 @@ export function taggedNeeds({ needs }: Plan, rack: Job, { tag, marks }: Tagging)
 
 /** Boxes, panels and typed work as they were asked for: enough to name and count them. */
 export function taggedJob(
-	{ job: { boxes, panels, work, pinned, byHand }, boards }: Plan,
+	{ job: { boxes, panels, work, pinned, byHand, pulled, used }, boards }: Plan,
 	{ tag, marks }: Tagging,
-): Pick<Job, 'boxes' | 'panels' | 'work' | 'pinned' | 'byHand'> {
+): Pick<Job, 'boxes' | 'panels' | 'work' | 'pinned' | 'byHand' | 'pulled' | 'used'> {
 	// What holds no more was said of its job.
 	const fallen = new Set(boards.flatMap(({ refused }) => refused.map(({ place }) => place)));
 	return {
@@ -73,6 +73,13 @@ export function taggedJob(
 				sheet: sheetId(place.sheet, marks),
 				part: idOf(tag, place.part),
 			})),
+		pulled: pulled.map((cloth) => ({
+			...cloth,
+			cloth: named(marks.cloths, cloth.cloth),
+			roll: named(marks.rolls, cloth.roll),
+			placed: cloth.placed.map((p) => ({ ...p, id: idOf(tag, p.id) })),
+		})),
+		used: used.map((use) => ({ ...use, sundry: named(marks.sundries, use.sundry) })),
 	};
 }
 

@@ -20,6 +20,39 @@ function made(p: Plan): Record<string, number> {
 
 const stops = (p: Plan) => p.problems.filter((q) => q.kind === 'stop');
 
+describe('a sheet that is cut', () => {
+	const one: JobFile = {
+		stock: {
+			materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+			sheets: [{ id: 's', material: 'ply', length: 1000, width: 600, factoryEdges: false }],
+		},
+		parts: [
+			{ id: 'A', material: 'ply', length: 500, width: 300 },
+			{ id: 'B', material: 'ply', length: 400, width: 200 },
+		],
+	};
+	const cut = async (): Promise<JobFile> => {
+		const made = await plan(one, QUICK);
+		return bookCut(one, made.job, made.boards, { material: 'ply', index: 0 });
+	};
+	const told = async (file: JobFile): Promise<string[]> =>
+		(await plan(file, QUICK)).problems.filter((p) => p.kind === 'check').map((p) => p.what);
+
+	it('says nothing of parts that are as they were', async () => {
+		expect(await told(await cut())).toEqual([]);
+	});
+
+	it('tells which of its parts are of another size now, and no other', async () => {
+		const file = await cut();
+		const parts = file.parts!.map((p) => (p.id === 'A' ? { ...p, length: 501 } : p));
+		expect(await told({ ...file, parts })).toEqual([
+			expect.stringMatching(
+				/^A sheet that is cut holds \S*A\b.* at another size than it has now\.$/,
+			),
+		]);
+	});
+});
+
 describe('pinned sheets', () => {
 	it('stay as they are when the rest of the job changes', async () => {
 		const before = await plan(list, QUICK);

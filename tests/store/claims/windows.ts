@@ -1,5 +1,5 @@
 import type { JobFile } from '../../../src/lib/job/job';
-import type { TakenStock, Yielded } from '../../../src/lib/layout/boards/booked-in';
+import type { TakenStock, Taking, Yielded } from '../../../src/lib/layout/booked';
 import type { Addition, Store } from '../../../src/lib/store/database/store';
 import { seedOf } from '../../../src/lib/store/document/seed';
 import { JobInHand, SHARES_RACK } from '../../../src/lib/store/hand/job-in-hand';
@@ -39,6 +39,11 @@ export class Device {
 		return this.hand.file;
 	}
 
+	/** How many claims lie in the shop's document. */
+	claims(): number {
+		return this.#shop.doc.keys('claims').length;
+	}
+
 	hears(other: Device): void {
 		this.#shop.doc.take(other.#shop.doc.whole());
 	}
@@ -48,7 +53,11 @@ export class Device {
 		yields: readonly Partial<Yielded>[] = [],
 		what = 'a sheet',
 	): void {
-		this.hand.book((file) => ({ takes: taken(takes), yields: yields.map(yielded), file }), what);
+		this.take([{ takes: taken(takes), yields: yields.map(yielded) }], what);
+	}
+
+	take(takings: readonly Taking[], what = 'work'): void {
+		this.hand.book((file) => ({ takings, remnants: [], file }), what);
 	}
 }
 
@@ -66,11 +75,16 @@ export function meet(...devices: readonly Device[]): void {
 	for (const one of devices) for (const other of devices) if (one !== other) one.hears(other);
 }
 
-/** How many of each sheet and offcut the rack shows. */
+/** The one text these racks say a length in. */
+const millimetres = (left: unknown): number => (left === '1 m' ? 1000 : Number(left));
+
+/** How much of each sheet, offcut, roll and sundry the rack shows. */
 export function shown({ stock }: JobFile): Record<string, number> {
 	const there: Record<string, number> = {};
 	for (const { id, owned } of stock?.sheets ?? []) there[id ?? ''] = (owned as number) ?? 0;
 	for (const { id, count } of stock?.offcuts ?? [])
 		there[id ?? ''] = (there[id ?? ''] ?? 0) + ((count as number) ?? 1);
+	for (const { id, left } of stock?.rolls ?? []) there[id ?? ''] = millimetres(left);
+	for (const { id, owned } of stock?.sundries ?? []) there[id ?? ''] = owned ?? 0;
 	return there;
 }

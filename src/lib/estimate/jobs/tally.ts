@@ -30,5 +30,6 @@ export function tallyOf(plans: readonly Counted[]): Tally {
 export const sheetsIn = ({ sources }: Pick<BoardLayouts, 'sources'>): number =>
 	sources.filter((s) => !s.cut).length;
 
+/** Cloth that is still to be pulled. */
 export const pullIn = ({ rolls }: Pick<ClothLayouts, 'rolls'>): number =>
-	rolls.reduce((sum, r) => sum + r.pull, 0);
+	rolls.reduce((sum, r) => sum + (r.pulled ? 0 : r.pull), 0);

@@ -25,6 +25,7 @@ export function unknownMarks(job: Job, clothsInFile: readonly string[] = []): Fa
 		[['parts'], job.parts],
 		[['pinned'], job.pinned],
 		[['byHand'], job.byHand],
+		[['pulled'], job.pulled],
 		[['stock', 'sheets'], job.stock.sheets],
 		[['stock', 'offcuts'], job.stock.offcuts],
 		[['stock', 'rolls'], job.stock.rolls],

@@ -2,7 +2,7 @@ import { nth, toMm } from '../../measure';
 import type { Job, JobFile } from '../../job';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
-import { bookedIn, type Booking, type TakenStock, type Yielded } from './booked-in';
+import { bookedIn, type Booking, type TakenStock, type Yielded } from '../booked';
 import { type Which, withoutPlaces } from './hand-edits';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
@@ -51,9 +51,10 @@ export function bookingOf(
 	const pinned = file.pinned ?? [];
 	if (pinned[at]?.cut) return null;
 	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
+	const taking = { takes: takenBy(job, found), yields: yieldsOf(found, takenOffcuts(file)) };
 	return {
-		takes: takenBy(job, found),
-		yields: yieldsOf(found, takenOffcuts(file)),
+		takings: [taking],
+		remnants: [],
 		file: { ...withoutPlaces(file, placesOn(found, which)), pinned: kept },
 	};
 }

@@ -1,7 +1,6 @@
 export { layBoards } from './all-boards';
 export { allSavings } from './all-savings';
 export { pieces } from './board-problem';
-export { bookedIn, type Booking, type TakenStock, type Yielded } from './booked-in';
 export { bookingOf, pinSheet, unpinSheet } from './booking';
 export { heldOn, layByHand, letAllGo, letGo } from './hand-edits';
 export { offcutLabels } from './offcut-labels';

@@ -2,6 +2,7 @@ import type { Job } from '../../job';
 import type { Blank } from '../../wrap';
 import type { ClothLayouts } from '../layouts';
 import type { SearchSession } from '../search-session';
+import { notPulled, pulledLayouts, renumbered } from './pulled';
 import { layCloth } from './rolls';
 
 /** How far a plan is when its boards are laid out: cloth takes next to no time. */
@@ -15,14 +16,22 @@ export async function layCloths(
 ): Promise<ClothLayouts[]> {
 	const cloths: ClothLayouts[] = [];
 	for (const cloth of job.stock.cloths) {
-		const mine = blanks.filter((b) => b.cloth === cloth.id);
-		if (mine.length === 0) continue;
-		const watch = () => search.tell({ stage: `cloth: ${cloth.name}`, done: BOARDS_DONE });
-		cloths.push(
-			await search.once([cloth, mine, job.stock.rolls], () =>
-				layCloth(job, cloth, mine, search.budget, watch),
-			),
+		const mine = notPulled(
+			job,
+			blanks.filter((b) => b.cloth === cloth.id),
 		);
+		const pulled = pulledLayouts(job, cloth.id);
+		if (mine.length === 0 && pulled.length === 0) continue;
+		if (mine.length === 0) {
+			cloths.push({ cloth: cloth.id, rolls: pulled, unplaced: [] });
+			continue;
+		}
+		const watch = () => search.tell({ stage: `cloth: ${cloth.name}`, done: BOARDS_DONE });
+		const rest = await search.once([cloth, mine, job.stock.rolls], () =>
+			layCloth(job, cloth, mine, search.budget, watch),
+		);
+		const rolls = rest.rolls.map((roll) => renumbered(roll, pulled));
+		cloths.push(pulled.length > 0 ? { ...rest, rolls: [...pulled, ...rolls] } : rest);
 	}
 	return cloths;
 }

@@ -1,2 +1,3 @@
 export { layCloths } from './all-cloths';
 export { type Carpeting, chooseWays, type PricedWay } from './choose-ways';
+export { pullBooking } from './pull-booking';

@@ -66,10 +66,11 @@ function heightOf({ pull, problem }: RollLayout): number {
 }
 
 function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
-	const { lot = '', code = '' } = rollOf(plan.job, roll.roll) ?? {};
+	const { lot: rackLot = '', code = '' } = rollOf(plan.job, roll.roll) ?? {};
+	const lot = roll.pulled?.lot || rackLot;
 	const saved = roll.napless < roll.answer.length;
 	return [
-		roll.owned ? 'off an owned roll' : 'to buy',
+		roll.pulled ? 'pulled' : roll.owned ? 'off an owned roll' : 'to buy',
 		code === '' ? `roll ${roll.roll}` : `roll ${roll.roll}, code ${code}`,
 		lot === '' ? '' : `dye lot ${lot}`,
 		widthText(roll, plan, figures),

@@ -159,7 +159,7 @@ function clearBlocks(plan: Plan, width: number): Block[] {
 /** What a later repair has to match. */
 function clothBlocks(plan: Plan, width: number): Block[] {
 	const rows = plan.cloths.flatMap(({ cloth, rolls }) =>
-		rolls.map(({ roll }) => {
+		rolls.map(({ roll, pulled }) => {
 			const from = rollOf(plan.job, roll);
 			const supplier = plan.job.stock.suppliers.find((s) => s.id === from?.supplier)?.name ?? '';
 			const nap = clothOf(plan.job, cloth)?.nap ?? 'none';
@@ -167,7 +167,7 @@ function clothBlocks(plan: Plan, width: number): Block[] {
 			return {
 				cells: [
 					clothName(plan.job, cloth),
-					from?.lot || 'not entered',
+					pulled?.lot || from?.lot || 'not entered',
 					[from?.code, supplier].filter((t) => t !== undefined && t !== '').join(', ') ||
 						'not entered',
 					nap === 'none' ? 'none' : nap,

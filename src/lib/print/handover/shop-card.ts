@@ -23,6 +23,7 @@ export function shopCard(plan: Plan): Leaf[] {
 		...boardBlocks(plan, width),
 		...builtBlocks(plan, width),
 		...settingBlocks(plan, width),
+		...tookBlocks(plan, width),
 		space(3),
 		subheading('Next time', width),
 		paragraph(job.handover.next.trim() || 'Nothing is entered yet.', width),
@@ -56,6 +57,31 @@ function builtBlocks({ job }: Plan, width: number): Block[] {
 	];
 	const rows = built.map(({ what, size }) => ({ cells: [what, size] }));
 	return [title, ...table({ columns, rows }, width), space(3)];
+}
+
+/** The estimate beside what it took, where it was entered. */
+function tookBlocks({ job }: Plan, width: number): Block[] {
+	const { times, materials } = job.took;
+	if (times.length + materials.length === 0) return [];
+	const { decimal } = job.shop.ruler;
+	const say = (n: number): string => String(Number(n.toFixed(2))).replace('.', decimal);
+	const rows = [
+		...times.map(
+			(t) =>
+				[`${t.what}, ${say(t.amount)} ${t.unit}`, 'h', t.estimated / 60, t.taken / 60] as const,
+		),
+		...materials.map((m) => [m.what, m.unit, m.estimated, m.taken] as const),
+	].map(([what, unit, estimated, taken]) => ({
+		cells: [what, unit, say(estimated), taken > 0 ? say(taken) : 'not entered'],
+	}));
+	const columns = [
+		{ head: 'What', width: { share: 3 } },
+		{ head: 'In', width: { share: 1 } },
+		{ head: 'Estimated', width: { share: 1 }, align: 'end' as const },
+		{ head: 'Taken', width: { share: 1 }, align: 'end' as const },
+	];
+	const title = subheading('Estimated, and what it took', width);
+	return [space(3), title, ...table({ columns, rows }, width)];
 }
 
 function settingBlocks(plan: Plan, width: number): Block[] {

@@ -9,6 +9,7 @@ import {
 } from '../../job';
 import { nth, toMm, showMass } from '../../measure';
 import { boundText } from '../../layout';
+import { pullIn } from '../../estimate';
 import type { Plan } from '../../plan';
 import { amountText, figuresOn, type Figures, patternText } from '../wording';
 import {
@@ -116,7 +117,7 @@ function liveFigures(plan: Plan): Live[] {
 	const racked = sources.filter((s) => s.kind !== 'buy').length;
 	const ordered = plan.order.lines.filter((l) => l.group === 'sheets');
 	const bought = ordered.reduce((sum, l) => sum + l.buy, 0);
-	const pull = plan.cloths.flatMap((c) => c.rolls).reduce((sum, r) => sum + r.pull, 0);
+	const pull = plan.cloths.reduce((sum, c) => sum + pullIn(c), 0);
 	const metres = { number: toMm(pull) / 1000, unit: 'm' } as const;
 	const mass = plan.parts.reduce((sum, p) => sum + p.mass * p.count, 0);
 	return [
@@ -245,7 +246,7 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 					String(r.answer.placed.length),
 					figures.bench(r.pull),
 					figures.bench(r.napless),
-					r.owned ? 'owned roll' : 'to buy',
+					r.pulled ? 'pulled' : r.owned ? 'owned roll' : 'to buy',
 				],
 			};
 		}),

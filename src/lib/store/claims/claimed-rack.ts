@@ -1,35 +1,45 @@
 import type { RegisterEdit, SharedDocument } from '../document';
-import { type Claim, claimsIn, keptIn, putClaim, putKept } from './claim';
+import { type Claim, claimsIn, keptIn, putClaim, putKept, takeOutClaim } from './claim';
 import { grossRack } from './gross-rack';
-import { netRack, type NetRack } from './net-rack';
+import { type ClaimMarks, netRack, type NetRack } from './net-rack';
+import { foldClaims, settledIn, totals } from './settled';
 
-/** The rack that lies in a document with the claims on it. */
+/** The rack that lies in a document with the claims on it, as one job sees it. */
 export class ClaimedRack {
 	readonly #doc: SharedDocument;
+	readonly #job: string | null;
 	#claims: readonly Claim[] = [];
-	#kept: ReadonlyMap<string, number> = new Map();
+	#marks: ClaimMarks = { job: null, kept: new Map(), settled: new Map() };
 	#net: NetRack | null = null;
 
-	constructor(doc: SharedDocument) {
+	/** @param job whose the rack is looked at for; null for nobody's */
+	constructor(doc: SharedDocument, job: string | null) {
 		this.#doc = doc;
+		this.#job = job;
 		this.refresh();
 	}
 
 	get isClaimed(): boolean {
-		return this.#claims.length > 0;
+		return this.#claims.length > 0 || this.#marks.settled.size > 0;
+	}
+
+	/** In the order of their ids. */
+	get claims(): readonly Claim[] {
+		return this.#claims;
 	}
 
 	/** The document may hold other claims than before. */
 	refresh(): void {
 		this.#claims = claimsIn(this.#doc);
-		this.#kept = keptIn(this.#doc);
+		const settled = totals(settledIn(this.#doc, this.#claims));
+		this.#marks = { job: this.#job, kept: keptIn(this.#doc), settled };
 		this.#net = null;
 	}
 
 	/** @param gross the stock as it lies in the document */
 	net(gross: unknown): NetRack {
 		if (this.#net?.gross !== gross) this.#net = null;
-		return (this.#net ??= netRack(gross, this.#claims, this.#kept));
+		return (this.#net ??= netRack(gross, this.#claims, this.#marks));
 	}
 
 	/**
@@ -44,10 +54,27 @@ export class ClaimedRack {
 		return { stock, edits };
 	}
 
-	put(claim: Claim): RegisterEdit[] {
-		const edits = putClaim(this.#doc, claim);
+	put(claims: readonly Claim[]): RegisterEdit[] {
+		const edits = claims.flatMap((claim) => putClaim(this.#doc, claim));
 		this.refresh();
 		return edits;
+	}
+
+	takeOut(claims: readonly Claim[]): RegisterEdit[] {
+		const edits = claims.flatMap((claim) => takeOutClaim(this.#doc, claim));
+		this.refresh();
+		return edits;
+	}
+
+	/**
+	 * Folds the claims of long ago that nobody contends any more.
+	 *
+	 * @returns lines of the stock that are of no use any more
+	 */
+	settle(gross: unknown, before: number): readonly unknown[] {
+		const gone = foldClaims(this.#doc, this.net(gross), before);
+		this.refresh();
+		return gone;
 	}
 }
 
@@ -56,7 +83,7 @@ export function stockHeld(file: unknown): unknown {
 	return typeof file === 'object' && file !== null && 'stock' in file ? file.stock : undefined;
 }
 
-/** The stock as it is on the rack, of the stock that lies in a document. */
-export function stockOnRack(doc: SharedDocument, gross: unknown): unknown {
-	return new ClaimedRack(doc).net(gross).stock;
+/** The stock as it is on the rack for a job, of the stock that lies in a document. */
+export function stockOnRack(doc: SharedDocument, gross: unknown, job: string | null): unknown {
+	return new ClaimedRack(doc, job).net(gross).stock;
 }

@@ -1,10 +1,13 @@
-import { type ListName, countedLines, LISTS, typedCount, withMore } from './counted';
-import { isOnRack, type NetLine, type NetRack } from './net-rack';
+import { grainsOf, isDivided } from './claim';
+import { countedLines, typedCount, withMore } from './counted';
+import { LIST_NAMES, type ListName } from './lists';
+import { isOnRack, isOwn, type NetLine, type NetRack } from './net-rack';
+import { byRight, standing } from './verdict';
 
 /** What is to be kept of the rack after the person has changed it. */
 export interface GrossRack {
 	readonly stock: unknown;
-	/** What was booked of units whose line, or whose count, was taken out. */
+	/** What was booked of units whose line, or whose count, was taken out, in grains. */
 	readonly kept: ReadonlyMap<string, number>;
 }
 
@@ -21,7 +24,7 @@ export function grossRack(rack: NetRack, shown: unknown, after: unknown): GrossR
 	const [before, now] = [fieldsOf(shown), fieldsOf(after)];
 	const kept = new Map<string, number>();
 	const stock = { ...now };
-	for (const name of Object.keys(LISTS) as ListName[]) {
+	for (const name of LIST_NAMES) {
 		if (before[name] === now[name]) {
 			if (name in now) stock[name] = fieldsOf(rack.gross)[name];
 			continue;
@@ -104,13 +107,31 @@ function grossLine(rack: NetRack, name: ListName, line: unknown, behind: NetLine
 	const [counted] = countedLines({ [name]: [line] }, name);
 	if (!counted || counted.count === null) return line;
 	const taken = behind?.taken ?? 0;
-	const isCounted = !behind || typedCount(line, name) !== typedCount(behind.net, name);
-	return withMore(line, name, taken + (isCounted ? lostOn(rack, counted.unit) : 0));
+	const isTyped = !behind || typedCount(line, name) !== typedCount(behind.net, name);
+	const more = isTyped ? moreBehind(rack, counted.unit, counted.count, taken) : taken;
+	return withMore(line, name, more);
 }
 
-/** Claims on the unit that do not stand. */
-function lostOn({ onUnit, verdict }: NetRack, unit: string): number {
-	return (onUnit.get(unit) ?? []).filter((claim) => !verdict.won.has(claim)).length;
+/**
+ * How much more is to be kept than was typed, so that the rack shows what was typed and all
+ * bookings of others stand. Where less was typed than is held for the job itself, some of those
+ * that come after it cannot.
+ */
+function moreBehind(rack: NetRack, unit: string, typed: number, taken: number): number {
+	const claims = rack.onUnit.get(unit) ?? [];
+	const others = claims.filter((claim) => !isOwn(claim, rack.marks));
+	const lost = others.filter((claim) => !rack.verdict.won.has(claim));
+	const all = lost.reduce((sum, claim) => sum + grainsOf(claim), taken);
+	if (others.length === claims.length || isDivided(unit)) return all;
+	const row = claims.toSorted(byRight);
+	const stood = others.length - lost.length;
+	const shown = (more: number): number => {
+		const room = typed + more - (taken - stood);
+		return room - standing(row, room).filter((claim) => others.includes(claim)).length;
+	};
+	let more = all;
+	while (more > 0 && shown(more) > typed) more--;
+	return more;
 }
 
 /** What was booked of a line goes on being booked when the line, or its count, is taken out. */
@@ -125,7 +146,7 @@ function keptOf(
 	for (const line of lines) {
 		if (!isOnRack(line) || stays.has(line) || line.taken === 0) continue;
 		const { unit } = line.kept;
-		kept.set(unit, (kept.get(unit) ?? rack.kept.get(unit) ?? 0) + line.taken);
+		kept.set(unit, (kept.get(unit) ?? rack.marks.kept.get(unit) ?? 0) + line.taken);
 	}
 	return kept;
 }

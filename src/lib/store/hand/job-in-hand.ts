@@ -1,7 +1,19 @@
-import { VERSION, type JobFile } from '../../job';
+import { type JobFile, rulerOf, VERSION } from '../../job';
+import type { Ruler } from '../../measure';
 import type { StoredJob, StoredStep } from '../database';
 import type { Booking } from '../../layout';
-import { ClaimedRack, fallenWords, lostWords, type NetRack, stockHeld } from '../claims';
+import {
+	ClaimedRack,
+	fallenWords,
+	heldAnew,
+	type HeldLine,
+	heldLines,
+	lostWords,
+	MARK,
+	type NetRack,
+	stockHeld,
+	unsettle,
+} from '../claims';
 import {
 	byChance,
 	factIn,
@@ -14,12 +26,16 @@ import {
 } from '../document';
 import type { Keeper } from '../keeping';
 import { lifted, liftedRack } from '../rack';
+import { withLines, withoutOffcuts, withOwnRack } from './rack-lines';
 import type { OwnSteps, StepChanges, StepEdits } from './own-steps';
 
 /** Register of a job's document that says whose rack it draws on. */
 export const SHARES_RACK = 'shares rack';
-/** Digits of a claim's id: no two that meet on one rack are alike. */
-const MARK = 12;
+const DAY = 86_400_000; // ms
+/** Claims older than this are settled: nobody takes them back any more, or hardly ever. */
+const SETTLED = 90 * DAY;
+/** On a device whose clock is ahead, claims older than this may be. */
+const NEARLY = 60 * DAY;
 
 /**
  * A job in hand: one plain file made of the job's document and, where it draws on the shop's rack,
@@ -59,7 +75,10 @@ export class JobInHand {
 		this.#changed = changed;
 		this.#own = fileIn(docs.job.doc) as JobFile;
 		this.#rack = fileIn(docs.shop.doc);
-		this.#claimed = { job: new ClaimedRack(docs.job.doc), shop: new ClaimedRack(docs.shop.doc) };
+		this.#claimed = {
+			job: new ClaimedRack(docs.job.doc, id),
+			shop: new ClaimedRack(docs.shop.doc, id),
+		};
 		this.file = this.#made();
 		this.#lift();
 		const hear = (_: Uint8Array, by: string): void => {
@@ -85,7 +104,15 @@ export class JobInHand {
 	/** In words, each booking that has not got what it claims. */
 	get lost(): readonly string[] {
 		this.#catchUp();
-		return lostWords(this.#netRack());
+		return lostWords(this.#netRack(), this.#ruler);
+	}
+	/** Who holds what of the rack for work that is not cut yet. */
+	get held(): readonly HeldLine[] {
+		this.#catchUp();
+		return heldLines(this.#netRack(), this.#ruler);
+	}
+	get #ruler(): Ruler {
+		return rulerOf(this.file);
 	}
 
 	/** Parts of the file that are alike in what is shown become the very same objects. */
@@ -103,19 +130,37 @@ export class JobInHand {
 		this.#catchUp();
 		const after = make(this.file);
 		if (after === this.file) return false;
-		this.#keep(this.#steps.made(this.#write(after), what, run));
+		const edits = this.#write(after);
+		this.#keep(this.#steps.made([...edits, ...this.#hold()], what, run));
 		return true;
 	}
 
 	/**
-	 * Books a sheet as cut, as a step of its own: a claim beside the rack, which is not counted
-	 * down. False when there is nothing to book.
+	 * Books work done, as a step of its own: claims beside the rack, which is not counted down.
+	 * False when there is nothing to book.
 	 */
 	book(make: (file: JobFile) => Booking | null, what: string): boolean {
 		this.#catchUp();
 		const booking = make(this.file);
 		if (!booking) return false;
-		const edits = [...this.#write(booking.file), this.#claim(booking)];
+		const edits = [...this.#write(booking.file), this.#claim(booking), ...this.#hold()];
+		this.#settle();
+		this.#read();
+		this.#keep(this.#steps.made(edits, what, null));
+		return true;
+	}
+
+	/**
+	 * Lets go what is held of the rack and not cut, whosever it is. False when it is held no more.
+	 *
+	 * @param id of the claim
+	 */
+	letGo(id: string, what: string): boolean {
+		this.#catchUp();
+		const [keeper, claimed] = this.#rackInUse();
+		const held = claimed.claims.filter((claim) => claim.id === id && !claim.cut);
+		if (held.length === 0) return false;
+		const edits = [this.#edits(keeper, claimed.takeOut(held))];
 		this.#read();
 		this.#keep(this.#steps.made(edits, what, null));
 		return true;
@@ -158,7 +203,7 @@ export class JobInHand {
 		const given = gives ? this.#writeRack({ stock, shop, version: VERSION }) : [];
 		const edits = [...given, this.#edits(this.#job, writeFact(this.#job.doc, SHARES_RACK, true))];
 		this.file = this.#made();
-		this.#keep(this.#steps.made(edits, what, null));
+		this.#keep(this.#steps.made([...edits, ...this.#hold()], what, null));
 	}
 
 	/** The plain record that goes beside the document. */
@@ -232,19 +277,46 @@ export class JobInHand {
 		return [this.#edits(this.#shop, [...written, ...edits])];
 	}
 
-	/** A claim on what a booking takes, beside the rack that the job draws on. */
-	#claim({ takes, yields }: Booking): StepEdits[number] {
-		const isShops = this.#drawsOnShop();
-		const { name } = this.file;
-		const claim = {
-			...{ id: byChance(MARK), job: this.id, at: Date.now(), cut: true, takes, yields },
-			by: typeof name === 'string' && name !== '' ? `“${name}”` : 'a job without a name',
-		};
-		const keeper = isShops ? this.#shop : this.#job;
+	/** Claims on what a booking takes, beside the rack that the job draws on. */
+	#claim({ takings, remnants }: Booking): StepEdits[number] {
+		const [keeper, claimed] = this.#rackInUse();
+		const holder = this.#holder();
 		const before = fileIn(keeper.doc);
-		const fallen = writeFile(keeper.doc, before, withOffcuts(before, yields));
-		const claims = isShops ? this.#claimed.shop : this.#claimed.job;
-		return this.#edits(keeper, [...fallen, ...claims.put(claim)]);
+		const yields = takings.flatMap((taking) => taking.yields);
+		const after = withLines(before, { offcuts: yields, rolls: remnants });
+		const fallen = writeFile(keeper.doc, before, after);
+		const claims = takings.map((t) => ({ ...holder, id: byChance(MARK), cut: true, ...t }));
+		return this.#edits(keeper, [...fallen, ...claimed.put(claims)]);
+	}
+
+	/** Sheets under pinned layouts are held on the shop's rack, for as long as they are pinned. */
+	#hold(): StepEdits {
+		if (!this.#drawsOnShop()) return [];
+		const claimed = this.#claimed.shop;
+		const { put, out } = heldAnew(this.file, claimed.claims, this.#holder());
+		if (put.length === 0 && out.length === 0) return [];
+		const edits = [...claimed.takeOut(out), ...claimed.put(put)];
+		this.file = likeBefore(this.file, this.#made()) as JobFile;
+		return [this.#edits(this.#shop, edits)];
+	}
+
+	#holder(): { readonly job: string; readonly by: string; readonly at: number } {
+		const { name } = this.file;
+		const by = typeof name === 'string' && name !== '' ? `“${name}”` : 'a job without a name';
+		return { job: this.id, by, at: Date.now() };
+	}
+
+	/** What was booked long ago is folded; it is no step of anybody's. */
+	#settle(): void {
+		const [keeper, claimed] = this.#rackInUse();
+		const before = fileIn(keeper.doc);
+		const gone = new Set(claimed.settle(stockHeld(before), Date.now() - SETTLED));
+		if (gone.size > 0) writeFile(keeper.doc, before, withoutOffcuts(before, gone));
+	}
+
+	/** The document of the rack that the job draws on, and the claims on it. */
+	#rackInUse(): readonly [Keeper, ClaimedRack] {
+		return this.#drawsOnShop() ? [this.#shop, this.#claimed.shop] : [this.#job, this.#claimed.job];
 	}
 
 	#edits({ name }: Keeper, edits: StepEdits[number][1]): StepEdits[number] {
@@ -256,13 +328,17 @@ export class JobInHand {
 		const before = new Set(this.#netRack().verdict.lost.map(({ id }) => id));
 		this.#keep(told(this.#back(edits)));
 		const fallen = this.#netRack().verdict.lost.filter(({ id }) => !before.has(id));
-		return fallen.length > 0 ? `${what}. ${fallenWords(fallen)}` : what;
+		return fallen.length > 0 ? `${what}. ${fallenWords(fallen, this.#ruler)}` : what;
 	}
 
 	#back(edits: StepEdits): StepEdits {
 		const made = edits.toReversed().map(([name, list]): StepEdits[number] => {
 			const keeper = name === this.#shop.name ? this.#shop : this.#job;
-			return [name, takeBack(keeper.doc, list)];
+			const { edits, offcuts } = unsettle(keeper.doc, list, Date.now() - NEARLY);
+			const back = takeBack(keeper.doc, list);
+			const before = fileIn(keeper.doc);
+			const again = writeFile(keeper.doc, before, withLines(before, { offcuts }));
+			return [name, [...back, ...edits, ...again]];
 		});
 		this.#read();
 		return made;
@@ -304,23 +380,4 @@ export class JobInHand {
 		this.#read();
 		if (this.file !== before && !this.#closed) this.onOther(this.file, before);
 	}
-}
-
-/** What goes into the job's own document: it keeps the rack it had before it shared one. */
-function withOwnRack(file: JobFile, own: JobFile): JobFile {
-	const mine: JobFile = { ...file };
-	for (const part of ['stock', 'shop'] as const) {
-		delete mine[part];
-		if (part in own) Object.assign(mine, { [part]: own[part] });
-	}
-	return mine;
-}
-
-/** The rack as it is kept, with offcuts more. */
-function withOffcuts(file: unknown, yields: Booking['yields']): unknown {
-	if (yields.length === 0) return file;
-	const { stock, ...rest } = file as JobFile;
-	const offcuts: unknown = stock?.offcuts;
-	const there = Array.isArray(offcuts) ? (offcuts as unknown[]) : [];
-	return { ...rest, stock: { ...stock, offcuts: [...there, ...yields] } };
 }

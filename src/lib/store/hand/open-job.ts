@@ -56,7 +56,7 @@ export async function openJob(
  */
 function writePlain(job: Keeper, file: unknown): void {
 	const before = fileIn(job.doc);
-	const claimed = new ClaimedRack(job.doc);
+	const claimed = new ClaimedRack(job.doc, null);
 	const held = stockHeld(before);
 	const { stock } = claimed.gross(held, claimed.net(held).stock, stockHeld(file));
 	const after = stock === stockHeld(file) ? file : { ...(file as object), stock };
@@ -68,7 +68,7 @@ export function rackOf(shop: Keeper): { things?: Record<string, unknown> } {
 	const rack = fileIn(shop.doc);
 	if (rack === undefined) return {};
 	const held = stockHeld(rack);
-	const stock = stockOnRack(shop.doc, held);
+	const stock = stockOnRack(shop.doc, held, null);
 	return { things: { rack: stock === held ? rack : { ...(rack as object), stock } } };
 }
 

@@ -35,6 +35,6 @@ export function recordOfJob(
 /** The job with its own rack as it is once what is booked of it is counted off. */
 function onOwnRack(doc: SharedDocument, own: JobFile): JobFile {
 	const held = stockHeld(own);
-	const stock = stockOnRack(doc, held);
+	const stock = stockOnRack(doc, held, null);
 	return stock === held ? own : { ...own, stock: stock as JobFile['stock'] };
 }

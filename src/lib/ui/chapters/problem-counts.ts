@@ -17,6 +17,9 @@ export function problemCounts(problems: readonly Problem[]): Record<Chapter, num
 
 function chapterFor(path: Path): Chapter {
 	if (path[0] === 'pinned' || path[0] === 'byHand') return 'boards';
+	if (path[0] === 'pulled') return 'cloth';
+	if (path[0] === 'used') return 'order';
+	if (path[0] === 'took') return 'quote';
 	if (path[0] !== 'stock') return 'build';
 	if (path[1] === 'cloths' || path[1] === 'rolls') return 'cloth';
 	return path[1] === 'sundries' ? 'order' : 'boards';

@@ -13,7 +13,9 @@ export interface Change {
 }
 
 /** Told as a whole: nobody reads the figures of a layout one by one. */
-const WHOLE: ReadonlySet<string> = new Set(['pinned', 'byHand', 'ticked']);
+const WHOLE: ReadonlySet<string> = new Set([
+	...['pinned', 'byHand', 'ticked', 'pulled', 'used', 'took'],
+]);
 
 type Row = Readonly<Record<string, unknown>>;
 

@@ -1,3 +1,4 @@
+import { pullIn } from '../../estimate';
 import { sumMoney, type Money, ticks, type Length } from '../../measure';
 import { notesOf, troublesOf } from '../../job';
 import type { Plan } from '../../plan';
@@ -15,7 +16,7 @@ export interface LiveFigures {
 /** What there is to buy, pull, pay and heed. */
 export function liveFigures(plan: Plan): LiveFigures {
 	const sheets = plan.order.lines.filter((l) => l.group === 'sheets');
-	const pulls = plan.cloths.flatMap((c) => c.rolls.map((r) => r.pull));
+	const pulls = plan.cloths.map(pullIn);
 	return {
 		sheets: sheets.reduce((sum, l) => sum + l.buy, 0),
 		pull: ticks(pulls.reduce<number>((sum, pull) => sum + pull, 0)),

@@ -1,9 +1,9 @@
-import type { JobFile, Problem, Path } from '../../job';
+import { currencyOf, type JobFile, type Path, type Problem, rulerOf } from '../../job';
 import type { Booking, SearchRecord, Saving } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
 import type { FaceUrls, PagesAsked, ReadyFile, Planner, Printer } from '../planning';
-import type { Store } from '../../store';
+import type { JobInHand, Store } from '../../store';
 import {
 	changedParts,
 	hasSearchRecord,
@@ -23,7 +23,6 @@ import {
 } from './opening';
 import { OptionWatch, PRICED } from './option-watch.svelte';
 import { PlanWatch } from './plan-watch.svelte';
-import { currencyOf, rulerOf } from './ruler';
 import { HourlyRevisions, type LeftJob, Saver, takeWriterMark } from './saving';
 import { SharedView } from './sharing';
 
@@ -46,6 +45,8 @@ export class Desk extends JobEdits {
 	redoes = $state<string | null>(null);
 	/** In words, each booking on the rack that has not got what it claims. */
 	lost = $state.raw<readonly string[]>([]);
+	/** Who holds what of the rack for work that is not cut yet. */
+	held = $state.raw<JobInHand['held']>([]);
 	/** What a screen reader is told of the last undo or redo. */
 	said = $state('');
 	/** In words, what another window has changed in the open job; empty for nothing. */
@@ -146,10 +147,13 @@ export class Desk extends JobEdits {
 		return true;
 	}
 
-	/** Books a sheet as cut, as one step. */
+	/** Books work done, as one step. */
 	book(make: (file: JobFile) => Booking | null, what: string): void {
-		const job = this.#job;
-		if (job.book(make, what)) this.#edited(job);
+		this.#work((job) => job.book(make, what));
+	}
+	/** Lets go a sheet that is held on the rack and not cut, whosever it is. */
+	letGo(id: string, what: string): void {
+		this.#work((job) => job.letGo(id, what));
 	}
 	/** The field was left: what is typed into it next is a step of its own. */
 	settle(): void {
@@ -264,9 +268,7 @@ export class Desk extends JobEdits {
 		this.#documents?.shelf.close();
 	}
 
-	/**
-	 * Small changes that would save a sheet of the plan in view; null when stopped or overtaken.
-	 */
+	/** What would save a sheet of the plan in view; null when stopped or overtaken. */
 	async savings(): Promise<readonly Saving[] | null> {
 		return this.watch.savings();
 	}
@@ -285,12 +287,14 @@ export class Desk extends JobEdits {
 	}
 
 	protected change(make: (file: JobFile) => JobFile, what: string, run: string | null): void {
-		if (!this.mayEdit) return this.shared.refuse(this);
-		const job = this.#job;
-		if (job.change(make, what, run)) this.#edited(job);
+		this.#work((job) => job.change(make, what, run));
 	}
 
-	#edited(job: OpenedJob): void {
+	/** @param does works on the job; false when that has changed nothing */
+	#work(does: (job: OpenedJob) => boolean): void {
+		if (!this.mayEdit) return this.shared.refuse(this);
+		const job = this.#job;
+		if (!does(job)) return;
 		this.heard = '';
 		this.#moved(job);
 		this.#hourly.keep(job.id, 'while it was worked on', job.file);
@@ -316,11 +320,8 @@ export class Desk extends JobEdits {
 
 	/** The file is another than before by what was done here. */
 	#moved(job: OpenedJob): void {
-		if (job !== this.#job) return;
-		const before = this.file;
-		this.#show(job);
-		if (this.file !== before) this.watch.follow(this.file);
-		void this.#attach();
+		this.#attached(job);
+		if (job === this.#job) void this.#attach();
 	}
 
 	#show(job: OpenedJob): void {
@@ -330,6 +331,7 @@ export class Desk extends JobEdits {
 		this.undoes = job.undoes;
 		this.redoes = job.redoes;
 		this.lost = job.lost;
+		this.held = job.held;
 		this.#look();
 	}
 

@@ -2,6 +2,7 @@ export { tickCut, tickedCuts } from './bench-work';
 export { layoutKey } from './layout-key';
 export { room, setRoom } from './context';
 export { Desk } from './desk.svelte';
+export { insert, listAt, pathKey, put, startsWith } from './edits';
 export { focusAt } from './focus-at';
 export { Holding } from './holding.svelte';
 export { lastGood } from './last-good';
@@ -14,7 +15,5 @@ export {
 	newId,
 	openingOfRecord,
 } from './opening';
-export { insert, listAt, pathKey, put, startsWith } from './edits';
-export { rulerOf } from './ruler';
 export { joinByLink, liveOf, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

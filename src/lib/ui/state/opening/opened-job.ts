@@ -79,6 +79,14 @@ export class OpenedJob {
 	get lost(): readonly string[] {
 		return this.#hand?.lost ?? [];
 	}
+	/** Who holds what of the rack for work that is not cut yet. */
+	get held(): JobInHand['held'] {
+		return this.#hand?.held ?? [];
+	}
+	/** Lets go what is held of the rack; false when it is held no more. */
+	letGo(id: string, what: string): boolean {
+		return this.#hand?.letGo(id, what) ?? false;
+	}
 	/** Are all changes in the documents? Whether those are kept is for their keepers to say. */
 	get isInDocuments(): boolean {
 		return this.#early.length === 0;
@@ -95,7 +103,7 @@ export class OpenedJob {
 		return true;
 	}
 
-	/** Books a sheet as cut; false when there is nothing to book. */
+	/** Books work done; false when there is nothing to book. */
 	book(book: Book, what: string): boolean {
 		this.#changed = Date.now();
 		if (this.#hand) return this.#hand.book(book, what);

@@ -1,5 +1,6 @@
-import { type JobFile, valueAt } from '../../job';
-import type { Ruler } from '../../measure';
+import type { Ruler } from '../measure';
+import type { JobFile } from './job';
+import { valueAt } from './problems';
 
 /** The ruler a file asks for; millimetres as long as it asks for none that is known. */
 export function rulerOf(file: JobFile): Ruler {

@@ -1,0 +1,81 @@
+import type { Part } from '../../design';
+import { clothName, type Job, materialName, type TookMaterial, type TookTime } from '../../job';
+import type { BoardLayouts, ClothLayouts } from '../../layout';
+import { type Length, toMm } from '../../measure';
+import type { Blank } from '../../wrap';
+import { toBuild } from '../estimate';
+import { labourLines } from '../labour';
+import type { Order } from '../types';
+
+/** What of a plan an estimate is made of. */
+interface Estimated {
+	readonly job: Job;
+	readonly parts: readonly Part[];
+	readonly blanks: readonly Blank[];
+	readonly boards: readonly BoardLayouts[];
+	readonly cloths: readonly ClothLayouts[];
+	readonly order: Order;
+	readonly seamLength: Length;
+}
+
+/** The work of the whole job by operation, sheets cut already among it; nothing taken yet. */
+export function timesOf(plan: Estimated): TookTime[] {
+	return labourLines(plan.job, { ...plan, ...toBuild(plan.job) }, 'all').map(
+		({ what, amount, unit, minutes }) => ({
+			...{ what, unit, taken: 0 },
+			amount: rounded(amount),
+			estimated: rounded(minutes),
+		}),
+	);
+}
+
+/**
+ * The material of the whole job: sheets with what is taken off the rack, metres of cloth, packs of
+ * sundries. Taken is what is booked: sheets that are cut, cloth that is pulled, sundries used.
+ */
+export function materialsOf(plan: Estimated): TookMaterial[] {
+	const { job, boards, cloths, order } = plan;
+	const sheets = boards.map(({ material, sources }) => ({
+		...{ what: materialName(job, material), unit: 'sheets', estimated: sources.length },
+		taken: sources.filter(({ cut }) => cut).length,
+	}));
+	const metres = (of: ClothLayouts['rolls']): number =>
+		rounded(of.reduce((sum, { pull }) => sum + toMm(pull) / 1000, 0));
+	const pulled = cloths.map(({ cloth, rolls }) => ({
+		...{ what: clothName(job, cloth), unit: 'm', estimated: metres(rolls) },
+		taken: metres(rolls.filter((roll) => roll.pulled)),
+	}));
+	const open = order.lines.filter((line) => line.group === 'sundries' && line.id !== '');
+	const counted = open.map((line) => ({
+		...{ what: line.what, unit: 'packs', taken: 0 },
+		estimated: rounded(line.need.number / line.pack),
+	}));
+	const before = new Map(job.took.materials.map((m) => [m.what, m.estimated]));
+	const used = job.used.map(({ name, packs }) => ({
+		...{ what: name, unit: 'packs', taken: packs },
+		estimated: before.get(name) ?? packs,
+	}));
+	return [...sheets, ...pulled, ...counted, ...used].filter((m) => m.estimated > 0 || m.taken > 0);
+}
+
+/** Far finer than anybody measures an hour or a metre. */
+const rounded = (n: number): number => Math.round(n * 1000) / 1000;
+
+type Minutes = keyof Job['shop']['labour']['minutes'];
+
+/** The shop's figure behind each operation that the plan counts. */
+export const MINUTES_OF: Readonly<Record<string, Minutes>> = {
+	'Sheets handled': 'sheet',
+	'Saw cuts': 'cut',
+	'Length of saw cut': 'cutMetre',
+	'Fence settings': 'setting',
+	'Parts marked and eased': 'part',
+	'Routed edges': 'routedMetre',
+	'Foam bonded': 'bondedSquareMetre',
+	'Cloth bonded': 'bondedSquareMetre',
+	'Seams cut': 'seamMetre',
+	'Wrapped corners': 'corner',
+	'Relief cuts': 'relief',
+	'Panels put together': 'panel',
+	'Boxes put together': 'box',
+};
