@@ -15,8 +15,8 @@ const MAIN = [
 	'Half cut',
 	'Sealed and filled',
 	'Carpeted, and where it goes',
-].concat('Trim panel', 'Floor with devices', 'Patterned');
-const OWN = /^(boxes|panels|parts|pinned)/;
+].concat('Trim panel', 'Floor with devices', 'Patterned', 'Wired');
+const OWN = /^(boxes|panels|parts|runs|pinned)/;
 
 /**
  * Thousands of pieces take minutes in the nest by router, and in every other nest seconds; a long
