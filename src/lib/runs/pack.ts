@@ -94,7 +94,7 @@ function fewer(cuts: readonly LengthCut[], of: Lengths, known: Open[]): Open[] {
 	return fits(cuts, 0, lengths, steps) ? fewer(cuts, of, lengths) : known;
 }
 
-/** Puts the cuts from place `at` on into the lengths; false, and nothing put, where it finds no way. */
+/** Puts the cuts from place `at` on into the lengths; false, and none put, where nothing goes. */
 function fits(
 	cuts: readonly LengthCut[],
 	at: number,

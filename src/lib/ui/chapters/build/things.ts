@@ -1,8 +1,7 @@
-import type { JobFile, Path } from '../../../job';
-import { valueAt } from '../../../job';
+import { type JobFile, type Path, valueAt } from '../../../job';
 import { listAt } from '../../state';
 
-/** Something on the job card that is worked at by itself: a box, a panel, the parts, the runs, the card. */
+/** What is worked at by itself on the job card: a box, a panel, the parts, the runs, the card. */
 export interface Thing {
 	/** As the address has it: 'boxes/0'. */
 	readonly key: string;
