@@ -148,7 +148,10 @@ const wired: JobFile = {
 	stock: {
 		sundries: [
 			{ id: 'ring', name: 'Cable', kind: 'cable', pack: 5, price: 12, owned: 0.5 },
-			{ id: 'hose', name: 'Hose', kind: 'hose', pack: 1, price: 2, lengths: 'cut' },
+			{
+				...{ id: 'hose', name: 'Hose', kind: 'hose', pack: 1, price: 2, lengths: 'cut' },
+				breaks: [{ from: 3, price: 1.5 }],
+			},
 		],
 	},
 	runs: [
