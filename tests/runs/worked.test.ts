@@ -99,6 +99,22 @@ describe('the order', () => {
 		expect(line?.spare.number).toBeCloseTo(0.08, 9);
 	});
 
+	it('takes what is cut off from the rest on the rack first', async () => {
+		const stock = {
+			sundries: RACK.sundries!.map((s) => ({ ...s, owned: s.id === 'hose' ? 4 : 0 })),
+		};
+		const long = { ...DRAIN, id: 'H2', stretches: [{ length: 4800 }] };
+		// 5140 is bought in six metres and leaves 860; 3460 comes off the rest of 4 m.
+		expect(await orderOf([long, DRAIN], 'hose', { stock })).toMatchObject({
+			...{ buy: 6, fromRack: { number: 3.46 }, need: { number: 8.6 } },
+		});
+		const short = { ...DRAIN, stretches: [{ length: 600 }] };
+		// 730 would fit beside the 5140 in its six metres, and is on the rack all the same.
+		expect(await orderOf([long, short], 'hose', { stock })).toMatchObject({
+			...{ buy: 6, fromRack: { number: 0.73 } },
+		});
+	});
+
 	it('adds packs typed for the job', async () => {
 		const stock = { sundries: RACK.sundries!.map((s) => ({ ...s, use: 1 })) };
 		// 2.5 m of the ring typed lie on the rack, so one more is bought.

@@ -68,7 +68,9 @@ function layReel(reel: Sundry, groups: readonly (readonly RunPlan[])[]): ReelPla
 	const need = lengthOf(cuts.flat());
 	const rack = onRack(reel, cuts.flat().length);
 	const one = packLength(reel);
-	const bought = reel.lengths === 'cut' ? Math.max(need, one) : one;
+	// What is cut off comes as long as is asked: of so much room no cut is ever the tighter one, so
+	// that the rest on the rack is used first.
+	const bought = reel.lengths === 'cut' ? Number.MAX_SAFE_INTEGER : one;
 	const packed = packLengths(cuts, { rack, bought });
 	const lengths = packed.map(({ source, length, cuts }): ReelLength => {
 		const taken = lengthOf(cuts);
