@@ -62,12 +62,17 @@ describe('what runs are cut from', () => {
 
 	it('is ordered in full: what is bought and what lies there are no less than the need', () => {
 		const law = fc.property(someRuns, owned, (list, onRack) => {
-			const { runs: all, order } = planned(list, onRack);
+			const { runs: all, order, reels } = planned(list, onRack);
 			for (const line of order.lines) {
 				const mine = all.filter((r) => r.uncut === '' && r.reel === line.id);
 				const sum = mine.reduce((n, r) => n + r.cut * r.count, 0) / 1_600_000;
 				expect(line.need.number).toBeCloseTo(sum, 9);
 				expect(line.fromRack.number).toBeLessThanOrEqual(line.rack.number + 1e-9);
+				const bought = reels
+					.find((r) => r.reel === line.id)!
+					.lengths.filter((l) => l.source === 'buy')
+					.reduce((n, l) => n + l.length, 0);
+				expect(line.buy * line.pack).toBeCloseTo(bought / 1_600_000, 9);
 				const got = line.buy * line.pack + line.fromRack.number;
 				expect(got).toBeGreaterThanOrEqual(sum - 1e-9);
 				expect(line.spare.number).toBeCloseTo(got - sum, 9);

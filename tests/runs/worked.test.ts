@@ -76,6 +76,10 @@ describe('the order', () => {
 			...{ fromRack: { number: 0, unit: 'm' }, spare: { unit: 'm' }, sparePercent: 0 },
 			for: ['run W1', 'run W2'],
 		});
+		// 9.201 m would go into two rings by the metre; three runs of 3067 take three.
+		expect(await orderOf([{ ...FEED, count: 3 }], 'ring')).toMatchObject({
+			...{ buy: 3, need: { number: 9.201 }, total: 36_00 },
+		});
 	});
 
 	it('takes the rest on the rack where that saves a length', async () => {
