@@ -24,6 +24,7 @@ import {
 	type SearchRecord,
 } from './layout';
 import type { Length } from './measure';
+import { planRuns, type ReelPlan, type RunPlan } from './runs';
 import { type Blank, wrapAll } from './wrap';
 
 /**
@@ -41,6 +42,9 @@ export interface Plan {
 	readonly carpets: readonly Carpeting[];
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
+	/** Cables, looms and hoses by their lengths, and what they are cut from. */
+	readonly runs: readonly RunPlan[];
+	readonly reels: readonly ReelPlan[];
 	readonly needs: readonly Need[];
 	/** Seams to cut in all the cloth. */
 	readonly seamLength: Length;
@@ -82,14 +86,20 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 	const cloths = await layCloths(job, cloth.blanks, search);
 
 	const { boxes, panels, parts } = design;
-	const needs = [...design.needs, ...cloth.needs];
+	const wired = planRuns(job, places);
+	const { runs, reels } = wired;
+	const needs = [...design.needs, ...cloth.needs, ...wired.needs];
 	const { seamLength } = cloth;
-	const made = { boxes, panels, parts, blanks: cloth.blanks, boards, cloths, needs, seamLength };
+	const made = {
+		...{ boxes, panels, parts, blanks: cloth.blanks, boards, cloths },
+		...{ runs, reels, needs, seamLength },
+	};
 	const { order, quote, problems } = estimate(job, made);
 	const said = [
 		read,
 		design,
 		cloth,
+		wired,
 		{ problems: complaints(job, places, made, rollsLost(file, read.job)) },
 		{ problems },
 		{ problems: job.options.flatMap((o, i) => withOption(file, o, ['options', i]).problems) },

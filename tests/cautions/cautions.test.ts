@@ -55,7 +55,7 @@ function layout(
 	};
 }
 
-const none = { boxes: [], panels: [], parts: [], blanks: [], needs: [] };
+const none = { boxes: [], panels: [], parts: [], blanks: [], needs: [], runs: [] };
 
 describe('cautions', () => {
 	it('says nothing about work that is not there', () => {

@@ -14,7 +14,7 @@ function quoted(shop: NonNullable<JobFile['shop']>, work: JobFile['work'] = TEN_
 		stock: { sundries: [{ id: 't', name: 'Thing', kind: 'other', pack: 1, price: 200, use: 1 }] },
 	});
 	const { order } = makeOrder(job, [], [], []);
-	const none = { boxes: [], panels: [], parts: [], blanks: [] };
+	const none = { boxes: [], panels: [], parts: [], blanks: [], reels: [] };
 	const counted = { ...none, boards: [], cloths: [], seamLength: ticks(0), boxes: 0, panels: 0 };
 	return { job, quote: makeQuote(job, { ...counted, order, items: items(job, none) }) };
 }

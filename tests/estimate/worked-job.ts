@@ -224,6 +224,7 @@ export const WORK = {
 	],
 	boards: [PLY, PLAIN],
 	cloths: [FELT],
+	reels: [],
 	needs: [{ kind: 'contact-adhesive', amount: 5, for: 'cloth' }],
 	seamLength: mm(2500),
 } satisfies Priced;

@@ -196,7 +196,15 @@ describe('the quote', () => {
 	});
 
 	it('is of nothing where nothing is made, and divides by nothing', () => {
-		const none = { boxes: [], panels: [], parts: [], blanks: [], boards: [], cloths: [] };
+		const none = {
+			boxes: [],
+			panels: [],
+			parts: [],
+			blanks: [],
+			boards: [],
+			cloths: [],
+			reels: [],
+		};
 		const empty = { ...JOB, work: [], boxes: [], panels: [] };
 		const { quote } = estimate(empty, { ...none, needs: [], seamLength: ticks(0) });
 		const zero = { bought: 0, fromRack: 0, used: 0, credit: 0, labourCost: 0, overhead: 0 };

@@ -13,6 +13,7 @@ const ROOMS = [
 	'wrap',
 	'nest',
 	'layout',
+	'runs',
 	'estimate',
 	'cautions',
 	'plan',

@@ -16,8 +16,8 @@ const MAIN = [
 	'Half cut',
 	'Sealed and filled',
 	'Carpeted, and where it goes',
-].concat('Trim panel', 'Floor with devices', 'Patterned');
-const OWN = /^(boxes|panels|parts|pinned|pulled|used)/;
+].concat('Trim panel', 'Floor with devices', 'Patterned', 'Wired');
+const OWN = /^(boxes|panels|parts|runs|pinned|pulled|used)/;
 
 /**
  * Thousands of pieces take minutes in the nest by router, and in every other nest seconds; a long

@@ -145,4 +145,28 @@ const byHand: JobFile = {
 	],
 };
 
-export const LISTS: readonly JobFile[] = [sawn, routed, pinned, byHand];
+/** Runs from lengths that have to be long enough, and from what is cut off. */
+const wired: JobFile = {
+	name: 'Wired',
+	shop,
+	stock: {
+		sundries: [
+			{ id: 'ring', name: 'Cable', kind: 'cable', pack: 5, price: 12, owned: 0.5 },
+			{
+				...{ id: 'hose', name: 'Hose', kind: 'hose', pack: 1, price: 2, lengths: 'cut' },
+				breaks: [{ from: 3, price: 1.5 }],
+			},
+		],
+	},
+	runs: [
+		{
+			...{ id: 'W1', name: 'Feed', from: 'ring', count: 2, slack: 10 },
+			stretches: [{ name: 'sill', length: 1850 }, { length: 620 }],
+			one: { name: 'Battery', extra: 150 },
+			other: { name: 'Distribution', extra: 200 },
+		},
+		{ id: 'H1', name: 'Drain', from: 'hose', stretches: [{ length: 900 }] },
+	],
+};
+
+export const LISTS: readonly JobFile[] = [sawn, routed, pinned, byHand, wired];

@@ -359,6 +359,8 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 		carpets: [],
 		boards: [boardsOf([LAYOUT])],
 		cloths: [],
+		runs: [],
+		reels: [],
 		needs: [],
 		order: {
 			lines: [

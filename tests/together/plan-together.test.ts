@@ -52,6 +52,22 @@ async function together(files: readonly JobFile[], effort = 40): Promise<Plan> {
 const halves = (number: string) => jobOf(number, { parts: [part('A', 1000, 290)] });
 
 describe('worked by hand', () => {
+	test('runs of two jobs are cut from one length, and each bears its part', async () => {
+		const sundries = [{ id: 'ring', name: 'Feed cable', kind: 'cable', pack: 5, price: 12 }];
+		const ends = { one: { extra: 0 }, other: { extra: 0 }, slack: 0 };
+		const wired = (number: string, length: number): JobFile =>
+			jobOf(number, {
+				stock: { ...RACK, sundries },
+				runs: [{ id: 'W1', name: 'Feed', from: 'ring', stretches: [{ length }], ...ends }],
+			});
+		const made = await together([wired('1', 3000), wired('2', 1500)]);
+		expect(made.runs.map((r) => r.label)).toEqual(['1 W1', '2 W1']);
+		expect(made.reels[0]?.lengths.map((l) => l.runs)).toEqual([['1 W1', '2 W1']]);
+		expect(made.order.lines).toMatchObject([{ buy: 1, total: 12_00, need: { number: 4.5 } }]);
+		expect(made.together?.jobs.map((j) => j.ordered)).toEqual([8_00, 4_00]);
+		expect(made.together?.apart.ordered).toBe(24_00);
+	});
+
 	test('two jobs of half a sheet each take one sheet, and each bears half of it', async () => {
 		const { together: t, order, boards } = await together([halves('1'), halves('2')]);
 		expect(boards[0]?.answer.layouts).toHaveLength(1);
@@ -119,18 +135,15 @@ describe('worked by hand', () => {
 		const place = { material: 'ply', sheet: 'buy/full', part: 'part.A', x: 0, y: 305 };
 		const held = { ...halves('1'), byHand: [place] };
 		const at = (made: Plan) =>
-			made.boards[0]?.answer.layouts.map((l) => l.placed.map((p) => [p.id, toMm(p.y)]).sort());
+			made.boards[0]?.answer.layouts.map((l) =>
+				Object.fromEntries(l.placed.map((p) => [p.id, toMm(p.y)])),
+			);
 		const made = await together([held, halves('2')]);
-		expect(at(made)).toEqual([
-			[
-				['1.part.A', 305],
-				['2.part.A', 0],
-			],
-		]);
+		expect(at(made)).toEqual([{ '1.part.A': 305, '2.part.A': 0 }]);
 		expect(made.problems.filter((p) => p.path.includes('byHand'))).toEqual([]);
 		// Each on a sheet of its own: their hands knew nothing of each other.
 		const both = await together([held, { ...halves('2'), byHand: [place] }]);
-		expect(at(both)).toEqual([[['1.part.A', 305]], [['2.part.A', 305]]]);
+		expect(at(both)).toEqual([{ '1.part.A': 305 }, { '2.part.A': 305 }]);
 		expect(both.problems.filter((p) => p.path.includes('byHand'))).toEqual([]);
 	});
 

@@ -14,6 +14,7 @@ export function planFiles(plan: Plan, machine: boolean): OutFile[] {
 		...plainFiles('cutting-list', plan),
 		...plainFiles('parts', plan),
 		...plainFiles('offcuts', plan),
+		...plainFiles('runs', plan),
 		...pdfFiles('labels', plan, fonts),
 		...pdfFiles('templates', plan, fonts),
 		...pdfFiles('quote', plan, fonts),

@@ -1,4 +1,5 @@
-export type CautionPage = 'summary' | 'sheets' | 'parts' | 'cloth' | 'box' | 'panel' | 'order';
+export type CautionPage =
+	'summary' | 'sheets' | 'parts' | 'cloth' | 'box' | 'panel' | 'runs' | 'order';
 
 /** A safety note that belongs to this plan. */
 export interface Caution {

@@ -1,8 +1,9 @@
-import { type BoxPlan, personsFor, type Need, type PanelPlan } from '../design';
+import { type BoxPlan, personsFor } from '../design';
 import type { Job } from '../job';
 import { massIn, roundMass, type Ruler } from '../measure';
 import { clothMass, type Blank } from '../wrap';
 import type { Caution } from './caution';
+import type { Dangers } from './dangers';
 import {
 	COMMON,
 	CRASH_SOURCE,
@@ -13,13 +14,8 @@ import {
 } from './rules';
 
 /** Cautions of glue, cloth, weight and the vehicle. */
-export function workCautions(
-	job: Job,
-	boxes: readonly BoxPlan[],
-	panels: readonly PanelPlan[],
-	blanks: readonly Blank[],
-	needs: readonly Need[],
-): Caution[] {
+export function workCautions(job: Job, of: Omit<Dangers, 'parts' | 'boards'>): Caution[] {
+	const { boxes, panels, blanks, needs, runs } = of;
 	const work = boxes.length + panels.length > 0;
 	const { ruler } = job.shop;
 	const weights = boxes.map((box) => weightOf(job, box, blanks));
@@ -29,7 +25,9 @@ export function workCautions(
 		...weights.filter((w) => personsFor(w.mass) > 1).map((w) => heavyBox(w, ruler)),
 		...weights.map((w) => restraint(w, ruler)),
 		...hearing(boxes),
-		...(work ? [vehicle(), wiring()] : []),
+		...(work ? [vehicle()] : []),
+		...(work || runs.length > 0 ? [wiring()] : []),
+		...(runs.length > 0 ? [lengthsOnly()] : []),
 	];
 }
 
@@ -149,7 +147,18 @@ function wiring(): Caution {
 		title: 'Wiring.',
 		text: 'Fuses, cable sizes and any work near airbags belong to a licensed person. Nothing on these pages is an electrical approval.',
 		source: COMMON,
-		where: ['summary', 'panel'],
+		where: ['summary', 'panel', 'runs'],
+		about: [],
+	};
+}
+
+function lengthsOnly(): Caution {
+	return {
+		id: 'lengths-only',
+		title: 'Lengths only.',
+		text: 'No cable, fuse or hose is sized here and no joint is planned: a licensed person says what is used, how it is fused, and where it may run. Keep runs off sharp edges, moving parts and heat; measure again in the vehicle before cutting.',
+		source: COMMON,
+		where: ['summary', 'runs', 'order'],
 		about: [],
 	};
 }

@@ -31,5 +31,8 @@ export const UNIT: Readonly<Record<Sundry['kind'], 'm2' | 'm' | 'L' | 'pieces' |
 	foam: 'm2',
 	clips: 'pieces',
 	magnets: 'pieces',
+	cable: 'm',
+	loom: 'm',
+	hose: 'm',
 	other: 'packs',
 };

@@ -24,7 +24,7 @@ export interface Estimate {
 }
 
 export function estimate(job: Job, work: Priced): Estimate {
-	const { order, problems } = makeOrder(job, work.boards, work.cloths, work.needs);
+	const { order, problems } = makeOrder(job, work.boards, work.cloths, work.needs, work.reels);
 	const quote = makeQuote(job, { ...work, ...toBuild(job), order, items: items(job, work) });
 	return { order, quote, problems };
 }

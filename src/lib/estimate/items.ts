@@ -1,5 +1,6 @@
 import { type BoxPlan, LOOSE, type PanelPlan, type Part } from '../design';
 import { type Job, priceOfLength, rollsOf } from '../job';
+import { inMetres, type ReelPlan } from '../runs';
 import type { Blank } from '../wrap';
 import { perArea } from './material';
 import type { Item } from './quote';
@@ -10,6 +11,8 @@ export interface Built {
 	readonly panels: readonly PanelPlan[];
 	readonly parts: readonly Part[];
 	readonly blanks: readonly Blank[];
+	/** What runs are cut from. */
+	readonly reels: readonly ReelPlan[];
 }
 
 /**
@@ -34,10 +37,14 @@ export function items(job: Job, built: Built): Item[] {
 	const loose = built.parts.some((p) => p.owner === LOOSE)
 		? [{ what: 'Parts cut to the list', weight: material(job, built, LOOSE) }]
 		: [];
+	const runs =
+		built.reels.length > 0
+			? [{ what: 'Cables, looms and hoses', weight: worthOfRuns(job, built.reels) }]
+			: [];
 	const typed = job.work
 		.filter((w) => w.hours > 0)
 		.map((w) => ({ what: w.what, weight: w.hours * (w.hour ?? job.shop.labour.hour) }));
-	return [...boxes, ...panels, ...loose, ...typed];
+	return [...boxes, ...panels, ...loose, ...runs, ...typed];
 }
 
 /**
@@ -67,4 +74,12 @@ function worthOfBlank(job: Job, blank: Blank): number {
 function bonding(job: Job, blank: Blank): number {
 	const { minutes, hour } = job.shop.labour;
 	return (((blank.bonded + (blank.foam ?? 0)) / 1e6) * minutes.bondedSquareMetre * hour) / 60;
+}
+
+/** Of the lengths in them, at the list price. */
+function worthOfRuns(job: Job, reels: readonly ReelPlan[]): number {
+	return reels.reduce((sum, { reel, need }) => {
+		const sundry = job.stock.sundries.find((s) => s.id === reel);
+		return sum + (sundry ? (sundry.price * inMetres(need)) / sundry.pack : 0);
+	}, 0);
 }

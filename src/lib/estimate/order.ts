@@ -2,6 +2,7 @@ import type { Need } from '../design';
 import type { Job, Problem } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
 import { money } from '../measure';
+import type { ReelPlan } from '../runs';
 import { clothLines } from './cloth-lines';
 import { pricesAsked } from './prices-asked';
 import { sheetLines } from './sheet-lines';
@@ -15,8 +16,9 @@ export function makeOrder(
 	boards: readonly BoardLayouts[],
 	cloths: readonly ClothLayouts[],
 	needs: readonly Need[],
+	reels: readonly ReelPlan[] = [],
 ): { order: Order; problems: Problem[] } {
-	const sundries = sundryLines(job, needs);
+	const sundries = sundryLines(job, needs, reels);
 	const lines = [
 		...boards.flatMap((b) => sheetLines(job, b)),
 		...cloths.flatMap((c) => clothLines(job, c)),

@@ -1,6 +1,7 @@
 import { UNIT, type Need } from '../design';
 import { buyCounted, type Job, type Problem, type Sundry } from '../job';
 import { nth, type Ruler } from '../measure';
+import { inMetres, type ReelPlan } from '../runs';
 import type { Amount, OrderLine } from './types';
 
 /**
@@ -16,6 +17,7 @@ const CRUMB = 1e-9;
 export function sundryLines(
 	job: Job,
 	needs: readonly Need[],
+	reels: readonly ReelPlan[],
 ): { lines: OrderLine[]; problems: Problem[] } {
 	const lines: OrderLine[] = [];
 	const problems: Problem[] = [];
@@ -25,7 +27,9 @@ export function sundryLines(
 		const amount = mine.reduce((sum, n) => sum + n.amount, 0);
 		const sundry = sundries.find((s) => (of === undefined ? s.kind === kind : s.id === of));
 		const purposes = [...new Set(mine.map((n) => n.for))];
-		if (sundry) lines.push(line(job, sundry, amount, purposes));
+		const reel = reels.find((r) => r.reel === sundry?.id);
+		if (sundry && reel) lines.push(reelLine(sundry, reel, purposes));
+		else if (sundry) lines.push(line(job, sundry, amount, purposes));
 		else problems.push(notListed(kind, amount, purposes, job.shop.ruler));
 	}
 	// What the job takes of a thing beside what the plan counts of the first of its kind.
@@ -70,6 +74,39 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 	const wanted = laid * (1 + sparePercent / 100) + typed;
 	const rack = sundry.owned * pack;
 	const packs = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));
+	const fromRack = Math.min(rack, wanted);
+	const of = { need: laid + typed, fromRack, short: wanted - fromRack };
+	return { ...boughtIn(sundry, { ...of, pack, packs, purposes }), sparePercent };
+}
+
+/**
+ * What runs are cut from: packs by the lengths that come out of them. The slack of the runs is
+ * their spare; packs typed for the job are bought beside.
+ */
+function reelLine(sundry: Sundry, reel: ReelPlan, purposes: string[]): OrderLine {
+	const { pack } = sundry;
+	const typed = sundry.use * pack;
+	const need = inMetres(reel.need) + typed;
+	const cut = inMetres(reel.fromRack);
+	const fromRack = cut + Math.min(typed, Math.max(0, sundry.owned * pack - cut));
+	const packs = reel.packs + Math.ceil((typed - (fromRack - cut)) / pack - CRUMB);
+	return boughtIn(sundry, { need, fromRack, short: need - fromRack, pack, packs, purposes });
+}
+
+/** What is taken of a sundry, in the unit it is counted in, and the packs that are short. */
+interface Taken {
+	/** Without spare. */
+	readonly need: number;
+	readonly fromRack: number;
+	/** With spare, less what is on the rack. */
+	readonly short: number;
+	readonly pack: number;
+	readonly packs: number;
+	readonly purposes: readonly string[];
+}
+
+function boughtIn(sundry: Sundry, { pack, packs, purposes, ...taken }: Taken): OrderLine {
+	const unit = UNIT[sundry.kind];
 	const { count: buy, each, total, more } = buyCounted(sundry, packs);
 	return {
 		group: 'sundries',
@@ -78,17 +115,17 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 		code: sundry.code,
 		supplier: sundry.supplier ?? '',
 		priced: sundry.priced,
-		need: { number: laid + typed, unit },
-		rack: { number: rack, unit },
-		fromRack: { number: Math.min(rack, wanted), unit },
+		need: { number: taken.need, unit },
+		rack: { number: sundry.owned * pack, unit },
+		fromRack: { number: taken.fromRack, unit },
 		buy,
 		more,
 		unit: 'pack',
 		pack,
 		each,
 		total,
-		spare: { number: Math.max(0, buy * pack - Math.max(0, wanted - rack)), unit },
-		sparePercent,
+		spare: { number: Math.max(0, buy * pack - taken.short), unit },
+		sparePercent: 0,
 		kind: sundry.kind,
 		for: sundry.use > 0 ? [...purposes, 'this job'] : purposes,
 	};

@@ -8,6 +8,7 @@ export const BENCH_CHAPTERS = [
 	'boxes',
 	'panels',
 	'cloth',
+	'runs',
 ] as const;
 
 export type BenchChapter = (typeof BENCH_CHAPTERS)[number];

@@ -1,5 +1,6 @@
 import type { Job } from './job';
-import type { Cloth, Material, Roll, StockSheet } from './stock';
+import { REEL_KINDS } from './marks';
+import type { Cloth, Material, Roll, StockSheet, Sundry } from './stock';
 
 /*
  * What a job uses, by its mark. A mark the rack does not hold is answered with null: the reader and
@@ -50,4 +51,9 @@ export function rollOf(job: Rack<'rolls'>, id: Mark): Roll | null {
 /** The rolls of one cloth in the order of the rack, owned and sold by the length. */
 export function rollsOf(job: Rack<'rolls'>, cloth: string): Roll[] {
 	return job.stock.rolls.filter((r) => r.cloth === cloth);
+}
+
+/** The cable, loom or hose with this mark; null when the rack has none. */
+export function reelOf(job: Rack<'sundries'>, id: Mark): Sundry | null {
+	return job.stock.sundries.find((s) => s.id === id && REEL_KINDS.includes(s.kind)) ?? null;
 }

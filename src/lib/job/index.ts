@@ -27,6 +27,7 @@ export {
 	clothOf,
 	materialName,
 	materialOf,
+	reelOf,
 	rollOf,
 	rollsOf,
 	sawOf,
@@ -35,7 +36,7 @@ export {
 export { type Job, job, type JobFile } from './job';
 export { schemaText } from './json-schema';
 export { type LoosePart, loosePart } from './loose-part';
-export { type ListOfMarks, listOfMarks } from './marks';
+export { type ListOfMarks, listOfMarks, mayName } from './marks';
 export { type JobOption, withOption } from './options';
 export {
 	type Cover,
@@ -95,6 +96,7 @@ export {
 } from './reading';
 export type { PulledCloth, TookMaterial, TookTime } from './booked';
 export { currencyOf, rulerOf } from './ruler-of';
+export type { Run } from './run';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
 export {
 	buyCounted,

@@ -9,6 +9,7 @@ import { loosePart } from './loose-part';
 import { jobOption, sentQuoteIn } from './options';
 import { panel } from './panel';
 import { pinnedLayout } from './pinned';
+import { runs } from './run';
 import { shopIn } from './shop';
 import { stockIn } from './stock';
 import { VERSION } from './upgrades';
@@ -41,6 +42,7 @@ const jobWith = (amount: AmountField) =>
 		boxes: field(z.array(box).max(60).default([]), { label: 'Boxes' }),
 		panels: field(z.array(panel).max(200).default([]), { label: 'Panels' }),
 		parts: field(z.array(loosePart).max(3000).default([]), { label: 'Parts' }),
+		runs: field(runs, { label: 'Runs of cable, loom and hose' }),
 		/** Chapters of the bench pack that are printed, in their order; all when absent. */
 		pages: field(z.array(z.enum(BENCH_CHAPTERS)).min(1).max(BENCH_CHAPTERS.length).optional(), {
 			label: 'Pages of the bench pack',

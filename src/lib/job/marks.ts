@@ -7,6 +7,8 @@ export const LISTS_OF_MARKS = {
 	cloths: ['stock', 'cloths'],
 	saws: ['shop', 'saws'],
 	suppliers: ['stock', 'suppliers'],
+	/** Sundries that runs are cut from. */
+	reels: ['stock', 'sundries'],
 	/** Of the same panel. */
 	layers: ['panels', OWN, 'layers'],
 } as const;
@@ -20,3 +22,10 @@ export function listOfMarks(
 ): readonly (string | number)[] {
 	return LISTS_OF_MARKS[to].map((step, i) => (step === OWN ? (path[i] ?? 0) : step));
 }
+
+/** The kinds of sundry that runs are cut from. */
+export const REEL_KINDS: readonly string[] = ['cable', 'loom', 'hose'];
+
+/** May a field that names one of that list name a thing of this kind? */
+export const mayName = (to: ListOfMarks, kind: unknown): boolean =>
+	to !== 'reels' || REEL_KINDS.includes(String(kind));

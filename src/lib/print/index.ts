@@ -13,6 +13,7 @@ export {
 export { printPack } from './pack';
 export { panelDrawings, panelViews, pieceDrawings } from './panel';
 export { drawingSvg } from './pens';
+export { cutFromText, endsText, inCuttingOrder, LENGTHS_ONLY } from './runs';
 export { sheetDrawing, sheetView } from './sheet';
 export { shownPages, type ShownPages } from './shown-pages';
 export { templateLength } from './templates';

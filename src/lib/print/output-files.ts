@@ -1,5 +1,13 @@
 import type { Plan } from '../plan';
-import { cuttingListCsv, labelPages, offcutsCsv, orderCsv, partsCsv, supplierCsvs } from './lists';
+import {
+	cuttingListCsv,
+	labelPages,
+	offcutsCsv,
+	orderCsv,
+	partsCsv,
+	runsCsv,
+	supplierCsvs,
+} from './lists';
 import type { Page, Fonts } from './drawing';
 import {
 	costPack,
@@ -43,6 +51,7 @@ const LISTS = {
 	'cutting-list': cuttingListCsv,
 	parts: partsCsv,
 	offcuts: offcutsCsv,
+	runs: runsCsv,
 } as const;
 
 export type OutputKind = PdfKind | keyof typeof LISTS | 'supplier-orders' | 'layouts' | 'machine';
@@ -78,6 +87,7 @@ export function plainFiles(kind: Exclude<OutputKind, PdfKind>, plan: Plan): Outp
 	if (kind === 'layouts') return [...sheetFiles(plan), ...rollFiles(plan)];
 	if (kind === 'machine') return machineFiles(plan);
 	if (kind === 'supplier-orders') return mailFiles(plan);
+	if (kind === 'runs' && plan.runs.length === 0) return [];
 	return [{ name: `${kind}.csv`, type: 'text/csv', data: LISTS[kind](plan) }];
 }
 

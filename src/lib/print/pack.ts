@@ -25,6 +25,7 @@ import {
 	type TitleBlock,
 } from './page';
 import { panelPages } from './panel';
+import { runsPages } from './runs';
 import { sheetPages } from './sheet';
 import { sharePages } from './together';
 import { blankTemplate, partTemplate, templateOf, templatesOf } from './templates';
@@ -43,6 +44,7 @@ const CHAPTERS: Readonly<Record<Exclude<BenchChapter, 'summary'>, (plan: Plan) =
 	boxes: boxPages,
 	panels: panelPages,
 	cloth: rollPages,
+	runs: runsPages,
 };
 
 /**

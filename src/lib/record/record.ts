@@ -6,6 +6,7 @@ import { boxFields, boxFile } from './box';
 import { boardsFields, boardsFile, carpetFields, clothFields, clothFile } from './layouts';
 import { panelFields, panelFile } from './panel';
 import { blankFields, needFields, partFields } from './pieces';
+import { reelFields, runFields } from './runs';
 import { togetherFields } from './together';
 import { fieldsOf, howMany, listOf, millimetres, oneOf, pure, saying } from './units';
 
@@ -55,6 +56,8 @@ const recordIn = (currency: string) => {
 		carpets: listOf(carpetFields(amount), 'ways of carpeting each box'),
 		boards: listOf(boardsFields(amount), 'sheets, board by board'),
 		cloths: listOf(clothFields, 'rolls, cloth by cloth'),
+		runs: listOf(runFields, 'cables, looms and hoses, by their lengths alone'),
+		reels: listOf(reelFields, 'what they are cut from'),
 		needs: listOf(needFields, 'what else the work takes'),
 		seamLength: millimetres('seams to cut in all the cloth'),
 		order: orderFields(amount),
@@ -85,14 +88,15 @@ export function recordOf(plan: Plan): object {
 function sourceOf(plan: Plan): object {
 	const { name, number, revision, shop, boxes } = plan.job;
 	const countOf = (id: string): number => boxes.find((b) => b.id === id)?.count ?? 1;
-	const { parts, blanks, carpets, needs, seamLength, quote, cautions, together } = plan;
+	const { parts, blanks, carpets, runs, reels, needs, seamLength } = plan;
+	const { quote, cautions, together } = plan;
 	return {
 		...{ format: 'kerf-and-nap plan', version: RECORD_VERSION },
 		job: { name, number, revision, currency: shop.currency },
 		problems: plan.problems.map(problemFile),
 		boxes: plan.boxes.map((box) => boxFile(box, countOf(box.id))),
 		panels: plan.panels.map(panelFile),
-		...{ parts, blanks, carpets, needs, seamLength, quote, cautions, together },
+		...{ parts, blanks, carpets, runs, reels, needs, seamLength, quote, cautions, together },
 		boards: plan.boards.map(boardsFile),
 		cloths: plan.cloths.map(clothFile),
 		options: plan.options.map((o) => ({ ...o, problems: o.problems.map(problemFile) })),

@@ -4,6 +4,7 @@ import { type Job, type Path, type Problem, readJob, saidOnce } from '../job';
 import { SearchSession } from '../layout';
 import { nth, ticks } from '../measure';
 import { plan, type Plan, type PlanOptions } from '../plan';
+import { layReels } from '../runs';
 import type { AtHand } from './at-hand';
 import { type Counts, leastCounts, lessTaken, takesOf, withCounts } from './counts';
 import { notJoinable } from './joinable';
@@ -17,6 +18,7 @@ import {
 	taggedJob,
 	taggedNeeds,
 	taggedParts,
+	taggedRuns,
 } from './tagged';
 import { joinedNumber, tagsOf } from './tags';
 
@@ -113,12 +115,14 @@ async function joined(at: AtHand, options: PlanOptions): Promise<Plan> {
 	const parts = works.flatMap((w) => w.parts);
 	const blanks = works.flatMap((w) => w.blanks);
 	const needs = works.flatMap((w) => w.needs);
+	const runs = at.plans.map((p, i) => taggedRuns(p, taggingOf(at, i)));
 	const laid = await layForAll(job, at, { parts, blanks, search });
 	const designs = at.plans.map((p, i) => taggedDesigns(p, taggingOf(at, i)));
 	const made = {
 		boxes: designs.flatMap((d) => d.boxes),
 		panels: designs.flatMap((d) => d.panels),
 		...{ parts, blanks, needs, boards: laid.boards, cloths: laid.cloths },
+		...{ runs: runs.flat(), reels: layReels(job, runs) },
 		seamLength: ticks(at.plans.reduce((sum, p) => sum + p.seamLength, 0)),
 	};
 	const { order, quote, problems } = estimate(job, made);
@@ -177,7 +181,7 @@ function workOf(at: AtHand, i: number): JobWork {
 
 /** Chapters of the bench pack: how a box or panel goes together is told in its job's own. */
 const CHAPTERS: NonNullable<Job['pages']> = [
-	...(['summary', 'cautions', 'order', 'sheets', 'parts', 'cloth'] as const),
+	...(['summary', 'cautions', 'order', 'sheets', 'parts', 'cloth', 'runs'] as const),
 ];
 
 /** The job that all of them are: one shop, one rack, everything under marks of its own. */
@@ -201,7 +205,7 @@ function jobOfAll(at: AtHand): Job {
 		took: { times: [], materials: [] },
 		parts: loose,
 		pages: CHAPTERS,
-		...{ options: [], sent: [], ticked: {}, look: null },
+		...{ runs: [], options: [], sent: [], ticked: {}, look: null },
 	};
 }
 

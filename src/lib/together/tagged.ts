@@ -53,6 +53,16 @@ export function taggedNeeds({ needs }: Plan, rack: Job, { tag, marks }: Tagging)
 	}));
 }
 
+/** Runs and what they are cut from. */
+export function taggedRuns({ runs }: Plan, { tag, marks }: Tagging): Plan['runs'] {
+	return runs.map((run) => ({
+		...run,
+		id: idOf(tag, run.id),
+		label: labelOf(tag, run.label),
+		reel: named(marks.sundries, run.reel),
+	}));
+}
+
 /** Boxes, panels and typed work as they were asked for: enough to name and count them. */
 export function taggedJob(
 	{ job: { boxes, panels, work, pinned, byHand, pulled, used }, boards }: Plan,

@@ -45,6 +45,7 @@ export const trustChapters: readonly TrustChapter[] = [
 			'What cloth can stretch, shrink and climb: from the figures of the rack. They differ from roll to roll.',
 			'Masses and centres of gravity: from densities as typed in. Damp board is heavier.',
 			'Adhesive, screws and other sundries: by area and spacing, with the spare you set.',
+			'Cables, looms and hoses: by the lengths you measured. None is sized, and no fuse is.',
 			'Labour: your rates times trade figures. Prices: as typed in on the rack.',
 			'An outline traced over a photograph: its expected error is said beside it.',
 		],

@@ -23,6 +23,7 @@ export function doubles(job: Job): Fault[] {
 			...marked(['parts'], job.parts),
 		],
 		[...marked(['stock', 'sheets'], stock.sheets), ...marked(['stock', 'offcuts'], stock.offcuts)],
+		marked(['runs'], job.runs),
 		marked(['options'], job.options),
 		marked(['stock', 'materials'], stock.materials),
 		marked(['stock', 'cloths'], stock.cloths),

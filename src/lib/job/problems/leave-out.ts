@@ -18,6 +18,7 @@ const LISTS: readonly (readonly string[])[] = [
 	['boxes'],
 	['panels'],
 	['parts'],
+	['runs'],
 	['pinned'],
 	['byHand'],
 	['pulled'],

@@ -6,7 +6,7 @@ import type { Path } from './problem';
  */
 export interface Places {
 	/** ['boxes', 2] for the box with this id; ['boxes', n] when the file shows no such id. */
-	readonly of: (list: 'boxes' | 'panels' | 'parts', id: string, n: number) => Path;
+	readonly of: (list: 'boxes' | 'panels' | 'parts' | 'runs', id: string, n: number) => Path;
 }
 
 export function placesIn(file: unknown): Places {

@@ -189,6 +189,9 @@ const sundryIn = (amount: AmountField) =>
 				'foam',
 				'clips',
 				'magnets',
+				'cable',
+				'loom',
+				'hose',
 				'other',
 			]),
 			{ label: 'Kind', options: { dowel: 'rod' } },
@@ -218,6 +221,12 @@ const sundryIn = (amount: AmountField) =>
 		use: field(z.number().min(0).max(1e6).default(0), {
 			label: 'Packs for this job',
 			help: 'Over what the plan counts by itself.',
+		}),
+		/** Of what runs are cut from; nothing else asks. */
+		lengths: field(z.enum(['whole', 'cut']).default('whole'), {
+			label: 'Lengths come',
+			options: { whole: 'each pack in one piece', cut: 'cut off, any length in one piece' },
+			help: 'Of cable, loom and hose: no run is longer than a pack that is one piece. On the rack a part of a pack is one rest.',
 		}),
 		/** Sheets (damping, lining) lose this much to overlap. */
 		overlap: field(percent.default(0), { label: 'Overlap', unit: '%' }),

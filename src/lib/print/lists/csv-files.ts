@@ -20,6 +20,7 @@ import {
 	rackLabels,
 	type SheetAt,
 } from '../wording';
+import { cutFromText, inCuttingOrder } from '../runs';
 import { linesFrom } from './order-pages';
 
 /*
@@ -137,6 +138,22 @@ export function offcutsCsv(plan: Plan): string {
 	const head = [
 		...['sheet', 'board', 'mark', 'length', 'width', 'size unit'],
 		...['from left', 'from bottom', 'place unit'],
+	];
+	return csvOf(plan, [head, ...rows]);
+}
+
+/** Every run as it is cut, in the order of the cutting list. */
+export function runsCsv(plan: Plan): string {
+	const { ruler } = plan.job.shop;
+	const rows = inCuttingOrder(plan.runs, plan.reels).map((run) => [
+		...[run.label, run.name, cutFromText(run, plan.reels), run.count],
+		...[figure(run.measured, ruler), run.slack],
+		...run.ends.flatMap(({ name, extra }) => [name, figure(extra, ruler)]),
+		...[figure(run.cut, ruler), ruler.unit],
+	]);
+	const head = [
+		...['mark', 'run', 'cut from', 'how many', 'measured', 'slack, per cent'],
+		...['one end', 'left at it', 'other end', 'left at it', 'cut each', 'unit'],
 	];
 	return csvOf(plan, [head, ...rows]);
 }

@@ -2,6 +2,7 @@ import type { Part } from '../../design';
 import { clothName, materialName, materialOf } from '../../job';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
+import type { RunPlan } from '../../runs';
 import { qrCode, type QrCode } from '../drawing';
 import { jobOf, jobText, ownerName } from '../together';
 import { type Figures, partFacesText, rackLabels } from '../wording';
@@ -19,12 +20,16 @@ export interface LabelText {
 	readonly qr: QrCode;
 }
 
-/** A label for each piece of board, each blank of cloth and each offcut, in that order. */
+/**
+ * A label for each piece of board, each blank of cloth, each offcut and either end of each run, in
+ * that order.
+ */
 export function labelTexts(plan: Plan, figures: Figures): LabelText[] {
 	return [
 		...partLabels(plan, figures),
 		...blankLabels(plan, figures),
 		...offcutsToLabel(plan, figures),
+		...runLabels(plan, figures),
 	];
 }
 
@@ -122,6 +127,39 @@ function offcutsToLabel(plan: Plan, figures: Figures): LabelText[] {
 			}),
 		);
 }
+
+/** One for either end, which says where the other one goes. */
+function runLabels(plan: Plan, figures: Figures): LabelText[] {
+	const codes = codesOf(plan, plan.runs);
+	return plan.runs.flatMap((run) => {
+		const code = `${codes.get(run.id) ?? run.id}-run`;
+		const qr = qrCode(code);
+		const [one, other] = run.ends;
+		return [...Array(run.count).keys()].flatMap((copy) =>
+			(
+				[
+					[one, other],
+					[other, one],
+				] as const
+			).map(([here, there]): LabelText => ({
+				mark: run.label,
+				nth: run.count > 1 ? `${copy + 1} of ${run.count}` : '',
+				name: run.name,
+				says: [
+					`this end: ${here.name}`,
+					`other end: ${there.name}`,
+					`${figures.bench(run.cut)} ${figures.unit} long`,
+					reelName(plan, run),
+					jobText(plan, run.id),
+				].filter((t) => t !== ''),
+				...{ code, qr },
+			})),
+		);
+	});
+}
+
+const reelName = ({ reels }: Plan, { reel }: RunPlan): string =>
+	reels.find((r) => r.reel === reel)?.name ?? '';
 
 function labelSays(plan: Plan, part: Part, figures: Figures): string[] {
 	const size = figures.size(part.length, part.width);

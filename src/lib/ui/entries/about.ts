@@ -13,6 +13,8 @@ const STEMS: Readonly<Record<string, string>> = {
 	cloths: 'cloth',
 	rolls: 'roll',
 	sundries: 'sundry',
+	runs: 'run',
+	stretches: 'stretch',
 	suppliers: 'supplier',
 	breaks: 'price break',
 	saws: 'saw',

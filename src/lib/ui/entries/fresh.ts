@@ -93,6 +93,7 @@ const firstOf = (about: About): Readonly<Record<ListOfMarks, string>> => ({
 	cloths: about.cloth,
 	saws: about.saw,
 	suppliers: about.supplier,
+	reels: '',
 	layers: '',
 });
 

@@ -33,6 +33,6 @@ export const RACK = [
 	{
 		key: 'sundries',
 		title: 'Sundries',
-		text: 'Adhesive, glue, screws, clips and the like, by the pack.',
+		text: 'Adhesive, glue, screws, clips and the like, by the pack; cable, loom and hose by the ring, the reel or the metre.',
 	},
 ] as const;

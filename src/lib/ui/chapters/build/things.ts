@@ -1,12 +1,11 @@
-import type { JobFile, Path } from '../../../job';
-import { valueAt } from '../../../job';
+import { type JobFile, type Path, valueAt } from '../../../job';
 import { listAt } from '../../state';
 
-/** Something on the job card that is worked at by itself: a box, a panel, the parts, the card. */
+/** What is worked at by itself on the job card: a box, a panel, the parts, the runs, the card. */
 export interface Thing {
 	/** As the address has it: 'boxes/0'. */
 	readonly key: string;
-	readonly kind: 'box' | 'panel' | 'parts' | 'about';
+	readonly kind: 'box' | 'panel' | 'parts' | 'runs' | 'about';
 	readonly name: string;
 	readonly path: Path;
 }
@@ -17,11 +16,13 @@ export function thingsOf(file: JobFile): Thing[] {
 		...listed(file, 'boxes', 'box', 'Box'),
 		...listed(file, 'panels', 'panel', 'Panel'),
 		...(listAt(file, ['parts']).length > 0 ? [PARTS] : []),
+		...(listAt(file, ['runs']).length > 0 ? [RUNS] : []),
 		ABOUT,
 	];
 }
 
 const PARTS: Thing = { key: 'parts', kind: 'parts', name: 'List of parts', path: ['parts'] };
+const RUNS: Thing = { key: 'runs', kind: 'runs', name: 'Runs', path: ['runs'] };
 const ABOUT: Thing = { key: 'about', kind: 'about', name: 'About the job', path: [] };
 
 function listed(
@@ -45,6 +46,7 @@ export function thingAt(file: JobFile, hash: string): Thing | null {
 	const all = thingsOf(file);
 	const asked = hash.replace(/^#build\/?/, '');
 	if (asked === 'parts') return PARTS;
+	if (asked === 'runs') return RUNS;
 	const list = asked.split('/')[0] ?? '';
 	const near = list === '' ? undefined : all.findLast((t) => t.key.startsWith(list));
 	const found = all.find((t) => t.key === asked) ?? near ?? all[0] ?? null;

@@ -14,6 +14,7 @@ const NAMES: Readonly<Record<string, string>> = {
 	boxes: 'boxes',
 	panels: 'panels',
 	parts: 'parts',
+	runs: 'runs',
 	work: 'hours of work',
 	pinned: 'layouts',
 	byHand: 'parts laid by hand',

@@ -1,0 +1,3 @@
+export { planRuns } from './plan-runs';
+export { inMetres, layReels, type ReelLength, type ReelPlan } from './reels';
+export type { RunEnd, RunPlan } from './run-plan';
