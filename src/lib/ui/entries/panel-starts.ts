@@ -1,10 +1,12 @@
 import type { Rect } from '../../geometry';
-import type { Made } from './starts';
 
 /*
  * What a new thing starts with on a panel: where nothing stands yet, else round what stands there.
  * Lengths in mm, as a file has them.
  */
+
+/** A new thing as its schema alone would have it. */
+export type Made = Readonly<Record<string, unknown>>;
 
 export interface PanelRoom extends Rect {
 	/** What stands on it or goes through it already. */

@@ -3,14 +3,12 @@ import { bounds, type Rect } from '../../geometry';
 import { type JobFile, type Path, placesIn, readJob, valueAt } from '../../job';
 import { toMm } from '../../measure';
 import { listAt } from '../state';
-import { inPanel, type PanelRoom } from './panel-starts';
+import { inPanel, type Made, type PanelRoom } from './panel-starts';
 
 /*
  * What a new thing starts with in its parent: a layer within its panel, a driver within its board.
  * The first is what one would expect; the others are tried where that one does not go in.
  */
-
-export type Made = Readonly<Record<string, unknown>>;
 
 /** Ways to start a new thing of the list at `path`, the likeliest first. */
 export function startsAt(file: JobFile, path: Path, made: unknown): [unknown, ...unknown[]] {

@@ -7,7 +7,7 @@ interface Trouble {
 	readonly checks: number;
 }
 
-/** How many places of a job stop something or want looking at: not of the layouts, nor of carpet. */
+/** How many places of a job stop something or want looking at, without layouts and carpet. */
 function troubleIn(file: JobFile): Trouble {
 	const read = readJob(file);
 	const design = designAll(read.job, placesIn(file), read.unsized);
