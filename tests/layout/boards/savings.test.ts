@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
 import { plan, savings } from '../../../src/lib/plan';
 
@@ -34,4 +34,35 @@ it('has nothing to offer where no layout needs fewer sheets', async () => {
 it('takes no price out of the air: a sheet size the stock does not sell is marked as guessed', async () => {
 	const found = await savings(await plan(job()), { effort: 2000 });
 	for (const s of found) expect(s.guessed).toBe(s.what.startsWith('Buy sheets'));
+});
+
+describe('where a part lies by hand', () => {
+	/** Two of these lie side by side on one sheet, but not beside one that lies in its middle. */
+	const two = {
+		parts: [{ id: 'A', material: 'ply', length: 480, width: 500, count: 2 }],
+	};
+	const middle = { material: 'ply', sheet: 'buy/s', part: 'part.A', x: 250, y: 0 };
+
+	it('letting it go is offered by itself, with what that saves', async () => {
+		const made = await plan(job({ ...two, byHand: [middle] }), { effort: 500 });
+		expect(made.boards[0]?.answer.layouts).toHaveLength(2);
+		const [first] = await savings(made, { effort: 2000 });
+		expect(first?.what).toBe('Let go what lies by hand: it is laid with the rest.');
+		expect(first).toMatchObject({ money: 40_00, sheets: 1 });
+	});
+
+	it('no change is offered for what letting it go saves without any', async () => {
+		const made = await plan(job({ ...two, byHand: [middle] }), { effort: 500 });
+		const found = await savings(made, { effort: 2000 });
+		expect(found.filter((s) => !s.guessed)).toHaveLength(1);
+	});
+
+	it('every change says that it lets it go', async () => {
+		const held = { ...middle, x: 0 };
+		const made = await plan(job({ byHand: [held] }), { effort: 500 });
+		const found = await savings(made, { effort: 2000 });
+		expect(found.map((s) => s.what)).toContain(
+			'Let B Shelf lie across the grain. What lies by hand is let go for it.',
+		);
+	});
 });

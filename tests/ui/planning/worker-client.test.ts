@@ -2,7 +2,7 @@ import { expose } from 'comlink';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { planTogether } from '../../../src/lib/together';
 import { plan, savings, withOptions } from '../../../src/lib/plan';
-import { startPlanner } from '../../../src/lib/ui/planning/worker-client';
+import { startPlanner, startPrinter } from '../../../src/lib/ui/planning/worker-client';
 import { makePlanner } from '../../../src/worker/make-planner';
 
 const JOB = {
@@ -97,4 +97,23 @@ describe('the planner and its workers', () => {
 		expect(await searching).toBeNull();
 		expect(crew.working).toBe(1);
 	}, 30_000);
+});
+
+it('a printer that is ended leaves no worker behind, and starts another when asked again', () => {
+	const working: object[] = [];
+	const printer = startPrinter(() => {
+		const worker = Object.assign(new EventTarget(), {
+			postMessage: silent,
+			terminate: () => void working.splice(working.indexOf(worker), 1),
+		});
+		working.push(worker);
+		return worker as unknown as Worker;
+	});
+	printer.end();
+	for (let round = 0; round < 2; round++) {
+		void printer.outputFiles('order', {} as never, {} as never);
+		expect(working).toHaveLength(1);
+		printer.end();
+		expect(working).toHaveLength(0);
+	}
 });

@@ -1,7 +1,14 @@
 import type { Part } from '../../design';
 import type { Job } from '../../job';
 import { mm, ticks, money, type Money } from '../../measure';
-import { nearMisses, type NearMiss, type Budget, type Sheet } from '../../nest';
+import {
+	nearMisses,
+	type NearMiss,
+	nestSaw,
+	type Budget,
+	type Sheet,
+	type SheetsAnswer,
+} from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { pursue, type Watch } from '../pace';
 import { sayMarks } from '../say-marks';
@@ -41,14 +48,40 @@ export async function boardSavings(
 	const { problem } = boards;
 	if (problem.method !== 'saw' || boards.sources.some((s) => s.pinned)) return [];
 	const others = otherSizes(job, boards);
-	const found = await pursue(nearMisses(problem, boards.answer, budget, others), watch);
-	return found.map((miss) => ({
-		material: boards.material,
-		what: sayMarks(parts, miss.what),
-		money: money(miss.saving),
-		sheets: miss.sheets,
+	const { material } = boards;
+	const held = boards.sources.some((s) => s.byHand !== null);
+	const free = held ? await letGoOf(boards, budget, watch) : null;
+	const from = free?.answer ?? boards.answer;
+	const found = await pursue(nearMisses(problem, from, budget, others), watch);
+	const more = found.map((miss) => ({
+		material,
+		what: `${sayMarks(parts, miss.what)}${held ? LETS_GO : ''}`,
+		money: money(miss.saving + (free?.saving.money ?? 0)),
+		sheets: miss.sheets + (free?.saving.sheets ?? 0),
 		guessed: miss.kind === 'sheet',
 	}));
+	return free ? [free.saving, ...more] : more;
+}
+
+/** A change is tried on all parts anew: what lies by hand would be cut by other measures. */
+const LETS_GO = ' What lies by hand is let go for it.';
+
+/**
+ * What letting the parts laid by hand go would save by itself, and the plan without them held: a
+ * change is only worth what it saves beyond that. Null where it saves nothing.
+ */
+async function letGoOf(
+	{ material, problem, answer: held }: BoardLayouts,
+	budget: Budget,
+	watch: Watch<readonly NearMiss[]>,
+): Promise<{ readonly answer: SheetsAnswer; readonly saving: Saving } | null> {
+	if (problem.method !== 'saw') return null;
+	const answer = await pursue(nestSaw(problem, budget), (_, effort) => watch([], effort));
+	const sheets = held.layouts.length - answer.layouts.length;
+	const saved = held.cost - answer.cost;
+	if (answer.unplaced.length > 0 || saved < 0 || (saved === 0 && sheets <= 0)) return null;
+	const what = 'Let go what lies by hand: it is laid with the rest.';
+	return { answer, saving: { material, what, money: money(saved), sheets, guessed: false } };
 }
 
 /**

@@ -37,27 +37,38 @@ export function sheetDrawing(
 	const stage = stageOf(layout, places, room);
 	const { view, length, height } = stage;
 	return {
-		width: Math.max(view.x + length + FLAG_BAND, view.x + LEGEND_WIDTH),
+		width: view.x + Math.max(length + FLAG_BAND, isNarrow(room) ? 0 : LEGEND_WIDTH),
 		height,
 		title: sheetTitle(at),
 		marks: [
 			...sheetMarks(at, layout, view, figures),
 			...dimensions(layout, places, view),
 			...datumMark(view),
-			...grainMark(at, view.x + Math.max(length, GRAIN_WIDTH), stage.grainY),
-			...legendMarks(hatchedIn(layout), view.x, height - 1.2),
+			...(isNarrow(room)
+				? []
+				: [
+						...grainMark(at, view.x + Math.max(length, GRAIN_WIDTH), stage.grainY),
+						...legendMarks(hatchedIn(layout), view.x, height - 1.2),
+					]),
 		],
 	};
 }
 
 /** Where on its drawing a sheet lies, and how large. */
-export function sheetView(plan: Plan, boards: BoardLayouts, index: number): View {
+export function sheetView(
+	plan: Plan,
+	boards: BoardLayouts,
+	index: number,
+	room: PaperRoom = SCREEN,
+): View {
 	const layout = nth(boards.answer.layouts, index);
 	const places = runningPlaces(layout, figuresOn(plan.job.shop.ruler));
-	return stageOf(layout, places, SCREEN).view;
+	return stageOf(layout, places, room).view;
 }
 
 const LEGEND_WIDTH = 62;
+/** As narrow as a phone: the words on the sheet have to do without a legend under it. */
+const isNarrow = (room: PaperRoom): boolean => room.width < 2 * LEGEND_WIDTH;
 
 function hatchedIn({ offcuts, cuts }: SheetLayout) {
 	return { offcuts: offcuts.length > 0, waste: wasteRects(cuts).length > 0 };
@@ -80,6 +91,7 @@ function stageOf(layout: SheetLayout, places: RunningPlaces, room: PaperRoom) {
 		const view: View = { x: left, y: FLAG_BAND + width, scale };
 		return { view, length, height, grainY: height - legend + 3.5 };
 	};
+	if (isNarrow(room)) return withLegend(0);
 	const one = withLegend(5);
 	return one.length < LEGEND_WIDTH + GRAIN_WIDTH + 4 ? withLegend(9.5) : one;
 }

@@ -3,7 +3,6 @@ import { insert, listAt } from '../state';
 import { aboutAt } from './about';
 import type { Entry } from './entry';
 import { fresh } from './fresh';
-import { startsAt } from './starts';
 
 /**
  * A new thing for the list at `path`, of a size and at a place where it goes into its parent:
@@ -16,9 +15,21 @@ export async function freshIn(
 	item: Entry,
 ): Promise<unknown> {
 	const made = fresh(item, name, aboutAt(file, path, name));
+	if (path.length !== 3 || valueAt(file, path.slice(0, 2)) === undefined) return made;
+	const [{ startsAt }, { firstThatFits }] = await Promise.all([
+		import('./starts'),
+		import('./try-out'),
+	]);
 	const all = startsAt(file, path, made);
-	if (all.length === 1 || valueAt(file, path.slice(0, 2)) === undefined) return made;
-	const { firstThatFits } = await import('./try-out');
-	const index = listAt(file, path).length;
-	return firstThatFits(file, all, (to, one) => insert(to, path, one, index));
+	const [list, index] = path as [string, number];
+	// Nothing else of the job is looked at: it would be worked out anew for each way.
+	const alone = {
+		...file,
+		boxes: [],
+		panels: [],
+		parts: [],
+		[list]: [listAt(file, [list])[index]],
+	};
+	const at = [list, 0, ...path.slice(2)];
+	return firstThatFits(alone, all, (to, one) => insert(to, at, one, listAt(to, at).length));
 }

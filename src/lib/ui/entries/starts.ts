@@ -1,12 +1,14 @@
-import { type JobFile, type Path, readJob, valueAt } from '../../job';
+import { designAll } from '../../design';
+import { bounds, type Rect } from '../../geometry';
+import { type JobFile, type Path, placesIn, readJob, valueAt } from '../../job';
+import { toMm } from '../../measure';
 import { listAt } from '../state';
+import { inPanel, type Made, type PanelRoom } from './panel-starts';
 
 /*
  * What a new thing starts with in its parent: a layer within its panel, a driver within its board.
  * The first is what one would expect; the others are tried where that one does not go in.
  */
-
-type Made = Readonly<Record<string, unknown>>;
 
 /** Ways to start a new thing of the list at `path`, the likeliest first. */
 export function startsAt(file: JobFile, path: Path, made: unknown): [unknown, ...unknown[]] {
@@ -14,8 +16,7 @@ export function startsAt(file: JobFile, path: Path, made: unknown): [unknown, ..
 	if (typeof made !== 'object' || made === null || path.length !== 3) return [made];
 	const start = made as Made;
 	if (thing === 'panels' && typeof index === 'number') {
-		const room = openingOf(file, index);
-		if (room && typeof list === 'string') return inPanel(list, start, room);
+		return inPanel(String(list), start, panelRoom(file, index));
 	}
 	if (thing === 'boxes' && typeof index === 'number') {
 		const vented = listAt(file, ['boxes', index, 'vents']).length > 0;
@@ -24,73 +25,38 @@ export function startsAt(file: JobFile, path: Path, made: unknown): [unknown, ..
 	return [made];
 }
 
-interface Room {
-	readonly length: number;
-	readonly width: number;
+/** A drawing that cannot be read yet still lets one add to its panel. */
+const UNREAD: PanelRoom = { x: 0, y: 0, length: 300, width: 200, taken: [] };
+
+/** The rectangle round the board of a panel, and what lies on it. */
+function panelRoom(file: JobFile, index: number): PanelRoom {
+	const read = readJob({
+		...file,
+		boxes: [],
+		parts: [],
+		panels: [valueAt(file, ['panels', index])],
+	});
+	const { detail } = designAll(read.job, placesIn(file), read.unsized).panels[0] ?? {};
+	if (!detail) return UNREAD;
+	const { opening } = detail.fit.sizes;
+	const lying = [
+		...detail.layers.map((l) => l.hole ?? l.piece),
+		...detail.covers.map((c) => c.hole),
+		...detail.windows.map((w) => w.hole),
+		...detail.devices.map((d) => d.space),
+	];
+	const taken = lying.flatMap((outline) => (outline ? [inMm(bounds(outline))] : []));
+	return { ...inMm(opening), taken };
 }
+
+const inMm = ({ x, y, length, width }: Rect): Rect => ({
+	x: toMm(x),
+	y: toMm(y),
+	length: toMm(length),
+	width: toMm(width),
+});
 
 const round = (n: number): number => Math.max(1, Math.round(n));
-
-/** Shares of the panel: of its size, and of where the middle lies. */
-const SPOTS = [
-	[0.5, 0.5, 0.5],
-	[0.3, 0.5, 0.5],
-	...[0.3, 0.2, 0.12].flatMap((size) =>
-		[0.25, 0.75, 0.5].flatMap((x) => [0.25, 0.75, 0.5].map((y) => [size, x, y] as const)),
-	),
-	[0.06, 0.12, 0.12],
-	[0.06, 0.88, 0.88],
-] as const;
-
-function inPanel(list: string, made: Made, { length, width }: Room): [unknown, ...unknown[]] {
-	const [first, ...others] = SPOTS.map(([size, x, y]) => {
-		const [l, w] = [round(length * size), round(width * size)];
-		const at = { x: round(length * x - l / 2), y: round(width * y - w / 2) };
-		if (list === 'devices') return { ...made, length: l, width: w, ...at };
-		const shape = { kind: 'rectangle', length: l, width: w };
-		return 'outline' in made ? { ...made, outline: { shape, ...at } } : made;
-	});
-	if (list === 'hinges')
-		return [
-			{
-				...made,
-				from: { x: round(length / 2), y: 0 },
-				to: { x: round(length / 2), y: round(width) },
-			},
-			made,
-		];
-	return [first, ...others];
-}
-
-/** The rectangle round the opening of a panel, as the file has it. */
-function openingOf(file: JobFile, index: number): Room | null {
-	const opening = valueAt(file, ['panels', index, 'opening']);
-	const read = readJob({ ...file, panels: [valueAt(file, ['panels', index])] });
-	const shape = read.job.panels[0]?.opening;
-	if (!shape || opening === undefined) return null;
-	const mm = (n: number): number => n / 1600;
-	switch (shape.kind) {
-		case 'rectangle':
-		case 'oval':
-			return { length: mm(shape.length), width: mm(shape.width) };
-		case 'trapezoid':
-			return { length: mm(Math.min(shape.bottom, shape.top)), width: mm(shape.height) };
-		case 'circle':
-			return { length: mm(shape.diameter), width: mm(shape.diameter) };
-		case 'polyline':
-			return spanOf(shape.points);
-		case 'corners':
-			return spanOf(shape.corners);
-		default:
-			return { length: 300, width: 200 };
-	}
-}
-
-function spanOf(points: readonly { readonly x: number; readonly y: number }[]): Room {
-	const span = (of: (p: { x: number; y: number }) => number): number =>
-		(Math.max(...points.map(of)) - Math.min(...points.map(of))) / 1600;
-	return { length: span((p) => p.x), width: span((p) => p.y) };
-}
 
 interface BoxRoom {
 	readonly size: Sizes;

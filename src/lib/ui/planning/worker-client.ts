@@ -141,12 +141,17 @@ function startHand(start: () => Worker): EndableHand {
 	};
 }
 
+interface EndablePrinter extends Printer {
+	/** Ends the worker, and what it was asked goes unanswered; asked again, another starts. */
+	end(): void;
+}
+
 /**
  * The printer in a worker of its own, started when somebody prints: the PDF library is fetched
  * then, not before. (A worker that fetched it by itself could not do so offline: the service
  * worker's list knows only what the page names.)
  */
-export function startPrinter(start: () => Worker = printWorker): Printer {
+export function startPrinter(start: () => Worker = printWorker): EndablePrinter {
 	let worker: Worker | null = null;
 	let remote: Remote<Printer> | null = null;
 	const orFailed = <T>(ask: (printer: Remote<Printer>) => Promise<T>): Promise<T> => {
@@ -157,6 +162,10 @@ export function startPrinter(start: () => Worker = printWorker): Printer {
 	return {
 		outputFiles: (...asked) => orFailed((printer) => printer.outputFiles(...asked)),
 		shownPages: (...asked) => orFailed((printer) => printer.shownPages(...asked)),
+		end() {
+			worker?.terminate();
+			worker = remote = null;
+		},
 	};
 }
 

@@ -67,7 +67,9 @@ function layerFigure(bench: Bench, layer: Layer, i: number, host: Host): LayerFi
 	const own = ownCloth(bench, layer, path);
 	sayIdle(bench, layer, host, path);
 	const covered = layer.covering === 'with' ? host.pressed : own.pressed;
-	if (layer.covering === 'with' && host.surface === undefined) noCloth(bench, layer, path);
+	// Where the panel is bare too, all is as what lies beneath.
+	const bareOnly = layer.covering === 'with' && host.surface === undefined;
+	if (bareOnly && bench.panel.cloth !== null) noCloth(bench, layer, path);
 	const base: Base = {
 		id: layer.id,
 		name: layer.name,

@@ -10,10 +10,12 @@ export interface FieldGroup {
 	readonly fields: readonly string[];
 	/** The field that stands open by itself, without a fold of its own. */
 	readonly first?: string;
+	/** About how high its form is, px: held free while that is fetched, so that nothing jumps. */
+	readonly tall?: number;
 }
 
 export const BOX_GROUPS: readonly FieldGroup[] = [
-	{ key: 'form', title: 'Form', fields: ['shape', 'sizes'], first: 'shape' },
+	{ key: 'form', title: 'Form', fields: ['shape', 'sizes'], first: 'shape', tall: 311 },
 	{
 		key: 'volume',
 		title: 'Volume',
@@ -39,7 +41,7 @@ export const BOX_GROUPS: readonly FieldGroup[] = [
 ];
 
 export const PANEL_GROUPS: readonly FieldGroup[] = [
-	{ key: 'opening', title: 'Opening', fields: ['opening'], first: 'opening' },
+	{ key: 'opening', title: 'Opening', fields: ['opening'], first: 'opening', tall: 151 },
 	{ key: 'edges', title: 'Edges', fields: ['edges'], first: 'edges' },
 	{
 		key: 'cloth',
