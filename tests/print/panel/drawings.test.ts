@@ -10,11 +10,9 @@ import type { Plan } from '../../../src/lib/plan';
 import type { Drawing } from '../../../src/lib/print/drawing/drawing';
 import { panelDrawings } from '../../../src/lib/print/panel/drawings';
 import { planned } from '../../design/panel/stock';
-import { wordsOn } from '../words-on';
+import { namesStruck, wordsOn } from '../words-on';
 
-const samples = readdirSync('shared/jobs').filter(
-	(f) => f.startsWith('panel-') && f.endsWith('.json'),
-);
+const samples = readdirSync('shared/jobs').filter((f) => /^(panel-|camper|hatch).*\.json$/.test(f));
 const sample = (file: string): Job => {
 	const read = readJob(JSON.parse(readFileSync(`shared/jobs/${file}`, 'utf8')));
 	expect(read.problems).toEqual([]);
@@ -52,6 +50,18 @@ describe.each(samples)('%s', (file) => {
 				}
 				expect(texts(d).join(' ')).not.toMatch(/NaN|undefined|Infinity/);
 			}
+	});
+
+	test('no line strikes a name on the front view or the section', () => {
+		const job = sample(file);
+		for (const { id, name, ...panel } of job.panels) {
+			const things = [panel.layers, panel.covers, panel.windows, panel.devices, panel.zones];
+			const names = things.flatMap((list) => list.map((thing) => thing.name));
+			const isName = (text: string) => names.some((n) => text.includes(n)) || text === 'Board';
+			const views = draw(job, id).filter((d) => / (finished|A–A)$/.test(d.title));
+			expect(views.length, name).toBeGreaterThan(0);
+			expect(views.flatMap((d) => namesStruck(d.marks, isName))).toEqual([]);
+		}
 	});
 });
 

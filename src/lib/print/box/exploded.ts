@@ -50,12 +50,13 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 		.filter((b) => b.role !== 'cleat')
 		.map((b) => ({ b, by: movedApart(b, centre, reach) }));
 	const { bodies, height } = solidView(moved, { width: WIDE, height: TALL });
-	const labelled = callouts(bodies.map(named), WIDE, height);
+	const drawn = bodies.flatMap(bodyMarks);
+	const labelled = callouts(bodies.map(named), { x: 0, y: 0, width: WIDE, height, drawn });
 	return {
 		width: WIDE,
 		height: height + labelled.below,
 		title: `${name}: exploded view`,
-		marks: [...bodies.flatMap(bodyMarks), ...labelled.marks],
+		marks: [...drawn, ...labelled.marks],
 	};
 }
 

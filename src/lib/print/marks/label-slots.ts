@@ -35,10 +35,20 @@ export class LabelSlots {
 	}
 
 	/** The first of some places where the words are free, or null when all are taken. */
+	free(places: readonly TextMark[]): TextMark | null {
+		return places.find((mark) => this.isFree(textBox(mark))) ?? null;
+	}
+
+	/** The same, and nobody else may stand there. */
 	put(places: readonly TextMark[]): TextMark | null {
-		const free = places.find((mark) => this.isFree(textBox(mark)));
-		if (free) this.taken.push(textBox(free));
-		return free ?? null;
+		const found = this.free(places);
+		if (found) this.taken.push(textBox(found));
+		return found;
+	}
+
+	/** Does a line strike no words? */
+	isClear(steps: PathMark['steps']): boolean {
+		return this.taken.every((box) => clipped(steps, box).length === 0);
 	}
 
 	private isFree(box: Bounds): boolean {
