@@ -15,6 +15,7 @@ export {
 	openingOfRecord,
 } from './opening';
 export { insert, listAt, pathKey, put, startsWith } from './edits';
+export { BEHIND } from './plan-watch.svelte';
 export { rulerOf } from './ruler';
 export { joinByLink, liveOf, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';
