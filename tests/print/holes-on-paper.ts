@@ -54,8 +54,8 @@ const signed = (text: string): number =>
 	text.startsWith('−') ? -figure(text.slice(1)) : figure(text);
 
 /**
- * Lists of at least so many places whose pattern is drawn nowhere on the page, in words: at no scale
- * does each of its places lie under a cross.
+ * Lists of at least so many places whose pattern is drawn nowhere on the page, in words: at no
+ * scale does each of its places lie under a cross.
  */
 export function missingIn(page: ReadPage, crosses: Crosses, least: number): string[] {
 	return listsOn(page)
