@@ -89,6 +89,25 @@ test('opening, board and finished sizes stand on the front view, the groove on t
 	expect(said(back!)).toContain('12 from the edge, 4 wide, 5 deep');
 });
 
+test('the name of a step stands on that step, not on the one upon it', () => {
+	const job = sample('camper-bench.json');
+	const front = draw(job, job.panels[0]!.id).find((d) => / finished$/.test(d.title))!;
+	const at = (text: string) => front.marks.find((m) => m.kind === 'text' && m.text.includes(text))!;
+	const [first, second] = [at('First step'), at('Second step')];
+	if (first.kind !== 'text' || second.kind !== 'text') throw new Error('no names');
+	// The second step is the smallest outline that is drawn wide.
+	const boxes = front.marks.flatMap((m) => {
+		if (m.kind !== 'path' || m.line !== 'wide' || m.steps.length < 6) return [];
+		const ends = m.steps.flatMap((s) => (s[0] === 'Z' ? [] : [s.slice(-2).map(Number)]));
+		const [xs, ys] = [ends.map(([x]) => x!), ends.map(([, y]) => y!)];
+		return [{ xs: [Math.min(...xs), Math.max(...xs)], ys: [Math.min(...ys), Math.max(...ys)] }];
+	});
+	const [least] = boxes.sort((p, q) => p.xs[1]! - p.xs[0]! - (q.xs[1]! - q.xs[0]!));
+	const inside = ({ x, y }: { x: number; y: number }) =>
+		x > least!.xs[0]! && x < least!.xs[1]! && y > least!.ys[0]! && y < least!.ys[1]!;
+	expect([inside(first), inside(second)]).toEqual([false, true]);
+});
+
 test('a pair is drawn twice, the right one mirrored: same sizes, marked R', () => {
 	const drawings = draw(sample('panel-quarter-pair.json'), 'quarter');
 	const [left, right] = ['left (L)', 'right (R)'].map((hand) =>

@@ -3,6 +3,7 @@ import { edgesOf, alongEdge, headingAt, bounds, type Outline, type Rect } from '
 import type { PanelDetail, EdgeFigure, PanelSection } from '../../design';
 import {
 	boxInRing,
+	boxOffRing,
 	type Drawing,
 	type Ink,
 	inRing,
@@ -148,7 +149,7 @@ function namesOf(things: readonly Shown[], { view }: Stage): Named[] {
 		return {
 			...{ text: name, short: name, at: spots[0] ?? middle },
 			...(ink === undefined ? {} : { ink }),
-			holds: (box) => boxInRing(box, own),
+			holds: (box) => boxInRing(box, own) && on.every((ring) => boxOffRing(box, ring)),
 		};
 	});
 }
