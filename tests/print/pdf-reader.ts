@@ -4,9 +4,17 @@ import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 export interface ReadPage {
 	readonly width: number; // points
 	readonly height: number;
-	readonly texts: readonly { readonly text: string; readonly x: number; readonly y: number }[];
+	readonly texts: readonly ReadText[];
 	/** Straight strokes as they lie on the paper. */
 	readonly lines: readonly (readonly [number, number, number, number])[];
+}
+
+/** Its foot at its left end, and how far it runs, mm. */
+interface ReadText {
+	readonly text: string;
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
 }
 
 export interface ReadPdf {
@@ -58,7 +66,14 @@ async function readPage(page: PdfPage): Promise<ReadPage> {
 	const content = await page.getTextContent();
 	const texts = content.items.flatMap((item) =>
 		'str' in item && item.str.trim() !== ''
-			? [{ text: item.str, x: item.transform[4] * MM, y: (height - item.transform[5]) * MM }]
+			? [
+					{
+						text: item.str,
+						x: item.transform[4] * MM,
+						y: (height - item.transform[5]) * MM,
+						width: item.width * MM,
+					},
+				]
 			: [],
 	);
 	return { width, height, texts, lines: await linesOf(page, height) };

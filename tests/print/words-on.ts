@@ -1,4 +1,5 @@
 import type { Drawing, Mark, TextMark } from '../../src/lib/print/drawing/drawing';
+import { clipped } from '../../src/lib/print/drawing/clip';
 import { overlap, textBox } from '../../src/lib/print/drawing/text-box';
 
 export const textsOn = (marks: readonly Mark[]): TextMark[] =>
@@ -27,4 +28,17 @@ export function textsOff(of: Pick<Drawing, 'width' | 'height' | 'marks'>, margin
 			);
 		})
 		.map((mark) => `'${mark.text}' leaves it`);
+}
+
+/** Names with a line through them, in words; a line ends clear of what it does not strike. */
+export function namesStruck(marks: readonly Mark[], names: (text: string) => boolean): string[] {
+	const lines = marks.filter((m) => m.kind === 'path').filter((m) => m.line !== undefined);
+	return textsOn(marks)
+		.filter(({ text }) => names(text))
+		.filter((mark) => {
+			const { x, y, width, height } = textBox(mark);
+			const core = { x: x + 0.15, y: y + 0.3, width: width - 0.3, height: height - 0.6 };
+			return lines.some(({ steps }) => clipped(steps, core).length > 0);
+		})
+		.map(({ text }) => `'${text}' is struck`);
 }

@@ -10,7 +10,7 @@ import type { Drawing } from '../../../src/lib/print/drawing';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { made, type Asked } from '../../design/box/make';
 import { emptyBox, fullBox, fullTapered } from '../../design/box/random';
-import { textsOff, textsOverTexts } from '../words-on';
+import { namesStruck, textsOff, textsOverTexts } from '../words-on';
 
 const RULERS = [
 	{ unit: 'mm', fraction: 32, decimal: '.' },
@@ -78,8 +78,13 @@ function check(asked: Asked): void {
 }
 
 describe('words on the drawings of a box', () => {
-	it('keep clear of each other on walls alone', () => {
-		fc.assert(fc.property(emptyBox, check), { numRuns: runs(40), seed: 31 });
+	it('keep clear of each other on walls alone, and of all lines where they are drawn apart', () => {
+		const apart = (asked: Asked): void => {
+			const { figures } = made(asked);
+			if (figures) expect(namesStruck(exploded('Box', figures).marks, () => true)).toEqual([]);
+		};
+		const both = (asked: Asked): void => (check(asked), apart(asked));
+		fc.assert(fc.property(emptyBox, both), { numRuns: runs(40), seed: 31 });
 	});
 
 	it('keep clear of each other on boxes with everything in them', () => {

@@ -10,11 +10,9 @@ import type { Plan } from '../../../src/lib/plan';
 import type { Drawing } from '../../../src/lib/print/drawing/drawing';
 import { panelDrawings } from '../../../src/lib/print/panel/drawings';
 import { planned } from '../../design/panel/stock';
-import { wordsOn } from '../words-on';
+import { namesStruck, wordsOn } from '../words-on';
 
-const samples = readdirSync('shared/jobs').filter(
-	(f) => f.startsWith('panel-') && f.endsWith('.json'),
-);
+const samples = readdirSync('shared/jobs').filter((f) => /^(panel-|camper|hatch).*\.json$/.test(f));
 const sample = (file: string): Job => {
 	const read = readJob(JSON.parse(readFileSync(`shared/jobs/${file}`, 'utf8')));
 	expect(read.problems).toEqual([]);
@@ -53,6 +51,18 @@ describe.each(samples)('%s', (file) => {
 				expect(texts(d).join(' ')).not.toMatch(/NaN|undefined|Infinity/);
 			}
 	});
+
+	test('no line strikes a name on the front view or the section', () => {
+		const job = sample(file);
+		for (const { id, name, ...panel } of job.panels) {
+			const things = [panel.layers, panel.covers, panel.windows, panel.devices, panel.zones];
+			const names = things.flatMap((list) => list.map((thing) => thing.name));
+			const isName = (text: string) => names.some((n) => text.includes(n)) || text === 'Board';
+			const views = draw(job, id).filter((d) => / (finished|A–A)$/.test(d.title));
+			expect(views.length, name).toBeGreaterThan(0);
+			expect(views.flatMap((d) => namesStruck(d.marks, isName))).toEqual([]);
+		}
+	});
 });
 
 test('opening, board and finished sizes stand on the front view, the groove on the back', () => {
@@ -77,6 +87,25 @@ test('opening, board and finished sizes stand on the front view, the groove on t
 	expect(said(board!)).toContain('Mark 2 Raised field: → ');
 	expect(said(raised!)).toContain('Cut out 3 opening for Accent strip: 3a → ');
 	expect(said(back!)).toContain('12 from the edge, 4 wide, 5 deep');
+});
+
+test('the name of a step stands on that step, not on the one upon it', () => {
+	const job = sample('camper-bench.json');
+	const front = draw(job, job.panels[0]!.id).find((d) => / finished$/.test(d.title))!;
+	const at = (text: string) => front.marks.find((m) => m.kind === 'text' && m.text.includes(text))!;
+	const [first, second] = [at('First step'), at('Second step')];
+	if (first.kind !== 'text' || second.kind !== 'text') throw new Error('no names');
+	// The second step is the smallest outline that is drawn wide.
+	const boxes = front.marks.flatMap((m) => {
+		if (m.kind !== 'path' || m.line !== 'wide' || m.steps.length < 6) return [];
+		const ends = m.steps.flatMap((s) => (s[0] === 'Z' ? [] : [s.slice(-2).map(Number)]));
+		const [xs, ys] = [ends.map(([x]) => x!), ends.map(([, y]) => y!)];
+		return [{ xs: [Math.min(...xs), Math.max(...xs)], ys: [Math.min(...ys), Math.max(...ys)] }];
+	});
+	const [least] = boxes.sort((p, q) => p.xs[1]! - p.xs[0]! - (q.xs[1]! - q.xs[0]!));
+	const inside = ({ x, y }: { x: number; y: number }) =>
+		x > least!.xs[0]! && x < least!.xs[1]! && y > least!.ys[0]! && y < least!.ys[1]!;
+	expect([inside(first), inside(second)]).toEqual([false, true]);
 });
 
 test('a pair is drawn twice, the right one mirrored: same sizes, marked R', () => {

@@ -30,6 +30,21 @@ it('a hole for a clip is as deep as asked, and a screw without a depth goes thro
 	expect(said).toMatch(/screws: \d+\s×\sØ\s[\d.]+ (?!, )/);
 });
 
+it('what a person could get wrong at the saw is told where it is done', () => {
+	const words = said.replaceAll('\u00a0', ' ');
+	expect(words).toMatch(/its sharp edge lies on the table at the fence: clamp a straight strip/);
+	expect(words).toMatch(/not through: measure a clip and set a stop/);
+	const slants = made.boards.flatMap(({ answer }) =>
+		answer.layouts.flatMap(({ cuts }) => cuts.filter((c) => c.kind === 'slant')),
+	);
+	expect(slants.length).toBeGreaterThan(0);
+	expect(words).toContain('Slanted cuts: mark both ends on the piece as it lies then');
+	for (const { n, gives } of slants)
+		expect(words.includes(`f cut ${n} it is the edge of `)).toBe(
+			gives.every((g) => g.kind !== 'waste'),
+		);
+});
+
 it('a cover is told its finished size and its gap', () => {
 	const covers = made.panels.flatMap((p) => p.detail?.covers ?? []);
 	expect(covers.length).toBeGreaterThan(0);

@@ -1,38 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
-import { toMm } from '../../../src/lib/measure/length';
-import type { Cut, SheetLayout } from '../../../src/lib/nest/types';
-import { plan, type Plan } from '../../../src/lib/plan';
+import type { Cut } from '../../../src/lib/nest/types';
+import { plan } from '../../../src/lib/plan';
 import type { Mark } from '../../../src/lib/print/drawing/drawing';
 import { cutGroups, everyGroup } from '../../../src/lib/print/sheet/strips/cut-groups';
 import { stripBlocks, stripWork } from '../../../src/lib/print/sheet/strips/strip-blocks';
 import { stripDrawing, stripScene } from '../../../src/lib/print/sheet/strips/strip-drawing';
 import { stripLayout } from '../../../src/lib/print/sheet/strips/turned-layout';
-import { figuresOn, partLabel, type SheetAt } from '../../../src/lib/print/wording';
+import { figuresOn } from '../../../src/lib/print/wording';
 import { runs } from '../../depth';
 import { samples } from '../../plan/samples';
 import { textsOff, textsOn, textsOverTexts, wordsOn } from '../words-on';
-import { figure, sawn } from './saw-from-words';
+import { expectSawn, type Sheet, sheetsOf } from './held-against-plan';
 
 const QUICK = { effort: 200 };
 const PAGE = { width: 180, height: 240 };
-
-interface Sheet {
-	readonly at: SheetAt;
-	readonly layout: SheetLayout;
-	readonly kerf: number;
-}
-
-function sheetsOf(made: Plan): Sheet[] {
-	return made.boards.flatMap((boards) =>
-		boards.answer.layouts.flatMap((layout, index) =>
-			boards.problem.method !== 'saw' || layout.cuts.length === 0
-				? []
-				: [{ at: { plan: made, boards, index }, layout, kerf: boards.problem.kerf }],
-		),
-	);
-}
 
 /** Random parts, many of which crowd one sheet. */
 const parts = fc.array(
@@ -110,43 +93,7 @@ function groupsHold({ layout }: Sheet): void {
 const alike = (first: Cut) => (c: Cut) => c.runs === first.runs;
 const same = (a: object, b: object): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-/** What the words alone make is what the plan lays, to the figures' rounding. */
-function wordsSaw(sheet: Sheet): void {
-	const { at, layout, kerf } = sheet;
-	const unit = at.plan.job.shop.ruler.unit === 'in' ? 25.4 : 1;
-	const step = unit === 1 ? 0.1 : 25.4 / 32;
-	const real = (ticks: number): number => toMm(ticks) / unit;
-	const heap = sawn(rowsOf(sheet), {
-		length: real(layout.length),
-		width: real(layout.width),
-		kerf: real(kerf),
-	});
-	const slack = (step * (layout.cuts.length + 2)) / unit / 2;
-	const wanted = [
-		...layout.placed.map((p) => ({
-			name: partLabel(at.plan, p.id),
-			length: p.length,
-			width: p.width,
-		})),
-	];
-	const got = heap.filter((h) => !h.name.startsWith('offcut'));
-	expect(got.map((h) => h.name).sort()).toEqual(wanted.map((w) => w.name).sort());
-	for (const { name, length, width } of wanted) {
-		const i = got.findIndex(
-			(h) =>
-				h.name === name &&
-				(h.area < h.length * h.width - 1e-6 ||
-					(Math.abs(h.length - real(length)) <= slack && Math.abs(h.width - real(width)) <= slack)),
-		);
-		expect({ name, found: i >= 0 }).toEqual({ name, found: true });
-		got.splice(i, 1);
-	}
-	for (const offcut of heap.filter((h) => h.name.startsWith('offcut'))) {
-		const [, length, width] = /(\S+(?: \d+\/\d+)?) × (.+)$/.exec(offcut.name)!;
-		expect(Math.abs(figure(length!) - offcut.length)).toBeLessThanOrEqual(slack);
-		expect(Math.abs(figure(width!) - offcut.width)).toBeLessThanOrEqual(slack);
-	}
-}
+const wordsSaw = (sheet: Sheet): void => expectSawn(sheet, rowsOf(sheet));
 
 /** A strip turned along the page holds the same things, none over another or over a cut. */
 function turnedHolds({ layout, kerf }: Sheet): void {

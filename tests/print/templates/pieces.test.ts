@@ -56,6 +56,21 @@ describe('what is traced', () => {
 		expect(struckCircle(path(rect(0, 0, 60, 60)))).toBeNull();
 	});
 
+	it('is a deep notch in a long edge as well, whose sides are no short runs', () => {
+		const notched = polygon([
+			{ x: 0, y: 0 },
+			{ x: 200, y: 0 },
+			{ x: 220, y: 40 },
+			{ x: 240, y: 0 },
+			{ x: 650, y: 0 },
+			{ x: 650, y: 777 },
+			{ x: 0, y: 777 },
+		]);
+		expect(toTrace([path(notched)], EVERYWHERE)).toEqual([
+			{ x: 188, y: -12, width: 64, height: 64 },
+		]);
+	});
+
 	it('is a notch by itself, with a stub of the straight on each side', () => {
 		const notched = polygon([
 			{ x: 0, y: 0 },

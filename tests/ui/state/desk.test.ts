@@ -141,6 +141,15 @@ describe('an edit', () => {
 		await vi.waitFor(() => expect(desk.watch.broke).toBe('bug: a broken saw'));
 		expect(desk.plan).not.toBeNull();
 		expect(desk.watch.busy).toBe(false);
+		// That plan is older than the job: no paper is made of it, until one of the job stands.
+		const faces = { regular: '', semibold: '', fallback: '' };
+		await expect(desk.outputFiles('print-pack', faces)).rejects.toThrow(/older than the job/);
+		planner.plan = (file) => plan(file, { effort: 50 });
+		desk.type(['name'], 'Third', 'Name');
+		await expect(desk.outputFiles('print-pack', faces)).rejects.toThrow(/older than the job/);
+		await planned((p) => p.job.name === 'Third');
+		const files = await desk.outputFiles('print-pack', faces);
+		expect(files.map((f) => f.name)).toEqual(['print-pack of Third']);
 	});
 });
 

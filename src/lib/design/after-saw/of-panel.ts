@@ -156,7 +156,9 @@ function gluedOn(d: PanelDetail, host: string | null): Made[] {
 }
 
 /** A hole without a depth is drilled through, and a clip's would show in the face. */
-const CLIP_DEEP = 'as deep as the clip reaches, not through';
+/** Common practice, no source: how far a clip reaches only the clip itself tells. */
+const CLIP_DEEP =
+	'as deep as the clip reaches, not through: measure a clip and set a stop on the drill';
 
 function behindBoard(d: PanelDetail): Made[] {
 	const { groove, fixings } = d;

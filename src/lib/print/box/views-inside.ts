@@ -1,7 +1,7 @@
 import { type BoxBoard, type BoxFigures, hull, type Point3 } from '../../design';
-import { boundsOfPoints, type Point } from '../../geometry';
-import { ticks } from '../../measure';
-import { type Mark, onPaper, type View } from '../drawing';
+import { boundsOfPoints, type Point, type Rect } from '../../geometry';
+import { ticks, toMm } from '../../measure';
+import { type Mark, onPaper, type TextMark, type View } from '../drawing';
 import { LabelSlots, outlineMark, running, words } from '../marks';
 import type { Figures } from '../wording';
 
@@ -36,6 +36,9 @@ export function insideMarks(figures: BoxFigures, look: InsideView, taken: readon
 	const marks: Mark[] = [];
 	const slots = new LabelSlots({ x: 0, y: 0, width: 180, height: 1000 });
 	slots.keepOff(taken);
+	const clear = new LabelSlots({ x: 0, y: 0, width: 180, height: 1000 });
+	clear.keepOff(taken);
+	clear.keepOffLines(taken);
 	for (const { board, placed } of standing(figures)) {
 		const { n } = board.frame;
 		const faceOn = Math.abs(n.x * toward.x + n.y * toward.y + n.z * toward.z) > 0.5;
@@ -44,24 +47,34 @@ export function insideMarks(figures: BoxFigures, look: InsideView, taken: readon
 		const short = from > 2 || to < figures.inside.width - 2;
 		if (faceOn && !(toward.z > 0.5 && short)) continue;
 		const round = hull([...board.solid.outside, ...board.solid.inside].map(flat));
-		marks.push(outlineMark([round], view, 'dashed'));
-		const { x, y, length, width } = boundsOfPoints(round);
-		const label = slots.put(
-			[0.5, 0.3, 0.7, 0.15, 0.85].flatMap((share) => {
-				const p = onPaper(
-					length > width
-						? { x: x + share * length, y: y + width / 2 }
-						: { x: x + length / 2, y: y + share * width },
-					view,
-				);
-				return [0.9, -2, 4.2].map((dy) =>
-					words(p.x, p.y + dy, placed.label, { anchor: 'middle', size: 2.5, halo: true }),
-				);
-			}),
-		);
-		if (label) marks.push(label);
+		const outline = outlineMark([round], view, 'dashed');
+		marks.push(outline);
+		clear.keepOffLines([outline]);
+		const places = markPlaces(placed.label, boundsOfPoints(round), view);
+		const label = clear.free(places) ?? slots.free(places);
+		if (!label) continue;
+		marks.push(label);
+		for (const s of [slots, clear]) s.keepOff([label]);
 	}
 	return marks;
+}
+
+/** On the plate, over and under its middle, and beside it. */
+function markPlaces(text: string, { x, y, length, width }: Rect, view: View): TextMark[] {
+	const half = (toMm(Math.min(length, width)) * view.scale) / 2 + 2.6;
+	return [0.5, 0.3, 0.7, 0.15, 0.85].flatMap((share) => {
+		const level = length > width;
+		const at = level
+			? { x: x + share * length, y: y + width / 2 }
+			: { x: x + length / 2, y: y + share * width };
+		const p = onPaper(at, view);
+		const offs = level
+			? [[0, 0.9] as const, [0, -half + 1.5] as const, [0, half + 0.9] as const]
+			: [[0, 0.9] as const, [half, 0.9] as const, [-half, 0.9] as const];
+		return [...offs, [0, -2] as const, [0, 4.2] as const].map(([dx, dy]) =>
+			words(p.x + dx, p.y + dy, text, { anchor: 'middle', size: 2.5, halo: true }),
+		);
+	});
 }
 
 /** Where the plates inside reach along one direction, without those at the walls themselves. */

@@ -105,7 +105,7 @@ function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figur
 				cells: [
 					{ tick: true },
 					{ text: blank?.label ?? p.id, weight: 'semibold' },
-					blank === undefined ? '' : `${blank.name}: ${blank.covers}`,
+					blank === undefined ? '' : wholeName(blank),
 					figures.size(p.length, p.width),
 					figures.bench(p.x),
 					figures.bench(p.y + selvedge),
@@ -128,6 +128,11 @@ function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figur
 		},
 		width,
 	);
+}
+
+/** 'Bench box: Band', and of what does not say it yet, which face: 'Side panel: its back'. */
+function wholeName({ name, covers }: Plan['blanks'][number]): string {
+	return name.endsWith(`: ${covers}`) ? name : `${name}: ${covers}`;
 }
 
 function blankPages(plan: Plan): Leaf[] {

@@ -51,7 +51,7 @@ export function wrapped(
 	const lines: string[] = [];
 	for (const paragraph of text.split('\n')) {
 		let line = '';
-		for (const word of paragraph.split(/ +/).filter((w) => w !== '')) {
+		for (const word of wordsOf(paragraph, width, size, weight)) {
 			const longer = line === '' ? word : `${line} ${word}`;
 			if (textWidth(longer, size, weight) <= width) line = longer;
 			else {
@@ -64,6 +64,23 @@ export function wrapped(
 		lines.push(line);
 	}
 	return lines;
+}
+
+/** What a number must not be parted from: its unit, its fraction, the other side of a size. */
+const BOUND =
+	/\d (?:%|°|mm|cm|m|in|ft|L|kg|lb|Hz|dB|W|kN|g|mL|min)(?![A-Za-z])|\d \d+\/\d|[×≈] \d|\d ×/;
+
+/** Words that stay on one line, figures with their units among them where a line holds them. */
+function wordsOf(text: string, width: number, size: number, weight: Weight): string[] {
+	const words: string[] = [];
+	for (const word of text.split(/ +/).filter((w) => w !== '')) {
+		const last = words.at(-1);
+		const bound = last === undefined ? '' : `${last} ${word}`;
+		const joins = BOUND.test(bound.slice(Math.max(0, (last?.length ?? 0) - 1)));
+		if (joins && textWidth(bound, size, weight) <= width) words[words.length - 1] = bound;
+		else words.push(word);
+	}
+	return words;
 }
 
 function broken(word: string, width: number, size: number, weight: Weight): string[] {

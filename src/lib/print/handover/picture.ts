@@ -24,7 +24,7 @@ export function letteredPanel({ name }: Pick<PanelPlan, 'name'>, d: PanelDetail)
 	/** A name wider than its device stands under it, as near its middle as the panel allows. */
 	const named = ({ body, name: text }: PanelDetail['devices'][number]): Mark => {
 		const own = bounds(body);
-		const half = textWidth(text, NAME) / 2 / view.scale;
+		const half = (textWidth(text, NAME) / 2 + 0.8) / view.scale;
 		if (2 * half < toMm(own.length)) return middle(body, text, NAME);
 		const board = bounds(d.fit.finished);
 		const [least, most] = [toMm(board.x) + half, toMm(board.x + board.length) - half];

@@ -61,7 +61,13 @@ export function partsPages(plan: Plan): Leaf[] {
 const HOW =
 	'Places run to the right (→) and up (↑) from the lower left corner of what lies before you; mark a face before a bevel is cut. ' +
 	'At a bevel the blade leans away from the fence; the figure is from fence to blade at the table. ' +
-	'Bevels across the grain come first: common practice, no source.';
+	'Bevels across the grain come first, and a sharp edge runs along a strip that leaves no gap under it: common practice, no source.';
+
+const SAWN =
+	'Where a slanted cut at the sheet has made an outline already, its corners are there to check it.';
+
+const hasSlants = ({ answer }: Plan['boards'][number]): boolean =>
+	answer.layouts.some(({ cuts }) => cuts.some((cut) => cut.kind === 'slant'));
 
 type Work = ReturnType<typeof workBlocks> & { readonly owner: string };
 
@@ -78,7 +84,13 @@ function workPages(plan: Plan, work: readonly Work[], width: number, figures: Fi
 	const blocks = [
 		heading('After the saw', width, 'part by part, in order'),
 		// What is told of them stands over the first of them, never at the foot of a page.
-		{ ...paragraph(HOW, width, { size: 2.7, ink: 'pencil' }), keep: true },
+		{
+			...paragraph(plan.boards.some(hasSlants) ? `${HOW} ${SAWN}` : HOW, width, {
+				size: 2.7,
+				ink: 'pencil',
+			}),
+			keep: true,
+		},
 		{ ...space(2), keep: true },
 		...work.flatMap((w) => [subheading(ownerName(plan, w.owner), width), ...w.blocks]),
 	];

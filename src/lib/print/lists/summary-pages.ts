@@ -66,7 +66,7 @@ function cautionsHere(plan: Plan, chapters: readonly ChapterOn[], width: number)
 		count === 1
 			? '1 caution belongs to this plan; it stands'
 			: `${count} cautions belong to this plan; they stand`;
-	const text = `${they} in full on page ${full.from}, and in short where the work is.`;
+	const text = `${they} in full from page ${full.from} on, and in short where the work is.`;
 	return [paragraph(text, width, { weight: 'semibold' }), space(2)];
 }
 

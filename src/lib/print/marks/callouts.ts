@@ -1,5 +1,7 @@
 import {
+	type Ink,
 	type Mark,
+	type PathMark,
 	type TextMark,
 	circlePath,
 	line,
@@ -18,6 +20,7 @@ export interface Named {
 	readonly text: string;
 	readonly short: string;
 	readonly at: Spot;
+	readonly ink?: Ink;
 	/**
 	 * Does this stretch of paper show the thing and nothing else? Then the words may stand there
 	 * without a leader.
@@ -30,37 +33,58 @@ const RINGS = [5, 8, 11, 15, 20, 26, 33, 41, 50];
 const TURNS = 16;
 const LEADING = 4.4;
 
+/** Paper that names may stand on, and what is drawn there already. */
+interface Ground extends Bounds {
+	readonly drawn: readonly Mark[];
+}
+
 /**
- * Names beside their things, clear of each other: on the thing itself where there is room, else
- * near it with a leader line (ISO 128-2: narrow, ending in a dot on the thing). Those that find no
- * place are listed below; `below` is the height of that list.
+ * Names beside their things, clear of each other and of all lines: on the thing itself where there
+ * is room, else near it with a leader line (ISO 128-2: narrow, ending in a dot on the thing). Where
+ * no place is clear of lines, one over a line is taken; those that find none at all are listed
+ * below; `below` is the height of that list.
  */
 export function callouts(
 	names: readonly Named[],
-	width: number,
-	height: number,
+	ground: Ground,
 ): { marks: Mark[]; below: number } {
-	const slots = new LabelSlots({ x: 1, y: 0.5, width: width - 2, height: height - 1 });
+	const { x, y, width, height, drawn } = ground;
+	const room = { x: x + 1, y: y + 0.5, width: width - 2, height: height - 1 };
+	const taken = new LabelSlots(room);
+	const clear = new LabelSlots(room);
+	for (const slots of [taken, clear]) slots.keepOff(drawn);
+	clear.keepOffLines(drawn);
 	const marks: Mark[] = [];
 	const rest: string[] = [];
 	// From the top down, so that leaders seldom cross.
 	for (const named of [...names].sort((a, b) => a.at.y - b.at.y || a.at.x - b.at.x)) {
-		const found = placed(named, slots);
-		if (found) marks.push(...found);
-		else rest.push(named.text);
+		const found = placed(named, clear) ?? placed(named, taken);
+		if (found === null) {
+			rest.push(named.text);
+			continue;
+		}
+		// Whatever stands already keeps off the next names, and its leader too.
+		for (const slots of [taken, clear]) {
+			slots.keepOff(found);
+			slots.keepOffLines(found);
+		}
+		marks.push(...found);
 	}
 	const lines = wrapped(rest.join('  ·  '), width - 4, SIZE).filter((l) => l !== '');
-	marks.push(...lines.map((l, i) => words(2, height + 3 + i * LEADING, l, { size: SIZE })));
+	marks.push(...lines.map((l, i) => words(x + 2, y + height + 3 + i * LEADING, l, { size: SIZE })));
 	return { marks, below: lines.length * LEADING };
 }
 
 function placed(named: Named, slots: LabelSlots): Mark[] | null {
-	const { text, short, at } = named;
-	for (const words of [text, short]) {
-		const on = slots.put(upon(words, at).filter((m) => named.holds(textBox(m))));
-		if (on) return [on];
-		const beside = slots.put(round(words, at));
-		if (beside) return [...leader(beside, at), beside];
+	const { at } = named;
+	const inked = (m: TextMark): TextMark => (named.ink === undefined ? m : { ...m, ink: named.ink });
+	for (const text of new Set([named.text, named.short])) {
+		const on = slots.free(upon(text, at).filter((m) => named.holds(textBox(m))));
+		if (on) return [inked(on)];
+		const beside = slots.free(
+			round(text, at).filter((m) => slots.isClear(leaderSteps(textBox(m), at))),
+		);
+		if (beside) return [...leader(beside, at), inked(beside)];
 	}
 	return null;
 }
@@ -87,15 +111,18 @@ function round(text: string, at: Spot): TextMark[] {
 	);
 }
 
-/** From the nearest point of the words to the thing. */
+/** From the nearest point of the words to the thing: thin and grey, no line of the work. */
 function leader(text: TextMark, at: Spot): Mark[] {
-	const box = textBox(text);
+	return [
+		{ kind: 'path', steps: leaderSteps(textBox(text), at), line: 'hair', ink: 'pencil' },
+		{ kind: 'path', steps: circlePath(at.x, at.y, 0.5), fill: 'pencil' },
+	];
+}
+
+function leaderSteps(box: Bounds, at: Spot): PathMark['steps'] {
 	const near = (value: number, from: number, long: number): number =>
 		Math.max(from, Math.min(value, from + long));
 	const x = near(at.x, box.x - 0.5, box.width + 1);
 	const y = near(at.y, box.y - 0.5, box.height + 1);
-	return [
-		{ kind: 'path', steps: line(x, y, at.x, at.y), line: 'narrow' },
-		{ kind: 'path', steps: circlePath(at.x, at.y, 0.5), fill: 'ink' },
-	];
+	return line(x, y, at.x, at.y);
 }

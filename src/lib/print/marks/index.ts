@@ -14,7 +14,6 @@ export {
 	balloon,
 	boxOf,
 	centreMark,
-	Labels,
 	openLine,
 	outlineMark,
 	overall,

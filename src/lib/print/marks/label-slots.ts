@@ -4,9 +4,12 @@ import {
 	type TextMark,
 	clipped,
 	overlap,
+	round,
 	textBox,
 	type Bounds,
 } from '../drawing';
+
+const EVERYWHERE: Bounds = { x: -1e6, y: -1e6, width: 2e6, height: 2e6 };
 
 /** Room between two labels, mm: less and they read as one. */
 const APART = 0.4;
@@ -18,7 +21,7 @@ const OFF_LINE = 0.45;
  */
 export class LabelSlots {
 	private readonly taken: Bounds[] = [];
-	private readonly lines: PathMark[] = [];
+	private readonly lines: { readonly steps: PathMark['steps']; readonly box: Bounds }[] = [];
 
 	/** `room` is the paper labels may stand on. */
 	constructor(private readonly room: Bounds) {}
@@ -31,14 +34,36 @@ export class LabelSlots {
 
 	/** Lines no word may stand on. */
 	keepOffLines(marks: readonly Mark[]): void {
-		for (const mark of marks) if (mark.kind === 'path') this.lines.push(mark);
+		for (const mark of marks) {
+			if (mark.kind !== 'path') continue;
+			// Curves become chords once, not for every place that is tried.
+			const steps = clipped(mark.steps, EVERYWHERE);
+			const box = grown(round(steps.map(([, x, y]) => ({ x: Number(x), y: Number(y) }))), 0.01);
+			if (steps.length > 0) this.lines.push({ steps, box });
+		}
 	}
 
 	/** The first of some places where the words are free, or null when all are taken. */
+	free(places: readonly TextMark[]): TextMark | null {
+		return places.find((mark) => this.isFree(textBox(mark))) ?? null;
+	}
+
+	/** The same, and nobody else may stand there. */
 	put(places: readonly TextMark[]): TextMark | null {
-		const free = places.find((mark) => this.isFree(textBox(mark)));
-		if (free) this.taken.push(textBox(free));
-		return free ?? null;
+		const found = this.free(places);
+		if (found) this.taken.push(textBox(found));
+		return found;
+	}
+
+	/** Does a line strike no words? */
+	isClear(steps: PathMark['steps']): boolean {
+		return this.taken.every((box) => clipped(steps, box).length === 0);
+	}
+
+	private isOffLines(box: Bounds): boolean {
+		return this.lines.every(
+			(line) => !overlap(line.box, box) || clipped(line.steps, box).length === 0,
+		);
 	}
 
 	private isFree(box: Bounds): boolean {
@@ -51,7 +76,7 @@ export class LabelSlots {
 		return (
 			within &&
 			this.taken.every((other) => !overlap(box, other, -APART)) &&
-			this.lines.every(({ steps }) => clipped(steps, grown(box, OFF_LINE)).length === 0)
+			this.isOffLines(grown(box, OFF_LINE))
 		);
 	}
 }

@@ -1,4 +1,4 @@
-import { nth, type Ruler, toMm } from '../../measure';
+import { type Ruler, toMm } from '../../measure';
 import type { Outline, Point, Rect } from '../../geometry';
 import {
 	type Ink,
@@ -10,8 +10,6 @@ import {
 	outlineSteps,
 	circlePath,
 	type View,
-	overlap,
-	textBox,
 	type Bounds,
 } from '../drawing';
 import { dimension } from './dimension';
@@ -130,46 +128,6 @@ export function centreMark(p: Point, view: View, reach: number): Mark {
 		],
 		line: 'hair',
 	};
-}
-
-/** Labels that keep out of each other's way: each takes the first of its places that is free. */
-export class Labels {
-	private readonly taken: Bounds[] = [];
-	readonly marks: Mark[] = [];
-
-	/** A box no label may cover. */
-	keepOff(box: Bounds): void {
-		this.taken.push(box);
-	}
-
-	/**
-	 * Words in a rectangle of paper: in its middle or at one of its corners (those first when
-	 * `corner`).
-	 */
-	put(text: string, box: Bounds, more: Partial<TextMark> = {}, corner = false): void {
-		const pad = 1.2;
-		const [l, r] = [box.x + pad, box.x + box.width - pad];
-		const [t, b] = [box.y + TEXT, box.y + box.height - pad];
-		const m = box.x + box.width / 2;
-		const c = box.y + box.height / 2 + TEXT * 0.35;
-		const middle = words(m, c, text, { ...more, anchor: 'middle' });
-		const places = [
-			...(corner ? [] : [middle]),
-			words(l, t, text, more),
-			words(l, b, text, more),
-			words(r, t, text, { ...more, anchor: 'end' }),
-			words(r, b, text, { ...more, anchor: 'end' }),
-			middle,
-			words(m, c + TEXT * 1.3, text, { ...more, anchor: 'middle' }),
-			words(m, c - TEXT * 1.3, text, { ...more, anchor: 'middle' }),
-			words(m, b + TEXT + 1, text, { ...more, anchor: 'middle' }),
-			words(m, box.y - 1, text, { ...more, anchor: 'middle' }),
-		].map((w) => ({ ...w, halo: true }));
-		const free = places.find((w) => this.taken.every((k) => !overlap(textBox(w), k, 0.1)));
-		const chosen = free ?? nth(places, 0);
-		this.taken.push(textBox(chosen));
-		this.marks.push(chosen);
-	}
 }
 
 /** A rectangle of the work as it lies on paper. */

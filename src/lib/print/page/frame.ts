@@ -1,5 +1,14 @@
 import { nth } from '../../measure';
-import { type Mark, type Page, line, rect, placed, shortened, textWidth } from '../drawing';
+import {
+	type Mark,
+	type Page,
+	line,
+	rect,
+	placed,
+	shortened,
+	textWidth,
+	wrapped,
+} from '../drawing';
 import { scaleBar } from '../marks';
 import { drawnOn } from './flow';
 import { type Area, BAR, BLOCK, OTHER, pageArea, paperSize } from './paper';
@@ -128,20 +137,24 @@ function fieldRow(fields: readonly Field[], y: number, width: number): Mark[] {
 			size: 2.3,
 			ink: 'pencil',
 		});
-		const size = [3.6, 3.2, 2.8].find((n) => textWidth(field.value, n, 'semibold') <= wide - 2.8);
-		const value = shortened(field.value, wide - 2.8, size ?? 2.8, 'semibold');
-		if (value !== '')
-			marks.push({
-				kind: 'text',
-				x: x + 1.4,
-				y: y + 6.6,
-				text: value,
-				size: size ?? 2.8,
-				weight: 'semibold',
-			});
+		for (const { text, down, size } of valueLines(field.value, wide - 2.8))
+			marks.push({ kind: 'text', x: x + 1.4, y: y + down, text, size, weight: 'semibold' });
 		x += wide;
 	}
 	return marks;
+}
+
+/** On one line as large as it fits, else on two, the second cut short where it has to be. */
+function valueLines(value: string, width: number) {
+	const size = [3.6, 3.2, 2.8, 2.5].find((n) => textWidth(value, n, 'semibold') <= width);
+	if (size !== undefined) return value === '' ? [] : [{ text: value, down: 6.6, size }];
+	const small = 2.3;
+	const [first = '', ...rest] = wrapped(value, width, small, 'semibold');
+	const second = shortened(rest.join(' '), width, small, 'semibold');
+	return [
+		{ text: first, down: 5, size: small },
+		{ text: second, down: 7.4, size: small },
+	].filter(({ text }) => text !== '');
 }
 
 function notes(

@@ -1,11 +1,25 @@
+import { nth } from '../../measure';
 import { edgesOf, alongEdge, headingAt, bounds, type Outline, type Rect } from '../../geometry';
 import type { PanelDetail, EdgeFigure, PanelSection } from '../../design';
-import { type Drawing, type Mark, onPaper, polyline } from '../drawing';
+import {
+	boxInRing,
+	boxOffRing,
+	type Drawing,
+	type Ink,
+	inRing,
+	type Mark,
+	onPaper,
+	polyline,
+	ringPath,
+	round,
+	type Spot,
+} from '../drawing';
 import {
 	arrowhead,
 	balloon,
 	boxOf,
-	Labels,
+	callouts,
+	type Named,
 	openLine,
 	outlineMark,
 	overall,
@@ -16,6 +30,13 @@ import {
 import { footNotes, NOTE, viewOn } from './view';
 import type { Figures } from '../wording';
 
+/** Which of a pair it is, and how tall the drawing may be, mm: as tall as panels get if absent. */
+export interface FrontLook {
+	readonly mirror: boolean;
+	readonly tall?: number;
+}
+
+const WIDTH = 180;
 const MARGINS = { left: 14, right: 31, top: 8, bottom: 29 };
 
 /**
@@ -27,72 +48,110 @@ export function frontView(
 	section: PanelSection | null,
 	title: string,
 	figures: Figures,
-	mirror: boolean,
+	{ mirror, tall }: FrontLook,
 ): Drawing {
 	const legend = edgeLegend(d.fit.edges, figures);
 	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * NOTE };
-	const stage = stageFor(d.fit.sizes.opening, margins, { mirror, named: figures.unit });
+	const stage = stageFor(d.fit.sizes.opening, margins, {
+		mirror,
+		named: figures.unit,
+		...(tall === undefined ? {} : { room: { width: WIDTH, height: tall } }),
+	});
 	const { view } = stage;
-	const labels = new Labels();
-	const marks: Mark[] = [
+	const things = shown(d, figures);
+	const drawn: Mark[] = [
 		outlineMark([d.fit.opening], view, 'phantom', { ink: 'pencil' }),
 		outlineMark([d.fit.board], view, 'dashed', { ink: 'pencil' }),
 		outlineMark([d.fit.finished], view, 'wide'),
-		...edgeNumbers(d, stage, labels, section),
-		...sectionLine(section, stage, labels),
-		...shown(d, stage, labels, figures),
+		...edgeNumbers(d, stage, section),
+		...sectionLine(section, stage),
+		...things.flatMap((thing) => thing.draw(stage)),
+		...d.hinges.map((h) => openLine([h.from, h.to], view, 'chain')),
 		...overall(d.fit.sizes.board, stage, 0, 'board', figures),
 		...overall(d.fit.sizes.finished, stage, 1, 'finished', figures),
 		...overall(d.fit.sizes.opening, stage, 2, 'opening', figures),
-		...labels.marks,
-		...footNotes(legend, stage),
 	];
-	return viewOn(stage, title, marks);
+	const notes = footNotes(legend, stage);
+	const ground = { x: 0, y: 0, width: stage.width, height: stage.height };
+	const names = callouts(namesOf(things, stage), { ...ground, drawn: [...drawn, ...notes] });
+	const drawing = viewOn(stage, title, [...drawn, ...names.marks, ...notes]);
+	return { ...drawing, height: drawing.height + names.below };
 }
 
-/**
- * What is seen on the face: layers, windows, covers, rings, folds, devices and zones, each with its
- * name.
- */
-function shown(d: PanelDetail, stage: Stage, labels: Labels, figures: Figures): Mark[] {
-	const { view } = stage;
-	const marks: Mark[] = [];
-	const draw = (o: Outline, name: string, dashed: Outline | null = null): void => {
-		if (dashed) marks.push(outlineMark([dashed], view, 'dashed', { ink: 'pencil' }));
-		marks.push(outlineMark([o], view, 'wide'));
-		const box = boxOf(bounds(o), view);
-		// A large piece carries others: its name goes into a corner.
-		labels.put(name, box, {}, box.width > 50 && box.height > 16);
-	};
-	for (const w of d.windows) {
-		draw(w.finished, w.name, w.hole);
-		marks.push(...crossed(bounds(w.finished), stage));
-	}
-	for (const c of d.covers) draw(c.finished, c.name, c.hole);
-	for (const r of d.rings) {
-		draw(r.finished.outer, r.name);
-		marks.push(outlineMark([r.finished.inner], view, 'wide'));
-	}
-	for (const l of d.layers)
-		draw(
-			l.finished,
-			`${l.name} ${step(l.place === 'raised' ? l.step : -l.step, figures)}`,
-			l.piece,
-		);
-	for (const v of d.devices) {
-		marks.push(
-			outlineMark([v.space], view, 'dashed', { ink: 'pencil' }),
-			...v.reach.map((r) => outlineMark([r], view, 'phantom', { ink: 'pencil' })),
-			outlineMark([v.body], view, 'narrow'),
-		);
-		labels.put(v.name, boxOf(bounds(v.body), view));
-	}
-	for (const z of d.zones) {
-		marks.push(outlineMark([z.outline], view, 'phantom', { ink: 'warn' }));
-		labels.put(z.name, boxOf(bounds(z.outline), view), { ink: 'warn' });
-	}
-	for (const h of d.hinges) marks.push(openLine([h.from, h.to], view, 'chain'));
-	return marks;
+/** What is seen on the face, with its name. */
+interface Shown {
+	readonly name: string;
+	readonly outline: Outline;
+	readonly ink?: Ink;
+	draw(stage: Stage): Mark[];
+}
+
+/** Layers, windows, covers, rings, devices and zones. */
+function shown(d: PanelDetail, figures: Figures): Shown[] {
+	const edged = (outline: Outline, under: Outline | null, { view }: Stage): Mark[] => [
+		...(under ? [outlineMark([under], view, 'dashed', { ink: 'pencil' })] : []),
+		outlineMark([outline], view, 'wide'),
+	];
+	const seen = (name: string, outline: Outline, under: Outline | null): Shown => ({
+		...{ name, outline },
+		draw: (stage) => edged(outline, under, stage),
+	});
+	return [
+		...d.windows.map((w): Shown => ({
+			...seen(w.name, w.finished, w.hole),
+			draw: (stage) => [...edged(w.finished, w.hole, stage), ...crossed(bounds(w.finished), stage)],
+		})),
+		...d.covers.map((c) => seen(c.name, c.finished, c.hole)),
+		...d.rings.map((r): Shown => ({
+			...seen(r.name, r.finished.outer, null),
+			draw: ({ view }) => [
+				outlineMark([r.finished.outer], view, 'wide'),
+				outlineMark([r.finished.inner], view, 'wide'),
+			],
+		})),
+		...d.layers.map((l) => {
+			const height = step(l.place === 'raised' ? l.step : -l.step, figures);
+			return seen(`${l.name} ${height}`, l.finished, l.piece);
+		}),
+		...d.devices.map((v): Shown => ({
+			...{ name: v.name, outline: v.body },
+			draw: ({ view }) => [
+				outlineMark([v.space], view, 'dashed', { ink: 'pencil' }),
+				...v.reach.map((r) => outlineMark([r], view, 'phantom', { ink: 'pencil' })),
+				outlineMark([v.body], view, 'narrow'),
+			],
+		})),
+		...d.zones.map((z): Shown => ({
+			...{ name: z.name, outline: z.outline, ink: 'warn' as const },
+			draw: ({ view }) => [outlineMark([z.outline], view, 'phantom', { ink: 'warn' })],
+		})),
+	];
+}
+
+/** Spots tried along each side of a thing, for the one its name points at. */
+const GRID = 9;
+
+/** Each name with the spot that shows its thing and no other, as near its middle as may be. */
+function namesOf(things: readonly Shown[], { view }: Stage): Named[] {
+	const rings = things.map(({ outline }) => ringPath(outline, view));
+	const areas = rings.map((ring) => round(ring).width * round(ring).height);
+	return things.map(({ name, ink }, i): Named => {
+		const own = rings[i] ?? [];
+		const on = rings.filter((_, k) => k !== i && (areas[k] ?? 0) < (areas[i] ?? 0));
+		const { x, y, width, height } = round(own);
+		const middle = { x: x + width / 2, y: y + height / 2 };
+		const far = (p: Spot): number => Math.hypot(p.x - middle.x, p.y - middle.y);
+		const steps = [...Array(GRID).keys()].map((k) => (k + 0.5) / GRID);
+		const spots = steps
+			.flatMap((s) => steps.map((t) => ({ x: x + s * width, y: y + t * height })))
+			.filter((p) => inRing(p, own) && !on.some((ring) => inRing(p, ring)))
+			.sort((a, b) => far(a) - far(b));
+		return {
+			...{ text: name, short: name, at: spots[0] ?? middle },
+			...(ink === undefined ? {} : { ink }),
+			holds: (box) => boxInRing(box, own) && on.every((ring) => boxOffRing(box, ring)),
+		};
+	});
 }
 
 function step(height: number, figures: Figures): string {
@@ -114,40 +173,38 @@ function crossed(r: Rect, stage: Stage): Mark[] {
 /** Past this many edges numbers would only crowd the drawing. */
 const NUMBERED = 24;
 
-function edgeNumbers(
-	d: PanelDetail,
-	stage: Stage,
-	labels: Labels,
-	section: PanelSection | null,
-): Mark[] {
+function edgeNumbers(d: PanelDetail, stage: Stage, section: PanelSection | null): Mark[] {
 	if (d.fit.edges.length > NUMBERED) return [];
 	const edges = edgesOf(d.fit.opening);
 	return d.fit.edges.flatMap((f) => {
 		const e = edges[d.fit.openingEdges.indexOf(f.edge)];
 		if (!e) return [];
-		// Clear of the letters of the section.
-		const t = [0.5, 0.28, 0.72].find((u) => {
-			const off = section ? (alongEdge(e, u).y - section.y) / 1600 : Infinity;
-			return Math.abs(off) * stage.scale > 10;
-		});
-		const middle = alongEdge(e, t ?? 0.5);
-		const heading = headingAt(e, t ?? 0.5);
+		// Clear of the letters of the section; where the edge is too short, as far off as may be.
+		const off = (u: number): number =>
+			section ? (Math.abs(alongEdge(e, u).y - section.y) / 1600) * stage.scale : Infinity;
+		const places = [0.5, 0.28, 0.72, 0.15, 0.85];
+		const t =
+			places.find((u) => off(u) > 10) ??
+			nth(
+				[...places].sort((a, b) => off(b) - off(a)),
+				0,
+			);
+		const middle = alongEdge(e, t);
+		const heading = headingAt(e, t);
 		const at = onPaper(middle, stage.view);
 		// Outside lies to the right of a counter-clockwise edge; on paper y runs down, and a
 		// mirrored view changes sides.
 		const side = stage.view.mirror === true ? -1 : 1;
 		const spot = { x: at.x + side * heading.y * 4.4, y: at.y + heading.x * 4.4 };
-		labels.keepOff({ x: spot.x - 2.2, y: spot.y - 2.2, width: 4.4, height: 4.4 });
 		return balloon(spot.x, spot.y, `${f.edge}`);
 	});
 }
 
-function sectionLine(section: PanelSection | null, stage: Stage, labels: Labels): Mark[] {
+function sectionLine(section: PanelSection | null, stage: Stage): Mark[] {
 	if (!section) return [];
 	const y = onPaper({ x: 0, y: section.y }, stage.view).y;
 	const [l, r] = [stage.box.x - 6, stage.box.x + stage.box.width + 5];
 	const end = (x: number): Mark[] => {
-		labels.keepOff({ x: x - 2, y: y - 1, width: 4, height: 8 });
 		return [
 			{
 				kind: 'path',
@@ -169,7 +226,6 @@ function sectionLine(section: PanelSection | null, stage: Stage, labels: Labels)
 			words(x, y + 6, 'A', { anchor: 'middle', size: 3.4, weight: 'semibold', halo: true }),
 		];
 	};
-	labels.keepOff({ x: l, y: y - 0.6, width: r - l, height: 1.2 });
 	const line: Mark = {
 		kind: 'path',
 		steps: polyline([

@@ -137,8 +137,15 @@ interface Names {
 	readonly height: number;
 }
 
+/** Letters of a name, and room for one row of names, mm. */
+const NAME = 2.9;
+const ROW = 4.2;
+/** Where along its stretch of board a leader may start. */
+const STARTS = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92, 0.04, 0.96];
+
 /**
- * The name of each stretch of board under the section, led to it, spread so that they do not touch.
+ * The name of each stretch of board under the section, led to it from straight below: no name
+ * touches another, and no leader strikes one.
  */
 function nameLines(section: PanelSection, s: Scales, bottom: number): Names {
 	const named = new Map<string, PanelSection['boards'][number]>();
@@ -146,30 +153,55 @@ function nameLines(section: PanelSection, s: Scales, bottom: number): Names {
 		const known = named.get(b.name);
 		if (!known || b.to - b.from > known.to - known.from) named.set(b.name, b);
 	}
-	const entries = [...named.values()]
-		.map((b) => ({
-			text: b.name,
-			at: spot({ x: (b.from + b.to) / 2, y: (b.low + b.high) / 2 }, s),
-		}))
-		.sort((a, b) => a.at.x - b.at.x);
-	const marks: Mark[] = [];
-	const ends: number[] = [];
-	for (const e of entries) {
-		const half = textWidth(e.text, 2.9) / 2 + 1;
-		let row = ends.findIndex((end) => e.at.x - half > end);
-		if (row < 0) row = ends.push(0) - 1;
-		ends[row] = e.at.x + half;
-		const y = bottom + 5 + row * 4.2;
-		marks.push(
+	const middle = (b: PanelSection['boards'][number]): number => (b.from + b.to) / 2;
+	const slots: NameSlot[] = [];
+	for (const b of [...named.values()].sort((p, q) => middle(p) - middle(q)))
+		slots.push(slotOf(b, slots, s));
+	const marks = slots.flatMap(({ text, at, row }): Mark[] => {
+		const y = bottom + 5 + row * ROW;
+		return [
 			{
 				kind: 'path',
-				steps: polyline([e.at, { x: e.at.x, y: y - 2.6 }]),
+				steps: polyline([at, { x: at.x, y: y - 2.6 }]),
 				line: 'hair',
 				ink: 'pencil',
 			},
-			{ kind: 'path', steps: rect(e.at.x - 0.4, e.at.y - 0.4, 0.8, 0.8), fill: 'ink' },
-			words(e.at.x, y, e.text, { anchor: 'middle', halo: true }),
-		);
-	}
-	return { marks, height: 4 + ends.length * 4.2 };
+			{ kind: 'path', steps: rect(at.x - 0.4, at.y - 0.4, 0.8, 0.8), fill: 'ink' },
+			words(at.x, y, text, { anchor: 'middle', halo: true }),
+		];
+	});
+	return { marks, height: 4 + (1 + Math.max(-1, ...slots.map(({ row }) => row))) * ROW };
+}
+
+interface NameSlot {
+	readonly text: string;
+	readonly at: Spot;
+	readonly row: number;
+	/** Half of the room its name takes, mm. */
+	readonly half: number;
+}
+
+/** The highest row, and there the start nearest to the middle, where nothing is struck. */
+function slotOf(
+	b: PanelSection['boards'][number],
+	standing: readonly NameSlot[],
+	s: Scales,
+): NameSlot {
+	const half = textWidth(b.name, NAME) / 2 + 1;
+	const z = (b.low + b.high) / 2;
+	for (let row = 0; row <= standing.length; row++)
+		for (const u of STARTS) {
+			const at = spot({ x: b.from + (b.to - b.from) * u, y: z }, s);
+			const apart = (o: NameSlot): number => Math.abs(o.at.x - at.x);
+			const within = at.x - half > 0 && at.x + half < WIDTH;
+			const free = standing.every((o) => {
+				if (apart(o) < 1) return false;
+				if (o.row === row) return apart(o) > half + o.half;
+				return apart(o) > (o.row < row ? o.half : half);
+			});
+			if (within && free) return { text: b.name, at, row, half };
+		}
+	// So many names on so narrow a board: a row of its own.
+	const at = spot({ x: (b.from + b.to) / 2, y: z }, s);
+	return { text: b.name, at, row: standing.length, half };
 }

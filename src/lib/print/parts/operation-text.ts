@@ -76,7 +76,7 @@ function bevelText(op: Of<'bevel'>, f: Figures): string {
 	if (set.by === 'line') return `${how}; ${up} up, through ${lineText(set.line, f)}`;
 	const at = `${how}; ${up} up, ${nameOf(set.against)} at the fence, ${firm(`${f.bench(set.distance)} to the blade`)}`;
 	return set.slips
-		? `${at}; its sharp edge lies on the table: let it not slip under the fence`
+		? `${at}; its sharp edge lies on the table at the fence: clamp a straight strip to the fence, down on the table, so that it cannot slip under, and measure from the strip`
 		: at;
 }
 

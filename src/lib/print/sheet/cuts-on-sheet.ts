@@ -16,6 +16,8 @@ const RADIUS = 2.1;
 const FIGURE = 2.7;
 /** How far beyond the edge of the sheet the flags stand. */
 export const FLAG_BAND = 8;
+/** How far off it their middles. */
+const OUT = 5.4;
 
 interface CutLine {
 	readonly cut: Cut;
@@ -27,6 +29,8 @@ interface CutLine {
 	readonly exit: Spot;
 	/** The entry lies at the edge of the sheet, so that the flag can stand outside. */
 	readonly outside: boolean;
+	/** The other end of a rip does, and no size stands there. */
+	readonly leaves: boolean;
 }
 
 /** The cuts as chalk lines with numbered flags, clear of the words on the parts. */
@@ -36,7 +40,12 @@ export function cutsOnSheet(
 	view: View,
 	words: readonly Bounds[],
 ): Mark[] {
-	const lines = layout.cuts.map((cut) => cutLine(cut, layout, kerf, view));
+	// Sizes of rips that go right through stand to the left of the drawing.
+	const sized = layout.cuts.find((c) => c.kind !== 'trim')?.runs === 'x';
+	const lines = layout.cuts.map((cut) => {
+		const l = cutLine(cut, layout, kerf, view);
+		return sized ? { ...l, leaves: false } : l;
+	});
 	const strokes = lines.map(({ cut, entry, exit }) => chalk(cut, entry, exit));
 	const outside = outsideFlags(lines, layout, view);
 	const standing = outside.flatMap((m) => (m.kind === 'text' ? [boxRound(m, RADIUS)] : []));
@@ -56,7 +65,7 @@ function cutLine(
 	if (cut.kind === 'slant' && cut.from !== undefined && cut.to !== undefined) {
 		const ends = [onPaper(cut.from, view), onPaper(cut.to, view)] as const;
 		const [exit, entry] = ends[0].x <= ends[1].x ? ends : [ends[1], ends[0]];
-		return { cut, entry, exit, outside: false };
+		return { cut, entry, exit, outside: false, leaves: false };
 	}
 	const middle = cut.at + kerf / 2;
 	if (cut.runs === 'x') {
@@ -66,6 +75,7 @@ function cutLine(
 			entry: onPaper({ x: right, y: middle }, view),
 			exit: onPaper({ x: region.x, y: middle }, view),
 			outside: toMm(layout.length - right) < 15,
+			leaves: region.x === 0,
 		};
 	}
 	const top = region.y + region.width;
@@ -74,6 +84,7 @@ function cutLine(
 		entry: onPaper({ x: middle, y: top }, view),
 		exit: onPaper({ x: middle, y: region.y }, view),
 		outside: toMm(layout.width - top) < 15,
+		leaves: false,
 	};
 }
 
@@ -128,7 +139,7 @@ function outsideFlags(
 			room[across],
 		);
 		return side.flatMap(({ cut, entry }, i) => {
-			const flag = spot(edge + out * 5.4, nth(slots, i));
+			const flag = spot(edge + out * OUT, nth(slots, i));
 			return [...leader(cut, entry, flag), ...flagMarks(cut, flag, radius)];
 		});
 	});
@@ -207,10 +218,11 @@ const SLOTS: readonly (readonly [number, number])[] = [
 ];
 
 /**
- * Slots in the order of liking: on the line from the entry on, smaller, then beside the line with a
- * leader.
+ * Slots in the order of liking: outside where the cut leaves the sheet, on the line from the entry
+ * on, smaller, then beside the line with a leader.
  */
 function* slots(l: CutLine): Generator<Slot, void, void> {
+	if (l.leaves) yield { spot: { x: l.exit.x - OUT, y: l.exit.y }, radius: RADIUS, foot: l.exit };
 	const long = Math.hypot(l.exit.x - l.entry.x, l.exit.y - l.entry.y);
 	const u = { x: (l.exit.x - l.entry.x) / long, y: (l.exit.y - l.entry.y) / long };
 	for (const [radius, off] of SLOTS)

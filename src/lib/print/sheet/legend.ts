@@ -5,7 +5,7 @@ import type { SheetAt } from '../wording';
 
 /** Length of the arrow along the grain, mm on paper. */
 export const GRAIN_WIDTH = 36;
-const SHORT = 16;
+const SHORT = 24;
 
 /** Does the board of this sheet have a grain to show? */
 export function hasGrain({ plan, boards }: SheetAt): boolean {

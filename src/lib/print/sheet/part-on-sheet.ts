@@ -97,6 +97,7 @@ function labels(part: Part, at: Placed, view: View, figures: Figures): Label[] {
 	return [
 		{ name, lines: [beside, ...long] },
 		{ name, lines: [size, ...(show === '' ? [] : [show]), ...long] },
+		{ name, lines: [size, ...(show === '' ? [] : [show])] },
 		{ name, lines: [size, ...(show === '' ? [] : ['● show'])] },
 		{ name, lines: [size] },
 		{ name: short, lines: [size] },

@@ -2,6 +2,8 @@ import { type Bounds, clipped, overlap, type PathMark, round, type Spot } from '
 
 /** A straight run shorter than this is traced with what it ends in, mm. */
 const SHORT_RUN = 40;
+/** The same of a slanted run, the side of a deep notch: no ordinate tells where it ends, mm. */
+const SHORT_SLANT = 90;
 /** Straight run shown beside what is traced, to lay it to a line, mm. */
 const STUB = 12;
 /** Chords of a curve are no longer than this, so that a long curve is many small things, mm. */
@@ -84,7 +86,9 @@ function goesOn(a: readonly Spot[], b: readonly Spot[]): boolean {
 }
 
 function needsTracing({ spots, curved }: Run): boolean {
-	return curved || far(spots[0] as Spot, spots[1] as Spot) < SHORT_RUN;
+	const [a, b] = spots as [Spot, Spot];
+	const level = Math.abs(a.x - b.x) < 1e-6 || Math.abs(a.y - b.y) < 1e-6;
+	return curved || far(a, b) < (level ? SHORT_RUN : SHORT_SLANT);
 }
 
 function boxOf({ spots }: Run): Bounds {

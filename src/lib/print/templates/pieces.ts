@@ -1,5 +1,4 @@
 import type { Bounds } from '../drawing';
-import { tileName } from './tile';
 import type { Template } from './template';
 import { toTrace } from './features';
 
@@ -61,7 +60,11 @@ function reading(a: Bounds, b: Bounds): number {
 	return a.y - b.y || a.x - b.x;
 }
 
+/** Without I and O, which read as figures. */
+const LETTERS = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
+
 /** A, B, … Z, AA. */
 function letters(i: number): string {
-	return tileName(0, i).slice(0, -1);
+	const first = Math.floor(i / LETTERS.length);
+	return (first === 0 ? '' : letters(first - 1)) + LETTERS.charAt(i % LETTERS.length);
 }

@@ -22,7 +22,7 @@ import {
 	openingOfRecord,
 } from './opening';
 import { OptionWatch, PRICED } from './option-watch.svelte';
-import { PlanWatch } from './plan-watch.svelte';
+import { BEHIND, PlanWatch } from './plan-watch.svelte';
 import { HourlyRevisions, type LeftJob, Saver, takeWriterMark } from './saving';
 import { SharedView } from './sharing';
 
@@ -195,6 +195,7 @@ export class Desk extends JobEdits {
 	async outputFiles(kind: OutputKind, faces: FaceUrls): Promise<readonly ReadyFile[]> {
 		const { plan, file } = this;
 		if (!plan) return [];
+		if (this.watch.behind) throw new Error(BEHIND);
 		const shown = PRICED.includes(kind) ? await this.options.of(plan, file) : plan;
 		return this.#printer.outputFiles(kind, shown, faces);
 	}

@@ -15,5 +15,6 @@ export {
 	newId,
 	openingOfRecord,
 } from './opening';
+export { BEHIND } from './plan-watch.svelte';
 export { joinByLink, liveOf, secretIn, SharedView, usualDeviceName } from './sharing';
 export { askForRoom, leaveWords, leaveWriterMark, pageStorage, takeWords } from './saving';

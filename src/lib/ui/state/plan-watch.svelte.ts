@@ -24,6 +24,10 @@ const MOST = 100 * EFFORT;
 /** Seeds left to one 'keep looking', however many searches this machine runs side by side. */
 const SEEDS = 4;
 
+/** Said where paper is asked for and the plan in view is older than the job. */
+export const BEHIND =
+	'The plan in view is older than the job, so nothing is printed from it: wait for the new plan; where none comes, undo the last change or go on.';
+
 /** What the last 'keep looking' came to. */
 export interface RunningSearch {
 	readonly effort: number;
@@ -42,6 +46,8 @@ export class PlanWatch {
 	/** Set while a plan is being made. */
 	progress = $state.raw<Progress | null>(null);
 	busy = $state(false);
+	/** The job has changed since the plan in view was made: nothing is printed from that one. */
+	behind = $state(false);
 	/** A sentence when planning broke (a bug, never a bad job). */
 	broke = $state<string | null>(null);
 	/** The last search of the job as it stands; null after an edit. */
@@ -67,7 +73,7 @@ export class PlanWatch {
 	/** The job changed: plan it when the keys are still. */
 	follow(file: unknown, wait = STILL): void {
 		const n = ++this.#n;
-		this.busy = true;
+		this.busy = this.behind = true;
 		this.search = null;
 		clearTimeout(this.#timer);
 		this.#timer = setTimeout(() => void this.#make(n, () => this.#following(file, n)), wait);
@@ -109,7 +115,7 @@ export class PlanWatch {
 		this.#n++;
 		clearTimeout(this.#timer);
 		this.plan = this.progress = this.broke = this.search = null;
-		this.busy = false;
+		this.busy = this.behind = false;
 	}
 
 	/**
@@ -151,6 +157,7 @@ export class PlanWatch {
 		if (n !== this.#n || !plan) return false;
 		this.plan =
 			this.noted.length === 0 ? plan : { ...plan, problems: [...this.noted, ...plan.problems] };
+		this.behind = false;
 		this.onShown();
 		return true;
 	}

@@ -1,6 +1,13 @@
 import { lastOf, nth } from '../../../measure';
 import { sameSetting, type Cut } from '../../../nest';
-import { cutGives, cutKind, cutSetting, type Figures, type SheetAt } from '../../wording';
+import {
+	cutGives,
+	cutKind,
+	cutSetting,
+	type Figures,
+	partLabel,
+	type SheetAt,
+} from '../../wording';
 import { type Block, table, widest, type Row } from '../../page';
 import type { CutGroup } from './cut-groups';
 
@@ -102,6 +109,25 @@ function skimmed({ runs, region, gives: [low, high] }: Cut, figures: Figures) {
 	if (runs === 'x')
 		return { edge: isLow ? 'bottom' : 'top', lost: figures.bench(region.width - kept.width), kept };
 	return { edge: isLow ? 'left' : 'right', lost: figures.bench(region.length - kept.length), kept };
+}
+
+/**
+ * How slanted cuts are laid out, and on which side of its line the blade runs; '' where there are
+ * none. A line is the edge of a piece: of the first of two that are kept.
+ */
+export function slantsText(at: SheetAt, cuts: readonly Cut[]): string {
+	const slants = cuts.filter((cut) => cut.kind === 'slant');
+	if (slants.length === 0) return '';
+	const parting = slants.filter(({ gives }) => gives.every((g) => g.kind !== 'waste'));
+	const edges = parting.map(({ n, gives: [first] }) => {
+		const of = first.kind === 'piece' ? partLabel(at.plan, first.id ?? '') : 'its first strip';
+		return `of cut ${n} it is the edge of ${of}, and the blade runs on the other side`;
+	});
+	return `${[
+		'Slanted cuts: mark both ends on the piece as it lies then, edges named as on its drawing, and strike the line from one to the other',
+		'It is the edge of the piece that is kept: the blade runs in the waste (common practice, no source)',
+		...edges.map((t) => t.charAt(0).toUpperCase() + t.slice(1)),
+	].join('. ')}.`;
 }
 
 /** Settings that come back on the sheet, so that a stop can be left or found again. */

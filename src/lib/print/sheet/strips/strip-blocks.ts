@@ -3,7 +3,7 @@ import type { Figures, SheetAt } from '../../wording';
 import type { Mark } from '../../drawing';
 import { type Block, paragraph, space, subheading } from '../../page';
 import { cutGroups, everyGroup, stripNames } from './cut-groups';
-import { cutList, settingsAgain } from './cut-list';
+import { cutList, settingsAgain, slantsText } from './cut-list';
 import { stripDrawing, stripHeight, stripScene, type StripScene } from './strip-drawing';
 
 /** How high a drawing of a sheet and one of a strip may be, mm. */
@@ -36,10 +36,10 @@ export function stripWork(
 		scene: stripScene(at, group),
 		list: cutList(at, group, names, page.width, figures),
 	}));
-	const again = settingsAgain(layout.cuts, figures);
+	const notes = [slantsText(at, layout.cuts), settingsAgain(layout.cuts, figures)];
 	return {
 		...{ figures, page, groups },
-		again: again === '' ? [] : [paragraph(again, page.width, { size: 3.2 })],
+		again: notes.filter((t) => t !== '').map((t) => paragraph(t, page.width, { size: 3.2 })),
 	};
 }
 
