@@ -19,7 +19,7 @@ function panelOf(length: number, width: number, cloth: string | null): JobFile {
 	return {
 		...{ format: 'kerf-and-nap job', version: 2, name: 'New', stock, shop },
 		panels: [{ ...panel, opening: { kind: 'rectangle', length, width } }],
-	} as JobFile;
+	};
 }
 
 function problemsOf(file: JobFile): string[] {

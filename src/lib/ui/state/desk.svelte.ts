@@ -1,5 +1,5 @@
 import { currencyOf, type JobFile, type Path, type Problem, rulerOf } from '../../job';
-import type { Booking, SearchRecord, Saving } from '../../layout';
+import type { Booking, SearchRecord } from '../../layout';
 import type { Ruler } from '../../measure';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
 import type { FaceUrls, PagesAsked, ReadyFile, Planner, Printer } from '../planning';
@@ -267,11 +267,6 @@ export class Desk extends JobEdits {
 		this.watch.clear();
 		this.shared.stop();
 		this.#documents?.shelf.close();
-	}
-
-	/** What would save a sheet of the plan in view; null when stopped or overtaken. */
-	async savings(): Promise<readonly Saving[] | null> {
-		return this.watch.savings();
 	}
 
 	/** Search on for better layouts; what is found is kept with the job. */
