@@ -20,10 +20,11 @@ const chromium = await chromiumPath();
 const CHECKS = [
 	{ name: 'build', check: app },
 	{ name: 'form', check: form },
-	{ name: 'unit', check: unit },
+	{ name: 'rooms', check: unit('rooms') },
 	{ name: 'browser', check: browser(chromium), after: 'build' },
-	{ name: 'types', check: types, after: 'build' },
+	{ name: 'of their own', check: unit('of their own') },
 	{ name: 'lint', check: lint },
+	{ name: 'types', check: types, after: 'build' },
 ];
 
 const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-'));
@@ -36,7 +37,7 @@ await sideBySide(CHECKS, 2, async ({ name, check }) => {
 	total.passed += passed;
 	total.failed += failed;
 	const seconds = Math.round((Date.now() - begun) / 1000);
-	lines.set(name, `${name.padEnd(8)} ${passed} passed, ${failed} failed in ${seconds} s`);
+	lines.set(name, `${name.padEnd(12)} ${passed} passed, ${failed} failed in ${seconds} s`);
 });
 rmSync(folder, { recursive: true, force: true });
 const summary = CHECKS.map(({ name }) => lines.get(name)).join('\n');

@@ -35,10 +35,17 @@ export const types = ({ stdio }) =>
 /** @type {Check} */
 export const app = ({ stdio }) => one(build(stdio));
 
-/** @type {Check} */
-export async function unit({ folder, stdio }) {
-	const { count } = await unitTests(join(folder, 'unit.json'), [], { stdio });
-	return count;
+/**
+ * The tests that need no browser, in the two halves that `vite.config.ts` names.
+ * @param {'rooms' | 'of their own'} project
+ * @returns {Check}
+ */
+export function unit(project) {
+	return async ({ folder, stdio }) => {
+		const file = join(folder, `${project}.json`);
+		const { count } = await unitTests(file, ['--project', project], { stdio });
+		return count;
+	};
 }
 
 /**
