@@ -33,10 +33,8 @@ const EYE = unit3({ x: 0.5, y: -0.78, z: 0.42 });
 const RIGHT = unit3(cross3({ x: -EYE.x, y: -EYE.y, z: -EYE.z }, { x: 0, y: 0, z: 1 }));
 const UP = cross3(RIGHT, { x: -EYE.x, y: -EYE.y, z: -EYE.z });
 const WIDE = 180;
-const TALL = 90;
+const TALL = 100;
 const MARGIN = 12;
-/** Above and below boards drawn apart: names stand in it, and no more. */
-const FLAT = 7;
 /** Spots tried along each side of a board, for the one its name points at. */
 const GRID = 15;
 
@@ -51,7 +49,7 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 	const moved = figures.boards
 		.filter((b) => b.role !== 'cleat')
 		.map((b) => ({ b, by: movedApart(b, centre, reach) }));
-	const { bodies, height } = solidView(moved, { width: WIDE, height: TALL, foot: FLAT });
+	const { bodies, height } = solidView(moved, { width: WIDE, height: TALL });
 	const drawn = bodies.flatMap(bodyMarks);
 	const labelled = callouts(bodies.map(named), { x: 0, y: 0, width: WIDE, height, drawn });
 	return {
@@ -73,25 +71,25 @@ export function boxPicture(name: string, figures: BoxFigures): Drawing {
 }
 
 const SHELL: readonly BoxBoard['role'][] = ['wall', 'end', 'overlay', 'ring'];
-const PICTURE = { width: 90, height: 75, foot: MARGIN };
+const PICTURE = { width: 90, height: 75 };
 
 /** Boards, each moved by so much, as large as the room allows, from the farthest to the nearest. */
 function solidView(
 	boards: readonly { readonly b: BoxBoard; readonly by: Point3 }[],
-	room: { readonly width: number; readonly height: number; readonly foot: number },
+	room: { readonly width: number; readonly height: number },
 ) {
 	const moved = [...boards].sort((p, q) => depthOf(p.b, p.by) - depthOf(q.b, q.by));
 	const all = moved.flatMap(({ b, by }) => corners(b).map((p) => eye(add3(p, by))));
 	const box = boundsOfPoints(all);
 	const scale = Math.min(
 		(room.width - 2 * MARGIN) / box.length,
-		(room.height - 2 * room.foot) / box.width,
+		(room.height - 2 * MARGIN) / box.width,
 	);
-	const height = box.width * scale + 2 * room.foot;
+	const height = box.width * scale + 2 * MARGIN;
 	const left = (room.width - box.length * scale) / 2;
 	const paper = (p: Point3): Spot => {
 		const e = eye(p);
-		return { x: left + (e.x - box.x) * scale, y: height - room.foot - (e.y - box.y) * scale };
+		return { x: left + (e.x - box.x) * scale, y: height - MARGIN - (e.y - box.y) * scale };
 	};
 	return { bodies: moved.map(({ b, by }) => bodyOf(b, (p) => paper(add3(p, by)))), height };
 }

@@ -27,12 +27,12 @@ export function boxPages(plan: Plan): Leaf[] {
 	});
 }
 
-/** The figures of the whole over the three views, the rest under the drawings. */
+/** The figures of the whole beside the three views, the rest under the drawings. */
 function tablesOf(plan: Plan, name: string, box: BoxFigures, figures: Figures) {
 	const { ruler } = plan.job.shop;
 	const width = widthOf(plan);
 	return {
-		above: [space(3), ...sizesAndAir(box, width, figures, ruler)],
+		afterFirst: [space(3), ...sizesAndAir(box, width, figures, ruler)],
 		below: [
 			...boxTables(box, width, figures, ruler),
 			...holdBlocks(box, width, figures, ruler),

@@ -17,8 +17,8 @@ interface DrawnItem extends Shown {
 	/** The person's own words, under the heading. */
 	readonly words?: readonly string[];
 	readonly drawings: readonly Drawing[];
-	/** Blocks over the drawings: the figures of the whole. */
-	readonly above?: readonly Block[];
+	/** Blocks under the first drawing, before the next. */
+	readonly afterFirst?: readonly Block[];
 	/** Blocks under the drawings: a table with the same numbers. */
 	readonly below?: readonly Block[];
 	readonly figures: Figures;
@@ -35,12 +35,14 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 		...(drawn.words ?? []).filter((t) => t !== '').map((t) => paragraph(t, width)),
 		...cautions,
 	];
-	const { drawings, above = [] } = drawn;
+	const { drawings, afterFirst = [] } = drawn;
+	const inFront = afterFirst.length === 0 ? drawings.length : 1;
 	const blocks = [
 		// With its cautions, else the first drawing: no heading stands alone at the foot of a page.
 		...head.map((block, i) => ({ ...block, keep: cautions.length === 0 || i < head.length - 1 })),
-		...above,
-		...drawingRows(drawings, width, most),
+		...drawingRows(drawings.slice(0, inFront), width, most),
+		...afterFirst,
+		...drawingRows(drawings.slice(inFront), width, most),
 		...(drawn.below === undefined ? [] : [space(3), ...drawn.below]),
 	];
 	const leaves = leavesOf(plan, { name: drawn.name, title: drawn.name }, blocks, drawn.figures);

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan';
 import { type Drawing, orStandIn } from '../drawing';
 import { figuresOn, type Figures } from '../wording';
 import { partDrawings } from '../parts';
-import { frontView, type FrontLook } from './front';
+import { frontView } from './front';
 import { sectionView } from './section';
 
 /** All drawings of one panel: as a whole, then each of its parts as it is worked. */
@@ -25,7 +25,6 @@ export function panelViews(
 	plan: Plan,
 	panel: PanelPlan,
 	figures: Figures = figuresOn(plan.job.shop.ruler),
-	tall?: number,
 ): Drawing[] {
 	const d = panel.detail;
 	if (!d) return [];
@@ -35,9 +34,7 @@ export function panelViews(
 				[', right (R)', true],
 			]
 		: [[d.hand === 'L' ? ', left (L)' : d.hand === 'R' ? ', right (R)' : '', false]];
-	return hands.flatMap(([hand, mirror]) =>
-		views(plan, panel.name + hand, d, figures, { mirror, ...(tall === undefined ? {} : { tall }) }),
-	);
+	return hands.flatMap(([hand, mirror]) => views(plan, panel.name + hand, d, figures, mirror));
 }
 
 function views(
@@ -45,7 +42,7 @@ function views(
 	name: string,
 	d: PanelDetail,
 	figures: Figures,
-	look: FrontLook,
+	mirror: boolean,
 ): Drawing[] {
 	const section = panelSectionOf(d);
 	const view = (what: string, make: (title: string) => Drawing): Drawing => {
@@ -53,11 +50,11 @@ function views(
 		return orStandIn(title, () => make(title));
 	};
 	return [
-		view('opening, board, finished', (t) => frontView(d, section, t, figures, look)),
+		view('opening, board, finished', (t) => frontView(d, section, t, figures, mirror)),
 		...(section
 			? [
 					view('section A–A', (t) =>
-						sectionView(d, section, { title: t, job: plan.job }, figures, look.mirror),
+						sectionView(d, section, { title: t, job: plan.job }, figures, mirror),
 					),
 				]
 			: []),

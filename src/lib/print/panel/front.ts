@@ -30,13 +30,6 @@ import {
 import { footNotes, NOTE, viewOn } from './view';
 import type { Figures } from '../wording';
 
-/** Which of a pair it is, and how tall the drawing may be, mm: as tall as panels get if absent. */
-export interface FrontLook {
-	readonly mirror: boolean;
-	readonly tall?: number;
-}
-
-const WIDTH = 180;
 const MARGINS = { left: 14, right: 31, top: 8, bottom: 29 };
 
 /**
@@ -48,15 +41,11 @@ export function frontView(
 	section: PanelSection | null,
 	title: string,
 	figures: Figures,
-	{ mirror, tall }: FrontLook,
+	mirror: boolean,
 ): Drawing {
 	const legend = edgeLegend(d.fit.edges, figures);
 	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * NOTE };
-	const stage = stageFor(d.fit.sizes.opening, margins, {
-		mirror,
-		named: figures.unit,
-		...(tall === undefined ? {} : { room: { width: WIDTH, height: tall } }),
-	});
+	const stage = stageFor(d.fit.sizes.opening, margins, { mirror, named: figures.unit });
 	const { view } = stage;
 	const things = shown(d, figures);
 	const drawn: Mark[] = [
@@ -131,7 +120,7 @@ function shown(d: PanelDetail, figures: Figures): Shown[] {
 /** Spots tried along each side of a thing, for the one its name points at. */
 const GRID = 9;
 
-/** Each name with the spot that shows its thing and no other, as near its middle as may be. */
+/** Each name with the spot that shows its thing and no other, as near its middle as there is one. */
 function namesOf(things: readonly Shown[], { view }: Stage): Named[] {
 	const rings = things.map(({ outline }) => ringPath(outline, view));
 	const areas = rings.map((ring) => round(ring).width * round(ring).height);

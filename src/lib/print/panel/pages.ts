@@ -1,30 +1,17 @@
-import { nth } from '../../measure';
 import type { Plan } from '../../plan';
-import { drawnPages, type Leaf, setPages } from '../page';
+import { drawnPages, type Leaf } from '../page';
 import { figuresOn, panelMassText } from '../wording';
 import { panelViews } from './drawings';
 
-/** How tall the fronts may be, from as tall as panels get to small ones, mm. */
-const HEIGHTS = [undefined, 115, 95] as const;
-
-/**
- * Opening, board and finished sizes, section, layers and back of each panel, with the largest
- * fronts that need no page more than smaller ones.
- */
+/** Opening, board and finished sizes, section, layers and back of each panel. */
 export function panelPages(plan: Plan): Leaf[] {
-	const settings = HEIGHTS.map((tall) => panelLeaves(plan, tall));
-	const taken = settings.map((leaves) => setPages(leaves).length);
-	return nth(settings, taken.indexOf(Math.min(...taken)));
-}
-
-function panelLeaves(plan: Plan, tall: number | undefined): Leaf[] {
 	return plan.panels.flatMap((panel, i) => {
 		const figures = figuresOn(plan.job.shop.ruler);
 		return drawnPages(plan, {
 			name: panel.name,
 			note: `panel  ·  ${panelMassText(plan, panel, plan.job.shop.ruler)}`,
 			words: wordsOf(plan, panel.id),
-			drawings: panelViews(plan, panel, figures, tall),
+			drawings: panelViews(plan, panel, figures),
 			where: 'panel',
 			about: [`panel:${panel.id}`],
 			first: i === 0,
