@@ -120,7 +120,7 @@ function shown(d: PanelDetail, figures: Figures): Shown[] {
 /** Spots tried along each side of a thing, for the one its name points at. */
 const GRID = 9;
 
-/** Each name with the spot that shows its thing and no other, as near its middle as there is one. */
+/** Each name with the spot that shows its thing and no other, as near its middle as may be. */
 function namesOf(things: readonly Shown[], { view }: Stage): Named[] {
 	const rings = things.map(({ outline }) => ringPath(outline, view));
 	const areas = rings.map((ring) => round(ring).width * round(ring).height);
