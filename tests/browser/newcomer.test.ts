@@ -49,6 +49,7 @@ async function panelTask(page: Page, by: 'pointer' | 'keyboard'): Promise<void> 
 	] as const) {
 		await me.press(page.locator(`[data-group="${group}"] > summary`));
 		await me.press(page.getByRole('button', { name: button }));
+		await expect(page.locator(`[data-at="panels/0/${group}/0"]`).first()).toBeVisible();
 		await planned(page);
 		await expect(figure(page, 'problems'), button).toHaveText('0');
 	}
