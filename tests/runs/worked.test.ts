@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { countedUses, sundryBooking } from '../../src/lib/estimate';
 import type { JobFile } from '../../src/lib/job/job';
+import { bookedIn } from '../../src/lib/layout';
 import { toMm } from '../../src/lib/measure/length';
 import { plan } from '../../src/lib/plan';
 
@@ -202,5 +204,39 @@ describe('a job without runs', () => {
 	it('has none in its plan, and an old file reads the same', async () => {
 		const { runs, reels, order, cautions } = await plan({ version: 1, stock: RACK });
 		expect([runs, reels, order.lines, cautions]).toEqual([[], [], [], []]);
+	});
+});
+
+describe('what was used for runs', () => {
+	const booked = async (runs: Runs): Promise<JobFile> => {
+		const file = { stock: RACK, runs };
+		const { order } = await plan(file);
+		return bookedIn(sundryBooking(file, countedUses(order.lines))!);
+	};
+	const ordered = async (file: JobFile): Promise<unknown> =>
+		(await plan(file)).order.lines.map((l) => [l.id, Math.round(1000 * l.need.number), l.buy]);
+
+	it('is not ordered again', async () => {
+		const done = await booked([FEED, LIGHT, DRAIN]);
+		expect(done.used).toHaveLength(2);
+		expect(await ordered(done)).toEqual([]);
+		expect((await plan(done)).reels).toEqual([]);
+	});
+
+	it('leaves what came later', async () => {
+		const done = await booked([FEED, DRAIN]);
+		// 0.5 + 2 rings less 2 x 3.067 m leave a ring and 1.366 m: enough for 1.354 m.
+		expect(await ordered({ ...done, runs: [FEED, DRAIN, LIGHT] })).toEqual([['ring', 1354, 0]]);
+		expect((await plan({ ...done, runs: [FEED, DRAIN, LIGHT] })).problems).toEqual([]);
+	});
+
+	it('counts none of the runs where they have changed since, and says so', async () => {
+		const done = await booked([FEED, DRAIN]);
+		const grown = { ...done, runs: [{ ...FEED, stretches: [{ length: 3000 }] }, DRAIN] };
+		// Two of 3650 mm: one from the ring on the rack, one from a ring more.
+		expect(await ordered(grown)).toEqual([['ring', 7300, 1]]);
+		expect((await plan(grown)).problems.map((p) => `${p.kind} ${p.path.join()}`)).toEqual([
+			'check runs',
+		]);
 	});
 });

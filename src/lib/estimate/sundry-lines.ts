@@ -1,5 +1,5 @@
 import { UNIT, type Need } from '../design';
-import { buyCounted, type Job, type Problem, type Sundry } from '../job';
+import { buyCounted, type Job, packsDone, type Problem, type Sundry } from '../job';
 import { nth, type Ruler } from '../measure';
 import { inMetres, type ReelPlan } from '../runs';
 import type { Amount, OrderLine } from './types';
@@ -28,7 +28,7 @@ export function sundryLines(
 		const sundry = sundries.find((s) => (of === undefined ? s.kind === kind : s.id === of));
 		const purposes = [...new Set(mine.map((n) => n.for))];
 		const reel = reels.find((r) => r.reel === sundry?.id);
-		if (sundry && reel) lines.push(reelLine(sundry, reel, purposes));
+		if (sundry && reel) lines.push(reelLine(job, sundry, reel, purposes));
 		else if (sundry) lines.push(line(job, sundry, amount, purposes));
 		else problems.push(notListed(kind, amount, purposes, job.shop.ruler));
 	}
@@ -37,7 +37,9 @@ export function sundryLines(
 	for (const more of sundries.filter((s) => s.use > 0 && !listed.has(s.id)))
 		lines.push(line(job, more, 0, []));
 	// What was used whole is no line of the order.
-	const open = lines.filter((l) => doneOf(job, l.id) === 0 || l.need.number > CRUMB * l.pack);
+	const open = lines.filter(
+		(l) => packsDone(job.used, l.id) === 0 || l.need.number > CRUMB * l.pack,
+	);
 	return { lines: open, problems };
 }
 
@@ -51,15 +53,6 @@ function servedTogether(needs: readonly Need[]): Need[][] {
 	return [...served.values()];
 }
 
-/**
- * Packs that the plan counted when their use was booked: the work took more or less of them, and it
- * is done. What the job has come to need beside them is ordered.
- */
-const doneOf = ({ used }: Job, id: string): number =>
-	used
-		.filter((u) => u.sundry === id)
-		.reduce((sum, { packs, counted }) => sum + (counted > 0 ? counted : packs), 0);
-
 /** `counted` is what the plan takes; packs typed for the job come to it. */
 function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): OrderLine {
 	const unit = UNIT[sundry.kind];
@@ -67,7 +60,7 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 	const sparePercent = spared ? job.shop.spare : 0;
 	// What is of no kind is counted in packs: nobody knows in what its content would be.
 	const pack = unit === 'packs' ? 1 : sundry.pack;
-	const done = doneOf(job, sundry.id) * pack;
+	const done = packsDone(job.used, sundry.id) * pack;
 	const all = counted * (1 + sundry.overlap / 100);
 	const laid = Math.max(0, all - done);
 	const typed = Math.max(0, sundry.use * pack - Math.max(0, done - all));
@@ -81,11 +74,11 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 
 /**
  * What runs are cut from: packs by the lengths that come out of them. The slack of the runs is
- * their spare; packs typed for the job are bought beside.
+ * their spare; packs typed for the job are bought beside, and of what was used those come first.
  */
-function reelLine(sundry: Sundry, reel: ReelPlan, purposes: string[]): OrderLine {
+function reelLine(job: Job, sundry: Sundry, reel: ReelPlan, purposes: string[]): OrderLine {
 	const { pack } = sundry;
-	const typed = sundry.use * pack;
+	const typed = Math.max(0, sundry.use - packsDone(job.used, sundry.id)) * pack;
 	const need = inMetres(reel.need) + typed;
 	const cut = inMetres(reel.fromRack);
 	const fromRack = cut + Math.min(typed, Math.max(0, sundry.owned * pack - cut));

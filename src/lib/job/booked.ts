@@ -72,3 +72,12 @@ export const tookMaterial = z.strictObject({
 export type PulledCloth = z.output<typeof pulledCloth>;
 export type TookTime = z.output<typeof tookTime>;
 export type TookMaterial = z.output<typeof tookMaterial>;
+
+/**
+ * Packs of a sundry that the plan counted when their use was booked: the work took more or less of
+ * them, and it is done.
+ */
+export const packsDone = (used: readonly z.output<typeof usedSundry>[], id: string): number =>
+	used
+		.filter((u) => u.sundry === id)
+		.reduce((sum, { packs, counted }) => sum + (counted > 0 ? counted : packs), 0);

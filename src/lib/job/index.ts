@@ -94,7 +94,7 @@ export {
 	showHidden,
 	type Unsized,
 } from './reading';
-export type { PulledCloth, TookMaterial, TookTime } from './booked';
+export { packsDone, type PulledCloth, type TookMaterial, type TookTime } from './booked';
 export { currencyOf, rulerOf } from './ruler-of';
 export type { Run } from './run';
 export { LABEL_SHEETS, type LabelSheet, shop } from './shop';

@@ -1,6 +1,7 @@
 import type { Need } from '../design';
 import { type Job, type Places, type Problem, reelOf, type Run, type Sundry } from '../job';
 import { sayLength } from '../measure';
+import { leftToCut, unlikeUsed } from './left-to-cut';
 import { inMetres, layReels, longestOf, type ReelPlan } from './reels';
 import { plannedRun, type RunPlan } from './run-plan';
 
@@ -14,6 +15,7 @@ interface RunsPlanned {
 
 export function planRuns(job: Job, places: Places): RunsPlanned {
 	const runs = job.runs.map((run) => ({ ...plannedRun(job, run), ...cutFrom(job, run) }));
+	const left = leftToCut(job, runs);
 	const needs = runs.flatMap((run): Need[] => {
 		const reel = run.uncut === '' ? reelOf(job, run.reel) : null;
 		if (!reel) return [];
@@ -23,7 +25,12 @@ export function planRuns(job: Job, places: Places): RunsPlanned {
 	const problems = runs.flatMap((run, i) =>
 		problemOf(job, run, { at: places.of('runs', run.id, i), asked: job.runs[i]?.from }),
 	);
-	return { runs, reels: layReels(job, [runs]), needs, problems };
+	return {
+		runs,
+		reels: layReels(job, [left]),
+		needs,
+		problems: [...problems, ...unlikeUsed(job, runs)],
+	};
 }
 
 function cutFrom(job: Job, { from, ...run }: Run): Pick<RunPlan, 'reel' | 'uncut'> {

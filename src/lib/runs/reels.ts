@@ -52,7 +52,9 @@ function onRack({ owned, pack, lengths }: Sundry, most: number): number[] {
  * each, where several are planned together.
  */
 export function layReels(job: Job, groups: readonly (readonly RunPlan[])[]): ReelPlan[] {
-	const used = new Set(groups.flat().flatMap((r) => (r.uncut === '' ? [r.reel] : [])));
+	const used = new Set(
+		groups.flat().flatMap((r) => (r.uncut === '' && r.count > 0 ? [r.reel] : [])),
+	);
 	return job.stock.sundries.flatMap(({ id }): ReelPlan[] => {
 		const reel = used.has(id) ? reelOf(job, id) : null;
 		return reel ? [layReel(reel, groups)] : [];

@@ -4,7 +4,7 @@ import { type Job, type Path, type Problem, readJob, saidOnce } from '../job';
 import { SearchSession } from '../layout';
 import { nth, ticks } from '../measure';
 import { plan, type Plan, type PlanOptions } from '../plan';
-import { layReels } from '../runs';
+import { layReels, leftToCut } from '../runs';
 import type { AtHand } from './at-hand';
 import { type Counts, leastCounts, lessTaken, takesOf, withCounts } from './counts';
 import { notJoinable } from './joinable';
@@ -115,14 +115,15 @@ async function joined(at: AtHand, options: PlanOptions): Promise<Plan> {
 	const parts = works.flatMap((w) => w.parts);
 	const blanks = works.flatMap((w) => w.blanks);
 	const needs = works.flatMap((w) => w.needs);
-	const runs = at.plans.map((p, i) => taggedRuns(p, taggingOf(at, i)));
+	const runs = at.plans.map((p, i) => taggedRuns(p.runs, taggingOf(at, i)));
+	const toCut = at.plans.map((p, i) => taggedRuns(leftToCut(p.job, p.runs), taggingOf(at, i)));
 	const laid = await layForAll(job, at, { parts, blanks, search });
 	const designs = at.plans.map((p, i) => taggedDesigns(p, taggingOf(at, i)));
 	const made = {
 		boxes: designs.flatMap((d) => d.boxes),
 		panels: designs.flatMap((d) => d.panels),
 		...{ parts, blanks, needs, boards: laid.boards, cloths: laid.cloths },
-		...{ runs: runs.flat(), reels: layReels(job, runs) },
+		...{ runs: runs.flat(), reels: layReels(job, toCut) },
 		seamLength: ticks(at.plans.reduce((sum, p) => sum + p.seamLength, 0)),
 	};
 	const { order, quote, problems } = estimate(job, made);

@@ -54,7 +54,7 @@ export function taggedNeeds({ needs }: Plan, rack: Job, { tag, marks }: Tagging)
 }
 
 /** Runs and what they are cut from. */
-export function taggedRuns({ runs }: Plan, { tag, marks }: Tagging): Plan['runs'] {
+export function taggedRuns(runs: Plan['runs'], { tag, marks }: Tagging): Plan['runs'] {
 	return runs.map((run) => ({
 		...run,
 		id: idOf(tag, run.id),
