@@ -18,9 +18,10 @@ function printed(all: number): { codes: number; left: string[] } {
 	const rest = others.reduce((sum, p) => sum + p.count, 0);
 	const many = { ...first!, count: all - offcuts - rest };
 	const pages = labelPages({ ...plan, blanks: [], parts: [many, ...others] }, 'a4-2x7');
-	const marks = pages.slice(1).flatMap((p) => p.marks);
+	// Page by page: the codes of all of them at once fill the memory.
+	const codes = pages.slice(1).map((p) => p.marks.filter((m) => m.kind === 'path').length);
 	return {
-		codes: marks.filter((m) => m.kind === 'path').length,
+		codes: codes.reduce((sum, n) => sum + n, 0),
 		left: wordsOn(pages[0]!.marks).filter((t) => t.includes('left out')),
 	};
 }
@@ -45,19 +46,20 @@ describe.each(LABEL_SHEETS.map((s) => s.id))('on %s', (id) => {
 	const told = (made: Plan): { words: string[]; marks: readonly Mark[] }[] => {
 		const pages = labelPages(made, id).slice(1);
 		const each = sheet.columns * sheet.rows;
-		return pages.flatMap((page) =>
-			[...Array(each).keys()].flatMap((i) => {
+		return pages.flatMap((page) => {
+			const drawn = page.marks; // drawn anew each time it is asked for
+			return [...Array(each).keys()].flatMap((i) => {
 				const x = sheet.left + (i % sheet.columns) * sheet.pitchX;
 				const y = sheet.top + Math.floor(i / sheet.columns) * sheet.pitchY;
 				const at = (px: number, py: number): boolean =>
 					px >= x && px < x + sheet.pitchX && py >= y && py < y + sheet.pitchY;
-				const marks = page.marks.filter((m) =>
+				const marks = drawn.filter((m) =>
 					m.kind === 'text' ? at(m.x, m.y) : at(Number(m.steps[0]![1]), Number(m.steps[0]![2])),
 				);
 				const home = placed(marks, { x: -x, y: -y });
 				return marks.length === 0 ? [] : [{ words: wordsOn(marks), marks: home }];
-			}),
-		);
+			});
+		});
 	};
 
 	it('each blank has its cloth, size and a code that no part of its mark has', async () => {

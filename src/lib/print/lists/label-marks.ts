@@ -45,18 +45,22 @@ export function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
 
 /** Its name and all it says, as large as there is room for; the last line is cut where none is. */
 function saidIn({ name, says }: LabelText, width: number, height: number) {
-	const tried = SIZES.map((size) => {
+	const most = (size: number): number => Math.max(1, Math.floor(height / (size * LEADING)));
+	const set = (size: number) => {
 		const named = wrapped(name, width, size, 'semibold');
 		const lines = [...named.slice(0, 2), ...together(says, width, size)];
 		return { size, lines, bold: Math.min(2, named.length) };
-	});
-	const most = (size: number): number => Math.max(1, Math.floor(height / (size * LEADING)));
-	const found = tried.find((t) => t.lines.length <= most(t.size)) ?? lastOf(tried);
-	const kept = found.lines.slice(0, most(found.size));
-	if (kept.length === found.lines.length) return found;
+	};
+	// The first size nearly always has room; the others are not set to no purpose.
+	for (const size of SIZES) {
+		const found = set(size);
+		if (found.lines.length <= most(size)) return found;
+	}
+	const smallest = set(lastOf(SIZES));
+	const kept = smallest.lines.slice(0, most(smallest.size));
 	return {
-		...found,
-		lines: [...kept.slice(0, -1), shortened(`${lastOf(kept)} …`, width, found.size)],
+		...smallest,
+		lines: [...kept.slice(0, -1), shortened(`${lastOf(kept)} …`, width, smallest.size)],
 	};
 }
 
