@@ -1,17 +1,28 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { arrived, field, CHAPTERS, open, openBench, PAGES, planned } from './screen';
+import { arrived, field, CHAPTERS, goTo, goToBench, open, PAGES, planned } from './screen';
 
-/** Looked at together: the chapters are one page, opened once; then each page of its own. */
+/** A place of the app, and the way there: only the first opens the app anew. */
+type Place = readonly [name: string, come: (page: Page) => Promise<void>];
+const OF_THE_CARD = CHAPTERS.map((chapter): Place => [
+	chapter,
+	(page) => open(page, `./#${chapter}`),
+]);
+const BESIDE_IT: readonly Place[] = [
+	...PAGES.map((name): Place => [name, (page) => goTo(page, name)]),
+	['Bench', (page) => goToBench(page)],
+];
+
+/** Looked at together: the chapters are one page; then each page of its own. */
 const TOURS = [
-	['the chapters of the job card', CHAPTERS.map((chapter) => `./#${chapter}`)],
-	['the pages beside it', [...PAGES, 'bench']],
+	['the chapters of the job card', OF_THE_CARD],
+	['the pages beside it', BESIDE_IT],
 ] as const;
 
-/** Opens a place with every fold of it opened: what is folded away is looked at as well. */
-async function unfold(page: Page, place: string): Promise<void> {
-	if (place === 'bench') return openBench(page);
-	await open(page, place);
+/** Comes to a place and opens every fold of it: what is folded away is looked at as well. */
+async function unfold(page: Page, [name, come]: Place): Promise<void> {
+	await come(page);
+	if (name === 'Bench') return;
 	await page.evaluate(() => {
 		for (const fold of document.querySelectorAll('details')) fold.open = true;
 	});
@@ -57,34 +68,36 @@ for (const [name, places] of TOURS) {
 	}) => {
 		test.slow(); // every form of the job unfolded is a long page to judge
 		const size = page.viewportSize()!;
+		await open(page);
 		for (const place of places) {
 			await unfold(page, place);
 			await unroll(page);
 			for (const [colorScheme, rules] of PAPERS) {
 				await page.emulateMedia({ colorScheme });
-				expect.soft(await faults(page, rules), `${place} on ${colorScheme} paper`).toEqual([]);
+				expect.soft(await faults(page, rules), `${place[0]} on ${colorScheme} paper`).toEqual([]);
 			}
 			await page.setViewportSize(size);
 		}
 	});
-
-	test.describe('under a finger', () => {
-		test.use({ viewport: { width: 390, height: 760 }, hasTouch: true });
-		test(`${name} never scroll sideways, 390 pixels wide and 320`, async ({ page }) => {
-			for (const place of places) {
-				await unfold(page, place);
-				for (const width of [390, 320]) {
-					await page.setViewportSize({ width, height: 760 });
-					const over = await page.evaluate(
-						() => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-					);
-					expect.soft(over, `${place} at ${width} pixels`).toBe(0);
-				}
-				await page.setViewportSize({ width: 390, height: 760 });
-			}
-		});
-	});
 }
+
+test.describe('under a finger', () => {
+	test.use({ viewport: { width: 390, height: 760 }, hasTouch: true });
+	test('no chapter and no page scrolls sideways, 390 pixels wide and 320', async ({ page }) => {
+		await open(page);
+		for (const place of [...OF_THE_CARD, ...BESIDE_IT]) {
+			await unfold(page, place);
+			for (const width of [390, 320]) {
+				await page.setViewportSize({ width, height: 760 });
+				const over = await page.evaluate(
+					() => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+				);
+				expect.soft(over, `${place[0]} at ${width} pixels`).toBe(0);
+			}
+			await page.setViewportSize({ width: 390, height: 760 });
+		}
+	});
+});
 
 test('the keyboard alone goes from a size to the printed pack', async ({ page }) => {
 	await open(page);

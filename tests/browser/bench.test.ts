@@ -3,33 +3,35 @@ import {
 	atCut,
 	figure,
 	goTo,
+	goToBench,
 	goToCard,
 	heading,
 	open,
-	openBench,
 	planned,
 	turnTo,
 	fieldOf,
 } from './screen';
 
-test('cuts are ticked one by one at the bench, and the ticks stay', async ({ page }) => {
-	await open(page);
-	await openBench(page);
-	await page.getByRole('button', { name: 'Cut made' }).click();
-	await atCut(page, 2);
-	await page.reload();
-	await atCut(page, 2);
-	await page.getByRole('button', { name: 'Take back the last tick' }).click();
-	await atCut(page, 1);
-});
-
-test('the first tick pins its sheet: a later edit plans round it', async ({ page }) => {
+test('cuts are ticked at the bench and on the card; a ticked sheet is pinned', async ({ page }) => {
 	await open(page, './#boards');
-	const first = page.getByRole('checkbox', { name: 'Cut 1 made' }).first();
-	await first.check();
-	await expect(page.getByText('Pinned: later edits plan round it.').first()).toBeVisible();
-	await planned(page);
-	await expect(first).toBeChecked();
+	await goToBench(page);
+	await test.step('cuts are ticked one by one at the bench, and the ticks stay', async () => {
+		await page.getByRole('button', { name: 'Cut made' }).click();
+		await atCut(page, 2);
+		await page.reload();
+		await atCut(page, 2);
+		await page.getByRole('button', { name: 'Take back the last tick' }).click();
+		await atCut(page, 1);
+	});
+	await page.getByRole('link', { name: 'Leave the bench' }).click();
+	await turnTo(page, 'boards');
+	await test.step('the first tick pins its sheet: a later edit plans round it', async () => {
+		const first = page.getByRole('checkbox', { name: 'Cut 1 made' }).first();
+		await first.check();
+		await expect(page.getByText('Pinned: later edits plan round it.').first()).toBeVisible();
+		await planned(page);
+		await expect(first).toBeChecked();
+	});
 });
 
 test('a sheet marked as cut hands its offcuts to the rack', async ({ page }) => {
@@ -72,7 +74,7 @@ const HARD = {
 	parts: PARTS,
 };
 
-async function openHard(page: Page, more: object = {}): Promise<void> {
+async function openHard(page: Page, more: object): Promise<void> {
 	await open(page, 'jobs');
 	await page.getByLabel('Open a file').setInputFiles({
 		name: 'hard.json',
@@ -84,20 +86,9 @@ async function openHard(page: Page, more: object = {}): Promise<void> {
 	await planned(page);
 }
 
-test('keep looking can be ended, and keeps a whole plan', async ({ page }) => {
-	await openHard(page);
-	await page.getByRole('button', { name: 'Keep looking' }).click();
-	// The search may be over before a slow machine gets to the button: then there is nothing to
-	// end.
-	const end = page.getByRole('main').getByRole('button', { name: 'Take the best so far' });
-	await end.click({ timeout: 2000 }).catch(() => undefined);
-	await planned(page);
-	await expect(page.getByText(/kept with the job|nothing better was found/)).toBeVisible();
-	await expect(figure(page, 'sheets')).toHaveText(/^[1-9]\d*$/);
-	await expect(figure(page, 'problems')).toHaveText('0');
-});
-
-test('what was found by looking longer outlives an edit and a reload', async ({ page }) => {
+test('what was found by looking longer outlives an edit and a reload; a look can be ended', async ({
+	page,
+}) => {
 	await openHard(page, { seed: 3, look: { effort: 10_000 } });
 	const said = page.getByText('Looked 10 times as long as usual. What was found is kept');
 	await expect(said).toBeVisible();
@@ -114,4 +105,16 @@ test('what was found by looking longer outlives an edit and a reload', async ({ 
 	await expect(figure(page, 'sheets')).toHaveText(sheets);
 	await page.getByRole('button', { name: 'Back to the usual search' }).click();
 	await expect(said).toHaveCount(0);
+
+	await test.step('keep looking can be ended, and keeps a whole plan', async () => {
+		await page.getByRole('button', { name: 'Keep looking' }).click();
+		// The search may be over before a slow machine gets to the button: then there is nothing to
+		// end.
+		const end = page.getByRole('main').getByRole('button', { name: 'Take the best so far' });
+		await end.click({ timeout: 2000 }).catch(() => undefined);
+		await planned(page);
+		await expect(page.getByText(/kept with the job|nothing better was found/)).toBeVisible();
+		await expect(figure(page, 'sheets')).toHaveText(/^[1-9]\d*$/);
+		await expect(figure(page, 'problems')).toHaveText('0');
+	});
 });

@@ -104,7 +104,9 @@ test('in every field of a job, looked at in every chapter and on every page', as
 	}
 });
 
-test('typed into the lines of the card, the rack and the shop', async ({ page }) => {
+test('typed into the lines of the card, the rack and the shop; one that is let run is seen', async ({
+	page,
+}) => {
 	const watched = await opened(page, 'panel-stepped-cover.json');
 	expect(await typedEverywhere(page)).toBe(CANARIES.length);
 	await page.getByRole('button', { name: /^Problems/ }).click();
@@ -118,18 +120,16 @@ test('typed into the lines of the card, the rack and the shop', async ({ page })
 	}
 	await goToCard(page);
 	await nothingRan(page, watched);
-});
 
-test('a canary that is let run is seen', async ({ page }) => {
-	const watched = await watch(page);
-	await open(page, 'jobs');
-	await page.evaluate(() => Reflect.set(window, 'ran__', 1));
-	await expect(nothingRan(page, watched)).rejects.toThrow();
-	await page.evaluate(() => Reflect.deleteProperty(window, 'ran__'));
-	await nothingRan(page, watched);
-	await page.evaluate(() => {
-		document.body.insertAdjacentHTML('beforeend', '<img src="x" onerror="ran__=1">');
+	await test.step('a canary that is let run is seen', async () => {
+		await page.evaluate(() => Reflect.set(window, 'ran__', 1));
+		await expect(nothingRan(page, watched)).rejects.toThrow();
+		await page.evaluate(() => Reflect.deleteProperty(window, 'ran__'));
+		await nothingRan(page, watched);
+		await page.evaluate(() => {
+			document.body.insertAdjacentHTML('beforeend', '<img src="x" onerror="ran__=1">');
+		});
+		await expect.poll(() => watched.refused.length).toBeGreaterThan(0);
+		await expect(nothingRan(page, watched)).rejects.toThrow();
 	});
-	await expect.poll(() => watched.asked.length + watched.refused.length).toBeGreaterThan(0);
-	await expect(nothingRan(page, watched)).rejects.toThrow();
 });

@@ -3,6 +3,7 @@ import {
 	arrived,
 	field,
 	figure,
+	goTo,
 	goToCard,
 	heading,
 	open,
@@ -15,83 +16,68 @@ import {
 
 const HEIGHT = 'boxes/0/shape/height';
 
-test('opens on the sample with its plan made', async ({ page }) => {
-	await open(page);
-	await expect(heading(page, 'Camper van, rear bench')).toBeVisible();
-	await expect(figure(page, 'net').first()).toHaveText(/46\.00 L/);
-	await expect(figure(page, 'material')).toHaveText(/^EUR \d/);
-});
-
-test('the plan follows an edit, and undo takes it back', async ({ page }) => {
-	await open(page);
+test('a figure typed: the plan follows, bad text is told and kept, inches mean the same box', async ({
+	page,
+}) => {
 	const drawn = measure(page, HEIGHT);
-	await expect(drawn).toHaveValue('360');
-	await (await fieldOf(page, HEIGHT)).fill('340 + 2*5');
-	await expect(page.locator(`[data-at="${HEIGHT}"]`)).toContainText('= 350');
-	await expect(drawn).toHaveValue('350');
-	await page.keyboard.press('Control+z');
-	await expect(await fieldOf(page, HEIGHT)).toHaveValue('360');
-	await expect(drawn).toHaveValue('360');
-	await page.keyboard.press('Control+y');
-	await expect(drawn).toHaveValue('350');
+	await test.step('opens on the sample with its plan made', async () => {
+		await open(page);
+		await expect(heading(page, 'Camper van, rear bench')).toBeVisible();
+		await expect(figure(page, 'net').first()).toHaveText(/46\.00 L/);
+		await expect(figure(page, 'material')).toHaveText(/^EUR \d/);
+	});
+	await test.step('the plan follows an edit, and undo takes it back', async () => {
+		await expect(drawn).toHaveValue('360');
+		await (await fieldOf(page, HEIGHT)).fill('340 + 2*5');
+		await expect(page.locator(`[data-at="${HEIGHT}"]`)).toContainText('= 350');
+		await expect(drawn).toHaveValue('350');
+		await page.keyboard.press('Control+z');
+		await expect(await fieldOf(page, HEIGHT)).toHaveValue('360');
+		await expect(drawn).toHaveValue('360');
+		await page.keyboard.press('Control+y');
+		await expect(drawn).toHaveValue('350');
+	});
+	await test.step('bad text stays, says what is wrong, and the rest is still planned', async () => {
+		await planned(page);
+		await expect(figure(page, 'problems')).toHaveText('0');
+		await (await fieldOf(page, HEIGHT)).fill('36o');
+		const frame = page.locator(`[data-at="${HEIGHT}"]`);
+		await expect(frame.getByRole('status')).toContainText('is not a unit of length');
+		await expect(await fieldOf(page, HEIGHT)).toHaveAttribute('aria-invalid', 'true');
+		await expect(figure(page, 'problems')).not.toHaveText('0');
+		await expect(page.getByText('drawn as it last could be planned')).toBeVisible();
+		await page.getByRole('button', { name: /^Problems/ }).click();
+		const list = page.getByRole('dialog', { name: 'Problems' });
+		await list.getByRole('button', { name: 'Show me' }).first().click();
+		await expect(await fieldOf(page, HEIGHT)).toBeFocused();
+		await expect(await fieldOf(page, HEIGHT)).toHaveValue('36o');
+	});
+	await test.step('a reload in the middle of a word loses nothing', async () => {
+		await (await fieldOf(page, HEIGHT)).fill('');
+		await (await fieldOf(page, HEIGHT)).pressSequentially('37x');
+		await page.reload();
+		await planned(page);
+		await arrived(page, 'build');
+		await expect(await fieldOf(page, HEIGHT)).toHaveValue('37x');
+	});
+	await test.step('inches are typed and shown as inches, and mean the same box', async () => {
+		await goTo(page, 'Shop');
+		await field(page, 'shop/ruler/unit').selectOption({ label: 'inches' });
+		await goToCard(page);
+		await (await fieldOf(page, HEIGHT)).fill('14 1/2');
+		await (await fieldOf(page, HEIGHT)).blur();
+		await expect(await fieldOf(page, HEIGHT)).toHaveValue('14 1/2');
+		await expect(drawn).toHaveValue('14 1/2');
+		await page.reload();
+		await planned(page);
+		await arrived(page, 'build');
+		await expect(await fieldOf(page, HEIGHT)).toHaveValue('14 1/2');
+	});
 });
 
-test('bad text stays, says what is wrong, and the rest is still planned', async ({ page }) => {
-	await open(page);
-	await (await fieldOf(page, HEIGHT)).fill('36o');
-	const frame = page.locator(`[data-at="${HEIGHT}"]`);
-	await expect(frame.getByRole('status')).toContainText('is not a unit of length');
-	await expect(await fieldOf(page, HEIGHT)).toHaveAttribute('aria-invalid', 'true');
-	await expect(figure(page, 'problems')).not.toHaveText('0');
-	await expect(page.getByText('drawn as it last could be planned')).toBeVisible();
-	await page.getByRole('button', { name: /^Problems/ }).click();
-	const list = page.getByRole('dialog', { name: 'Problems' });
-	await list.getByRole('button', { name: 'Show me' }).first().click();
-	await expect(await fieldOf(page, HEIGHT)).toBeFocused();
-	await expect(await fieldOf(page, HEIGHT)).toHaveValue('36o');
-});
-
-test('a reload in the middle of a word loses nothing', async ({ page }) => {
-	await open(page);
-	await (await fieldOf(page, HEIGHT)).fill('');
-	await (await fieldOf(page, HEIGHT)).pressSequentially('37x');
-	await page.reload();
-	await planned(page);
-	await arrived(page, 'build');
-	await expect(await fieldOf(page, HEIGHT)).toHaveValue('37x');
-});
-
-test('inches are typed and shown as inches, and mean the same box', async ({ page }) => {
-	await open(page, 'shop');
-	await field(page, 'shop/ruler/unit').selectOption({ label: 'inches' });
-	await goToCard(page);
-	await (await fieldOf(page, HEIGHT)).fill('14 1/2');
-	await (await fieldOf(page, HEIGHT)).blur();
-	await expect(await fieldOf(page, HEIGHT)).toHaveValue('14 1/2');
-	await expect(measure(page, HEIGHT)).toHaveValue('14 1/2');
-	await page.reload();
-	await planned(page);
-	await arrived(page, 'build');
-	await expect(await fieldOf(page, HEIGHT)).toHaveValue('14 1/2');
-});
-
-test('a box, a panel and a part are added to an empty job', async ({ page }) => {
-	await open(page, 'jobs');
-	await page.getByRole('button', { name: 'New empty job' }).click();
-	await expect(page.getByText('An empty job card')).toBeVisible();
-	await page.getByRole('button', { name: 'Add a box' }).click();
-	await expect(page.getByRole('heading', { name: 'Box 1' })).toBeVisible();
-	await page.getByRole('button', { name: 'Add a panel' }).click();
-	await expect(page.getByRole('heading', { name: 'Panel 1' })).toBeVisible();
-	await page.getByRole('link', { name: 'Add a list of parts' }).click();
-	await page.getByRole('button', { name: 'Add part' }).click();
-	await turnTo(page, 'boards');
-	await expect(page.getByRole('heading', { name: /^Sheet 1 of/ }).first()).toBeVisible();
-	await planned(page);
-	await expect(figure(page, 'problems')).toHaveText('0');
-});
-
-test('a parts list is pasted, matched, seen row by row, mended and taken in', async ({ page }) => {
+test('a parts list is pasted, matched, seen row by row, mended and taken in; an empty job is filled', async ({
+	page,
+}) => {
 	await open(page, './#build/parts');
 	await page.getByText('From a spreadsheet or a CSV file').click();
 	const cells = page.getByRole('textbox', { name: 'Cells of the parts list' });
@@ -149,4 +135,19 @@ test('a parts list is pasted, matched, seen row by row, mended and taken in', as
 	await expect(list.getByText('This is no text')).toBeVisible();
 	await list.getByRole('button', { name: 'Put this list away' }).click();
 	await expect(takeIn).toHaveCount(0);
+
+	// A box, a panel and a part are added to an empty job.
+	await goTo(page, 'Jobs');
+	await page.getByRole('button', { name: 'New empty job' }).click();
+	await expect(page.getByText('An empty job card')).toBeVisible();
+	await page.getByRole('button', { name: 'Add a box' }).click();
+	await expect(page.getByRole('heading', { name: 'Box 1' })).toBeVisible();
+	await page.getByRole('button', { name: 'Add a panel' }).click();
+	await expect(page.getByRole('heading', { name: 'Panel 1' })).toBeVisible();
+	await page.getByRole('link', { name: 'Add a list of parts' }).click();
+	await page.getByRole('button', { name: 'Add part' }).click();
+	await turnTo(page, 'boards');
+	await expect(page.getByRole('heading', { name: /^Sheet 1 of/ }).first()).toBeVisible();
+	await planned(page);
+	await expect(figure(page, 'problems')).toHaveText('0');
 });

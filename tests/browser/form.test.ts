@@ -24,87 +24,86 @@ async function drag(page: Page, label: string, dx: number, dy: number): Promise<
 	await page.mouse.up();
 }
 
-test('drawing and list are one form: lit together, said before it is accepted, taken back', async ({
+test('the drawing is the form: a driver and a face dragged, figures lit together', async ({
 	page,
 }) => {
 	await open(page);
-	await measure(page, HEIGHT).click();
-	await expect(page.locator(`.field.lit[data-at="${HEIGHT}"]`)).toBeVisible();
-	await page.keyboard.type('360-12');
-	await expect(field(page, HEIGHT)).toHaveValue('360-12');
-	await planned(page);
-	const line = page.locator('.then');
-	await expect(line).toContainText('Height 360 → 348');
-	await expect(line).toContainText('for 46.00 L');
-	await expect(line).toContainText('sheets 1, same');
-	await page.keyboard.press('Escape');
-	await expect(measure(page, HEIGHT)).toHaveValue('360');
-	await expect(measure(page, HEIGHT)).toBeFocused();
-	await field(page, HEIGHT).focus();
-	await expect(page.locator(`input.lit[data-measure="${HEIGHT}"]`)).toBeVisible();
-
-	// A solved size is taken over where it stands.
-	const width = page.locator('[data-at="boxes/0/shape/width"]');
-	await expect(width.locator('input')).toHaveValue('696.9');
-	await width.getByRole('button', { name: /^Type it/ }).click();
-	await expect(width.locator('input')).toBeFocused();
-	await expect(width.locator('input')).toHaveValue('696.9');
-});
-
-test('a face dragged comes to what is typed, and the keys do the same', async ({ page }) => {
-	await open(page);
-	const net = figure(page, 'net').first();
-	for (const [label, place, by] of [
-		['Height', HEIGHT, [0, -20]],
-		['Depth at the bottom', 'boxes/0/shape/lean/bottom', [-14, 0]],
-	] as const) {
-		await planned(page);
-		await drag(page, label, by[0], by[1]);
-		await planned(page);
-		const dragged = await measure(page, place).inputValue();
-		const whole = await net.textContent();
-		const drawn = await outlines(page);
-		await page.keyboard.press('Control+z');
-		await planned(page);
-		expect(await measure(page, place).inputValue(), label).not.toBe(dragged);
-		await measure(page, place).fill(dragged);
-		await measure(page, place).blur();
-		await planned(page);
-		await expect(measure(page, place)).toHaveValue(dragged);
-		await expect(net).toHaveText(whole ?? '');
-		await expect.poll(() => outlines(page)).toEqual(drawn);
-		const was = Number(dragged);
-		await grip(page, label).first().focus();
-		await page.keyboard.press(by[0] === 0 ? 'ArrowUp' : 'ArrowRight');
-		await expect(measure(page, place)).toHaveValue(String(was + 1));
+	await test.step('a driver dragged to where it cannot be stays in hand, with its dimensions', async () => {
+		await page.locator('.stage path.picks').first().click({ force: true });
+		const place = 'boxes/0/drivers/0/at';
+		const name = 'Bass driver';
+		const stands = async (): Promise<void> => {
+			await planned(page);
+			await expect(grip(page, name)).toBeFocused();
+			await expect(measure(page, `${place}/up`)).toBeVisible();
+		};
+		const [across, problems] = [measure(page, `${place}/across`), figure(page, 'problems')];
+		await expect(across).toBeVisible();
+		const was = Number(await across.inputValue());
+		await drag(page, name, -40, 0);
+		await stands();
+		await expect(problems).not.toHaveText('0');
+		expect(Number(await across.inputValue())).toBeLessThan(was);
 		await page.keyboard.press('Escape');
-		await expect(measure(page, place)).toHaveValue(dragged);
-	}
-});
-
-test('a driver dragged to where it cannot be stays in hand, with its dimensions', async ({
-	page,
-}) => {
-	await open(page);
-	await page.locator('.stage path.picks').first().click({ force: true });
-	const place = 'boxes/0/drivers/0/at';
-	const name = 'Bass driver';
-	const stands = async (): Promise<void> => {
+		await stands();
+		await expect(problems).toHaveText('0');
+		expect(Number(await across.inputValue())).toBe(was);
+	});
+	await test.step('lit together, said before it is accepted, taken back', async () => {
+		await measure(page, HEIGHT).click();
+		await expect(page.locator(`.field.lit[data-at="${HEIGHT}"]`)).toBeVisible();
+		await page.keyboard.type('360-12');
+		await expect(field(page, HEIGHT)).toHaveValue('360-12');
 		await planned(page);
-		await expect(grip(page, name)).toBeFocused();
-		await expect(measure(page, `${place}/up`)).toBeVisible();
-	};
-	const [across, problems] = [measure(page, `${place}/across`), figure(page, 'problems')];
-	await expect(across).toBeVisible();
-	const was = Number(await across.inputValue());
-	await drag(page, name, -40, 0);
-	await stands();
-	await expect(problems).not.toHaveText('0');
-	expect(Number(await across.inputValue())).toBeLessThan(was);
-	await page.keyboard.press('Escape');
-	await stands();
-	await expect(problems).toHaveText('0');
-	expect(Number(await across.inputValue())).toBe(was);
+		const line = page.locator('.then');
+		await expect(line).toContainText('Height 360 → 348');
+		await expect(line).toContainText('for 46.00 L');
+		await expect(line).toContainText('sheets 1, same');
+		await page.keyboard.press('Escape');
+		await expect(measure(page, HEIGHT)).toHaveValue('360');
+		await expect(measure(page, HEIGHT)).toBeFocused();
+		await field(page, HEIGHT).focus();
+		await expect(page.locator(`input.lit[data-measure="${HEIGHT}"]`)).toBeVisible();
+
+		// A solved size is taken over where it stands.
+		const width = page.locator('[data-at="boxes/0/shape/width"]');
+		await expect(width.locator('input')).toHaveValue('696.9');
+		await width.getByRole('button', { name: /^Type it/ }).click();
+		await expect(width.locator('input')).toBeFocused();
+		await expect(width.locator('input')).toHaveValue('696.9');
+
+		await page.keyboard.press('Control+z');
+		await expect(width.getByRole('button', { name: /^Type it/ })).toBeVisible();
+	});
+	await test.step('a face dragged comes to what is typed, and the keys do the same', async () => {
+		const net = figure(page, 'net').first();
+		for (const [label, place, by] of [
+			['Height', HEIGHT, [0, -20]],
+			['Depth at the bottom', 'boxes/0/shape/lean/bottom', [-14, 0]],
+		] as const) {
+			await planned(page);
+			await drag(page, label, by[0], by[1]);
+			await planned(page);
+			const dragged = await measure(page, place).inputValue();
+			const whole = await net.textContent();
+			const drawn = await outlines(page);
+			await page.keyboard.press('Control+z');
+			await planned(page);
+			expect(await measure(page, place).inputValue(), label).not.toBe(dragged);
+			await measure(page, place).fill(dragged);
+			await measure(page, place).blur();
+			await planned(page);
+			await expect(measure(page, place)).toHaveValue(dragged);
+			await expect(net).toHaveText(whole ?? '');
+			await expect.poll(() => outlines(page)).toEqual(drawn);
+			const was = Number(dragged);
+			await grip(page, label).first().focus();
+			await page.keyboard.press(by[0] === 0 ? 'ArrowUp' : 'ArrowRight');
+			await expect(measure(page, place)).toHaveValue(String(was + 1));
+			await page.keyboard.press('Escape');
+			await expect(measure(page, place)).toHaveValue(dragged);
+		}
+	});
 });
 
 test('whoever comes first is told what this is, and makes a slanted box of 28 litres', async ({

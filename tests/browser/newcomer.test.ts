@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { Newcomer } from './counted';
-import { field, figure, open, openBench, planned, turnTo } from './screen';
+import { field, figure, goToBench, open, planned, turnTo } from './screen';
 
 /** Where the layout differs: side by side on a desk, stacked on a phone. */
 const DESK = { viewport: { width: 1440, height: 900 } };
@@ -83,7 +83,7 @@ test.describe('on a phone', () => {
 	test('the bench is worked, reloaded and gone on with', async ({ page }) => {
 		const me = new Newcomer(page, 'pointer');
 		await open(page);
-		await openBench(page);
+		await goToBench(page);
 		const made = page.getByRole('button', { name: 'Cut made' });
 		await me.press(made);
 		await me.press(made);

@@ -1,5 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { open, openGroup, planned, toThing } from './screen';
+import { readFileSync } from 'node:fs';
+import { figure, heading, open, openGroup, planned, toThing } from './screen';
 
 /*
  * A figure is emptied to be typed anew. Nothing vanishes meanwhile: the drawings stand as they last
@@ -17,6 +18,29 @@ const THINGS = [
 	['panels/1', null],
 	['panels/2', ['opening']],
 ] as const;
+
+type Things = Readonly<Record<string, readonly unknown[]>>;
+const SAMPLE = JSON.parse(readFileSync('shared/jobs/camper-bench.json', 'utf8')) as Things;
+
+/**
+ * Opens one thing of the sample in a job of its own: at every figure the whole job is planned anew,
+ * twice. What it is now called in the job comes back.
+ */
+async function openAlone(page: Page, thing: string): Promise<string> {
+	const [list = '', index] = thing.split('/');
+	const alone = { ...SAMPLE, name: 'Alone', options: [], boxes: [], panels: [] };
+	const file = { ...alone, [list]: [SAMPLE[list]?.[Number(index)]] };
+	await open(page, 'jobs');
+	await page.getByLabel('Open a file').setInputFiles({
+		...{ name: 'alone.json', mimeType: 'application/json' },
+		buffer: Buffer.from(JSON.stringify(file)),
+	});
+	await expect(heading(page, 'Alone')).toBeVisible();
+	await toThing(page, `${list}/0`);
+	await planned(page);
+	await expect(figure(page, 'problems')).toHaveText('0');
+	return `${list}/0`;
+}
 
 const topOf = (field: Locator): Promise<number> =>
 	field.evaluate((f) => f.getBoundingClientRect().y);
@@ -75,10 +99,8 @@ for (const [thing, some] of THINGS) {
 		page,
 	}) => {
 		test.setTimeout(400_000);
-		await open(page);
-		await toThing(page, thing);
-		await planned(page);
-		const measures = await named(page.locator(`input[data-measure^="${thing}/"]`));
+		const here = await openAlone(page, thing);
+		const measures = await named(page.locator(`input[data-measure^="${here}/"]`));
 		for (const name of measures) await retype(page, name);
 		expect(measures.length).toBeGreaterThan(1);
 		let tried = 0;

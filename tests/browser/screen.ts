@@ -8,7 +8,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
  */
 
 export const CHAPTERS = ['build', 'boards', 'cloth', 'order', 'quote', 'print'] as const;
-export const PAGES = ['rack', 'shop', 'jobs', 'start'] as const;
+export const PAGES = ['Rack', 'Shop', 'Jobs', 'New'] as const;
 type Chapter = (typeof CHAPTERS)[number];
 
 /** What only stands on this page once it has arrived, the parts fetched last among it. */
@@ -98,9 +98,9 @@ export async function open(page: Page, address = './#build'): Promise<void> {
 	await arrived(page, place === '' ? 'build' : place);
 }
 
-/** Opens the bench at this cut. */
-export async function openBench(page: Page, cut = 1): Promise<void> {
-	await page.goto('bench');
+/** Goes to the bench by the line at the top; it begins at this cut. */
+export async function goToBench(page: Page, cut = 1): Promise<void> {
+	await page.getByRole('link', { name: 'Bench', exact: true }).click();
 	await atCut(page, cut);
 }
 
@@ -110,9 +110,9 @@ export async function atCut(page: Page, cut: number): Promise<void> {
 }
 
 /** Goes to a page by the line at the top. */
-export async function goTo(page: Page, name: 'Jobs' | 'Rack' | 'Shop'): Promise<void> {
+export async function goTo(page: Page, name: 'Jobs' | 'Rack' | 'Shop' | 'New'): Promise<void> {
 	await page.getByRole('link', { name, exact: true }).click();
-	await arrived(page, name.toLowerCase());
+	await arrived(page, name === 'New' ? 'start' : name.toLowerCase());
 }
 
 /** Goes to the job card by the line at the top; it opens at its first chapter. */

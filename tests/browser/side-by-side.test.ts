@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { arrived, atCut, fieldOf, goTo, planned, turnTo } from './screen';
+import { arrived, atCut, fieldOf, goTo, goToBench, planned, turnTo } from './screen';
 import { joins, linkFor, Server, shopWords } from './shop-server';
 
 const HEIGHT = 'boxes/0/shape/height';
@@ -25,11 +25,6 @@ async function begins(page: Page, name: string): Promise<void> {
 	await planned(page);
 }
 
-async function toBench(page: Page): Promise<void> {
-	await page.getByRole('link', { name: 'Bench', exact: true }).click();
-	await atCut(page, 1);
-}
-
 const inSaw = (page: Page) => page.locator('[data-saw]');
 
 test('bench and desk side by side: ticks are seen, a newer plan is announced and not swapped', async ({
@@ -46,7 +41,7 @@ test('bench and desk side by side: ticks are seen, a newer plan is announced and
 	await expect(saw.locator('[data-present]')).toContainText('Desk (Build)');
 
 	// Cut by cut at the desk.
-	await toBench(saw);
+	await goToBench(saw);
 	await turnTo(desk, 'boards');
 	await expect(inSaw(desk)).toContainText('In the saw at Saw: 0 of');
 	await saw.getByRole('button', { name: 'Cut made' }).click();
