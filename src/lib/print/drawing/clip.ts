@@ -9,41 +9,80 @@ import type { Bounds } from './bounds';
 export function clipped(steps: readonly PathStep[], box: Bounds): PathStep[] {
 	const out: PathStep[] = [];
 	let pen: Spot | null = null;
-	for (const [a, b] of segments(steps)) {
-		const part = clipSegment(a, b, box);
-		if (part === null) {
+	someSegment(steps, box, (a, b) => {
+		const [from, to] = clipSegment(a, b, box) ?? [null, null];
+		if (from === null) {
 			pen = null;
-			continue;
+			return false;
 		}
-		const [from, to] = part;
 		if (pen === null || Math.hypot(pen.x - from.x, pen.y - from.y) > 1e-9)
 			out.push(['M', from.x, from.y]);
 		out.push(['L', to.x, to.y]);
 		pen = to;
-	}
+		return false;
+	});
 	return out;
 }
 
-function* segments(steps: readonly PathStep[]): Generator<readonly [Spot, Spot]> {
+/** Does anything of these strokes lie in the box? */
+export function runsInto(steps: readonly PathStep[], box: Bounds): boolean {
+	return someSegment(steps, box, (a, b) => clipSegment(a, b, box) !== null);
+}
+
+/** Does anything of a closed ring's line lie in the box? */
+export function ringRunsInto(ring: readonly Spot[], box: Bounds): boolean {
+	let a = ring.at(-1);
+	// A plain loop: this is asked of thousands of spots.
+	for (const b of ring) {
+		if (a && a !== b && clipSegment(a, b, box) !== null) return true;
+		a = b;
+	}
+	return false;
+}
+
+type Visit = (a: Spot, b: Spot) => boolean;
+
+/**
+ * Visits the segments of a path until one is what is looked for. A curve that passes the box is one
+ * chord, which passes it too.
+ */
+function someSegment(steps: readonly PathStep[], box: Bounds, visit: Visit): boolean {
 	let start: Spot = { x: 0, y: 0 };
 	let at = start;
 	for (const step of steps) {
+		const from = at;
 		if (step[0] === 'M') {
 			start = at = { x: step[1], y: step[2] };
+		} else if (step[0] === 'L') {
+			at = { x: step[1], y: step[2] };
+			if (visit(from, at)) return true;
 		} else if (step[0] === 'Z') {
-			if (at.x !== start.x || at.y !== start.y) yield [at, start];
 			at = start;
+			if ((from.x !== at.x || from.y !== at.y) && visit(from, at)) return true;
 		} else {
-			const spots = step[0] === 'L' ? [{ x: step[1], y: step[2] }] : chords(at, step);
+			const spots = passes(from, step, box) ? [{ x: step[5], y: step[6] }] : chords(from, step);
 			for (const spot of spots) {
-				yield [at, spot];
+				if (visit(at, spot)) return true;
 				at = spot;
 			}
 		}
 	}
+	return false;
 }
 
-function chords(from: Spot, step: Extract<PathStep, readonly ['C', ...number[]]>): Spot[] {
+type Curve = Extract<PathStep, readonly ['C', ...number[]]>;
+
+/** A curve all of whose handles lie on one side of the box. */
+function passes(from: Spot, [, x1, y1, x2, y2, x, y]: Curve, box: Bounds): boolean {
+	return (
+		Math.max(from.x, x1, x2, x) < box.x ||
+		Math.min(from.x, x1, x2, x) > box.x + box.width ||
+		Math.max(from.y, y1, y2, y) < box.y ||
+		Math.min(from.y, y1, y2, y) > box.y + box.height
+	);
+}
+
+function chords(from: Spot, step: Curve): Spot[] {
 	const [, x1, y1, x2, y2, x, y] = step;
 	const long =
 		Math.hypot(x1 - from.x, y1 - from.y) +
@@ -63,14 +102,18 @@ function chords(from: Spot, step: Extract<PathStep, readonly ['C', ...number[]]>
 
 /** The part of a segment inside the box (Liang and Barsky 1984), or null. */
 function clipSegment(a: Spot, b: Spot, box: Bounds): readonly [Spot, Spot] | null {
+	const [right, low] = [box.x + box.width, box.y + box.height];
+	// Most lie wholly to one side of it.
+	if ((a.x < box.x && b.x < box.x) || (a.x > right && b.x > right)) return null;
+	if ((a.y < box.y && b.y < box.y) || (a.y > low && b.y > low)) return null;
 	let enter = 0;
 	let leave = 1;
 	const d = { x: b.x - a.x, y: b.y - a.y };
 	for (const [p, q] of [
 		[-d.x, a.x - box.x],
-		[d.x, box.x + box.width - a.x],
+		[d.x, right - a.x],
 		[-d.y, a.y - box.y],
-		[d.y, box.y + box.height - a.y],
+		[d.y, low - a.y],
 	] as const) {
 		if (p === 0) {
 			if (q < 0) return null;

@@ -1,5 +1,5 @@
 export type { Bounds } from './bounds';
-export { clipped } from './clip';
+export { clipped, runsInto } from './clip';
 export type { Drawing, Ink, LineKind, Mark, Page, PathMark, PathStep, TextMark } from './drawing';
 export { escaped } from './escaped';
 export { type Face, faceRuns, FAMILY, type Fonts, settable, type Weight } from './faces';

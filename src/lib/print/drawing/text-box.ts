@@ -1,7 +1,7 @@
 import type { TextMark } from './drawing';
 import type { Bounds } from './bounds';
-import { clipped } from './clip';
-import { polygon, type Spot } from './path';
+import { ringRunsInto } from './clip';
+import type { Spot } from './path';
 import { CAP, DESCENT, textWidth } from './text-width';
 
 /** Where a text of this width starts along its baseline, counted from its anchor. */
@@ -48,16 +48,12 @@ export function overlap(a: Bounds, b: Bounds, slack = 0): boolean {
 
 /** Is the box wholly inside the ring? */
 export function boxInRing(box: Bounds, ring: readonly Spot[]): boolean {
-	return inRing(box, ring) && !ringMeets(box, ring);
+	return inRing(box, ring) && !ringRunsInto(ring, box);
 }
 
 /** Is the box wholly outside the ring, and the ring not inside the box? */
 export function boxOffRing(box: Bounds, ring: readonly Spot[]): boolean {
-	return !inRing(box, ring) && !ringMeets(box, ring);
-}
-
-function ringMeets(box: Bounds, ring: readonly Spot[]): boolean {
-	return clipped(polygon(ring), box).length > 0;
+	return !inRing(box, ring) && !ringRunsInto(ring, box);
 }
 
 export function inRing(p: Spot, ring: readonly Spot[]): boolean {

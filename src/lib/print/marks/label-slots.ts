@@ -3,6 +3,7 @@ import {
 	type PathMark,
 	type TextMark,
 	clipped,
+	runsInto,
 	overlap,
 	round,
 	textBox,
@@ -57,13 +58,11 @@ export class LabelSlots {
 
 	/** Does a line strike no words? */
 	isClear(steps: PathMark['steps']): boolean {
-		return this.taken.every((box) => clipped(steps, box).length === 0);
+		return this.taken.every((box) => !runsInto(steps, box));
 	}
 
 	private isOffLines(box: Bounds): boolean {
-		return this.lines.every(
-			(line) => !overlap(line.box, box) || clipped(line.steps, box).length === 0,
-		);
+		return this.lines.every((line) => !overlap(line.box, box) || !runsInto(line.steps, box));
 	}
 
 	private isFree(box: Bounds): boolean {
