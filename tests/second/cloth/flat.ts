@@ -54,11 +54,11 @@ export class FlatCloth implements Laid {
 	}
 
 	holds(p: Spot): boolean {
+		if (this.onFace(p)) return true;
 		const at = this.sides.map((s) => ({
 			out: s.line.a * p.x + s.line.b * p.y - s.line.c,
 			along: (p.x - s.from.x) * s.along.x + (p.y - s.from.y) * s.along.y,
 		}));
-		if (this.onFace(p)) return true;
 		return this.sides.some((s, k) => {
 			const { out, along } = at[k]!;
 			if (out >= 0 && out <= s.reach && along >= 0 && along <= s.long) return true;
