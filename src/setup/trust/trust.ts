@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
 import { hostile } from './hostile/hostile';
-import { killedBrowser } from './kills/browser';
+import { killedBrowser } from './kills/browser/browser';
 import { killedCommands } from './kills/command-line';
 import { killedServers } from './kills/servers';
 import { killedShops } from './kills/shop';
