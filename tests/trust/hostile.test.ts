@@ -8,9 +8,11 @@ import { runs } from '../depth';
 const jobs = sampleJobs();
 const fonts = loadFonts();
 const cases = (kind: Kind, count: number) =>
-	Array.from({ length: 4000 }, (_, i) => hostileCase(700_000 + i, jobs))
-		.filter((one) => one.kind === kind)
-		.slice(0, count);
+	kind === 'merge'
+		? Array.from({ length: count }, (_, i) => hostileCase(700_000 + i, jobs, 'merges'))
+		: Array.from({ length: 4000 }, (_, i) => hostileCase(700_000 + i, jobs))
+				.filter((one) => one.kind === kind)
+				.slice(0, count);
 
 describe('hostile input is refused in words or planned, drawn and printed', () => {
 	test.each(KINDS)('%s', async (kind) => {

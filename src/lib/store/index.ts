@@ -6,7 +6,7 @@ export {
 	type Store,
 	type StoredJob,
 } from './database';
-export { seedOf, SharedDocument } from './document';
+export { fileIn, seedOf, SharedDocument } from './document';
 export { JobInHand, type JobToOpen, openJob, shopAtHand } from './hand';
 export { type SaveState, Shelf } from './keeping';
 export {

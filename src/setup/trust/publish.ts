@@ -7,7 +7,10 @@ import type { Row } from './row';
 export type Runs = Record<string, { readonly date: string; readonly rows: readonly Row[] }>;
 
 /** What a reader of the app is told of hostile input, however many runs it was spread over. */
-const HOSTILE = 'Hostile files and drawings, read, planned, drawn and printed';
+const HOSTILE: Readonly<Record<string, string>> = {
+	hostile: 'Hostile files and drawings, read, planned, drawn and printed',
+	merges: 'Hostile updates of other devices, merged, planned and drawn',
+};
 
 const FILE = join(ROOT, 'shared', 'trust.json');
 
@@ -17,7 +20,7 @@ const FILE = join(ROOT, 'shared', 'trust.json');
  */
 export function publish(runs: Runs): void {
 	const lines = Object.entries(runs).flatMap(([part, { date, rows }]) =>
-		part === 'hostile' ? [together(rows, date)] : rows.map((row) => lineOf(row, date)),
+		part in HOSTILE ? [together(part, rows, date)] : rows.map((row) => lineOf(row, date)),
 	);
 	const told = JSON.parse(readFileSync(FILE, 'utf8')) as { readonly lines: readonly TrustLine[] };
 	const others = told.lines.filter((old) => lines.every(({ what }) => what !== old.what));
@@ -40,13 +43,13 @@ function lineOf(row: Row, date: string): TrustLine {
 	};
 }
 
-function together(rows: readonly Row[], date: string): TrustLine {
+function together(part: string, rows: readonly Row[], date: string): TrustLine {
 	const sum = (of: (row: Row) => number): number => rows.reduce((n, row) => n + of(row), 0);
 	const most = (of: (row: Row) => number): number => Math.max(...rows.map(of));
 	const found = rows.flatMap((row) => row.found);
 	const slow = found.filter((one) => /^[a-z]+ \d+: took [\d.]+ s of work$/.test(one)).length;
 	return {
-		what: HOSTILE,
+		what: HOSTILE[part] ?? part,
 		date,
 		tried: sum((row) => row.tried),
 		stood: sum((row) => row.survived),

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ROOT } from '../tool.js';
-import { hostile } from './hostile/hostile';
+import { hostile, merges } from './hostile/hostile';
 import { killedBrowser } from './kills/browser/browser';
 import { killedCommands } from './kills/command-line';
 import { killedServers } from './kills/servers';
@@ -19,6 +19,7 @@ import { tableText } from './table';
 
 const PARTS: Readonly<Record<string, Part>> = {
 	hostile,
+	merges,
 	mutants,
 	kills: killedCommands,
 	'kills-browser': killedBrowser,

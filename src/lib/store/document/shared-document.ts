@@ -37,6 +37,11 @@ export class SharedDocument {
 		return typeof held === 'string' ? held : null;
 	}
 
+	/** Names of the maps that anything was ever written in. */
+	maps(): string[] {
+		return [...this.#doc.share.keys()];
+	}
+
 	keys(map: string): string[] {
 		return [...this.#doc.getMap(map).keys()];
 	}
@@ -59,7 +64,7 @@ export class SharedDocument {
 
 	/** Takes in an update. Throws on bytes that are none, and has then taken in nothing. */
 	take(update: Uint8Array): void {
-		Y.decodeUpdate(update);
+		if (!deletesInOrder(update)) throw new Error('bytes that no writer of documents wrote');
 		Y.applyUpdate(this.#doc, update, 'elsewhere' satisfies Writer);
 	}
 
@@ -105,6 +110,21 @@ export class SharedDocument {
 	close(): void {
 		this.#doc.destroy();
 	}
+}
+
+/**
+ * Every writer of updates tells what it took out from first to last, each once. The library takes
+ * in other orders as well, and then copies that had less of the document end up holding something
+ * else. Throws on bytes that are no update.
+ */
+function deletesInOrder(update: Uint8Array): boolean {
+	const { ds } = Y.decodeUpdate(update);
+	return [...ds.clients.values()].every((ranges) =>
+		ranges.every(({ clock }, i) => {
+			const before = ranges[i - 1];
+			return before === undefined || before.clock + before.len <= clock;
+		}),
+	);
 }
 
 /** Several updates as one. */

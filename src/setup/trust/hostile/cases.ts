@@ -11,6 +11,7 @@ import {
 } from './drawings';
 import { jobCase, type JobTexts } from './job-cases';
 import { nestCase } from './nest-cases';
+import { mergeCase } from './merge-cases';
 import { pick } from './strange';
 import { tornText } from './torn-text';
 
@@ -18,8 +19,11 @@ import { tornText } from './torn-text';
  * A case of hostile input by its number alone: what was found is made again by naming the number.
  */
 
-export const KINDS = ['job', 'svg', 'dxf', 'pasted', 'list', 'nest'] as const;
+export const KINDS = ['job', 'svg', 'dxf', 'pasted', 'list', 'nest', 'merge'] as const;
 export type Kind = (typeof KINDS)[number];
+/** Files somebody gives it, or what other devices send to be merged. */
+export const SORTS = ['files', 'merges'] as const;
+export type Sort = (typeof SORTS)[number];
 
 export interface Case {
 	readonly seed: number;
@@ -29,7 +33,7 @@ export interface Case {
 	readonly paper: boolean;
 }
 
-/** How many of a hundred are of each kind. */
+/** How many of a hundred files are of each kind. */
 const SHARES: readonly (readonly [Kind, number])[] = [
 	['job', 24],
 	['nest', 30],
@@ -41,9 +45,9 @@ const SHARES: readonly (readonly [Kind, number])[] = [
 /** One in so many is printed as PDF too. */
 const ON_PAPER = 100;
 
-export function hostileCase(seed: number, jobs: JobTexts): Case {
+export function hostileCase(seed: number, jobs: JobTexts, sort: Sort = 'files'): Case {
 	const dice = random(seed);
-	const kind = kindDrawn(dice);
+	const kind = sort === 'merges' ? 'merge' : kindDrawn(dice);
 	return { seed, kind, text: textOf(kind, jobs, dice), paper: seed % ON_PAPER === 0 };
 }
 
@@ -69,6 +73,8 @@ function textOf(kind: Kind, jobs: JobTexts, dice: Random): string {
 			return tornText(pick(DXFS, dice), times, DXF_WORDS, dice);
 		case 'pasted':
 			return tornText(pick(CORNERS, dice), times, CORNER_WORDS, dice);
+		case 'merge':
+			return mergeCase(jobs, dice);
 		case 'list':
 			return tornText(pick(LISTS, dice), times, LIST_WORDS, dice);
 	}

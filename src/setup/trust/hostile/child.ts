@@ -1,7 +1,7 @@
 import { writeSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import { loadFonts } from '../../../cli/fonts';
-import { hostileCase } from './cases';
+import { hostileCase, SORTS } from './cases';
 import { sampleJobs } from './sample-jobs';
 import { through, type Way } from './through';
 import { MOST_WORK, WATCH } from './watch';
@@ -30,10 +30,11 @@ async function tryAll(seeds: readonly number[]): Promise<void> {
 	const begun = new Float64Array(new SharedArrayBuffer(8));
 	const watchdog = new Worker(WATCH, { eval: true, workerData: { begun, most: MOST_WORK } });
 	for (const seed of seeds) {
+		const hostile = hostileCase(seed, jobs, sort);
 		say({ begins: seed });
 		const from = process.cpuUsage();
 		begun[0] = from.user + from.system;
-		const way = await through(hostileCase(seed, jobs), fonts).catch((error: unknown) => ({
+		const way = await through(hostile, fonts).catch((error: unknown) => ({
 			end: 'threw' as const,
 			amiss: [
 				`threw: ${error instanceof Error ? (error.stack ?? error.message).slice(0, 700) : String(error)}`,
@@ -47,5 +48,6 @@ async function tryAll(seeds: readonly number[]): Promise<void> {
 	await watchdog.terminate();
 }
 
-const [first = 0, count = 0, step = 1] = process.argv.slice(2).map(Number);
+const [first = 0, count = 0, step = 1] = process.argv.slice(3).map(Number);
+const sort = SORTS.find((one) => one === process.argv[2]);
 await tryAll(Array.from({ length: count }, (_, i) => first + i * step));

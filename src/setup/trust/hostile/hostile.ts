@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ROOT } from '../../tool.js';
 import type { Asked, Row } from '../row';
-import { hostileCase } from './cases';
+import { hostileCase, type Sort } from './cases';
 import type { Tried } from './child';
 import { lane } from './lane';
 import { sampleJobs } from './sample-jobs';
@@ -13,8 +13,19 @@ const FOUND = join(ROOT, 'out', 'trust');
 /** MiB that a process of cases may come to. */
 const MOST_MEMORY = 1024;
 
-/** Hostile input through reading, planning, drawing and printing. */
-export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Promise<Row> {
+/** Hostile files through reading, planning, drawing and printing. */
+export const hostile = (asked: Asked): Promise<Row> =>
+	tryAll('files', { count: 100_000, ...asked }, 'hostile input');
+
+/** The same of what other devices might send to be merged. */
+export const merges = (asked: Asked): Promise<Row> =>
+	tryAll('merges', { count: 20_000, ...asked }, 'hostile updates to merge');
+
+async function tryAll(
+	sort: Sort,
+	{ seed, count, lanes, note }: Required<Asked>,
+	what: string,
+): Promise<Row> {
 	const tally = { tried: 0, amiss: 0, down: 0, slowest: 0, slow: 0, peak: 0, work: 0 };
 	const ends = { refused: 0, planned: 0, answered: 0, threw: 0 };
 	const found: string[] = [];
@@ -27,10 +38,11 @@ export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Pr
 		tally.peak = Math.max(tally.peak, tried.peak);
 		const wrong = verdict(tried);
 		if (wrong.some((word) => word.startsWith('down'))) tally.down++;
-		if (wrong.length > 0) found.push(save(tried.seed, wrong));
-		note(`hostile ${tally.tried} of ${count}, ${found.length} found`);
+		if (wrong.length > 0) found.push(save(tried.seed, sort, wrong));
+		note(`${what} ${tally.tried} of ${count}, ${found.length} found`);
 	};
 	const spans = Array.from({ length: lanes }, (_, i) => ({
+		sort,
 		first: seed + i,
 		count: Math.ceil((count - i) / lanes),
 		step: lanes,
@@ -38,7 +50,7 @@ export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Pr
 	await Promise.all(spans.map((span) => lane(span, told)));
 	const seconds = (performance.now() - begun) / 1000;
 	return {
-		what: `hostile input (numbers ${seed} to ${seed + count - 1})`,
+		what: `${what} (numbers ${seed} to ${seed + count - 1})`,
 		tried: tally.tried,
 		survived: tally.tried - found.length,
 		crashed: tally.down,
@@ -50,8 +62,7 @@ export async function hostile({ seed, count = 100_000, lanes, note }: Asked): Pr
 		notes: [
 			`${(tally.tried / seconds).toFixed(0)} cases a second, ${((1000 * tally.work) / tally.tried).toFixed(0)} ms of work each; ${ends.planned} planned and drawn, ${ends.answered} laid out, ${ends.refused} refused in words`,
 		],
-		notCovered:
-			'pictures (only the browser decodes them), the search at its full effort, merges of the store',
+		notCovered: 'pictures (only the browser decodes them), the search at its full effort',
 	};
 }
 
@@ -64,8 +75,8 @@ function verdict({ work, peak, amiss }: Tried): string[] {
 }
 
 /** Leaves the case as a file; returns what is said of it. */
-function save(seed: number, wrong: readonly string[]): string {
-	const { kind, text } = hostileCase(seed, sampleJobs());
+function save(seed: number, sort: Sort, wrong: readonly string[]): string {
+	const { kind, text } = hostileCase(seed, sampleJobs(), sort);
 	mkdirSync(FOUND, { recursive: true });
 	writeFileSync(join(FOUND, `${kind}-${seed}.txt`), text);
 	return `${kind} ${seed}: ${wrong.map((word) => word.slice(0, 300)).join('; ')}`;

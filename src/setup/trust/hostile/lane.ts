@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { ROOT } from '../../tool.js';
+import type { Sort } from './cases';
 import type { Tried } from './child';
 import { MOST_WORK } from './watch';
 
@@ -9,6 +10,7 @@ import { MOST_WORK } from './watch';
 export const MOST_HEAP = 1024;
 
 export interface Span {
+	readonly sort: Sort;
 	readonly first: number;
 	readonly count: number;
 	/** Each case so many numbers after the one before: lanes beside each other share a span. */
@@ -61,8 +63,8 @@ function attempt(span: Span, told: (tried: Tried) => void): Promise<Ending> {
 	});
 }
 
-function argsOf({ first, count, step }: Span): string[] {
+function argsOf({ sort, first, count, step }: Span): string[] {
 	const script = join('src', 'setup', 'trust', 'hostile', 'child.ts');
 	const heap = [`--max-old-space-size=${MOST_HEAP}`, '--max-semi-space-size=64'];
-	return [...heap, '--import', 'tsx', script, ...[first, count, step].map(String)];
+	return [...heap, '--import', 'tsx', script, sort, ...[first, count, step].map(String)];
 }

@@ -23,7 +23,9 @@ import {
 	plainFiles,
 } from '../../../lib/print';
 import { recordOf } from '../../../lib/record';
+import { fileIn, SharedDocument } from '../../../lib/store';
 import type { Case, Kind } from './cases';
+import { bytesIn, type Merge } from './merge-cases';
 
 /*
  * A case taken through reading, planning, drawing and printing, as the page and the command line
@@ -36,9 +38,17 @@ const EFFORT = 100;
 export async function through(hostile: Case, fonts: Fonts): Promise<Way> {
 	const { kind, text } = hostile;
 	if (kind === 'nest') return ofNest(text);
-	const file = kind === 'job' ? text : JSON.stringify(jobAround(kind, text));
-	const read = parseJobText(file);
-	if ('problems' in read) return refused(read.problems, text);
+	if (kind === 'merge') return ofMerge(hostile, fonts);
+	return throughFile(
+		kind === 'job' ? hostile : { ...hostile, text: JSON.stringify(jobAround(kind, text)) },
+		fonts,
+	);
+}
+
+/** A job's file, as text. */
+async function throughFile(hostile: Case, fonts: Fonts): Promise<Way> {
+	const read = parseJobText(hostile.text);
+	if ('problems' in read) return refused(read.problems, hostile.text);
 	return { end: 'planned', amiss: ofPlan(await planned(read), hostile, fonts) };
 }
 
@@ -124,6 +134,34 @@ function ended<A>(search: Search<A>): A {
 	}
 }
 
+/**
+ * Merged here as it came, and on another device before what it was made from: both must hold the
+ * same file, unless it was torn, and that is read and planned as any other. What is refused must
+ * leave all as it was.
+ */
+async function ofMerge(hostile: Case, fonts: Fonts): Promise<Way> {
+	const { stands, update, isTorn } = JSON.parse(hostile.text) as Merge;
+	const [here, there] = [new SharedDocument(1), new SharedDocument(2)];
+	here.take(bytesIn(stands));
+	const before = JSON.stringify(fileIn(here));
+	const isTaken = takes(here, bytesIn(update));
+	const after = JSON.stringify(fileIn(here));
+	if (!isTaken) return { end: 'refused', amiss: after === before ? [] : ['refused, and taken'] };
+	const isTakenThere = takes(there, bytesIn(update)) && takes(there, bytesIn(stands));
+	const isAlike = isTakenThere && JSON.stringify(fileIn(there)) === after;
+	const way = await throughFile({ ...hostile, text: after ?? '' }, fonts);
+	return { end: way.end, amiss: [...(isAlike || isTorn ? [] : ['merged apart']), ...way.amiss] };
+}
+
+function takes(doc: SharedDocument, update: Uint8Array): boolean {
+	try {
+		doc.take(update);
+		return true;
+	} catch {
+		return false;
+	}
+}
+
 /** Words for a person that were meant for nobody. */
 function wordsAmiss(problems: Plan['problems'], text: string): string[] {
 	return problems
@@ -134,7 +172,7 @@ function wordsAmiss(problems: Plan['problems'], text: string): string[] {
 }
 
 /** A job in good order about a drawing, a list or pasted corners. */
-function jobAround(kind: Exclude<Kind, 'job' | 'nest'>, text: string): object {
+function jobAround(kind: Exclude<Kind, 'job' | 'nest' | 'merge'>, text: string): object {
 	const stock = {
 		materials: [
 			{ id: 'birch', name: 'Birch 18', kind: 'plywood', nominal: 18, measured: 17.8, density: 680 },
