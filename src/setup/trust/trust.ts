@@ -14,6 +14,7 @@ import { loadedServers } from './load/servers';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
+import { nodes } from './same/nodes';
 import { builds, same } from './same/same';
 import { tableText } from './table';
 
@@ -27,6 +28,7 @@ const PARTS: Readonly<Record<string, Part>> = {
 	'kills-servers': killedServers,
 	same,
 	builds,
+	nodes,
 	load,
 	'load-servers': loadedServers,
 	book,

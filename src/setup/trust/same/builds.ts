@@ -13,7 +13,11 @@ export async function builtTwice(): Promise<{ files: number; differ: string[] }>
 
 async function built(): Promise<Map<string, string>> {
 	if ((await build()) !== 0) throw new Error('the app cannot be built');
-	const folder = join(ROOT, 'build');
+	return digestsIn(join(ROOT, 'build'));
+}
+
+/** The digest of every file in the folder and those within, by its name. */
+export function digestsIn(folder: string): Map<string, string> {
 	const names = readdirSync(folder, { recursive: true, encoding: 'utf8' });
 	const files = names.filter((name) => statSync(join(folder, name)).isFile());
 	return new Map(files.map((name) => [name, digest(readFileSync(join(folder, name)))]));
