@@ -24,6 +24,8 @@ const launched = (args: readonly string[]) => ({
 	launchOptions: { ...(chromium ? { executablePath: chromium } : {}), args: [...args] },
 });
 const SOLIDS = '**/solid.test.ts';
+/** What takes minutes is tried before a release only. */
+const LONG = process.env['DEPTH'] === 'deep';
 
 export default defineConfig({
 	testDir: 'tests/browser',
@@ -44,6 +46,7 @@ export default defineConfig({
 	},
 	projects: [
 		{ name: 'pages', testIgnore: SOLIDS, use: launched(ARGS) },
+		...(LONG ? [{ name: 'long', testMatch: '**/*.long.ts', use: launched(ARGS) }] : []),
 		{ name: 'solids', testMatch: SOLIDS, use: launched([...ARGS, ...UNCARDED]) },
 	],
 	webServer: {

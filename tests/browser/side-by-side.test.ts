@@ -1,30 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
-import { arrived, atCut, fieldOf, goTo, goToBench, planned, turnTo } from './screen';
+import { atCut, fieldOf, goToBench, planned, turnTo } from './screen';
+import { begins, opens, TABLET, WORK } from './shop-screen';
 import { joins, linkFor, Server, shopWords } from './shop-server';
 
 const HEIGHT = 'boxes/0/shape/height';
-const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
-const WORK = 'work: change jobs and rack';
-
-/** Opens the job of this name from the list of jobs. */
-async function opens(page: Page, name: string): Promise<void> {
-	await page.getByRole('button', { name: `Open ${name}` }).click();
-	await arrived(page, 'build');
-	await planned(page);
-}
-
-/** A job of the sample, begun here under this name. */
-async function begins(page: Page, name: string): Promise<void> {
-	await goTo(page, 'Jobs');
-	await page
-		.getByRole('button', { name: /^Camper/ })
-		.first()
-		.click();
-	await arrived(page, 'build');
-	await (await fieldOf(page, 'name')).fill(name);
-	await planned(page);
-}
-
 const inSaw = (page: Page) => page.locator('[data-saw]');
 
 test('bench and desk side by side: ticks are seen, a newer plan is announced and not swapped', async ({

@@ -82,14 +82,18 @@ export async function unitTests(file, more, options) {
 
 /**
  * @param {string | null} chromium the browser's program, null when there is none
+ * @param {'long'} [only] the tests of this name alone, which are of a deep run
  * @returns {Check}
  */
-export function browser(chromium) {
+export function browser(chromium, only) {
 	return async ({ folder, stdio }) => {
 		if (chromium === null) return { passed: 0, failed: 1 };
 		const file = join(folder, 'browser.json');
+		/** @type {Record<string, string>} */
 		const env = { CHROMIUM: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: file };
-		const args = ['test', '--reporter=dot,json'];
+		if (only !== undefined) env.DEPTH = 'deep';
+		const which = only === undefined ? [] : ['--project', only];
+		const args = ['test', '--reporter=dot,json', ...which];
 		const code = await node(tool('@playwright/test', 'playwright'), args, { env, stdio });
 		const stats = read(file)?.stats;
 		if (!stats) return { passed: 0, failed: 1 };
