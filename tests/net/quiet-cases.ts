@@ -320,6 +320,10 @@ export const CASES: Readonly<Record<string, Case>> = {
 		idle: { job: 'Half cut', value: [THIRD, THIRD] },
 		counts: { value: [] },
 	},
+	'shop.labelEach': {
+		idle: { job: 'Cabinet', value: 23 },
+		counts: { value: 1, given: (f) => f.parts?.forEach((p) => (p.count = 2)), on: 'paper' },
+	},
 	'shop.priceAge': {
 		idle: { job: 'Cabinet', value: 200 },
 		counts: { value: 1 },

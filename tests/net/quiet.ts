@@ -117,6 +117,7 @@ export const LIMITS: Readonly<Record<string, string>> = {
 	'shop.adhesive.open': 'small enough to be glued in one go',
 	'shop.adhesive.way': 'no open time is given that it would be checked against',
 	'options[].changes': 'a change made twice is made once',
+	'shop.labelEach': 'no more pieces are alike',
 	'shop.priceAge': 'no price is older',
 	'shop.router.useHoles': 'no hole holds a part',
 	'shop.ruler.fraction': 'only inches have fractions',

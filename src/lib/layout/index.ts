@@ -16,6 +16,7 @@ export {
 	type Stack,
 	unpinSheet,
 } from './boards';
+export { alikeSheets } from './alike-sheets';
 export { bookedIn, type Booking, type TakenStock, type Taking, type Yielded } from './booked';
 export { complaints } from './complaints';
 export { sayMarks } from './say-marks';

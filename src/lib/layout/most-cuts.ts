@@ -1,4 +1,6 @@
 import type { Problem } from '../job';
+import { nth } from '../measure';
+import { alikeSheets } from './alike-sheets';
 import type { BoardLayouts } from './layouts';
 
 /**
@@ -14,8 +16,8 @@ interface LeftOut {
 }
 
 /**
- * The sheets that are drawn: in turn, as long as all their cuts together are no more than that; the
- * first one always.
+ * The sheets that are drawn, of those that are alike the first: in turn, as long as all their cuts
+ * together are no more than that; the first one always.
  */
 export class DrawnSheets {
 	private readonly drawn = new Set<object>();
@@ -24,14 +26,19 @@ export class DrawnSheets {
 	constructor(boards: readonly BoardLayouts[]) {
 		let cuts = 0;
 		const left = { sheets: 0, cuts: 0 };
-		const layouts = boards.flatMap((b) => (b.faults.length > 0 ? [] : b.answer.layouts));
-		for (const layout of layouts) {
-			const more = layout.cuts.length;
+		const groups = boards.flatMap((b) =>
+			b.faults.length > 0
+				? []
+				: alikeSheets(b).map((alike) => alike.map((i) => nth(b.answer.layouts, i))),
+		);
+		for (const alike of groups) {
+			const first = nth(alike, 0);
+			const more = first.cuts.length;
 			if (left.sheets === 0 && (cuts === 0 || cuts + more <= MOST_CUTS)) {
 				cuts += more;
-				this.drawn.add(layout);
+				this.drawn.add(first);
 			} else {
-				left.sheets += 1;
+				left.sheets += alike.length;
 				left.cuts += more;
 			}
 		}

@@ -14,21 +14,22 @@ const said = (more: object): string[] =>
 	read(more).problems.map((p) => `${p.kind} ${p.path.join('.')}: ${p.what}`);
 
 describe('more pieces than a job holds', () => {
-	it('3000 are taken, one more is left out and says so', () => {
-		expect(said({ parts: [part('a', 3000)] })).toEqual([]);
-		const { job, problems } = read({ parts: [part('a', 2500), part('b', 501), part('c', 500)] });
+	it('12000 are taken, one more is left out and says so', () => {
+		expect(said({ parts: [part('a', 3000), part('b', 9000)] })).toEqual([]);
+		const { job, problems } = read({ parts: [part('a', 9999), part('b', 2002), part('c', 2001)] });
 		expect(job.parts.map((p) => p.id)).toEqual(['a', 'c']);
 		expect(problems.map((p) => p.path.join('.'))).toEqual(['parts.1.count']);
 		expect(problems[0]?.what).toBe(
-			'b comes to 501 pieces or more after the 2500 before it; a job holds at most 3000. It is left out.',
+			'b comes to 2002 pieces or more after the 9999 before it; a job holds at most 12000. It is left out.',
 		);
 	});
 
 	it('counts boxes by their boards and a pair of panels twice', () => {
 		const opening = { kind: 'rectangle', length: 300, width: 200 };
-		const panel = { id: 'p', name: 'P', material: 'ply', opening, count: 1501 };
-		expect(said({ panels: [panel] })).toEqual([]);
-		expect(said({ panels: [{ ...panel, pair: 'both' }] })).toHaveLength(1);
+		const panel = { id: 'p', name: 'P', material: 'ply', opening, count: 1001 };
+		const others = { parts: [part('a', 10_000)] };
+		expect(said({ panels: [panel], ...others })).toEqual([]);
+		expect(said({ panels: [{ ...panel, pair: 'both' }], ...others })).toHaveLength(1);
 	});
 });
 

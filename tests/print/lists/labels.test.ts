@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
+import type { JobFile } from '../../../src/lib/job/job';
 import { plan as planned, type Plan } from '../../../src/lib/plan';
 import type { Mark } from '../../../src/lib/print/drawing/drawing';
 import { placed } from '../../../src/lib/print/drawing/place';
@@ -12,7 +13,7 @@ import { textsOff, textsOn, textsOverTexts, wordsOn } from '../words-on';
 
 /** The labels of the sample when its pieces and offcuts come to so many; their codes, and words. */
 function printed(all: number): { codes: number; left: string[] } {
-	const plan = samplePlan();
+	const plan = samplePlan({ shop: { labelEach: 10_000 } });
 	const offcuts = plan.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.offcuts)).length;
 	const [first, ...others] = plan.parts;
 	const rest = others.reduce((sum, p) => sum + p.count, 0);
@@ -36,6 +37,28 @@ describe('labels past what one printer is given', () => {
 			codes: 3000,
 			left: ['Only the first 3000 labels are here: 1 is left out.'],
 		});
+	});
+});
+
+describe('labels of pieces alike', () => {
+	const words = (count: number, shop: JobFile['shop'] = {}): string[] => {
+		const plan = samplePlan({ shop });
+		const parts = [{ ...plan.parts[0]!, count }];
+		const made = { ...plan, parts, blanks: [], boards: [], runs: [] };
+		return labelPages(made, 'a4-2x7').flatMap((p) => wordsOn(p.marks));
+	};
+	const marked = (all: readonly string[]): string[] => all.filter((t) => /^\d.* of \d+$/.test(t));
+
+	it('are one each up to a page of them, then one for the pile, and the test page says so', () => {
+		expect(marked(words(24))).toEqual([...Array(24).keys()].map((i) => `${i + 1} of 24`));
+		expect(words(24).join()).not.toContain('pile');
+		expect(marked(words(25))).toEqual(['1 to 25 of 25']);
+		expect(words(25)).toContain('Of more than 24 alike, one label is for their pile.');
+	});
+
+	it('are as many as the shop chooses', () => {
+		expect(marked(words(3, { labelEach: 2 }))).toEqual(['1 to 3 of 3']);
+		expect(marked(words(40, { labelEach: 40 }))).toHaveLength(40);
 	});
 });
 

@@ -87,14 +87,16 @@ describe('cautions', () => {
 
 	it('stand on the page that shows what they are about, and with their source among all cautions', () => {
 		const pages = withCaution(['sheet:ply-18/1']);
-		const first: unknown = expect.stringMatching(/Birch plywood 18, sheet 2 of 2( \(1 of \d+\))?$/);
+		const first: unknown = expect.stringMatching(
+			/Birch plywood 18, sheets 1 to 2 of 2( \(1 of \d+\))?$/,
+		);
 		expect(pagesWith(pages)).toEqual([IN_FULL, first]);
 		const all = pages.find((p) => p.name === IN_FULL)!;
 		expect(said(all)).toContain('common practice, no source');
 	});
 
 	it('about nothing in particular stand on the first page of their chapter', () => {
-		const first: unknown = expect.stringMatching(/^Birch plywood 18, sheet 1 of 2/);
+		const first: unknown = expect.stringMatching(/^Birch plywood 18, sheets 1 to 2 of 2/);
 		expect(pagesWith(withCaution([]))).toEqual([IN_FULL, first]);
 	});
 });

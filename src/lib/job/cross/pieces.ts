@@ -3,10 +3,10 @@ import type { Path } from '../problems';
 import type { Fault } from './fault';
 
 /**
- * More pieces than these are not laid out in one go: a search over them, and their labels, take
- * minutes and gigabytes.
+ * More pieces than these are not laid out in one go: a search over them takes minutes and
+ * gigabytes.
  */
-const MOST_PIECES = 3000;
+const MOST_PIECES = 12000;
 /** The fewest boards there are to a box. */
 const BOARDS = 4;
 

@@ -139,6 +139,12 @@ export const shopIn = (amount: AmountField) =>
 			edit: 'text',
 			help: `one of ${LABEL_SHEETS.map((s) => s.id).join(', ')}; empty for the first of the paper`,
 		}),
+		/** Of more pieces alike, one label goes on the pile. Common practice, no source. */
+		labelEach: field(z.number().int().min(1).max(10_000).default(24), {
+			label: 'A label on each piece, up to',
+			help: 'Of more pieces alike one label is printed, for the pile: 1 to 40 of 40.',
+			unit: 'alike',
+		}),
 		currency: field(
 			z
 				.string()

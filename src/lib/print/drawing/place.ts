@@ -18,6 +18,7 @@ interface Placing {
 export function placed(marks: readonly Mark[], placing: Placing): Mark[] {
 	const scale = placing.scale ?? 1;
 	const turn = placing.turn ?? 0;
+	if (scale === 1 && turn === 0) return shifted(marks, placing);
 	const cos = scale * Math.cos((turn * Math.PI) / 180);
 	const sin = scale * Math.sin((turn * Math.PI) / 180);
 	const move = (x: number, y: number): readonly [number, number] => [
@@ -29,6 +30,14 @@ export function placed(marks: readonly Mark[], placing: Placing): Mark[] {
 	);
 }
 
+/** Most of what is set on a page is only moved there. */
+function shifted(marks: readonly Mark[], by: Placing): Mark[] {
+	const move = (x: number, y: number): readonly [number, number] => [by.x + x, by.y + y];
+	return marks.map((mark) =>
+		mark.kind === 'path' ? movedPath(mark, move) : { ...mark, x: by.x + mark.x, y: by.y + mark.y },
+	);
+}
+
 type Move = (x: number, y: number) => readonly [number, number];
 
 function movedPath(mark: PathMark, move: Move): PathMark {
@@ -37,8 +46,9 @@ function movedPath(mark: PathMark, move: Move): PathMark {
 
 function movedStep(step: PathStep, move: Move): PathStep {
 	if (step[0] === 'Z') return step;
-	if (step[0] !== 'C') return [step[0], ...move(step[1], step[2])];
-	return ['C', ...move(step[1], step[2]), ...move(step[3], step[4]), ...move(step[5], step[6])];
+	const [x, y] = move(step[1], step[2]);
+	if (step[0] !== 'C') return [step[0], x, y];
+	return ['C', x, y, ...move(step[3], step[4]), ...move(step[5], step[6])];
 }
 
 function movedText(mark: TextMark, move: Move, scale: number, turn: number): TextMark {

@@ -20,6 +20,18 @@ export function qrCode(text: string): QrCode {
  * modules are joined so that no hairline of paper shows between them.
  */
 export function qrMark(code: QrCode, x: number, y: number, size: number): PathMark {
+	const place = [x, y, size].join();
+	const known = drawnAt.get(code);
+	if (known?.place === place) return known.mark;
+	const mark = modules(code, x, y, size);
+	drawnAt.set(code, { place, mark });
+	return mark;
+}
+
+/** Labels of pieces alike share their code, each in the same place of its label. */
+const drawnAt = new WeakMap<QrCode, { readonly place: string; readonly mark: PathMark }>();
+
+function modules(code: QrCode, x: number, y: number, size: number): PathMark {
 	const count = code.getModuleCount();
 	const module = size / (count + 2 * QUIET_ZONE);
 	const steps: PathStep[] = [];

@@ -27,14 +27,14 @@ export function faultText(error: unknown): string {
 
 /** The drawing as it is. Throws `bug:` where a place in it is no number: no pen can set that. */
 export function sound<T extends { readonly marks: readonly Mark[] }>(drawing: T): T {
-	const odd = drawing.marks.find((mark) => !placesOf(mark).every(Number.isFinite));
-	if (odd) throw new Error('bug: a place in a drawing that is no number');
+	if (!drawing.marks.every(isPlaced))
+		throw new Error('bug: a place in a drawing that is no number');
 	return drawing;
 }
 
-function placesOf(mark: Mark): unknown[] {
-	if (mark.kind === 'text') return [mark.x, mark.y, mark.size];
-	return mark.steps.flatMap(([, ...numbers]) => numbers);
+function isPlaced(mark: Mark): boolean {
+	if (mark.kind === 'text') return [mark.x, mark.y, mark.size].every(Number.isFinite);
+	return mark.steps.every((step) => step.every((n, i) => i === 0 || Number.isFinite(n)));
 }
 
 export const UNDRAWN =

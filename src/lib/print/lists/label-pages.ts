@@ -19,7 +19,7 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 const MOST_LABELS = 3000;
 
 /**
- * A label for each piece, each blank of cloth, each offcut and either end of each run, on label
+ * A label for each piece and each blank of cloth, or for a pile of many alike, for each offcut and either end of each run, on label
  * sheets: mark, name, size, board, edges, grain, and in a QR code and in words the job and the
  * mark. First a test page to hold against a label sheet before labels are printed on one.
  */
@@ -31,7 +31,7 @@ export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.sh
 	const labels = all.slice(0, MOST_LABELS);
 	const left = all.length - labels.length;
 	const each = sheet.columns * sheet.rows;
-	const pages: Page[] = [testPage(plan, sheet, left)];
+	const pages: Page[] = [testPage(plan, sheet, notesOf(plan, left))];
 	for (let from = 0; from < labels.length; from += each) {
 		const n = pages.length;
 		const name = `Labels ${n} of ${Math.ceil(labels.length / each)}`;
@@ -63,8 +63,22 @@ function cornerOf(sheet: LabelSheet, i: number): { x: number; y: number } {
 	};
 }
 
+/** What is not as one would expect: labels of piles, labels left out. */
+function notesOf({ job, parts, blanks }: Plan, left: number): string[] {
+	const each = job.shop.labelEach;
+	const isPiled = [...parts, ...blanks].some(({ count }) => count > each);
+	return [
+		...(isPiled ? [`Of more than ${each} alike, one label is for their pile.`] : []),
+		...(left === 0
+			? []
+			: [
+					`Only the first ${MOST_LABELS} labels are here: ${left} ${left === 1 ? 'is' : 'are'} left out.`,
+				]),
+	];
+}
+
 /** Outlines of all labels and the measuring bar, for plain paper held against a label sheet. */
-function testPage(plan: Plan, sheet: LabelSheet, left: number): Page {
+function testPage(plan: Plan, sheet: LabelSheet, notes: readonly string[]): Page {
 	const size = PAPER_SIZES[sheet.paper];
 	const outlines = [...Array(sheet.columns * sheet.rows).keys()].map((i): Mark => {
 		const { x, y } = cornerOf(sheet, i);
@@ -94,15 +108,7 @@ function testPage(plan: Plan, sheet: LabelSheet, left: number): Page {
 			say('Test page for plain paper', 3, true),
 			say('Print at 100 %, measure the bar,', 8),
 			say('then hold it against a label sheet.', 12),
-			...(left === 0
-				? []
-				: [
-						say(
-							`Only the first ${MOST_LABELS} labels are here: ${left} ${left === 1 ? 'is' : 'are'} left out.`,
-							17,
-							true,
-						),
-					]),
+			...notes.map((text, i) => say(text, 17 + 4 * i, true)),
 		],
 	};
 }

@@ -10,7 +10,7 @@ import { type Figures, partFacesText, rackLabels } from '../wording';
 /** What stands on one label. */
 export interface LabelText {
 	readonly mark: string;
-	/** '1 of 2', for one of several alike. */
+	/** '1 of 2' for one of several alike, '1 to 40 of 40' on their pile. */
 	readonly nth: string;
 	readonly name: string;
 	/** What else is said, what matters most first. */
@@ -38,9 +38,9 @@ function partLabels(plan: Plan, figures: Figures): LabelText[] {
 	return plan.parts.flatMap((part) => {
 		const code = codes.get(part.id) ?? part.id;
 		const qr = qrCode(code);
-		return [...Array(part.count).keys()].map((copy) => ({
+		return copiesOf(part.count, plan).map((nth) => ({
 			mark: part.label,
-			nth: part.count > 1 ? `${copy + 1} of ${part.count}` : '',
+			nth,
 			name: part.name,
 			says: labelSays(plan, part, figures),
 			code,
@@ -49,15 +49,25 @@ function partLabels(plan: Plan, figures: Figures): LabelText[] {
 	});
 }
 
+/**
+ * Which of those alike each label is for: one a piece, or one for the pile where the shop marks no
+ * more of them one by one.
+ */
+function copiesOf(count: number, { job }: Plan): string[] {
+	if (count === 1) return [''];
+	if (count > job.shop.labelEach) return [`1 to ${count} of ${count}`];
+	return [...Array(count).keys()].map((copy) => `${copy + 1} of ${count}`);
+}
+
 /** A label for the back of each blank, which may bear the mark of the board it covers. */
 function blankLabels(plan: Plan, figures: Figures): LabelText[] {
 	const codes = codesOf(plan, plan.blanks);
 	return plan.blanks.flatMap((blank) => {
 		const code = `${codes.get(blank.id) ?? blank.id}-cloth`;
 		const qr = qrCode(code);
-		return [...Array(blank.count).keys()].map((copy) => ({
+		return copiesOf(blank.count, plan).map((nth) => ({
 			mark: blank.label,
-			nth: blank.count > 1 ? `${copy + 1} of ${blank.count}` : '',
+			nth,
 			name: `Cloth: ${blank.name}`,
 			says: [
 				figures.size(blank.length, blank.width),

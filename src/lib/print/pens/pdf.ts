@@ -207,9 +207,9 @@ function pathOperators(steps: readonly PathStep[], height: number): string {
 function rectangles(steps: readonly PathStep[], height: number): string | null {
 	const found: string[] = [];
 	for (let i = 0; i < steps.length; i += 5) {
-		const [a, b, c, d, end] = steps.slice(i, i + 5);
-		if (a?.[0] !== 'M' || b?.[0] !== 'L' || c?.[0] !== 'L' || d?.[0] !== 'L' || end?.[0] !== 'Z')
-			return null;
+		const [a, b, c, d] = [steps[i], steps[i + 1], steps[i + 2], steps[i + 3]];
+		if (a?.[0] !== 'M' || b?.[0] !== 'L' || c?.[0] !== 'L' || d?.[0] !== 'L') return null;
+		if (steps[i + 4]?.[0] !== 'Z') return null;
 		if (a[2] !== b[2] || b[1] !== c[1] || c[2] !== d[2] || d[1] !== a[1]) return null;
 		const size = `${points(b[1] - a[1])} ${points(b[2] - c[2])}`;
 		found.push(`${points(a[1])} ${points(height - a[2])} ${size} re`);
@@ -275,9 +275,11 @@ function visual(doc: jsPDF, text: string): string {
 function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 	const weight: Weight = mark.weight ?? 'regular';
 	const turn = ((mark.turn ?? 0) * Math.PI) / 180;
-	let along = startOf(mark.anchor, textWidth(mark.text, mark.size, weight));
+	const across = (text: string): number => textWidth(text, mark.size, weight);
+	let along = (mark.anchor ?? 'start') === 'start' ? 0 : startOf(mark.anchor, across(mark.text));
 	doc.setFontSize(mark.size * POINTS_PER_MM);
-	for (const run of faceRuns(mark.text, weight)) {
+	const runs = faceRuns(mark.text, weight);
+	for (const run of runs) {
 		doc.setFont(run.face, 'normal');
 		const x = mark.x + along * Math.cos(turn);
 		const y = mark.y - along * Math.sin(turn);
@@ -287,6 +289,6 @@ function setRuns(doc: jsPDF, mark: TextMark, mode: 'fill' | 'stroke'): void {
 			angle: mark.turn ?? 0,
 			renderingMode: bold ? 'fillThenStroke' : mode,
 		});
-		along += textWidth(run.text, mark.size, weight);
+		if (runs.length > 1) along += across(run.text);
 	}
 }

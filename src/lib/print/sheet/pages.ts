@@ -1,4 +1,4 @@
-import { type BoardLayouts, DrawnSheets, undrawnText } from '../../layout';
+import { alikeSheets, type BoardLayouts, DrawnSheets, undrawnText } from '../../layout';
 import { nth } from '../../measure';
 import type { Plan } from '../../plan';
 import {
@@ -18,14 +18,14 @@ import {
 	subheading,
 } from '../page';
 import {
+	alikeText,
 	figuresOn,
 	type Figures,
 	packetText,
 	partTitle,
 	type SheetAt,
-	sheetName,
 	sheetNote,
-	sheetTitle,
+	sheetsNamed,
 	shownOnSheet,
 	unplacedTitle,
 } from '../wording';
@@ -50,9 +50,9 @@ export function sheetPages(plan: Plan): Leaf[] {
 	const drawn = new DrawnSheets(plan.boards);
 	const sheets = plan.boards.flatMap((boards): AtHeights[] => {
 		if (boards.faults.length > 0) return [() => refusedPages(plan, boards)];
-		const leaves = boards.answer.layouts.flatMap((layout, index) => {
-			if (!drawn.has(layout)) return [];
-			const leaf = sheetLeaf({ plan, boards, index }, first);
+		const leaves = alikeSheets(boards).flatMap((alike) => {
+			if (!drawn.has(nth(boards.answer.layouts, nth(alike, 0)))) return [];
+			const leaf = sheetLeaf(plan, boards, alike, first);
 			first = false;
 			return [leaf];
 		});
@@ -74,23 +74,31 @@ function undrawnPages(plan: Plan, text: string): Leaf[] {
 /** The room for the drawing of a routed sheet, mm. */
 const ROUTED = 140;
 
-function sheetLeaf(at: SheetAt, first: boolean): AtHeights {
-	const { plan, boards } = at;
+/** A sheet, or several that are alike. */
+function sheetLeaf(
+	plan: Plan,
+	boards: BoardLayouts,
+	alike: readonly number[],
+	first: boolean,
+): AtHeights {
+	const at: SheetAt = { plan, boards, index: nth(alike, 0) };
 	const figures = figuresOn(plan.job.shop.ruler);
+	const [which, board] = [sheetsNamed(boards, alike), materialName(plan.job, boards.material)];
 	const titled = {
-		name: sheetName(at),
-		title: sheetTitle(at),
-		chapter: `Sheets of ${materialName(plan.job, boards.material)}`,
+		name: `${board}, ${which.toLowerCase()}`,
+		title: `${which}: ${board}`,
+		chapter: `Sheets of ${board}`,
 	};
 	const width = widthOf(plan);
-	const packet = packetText(at);
-	const shown = { where: 'sheets', about: shownOnSheet(at), first } as const;
+	const said = [alikeText(boards, alike), packetText(at)].filter((t) => t !== '');
+	const about = alike.flatMap((index) => [...shownOnSheet({ plan, boards, index })]);
+	const shown = { where: 'sheets', about, first } as const;
 	const between = [
 		...cautionBlocks(plan, shown, width),
-		...(packet === '' ? [] : [paragraph(packet, width)]),
+		...said.map((text) => paragraph(text, width)),
 		space(2),
 	];
-	const title = heading(sheetTitle(at), width, sheetNote(at, figures));
+	const title = heading(titled.title, width, sheetNote(at, figures));
 	const work = stripWork(at, pageArea(paperOf(plan)), figures);
 	if (work === null) {
 		const routed = [title, ...routedBlocks(at, figures, between)];

@@ -27,4 +27,11 @@ export { patternText } from './pattern-text';
 export { type QuoteFigures, quoteNow, quoteShown, sinceSent } from './quote-figures';
 export { REFUSED_PAGE, refusedText } from './refused-text';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
-export { partTitle, sheetName, sheetNote, sheetTitle, unplacedTitle } from './sheet-text';
+export {
+	alikeText,
+	partTitle,
+	sheetNote,
+	sheetsNamed,
+	sheetTitle,
+	unplacedTitle,
+} from './sheet-text';

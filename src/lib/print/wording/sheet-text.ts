@@ -12,9 +12,32 @@ export function sheetTitle({ plan, boards, index }: SheetAt): string {
 	return `Sheet ${index + 1} of ${boards.answer.layouts.length}: ${materialName(plan.job, boards.material)}`;
 }
 
-/** 'Birch plywood 18, sheet 2 of 3', for a list of sheets of several boards. */
-export function sheetName({ plan, boards, index }: SheetAt): string {
-	return `${materialName(plan.job, boards.material)}, sheet ${index + 1} of ${boards.answer.layouts.length}`;
+/** 'Sheets 1 to 3 and 7 of 9', for those that are cut by one page; 'Sheet 2 of 9'. */
+export function sheetsNamed({ answer }: BoardLayouts, alike: readonly number[]): string {
+	const which = alike.length === 1 ? 'Sheet' : 'Sheets';
+	return `${which} ${ranges(alike)} of ${answer.layouts.length}`;
+}
+
+/** '1 to 3, 5 and 7', counted from 1. */
+function ranges(indexes: readonly number[]): string {
+	const runs: { from: number; to: number }[] = [];
+	for (const n of indexes.map((i) => i + 1)) {
+		const last = runs.at(-1);
+		if (last?.to === n - 1) last.to = n;
+		else runs.push({ from: n, to: n });
+	}
+	const said = runs.map(({ from, to }) => (from === to ? String(from) : `${from} to ${to}`));
+	return [said.slice(0, -1).join(', '), ...said.slice(-1)].filter((t) => t !== '').join(' and ');
+}
+
+/** How often a page is cut by, and where its marks are then another sheet's; '' for one sheet. */
+export function alikeText({ answer }: BoardLayouts, alike: readonly number[]): string {
+	if (alike.length === 1) return '';
+	const racked = alike.some((i) => nth(answer.layouts, i).offcuts.length > 0);
+	const labels = racked
+		? ` Offcuts are marked here as those of sheet ${nth(alike, 0) + 1}: the others carry the labels printed for their own sheets.`
+		: '';
+	return `Cut ${alike.length} sheets by this page: they are alike in every part and cut. Count them off as they are done.${labels}`;
 }
 
 /** Where a sheet comes from; an offcut's own name says what it is. */

@@ -1,0 +1,17 @@
+import type { BoardLayouts } from './layouts';
+
+/**
+ * Sheets in groups that are wholly alike, by the indexes of their layouts, each group by its lowest:
+ * one kind of sheet, the same parts in the same places, the same cuts and offcuts. One page serves
+ * them all.
+ */
+export function alikeSheets({ answer, sources }: BoardLayouts): readonly (readonly number[])[] {
+	const groups = new Map<string, number[]>();
+	answer.layouts.forEach((layout, i) => {
+		const { copy: _, placed, ...rest } = layout;
+		const at = placed.map(({ id, x, y, length, width, turn }) => [id, x, y, length, width, turn]);
+		const key = JSON.stringify([sources[i], rest, at]);
+		groups.set(key, [...(groups.get(key) ?? []), i]);
+	});
+	return [...groups.values()];
+}
