@@ -124,7 +124,7 @@ const served = panelJob(
 			{
 				id: 'lid',
 				outline: at(plate(220, 160), 80, 360),
-				lift: { by: 'magnets', spacing: 120, diameter: 15 },
+				lift: { by: 'magnets', spacing: 120, diameter: 8 },
 				ledge: { material: 'mdf' },
 			},
 		],

@@ -234,6 +234,22 @@ test('a hole for a fixing as deep as the board is said, one less deep is not', (
 	expect(at(null).detail!.fixings!.depth).toBeNull();
 });
 
+test('fixings so near the edge that the board breaks there are said, with where they may be', () => {
+	const said = (kind: 'clips' | 'screws', inset: number, hole: number): string[] =>
+		planned({
+			opening: rect(600, 400),
+			edges: { all: { end: 'bare' } },
+			fixings: { kind, spacing: 150, inset, hole },
+		})
+			.problems.filter((p) => p.path.join('.') === 'panels.0.fixings.inset')
+			.map((p) => `${p.kind}: ${p.fix}`);
+	expect(said('clips', 8, 8)).toEqual([]);
+	expect(said('clips', 7.9, 8)).toEqual(['check: Set them 8 mm or more from the edge.']);
+	expect(said('screws', 12, 5)).toEqual([]);
+	expect(said('screws', 11.9, 5)).toEqual(['check: Set them 12 mm or more from the edge.']);
+	expect(said('screws', 12, 20)).toEqual(['check: Set them 14 mm or more from the edge.']);
+});
+
 test('fixings a hair apart are said to run into one another, and planned a hole and its rim apart', () => {
 	const plan = planned({
 		opening: rect(600, 400),

@@ -78,6 +78,7 @@ describe('places to keep clear or within reach', () => {
 		id: 'c',
 		outline: at(x, y, length, width),
 		ledge: { material: 'ply-6' },
+		lift: { by: 'magnets' as const, diameter: 8 },
 	});
 
 	it('are never built over where an airbag opens: the panel is not planned', () => {
@@ -142,7 +143,7 @@ describe('a cover that comes off without tools', () => {
 	};
 
 	it('shares gap and cloth with the panel, and rests on a ledge behind both', () => {
-		const { plan, figure } = figureOf();
+		const { plan, figure } = figureOf({ by: 'magnets', diameter: 8 });
 		expect(plan.problems).toEqual([]);
 		expect(size(figure.finished)).toEqual([299, 199]);
 		expect(size(figure.board)).toEqual([293, 193]);
@@ -167,6 +168,16 @@ describe('a cover that comes off without tools', () => {
 		const needed = plan.needs.filter((n) => n.kind === 'magnets').map((n) => n.amount);
 		expect(needed).toEqual([magnets.length]);
 		expect(figure.finger).toBeNull();
+	});
+
+	it('says where magnets leave too little board beside them on the rim', () => {
+		const at = (diameter: number): string[] => said(figureOf({ by: 'magnets', diameter }).plan);
+		expect(at(11)).toEqual([]);
+		// 15 mm of rim: at 15 mm a magnet touches both edges of it.
+		for (const diameter of [11.1, 15])
+			expect(at(diameter)).toEqual([
+				`The magnets of Lid are ${diameter} mm across, and the rim they sit in is 15 mm wide: less than 2 mm of board is left beside them.`,
+			]);
 	});
 
 	it('has a finger hole through its board and no magnets, well inside its edge', () => {

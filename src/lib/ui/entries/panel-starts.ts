@@ -101,11 +101,12 @@ function startAt(list: string, made: Made, { x, y, length, width }: Rect): unkno
 	return 'outline' in made ? { ...made, outline: { shape, x, y } } : made;
 }
 
-/** Its magnets go into what rests on the ledge. */
+/** Its magnets go into what rests on the ledge, with board left beside them. */
 function withLedge(cover: unknown, ledge: Ledge | null): unknown {
-	if (ledge === null || ledge === USUAL) return cover;
+	if (ledge === null) return cover;
 	const own = cover as { readonly ledge?: object };
-	const lift = { by: 'magnets', diameter: ledge.inside };
+	const lift = { by: 'magnets', diameter: Math.max(2, ledge.inside - 7) };
+	if (ledge === USUAL) return { ...own, lift };
 	return { ...own, ledge: { ...own.ledge, ...ledge }, lift };
 }
 

@@ -4,6 +4,7 @@ import { ticks, snap, mm } from '../../../measure';
 import { boardAsked, clothAsked, complain, say, type Bench } from '../bench';
 import { placeShape, grownBy } from '../fit';
 import type { CoverFigure, LayerFigure } from '../figures';
+import { MAGNET_RIM } from './edge-distance';
 import { spaced } from './spaced';
 
 /*
@@ -85,11 +86,12 @@ function fingerHole(bench: Bench, cover: Cover, board: Outline, path: Path): Out
 function magnets(bench: Bench, cover: Cover, board: Outline, path: Path): Point[] {
 	if (cover.lift.by !== 'magnets') return [];
 	const { diameter } = cover.lift;
-	if (diameter > cover.ledge.inside)
+	const { inside } = cover.ledge;
+	if ((inside - diameter) / 2 < MAGNET_RIM)
 		bench.log.check(
 			[...path, 'lift', 'diameter'],
-			`The magnets of ${cover.name} are ${say(bench, diameter)} across, and the rim they sit on is ${say(bench, cover.ledge.inside)} wide.`,
-			'Take smaller magnets, or let the cover rest farther on its ledge.',
+			`The magnets of ${cover.name} are ${say(bench, diameter)} across, and the rim they sit in is ${say(bench, inside)} wide: less than ${say(bench, MAGNET_RIM)} of board is left beside them.`,
+			`Let the cover rest on its ledge by ${say(bench, diameter + 2 * MAGNET_RIM)} or more, or take smaller magnets.`,
 		);
 	const line = grownBy(board, -cover.ledge.inside / 2);
 	return line ? spaced(line, cover.lift.spacing) : [];

@@ -1,4 +1,4 @@
-import { nth, ticks, TICKS_PER_MM, mm } from '../../../measure';
+import { nth, ticks, TICKS_PER_MM } from '../../../measure';
 import {
 	commonArea,
 	bounds,
@@ -12,6 +12,7 @@ import {
 import type { Device } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { DeviceFigure, Drill } from '../figures';
+import { SCREW_EDGE } from './edge-distance';
 
 type Side = Device['reach'][number];
 const SIDES: readonly Side[] = ['right', 'top', 'left', 'bottom']; // counter-clockwise
@@ -104,12 +105,6 @@ export function drillsOf(bench: Bench, board: Outline): Drill[] {
 }
 
 const NOTHING = TICKS_PER_MM ** 2;
-/**
- * Screws stand 12 mm or more from the edge of a board: industry guide for medium density
- * fibreboard.
- */
-const EDGE = mm(12);
-
 /** Overlap, cooling, reach, room and edge distances of an equipment board. */
 export function checkDevices(
 	bench: Bench,
@@ -150,13 +145,13 @@ function onBoard(
 	holesOf(d.at).forEach((h, k) => {
 		const near = distanceTo(h.at, board);
 		const inside = whereIs(h.at, board) === 'inside';
-		if (!inside || near < EDGE)
+		if (!inside || near < SCREW_EDGE)
 			bench.log.check(
 				['devices', i, 'holes', k],
 				inside
 					? `Hole ${k + 1} of ${d.name} is ${say(bench, near)} from the edge of the board.`
 					: `Hole ${k + 1} of ${d.name} lies off the board.`,
-				`Keep fixing holes ${say(bench, EDGE)} or more from the edge, or the board splits.`,
+				`Keep fixing holes ${say(bench, SCREW_EDGE)} or more from the edge, or the board splits.`,
 			);
 	});
 }

@@ -3,12 +3,11 @@ import { distanceTo, whereIs, type Outline, type Point } from '../../../geometry
 import { materialOf, type Panel } from '../../../job';
 import { say, type Bench } from '../bench';
 import type { FixingFigure, Fit } from '../figures';
+import { RIM, SCREW_EDGE } from './edge-distance';
 import type { GrooveSize } from './groove';
 import { spacedOn, Walk, type OnLine } from './spaced';
 import { grownBy } from '../fit';
 
-/** Board left between a fixing hole and the groove or anything else. Common practice, no source. */
-const RIM = mm(4);
 const STRIDE: number = mm(4);
 
 type Asked = NonNullable<Panel['fixings']>;
@@ -43,6 +42,7 @@ export function fixingFigure(
 		);
 		return null;
 	}
+	reportEdge(bench, asked, inset);
 	const reach = asked.hole / 2 + RIM;
 	const spacing = clearOfEachOther(bench, asked);
 	const free = (p: Point): boolean => forbidden.every((f) => clearOf(p, f.outline, reach));
@@ -59,6 +59,18 @@ export function fixingFigure(
 		inset: snap(inset),
 		widest: snap(widest),
 	};
+}
+
+/** So near the edge, a screw splits the board and a clip breaks out of it. */
+function reportEdge(bench: Bench, { kind, hole }: Asked, inset: number): void {
+	const round = hole / 2 + RIM;
+	const least = kind === 'screws' ? Math.max(SCREW_EDGE, round) : round;
+	if (inset >= least) return;
+	bench.log.check(
+		['fixings', 'inset'],
+		`The middles of the fixings are ${say(bench, inset)} from the edge of the board: with holes of ${say(bench, hole)} it breaks there.`,
+		`Set them ${say(bench, least)} or more from the edge.`,
+	);
 }
 
 /** A hole as deep as the board would come out in the face, or be no seat for what it holds. */
