@@ -1,9 +1,11 @@
 import type { ReadPage } from './pdf-reader';
 
-interface Line {
+export interface Line {
 	readonly text: string;
 	readonly x: number;
 	readonly y: number;
+	/** Where it ends, mm. */
+	readonly end: number;
 }
 
 /** Letters nearer than this are of one text, mm: a reader parts it where the face changes. */
@@ -11,7 +13,7 @@ const JOINED = 0.9;
 
 /** The texts of a page as an eye reads them, from the top, from the left. */
 export function textLines({ texts }: ReadPage): Line[] {
-	const lines: (Line & { end: number })[] = [];
+	const lines: Line[] = [];
 	for (const t of [...texts].sort((a, b) => a.y - b.y || a.x - b.x)) {
 		const end = t.x + t.width;
 		const text = t.text.replaceAll('\u00a0', ' ');
