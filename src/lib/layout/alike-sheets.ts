@@ -1,9 +1,9 @@
 import type { BoardLayouts } from './layouts';
 
 /**
- * Sheets in groups that are wholly alike, by the indexes of their layouts, each group by its lowest:
- * one kind of sheet, the same parts in the same places, the same cuts and offcuts. One page serves
- * them all.
+ * Sheets in groups that are wholly alike, by the indexes of their layouts, the lowest first: one
+ * kind of sheet, the same parts in the same places, the same cuts and offcuts. One page serves them
+ * all.
  */
 export function alikeSheets({ answer, sources }: BoardLayouts): readonly (readonly number[])[] {
 	const groups = new Map<string, number[]>();

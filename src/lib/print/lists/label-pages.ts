@@ -19,9 +19,10 @@ function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
 const MOST_LABELS = 3000;
 
 /**
- * A label for each piece and each blank of cloth, or for a pile of many alike, for each offcut and either end of each run, on label
- * sheets: mark, name, size, board, edges, grain, and in a QR code and in words the job and the
- * mark. First a test page to hold against a label sheet before labels are printed on one.
+ * A label for each piece and each blank of cloth, or for a pile of many alike, for each offcut and
+ * either end of each run, on label sheets: mark, name, size, board, edges, grain, and in a QR code
+ * and in words the job and the mark. First a test page to hold against a label sheet before labels
+ * are printed on one.
  */
 export function labelPages(plan: Plan, sheetId: string | undefined = plan.job.shop.labels): Page[] {
 	const sheet = labelSheetOf(plan, sheetId);
