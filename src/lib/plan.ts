@@ -8,13 +8,23 @@ import {
 	type Quote,
 	type Together,
 } from './estimate';
-import { type Job, placesIn, type Problem, readJob, saidOnce, withOption } from './job';
+import {
+	type Job,
+	type JobFile,
+	placesIn,
+	type Problem,
+	readJob,
+	saidOnce,
+	withOption,
+} from './job';
 import {
 	allSavings,
 	chooseWays,
 	complaints,
 	layBoards,
 	layCloths,
+	laySound,
+	markSpoiled,
 	SearchSession,
 	type BoardLayouts,
 	type Carpeting,
@@ -22,6 +32,9 @@ import {
 	type Saving,
 	type SearchOptions,
 	type SearchRecord,
+	type SpoiledAt,
+	type WayAgain,
+	waysAgain,
 } from './layout';
 import type { Length } from './measure';
 import { planRuns, type ReelPlan, type RunPlan } from './runs';
@@ -94,7 +107,8 @@ export async function plan(file: unknown, options: PlanOptions = {}): Promise<Pl
 		...{ boxes, panels, parts, blanks: cloth.blanks, boards, cloths },
 		...{ runs, reels, needs, seamLength },
 	};
-	const { order, quote, problems } = estimate(job, made);
+	const sound = await laySound(job, made, search);
+	const { order, quote, problems } = estimate(job, made, sound);
 	const said = [
 		read,
 		design,
@@ -164,4 +178,49 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
  */
 export function savings(of: Plan, options: PlanOptions = {}): Promise<Saving[]> {
 	return allSavings(of.job, of.parts, of.boards, new SearchSession(of.job, options));
+}
+
+/** A way to get a spoiled piece again, and the plan of the job with it. */
+export interface PlannedAgain extends WayAgain {
+	readonly plan: Plan;
+}
+
+/**
+ * The ways to get a piece of this plan again that was spoiled, each with the whole plan it comes
+ * to: what is said of it is what will be. Cheapest first.
+ */
+export async function planAgain(
+	of: Plan,
+	file: JobFile,
+	at: SpoiledAt,
+	options: PlanOptions = {},
+): Promise<PlannedAgain[]> {
+	const made: PlannedAgain[] = [];
+	for (const way of await waysAgain(of, at))
+		made.push({ ...way, plan: await plan(withSpoiled(file, of, at, way), options) });
+	const left = ({ plan: { boards, cloths } }: PlannedAgain): number =>
+		[...boards.map((b) => b.answer), ...cloths]
+			.flatMap((b) => b.unplaced)
+			.reduce((sum, u) => sum + u.count, 0);
+	const stops = ({ plan: { boards } }: PlannedAgain): number =>
+		boards.flatMap((b) => b.faults).length;
+	return made.toSorted(
+		(a, b) =>
+			stops(a) - stops(b) ||
+			left(a) - left(b) ||
+			a.plan.quote.spoil.cost - b.plan.quote.spoil.cost ||
+			a.plan.order.total - b.plan.order.total,
+	);
+}
+
+/** The file with a piece told to be spoiled, and what it is cut from again kept as it was said. */
+export function withSpoiled(
+	file: JobFile,
+	of: Pick<Plan, 'job' | 'boards'>,
+	at: SpoiledAt,
+	{ record }: WayAgain,
+): JobFile {
+	const marked = markSpoiled(file, of, at);
+	if (marked === file || !record) return marked;
+	return { ...marked, pinned: [...(marked.pinned ?? []), record] };
 }

@@ -49,7 +49,17 @@ function layout(
 			proven: true,
 			effort: 0,
 		},
-		sources: [{ kind: 'buy', id: 's', name: 'sheet s', pinned: false, cut: false, byHand: null }],
+		sources: [
+			{
+				kind: 'buy',
+				id: 's',
+				name: 'sheet s',
+				pinned: false,
+				cut: false,
+				byHand: null,
+				spoiled: [],
+			},
+		],
 		faults: [],
 		refused: [],
 	};

@@ -1,3 +1,4 @@
+import { NO_SPOIL } from '../../src/lib/estimate/spoil';
 import { describe, expect, it } from 'vitest';
 import { estimate } from '../../src/lib/estimate/estimate';
 import { items } from '../../src/lib/estimate/items';
@@ -210,7 +211,7 @@ describe('the quote', () => {
 		const zero = { bought: 0, fromRack: 0, used: 0, credit: 0, labourCost: 0, overhead: 0 };
 		expect(quote).toEqual({
 			...{ ...zero, cost: 0, materialMarkup: 0, profit: 0, markup: 0, margin: 0 },
-			...{ net: 0, taxed: 0, tax: 0, total: 0, labour: [], lines: [] },
+			...{ net: 0, taxed: 0, tax: 0, total: 0, labour: [], lines: [], spoil: NO_SPOIL },
 		});
 	});
 

@@ -1,3 +1,4 @@
+import { NO_SPOIL } from '../../src/lib/estimate/spoil';
 import { readFileSync } from 'node:fs';
 import type { Outline, Rect } from '../../src/lib/geometry/outline';
 import type { Part } from '../../src/lib/design/part';
@@ -306,6 +307,7 @@ function boardsOf(layouts: readonly SheetLayout[]): BoardLayouts {
 				pinned: false,
 				cut: false,
 				byHand: null,
+				spoiled: [],
 			},
 		],
 		faults: [],
@@ -400,6 +402,7 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 			taxed: money(0),
 			tax: money(0),
 			total: money(12383),
+			spoil: NO_SPOIL,
 			lines: [{ what: 'Bench box', price: money(12383) }],
 		},
 		cautions: [

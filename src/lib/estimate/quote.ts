@@ -4,6 +4,7 @@ import { money, type Money } from '../measure';
 import { labourLines, type Work } from './labour';
 import { worthFromRack, worthOfOffcuts, worthUsed } from './material';
 import { shareOut } from './share';
+import { NO_SPOIL } from './spoil';
 import type { Order, Quote } from './types';
 
 /**
@@ -63,6 +64,7 @@ export function makeQuote(job: Job, input: QuoteInput): Quote {
 		taxed,
 		tax,
 		total: money(net + tax),
+		spoil: NO_SPOIL,
 		lines: input.items.map((i, n) => ({ what: i.what, price: shares[n] ?? money(0) })),
 	};
 }

@@ -73,6 +73,21 @@ export interface LabourLine {
 	readonly cost: Money;
 }
 
+/**
+ * What is still to be spent because pieces were spoiled: the difference to the same job with none
+ * of them spoiled. Material is what is bought and taken off the rack, less offcuts credited.
+ */
+export interface Spoil {
+	/** Parts and blanks that were spoiled so far. */
+	readonly pieces: number;
+	/** Worth of what was spoiled, at the list price of its board or cloth; spent before. */
+	readonly lost: Money;
+	readonly material: Money;
+	readonly labour: Money;
+	readonly overhead: Money;
+	readonly cost: Money; // material + labour + overhead
+}
+
 /** The cost sheet (workings) and the quote (what the customer sees). */
 export interface Quote {
 	readonly bought: Money; // whole sheets, steps and packs
@@ -91,6 +106,8 @@ export interface Quote {
 	readonly taxed: Money; // the part of `net` that tax is due on
 	readonly tax: Money;
 	readonly total: Money;
+	/** What spoiled pieces cost on top of all this: the shop's own, in no other figure here. */
+	readonly spoil: Spoil;
 	/** Customer's lines: one a box, panel or list of parts, adding up to `net`. */
 	readonly lines: readonly { readonly what: string; readonly price: Money }[];
 }

@@ -31,6 +31,8 @@ export const pulledCloth = z.strictObject({
 						label: 'Turned left',
 						unit: '°',
 					}),
+					/** It was cut and is of no use: the job needs one more of them. */
+					spoiled: field(z.boolean().default(false), { label: 'Spoiled: cut again' }),
 				}),
 			)
 			.max(2000),

@@ -66,7 +66,17 @@ export const pinnedLayout = z.strictObject({
 	length: field(size, { label: 'Length' }),
 	width: field(size, { label: 'Width' }),
 	placed: field(
-		z.array(z.strictObject({ id: field(partId, { label: 'Mark' }), ...rect, turn })).max(2000),
+		z
+			.array(
+				z.strictObject({
+					id: field(partId, { label: 'Mark' }),
+					...rect,
+					turn,
+					/** It was cut and is of no use: the job needs one more of them. */
+					spoiled: field(z.boolean().default(false), { label: 'Spoiled: cut again' }),
+				}),
+			)
+			.max(2000),
 		{ label: 'Placed' },
 	),
 	cuts: field(z.array(cut).max(4000).default([]), { label: 'Cuts' }),

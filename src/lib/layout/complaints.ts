@@ -65,7 +65,8 @@ function blankLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 /** Pinned sheets keep their parts: one that the job has no more is sawn for nothing. */
 function gone(laid: Laid, layout: PinnedLayout, i: number) {
 	const known = new Map(laid.parts.map((part) => [part.id, part]));
-	return ({ id, turn, ...at }: PinnedLayout['placed'][number], j: number): Problem[] => {
+	return ({ id, turn, spoiled, ...at }: PinnedLayout['placed'][number], j: number): Problem[] => {
+		if (spoiled) return layout.cut ? [] : [notCut(['pinned', i, 'placed', j, 'spoiled'], id)];
 		const part = known.get(id);
 		const [length, width] = turn % 180 === 0 ? [at.length, at.width] : [at.width, at.length];
 		if (part?.length === length && part.width === width) return [];
@@ -85,9 +86,18 @@ function gone(laid: Laid, layout: PinnedLayout, i: number) {
 	};
 }
 
+/** Only what is cut can be spoiled: until then it is still to be cut, once. */
+const notCut = (path: Path, id: string): Problem => ({
+	path,
+	what: `${id} is told to be spoiled on a sheet that is not cut yet; it is cut from there, once.`,
+	fix: 'Mark the sheet as cut first, or take back that it was spoiled.',
+	kind: 'check',
+});
+
 /** Cloth that is pulled keeps its blanks: one that is another now was cut for nothing. */
 function goneBlank({ blanks }: Laid, i: number) {
-	return ({ id, turn, ...at }: PulledCloth['placed'][number], j: number): Problem[] => {
+	return ({ id, turn, spoiled, ...at }: PulledCloth['placed'][number], j: number): Problem[] => {
+		if (spoiled) return [];
 		const blank = blanks.find((b) => b.id === id);
 		const [length, width] = turn % 180 === 0 ? [at.length, at.width] : [at.width, at.length];
 		if (blank?.length === length && blank.width === width) return [];

@@ -25,6 +25,14 @@ export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
 export { type Carpeting, chooseWays, layCloths, type PricedWay, pullBooking } from './rolls';
 export {
+	laySound,
+	markSpoiled,
+	type SpoiledAt,
+	spoilRefusal,
+	type WayAgain,
+	waysAgain,
+} from './spoil';
+export {
 	type Progress,
 	remember,
 	type SearchOptions,

@@ -26,6 +26,8 @@ export interface SheetSource {
 	readonly cut: boolean;
 	/** The number that places laid by hand on this sheet go by; null where none are. */
 	readonly byHand: number | null;
+	/** Of a sheet that is cut: the places in its list of parts of those that were spoiled. */
+	readonly spoiled: readonly number[];
 }
 
 /** A place laid by hand that cannot be kept, by its index in the job, and why. */
@@ -67,8 +69,11 @@ export interface RollLayout {
 	/** What it would take if the nap were ignored. */
 	readonly napless: Length;
 	readonly owned: boolean;
-	/** Present once it is pulled and booked: the lot it was, '' for none entered. */
-	readonly pulled?: { readonly lot: string };
+	/**
+	 * Present once it is pulled and booked: the lot it was, '' for none entered, and the places in
+	 * its list of blanks of those that were spoiled.
+	 */
+	readonly pulled?: { readonly lot: string; readonly spoiled: readonly number[] };
 	readonly faults: readonly AuditFault[];
 }
 

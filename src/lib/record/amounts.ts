@@ -89,6 +89,14 @@ export const quoteFields = (amount: MoneyField) =>
 		taxed: amount('part of net that tax is due on'),
 		tax: amount('tax'),
 		total: amount('net + tax'),
+		spoil: fieldsOf<Quote['spoil']>()({
+			pieces: howMany('parts and blanks spoiled so far'),
+			lost: amount('worth of what was spoiled, at list price; spent before'),
+			material: amount('bought and off the rack because of it, still to be spent'),
+			labour: amount('the same of labour'),
+			overhead: amount('on that labour'),
+			cost: amount('material + labour + overhead; in no other figure of the quote'),
+		}).describe('what spoiled pieces cost the shop, beside the quote'),
 		lines: listOf(
 			z.strictObject({ what: saying('what the customer gets'), price: amount('before tax') }),
 			'add up to net',

@@ -60,6 +60,7 @@ const source = fieldsOf<BoardLayouts['sources'][number]>()({
 	pinned: yesNo('kept as it is'),
 	cut: yesNo('cut already'),
 	byHand: howMany('number its parts laid by hand go by').nullable(),
+	spoiled: listOf(howMany('place among its pieces, from 0'), 'pieces of it that were spoiled'),
 });
 
 export const boardsFields = (amount: MoneyField) =>
@@ -127,6 +128,7 @@ export const clothFields = z.strictObject({
 			owned: yesNo('is it on the rack'),
 			pulled: fieldsOf<NonNullable<RollLayout['pulled']>>()({
 				lot: saying('the dye lot; empty when none was entered'),
+				spoiled: listOf(howMany('place among its pieces, from 0'), 'blanks that were spoiled'),
 			})
 				.optional()
 				.describe('present once it is pulled and booked'),

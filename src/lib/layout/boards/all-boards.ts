@@ -31,8 +31,12 @@ export async function layBoards(
 				sheets: best.layouts.length,
 			});
 		const mine = parts.filter((p) => p.material === material);
+		// What is pinned of another board, or spoiled there, is no reason to look again.
+		const [pinned, byHand] = [job.pinned, job.byHand].map((of) =>
+			of.filter((p) => p.material === material),
+		);
 		boards.push(
-			await search.once([material, mine, job.shop, job.stock, job.pinned, job.byHand], () =>
+			await search.once([material, mine, job.shop, job.stock, pinned, byHand], () =>
 				layMaterial(job, material, mine, budget, watch),
 			),
 		);

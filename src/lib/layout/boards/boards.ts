@@ -13,7 +13,7 @@ import { boardProblem } from './board-problem';
 import type { BoardLayouts, SheetSource } from '../layouts';
 import { pursue, type Watch } from '../pace';
 import { handLaid, type HandLaid, roundHeld, withHeld } from './hand-laid';
-import { afterPinned, type Remaining } from './pinned';
+import { afterPinned, type Kept, type Remaining } from './pinned';
 import { sourceOf } from './sheet-stock';
 
 /**
@@ -49,9 +49,9 @@ export async function layMaterial(
 		problem,
 		answer,
 		sources: [
-			...rest.kept.map((k) => source(job, k.layout, true, k.pinned.cut)),
+			...rest.kept.map((k) => keptSource(job, k)),
 			...fresh.map((l, i) => ({
-				...source(job, l, false, false),
+				...source(job, l),
 				byHand: hand.held[i]?.on ?? null,
 			})),
 		],
@@ -99,9 +99,15 @@ function renumbered(layout: SheetLayout, rest: Remaining): SheetLayout {
 	return { ...layout, copy: layout.copy + sheets, placed };
 }
 
-function source(job: Job, layout: SheetLayout, pinned: boolean, cut: boolean): SheetSource {
+function source(job: Job, layout: SheetLayout): SheetSource {
 	const { kind, id } = sourceOf(layout.sheet);
-	return { kind, id, name: sheetName(job, kind, id), pinned, cut, byHand: null };
+	const name = sheetName(job, kind, id);
+	return { kind, id, name, pinned: false, cut: false, byHand: null, spoiled: [] };
+}
+
+function keptSource(job: Job, { layout, pinned: { cut, placed } }: Kept): SheetSource {
+	const spoiled = placed.flatMap((p, i) => (cut && p.spoiled ? [i] : []));
+	return { ...source(job, layout), pinned: true, cut, spoiled };
 }
 
 function sheetName(job: Job, kind: SheetSource['kind'], id: string): string {

@@ -18,7 +18,7 @@ export function pinSheet(
 	all: readonly BoardLayouts[],
 	which: Which,
 ): JobFile {
-	const found = find(job, all, which);
+	const found = findSheet(job, all, which);
 	if (pinnedPlace(file, found, which.index) >= 0) return file;
 	const freed = withoutPlaces(file, placesOn(found, which));
 	return { ...freed, pinned: [...(file.pinned ?? []), pinnedOf(found, false)] };
@@ -32,7 +32,7 @@ export function unpinSheet(
 	which: Which,
 ): JobFile {
 	const pinned = file.pinned ?? [];
-	const at = pinnedPlace(file, find(job, all, which), which.index);
+	const at = pinnedPlace(file, findSheet(job, all, which), which.index);
 	if (at < 0 || pinned[at]?.cut) return file;
 	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
 }
@@ -44,7 +44,7 @@ export function bookingOf(
 	all: readonly BoardLayouts[],
 	which: Which,
 ): Booking | null {
-	const found = find(job, all, which);
+	const found = findSheet(job, all, which);
 	if (found.boards.sources[which.index]?.cut) return null;
 	const at = pinnedPlace(file, found, which.index);
 	const record = pinnedOf(found, true);
@@ -80,13 +80,17 @@ function placesOn({ boards, layout }: Found, { index }: Which) {
 }
 
 /** A laid-out sheet with the labels of its offcuts. */
-interface Found {
+export interface Found {
 	readonly boards: BoardLayouts;
 	readonly layout: SheetLayout;
 	readonly labels: readonly string[];
 }
 
-function find(job: Job, all: readonly BoardLayouts[], { material, index }: Which): Found {
+export function findSheet(
+	job: Job,
+	all: readonly BoardLayouts[],
+	{ material, index }: Which,
+): Found {
 	const boards = all.find((b) => b.material === material);
 	const layout = boards?.answer.layouts[index];
 	if (!boards || !layout) throw new Error(`bug: ${material} has no layout ${index}`);
@@ -106,7 +110,7 @@ function takenOffcuts(file: JobFile): ReadonlySet<string> {
  * than the plan, as where others have pinned and let go meanwhile: a record is known by what lies
  * on it, and of several alike the first is that of the first such layout.
  */
-function pinnedPlace(file: JobFile, { boards, layout }: Found, index: number): number {
+export function pinnedPlace(file: JobFile, { boards, layout }: Found, index: number): number {
 	const places = (file.pinned ?? []).flatMap((p, i) => (p.material === boards.material ? [i] : []));
 	const mine = lies(madeOf(layout));
 	const alike = places.filter((at) => lies(file.pinned?.[at]) === mine);
@@ -152,7 +156,7 @@ function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>)
 	return fallen.filter((o) => !taken.has(o.id));
 }
 
-function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
+export function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
 	return {
 		material: boards.material,
 		...madeOf(layout),

@@ -27,8 +27,10 @@ export function offcutLabels(
 /** A longer number would fill the label; the rack's own labels are still kept clear of. */
 const LONGEST_NUMBER = 12;
 
-function freshLabels(job: Job): () => string {
+/** @param others labels that are not free either */
+export function freshLabels(job: Job, others: readonly string[] = []): () => string {
 	const used = new Set([
+		...others,
 		...job.stock.offcuts.map((o) => o.id),
 		...job.pinned.flatMap((p) => p.offcuts.map((o) => o.label)),
 	]);

@@ -29,7 +29,7 @@ export function afterPinned(
 	const kept = numbered(job.pinned.filter((p) => p.material === material));
 	const labelOf = new Map(kept.map((k) => [k.layout, k.pinned.offcuts]));
 	const printed = kept.filter((k) => !k.pinned.cut).map((k) => k.layout);
-	const made = kept.filter((k) => k.pinned.cut).map((k) => bare(k.layout));
+	const made = kept.filter((k) => k.pinned.cut).map(bare);
 	const name = (l: SheetLayout, i: number) => `offcut/${labelOf.get(l)?.[i]?.label}`;
 	const open = withPinned({ pieces, sheets }, printed, name);
 	// Cut sheets have left the rack and their offcuts are on it already: only their parts still
@@ -49,8 +49,10 @@ function spare(sheet: Sheet, rack: readonly Sheet[]): boolean {
 	return !rack.some((s) => s.id === sheet.id);
 }
 
-function bare(layout: SheetLayout): SheetLayout {
-	return { ...layout, sheet: '', offcuts: [] };
+/** Of a sheet that is cut only the parts count, but for those that were spoiled. */
+function bare({ layout, pinned }: Kept): SheetLayout {
+	const placed = layout.placed.filter((_, i) => pinned.placed[i]?.spoiled !== true);
+	return { ...layout, placed, sheet: '', offcuts: [] };
 }
 
 /** Copies of a part and of a sheet are numbered from 0 over all pinned layouts together. */
@@ -68,7 +70,10 @@ function numbered(pinned: readonly PinnedLayout[]): Kept[] {
 			copy: copy(`sheet ${p.sheet}`),
 			length: p.length,
 			width: p.width,
-			placed: p.placed.map((placed): Placed => ({ ...placed, copy: copy(`part ${placed.id}`) })),
+			placed: p.placed.map(({ spoiled: _, ...placed }): Placed => ({
+				...placed,
+				copy: copy(`part ${placed.id}`),
+			})),
 			cuts: p.cuts,
 			offcuts: p.offcuts.map(({ x, y, length, width }) => ({ x, y, length, width })),
 		},

@@ -9,10 +9,10 @@ import type { RollLayout } from '../layouts';
  * laid out and ordered.
  */
 
-/** The blanks that are not on cloth already pulled. */
+/** The blanks that are not on cloth already pulled, and those that were spoiled there. */
 export function notPulled({ pulled }: Job, blanks: readonly Blank[]): Blank[] {
 	const made = new Map<string, number>();
-	for (const { id } of pulled.flatMap(({ placed }) => placed))
+	for (const { id } of pulled.flatMap(({ placed }) => placed.filter((p) => !p.spoiled)))
 		made.set(id, (made.get(id) ?? 0) + 1);
 	return blanks
 		.map((b) => ({ ...b, count: Math.max(0, b.count - (made.get(b.id) ?? 0)) }))
@@ -32,7 +32,7 @@ export function pulledLayouts({ pulled }: Job, cloth: string): RollLayout[] {
 		.map((p) =>
 			layoutOf(
 				p,
-				p.placed.map((placed) => ({ ...placed, copy: copy(placed.id) })),
+				p.placed.map(({ spoiled: _, ...placed }) => ({ ...placed, copy: copy(placed.id) })),
 			),
 		);
 }
@@ -65,10 +65,13 @@ function layoutOf(p: PulledCloth, placed: readonly Placed[]): RollLayout {
 	};
 	return {
 		...{ roll: p.roll, problem, answer, pull: p.pull, napless: p.length },
-		...{ owned: p.owned, pulled: { lot: p.lot } },
+		...{ owned: p.owned, pulled: { lot: p.lot, spoiled: spoiledIn(p) } },
 		faults: faultsOf(p),
 	};
 }
+
+const spoiledIn = ({ placed }: PulledCloth): number[] =>
+	placed.flatMap((p, i) => (p.spoiled ? [i] : []));
 
 function faultsOf({ placed, length, usable }: PulledCloth): AuditFault[] {
 	return placed
