@@ -1,5 +1,6 @@
-import { type Saving, remember, type Progress } from '../lib/layout';
-import type { Plan, PlanOptions } from '../lib/plan';
+import type { JobFile } from '../lib/job';
+import { type Saving, type SpoiledAt, remember, type Progress } from '../lib/layout';
+import type { Plan, PlannedAgain, PlanOptions } from '../lib/plan';
 import type { PlannedTogether } from '../lib/together';
 import type { Ask, PlanningWorker } from '../lib/ui/planning';
 
@@ -11,6 +12,12 @@ export interface Means {
 		files: readonly unknown[],
 		options: PlanOptions,
 	) => Promise<PlannedTogether>;
+	readonly planAgain: (
+		of: Plan,
+		file: JobFile,
+		at: SpoiledAt,
+		options: PlanOptions,
+	) => Promise<readonly PlannedAgain[]>;
 	readonly savings: (of: Plan, options: PlanOptions) => Promise<readonly Saving[]>;
 	/** Lets waiting messages in. */
 	readonly breathe: () => Promise<void>;
@@ -76,6 +83,15 @@ export function makePlanner(means: Means): PlanningWorker {
 			};
 			const found = await means.savings(of, { effort: SAVINGS_EFFORT, watch });
 			return n === newest ? found : null;
+		},
+		async again(of, file, at, { n }) {
+			newest = Math.max(newest, n);
+			const watch = async (): Promise<boolean> => {
+				await means.breathe();
+				return n === newest && stopped < n;
+			};
+			const found = await means.planAgain(of, file, at, { watch, memory });
+			return n === newest && stopped < n ? found : null;
 		},
 		stop() {
 			stopped = newest;

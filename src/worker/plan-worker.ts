@@ -1,5 +1,5 @@
 import { offer } from './offer';
-import { plan, savings, withOptions } from '../lib/plan';
+import { plan, planAgain, savings, withOptions } from '../lib/plan';
 import { forPaper } from '../lib/print';
 import { planTogether } from '../lib/together';
 import { makePlanner } from './make-planner';
@@ -22,6 +22,7 @@ function breathe(): Promise<void> {
 offer(
 	makePlanner({
 		plan: async (file, options) => forPaper(await plan(file, options), file),
+		planAgain,
 		savings,
 		withOptions,
 		planTogether,

@@ -1,5 +1,4 @@
-import type { Job } from '../job';
-import { priceOfLength, rollOf } from '../job';
+import { type Job, priceOfLength, rollOf } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
 import { money } from '../measure';
 import { perArea } from './material';

@@ -19,11 +19,18 @@ export {
 export { alikeSheets } from './alike-sheets';
 export { bookedIn, type Booking, type TakenStock, type Taking, type Yielded } from './booked';
 export { complaints } from './complaints';
-export { sayMarks } from './say-marks';
 export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
 export { type Carpeting, chooseWays, layCloths, type PricedWay, pullBooking } from './rolls';
+export { sayMarks } from './say-marks';
+export {
+	type Progress,
+	remember,
+	type SearchOptions,
+	type SearchRecord,
+	SearchSession,
+} from './search-session';
 export {
 	laySound,
 	markSpoiled,
@@ -32,10 +39,3 @@ export {
 	type WayAgain,
 	waysAgain,
 } from './spoil';
-export {
-	type Progress,
-	remember,
-	type SearchOptions,
-	type SearchRecord,
-	SearchSession,
-} from './search-session';

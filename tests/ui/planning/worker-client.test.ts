@@ -1,7 +1,7 @@
 import { expose } from 'comlink';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { planTogether } from '../../../src/lib/together';
-import { plan, savings, withOptions } from '../../../src/lib/plan';
+import { plan, planAgain, savings, withOptions } from '../../../src/lib/plan';
 import { startPlanner, startPrinter } from '../../../src/lib/ui/planning/worker-client';
 import { makePlanner } from '../../../src/worker/make-planner';
 
@@ -31,6 +31,7 @@ class Crew {
 			},
 			savings,
 			withOptions,
+			planAgain,
 			planTogether,
 			// Ended means ended: a thread that is gone never breathes again.
 			breathe: () => new Promise<void>((done) => void (worker.ended || setImmediate(done))),

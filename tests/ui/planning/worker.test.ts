@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plan, savings, withOptions } from '../../../src/lib/plan';
+import { plan, planAgain, savings, withOptions } from '../../../src/lib/plan';
 import { planTogether } from '../../../src/lib/together';
 import { makePlanner, type Means } from '../../../src/worker/make-planner';
 
@@ -18,6 +18,7 @@ function means(changes: Partial<Means> = {}): Means {
 		plan,
 		savings,
 		withOptions,
+		planAgain,
 		planTogether,
 		breathe: () => new Promise((done) => setImmediate(done)),
 		clock: () => (now += 100),

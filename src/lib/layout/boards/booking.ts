@@ -74,13 +74,13 @@ export function bookCut(
 }
 
 /** The places by hand that a sheet which stays as a whole makes needless. */
-function placesOn({ boards, layout }: Found, { index }: Which) {
+function placesOn({ boards, layout }: FoundSheet, { index }: Which) {
 	const on = boards.sources[index]?.byHand ?? null;
 	return { material: boards.material, sheet: layout.sheet, on };
 }
 
 /** A laid-out sheet with the labels of its offcuts. */
-export interface Found {
+export interface FoundSheet {
 	readonly boards: BoardLayouts;
 	readonly layout: SheetLayout;
 	readonly labels: readonly string[];
@@ -90,7 +90,7 @@ export function findSheet(
 	job: Job,
 	all: readonly BoardLayouts[],
 	{ material, index }: Which,
-): Found {
+): FoundSheet {
 	const boards = all.find((b) => b.material === material);
 	const layout = boards?.answer.layouts[index];
 	if (!boards || !layout) throw new Error(`bug: ${material} has no layout ${index}`);
@@ -110,7 +110,7 @@ function takenOffcuts(file: JobFile): ReadonlySet<string> {
  * than the plan, as where others have pinned and let go meanwhile: a record is known by what lies
  * on it, and of several alike the first is that of the first such layout.
  */
-export function pinnedPlace(file: JobFile, { boards, layout }: Found, index: number): number {
+export function pinnedPlace(file: JobFile, { boards, layout }: FoundSheet, index: number): number {
 	const places = (file.pinned ?? []).flatMap((p, i) => (p.material === boards.material ? [i] : []));
 	const mine = lies(madeOf(layout));
 	const alike = places.filter((at) => lies(file.pinned?.[at]) === mine);
@@ -134,7 +134,7 @@ const lies = (made: Partial<Pinned> | undefined): string =>
 		made?.cuts?.map(({ n, runs, at }) => [n, runs, at]),
 	]);
 
-function takenBy(job: Job, { boards, layout }: Found): TakenStock {
+function takenBy(job: Job, { boards, layout }: FoundSheet): TakenStock {
 	const { kind, id } = sourceOf(layout.sheet);
 	const isOwn = kind === 'offcut' && !job.stock.offcuts.some((o) => o.id === id);
 	return {
@@ -146,7 +146,7 @@ function takenBy(job: Job, { boards, layout }: Found): TakenStock {
 	};
 }
 
-function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>): Yielded[] {
+function yieldsOf({ boards, layout, labels }: FoundSheet, taken: ReadonlySet<string>): Yielded[] {
 	const fallen = layout.offcuts.map((o, i) => ({
 		id: nth(labels, i),
 		material: boards.material,
@@ -156,7 +156,7 @@ function yieldsOf({ boards, layout, labels }: Found, taken: ReadonlySet<string>)
 	return fallen.filter((o) => !taken.has(o.id));
 }
 
-export function pinnedOf({ boards, layout, labels }: Found, cut: boolean): Pinned {
+export function pinnedOf({ boards, layout, labels }: FoundSheet, cut: boolean): Pinned {
 	return {
 		material: boards.material,
 		...madeOf(layout),

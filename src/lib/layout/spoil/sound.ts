@@ -7,7 +7,7 @@ import { layCloths } from '../rolls';
 import type { SearchSession } from '../search-session';
 
 /** What is laid out of a job. */
-export interface Laid {
+interface Laid {
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 }

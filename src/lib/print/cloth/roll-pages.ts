@@ -70,7 +70,11 @@ function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
 	const lot = roll.pulled?.lot || rackLot;
 	const saved = roll.napless < roll.answer.length;
 	return [
-		roll.pulled ? 'pulled' : roll.owned ? 'off an owned roll' : 'to buy',
+		roll.pulled
+			? pulledNote(roll.pulled.spoiled.length)
+			: roll.owned
+				? 'off an owned roll'
+				: 'to buy',
 		code === '' ? `roll ${roll.roll}` : `roll ${roll.roll}, code ${code}`,
 		lot === '' ? '' : `dye lot ${lot}`,
 		widthText(roll, plan, figures),
@@ -83,6 +87,9 @@ function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
 		.filter((t) => t !== '')
 		.join('  ·  ');
 }
+
+const pulledNote = (spoiled: number): string =>
+	spoiled === 0 ? 'pulled' : `pulled, ${spoiled} of its blanks spoiled`;
 
 /**
  * On a pattern even outlines are laid by their rectangles: every blank starts where the pattern

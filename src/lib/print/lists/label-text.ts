@@ -2,6 +2,7 @@ import type { Part } from '../../design';
 import { clothName, materialName, materialOf } from '../../job';
 import { printAngle } from '../../measure';
 import type { Plan } from '../../plan';
+import { soundCopies } from './sound-copies';
 import type { RunPlan } from '../../runs';
 import { qrCode, type QrCode } from '../drawing';
 import { jobOf, jobText, ownerName } from '../together';
@@ -36,51 +37,72 @@ export function labelTexts(plan: Plan, figures: Figures): LabelText[] {
 function partLabels(plan: Plan, figures: Figures): LabelText[] {
 	const codes = codesOf(plan, plan.parts);
 	return plan.parts.flatMap((part) => {
-		const code = codes.get(part.id) ?? part.id;
-		const qr = qrCode(code);
-		return copiesOf(part.count, plan).map((nth) => ({
-			mark: part.label,
-			nth,
-			name: part.name,
-			says: labelSays(plan, part, figures),
-			code,
-			qr,
-		}));
+		const own = codes.get(part.id) ?? part.id;
+		const qr = qrCode(own);
+		return copiesOf(plan, part).map(({ nth, again }) => {
+			const code = codeAgain(own, again);
+			const says = labelSays(plan, part, figures);
+			return {
+				mark: part.label,
+				nth,
+				name: part.name,
+				says: again > 0 ? [AGAIN, ...says] : says,
+				...{ code, qr: again > 0 ? qrCode(code) : qr },
+			};
+		});
 	});
+}
+
+/** What one label is for: a piece, how often it was cut again, or a pile of them. */
+interface Copy {
+	readonly nth: string;
+	readonly again: number;
 }
 
 /**
  * Which of those alike each label is for: one a piece, or one for the pile where the shop marks no
- * more of them one by one.
+ * more of them one by one, and then one for each that was cut again.
  */
-function copiesOf(count: number, { job }: Plan): string[] {
-	if (count === 1) return [''];
-	if (count > job.shop.labelEach) return [`1 to ${count} of ${count}`];
-	return [...Array(count).keys()].map((copy) => `${copy + 1} of ${count}`);
+function copiesOf(plan: Plan, thing: Pick<Part, 'id' | 'count'>): Copy[] {
+	const { count } = thing;
+	const each = soundCopies(plan, thing).map((again, i) => ({
+		nth: count > 1 ? `${i + 1} of ${count}` : '',
+		again,
+	}));
+	if (count === 1 || count <= plan.job.shop.labelEach) return each;
+	const pile = { nth: `1 to ${count} of ${count}`, again: 0 };
+	return [pile, ...each.filter(({ again }) => again > 0)];
 }
 
 /** A label for the back of each blank, which may bear the mark of the board it covers. */
 function blankLabels(plan: Plan, figures: Figures): LabelText[] {
 	const codes = codesOf(plan, plan.blanks);
 	return plan.blanks.flatMap((blank) => {
-		const code = `${codes.get(blank.id) ?? blank.id}-cloth`;
-		const qr = qrCode(code);
-		return copiesOf(blank.count, plan).map((nth) => ({
+		const own = `${codes.get(blank.id) ?? blank.id}-cloth`;
+		const qr = qrCode(own);
+		return copiesOf(plan, blank).map(({ nth, again }) => ({
 			mark: blank.label,
 			nth,
 			name: `Cloth: ${blank.name}`,
 			says: [
+				...(again > 0 ? [AGAIN] : []),
 				figures.size(blank.length, blank.width),
 				clothName(plan.job, blank.cloth),
 				`covers ${blank.covers}`,
 				'on its back',
 				jobText(plan, blank.id),
 			],
-			code,
-			qr,
+			code: codeAgain(own, again),
+			qr: again > 0 ? qrCode(codeAgain(own, again)) : qr,
 		}));
 	});
 }
+
+const AGAIN = 'cut again';
+
+/** Another one than that of the piece that was spoiled: its label may still be about. */
+const codeAgain = (code: string, again: number): string =>
+	again === 0 ? code : `${code}-again${again > 1 ? again : ''}`;
 
 /** '0142-B1': job and mark; where two of them carry one mark, their ids. */
 function codesOf(

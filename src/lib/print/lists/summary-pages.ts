@@ -198,8 +198,10 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 	const rows = plan.boards.map((b) => {
 		const { unplaced } = b.answer;
 		const waiting = unplaced.reduce((sum, u) => sum + u.count, 0);
+		const spoiled = b.sources.reduce((sum, s) => sum + s.spoiled.length, 0);
 		const says = [
 			boundText(b),
+			spoiled > 0 ? `${spoiled} of the pieces spoiled, cut again` : '',
 			waiting > 0 ? `${waiting} pieces not laid out` : '',
 			b.faults.length > 0 ? 'layout refused by its check' : '',
 		];
@@ -235,6 +237,9 @@ function boardBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 	];
 }
 
+const pulledText = ({ spoiled }: { readonly spoiled: readonly number[] }): string =>
+	spoiled.length === 0 ? 'pulled' : `pulled; ${spoiled.length} spoiled`;
+
 function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 	const rows = plan.cloths.flatMap((c) =>
 		c.rolls.map((r) => {
@@ -246,7 +251,7 @@ function clothBlocks(plan: Plan, width: number, figures: Figures): Block[] {
 					String(r.answer.placed.length),
 					figures.bench(r.pull),
 					figures.bench(r.napless),
-					r.pulled ? 'pulled' : r.owned ? 'owned roll' : 'to buy',
+					r.pulled ? pulledText(r.pulled) : r.owned ? 'owned roll' : 'to buy',
 				],
 			};
 		}),

@@ -8,7 +8,7 @@ import { roomOf, type RunningPlaces } from '../marks';
 import { GRAIN_WIDTH, grainMark, legendMarks } from './legend';
 import { datumMark, dimensions, runningPlaces } from './dimensions';
 import type { Drawing, Mark, View } from '../drawing';
-import { laidOut, rectSteps, wasteRects } from './laid-out';
+import { laidOut, rectSteps, spoiledOn, wasteRects } from './laid-out';
 
 /** Room a sheet drawing may take on paper, mm. */
 interface PaperRoom {
@@ -102,7 +102,7 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 	const kerf = boards.problem.method === 'saw' ? boards.problem.kerf : 0;
 	const offcuts = layout.offcuts.map((rect, n) => ({ rect, n, rack: labels[n] ?? '' }));
 	const laid = { placed: layout.placed, offcuts, waste: wasteRects(layout.cuts) };
-	const { marks, words } = laidOut(plan, laid, view, figures);
+	const { marks, words } = laidOut(plan, laid, view, figures, spoiledOn(at));
 	const whole = { x: 0, y: 0, length: layout.length, width: layout.width };
 	marks.push({ kind: 'path', steps: rectSteps(whole, view), line: 'wide' });
 	return [...marks, ...cutsOnSheet(layout, kerf, view, words)];

@@ -2,9 +2,18 @@ import type { Part } from '../../design';
 import type { Rect } from '../../geometry';
 import { mm, ticks } from '../../measure';
 import type { Cut, Placed } from '../../nest';
-import { partWithId, type Figures } from '../wording';
+import { partWithId, type Figures, type SheetAt } from '../wording';
 import { fitLabel } from '../marks';
-import { type Mark, hatch, onPaper, rect, type Spot, type View, type Bounds } from '../drawing';
+import {
+	type Mark,
+	hatch,
+	line,
+	onPaper,
+	rect,
+	type Spot,
+	type View,
+	type Bounds,
+} from '../drawing';
 import { partOnSheet } from './part-on-sheet';
 import type { Plan } from '../../plan';
 
@@ -15,8 +24,17 @@ export interface OnSheet {
 	readonly waste: readonly Rect[];
 }
 
-/** Parts, offcuts and waste where they lie, and the boxes of their words. */
-export function laidOut(plan: Plan, laid: OnSheet, view: View, figures: Figures) {
+/**
+ * Parts, offcuts and waste where they lie, and the boxes of their words. `spoiled` are parts that
+ * were cut and are waste now, as {@link pieceKey} names them.
+ */
+export function laidOut(
+	plan: Plan,
+	laid: OnSheet,
+	view: View,
+	figures: Figures,
+	spoiled: ReadonlySet<string> = new Set(),
+) {
 	const words: Bounds[] = [];
 	const marks: Mark[] = laid.waste.map((r) => hatch('waste', [corners(r, view)]));
 	for (const offcut of laid.offcuts) {
@@ -29,8 +47,41 @@ export function laidOut(plan: Plan, laid: OnSheet, view: View, figures: Figures)
 		const drawn = partOnSheet(part, placed, view, figures);
 		marks.push(...drawn.marks);
 		words.push(...drawn.words);
+		if (spoiled.has(pieceKey(placed)))
+			marks.push(...spoiledMarks(corners(placed, view), placed.id));
 	}
 	return { marks, words };
+}
+
+/** One piece of several equal ones. */
+export const pieceKey = ({ id, copy }: Pick<Placed, 'id' | 'copy'>): string => `${id}/${copy}`;
+
+/** The pieces of a sheet that is cut that were spoiled. */
+export function spoiledOn({ boards, index }: Pick<SheetAt, 'boards' | 'index'>): Set<string> {
+	const placed = boards.answer.layouts[index]?.placed ?? [];
+	const spoiled = boards.sources[index]?.spoiled ?? [];
+	return new Set(placed.filter((_, i) => spoiled.includes(i)).map(pieceKey));
+}
+
+/** Crossed from corner to corner and named: it is waste, whatever its words say. */
+function spoiledMarks(spots: readonly Spot[], id: string): Mark[] {
+	const [a, b, c, d] = spots as [Spot, Spot, Spot, Spot];
+	const of = `part:${id}`;
+	const size = Math.min(3.4, Math.abs(c.x - a.x) / 5, Math.abs(a.y - c.y) / 2);
+	const at = { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 + size / 3 };
+	const named: Mark = {
+		...at,
+		...{ size, of, halo: true },
+		kind: 'text',
+		text: 'SPOILED',
+		anchor: 'middle',
+		weight: 'semibold',
+	};
+	return [
+		{ kind: 'path', steps: line(a.x, a.y, c.x, c.y), line: 'wide', of },
+		{ kind: 'path', steps: line(b.x, b.y, d.x, d.y), line: 'wide', of },
+		...(size < 1.4 ? [] : [named]),
+	];
 }
 
 /** What falls as waste by some cuts; a router's leavings have no rectangles. */

@@ -10,7 +10,8 @@ export interface CostLine {
 
 /**
  * The cost sheet from what is bought to what the customer pays: each sum is the lines since the
- * sum before and that one. Lines of nothing are left out, but for the sums.
+ * sum before and that one. Lines of nothing are left out, but for the sums. What spoil costs stands
+ * after the total: the customer does not pay for it.
  */
 export function costLines({ job, quote }: Pick<Plan, 'job' | 'quote'>): CostLine[] {
 	const { shop } = job;
@@ -36,6 +37,11 @@ export function costLines({ job, quote }: Pick<Plan, 'job' | 'quote'>): CostLine
 		sum('Net', quote.net),
 		line(`Tax, ${per(shop.tax.percent)}`, quote.tax),
 		sum('Total', quote.total),
+		line("Spoil, the shop's own: cut again, in no figure above", quote.spoil.cost),
+		{
+			...line('spoiled so far, material spent before, at its list price', quote.spoil.lost),
+			as: 'aside' as const,
+		},
 	];
 	return lines.filter((l) => l.as === 'sum' || l.amount !== 0);
 }

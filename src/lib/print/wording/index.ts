@@ -30,8 +30,10 @@ export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export {
 	alikeText,
 	partTitle,
+	sheetName,
 	sheetNote,
 	sheetsNamed,
 	sheetTitle,
 	unplacedTitle,
 } from './sheet-text';
+export { pieceAt, spoilWayTexts } from './spoil-text';

@@ -58,11 +58,14 @@ export function sheetNote({ plan, boards, index }: SheetAt, figures: Figures): s
 			: `bit ${figures.length(boards.problem.bit)}`,
 		source === undefined ? '' : `${source.name}, ${FROM[source.kind]}`,
 		source?.cut === true ? 'already cut' : '',
+		spoiledNote(source?.spoiled.length ?? 0),
 		boundText(boards),
 	]
 		.filter((t) => t !== '')
 		.join('  ·  ');
 }
+
+const spoiledNote = (count: number): string => (count === 0 ? '' : `${count} of its parts spoiled`);
 
 /** What stands over the parts of a board that are on no sheet. */
 export function unplacedTitle(plan: Plan, boards: BoardLayouts): string {

@@ -10,9 +10,11 @@ export type {
 	SearchAsk,
 } from './planner';
 export {
+	type AgainAsked,
 	type OptionsAsked,
 	planApart,
 	planJobsTogether,
+	planWaysAgain,
 	priceOptions,
 	startPlanner,
 	startPrinter,

@@ -1,5 +1,6 @@
-import type { Progress, Saving } from '../../layout';
-import type { Plan } from '../../plan';
+import type { JobFile } from '../../job';
+import type { Progress, Saving, SpoiledAt } from '../../layout';
+import type { Plan, PlannedAgain } from '../../plan';
 import type { OutputKind, PdfKind, ShownPages } from '../../print';
 import type { PlannedTogether } from '../../together';
 
@@ -28,12 +29,19 @@ export interface PlanningWorker {
 	): Promise<PlannedTogether | null>;
 	/** What would save a sheet; null when a newer request overtook this one. */
 	savings(plan: Plan, n: number): Promise<readonly Saving[] | null>;
+	/** The ways to get a spoiled piece again; null when a newer request overtook this one. */
+	again(
+		plan: Plan,
+		file: JobFile,
+		at: SpoiledAt,
+		ask: Pick<Ask, 'n'>,
+	): Promise<readonly PlannedAgain[] | null>;
 	/** Stop looking: the request under way answers with the best it has. */
 	stop(): Promise<void> | void;
 }
 
 /** What it asks of all of them. */
-export interface Planner extends Omit<PlanningWorker, 'together'> {
+export interface Planner extends Omit<PlanningWorker, 'together' | 'again'> {
 	/**
 	 * The best plan of several searches side by side, each with its own seed from the asked one on;
 	 * null when overtaken.

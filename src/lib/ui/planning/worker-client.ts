@@ -1,6 +1,7 @@
 import { proxy, wrap, type Remote } from 'comlink';
-import type { Progress } from '../../layout';
-import type { Plan } from '../../plan';
+import type { JobFile } from '../../job';
+import type { Progress, SpoiledAt } from '../../layout';
+import type { Plan, PlannedAgain } from '../../plan';
 import type { PlannedTogether } from '../../together';
 import { searchTogether } from './search-together';
 import type { PlanningWorker, Planner, Printer } from './planner';
@@ -84,6 +85,24 @@ export function priceOptions(
 	return { plan: asked, end: () => hand.end() };
 }
 
+/** The ways to get a spoiled piece again, each planned; `end` gives it up. */
+export interface AgainAsked {
+	readonly ways: Promise<readonly PlannedAgain[] | null>;
+	end(): void;
+}
+
+/** Plans every way to get a spoiled piece again: the plan on the screen is not disturbed. */
+export function planWaysAgain(
+	of: Plan,
+	file: JobFile,
+	at: SpoiledAt,
+	start: () => Worker = planWorker,
+): AgainAsked {
+	const hand = startHand(start);
+	const ways = hand.again(of, file, at, { n: 1 }).finally(() => hand.end());
+	return { ways, end: () => hand.end() };
+}
+
 /** Several jobs being planned in a worker of their own; `end` gives it up. */
 export interface TogetherAsked {
 	readonly planned: Promise<PlannedTogether | null>;
@@ -131,6 +150,8 @@ function startHand(start: () => Worker): EndableHand {
 		options: (plan, file, ask, tell) => orAbandoned(ready().options(plan, file, ask, proxy(tell))),
 		together: (files, ask, tell) =>
 			orAbandoned<PlannedTogether | null>(ready().together(files, ask, proxy(tell))),
+		again: (plan, file, at, ask) =>
+			orAbandoned<readonly PlannedAgain[] | null>(ready().again(plan, file, at, ask)),
 		savings: (plan, n) => orAbandoned(ready().savings(plan, n)),
 		async stop() {
 			if (!remote) return;

@@ -16,7 +16,7 @@ import {
 } from '../../drawing';
 import { cutsOnSheet, FLAG_BAND } from '../cuts-on-sheet';
 import { grainMark, grainUpright, hasGrain, legendMarks } from '../legend';
-import { corners, laidOut, rectSteps, wasteRects } from '../laid-out';
+import { corners, laidOut, rectSteps, spoiledOn, wasteRects } from '../laid-out';
 import type { CutGroup } from './cut-groups';
 import { sizesOfCuts } from './strip-sizes';
 import { stripLayout, type StripLayout } from './turned-layout';
@@ -72,7 +72,7 @@ export function stripDrawing(
 ): Drawing & { readonly scale: string } {
 	const { at, group, strip, shown, offcuts } = scene;
 	const { view, scale } = viewOf(strip, room, at.plan.job.shop.ruler);
-	const things = laidOut(at.plan, { ...shown, offcuts }, view, figures);
+	const things = laidOut(at.plan, { ...shown, offcuts }, view, figures, spoiledOn(at));
 	const closed = group.strips.map((s) => closedStrip(strip, s, view, figures));
 	const edge = { x: 0, y: 0, length: strip.length, width: strip.width };
 	const words = [...things.words, ...closed.flatMap((c) => c.words)];
