@@ -58,6 +58,7 @@ function layout(
 				cut: false,
 				byHand: null,
 				spoiled: [],
+				misfit: [],
 			},
 		],
 		faults: [],

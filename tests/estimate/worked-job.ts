@@ -95,7 +95,7 @@ const sheet = (
 });
 
 const source = (kind: 'offcut' | 'owned' | 'buy', id: string, isCut = false) => ({
-	...{ kind, id, name: id, pinned: isCut, cut: isCut, byHand: null, spoiled: [] },
+	...{ kind, id, name: id, pinned: isCut, cut: isCut, byHand: null, spoiled: [], misfit: [] },
 });
 
 function boards(

@@ -1,4 +1,4 @@
-import { NO_SPOIL } from '../../src/lib/estimate/spoil';
+import { NO_SPOIL } from '../../src/lib/estimate/spoil/spoil';
 import { describe, expect, it } from 'vitest';
 import { estimate } from '../../src/lib/estimate/estimate';
 import { items } from '../../src/lib/estimate/items';

@@ -1,4 +1,4 @@
-import { NO_SPOIL } from '../../src/lib/estimate/spoil';
+import { NO_SPOIL } from '../../src/lib/estimate/spoil/spoil';
 import { readFileSync } from 'node:fs';
 import type { Outline, Rect } from '../../src/lib/geometry/outline';
 import type { Part } from '../../src/lib/design/part';
@@ -308,6 +308,7 @@ function boardsOf(layouts: readonly SheetLayout[]): BoardLayouts {
 				cut: false,
 				byHand: null,
 				spoiled: [],
+				misfit: [],
 			},
 		],
 		faults: [],

@@ -3,11 +3,11 @@ import type { JobFile } from '../../src/lib/job/job';
 import { bookCut } from '../../src/lib/layout/boards/booking';
 import type { SpoiledAt } from '../../src/lib/layout/spoil/mark';
 import { plan, planAgain, withSpoiled } from '../../src/lib/plan';
-import { labelTexts } from '../../src/lib/print/lists/label-text';
+import { labelTexts } from '../../src/lib/print/lists/labels/label-text';
 import { sheetDrawing } from '../../src/lib/print/sheet';
 import { costLines } from '../../src/lib/print/wording/cost-lines';
 import { figuresOn } from '../../src/lib/print/wording/figures';
-import { spoilWayTexts } from '../../src/lib/print/wording/spoil-text';
+import { spoilWayTexts } from '../../src/lib/print/wording/spoil/ways';
 
 const QUICK = { effort: 100 };
 const JOB: JobFile = {

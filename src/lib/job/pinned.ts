@@ -59,6 +59,18 @@ const cut = z.strictObject({
 	to: field(spot.exactOptional(), { label: 'To' }),
 });
 
+const mark = z.string().max(20);
+
+/** What a part was when it was cut; the same mark means the same. */
+const madePart = z.strictObject({
+	id: field(partId, { label: 'Mark' }),
+	thickness: field(mark, { label: 'Thickness' }),
+	outline: field(mark, { label: 'Outline' }),
+	bevels: field(mark, { label: 'Bevels' }),
+	holes: field(mark, { label: 'Holes' }),
+	faces: field(mark, { label: 'Grooves' }),
+});
+
 /** A laid-out sheet that stays as it is: it has been printed, or the saw is in it. */
 export const pinnedLayout = z.strictObject({
 	material: field(id, { label: 'Board', refersTo: 'materials' }),
@@ -74,6 +86,8 @@ export const pinnedLayout = z.strictObject({
 					turn,
 					/** It was cut and is of no use: the job needs one more of them. */
 					spoiled: field(z.boolean().default(false), { label: 'Spoiled: cut again' }),
+					/** It was made to fit what has changed since it was cut. */
+					kept: field(z.boolean().default(false), { label: 'Worked over: it fits' }),
 				}),
 			)
 			.max(2000),
@@ -88,6 +102,8 @@ export const pinnedLayout = z.strictObject({
 			.default([]),
 		{ label: 'Offcuts' },
 	),
+	/** Its parts as they were designed when it was cut: a mark for each thing that may change. */
+	made: field(z.array(madePart).max(2000).default([]), { label: 'As it was cut' }),
 	/**
 	 * True once it is cut: its sheet is off the rack, its offcuts are on it, its parts are made.
 	 */

@@ -1,6 +1,7 @@
 import { LOOSE, type Part } from '../design';
 import type { Job, Path, PinnedLayout, Places, Problem, PulledCloth } from '../job';
 import type { Blank } from '../wrap';
+import { changedSince } from './boards';
 import type { BoardLayouts, ClothLayouts, HandRefusal } from './layouts';
 import { sayMarks } from './say-marks';
 import { tooManyCuts } from './most-cuts';
@@ -27,6 +28,7 @@ export function complaints(
 		...laid.boards.flatMap((b) => b.answer.unplaced.map((u) => partLeft(job, places, laid, u))),
 		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
 		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
+		...tooManyCut(job, laid),
 		...laid.boards.flatMap((b) => b.refused.map((r) => notHeld(laid, r))),
 		...job.pulled.flatMap((cloth, i) => cloth.placed.flatMap(goneBlank(laid, i))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
@@ -65,25 +67,52 @@ function blankLeft(job: Job, places: Places, laid: Laid, u: Unplaced): Problem {
 /** Pinned sheets keep their parts: one that the job has no more is sawn for nothing. */
 function gone(laid: Laid, layout: PinnedLayout, i: number) {
 	const known = new Map(laid.parts.map((part) => [part.id, part]));
-	return ({ id, turn, spoiled, ...at }: PinnedLayout['placed'][number], j: number): Problem[] => {
-		if (spoiled) return layout.cut ? [] : [notCut(['pinned', i, 'placed', j, 'spoiled'], id)];
+	return (at: PinnedLayout['placed'][number], j: number): Problem[] => {
+		const { id } = at;
+		if (at.spoiled) return layout.cut ? [] : [notCut(['pinned', i, 'placed', j, 'spoiled'], id)];
 		const part = known.get(id);
-		const [length, width] = turn % 180 === 0 ? [at.length, at.width] : [at.width, at.length];
-		if (part?.length === length && part.width === width) return [];
-		const what = part
-			? `${marked(part)} at another size than it has now`
-			: `${id}, which is no part of the job now`;
+		const changed = changedSince(part, layout, at);
+		if (changed?.length === 0) return [];
+		const what =
+			part && changed
+				? `${marked(part)} at another ${changed.join(', another ')} than it has now`
+				: `${id}, which is no part of the job now`;
+		const again = part ? ' It is cut again.' : '';
 		return [
 			{
 				path: ['pinned', i, 'placed', j, 'id'],
-				what: `${layout.cut ? 'A sheet that is cut' : 'A pinned sheet'} holds ${what}.`,
+				what: `${layout.cut ? 'A sheet that is cut' : 'A pinned sheet'} holds ${what}.${layout.cut ? again : ''}`,
 				fix: layout.cut
-					? 'Put it back as it was, or add a loose part to be cut in its place.'
+					? 'Put the design back as it was, or keep the cut part where it was worked over to fit.'
 					: 'Unpin the sheet so that it is laid out anew, or put the part back.',
 				kind: 'check',
 			},
 		];
 	};
+}
+
+/** Parts that are cut and of which the job needs fewer now. */
+function tooManyCut(job: Job, { parts, boards }: Laid): Problem[] {
+	return parts.flatMap((part) => {
+		const cut = boards
+			.filter((b) => b.material === part.material)
+			.flatMap(({ answer, sources }) =>
+				answer.layouts.flatMap(({ placed }, i) => {
+					const { cut = false, spoiled = [], misfit = [] } = sources[i] ?? {};
+					const wrong = [...spoiled, ...misfit];
+					return cut ? placed.filter((p, at) => p.id === part.id && !wrong.includes(at)) : [];
+				}),
+			).length;
+		if (cut <= part.count) return [];
+		return [
+			{
+				path: ['pinned', job.pinned.findIndex((p) => p.placed.some(({ id }) => id === part.id))],
+				what: `${cut} of ${marked(part)} are cut, and the job needs ${part.count}.`,
+				fix: 'Keep what is over, or raise the count again.',
+				kind: 'note' as const,
+			},
+		];
+	});
 }
 
 /** Only what is cut can be spoiled: until then it is still to be cut, once. */

@@ -2,6 +2,7 @@ export {
 	allSavings,
 	bookingOf,
 	boundText,
+	changedSince,
 	heldOn,
 	layBoards,
 	layByHand,

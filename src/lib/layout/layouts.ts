@@ -28,6 +28,8 @@ export interface SheetSource {
 	readonly byHand: number | null;
 	/** Of a sheet that is cut: the places in its list of parts of those that were spoiled. */
 	readonly spoiled: readonly number[];
+	/** Of those that do not fit their part's design any more: they are cut again. */
+	readonly misfit: readonly number[];
 }
 
 /** A place laid by hand that cannot be kept, by its index in the job, and why. */

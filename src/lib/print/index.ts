@@ -41,6 +41,7 @@ export {
 	cautionsOfSheet,
 	costLines,
 	cutGives,
+	cutNow,
 	cutSetting,
 	type CutSetting,
 	earnedText,

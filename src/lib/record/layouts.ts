@@ -61,6 +61,7 @@ const source = fieldsOf<BoardLayouts['sources'][number]>()({
 	cut: yesNo('cut already'),
 	byHand: howMany('number its parts laid by hand go by').nullable(),
 	spoiled: listOf(howMany('place among its pieces, from 0'), 'pieces of it that were spoiled'),
+	misfit: listOf(howMany('place among its pieces, from 0'), 'those that fit the design no more'),
 });
 
 export const boardsFields = (amount: MoneyField) =>

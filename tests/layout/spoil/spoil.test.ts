@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
+import { materialsOf } from '../../../src/lib/estimate/after-work/against';
 import { bookCut } from '../../../src/lib/layout/boards/booking';
+import { pullBooking } from '../../../src/lib/layout/rolls/pull-booking';
 import { markSpoiled, type SpoiledAt, spoilRefusal } from '../../../src/lib/layout/spoil/mark';
 import { type Plan, plan, planAgain, withSpoiled } from '../../../src/lib/plan';
 import { recordOf } from '../../../src/lib/record';
@@ -108,6 +110,12 @@ describe('one sheet, one part, spoiled', () => {
 		expect(made.order.total).toBe(4000);
 		expect(made.order.lines[0]?.for).toEqual(['A A, spoiled: cut again']);
 		expect(made.quote.net).toBe(before.quote.net);
+		const took = (of: Plan) => materialsOf(of).map((m) => [m.what, m.estimated, m.taken]);
+		expect(took(before)).toEqual([['Plywood', 1, 1]]);
+		expect(took(made)).toEqual([
+			['Plywood', 1, 1],
+			['Plywood: spoiled', 0, 1],
+		]);
 		expect(made.quote.spoil).toMatchObject({ pieces: 1, lost: 4000, material: 4000 });
 		expect(made.quote.spoil.cost).toBe(
 			made.quote.spoil.material + made.quote.spoil.labour + made.quote.spoil.overhead,
@@ -185,5 +193,42 @@ describe('a sheet still to be cut', () => {
 		expect(way?.plan.order.total).toBe(4000);
 		expect(after.order.total).toBe(4000);
 		expect(after.quote.spoil.material).toBe(0);
+	});
+});
+
+describe('a blank of cloth', () => {
+	it('is pulled again from the roll, and once more where that was spoiled too', async () => {
+		const base: JobFile = {
+			stock: {
+				cloths: [{ id: 'felt', name: 'Felt', kind: 'carpet', nap: 'none', loose: 3, pressed: 2 }],
+				materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+				sheets: [{ id: 's', material: 'ply', length: 1000, width: 600, price: 40 }],
+				rolls: [{ id: 'r', cloth: 'felt', width: 1400, usable: 1380, price: 10, step: 100 }],
+			},
+			panels: [
+				{
+					...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'felt' },
+					opening: { kind: 'rectangle', length: 400, width: 300 },
+				},
+			],
+		};
+		let file = base;
+		for (const spoils of [1, 2]) {
+			const open = await plan(file, QUICK);
+			const rolls = open.cloths[0]!.rolls;
+			const layout = rolls.find((r) => !r.pulled)!;
+			file = pullBooking(file, open.job, { cloth: 'felt', layout, lot: '' })!.file;
+			const before = await plan(file, QUICK);
+			expect(before.order.lines.filter((l) => l.group === 'cloth')).toEqual([]);
+			const at: SpoiledAt = { of: 'cloth', cloth: 'felt', index: spoils - 1, place: 0 };
+			const [way] = await planAgain(before, file, at, QUICK);
+			file = withSpoiled(file, before, at, way!);
+			const after = await plan(file, QUICK);
+			expect(after.cloths[0]?.rolls.filter((r) => !r.pulled)).toHaveLength(1);
+			expect(after.order.lines.filter((l) => l.group === 'cloth')).toHaveLength(1);
+			expect(after.quote.net).toBe(before.quote.net);
+			expect(after.quote.spoil).toMatchObject({ pieces: spoils });
+			expect(after.quote.spoil.material).toBeGreaterThan(0);
+		}
 	});
 });

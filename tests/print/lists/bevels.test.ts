@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Bevel } from '../../../src/lib/design';
 import { textWidth } from '../../../src/lib/print/drawing';
-import { bevelsText } from '../../../src/lib/print/lists/label-text';
+import { bevelsText } from '../../../src/lib/print/lists/labels/label-text';
 
 const bevel = (edge: string, side: Bevel['side'], tilt: number): Bevel => ({
 	edge,

@@ -5,7 +5,7 @@ import { plan as planned, type Plan } from '../../../src/lib/plan';
 import type { Mark } from '../../../src/lib/print/drawing/drawing';
 import { placed } from '../../../src/lib/print/drawing/place';
 import { overlap, round, textBox } from '../../../src/lib/print/drawing/text-box';
-import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { labelPages } from '../../../src/lib/print/lists/labels/label-pages';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { sample } from '../../plan/samples';
 import { samplePlan } from '../fixture';

@@ -5,7 +5,7 @@ import { framed } from '../../../src/lib/print/page/frame';
 import { PAPER_SIZES, pageArea, paperSize } from '../../../src/lib/print/page/paper';
 import { type Leaf, setPages } from '../../../src/lib/print/page/setting';
 import { LABEL_SHEETS } from '../../../src/lib/job/shop/label-sheets';
-import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { labelPages } from '../../../src/lib/print/lists/labels/label-pages';
 import { table } from '../../../src/lib/print/page/table';
 import { fitLabel } from '../../../src/lib/print/marks/label-fit';
 import type { Bounds } from '../../../src/lib/print/drawing/bounds';

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { money } from '../../../src/lib/measure/money';
 import { plan, type Plan } from '../../../src/lib/plan';
 import type { Page } from '../../../src/lib/print/drawing/drawing';
-import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { labelPages } from '../../../src/lib/print/lists/labels/label-pages';
 import { validText } from '../../../src/lib/print/lists/quote-pages';
 import { costPack, printPack, quotePack, templatePages } from '../../../src/lib/print/pack';
 import { templateLength, templatesOf } from '../../../src/lib/print/templates/pages';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readFileSync } from 'node:fs';
 import type { JobFile } from '../../../src/lib/job/job';
 import { plan } from '../../../src/lib/plan';
-import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { labelPages } from '../../../src/lib/print/lists/labels/label-pages';
 import { plainFiles } from '../../../src/lib/print/output-files';
 import { printPack } from '../../../src/lib/print/pack';
 import { recordOf } from '../../../src/lib/record/record';

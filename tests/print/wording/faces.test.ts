@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { mm } from '../../../src/lib/measure/length';
 import { boardCautions } from '../../../src/lib/cautions/board-cautions';
-import { labelPages } from '../../../src/lib/print/lists/label-pages';
+import { labelPages } from '../../../src/lib/print/lists/labels/label-pages';
 import { partsPages } from '../../../src/lib/print/lists/parts-pages';
 import { partTemplate } from '../../../src/lib/print/templates/part-template';
 import { samplePlan } from '../fixture';

@@ -5,6 +5,7 @@ import { type Length, toMm } from '../../measure';
 import type { Blank } from '../../wrap';
 import { toBuild } from '../estimate';
 import { labourLines } from '../labour';
+import { isAllAgain } from '../spoil';
 import type { Order } from '../types';
 
 /** What of a plan an estimate is made of. */
@@ -32,13 +33,23 @@ export function timesOf(plan: Estimated): TookTime[] {
 /**
  * The material of the whole job: sheets with what is taken off the rack, metres of cloth, packs of
  * sundries. Taken is what is booked: sheets that are cut, cloth that is pulled, sundries used.
+ * Sheets that hold nothing but parts cut again were in no estimate; what was spoiled has a row of
+ * its own.
  */
 export function materialsOf(plan: Estimated): TookMaterial[] {
 	const { job, boards, cloths, order } = plan;
-	const sheets = boards.map(({ material, sources }) => ({
-		...{ what: materialName(job, material), unit: 'sheets', estimated: sources.length },
-		taken: sources.filter(({ cut }) => cut).length,
-	}));
+	const sheets = boards.flatMap((b) => {
+		const what = materialName(job, b.material);
+		const again = b.sources.filter((_, i) => isAllAgain(b, i)).length;
+		const spoiled = b.sources.reduce((sum, s) => sum + s.spoiled.length, 0);
+		return [
+			{
+				...{ what, unit: 'sheets', estimated: b.sources.length - again },
+				taken: b.sources.filter(({ cut }) => cut).length,
+			},
+			spoiledRow(what, spoiled),
+		];
+	});
 	const metres = (of: ClothLayouts['rolls']): number =>
 		rounded(of.reduce((sum, { pull }) => sum + toMm(pull) / 1000, 0));
 	const pulled = cloths.map(({ cloth, rolls }) => ({
@@ -46,6 +57,12 @@ export function materialsOf(plan: Estimated): TookMaterial[] {
 		taken: metres(rolls.filter((roll) => roll.pulled)),
 	}));
 	const open = order.lines.filter((line) => line.group === 'sundries' && line.id !== '');
+	const spoiledCloth = cloths.map(({ cloth, rolls }) =>
+		spoiledRow(
+			clothName(job, cloth),
+			rolls.reduce((sum, { pulled }) => sum + (pulled?.spoiled.length ?? 0), 0),
+		),
+	);
 	const counted = open.map((line) => ({
 		...{ what: line.what, unit: 'packs', taken: 0 },
 		estimated: rounded(line.need.number / line.pack),
@@ -55,8 +72,15 @@ export function materialsOf(plan: Estimated): TookMaterial[] {
 		...{ what: name, unit: 'packs', taken: packs },
 		estimated: before.get(name) ?? packs,
 	}));
-	return [...sheets, ...pulled, ...counted, ...used].filter((m) => m.estimated > 0 || m.taken > 0);
+	return [...sheets, ...pulled, ...spoiledCloth, ...counted, ...used].filter(
+		(m) => m.estimated > 0 || m.taken > 0,
+	);
 }
+
+/** Waste that nobody estimates: what was cut and had to be cut again. */
+const spoiledRow = (what: string, taken: number): TookMaterial => ({
+	...{ what: `${what}: spoiled`, unit: 'pieces', estimated: 0, taken },
+});
 
 /** Far finer than anybody measures an hour or a metre. */
 const rounded = (n: number): number => Math.round(n * 1000) / 1000;

@@ -13,7 +13,7 @@ import { boardProblem } from './board-problem';
 import type { BoardLayouts, SheetSource } from '../layouts';
 import { pursue, type Watch } from '../pace';
 import { handLaid, type HandLaid, roundHeld, withHeld } from './hand-laid';
-import { afterPinned, type Kept, type Remaining } from './pinned';
+import { afterPinned, type Kept, misfitsOf, type Remaining, spoiledOf } from './pinned';
 import { sourceOf } from './sheet-stock';
 
 /**
@@ -28,7 +28,7 @@ export async function layMaterial(
 	watch: Watch<SheetsAnswer>,
 ): Promise<BoardLayouts> {
 	const whole = boardProblem(job, material, parts);
-	const rest = afterPinned(job, material, whole.pieces, whole.sheets);
+	const rest = afterPinned(job, material, whole, parts);
 	const problem = { ...whole, pieces: rest.pieces, sheets: rest.sheets };
 	const hand = handLaid(job, material, problem);
 	const found = await layRound(problem, hand, budget, watch);
@@ -49,7 +49,7 @@ export async function layMaterial(
 		problem,
 		answer,
 		sources: [
-			...rest.kept.map((k) => keptSource(job, k)),
+			...rest.kept.map((k) => keptSource(job, k, parts)),
 			...fresh.map((l, i) => ({
 				...source(job, l),
 				byHand: hand.held[i]?.on ?? null,
@@ -102,12 +102,13 @@ function renumbered(layout: SheetLayout, rest: Remaining): SheetLayout {
 function source(job: Job, layout: SheetLayout): SheetSource {
 	const { kind, id } = sourceOf(layout.sheet);
 	const name = sheetName(job, kind, id);
-	return { kind, id, name, pinned: false, cut: false, byHand: null, spoiled: [] };
+	return { kind, id, name, pinned: false, cut: false, byHand: null, spoiled: [], misfit: [] };
 }
 
-function keptSource(job: Job, { layout, pinned: { cut, placed } }: Kept): SheetSource {
-	const spoiled = placed.flatMap((p, i) => (cut && p.spoiled ? [i] : []));
-	return { ...source(job, layout), pinned: true, cut, spoiled };
+function keptSource(job: Job, { layout, pinned }: Kept, parts: readonly Part[]): SheetSource {
+	const { cut } = pinned;
+	const misfit = misfitsOf(pinned, parts);
+	return { ...source(job, layout), pinned: true, cut, spoiled: spoiledOf(pinned), misfit };
 }
 
 function sheetName(job: Job, kind: SheetSource['kind'], id: string): string {

@@ -1,8 +1,10 @@
 import { nth, toMm } from '../../measure';
+import type { Part } from '../../design';
 import type { Job, JobFile } from '../../job';
 import type { Cut, Gives, SheetLayout } from '../../nest';
 import type { BoardLayouts } from '../layouts';
 import { bookedIn, type Booking, type TakenStock, type Yielded } from '../booked';
+import { asCut } from './as-cut';
 import { type Which, withoutPlaces } from './hand-edits';
 import { offcutLabels } from './offcut-labels';
 import { sourceOf } from './sheet-stock';
@@ -37,17 +39,24 @@ export function unpinSheet(
 	return { ...file, pinned: pinned.filter((_, i) => i !== at) };
 }
 
-/** What booking a sheet as cut comes to; null when it is booked already. */
+/**
+ * What booking a sheet as cut comes to; null when it is booked already.
+ *
+ * @param parts of the plan, for what is cut to be known again once they have changed
+ */
 export function bookingOf(
 	file: JobFile,
 	job: Job,
 	all: readonly BoardLayouts[],
 	which: Which,
+	parts: readonly Part[] = [],
 ): Booking | null {
 	const found = findSheet(job, all, which);
 	if (found.boards.sources[which.index]?.cut) return null;
 	const at = pinnedPlace(file, found, which.index);
-	const record = pinnedOf(found, true);
+	const on = new Set(found.layout.placed.map((p) => p.id));
+	const made = parts.filter((p) => on.has(p.id)).map(asCut);
+	const record = { ...pinnedOf(found, true), made };
 	const pinned = file.pinned ?? [];
 	if (pinned[at]?.cut) return null;
 	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
@@ -68,8 +77,9 @@ export function bookCut(
 	job: Job,
 	all: readonly BoardLayouts[],
 	which: Which,
+	parts: readonly Part[] = [],
 ): JobFile {
-	const booking = bookingOf(file, job, all, which);
+	const booking = bookingOf(file, job, all, which, parts);
 	return booking ? bookedIn(booking) : file;
 }
 

@@ -1,6 +1,7 @@
 export { layBoards } from './all-boards';
 export { allSavings } from './all-savings';
 export { pieces } from './board-problem';
+export { changedSince } from './as-cut';
 export { bookingOf, findSheet, pinnedOf, pinnedPlace, pinSheet, unpinSheet } from './booking';
 export { heldOn, layByHand, letAllGo, letGo, type Which } from './hand-edits';
 export { freshLabels, offcutLabels } from './offcut-labels';

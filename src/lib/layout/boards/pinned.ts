@@ -1,5 +1,7 @@
+import type { Part } from '../../design';
 import type { Job, PinnedLayout } from '../../job';
 import { withPinned, type Piece, type Placed, type Sheet, type SheetLayout } from '../../nest';
+import { changedSince } from './as-cut';
 
 /*
  * Pinned layouts were printed or cut: they stay as they are, and only the rest is planned. Their
@@ -23,13 +25,13 @@ export interface Remaining {
 export function afterPinned(
 	job: Job,
 	material: string,
-	pieces: readonly Piece[],
-	sheets: readonly Sheet[],
+	{ pieces, sheets }: Pick<Remaining, 'pieces' | 'sheets'>,
+	parts: readonly Part[],
 ): Remaining {
 	const kept = numbered(job.pinned.filter((p) => p.material === material));
 	const labelOf = new Map(kept.map((k) => [k.layout, k.pinned.offcuts]));
 	const printed = kept.filter((k) => !k.pinned.cut).map((k) => k.layout);
-	const made = kept.filter((k) => k.pinned.cut).map(bare);
+	const made = kept.filter((k) => k.pinned.cut).map((k) => bare(k, parts));
 	const name = (l: SheetLayout, i: number) => `offcut/${labelOf.get(l)?.[i]?.label}`;
 	const open = withPinned({ pieces, sheets }, printed, name);
 	// Cut sheets have left the rack and their offcuts are on it already: only their parts still
@@ -49,11 +51,24 @@ function spare(sheet: Sheet, rack: readonly Sheet[]): boolean {
 	return !rack.some((s) => s.id === sheet.id);
 }
 
-/** Of a sheet that is cut only the parts count, but for those that were spoiled. */
-function bare({ layout, pinned }: Kept): SheetLayout {
-	const placed = layout.placed.filter((_, i) => pinned.placed[i]?.spoiled !== true);
+/** Of a sheet that is cut only the parts count that are of use. */
+function bare({ layout, pinned }: Kept, parts: readonly Part[]): SheetLayout {
+	const wrong = new Set([...spoiledOf(pinned), ...misfitsOf(pinned, parts)]);
+	const placed = layout.placed.filter((_, i) => !wrong.has(i));
 	return { ...layout, placed, sheet: '', offcuts: [] };
 }
+
+/** Places of the parts that were spoiled. */
+export const spoiledOf = ({ cut, placed }: PinnedLayout): number[] =>
+	placed.flatMap((p, i) => (cut && p.spoiled ? [i] : []));
+
+/** Places of those that are of another design now, and were not spoiled. */
+export const misfitsOf = (pinned: PinnedLayout, parts: readonly Part[]): number[] =>
+	pinned.placed.flatMap((p, i) => {
+		const part = parts.find(({ id }) => id === p.id);
+		const isOther = part !== undefined && changedSince(part, pinned, p)?.length !== 0;
+		return pinned.cut && !p.spoiled && isOther ? [i] : [];
+	});
 
 /** Copies of a part and of a sheet are numbered from 0 over all pinned layouts together. */
 function numbered(pinned: readonly PinnedLayout[]): Kept[] {
@@ -70,7 +85,7 @@ function numbered(pinned: readonly PinnedLayout[]): Kept[] {
 			copy: copy(`sheet ${p.sheet}`),
 			length: p.length,
 			width: p.width,
-			placed: p.placed.map(({ spoiled: _, ...placed }): Placed => ({
+			placed: p.placed.map(({ spoiled: _, kept: __, ...placed }): Placed => ({
 				...placed,
 				copy: copy(`part ${placed.id}`),
 			})),

@@ -15,17 +15,18 @@ export type SpoiledAt =
 
 /**
  * Says of one piece that is cut and booked that it was spoiled, or takes that back: the job needs
- * one more of it, or one less. Returns a new file; the one given where the sheet is not cut yet or
+ * one more of it, or one less. Or that it was worked over to fit a changed design, and is kept.
+ * Returns a new file; the one given where the sheet is not cut yet or
  * is there no more.
  */
 export function markSpoiled(
 	file: JobFile,
 	{ job, boards }: { readonly job: Job; readonly boards: readonly BoardLayouts[] },
 	at: SpoiledAt,
-	spoiled = true,
+	as: { readonly spoiled: boolean } | { readonly kept: boolean } = { spoiled: true },
 ): JobFile {
 	const mark = <P extends object>(placed: readonly P[]): P[] =>
-		placed.map((p, i) => (i === at.place ? { ...p, spoiled } : p));
+		placed.map((p, i) => (i === at.place ? { ...p, ...as } : p));
 	if (at.of === 'board') {
 		const where = pinnedPlace(file, findSheet(job, boards, at), at.index);
 		const pinned = (file.pinned ?? []).map((p, i) =>

@@ -2,7 +2,7 @@ export { cautionPages } from './caution-pages';
 export { costPages } from './cost-pages';
 export { counterPages } from './counter-pages';
 export { cuttingListCsv, offcutsCsv, orderCsv, partsCsv, runsCsv, supplierCsvs } from './csv-files';
-export { labelPages } from './label-pages';
+export { labelPages } from './labels';
 export { movedBetween } from './moved';
 export { fetchPages, orderGroups, orderPages } from './order-pages';
 export { partsPages } from './parts-pages';

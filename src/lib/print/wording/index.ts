@@ -36,4 +36,4 @@ export {
 	sheetTitle,
 	unplacedTitle,
 } from './sheet-text';
-export { pieceAt, spoilWayTexts } from './spoil-text';
+export { cutNow, pieceAt, spoilWayTexts } from './spoil';

@@ -1,7 +1,7 @@
 import { type Path, valueAt, type JobFile, troublesOf } from '../../../../job';
 import { printLength, printMoney, type Ruler, showVolume, snap } from '../../../../measure';
 import type { Plan } from '../../../../plan';
-import { figuresOn } from '../../../../print';
+import { cutNow, figuresOn } from '../../../../print';
 import { liveFigures, showPull } from '../../../shell';
 import { lengthStored } from '../../../fields';
 import { roomToSpare } from './box-words';
@@ -30,7 +30,7 @@ export interface ChangeInHand {
 
 /** What a change comes to, nearest first: the field, its thing, then sheets, cloth and money. */
 export function consequencesOf(change: ChangeInHand): Consequence[] {
-	return [...fieldsOf(change), ...thingOf(change), ...jobOf(change)];
+	return [...fieldsOf(change), ...thingOf(change), ...cutOf(change), ...jobOf(change)];
 }
 
 function fieldsOf({ file, label, all, was, ruler }: ChangeInHand): Consequence[] {
@@ -83,6 +83,25 @@ function boxOf(id: string, before: Plan, after: Plan, ruler: Ruler): Consequence
 		made.push({ what: '', to: 'too large for the space', kind: 'warn' });
 	}
 	return made;
+}
+
+/** What the change does to parts that are cut: those it makes wrong, and those it needs no more. */
+function cutOf({ before, after }: ChangeInHand): Consequence[] {
+	const [old, now] = [cutNow(before), cutNow(after)];
+	const wrong = now.wrong.filter((w) => !old.wrong.includes(w));
+	const right = old.wrong.filter((w) => !now.wrong.includes(w));
+	const over = now.over.filter((w) => !old.over.includes(w));
+	return [
+		...(wrong.length > 0
+			? [{ what: 'cut already, cut again:', to: wrong.join('; '), kind: 'warn' as const }]
+			: []),
+		...(right.length > 0
+			? [{ what: 'cut already, fits again:', to: right.join('; '), kind: 'good' as const }]
+			: []),
+		...(over.length > 0
+			? [{ what: 'cut and not needed now:', to: over.join('; '), kind: 'warn' as const }]
+			: []),
+	];
 }
 
 function jobOf({ before, after, ruler, currency }: ChangeInHand): Consequence[] {

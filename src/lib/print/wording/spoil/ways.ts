@@ -1,10 +1,10 @@
-import type { PlannedAgain, Plan } from '../../plan';
-import { materialName } from '../../job';
-import type { SpoiledAt } from '../../layout';
-import { printMoney, showLength } from '../../measure';
-import { rackLabels, type SheetAt } from './cut-text';
-import { type Figures, figuresOn } from './figures';
-import { partTitle } from './sheet-text';
+import type { PlannedAgain, Plan } from '../../../plan';
+import { materialName } from '../../../job';
+import type { SpoiledAt } from '../../../layout';
+import { printMoney, showLength } from '../../../measure';
+import { rackLabels, type SheetAt } from '../cut-text';
+import { type Figures, figuresOn } from '../figures';
+import { partTitle } from '../sheet-text';
 
 /** A way to get a spoiled piece again, as it is told before it is chosen. */
 export interface SpoilWayText {
@@ -56,8 +56,12 @@ function wayText(before: Plan, way: PlannedAgain, at: SpoiledAt): SpoilWayText {
 export function pieceAt(of: Plan, at: SpoiledAt) {
 	return at.of === 'board'
 		? of.boards.find((b) => b.material === at.material)?.answer.layouts[at.index]?.placed[at.place]
-		: of.cloths.find((c) => c.cloth === at.cloth)?.rolls[at.index]?.answer.placed[at.place];
+		: rollsIn(of, at.cloth)[at.index]?.answer.placed[at.place];
 }
+
+/** Every length of a cloth, those that are pulled first. */
+const rollsIn = ({ cloths }: Plan, cloth: string) =>
+	cloths.flatMap((c) => (c.cloth === cloth ? c.rolls : []));
 
 /** Where the piece with the highest number of its kind lies: the one that came last. */
 function newest(boards: SheetAt['boards'], id: string): readonly [number, number] {
@@ -77,12 +81,14 @@ function fromText(before: Plan, { plan, boards, index }: SheetAt, isPlanned: boo
 	const anew = isPlanned ? ', the sheets still to be cut laid out anew' : '';
 	const beside = others > 0 ? `, beside ${others === 1 ? '1 part' : `${others} parts`}` : '';
 	if (source.kind === 'offcut') {
-		const sheet = before.job.pinned.find((p) => p.offcuts.some((o) => o.label === source.id));
-		const own = sheet ? ', which fell off a sheet of this job' : ' of the rack';
+		const isOwn = before.job.pinned.some((p) => p.offcuts.some((o) => o.label === source.id));
+		const own = isOwn ? ', which fell off a sheet of this job' : ' of the rack';
 		return `From offcut ${source.id}, ${size}${own}${beside}${anew}`;
 	}
 	const kind = source.kind === 'buy' ? 'to buy' : 'of the rack';
-	const which = others > 0 ? 'In the free room of' : 'From';
+	// Where another size is bought for all, there was no free room.
+	const isFree = plan.order.total === before.order.total;
+	const which = others === 0 ? 'From' : isFree ? 'In the free room of' : 'With others on';
 	return `${which} a sheet ${kind}, ${size} (${materialName(plan.job, boards.material)})${beside}${anew}`;
 }
 
@@ -122,11 +128,10 @@ function clothText(
 	cloth: string,
 	cost: string,
 ): SpoilWayText {
-	const laid = plan.cloths.find((c) => c.cloth === cloth);
-	const why = laid?.unplaced.find((u) => u.id === id);
+	const unplaced = plan.cloths.flatMap((c) => (c.cloth === cloth ? c.unplaced : []));
+	const why = unplaced.find((u) => u.id === id);
 	if (why) return { from: 'It can be cut from no roll there is', says: [why.why], works: false };
-	const open = (of: Plan) =>
-		(of.cloths.find((c) => c.cloth === cloth)?.rolls ?? []).filter((r) => !r.pulled);
+	const open = (of: Plan) => rollsIn(of, cloth).filter((r) => !r.pulled);
 	const roll = open(plan).find((r) => r.answer.placed.some((p) => p.id === id));
 	if (!roll)
 		return { from: 'Nothing is cut again: the job needs no more of it', says: [cost], works: true };

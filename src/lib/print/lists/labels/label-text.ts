@@ -1,12 +1,12 @@
-import type { Part } from '../../design';
-import { clothName, materialName, materialOf } from '../../job';
-import { printAngle } from '../../measure';
-import type { Plan } from '../../plan';
+import type { Part } from '../../../design';
+import { clothName, materialName, materialOf } from '../../../job';
+import { printAngle } from '../../../measure';
+import type { Plan } from '../../../plan';
 import { soundCopies } from './sound-copies';
-import type { RunPlan } from '../../runs';
-import { qrCode, type QrCode } from '../drawing';
-import { jobOf, jobText, ownerName } from '../together';
-import { type Figures, partFacesText, rackLabels } from '../wording';
+import type { RunPlan } from '../../../runs';
+import { qrCode, type QrCode } from '../../drawing';
+import { jobOf, jobText, ownerName } from '../../together';
+import { type Figures, partFacesText, rackLabels } from '../../wording';
 
 /** What stands on one label. */
 export interface LabelText {

@@ -1,6 +1,6 @@
-import type { LabelSheet } from '../../job';
-import { lastOf } from '../../measure';
-import { type Mark, qrMark, shortened, type TextMark, textWidth, wrapped } from '../drawing';
+import type { LabelSheet } from '../../../job';
+import { lastOf } from '../../../measure';
+import { type Mark, qrMark, shortened, type TextMark, textWidth, wrapped } from '../../drawing';
 import type { LabelText } from './label-text';
 
 const INSET = 2.5;

@@ -1,8 +1,8 @@
-import { type Job, priceOfLength, rollOf } from '../job';
-import type { BoardLayouts, ClothLayouts } from '../layout';
-import { money } from '../measure';
-import { perArea } from './material';
-import type { Order, OrderLine, Quote, Spoil } from './types';
+import { type Job, priceOfLength, rollOf } from '../../job';
+import type { BoardLayouts, ClothLayouts } from '../../layout';
+import { money } from '../../measure';
+import { perArea } from '../material';
+import type { Order, OrderLine, Quote, Spoil } from '../types';
 
 const NOTHING = money(0);
 export const NO_SPOIL: Spoil = {
@@ -93,7 +93,7 @@ export function saidFor(
 }
 
 /** Is all that lies on a sheet there because the same was spoiled before? */
-function isAllAgain({ answer, sources }: BoardLayouts, index: number): boolean {
+export function isAllAgain({ answer, sources }: BoardLayouts, index: number): boolean {
 	const spoiled = sources.flatMap((s, i) =>
 		s.spoiled.flatMap((at) => answer.layouts[i]?.placed[at]?.id ?? []),
 	);

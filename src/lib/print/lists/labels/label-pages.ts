@@ -1,9 +1,9 @@
-import { LABEL_SHEETS, type LabelSheet } from '../../job';
-import type { Plan } from '../../plan';
-import { line, type Mark, type Page, placed, rect } from '../drawing';
-import { figuresOn } from '../wording';
-import { PAPER_SIZES } from '../page';
-import { scaleBar } from '../marks';
+import { LABEL_SHEETS, type LabelSheet } from '../../../job';
+import type { Plan } from '../../../plan';
+import { line, type Mark, type Page, placed, rect } from '../../drawing';
+import { figuresOn } from '../../wording';
+import { PAPER_SIZES } from '../../page';
+import { scaleBar } from '../../marks';
 import { labelMarks } from './label-marks';
 import { type LabelText, labelTexts } from './label-text';
 

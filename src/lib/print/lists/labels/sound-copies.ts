@@ -1,4 +1,4 @@
-import type { Plan } from '../../plan';
+import type { Plan } from '../../../plan';
 
 /**
  * The pieces of a part or blank that are to carry a label, those that were spoiled left out: 0 for
@@ -10,7 +10,10 @@ export function soundCopies(
 ): number[] {
 	const laid = [
 		...boards.flatMap(({ answer, sources }) =>
-			answer.layouts.map(({ placed }, i) => ({ placed, spoiled: sources[i]?.spoiled ?? [] })),
+			answer.layouts.map(({ placed }, i) => ({
+				placed,
+				spoiled: [...(sources[i]?.spoiled ?? []), ...(sources[i]?.misfit ?? [])],
+			})),
 		),
 		...cloths
 			.flatMap((c) => c.rolls)

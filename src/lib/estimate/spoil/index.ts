@@ -1,0 +1,1 @@
+export { isAllAgain, NO_SPOIL, saidFor, spoilOf } from './spoil';

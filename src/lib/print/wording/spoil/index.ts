@@ -1,0 +1,2 @@
+export { cutNow } from './cut-now';
+export { pieceAt, spoilWayTexts } from './ways';
