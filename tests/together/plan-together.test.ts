@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { countedUses, sundryBooking } from '../../src/lib/estimate/after-work/sundry-booking';
 import type { JobFile } from '../../src/lib/job/job';
+import { bookingOf } from '../../src/lib/layout/boards/booking';
 import { bookedIn } from '../../src/lib/layout/booked';
 import { pullBooking } from '../../src/lib/layout/rolls/pull-booking';
 import { nth } from '../../src/lib/measure/lists';
@@ -48,6 +49,17 @@ async function together(files: readonly JobFile[], effort = 40): Promise<Plan> {
 	if ('refused' in made) throw new Error(made.refused.map((p) => p.what).join('\n'));
 	return made.plan;
 }
+
+const covered = (number: string, more: object = {}): JobFile =>
+	jobOf(number, {
+		panels: [
+			{
+				...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'felt' },
+				opening: { kind: 'rectangle', length: 400, width: 300 },
+			},
+		],
+		...more,
+	});
 
 const halves = (number: string) => jobOf(number, { parts: [part('A', 1000, 290)] });
 
@@ -101,16 +113,6 @@ describe('worked by hand', () => {
 	});
 
 	test('cloth pulled and sundries used by one job are neither taken nor ordered again', async () => {
-		const covered = (number: string, more: object = {}): JobFile =>
-			jobOf(number, {
-				panels: [
-					{
-						...{ id: 'p', name: 'Panel', material: 'ply', cloth: 'felt' },
-						opening: { kind: 'rectangle', length: 400, width: 300 },
-					},
-				],
-				...more,
-			});
 		const rest = ({ order }: Plan): unknown =>
 			Object.fromEntries(
 				order.lines
@@ -125,10 +127,26 @@ describe('worked by hand', () => {
 		const done = bookedIn(sundryBooking(pulled, countedUses(first.order.lines))!);
 		const both = await together([{ ...done, stock: covered('1').stock }, covered('2')]);
 		expect(rest(both)).toEqual(rest(alone));
+		// What is done is no reason to bear a share of what the other takes.
+		expect(both.together?.jobs.map((j) => j.clothArea > 0)).toEqual([false, true]);
+		const own = bookedIn(
+			bookingOf(done, first.job, first.boards, { material: 'ply', index: 0 }, first.parts)!,
+		);
+		const all = await together([{ ...own, stock: covered('1').stock }, covered('2')]);
+		expect(all.together?.jobs.map((j) => j.ordered)).toEqual([0, all.order.total]);
 		expect(both.together?.now.pull).toBe(nth(nth(alone.cloths, 0).rolls, 0).pull);
 		expect(both.problems.filter((p) => p.kind !== 'note')).toEqual(
 			(await together([covered('1'), covered('2')])).problems.filter((p) => p.kind !== 'note'),
 		);
+	});
+
+	test('what one job used more than it takes is not there for the other', async () => {
+		const alone = await plan(covered('2'), { effort: 40 });
+		const used = [{ sundry: 'glue', name: 'Adhesive', packs: 5, bought: 5, counted: 5 }];
+		const both = await together([{ ...covered('1'), used }, covered('2')]);
+		const glue = (of: Plan) => of.order.lines.find((l) => l.id === 'glue')?.need.number;
+		expect(glue(alone)).toBeGreaterThan(0);
+		expect(glue(both)).toBeCloseTo(glue(alone)!, 9);
 	});
 
 	test('a part laid by hand lies where it was laid, and the other job beside it', async () => {

@@ -1,6 +1,7 @@
+import { UNIT } from '../design';
 import { cautionsFor } from '../cautions';
 import { estimate, type JobWork, shareCosts, tallyOf, type Together } from '../estimate';
-import { type Job, type Path, type Problem, readJob, saidOnce } from '../job';
+import { type Job, packsDone, type Path, type Problem, readJob, saidOnce } from '../job';
 import { SearchSession } from '../layout';
 import { nth, ticks } from '../measure';
 import { plan, type Plan, type PlanOptions } from '../plan';
@@ -176,8 +177,29 @@ function workOf(at: AtHand, i: number): JobWork {
 		blanks: taggedBlanks(made, as),
 		needs: taggedNeeds(made, own, as),
 		typed: new Map(typed),
+		done: new Map(usedOf(at, i).map((u) => [u.sundry, u.packs])),
 		labour: made.quote.labour,
 	};
+}
+
+/**
+ * What is booked as used for a job, by the marks of all, and no more of it than the job takes: what
+ * it took more is not there for the others.
+ */
+function usedOf(at: AtHand, i: number): Job['used'] {
+	const { used, stock } = nth(at.plans, i).job;
+	const own = nth(at.racks, i);
+	const as = taggingOf(at, i);
+	const needs = taggedNeeds(nth(at.plans, i), own, as);
+	return stock.sundries.flatMap(({ id, name, kind, pack, overlap, use }) => {
+		const done = packsDone(used, id);
+		if (done === 0) return [];
+		const mark = as.marks.sundries.get(id) ?? id;
+		const laid = needs.filter((n) => n.of === mark).reduce((sum, n) => sum + n.amount, 0);
+		const each = UNIT[kind] === 'packs' ? 1 : pack;
+		const packs = Math.min(done, (laid * (1 + overlap / 100)) / each + use);
+		return packs > 0 ? [{ sundry: mark, name, packs, bought: 0, counted: packs }] : [];
+	});
 }
 
 /** Chapters of the bench pack: how a box or panel goes together is told in its job's own. */
@@ -202,7 +224,7 @@ function jobOfAll(at: AtHand): Job {
 		pinned: asked.flatMap((a) => a.pinned),
 		byHand: apartByHand(asked.map((a) => a.byHand)),
 		pulled: asked.flatMap((a) => a.pulled),
-		used: asked.flatMap((a) => a.used),
+		used: at.plans.flatMap((_, i) => usedOf(at, i)),
 		took: { times: [], materials: [] },
 		parts: loose,
 		pages: CHAPTERS,

@@ -136,6 +136,7 @@ function taggedPinned(layout: PinnedLayout, { tag, marks }: Tagging): PinnedLayo
 		material: named(marks.materials, layout.material),
 		sheet: sheetId(layout.sheet, marks),
 		placed: layout.placed.map((p) => ({ ...p, id: idOf(tag, p.id) })),
+		made: layout.made.map((m) => ({ ...m, id: idOf(tag, m.id) })),
 		cuts: layout.cuts.map((cut) => taggedCut(cut, tag)),
 	};
 }

@@ -18,6 +18,8 @@ export interface JobWork extends Pick<
 	readonly needs: readonly Need[];
 	/** Packs typed for it, by the mark of the sundry. */
 	readonly typed: ReadonlyMap<string, number>;
+	/** Packs that are booked as used for it, none beyond what it takes. */
+	readonly done: ReadonlyMap<string, number>;
 	readonly labour: readonly LabourLine[];
 }
 
@@ -78,7 +80,7 @@ function areasOf({ parts, blanks }: JobWork, { boards, cloths }: Costs): Areas {
 		]),
 		...cloths.map(({ cloth, rolls }): [string, number] => [
 			`cloth ${cloth}`,
-			area(rolls.flatMap((r) => r.answer.placed)),
+			area(rolls.flatMap((r) => (r.pulled ? [] : r.answer.placed))),
 		]),
 	]);
 }
@@ -87,13 +89,19 @@ const sumOf = (areas: Areas | undefined, of: string): number =>
 	[...(areas ?? [])].reduce((sum, [key, area]) => sum + (key.startsWith(of) ? area : 0), 0);
 
 /** How much of an order line is this job's. */
-function weightOf(job: Job, line: OrderLine, { needs, typed }: JobWork, areas: Areas): number {
+function weightOf(job: Job, line: OrderLine, work: JobWork, areas: Areas): number {
+	const { needs, typed, done } = work;
 	if (line.group === 'sheets') return areas.get(`board ${sheetOf(job, line.id)?.material}`) ?? 0;
 	if (line.group === 'cloth') return areas.get(`cloth ${rollOf(job, line.id)?.cloth}`) ?? 0;
 	const sundry = job.stock.sundries.find((s) => s.id === line.id);
 	const laid = needs.filter((n) => n.of === line.id).reduce((sum, n) => sum + n.amount, 0);
-	const overlap = 1 + (sundry?.overlap ?? 0) / 100;
-	return laid * overlap * (1 + line.sparePercent / 100) + (typed.get(line.id) ?? 0) * line.pack;
+	const all = laid * (1 + (sundry?.overlap ?? 0) / 100);
+	// As the order counts it: what is booked as used was for what the plan counts, then for what is
+	// typed, and nobody bears a share for what is done.
+	const used = (done.get(line.id) ?? 0) * line.pack;
+	const left = Math.max(0, all - used);
+	const asked = Math.max(0, (typed.get(line.id) ?? 0) * line.pack - Math.max(0, used - all));
+	return left * (1 + line.sparePercent / 100) + asked;
 }
 
 function labourShares(
