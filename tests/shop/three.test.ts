@@ -11,8 +11,8 @@ import { type Device, TestShop } from './shop';
 
 /*
  * Three devices of one shop, a real server between them: each edits the job, the rack and the bench
- * in its own way, moves and takes back, is away for hours, and has a clock of its own. In the end all
- * three show the same.
+ * in its own way, moves and takes back, is away for hours, and has a clock of its own. In the end
+ * all three show the same.
  */
 
 const OPENED: JobFile = {
@@ -182,7 +182,8 @@ test(
 			}),
 			{ numRuns: runs(60), endOnFailure: true },
 		);
-		// 30 runs of 12 deeds at the least: one of 17 kinds is missed by all with chance below 1e-9.
+		// 30 runs of 12 deeds at the least: one of 17 kinds is missed by all with chance below
+		// 1e-9.
 		expect([...met.keys()].sort()).toEqual([...KINDS].sort());
 	},
 	PATIENCE,

@@ -30,7 +30,6 @@ export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';
 export {
 	alikeText,
 	partTitle,
-	sheetName,
 	sheetNote,
 	sheetsNamed,
 	sheetTitle,

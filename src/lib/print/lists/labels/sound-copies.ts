@@ -19,6 +19,8 @@ export function soundCopies(
 			.flatMap((c) => c.rolls)
 			.map(({ answer, pulled }) => ({ placed: answer.placed, spoiled: pulled?.spoiled ?? [] })),
 	];
+	if (laid.every(({ spoiled }) => spoiled.length === 0))
+		return Array.from({ length: count }, () => 0);
 	const mine = laid.flatMap(({ placed, spoiled }) =>
 		placed.flatMap((p, i) =>
 			p.id === id ? [{ copy: p.copy, isSpoiled: spoiled.includes(i) }] : [],
