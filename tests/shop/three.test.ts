@@ -137,18 +137,18 @@ async function together(
 		expect(devices.map(({ sharing }) => sharing.link.behind)).toEqual([[], [], []]),
 	);
 	const met: Record<string, number> = {};
-	const now = Date.now;
 	for (const { who, kind, n } of seeds.deeds) {
 		met[kind] = (met[kind] ?? 0) + 1;
 		if (kind === 'away') devices[who]!.away();
 		else if (kind === 'back') devices[who]!.back();
 		else if (kind === 'breathe') await new Promise((done) => setTimeout(done, n));
 		else {
-			Date.now = () => now() + (seeds.skew[who] ?? 0);
+			const clock = vi.spyOn(Date, 'now');
+			clock.mockImplementation(() => new Date().getTime() + (seeds.skew[who] ?? 0));
 			try {
 				does(hands[who]!, { kind, n }, made);
 			} finally {
-				Date.now = now;
+				clock.mockRestore();
 			}
 		}
 	}
