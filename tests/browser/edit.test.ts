@@ -151,3 +151,14 @@ test('a parts list is pasted, matched, seen row by row, mended and taken in; an 
 	await planned(page);
 	await expect(figure(page, 'problems')).toHaveText('0');
 });
+
+test('a page gone to while the job gets its address is arrived at', async ({ page }) => {
+	await open(page);
+	await page.route('**/_app/immutable/**', async (route) => {
+		await page.waitForTimeout(3000); // longer than a plan of the sample takes
+		await route.continue();
+	});
+	await (await fieldOf(page, 'name')).fill('Kept, planned and left at once');
+	await goTo(page, 'Jobs');
+	await page.unrouteAll({ behavior: 'ignoreErrors' });
+});

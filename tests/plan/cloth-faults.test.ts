@@ -76,7 +76,10 @@ describe('a fault in a cloth', () => {
 			{ id: 'pit', name: 'Pit', place: 'recessed', outline: at(350, 60, 90, 90), material: 'ply' },
 		];
 		const covers = [
-			{ id: 'hatch', name: 'Hatch', outline: at(350, 200, 100, 100), ledge: { material: 'ply' } },
+			{
+				...{ id: 'hatch', name: 'Hatch', outline: at(350, 200, 100, 100) },
+				...{ ledge: { material: 'ply' }, lift: { by: 'magnets', diameter: 8 } },
+			},
 		];
 		for (const pressed of ['x', -3, undefined])
 			expect(await stands({ pressed }, { layers, covers })).toEqual({

@@ -8,9 +8,9 @@ import type { BoardLayouts } from './layouts';
 export function alikeSheets({ answer, sources }: BoardLayouts): readonly (readonly number[])[] {
 	const groups = new Map<string, number[]>();
 	answer.layouts.forEach((layout, i) => {
-		const { copy: _, placed, ...rest } = layout;
+		const { placed } = layout;
 		const at = placed.map(({ id, x, y, length, width, turn }) => [id, x, y, length, width, turn]);
-		const key = JSON.stringify([sources[i], rest, at]);
+		const key = JSON.stringify([sources[i], { ...layout, copy: 0, placed: [] }, at]);
 		groups.set(key, [...(groups.get(key) ?? []), i]);
 	});
 	return [...groups.values()];

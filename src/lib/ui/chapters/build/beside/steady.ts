@@ -52,6 +52,11 @@ export function steady(pinned: string): (work: HTMLElement) => () => void {
 			requestAnimationFrame(settle);
 		}
 
+		/** What is pressed elsewhere must not be scrolled away from under the finger. */
+		function pressedElsewhere({ target }: Event): void {
+			if (!work.contains(target as Node)) held = null;
+		}
+
 		const changed = new MutationObserver(hold);
 		changed.observe(document.body, {
 			...{ subtree: true, childList: true, characterData: true },
@@ -62,6 +67,7 @@ export function steady(pinned: string): (work: HTMLElement) => () => void {
 		const ends = new AbortController();
 		const { signal } = ends;
 		work.addEventListener('pointerdown', pressed, { signal, capture: true });
+		window.addEventListener('pointerdown', pressedElsewhere, { signal, capture: true });
 		work.addEventListener('focusin', focused, { signal });
 		window.addEventListener('scroll', settle, { signal, passive: true });
 		window.addEventListener('resize', settle, { signal });
