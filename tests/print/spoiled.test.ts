@@ -37,7 +37,7 @@ describe('a spoiled part on paper', () => {
 		const [text] = spoilWayTexts(before, ways, AT);
 		expect(text).toMatchObject({ works: true });
 		expect(text?.from).toBe('From a sheet to buy, 1000 × 600 (Plywood)');
-		expect(text?.says[0]).toMatch(/^It lies 0 from the left, 0 from the bottom mm, on sheet 2\.$/);
+		expect(text?.says[0]).toBe('It lies 0 mm from the left and 0 mm from the bottom of sheet 2.');
 		expect(text?.says[1]).toMatch(/^EUR 40\.00 more is bought; .* it costs EUR \d+\.\d\d\.$/);
 		expect(text?.says[2]).toMatch(/^Of it stays 7-R\d 1000 × 301\.8\.$/);
 	});

@@ -10,11 +10,19 @@ import { partTitle } from '../sheet-text';
 export interface SpoilWayText {
 	/** What it is cut from. */
 	readonly from: string;
+	/** What is done besides, a sentence; '' for nothing. */
+	readonly besides: string;
 	/** Where it lies there, what it costs and what stays, a sentence each. */
 	readonly says: readonly string[];
 	/** Can it be had this way at all? */
 	readonly works: boolean;
 }
+
+const UNNEEDED = {
+	from: 'Nothing is cut again: the job needs no more of it',
+	besides: '',
+	works: true,
+};
 
 /** The ways beside each other, cheapest first; of two that come to the same, one. */
 export function spoilWayTexts(
@@ -38,15 +46,16 @@ function wayText(before: Plan, way: PlannedAgain, at: SpoiledAt): SpoilWayText {
 	if (why)
 		return {
 			from: 'It can be cut from nothing there is',
+			besides: '',
 			says: [why.why.replaceAll(id, partTitle(plan, id)), 'Put a sheet on the rack that takes it.'],
 			works: false,
 		};
-	if (!boards || made(plan) <= made(before))
-		return { from: 'Nothing is cut again: the job needs no more of it', says: [cost], works: true };
+	if (!boards || made(plan) <= made(before)) return { ...UNNEEDED, says: [cost] };
 	const [index, place] = newest(boards, id);
 	const on: SheetAt = { plan, boards, index };
 	return {
-		from: fromText(before, on, way.by === 'planned'),
+		from: fromText(before, on),
+		besides: way.by === 'planned' ? 'The sheets still to be cut are laid out anew.' : '',
 		says: [lieText(on, place), cost, staysText(on)],
 		works: true,
 	};
@@ -72,32 +81,31 @@ function newest(boards: SheetAt['boards'], id: string): readonly [number, number
 	return [last.i, last.at];
 }
 
-function fromText(before: Plan, { plan, boards, index }: SheetAt, isPlanned: boolean): string {
+function fromText(before: Plan, { plan, boards, index }: SheetAt): string {
 	const layout = boards.answer.layouts[index];
 	const source = boards.sources[index];
 	if (!layout || !source) return '';
 	const size = figuresOn(plan.job.shop.ruler).size(layout.length, layout.width);
 	const others = layout.placed.length - 1;
-	const anew = isPlanned ? ', the sheets still to be cut laid out anew' : '';
 	const beside = others > 0 ? `, beside ${others === 1 ? '1 part' : `${others} parts`}` : '';
 	if (source.kind === 'offcut') {
 		const isOwn = before.job.pinned.some((p) => p.offcuts.some((o) => o.label === source.id));
 		const own = isOwn ? ', which fell off a sheet of this job' : ' of the rack';
-		return `From offcut ${source.id}, ${size}${own}${beside}${anew}`;
+		return `From offcut ${source.id}, ${size}${own}${beside}`;
 	}
 	const kind = source.kind === 'buy' ? 'to buy' : 'of the rack';
 	// Where another size is bought for all, there was no free room.
 	const isFree = plan.order.total === before.order.total;
 	const which = others === 0 ? 'From' : isFree ? 'In the free room of' : 'With others on';
-	return `${which} a sheet ${kind}, ${size} (${materialName(plan.job, boards.material)})${beside}${anew}`;
+	return `${which} a sheet ${kind}, ${size} (${materialName(plan.job, boards.material)})${beside}`;
 }
 
 function lieText({ plan, boards, index }: SheetAt, place: number): string {
 	const figures = figuresOn(plan.job.shop.ruler);
 	const piece = boards.answer.layouts[index]?.placed[place];
 	if (!piece) return '';
-	const at = `${figures.bench(piece.x)} from the left, ${figures.bench(piece.y)} from the bottom`;
-	return `It lies ${at} ${figures.unit}, on sheet ${index + 1}.`;
+	const [x, y] = [figures.bench(piece.x), figures.bench(piece.y)];
+	return `It lies ${x} ${figures.unit} from the left and ${y} ${figures.unit} from the bottom of sheet ${index + 1}.`;
 }
 
 /** What it costs beside what was to be spent before. */
@@ -130,14 +138,16 @@ function clothText(
 ): SpoilWayText {
 	const unplaced = plan.cloths.flatMap((c) => (c.cloth === cloth ? c.unplaced : []));
 	const why = unplaced.find((u) => u.id === id);
-	if (why) return { from: 'It can be cut from no roll there is', says: [why.why], works: false };
+	if (why) {
+		const from = 'It can be cut from no roll there is';
+		return { from, besides: '', says: [why.why], works: false };
+	}
 	const open = (of: Plan) => rollsIn(of, cloth).filter((r) => !r.pulled);
 	const roll = open(plan).find((r) => r.answer.placed.some((p) => p.id === id));
-	if (!roll)
-		return { from: 'Nothing is cut again: the job needs no more of it', says: [cost], works: true };
+	if (!roll) return { ...UNNEEDED, says: [cost] };
 	const pull = (of: Plan): number => open(of).reduce((sum, r) => sum + r.pull, 0);
 	const { ruler } = plan.job.shop;
 	const more = showLength(Math.max(0, pull(plan) - pull(before)) as never, ruler);
 	const from = roll.owned ? `From roll ${roll.roll} of the rack` : `From roll ${roll.roll}, to buy`;
-	return { from, says: [`${more} more of it is pulled.`, cost], works: true };
+	return { from, besides: '', says: [`${more} more of it is pulled.`, cost], works: true };
 }
