@@ -49,6 +49,22 @@ describe('a booking', () => {
 		expect(shown(record?.file as typeof one.file)).toEqual({ S: 1, R1: 1 });
 	});
 
+	it.each([true, false])('is kept, and what is done after it (shared rack: %s)', async (shares) => {
+		const one = new Device('One', rackOf(3), shares);
+		one.book({}, [{ id: 'R1' }]);
+		expect(shown((await one.another()).file)).toEqual({ S: 2, R1: 1 });
+		one.hand.change((file) => ({ ...file, notes: 'after' }), 'notes', null);
+		one.book({}, [{ id: 'R2' }]);
+		one.hand.undo();
+		expect((await one.another()).file).toEqual(one.file);
+		one.hand.redo();
+		one.hand.change((file) => ({ ...file, notes: 'at last' }), 'notes', null);
+		const another = await one.another();
+		expect(another.file).toEqual(one.file);
+		expect(another.file.notes).toBe('at last');
+		expect(shown(another.file)).toEqual({ S: 1, R1: 1, R2: 1 });
+	});
+
 	it('of a sheet that is bought takes nothing, and brings its offcuts', () => {
 		const one = new Device('One', rackOf(2));
 		one.book({ kind: 'buy' }, [{ id: 'R1' }, { id: 'R2' }]);

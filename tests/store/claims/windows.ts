@@ -6,12 +6,16 @@ import { JobInHand, SHARES_RACK } from '../../../src/lib/store/hand/job-in-hand'
 import { OwnSteps } from '../../../src/lib/store/hand/own-steps';
 import { Keeper } from '../../../src/lib/store/keeping/keeper';
 
-/** A store that keeps nothing: what lies in it is not looked at here. */
-function nowhere(): Store {
+/** What a store was given of each document. */
+type Kept = Map<string, Uint8Array[]>;
+
+/** A store that nobody else writes in. */
+function storeIn(kept: Kept): Store {
 	let n = 0;
 	const append = (addition: Addition): Promise<number> => {
 		addition.take([]);
-		addition.unkept(false);
+		const bytes = addition.unkept(false);
+		if (bytes) kept.set(addition.doc, [...(kept.get(addition.doc) ?? []), bytes]);
 		addition.beside();
 		return Promise.resolve(++n);
 	};
@@ -23,15 +27,27 @@ export class Device {
 	readonly hand: JobInHand;
 	readonly job: Keeper;
 	readonly #shop: Keeper;
+	readonly #kept: Kept;
+	readonly #begun: readonly [name: string, rack: unknown, sharesRack: boolean];
 
-	constructor(name: string, rack: unknown, sharesRack = true) {
+	constructor(name: string, rack: unknown, sharesRack = true, kept: Kept = new Map()) {
+		this.#begun = [name, rack, sharesRack];
+		this.#kept = kept;
 		const file = { name, ...(sharesRack ? {} : (rack as object)) };
-		const store = nowhere();
+		const store = storeIn(kept);
 		this.job = new Keeper(store, `job ${name}`);
 		this.#shop = new Keeper(store, 'shop');
 		this.job.doc.take(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
 		this.#shop.doc.take(seedOf(rack));
+		for (const keeper of [this.job, this.#shop])
+			for (const update of kept.get(keeper.name) ?? []) keeper.doc.take(update);
 		this.hand = new JobInHand(name, { job: this.job, shop: this.#shop }, new OwnSteps(name), 0);
+	}
+
+	/** The job as it is opened another day, of nothing but what the store was given. */
+	async another(): Promise<Device> {
+		await Promise.all([this.job.settled(), this.#shop.settled()]);
+		return new Device(...this.#begun, new Map(this.#kept));
 	}
 
 	get file(): JobFile {

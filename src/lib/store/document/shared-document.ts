@@ -48,12 +48,15 @@ export class SharedDocument {
 
 	/**
 	 * Writes a register; null takes it out. Says what was written, or null when it said so already.
+	 * An update of its own, from here, where nothing holds several together.
 	 */
 	put(map: string, key: string, to: string | null): RegisterEdit | null {
 		const from = this.register(map, key);
 		if (from === to) return null;
-		if (to === null) this.#doc.getMap(map).delete(key);
-		else this.#doc.getMap(map).set(key, to);
+		this.together(() => {
+			if (to === null) this.#doc.getMap(map).delete(key);
+			else this.#doc.getMap(map).set(key, to);
+		});
 		return [map, key, from, to];
 	}
 
