@@ -45,10 +45,11 @@ export function laidOut(
 	for (const placed of laid.placed) {
 		const part = partWithId(plan, placed.id) ?? goneFromJob(placed);
 		const drawn = partOnSheet(part, placed, view, figures);
-		marks.push(...drawn.marks);
+		const isSpoiled = spoiled.has(pieceKey(placed));
+		marks.push(
+			...(isSpoiled ? asSpoiled(drawn.marks, corners(placed, view), placed.id) : drawn.marks),
+		);
 		words.push(...drawn.words);
-		if (spoiled.has(pieceKey(placed)))
-			marks.push(...spoiledMarks(corners(placed, view), placed.id));
 	}
 	return { marks, words };
 }
@@ -63,25 +64,30 @@ export function spoiledOn({ boards, index }: Pick<SheetAt, 'boards' | 'index'>):
 	return new Set(placed.filter((_, i) => spoiled.includes(i)).map(pieceKey));
 }
 
-/** Crossed from corner to corner and named: it is waste, whatever its words say. */
-function spoiledMarks(spots: readonly Spot[], id: string): Mark[] {
+/**
+ * Crossed from corner to corner and named: it is waste, whatever its words say. The cross is thin,
+ * for it is no cut, and stops at the words.
+ */
+function asSpoiled(part: readonly Mark[], spots: readonly Spot[], id: string): Mark[] {
 	const [a, b, c, d] = spots as [Spot, Spot, Spot, Spot];
 	const of = `part:${id}`;
 	const size = Math.min(3.4, Math.abs(c.x - a.x) / 5, Math.abs(a.y - c.y) / 2);
-	const at = { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 + size / 3 };
 	const named: Mark = {
-		...at,
-		...{ size, of, halo: true },
+		...{ x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 + size / 3, size, of, halo: true },
 		kind: 'text',
 		text: 'SPOILED',
 		anchor: 'middle',
 		weight: 'semibold',
 	};
-	return [
-		{ kind: 'path', steps: line(a.x, a.y, c.x, c.y), line: 'wide', of },
-		{ kind: 'path', steps: line(b.x, b.y, d.x, d.y), line: 'wide', of },
-		...(size < 1.4 ? [] : [named]),
-	];
+	const cross: Mark = {
+		kind: 'path',
+		steps: [...line(a.x, a.y, c.x, c.y), ...line(b.x, b.y, d.x, d.y)],
+		line: 'hair',
+		of,
+	};
+	const words = part.filter((m) => m.kind === 'text').map((m) => ({ ...m, halo: true }));
+	const rest = part.filter((m) => m.kind !== 'text');
+	return [...rest, cross, ...(size < 1.4 ? [] : [named]), ...words];
 }
 
 /** What falls as waste by some cuts; a router's leavings have no rectangles. */
