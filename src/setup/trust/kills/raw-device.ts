@@ -2,6 +2,9 @@ import { WebSocket } from 'ws';
 
 import { type DeviceWord, frame, SharedDocument, SPEECH, unframe } from '../../../lib/store';
 
+/** Looks at what was told before a word is given up, some 20 s. */
+const PATIENCE = 10_000;
+
 type Word = Readonly<Record<string, unknown>>;
 
 /** A device that says just what it is told to, and counts what it is answered. */
@@ -49,13 +52,15 @@ export class RawDevice {
 		});
 	}
 
+	/** Waits for such a word; rejects when the socket ends, or nothing of it comes for long. */
 	async told(say: string): Promise<Word> {
-		for (;;) {
+		for (let waits = 0; waits < PATIENCE; waits++) {
 			const word = this.words.find((one) => one['say'] === say);
 			if (word) return word;
 			if (this.closed) throw new Error(`ended; told: ${JSON.stringify(this.words)}`);
 			await new Promise((done) => setTimeout(done, 2));
 		}
+		throw new Error(`never told "${say}"; told: ${JSON.stringify(this.words)}`);
 	}
 
 	/** One edit, told at once. */
