@@ -37,7 +37,7 @@ export function isStale() {
  * @param {string} path
  * @returns {number} when it or anything in it was last changed
  */
-function newest(path) {
+export function newest(path) {
 	if (!existsSync(path)) return 0;
 	const stat = statSync(path);
 	if (!stat.isDirectory()) return stat.mtimeMs;

@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import { build, isStale } from './build.js';
+import { runCommand } from './command.js';
 import { ensure } from './ensure.js';
 import { serve } from '../shop/serve.js';
-import { ROOT, runTypeScript } from './tool.js';
+import { ROOT } from './tool.js';
 
 await ensure();
 if (isStale()) {
@@ -18,7 +19,7 @@ if (asked.includes('--shop')) {
 	if (process.env['INIT_CWD']) process.chdir(process.env['INIT_CWD']);
 	const others = asked.filter((word) => word !== '--shop');
 	process.argv = [...process.argv.slice(0, 2), 'shop', ...others];
-	await runTypeScript('src/cli/kerf-and-nap.ts');
+	await runCommand();
 } else await serveApp();
 
 /** The app alone: nothing is kept but in the browser. */
