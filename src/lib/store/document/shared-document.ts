@@ -31,6 +31,12 @@ export class SharedDocument {
 		return this.#doc.store.clients.size === 0;
 	}
 
+	/** Something written here hangs on what never came: it is held, and seen when that comes. */
+	get hasGap(): boolean {
+		const { pendingStructs, pendingDs } = this.#doc.store;
+		return pendingStructs !== null || pendingDs !== null;
+	}
+
 	/** Null for none, and for what no register holds. */
 	register(map: string, key: string): string | null {
 		const held = this.#doc.getMap(map).get(key);

@@ -1,7 +1,7 @@
 import type { JobFile } from '../../job';
 import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
 import { ClaimedRack, stockHeld, stockOnRack } from '../claims';
-import { fileIn, seedOf, writeFile } from '../document';
+import { factIn, fileIn, seedOf, writeFact, writeFile } from '../document';
 import { type Keeper, type Shelf, waitAfter, type Waits, within } from '../keeping';
 import { keepRack } from '../rack';
 import { JobInHand, SHARES_RACK } from './job-in-hand';
@@ -41,6 +41,7 @@ export async function openJob(
 	if (opening.left?.shop) shop.takeIn(opening.left.shop);
 	if (job.doc.isEmpty) job.takeIn(seedOf(file, sharesRack ? { [SHARES_RACK]: true } : {}));
 	else if (record && !record.merged) writePlain(job, record.file);
+	else if (record) fillGap(job, record.file);
 	if (sharesRack) await seedShop(shelf, file);
 	const steps = await stepsOf(shelf, `${docOfJob(id)} ${shelf.writer}`);
 	const changed = record?.changed ?? Date.now();
@@ -51,16 +52,32 @@ export async function openJob(
 }
 
 /**
- * A plain record written by a planner without documents, over the document there is: its rack is
- * the one that was shown.
+ * A plain record over the document there is, where it knows more than that: its rack is the one
+ * that was shown.
  */
-function writePlain(job: Keeper, file: unknown): void {
-	const before = fileIn(job.doc);
-	const claimed = new ClaimedRack(job.doc, null);
+function writePlain({ doc }: Keeper, file: unknown): void {
+	const before = fileIn(doc);
+	const claimed = new ClaimedRack(doc, null);
 	const held = stockHeld(before);
 	const { stock } = claimed.gross(held, claimed.net(held).stock, stockHeld(file));
 	const after = stock === stockHeld(file) ? file : { ...(file as object), stock };
-	writeFile(job.doc, before, after);
+	writeFile(doc, before, after);
+}
+
+/** Set once a gap was filled: what never came may stay away for good, and the record grows old. */
+const FILLED = 'gap filled';
+
+/**
+ * A planner of some days did not keep one update of a booking, and all that was done after it hangs
+ * on that. The record beside the document was written with it: what was shown last is in there.
+ */
+function fillGap(keeper: Keeper, record: unknown): void {
+	const { doc } = keeper;
+	if (!doc.hasGap || factIn(doc, FILLED) === true) return;
+	doc.together(() => {
+		if (typeof record === 'object' && record !== null) writePlain(keeper, record);
+		writeFact(doc, FILLED, true);
+	});
 }
 
 /** The rack as it is kept beside the shop's document. */
@@ -115,9 +132,10 @@ export async function shopAtHand(shelf: Shelf, stopped: () => boolean): Promise<
 /** The shop's document is made of the rack as it was kept before there were documents. */
 async function seedShop(shelf: Shelf, file: JobFile | null): Promise<void> {
 	const shop = shelf.keeper(SHOP_DOC);
-	if (!shop.doc.isEmpty || !shop.loaded) return;
+	const isWhole = !shop.doc.isEmpty && !shop.doc.hasGap;
+	if (isWhole || !shop.loaded) return;
 	const rack = await untilAnswered(shelf.waits, () => shelf.store.thing('rack'));
-	if (!shop.doc.isEmpty) return;
+	if (!shop.doc.isEmpty) return fillGap(shop, rack);
 	if (typeof rack === 'object' && rack !== null) shop.takeIn(seedOf(rack));
 	else if (file) shop.takeIn(seedOf(keepRack(file)));
 }
