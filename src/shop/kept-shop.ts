@@ -16,5 +16,9 @@ export interface KeptShop {
 	onElsewhere: (doc: string, standing: ShopStanding, update: Uint8Array | null) => void;
 	/** Told when another server has made a link, or withdrawn one. */
 	onLinks: () => void;
+	/** Says something to the other servers of this shop that is kept nowhere: who is here. */
+	sayToOthers(word: string): void;
+	/** Told what another server, by its own mark, has said so. */
+	onSaid: (server: string, word: string) => void;
 	close(): Promise<void>;
 }

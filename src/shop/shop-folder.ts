@@ -49,9 +49,10 @@ export async function openFolder(folder: string, rack: unknown): Promise<KeptSho
 }
 
 /** There is no other server, and the folder is always there. */
-const NO_OTHERS: Pick<KeptShop, 'isAway' | 'onAway' | 'onElsewhere' | 'onLinks'> = {
+const NO_OTHERS: Omit<KeptShop, 'id' | 'documents' | 'links' | 'close'> = {
 	...{ isAway: false, onAway: () => undefined },
 	...{ onElsewhere: () => undefined, onLinks: () => undefined },
+	...{ sayToOthers: () => undefined, onSaid: () => undefined },
 };
 
 export const cannotKeep = (folder: string, fault: unknown): PlaceRefused =>

@@ -3,7 +3,7 @@ import { type WebSocket, WebSocketServer } from 'ws';
 import { LIMITS, type ShopWord } from '../lib/store';
 import { Guest, type Host, type Wire } from './guest';
 import type { KeptShop } from './kept-shop';
-import { Presence } from './presence';
+import { Presence, saidTold } from './presence';
 
 /** Where the documents are told, beside the pages of the app. */
 const PLACE = '/documents';
@@ -66,6 +66,7 @@ export function serveShop(
 		},
 	};
 	hearOthers(kept, guests, host);
+	tellOthers(kept, host);
 	const sockets = new WebSocketServer({
 		...{ noServer: true, maxPayload: LIMITS.message, perMessageDeflate: false },
 	});
@@ -100,6 +101,18 @@ function hearOthers(kept: KeptShop, guests: ReadonlySet<Guest>, host: Host): voi
 	};
 	kept.onAway = () => {
 		for (const guest of [...guests]) guest.sendAway('ending');
+	};
+}
+
+/** Who is at this server is told at the others, and who is there is told here. */
+function tellOthers(kept: KeptShop, { presence, note }: Host): void {
+	presence.onHere = (said) => kept.sayToOthers(JSON.stringify(said));
+	kept.onSaid = (server, word) => {
+		try {
+			presence.hear(server, saidTold(JSON.parse(word)));
+		} catch (fault) {
+			note(`Another server said what is not understood: ${String(fault)}`);
+		}
 	};
 }
 

@@ -112,6 +112,7 @@ describe('a device that speaks fast', () => {
 			kept: {
 				...{ id: 's', documents, links, isAway: false, close: () => documents.close() },
 				...{ onAway: vi.fn(), onElsewhere: vi.fn(), onLinks: vi.fn() },
+				...{ sayToOthers: vi.fn(), onSaid: vi.fn() },
 			},
 			presence: new Presence(),
 			...{ changed: vi.fn(), here: () => [], withdrawn: vi.fn(), note: vi.fn() },

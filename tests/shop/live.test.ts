@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { PlaceOpen, Present } from '../../src/lib/store/sharing/words';
-import { placeTold } from '../../src/shop/presence';
+import { placeTold, Presence, saidTold, type Someone } from '../../src/shop/presence';
 import { presentWords } from '../../src/lib/ui/present/present-words';
 import { linkFor, TestShop } from './shop';
 
@@ -109,4 +109,55 @@ test('many are not named one by one', () => {
 	expect(words).toContain('D4');
 	expect(words).not.toContain('D5');
 	expect(words).toContain('15 more');
+});
+
+describe('what another server says', () => {
+	const saw: Present = { device: 'Saw', page: 'bench', cutting: null };
+	const said = (doc: string, ...devices: readonly Present[]) => [doc, devices] as const;
+
+	/** Somebody here who has the job open, and whoever they were last told of. */
+	function someone() {
+		const presence = new Presence();
+		const told: { present: readonly Present[] } = { present: [] };
+		const one: Someone = { device: 'Desk', tellPresent: (_, all) => void (told.present = all) };
+		presence.put(one, at('Boards'));
+		const is = (...names: readonly string[]) =>
+			until(() => expect(told.present.map(({ device }) => device)).toEqual(names));
+		return { presence, is };
+	}
+
+	test('stands until it says otherwise', async () => {
+		const { presence, is } = someone();
+		presence.hear('b', { docs: [said('job j', saw), said('job k')], whole: false });
+		await is('Saw');
+		presence.hear('c', { docs: [said('job j', { ...saw, device: 'Phone' })], whole: false });
+		await is('Saw', 'Phone');
+		presence.hear('b', { docs: [said('job k', saw)], whole: false });
+		presence.hear('c', { docs: [said('job j')], whole: false });
+		await is('Saw');
+		presence.hear('b', { docs: [said('job k', saw)], whole: true });
+		await is();
+		presence.close();
+	});
+
+	test('of one that has gone is forgotten', async () => {
+		const { presence, is } = someone();
+		presence.hear('b', { docs: [said('job j', saw)], whole: false });
+		await is('Saw');
+		for (let beats = 0; beats < 2; beats++) presence.beat();
+		presence.hear('b', { docs: [], whole: false });
+		for (let beats = 0; beats < 2; beats++) presence.beat();
+		await is('Saw');
+		presence.beat();
+		await is();
+		presence.close();
+	});
+
+	test.each([
+		null,
+		{},
+		{ docs: [['x', []]] },
+		{ docs: [['job j', [null]]] },
+		{ docs: [['job j', [{}]]] },
+	])('%j is nothing a server says', (told) => expect(() => saidTold(told)).toThrow(TypeError));
 });

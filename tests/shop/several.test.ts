@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { createClient } from '@redis/client';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { JobInHand } from '../../src/lib/store/hand/job-in-hand';
+import type { Present } from '../../src/lib/store/sharing/words';
 import { RawDevice } from '../../src/setup/trust/kills/raw-device';
 import { freePort, RedisProcess } from '../../src/setup/trust/kills/redis-process';
 import { SharedShop } from '../../src/shop/shared/shared-shop';
@@ -135,6 +136,34 @@ describe('two servers of one shop', () => {
 		for (const shop of [one, two]) expect(shop.notes.at(-1)).toBe('The shared store is back.');
 		const later = await two.device(secret);
 		await until(async () => expect(await later.store.job('j')).toMatchObject({ file: both }));
+	});
+
+	test('who has a job open at the one is told to who has it open at the other', async () => {
+		const watching = async (shop: TestShop, name: string) => {
+			const { link } = (await shop.device(secret, name)).sharing;
+			const seen: { present: readonly Present[] } = { present: [] };
+			link.onPresent = (devices) => (seen.present = devices);
+			await until(() => expect(link.state.kind).toBe('joined'));
+			return { link, seen };
+		};
+		const desk = await watching(one, 'Desk');
+		const saw = await watching(two, 'Saw');
+		const far = await watching(two, 'Far');
+		const cutting = { sheet: 's', n: 1, done: 0, of: 3 };
+		desk.link.standsAt({ doc: 'job j', page: 'Boards', cutting: null });
+		saw.link.standsAt({ doc: 'job j', page: 'bench', cutting });
+		far.link.standsAt({ doc: 'job k', page: 'Build', cutting: null });
+		const atBench = [{ device: 'Saw', page: 'bench', cutting }];
+		await until(() => expect(desk.seen.present).toEqual(atBench));
+		await until(() =>
+			expect(saw.seen.present).toEqual([{ device: 'Desk', page: 'Boards', cutting: null }]),
+		);
+		saw.link.standsAt({ doc: 'job j', page: 'bench', cutting: { ...cutting, done: 1 } });
+		await until(() => expect(desk.seen.present).toMatchObject([{ cutting: { done: 1 } }]));
+		expect(far.seen.present).toEqual([]);
+		saw.link.standsAt({ doc: 'job k', page: 'bench', cutting });
+		await until(() => expect(desk.seen.present).toEqual([]));
+		await until(() => expect(far.seen.present).toEqual(atBench));
 	});
 
 	test('a document made one at one server goes on at the other', async () => {

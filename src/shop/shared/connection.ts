@@ -58,6 +58,11 @@ export class Connection {
 		return this.#ask([command, key]);
 	}
 
+	/** Rings the bell, for whoever hears it now. */
+	async ring(bell: string, word: string): Promise<void> {
+		await this.#ask(['PUBLISH', bell, word]);
+	}
+
 	close(): void {
 		this.#over = true;
 		for (const client of this.#clients) client.destroy();

@@ -13,6 +13,9 @@ const FORMAT = 1;
 /** Between two tries to reach the store again, milliseconds. */
 const WAIT = 250;
 
+/** Before what servers say to each other on the bell, and nobody keeps. */
+const SAID = 'said ';
+
 export interface SharedPlace {
 	/** Of Redis or Valkey: redis://host:port, rediss:// for one with TLS. */
 	readonly url: string;
@@ -29,6 +32,8 @@ interface Opened {
 	readonly connection: Connection;
 	readonly documents: ShopDocuments;
 	readonly links: Links;
+	/** Says a word to all servers that stand so, this one too; told what they say. */
+	readonly said: { say: (word: string) => void; hear: (word: string) => void };
 }
 
 /**
@@ -40,8 +45,11 @@ export class SharedShop implements KeptShop {
 	onElsewhere: KeptShop['onElsewhere'] = () => undefined;
 	onLinks: KeptShop['onLinks'] = () => undefined;
 	onAway: KeptShop['onAway'] = () => undefined;
+	onSaid: KeptShop['onSaid'] = () => undefined;
 	isAway = false;
 	readonly #place: SharedPlace;
+	/** By which the others know this server. */
+	readonly #mark = randomBytes(6).toString('hex');
 	#opened: Opened;
 	#closed = false;
 
@@ -76,6 +84,10 @@ export class SharedShop implements KeptShop {
 		return this.#opened.links;
 	}
 
+	sayToOthers(word: string): void {
+		if (!this.isAway) this.#opened.said.say(`${this.#mark} ${word}`);
+	}
+
 	async close(): Promise<void> {
 		this.#closed = true;
 		await this.#opened.documents.close();
@@ -87,6 +99,10 @@ export class SharedShop implements KeptShop {
 		const { connection, documents, links } = opened;
 		documents.onElsewhere = (...what) => this.onElsewhere(...what);
 		links.onElsewhere = () => this.onLinks();
+		opened.said.hear = (word) => {
+			const mark = word.slice(0, word.indexOf(' '));
+			if (mark !== this.#mark) this.onSaid(mark, word.slice(mark.length + 1));
+		};
 		connection.onEnd = (why) => this.#ended(why);
 	}
 
@@ -132,7 +148,12 @@ async function reach({ url, name, rack }: SharedPlace): Promise<Opened> {
 	try {
 		const logs = new StreamLogs(connection, names);
 		const value = sharedLinks(connection, names);
+		const said: Opened['said'] = {
+			say: (word) => void connection.ring(names.bell, `${SAID}${word}`).catch(() => undefined),
+			hear: () => undefined,
+		};
 		hear = (word) => {
+			if (word.startsWith(SAID)) return said.hear(word.slice(SAID.length));
 			const [what, mark, at, ...doc] = word.split(' ');
 			if (what === 'moved') logs.moved(doc.join(' '), `${mark} ${at}`);
 			if (what === 'links') value.onChanged();
@@ -140,7 +161,7 @@ async function reach({ url, name, rack }: SharedPlace): Promise<Opened> {
 		};
 		const id = await found(connection, names, rack);
 		const documents = await ShopDocuments.in(logs);
-		return { id, connection, documents, links: await Links.in(value) };
+		return { id, connection, documents, links: await Links.in(value), said };
 	} catch (fault) {
 		connection.close();
 		throw fault;
