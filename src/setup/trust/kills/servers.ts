@@ -15,6 +15,8 @@ const LONGEST = 250;
 const BURST = 10;
 /** Edits of a device that wait for an answer: a slow machine must not be drowned in them. */
 const AHEAD = 300;
+/** Looks at what was kept before a shop is given up, some 20 s. */
+const PATIENCE = 15_000;
 /** Who is killed, by turns. */
 const VICTIMS = ['a server', 'the store', 'a device', 'both servers'] as const;
 
@@ -127,15 +129,24 @@ async function typeAndKill(
 		}
 	});
 	const anyKept = (): boolean => pair.some(({ kept }) => kept.size > 0);
-	while (!anyKept() && pair.some(({ closed }) => !closed)) await pause(1);
-	if (anyKept()) {
-		await pause(dice.unit() * LONGEST);
-		await kill(several, pair, n);
+	try {
+		for (let waits = 0; !anyKept() && pair.some(({ closed }) => !closed); waits++) {
+			if (waits > PATIENCE) throw new Error(`${saidTo(pair)} were told nothing was kept`);
+			await pause(1);
+		}
+		if (anyKept()) {
+			await pause(dice.unit() * LONGEST);
+			await kill(several, pair, n);
+		}
+	} finally {
+		isOver = true;
 	}
-	isOver = true;
 	await Promise.all(typing);
 	return anyKept() ? wrote : null;
 }
+
+const saidTo = (pair: readonly RawDevice[]): string =>
+	JSON.stringify(pair.map(({ words }) => words.slice(-3)));
 
 /** And starts it again, as whoever looks after it would. */
 async function kill(several: Several, pair: readonly RawDevice[], n: number): Promise<void> {
