@@ -115,6 +115,20 @@ test('a job thrown away is so on all devices, and back on all, whoever was away 
 	await until(async () => expect(await late.store.jobs()).toHaveLength(2));
 });
 
+test('a job that could not be brought into step when it moved is so a little later', async () => {
+	const desk = await shop.device(secret);
+	const saw = await shop.device(secret);
+	const updatesAfter = saw.store.updatesAfter.bind(saw.store);
+	let refused = 0;
+	saw.store.updatesAfter = (doc, n) =>
+		doc === 'job j' && refused++ < 6
+			? Promise.reject(new DOMException('busy', 'AbortError'))
+			: updatesAfter(doc, n);
+	(await desk.open('j', { name: 'Camper' })).change((f) => ({ ...f, notes: 'n' }), 'notes', null);
+	await until(async () => expect(await saw.store.job('j')).toMatchObject({ file: { notes: 'n' } }));
+	expect(refused).toBeGreaterThan(5);
+});
+
 test('who may only look is told all and changes nothing for others', async () => {
 	const desk = await shop.device(secret);
 	await joined(desk);

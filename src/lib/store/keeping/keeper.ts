@@ -72,6 +72,11 @@ export class Keeper {
 		return this.#loaded;
 	}
 
+	/** Would closing lose anything? A document that was never had, and never written to, would not. */
+	get isKept(): boolean {
+		return this.saving === 'saved' || (!this.#running && !this.#waiting);
+	}
+
 	/** Number of the last update of the store that is in the document. */
 	get seen(): number {
 		return this.#seen;

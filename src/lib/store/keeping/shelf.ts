@@ -95,7 +95,7 @@ export class Shelf {
 
 	#letGo(doc: string): void {
 		const keeper = this.#keepers.get(doc);
-		if (this.#wanted.has(doc) || this.#borrowed.has(doc) || keeper?.saving !== 'saved') return;
+		if (this.#wanted.has(doc) || this.#borrowed.has(doc) || !keeper?.isKept) return;
 		this.#close(keeper);
 		this.#keepers.delete(doc);
 	}

@@ -21,5 +21,9 @@ export function beginSharing(shelf: Shelf, to: LinkTo): Sharing {
 	shelf.watch(link);
 	if (!shop.loaded) shop.load().catch(() => undefined); // whoever opens a job tries again
 	link.start();
-	return { link, carrier, stop: () => link.stop() };
+	const stop = (): void => {
+		carrier.stop();
+		link.stop();
+	};
+	return { link, carrier, stop };
 }

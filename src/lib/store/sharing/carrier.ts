@@ -1,7 +1,7 @@
 import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
 import { seedOf } from '../document';
 import { recordOfJob } from '../hand';
-import type { Keeper, Shelf } from '../keeping';
+import { type Keeper, type Shelf, waitAfter } from '../keeping';
 import type { Link } from './link';
 import { isDocName, type ShopStanding } from './words';
 
@@ -24,6 +24,10 @@ export class Carrier {
 	readonly #failed = new Set<string>();
 	#running: Promise<void> | null = null;
 	#again = false;
+	/** Looks in a row after which something was left over. */
+	#failures = 0;
+	#later: ReturnType<typeof setTimeout> | undefined;
+	#stopped = false;
 
 	constructor(shelf: Shelf, link: Link) {
 		this.#shelf = shelf;
@@ -35,6 +39,11 @@ export class Carrier {
 		for (const [doc, standing] of moved) this.#at.set(doc, standing);
 		this.#failed.clear();
 		this.look();
+	}
+
+	stop(): void {
+		this.#stopped = true;
+		clearTimeout(this.#later);
 	}
 
 	/** Looks for what is not alike; once more when it is looking already. */
@@ -49,6 +58,21 @@ export class Carrier {
 			await this.#run().catch((fault) => console.error(fault));
 		}
 		this.#running = null;
+		if (this.#failed.size > 0) this.#tryAgain();
+		else this.#failures = 0;
+	}
+
+	/** What could not be done now is tried ever more slowly: nobody may say a word of it again. */
+	#tryAgain(): void {
+		clearTimeout(this.#later);
+		if (this.#stopped) return;
+		this.#later = setTimeout(
+			() => {
+				this.#failed.clear();
+				this.look();
+			},
+			waitAfter(this.#shelf.waits, ++this.#failures),
+		);
 	}
 
 	/** Resolves when it has looked for all it was told of. */
