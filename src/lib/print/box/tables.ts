@@ -1,5 +1,5 @@
 import { type BoxFigures, SCREW_FROM_END, type Sizes3 } from '../../design';
-import { printAngle, showMass, type Ruler, showVolume } from '../../measure';
+import { printAngle, showMass, type Ruler, showVolume, ticks } from '../../measure';
 import { type Figures, RADIATOR_HEADS, radiatorTexts, stepText } from '../wording';
 import {
 	space,
@@ -247,7 +247,7 @@ function seamsTable(box: BoxFigures, width: number, figures: Figures): Block[] {
 /** Where the screws of a seam go, which its table counts. */
 function screwsText({ seams }: BoxFigures, width: number, figures: Figures): Block[] {
 	if (seams.every((s) => s.screws === 0)) return [];
-	const text = `Screws: the outer two ${figures.bench(SCREW_FROM_END)} from the ends of their seam, the others evenly between; each into the middle of the edge of the board it holds.`;
+	const text = `Screws: the outer two ${figures.bench(SCREW_FROM_END)} from the ends of their seam, or a third of it where it is shorter than ${figures.bench(ticks(3 * SCREW_FROM_END))}, the others evenly between; each into the middle of the edge of the board it holds.`;
 	return [paragraph(text, width, { size: 3 })];
 }
 

@@ -11,7 +11,16 @@ export {
 } from './board';
 export { letter } from './letters';
 export { weighBoard } from './moment';
-export { along, bradsOf, needs, SCREW_FROM_END, screwsOf, seamNeeds, squareMetres } from './needs';
+export {
+	along,
+	bradsOf,
+	needs,
+	SCREW_FROM_END,
+	screwFromEnd,
+	screwsOf,
+	seamNeeds,
+	squareMetres,
+} from './needs';
 export { boardObstacle, boundsOf, mayTouch, type Obstacle, rodObstacle } from './obstacle';
 export { dividerNumber, noSuchBoard, sayNoSide, wayOf } from './on-divider';
 export { hull, kg, massOf, partOf, partRectOf, sideOf, woodOf } from './part-of';

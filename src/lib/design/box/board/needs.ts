@@ -11,6 +11,11 @@ export const squareMetres = (area: number): number => area / (TICKS_PER_MM * 100
  */
 export const SCREW_FROM_END = mm(50);
 
+/** The same for a seam of this length: two of a short one part it in three. */
+export function screwFromEnd(length: number): number {
+	return Math.min(SCREW_FROM_END, length / 3);
+}
+
 /** Fasteners along a length at a spacing, never fewer than two. */
 export function along(length: number, spacing: number): number {
 	return Math.max(2, Math.ceil((length - 2 * SCREW_FROM_END) / spacing) + 1);

@@ -1,5 +1,5 @@
 import type { Box } from '../../../job';
-import { type Board, type Role, along, SCREW_FROM_END, screwsOf, type Seam } from '../board';
+import { type Board, type Role, along, screwFromEnd, screwsOf, type Seam } from '../board';
 import type { AssemblyStep } from '../box-plan';
 import type { Inside } from '../inside';
 import { type Length, ticks, TICKS_PER_MM } from '../../../measure';
@@ -158,6 +158,5 @@ function spacingOf(closing: readonly Seam[], box: Box): Length {
 
 /** Distance between fasteners set evenly from one end of a seam to the other. */
 export function evenSpacing(length: number, wanted: number): number {
-	const free = Math.max(length - 2 * SCREW_FROM_END, 0);
-	return free / (along(length, wanted) - 1);
+	return (length - 2 * screwFromEnd(length)) / (along(length, wanted) - 1);
 }
