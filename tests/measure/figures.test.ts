@@ -94,7 +94,7 @@ describe('angles, volumes, masses', () => {
 		expect(fromLitres(56.633693184, 'ft3')).toBe(2);
 		expect(toLitres(1000, 'in3')).toBeCloseTo(16.387064, 12);
 		expect([volumeUnit(INCHES), volumeUnit(METRIC)]).toEqual(['ft3', 'L']);
-		expect(showVolume(56.633693184, INCHES)).toBe('2.000 ft3');
+		expect(showVolume(56.633693184, INCHES)).toBe('2.000 ft³');
 		expect(showVolume(56.633693184, { ...METRIC, decimal: ',' })).toBe('56,63 L');
 	});
 

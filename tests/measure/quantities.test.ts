@@ -15,8 +15,8 @@ import { printVolume } from '../../src/lib/measure/volume';
 describe('volume', () => {
 	test('prints', () => {
 		expect(printVolume(91.9314, 'L', ',')).toBe('91,93 L');
-		expect(printVolume(91.9314, 'ft3')).toBe('3.247 ft3');
-		expect(printVolume(91.9314, 'in3')).toBe('5610 in3');
+		expect(printVolume(91.9314, 'ft3')).toBe('3.247 ft³');
+		expect(printVolume(91.9314, 'in3')).toBe('5610 in³');
 	});
 });
 

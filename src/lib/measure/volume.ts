@@ -21,9 +21,12 @@ export function toLitres(amount: number, unit: VolumeUnit): number {
 
 const PLACES: Readonly<Record<VolumeUnit, number>> = { L: 2, ft3: 3, in3: 0 };
 
-/** `91.93 L`, `3.247 ft3`, `5610 in3`. */
+const SIGNS: Readonly<Record<VolumeUnit, string>> = { L: 'L', ft3: 'ft³', in3: 'in³' };
+
+/** `91.93 L`, `3.247 ft³`, `5610 in³`. */
 export function printVolume(litres: number, unit: VolumeUnit, decimal: '.' | ',' = '.'): string {
-	return `${fromLitres(litres, unit).toFixed(PLACES[unit]).replace('.', decimal)} ${unit}`;
+	const number = fromLitres(litres, unit).toFixed(PLACES[unit]).replace('.', decimal);
+	return `${number} ${SIGNS[unit]}`;
 }
 
 /** The unit of a box's air that goes with the ruler. */
@@ -36,7 +39,7 @@ export function showVolume(litres: number, ruler: Pick<Ruler, 'unit' | 'decimal'
 	return printVolume(litres, volumeUnit(ruler), ruler.decimal);
 }
 
-/** A volume in the words of a message: `91.93 L`, `12 L`, or `3.247 ft3`. */
+/** A volume in the words of a message: `91.93 L`, `12 L`, or `3.247 ft³`. */
 export function sayVolume(litres: number, ruler: Pick<Ruler, 'unit' | 'decimal'>): string {
 	if (volumeUnit(ruler) !== 'L') return showVolume(litres, ruler);
 	return `${Math.round(litres * 100) / 100} L`.replace('.', ruler.decimal);

@@ -82,7 +82,7 @@ describe('what is said on paper', () => {
 		const line = figures(asked).chambers[0]!.deductions[0]!;
 		// Every inside face: 564 x 364 x 314 inside.
 		const area = 2 * (0.564 * 0.364 + 0.564 * 0.314 + 0.364 * 0.314);
-		expect(line.what).toBe('Lining: 0.99 m2, 20 mm thick, 10 % of it solid');
+		expect(line.what).toBe('Lining: 0.99 m², 20 mm thick, 10 % of it solid');
 		expect(area).toBeCloseTo(0.99, 2);
 		expect(line.litres).toBeCloseTo(area * 20 * 0.1, 9);
 		const hole = { kind: 'rectangle' as const, width: 100, height: 50 };

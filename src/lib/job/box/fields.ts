@@ -8,11 +8,13 @@ import { toLitres } from '../../measure';
 const UNITS = new Map<string, 'L' | 'ft3' | 'in3'>([
 	...(['l', 'litre', 'litres'] as const).map((word) => [word, 'L'] as const),
 	['ft3', 'ft3'],
+	['ft³', 'ft3'],
 	['in3', 'in3'],
+	['in³', 'in3'],
 ]);
 
 function readLitres(seen: string, ctx: z.RefinementCtx): number {
-	const [, digits, unit] = /^\s*(\d+(?:\.\d+)?)\s*([a-z]+3?)\s*$/i.exec(seen) ?? [];
+	const [, digits, unit] = /^\s*(\d+(?:\.\d+)?)\s*([a-z]+[3³]?)\s*$/i.exec(seen) ?? [];
 	const known = UNITS.get((unit ?? '').toLowerCase());
 	if (digits === undefined || known === undefined) {
 		ctx.addIssue({

@@ -50,7 +50,7 @@ function areaText(area: number, { unit, decimal }: Ruler): string {
 	const text =
 		unit === 'in'
 			? `${(area / (12 * TICKS_PER_INCH) ** 2).toFixed(2)} ft²`
-			: `${squareMetres(area).toFixed(2)} m2`;
+			: `${squareMetres(area).toFixed(2)} m²`;
 	return text.replace('.', decimal);
 }
 
