@@ -73,8 +73,25 @@ export function hatch(kind: Hatch, rings: readonly (readonly Spot[])[], coarse =
 	};
 }
 
-function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: number): PathStep[] {
-	const a = (family.angle * Math.PI) / 180;
+/** More strokes than these of one family are a grey face, and take seconds to make. */
+export const MOST_STROKES = 8000;
+
+/** Made as much wider, by doubling, as keeps the strokes on a face of such a size under them. */
+function widened(family: Family, along: number, across: number): Family | null {
+	const { pitch, from = 0, dash, gap = 0, shift = 0 } = family;
+	const rows = across / pitch;
+	const each = dash === undefined ? 0 : along / (dash + gap);
+	if (!Number.isFinite(rows) || !Number.isFinite(each)) return null;
+	let times = 1;
+	while ((rows / times + 1) * (each / times + 1) > MOST_STROKES) times *= 2;
+	if (times === 1) return family;
+	const wide = { angle: family.angle, pitch: pitch * times, from: from * times };
+	if (dash === undefined) return wide;
+	return { ...wide, dash: dash * times, gap: gap * times, shift: shift * times };
+}
+
+function strokes(asked: Family, rings: readonly (readonly Spot[])[], coarse: number): PathStep[] {
+	const a = (asked.angle * Math.PI) / 180;
 	// Along the strokes u, across them v; paper's y points down.
 	const turned = rings.map((ring) =>
 		ring.map(({ x, y }) => ({
@@ -86,12 +103,15 @@ function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: nu
 		u * Math.cos(a) + v * Math.sin(a),
 		-u * Math.sin(a) + v * Math.cos(a),
 	];
-	const vs = turned.flat().map((p) => p.v);
-	const pitch = family.pitch * coarse;
-	const from = (family.from ?? 0) * coarse;
+	const spots = turned.flat();
+	const [u, v] = [spanOf(spots.map((p) => p.u)), spanOf(spots.map((p) => p.v))];
+	const spaced = { ...asked, pitch: asked.pitch * coarse, from: (asked.from ?? 0) * coarse };
+	const family = widened(spaced, u.high - u.low, v.high - v.low);
+	if (family === null) return [];
+	const { pitch, from = 0 } = family;
 	const steps: PathStep[] = [];
-	const last = Math.floor((Math.max(...vs) - from) / pitch);
-	for (let row = Math.ceil((Math.min(...vs) - from) / pitch); row <= last; row++) {
+	const last = Math.floor((v.high - from) / pitch);
+	for (let row = Math.ceil((v.low - from) / pitch); row <= last; row++) {
 		const v = from + row * pitch;
 		for (const [start, end] of inside(turned, v))
 			for (const [u1, u2] of dashes(family, row, start, end))
@@ -99,6 +119,8 @@ function strokes(family: Family, rings: readonly (readonly Spot[])[], coarse: nu
 	}
 	return steps;
 }
+
+const spanOf = (list: readonly number[]) => ({ low: Math.min(...list), high: Math.max(...list) });
 
 /** Stretches of the row v that lie inside the rings, by even-odd crossing. */
 function inside(
