@@ -118,6 +118,7 @@ describe('a printed piece', () => {
 			const lines = template.marks.flatMap(strokes);
 			const rows = templateOf(made, template)
 				.flatMap((leaf) => leaf.blocks)
+				.map(({ later, marks }) => ({ marks: later?.() ?? marks }))
 				.filter((b) => wordsOn(b.marks).some((t) => t.startsWith('left edge at')));
 			for (const { marks } of rows) {
 				marks.forEach((mark, i) => {

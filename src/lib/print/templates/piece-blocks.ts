@@ -86,13 +86,20 @@ function headed(template: Template, piece: TracedPiece, figures: Figures): Heade
 }
 
 function rowBlock(template: Template, row: readonly Headed[]): Block {
+	return {
+		height: HEAD + Math.max(...row.map((p) => p.window.height)) + 4,
+		marks: [],
+		later: () => rowMarks(template, row),
+	};
+}
+
+function rowMarks(template: Template, row: readonly Headed[]): Mark[] {
 	let x = 0;
-	const marks = row.flatMap((piece) => {
+	return row.flatMap((piece) => {
 		const drawn = placed(pieceMarks(template, piece), { x, y: HEAD });
 		x += piece.wide + BETWEEN;
 		return drawn;
 	});
-	return { height: HEAD + Math.max(...row.map((p) => p.window.height)) + 4, marks };
 }
 
 /** One piece in its frame, from 0,0. */
@@ -178,8 +185,8 @@ function mapBlocks(template: Template, pieces: readonly TracedPiece[], width: nu
 			...{ size: 4, anchor: 'middle', weight: 'semibold', ink: 'chalk', halo: true },
 		},
 	]);
-	const marks = [...placed(template.marks, { x, y: 4, scale }), ...frames];
-	return [{ height: template.height * scale + 9, marks }];
+	const later = () => [...placed(template.marks, { x, y: 4, scale }), ...frames];
+	return [{ height: template.height * scale + 9, marks: [], later }];
 }
 
 const length = (n: number): Length => mm(n);

@@ -23,8 +23,11 @@ export function tileLeaf(
 ): Leaf {
 	const name = tileName(at.column, at.row);
 	const { x, y } = windowOf(tiles, at);
-	const shown = shownOn(template, tiles, at);
-	const marks = placed([...shown, ...seams(tiles, at)], { x: margin - x, y: margin - y });
+	const shown = (): Mark[] =>
+		placed([...shownOn(template, tiles, at), ...seams(tiles, at)], {
+			x: margin - x,
+			y: margin - y,
+		});
 	const single = tiles.columns * tiles.rows === 1;
 	return {
 		name: single ? `Template ${template.name}` : `Template ${template.name}, ${name}`,
@@ -34,7 +37,12 @@ export function tileLeaf(
 		blocks: [
 			{
 				height: pageArea(paper).height,
-				marks: [...marks, ...cropCorners(tiles, margin), ...words(template, tiles, name, margin)],
+				marks: [],
+				later: () => [
+					...shown(),
+					...cropCorners(tiles, margin),
+					...words(template, tiles, name, margin),
+				],
 			},
 		],
 	};
