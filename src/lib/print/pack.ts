@@ -22,6 +22,7 @@ import {
 	lettered,
 	orUndrawn,
 	setPages,
+	sparing,
 	type TitleBlock,
 } from './page';
 import { panelPages } from './panel';
@@ -60,15 +61,21 @@ export function printPack(plan: Plan): Page[] {
 	);
 	const summary = (chapters: ReturnType<typeof chaptersOn>): readonly Leaf[] =>
 		orUndrawn(plan, 'summary', () => summaryPages(plan, chapters));
-	const leaves = (first: readonly Leaf[]): Leaf[] =>
-		chosen.flatMap((name) => (name === 'summary' ? first : (made.get(name) ?? [])));
-	if (!chosen.includes('summary')) return framed(leaves([]), titleBlock(plan));
-	// The summary is as long whatever the page numbers in it are: set it once to learn them.
 	const rest = [...made.values()].flat();
 	const unnumbered = rest.map((leaf) => ({ chapters: [leaf.chapter ?? leaf.name] }));
-	const tried = chaptersOn(setPages(leaves(summary(chaptersOn(unnumbered)))));
-	const numbered = tried.filter(({ name }) => name !== 'Summary');
-	return framed(leaves(summary(numbered)), titleBlock(plan));
+	const first = chosen.includes('summary') ? summary(chaptersOn(unnumbered)) : [];
+	const leaves = sparing(
+		plan,
+		chosen.flatMap((name) => (name === 'summary' ? first : (made.get(name) ?? []))),
+	);
+	if (first.length === 0) return framed(leaves, titleBlock(plan));
+	// The summary is as long whatever the page numbers in it are: set it once to learn them.
+	const numbered = chaptersOn(setPages(leaves)).filter(({ name }) => name !== 'Summary');
+	const again = summary(numbered);
+	return framed(
+		leaves.map((leaf) => again[first.indexOf(leaf)] ?? leaf),
+		titleBlock(plan),
+	);
 }
 
 /**
@@ -76,17 +83,17 @@ export function printPack(plan: Plan): Page[] {
  * many pages they take.
  */
 export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
-	if (ids === undefined)
-		return framed(
-			templatesOf(plan).flatMap((t) => templateOf(plan, t)),
-			titleBlock(plan),
-		);
-	const parts = plan.parts.filter((p) => ids.includes(p.id)).map((p) => partTemplate(p, plan));
-	const blanks = plan.blanks.filter((b) => ids.includes(b.id)).map((b) => blankTemplate(b, plan));
-	return framed(
-		[...parts, ...blanks].flatMap((t) => templateOf(plan, t)),
-		titleBlock(plan),
+	const templates =
+		ids === undefined
+			? templatesOf(plan)
+			: [
+					...plan.parts.filter((p) => ids.includes(p.id)).map((p) => partTemplate(p, plan)),
+					...plan.blanks.filter((b) => ids.includes(b.id)).map((b) => blankTemplate(b, plan)),
+				];
+	const leaves = templates.flatMap((t) =>
+		orUndrawn(plan, `template ${t.name}`, () => templateOf(plan, t)),
 	);
+	return framed(leaves, titleBlock(plan));
 }
 
 /** The customer's paper; jobs planned together have one each, and none in common. */

@@ -342,7 +342,7 @@ describe('tiles', () => {
 		const marks = [...Array(tiles.rows).keys()].flatMap((row) =>
 			[...Array(tiles.columns).keys()].flatMap((column) =>
 				tileLeaf(template, tiles, { column, row }, { size: 'a4' }, 6).blocks.flatMap(
-					(b) => b.marks,
+					(b) => b.later?.() ?? b.marks,
 				),
 			),
 		);

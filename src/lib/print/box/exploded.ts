@@ -25,7 +25,9 @@ import {
 	boxOffRing,
 	inRing,
 	overlap,
+	placed,
 	round,
+	textBox,
 } from '../drawing';
 
 /** From the right, the front and above. */
@@ -52,12 +54,29 @@ export function exploded(name: string, figures: BoxFigures): Drawing {
 	const { bodies, height } = solidView(moved, { width: WIDE, height: TALL });
 	const drawn = bodies.flatMap(bodyMarks);
 	const labelled = callouts(bodies.map(named), { x: 0, y: 0, width: WIDE, height, drawn });
+	const marks = [...drawn, ...labelled.marks];
+	const { from, to } = reachOf(marks);
 	return {
 		width: WIDE,
-		height: height + labelled.below,
+		height: to - from + 2 * EDGE,
 		title: `${name}: exploded view`,
-		marks: [...drawn, ...labelled.marks],
+		marks: placed(marks, { x: 0, y: EDGE - from }),
 	};
+}
+
+/** Paper over and under the view with its names, mm. */
+const EDGE = 2;
+
+/** From where to where down the paper some marks reach. */
+function reachOf(marks: readonly Mark[]): { from: number; to: number } {
+	const ys = marks.flatMap((mark) => {
+		if (mark.kind === 'path')
+			return mark.steps.flatMap((s) => (s[0] === 'Z' ? [] : [Number(s.at(-1))]));
+		if (mark.kind !== 'text') return [];
+		const { y, height } = textBox(mark);
+		return [y, y + height];
+	});
+	return { from: Math.min(...ys), to: Math.max(...ys) };
 }
 
 /** The box as it stands, without a word: for whoever orders it. */

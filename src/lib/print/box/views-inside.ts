@@ -30,13 +30,17 @@ function standing({ placed, boards }: BoxFigures): Standing[] {
 	});
 }
 
+const PAPER = { x: 0, y: 0, width: 180, height: 1000 };
+/** Marks of two plates beside each other would read as one, mm. */
+const APART = 1.6;
+
 /** Boards inside as a view shows them, dashed, each with its mark where there is room for it. */
 export function insideMarks(figures: BoxFigures, look: InsideView, taken: readonly Mark[]): Mark[] {
 	const { view, flat, toward } = look;
 	const marks: Mark[] = [];
-	const slots = new LabelSlots({ x: 0, y: 0, width: 180, height: 1000 });
+	const slots = new LabelSlots(PAPER, APART);
 	slots.keepOff(taken);
-	const clear = new LabelSlots({ x: 0, y: 0, width: 180, height: 1000 });
+	const clear = new LabelSlots(PAPER, APART);
 	clear.keepOff(taken);
 	clear.keepOffLines(taken);
 	for (const { board, placed } of standing(figures)) {

@@ -30,10 +30,16 @@ const ABOVE: Look = {
 };
 
 const WIDE = 180;
-const GAP = 22;
+const GAP = { beside: 22, below: 17 };
 /** From one dimension line to the next, further out. */
 const STEP = 6;
-const EDGE = { left: 16, top: 18, right: 14, bottom: 8 };
+const EDGE = { left: 16, right: 14 };
+/** Over the views: their names, and a depth at the top that is not the one at the bottom. */
+const OVER = { names: 9, lean: 18 };
+/** Under the view from above: nothing, or the places inside. */
+const UNDER = { bare: 4, places: 19 };
+/** The name of a view stands so far over it. */
+const NAME = 3;
 
 /**
  * Front, side and top of a box, in first place to each other, dimensioned; the side is cut open to
@@ -43,29 +49,31 @@ export function threeViews(name: string, figures: BoxFigures, print: Figures): D
 	const { outside } = figures;
 	const across = (outside.width + outside.depth) / 1600;
 	const beside = STEP * Math.max(0, cornerHeights(figures).length - 1);
-	const most = Math.min((WIDE - EDGE.left - EDGE.right - beside - GAP) / across, 0.5);
+	const most = Math.min((WIDE - EDGE.left - EDGE.right - beside - GAP.beside) / across, 0.5);
 	const scale = standardScale(most, print.unit);
 	const mm = (l: number): number => (l / 1600) * scale;
-	const high = EDGE.top + mm(outside.height);
+	const over = topDepth(figures) === null ? OVER.names : OVER.lean;
+	const high = over + mm(outside.height);
 	const front: View = { x: EDGE.left, y: high, scale };
-	const side: View = { x: EDGE.left + mm(outside.width) + GAP, y: high, scale };
-	const above: View = { x: EDGE.left, y: high + GAP + mm(outside.depth), scale };
-	const below = reaches(figures, 'fromLeft').length > 0 ? 18 : 10;
-	const height = above.y + EDGE.bottom + below;
+	const side: View = { x: EDGE.left + mm(outside.width) + GAP.beside, y: high, scale };
+	const above: View = { x: EDGE.left, y: high + GAP.below + mm(outside.depth), scale };
+	const below = reaches(figures, 'fromLeft').length > 0 ? UNDER.places : UNDER.bare;
+	const deep = side.y + (reaches(figures, 'fromFront').length > 0 ? 10 + UNDER.places : 0);
+	const height = Math.max(above.y + below, deep);
 	const drawn: Mark[] = [
 		...faces(figures, FRONT, front),
 		...sideView(figures, side),
 		...faces(figures, ABOVE, above),
 		...overall(outside, front, side, above, print),
 		...leanDimensions(figures, side, print),
-		...names(front, side, above, outside, figures.profile !== null),
+		...names(front, side, above, figures, over - OVER.names),
 		...insideDimensions(figures, side, above, print),
 	];
 	const marks: Mark[] = [
 		...drawn,
 		...insideMarks(figures, seenFrom(figures, SIDE, side), drawn),
 		...insideMarks(figures, seenFrom(figures, ABOVE, above), drawn),
-		words(WIDE - 1, height - 1, `scale ${scaleText({ scale })}`, {
+		words(WIDE, 3.4, scaleText({ scale }), {
 			anchor: 'end',
 			ink: 'pencil',
 		}),
@@ -181,19 +189,16 @@ function overall(
 function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[] {
 	const outer = figures.profile?.outer;
 	if (!outer) return [];
-	const top = Math.max(...outer.map((p) => p.y));
-	const level = outer.filter((p) => top - p.y < 2).map((p) => p.x);
-	const [a, b] = [Math.min(...level), Math.max(...level)];
-	const whole = Math.abs(b - a - figures.outside.depth) < 2;
+	const top = topDepth(figures);
 	const right = Math.max(...outer.map((p) => p.x));
 	return [
-		...(whole || b - a < 2
+		...(top === null
 			? []
 			: dimension(
-					onPaper({ x: b, y: top }, view),
-					onPaper({ x: a, y: top }, view),
+					onPaper({ x: top.to, y: top.y }, view),
+					onPaper({ x: top.from, y: top.y }, view),
 					6,
-					print.bench(b - a),
+					print.bench(top.to - top.from),
 				)),
 		...cornerHeights(figures).flatMap((y, i) =>
 			dimension(
@@ -206,6 +211,17 @@ function leanDimensions(figures: BoxFigures, view: View, print: Figures): Mark[]
 	];
 }
 
+/** Where the profile is level at the top, if that is not as deep as the box. */
+function topDepth({ profile, outside }: BoxFigures) {
+	const outer = profile?.outer;
+	if (!outer) return null;
+	const y = Math.max(...outer.map((p) => p.y));
+	const level = outer.filter((p) => y - p.y < 2).map((p) => p.x);
+	const [from, to] = [Math.min(...level), Math.max(...level)];
+	const whole = Math.abs(to - from - outside.depth) < 2;
+	return whole || to - from < 2 ? null : { from, to, y };
+}
+
 /** Heights of the corners of the profile between bottom and top, the lowest first. */
 function cornerHeights({ profile }: BoxFigures): number[] {
 	const all = (profile?.outer ?? []).map((p) => p.y);
@@ -214,24 +230,22 @@ function cornerHeights({ profile }: BoxFigures): number[] {
 	return between.filter((y, i) => i === 0 || y - nth(between, i - 1) > 2);
 }
 
+/** `raised`: what stands over the side view beneath its name, mm. */
 function names(
 	front: View,
 	side: View,
 	above: View,
-	size: BoxFigures['outside'],
-	cut: boolean,
+	{ outside, profile }: BoxFigures,
+	raised: number,
 ): Mark[] {
-	const put = (view: View, text: string, y: number): Mark => {
+	const over = (view: View, text: string, y: number, up = 0): Mark => {
 		const spot = onPaper({ x: 0, y }, view);
-		return words(spot.x, spot.y - 14.5, text, { weight: 'semibold' });
+		return words(spot.x, spot.y - NAME - up, text, { weight: 'semibold' });
 	};
-	const over = (view: View, text: string, y: number): Mark => {
-		const spot = onPaper({ x: 0, y }, view);
-		return words(spot.x, spot.y - 3, text, { weight: 'semibold' });
-	};
+	const cut = profile === null ? 'From the right end' : SIDE.name;
 	return [
-		over(front, FRONT.name, size.height),
-		put(side, cut ? SIDE.name : 'From the right end', size.height),
-		over(above, ABOVE.name, size.depth),
+		over(front, FRONT.name, outside.height),
+		over(side, cut, outside.height, raised),
+		over(above, ABOVE.name, outside.depth),
 	];
 }

@@ -28,7 +28,7 @@ export function cautionPages(plan: Plan): Leaf[] {
 			width,
 			{ ink: 'pencil' },
 		),
-		{ height: 2, marks: [] },
+		{ height: 1, marks: [] },
 		...inPairs(
 			plan.cautions.map((c) => cautionBlock(c, HALF_PAGE)),
 			width,
@@ -36,9 +36,18 @@ export function cautionPages(plan: Plan): Leaf[] {
 	]);
 }
 
-/** Two beside each other, read row by row, so that they take half the paper. */
+/**
+ * Two beside each other, so that they take half the paper: each has beside it the one of those to
+ * come that is most nearly as tall.
+ */
 function inPairs(blocks: readonly Block[], width: number): Block[] {
-	return blocks.flatMap((left, i) =>
-		i % 2 === 0 ? [halves([left], blocks.slice(i + 1, i + 2), width)] : [],
-	);
+	const waiting = [...blocks];
+	const rows: Block[] = [];
+	for (let left = waiting.shift(); left !== undefined; left = waiting.shift()) {
+		const tall = left.height;
+		const off = waiting.map((b) => Math.abs(b.height - tall));
+		const right = waiting.splice(off.indexOf(Math.min(...off)), 1);
+		rows.push(halves([left], right, width));
+	}
+	return rows;
 }

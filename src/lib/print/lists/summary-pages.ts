@@ -67,7 +67,7 @@ function cautionsHere(plan: Plan, chapters: readonly ChapterOn[], width: number)
 			? '1 caution belongs to this plan; it stands'
 			: `${count} cautions belong to this plan; they stand`;
 	const text = `${they} in full from page ${full.from} on, and in short where the work is.`;
-	return [paragraph(text, width, { weight: 'semibold' }), space(2)];
+	return [paragraph(text, width, { weight: 'semibold' }), space(1)];
 }
 
 /** Where the patterns are, and how much paper they take, before anyone sends them to a printer. */

@@ -24,8 +24,11 @@ export class LabelSlots {
 	private readonly taken: Bounds[] = [];
 	private readonly lines: { readonly steps: PathMark['steps']; readonly box: Bounds }[] = [];
 
-	/** `room` is the paper labels may stand on. */
-	constructor(private readonly room: Bounds) {}
+	/** `room` is the paper labels may stand on, `apart` what is kept free between two, mm. */
+	constructor(
+		private readonly room: Bounds,
+		private readonly apart = APART,
+	) {}
 
 	/** What is on the paper already. */
 	keepOff(marks: readonly { readonly kind: string }[]): void {
@@ -74,7 +77,7 @@ export class LabelSlots {
 			box.y + box.height <= room.y + room.height + 0.01;
 		return (
 			within &&
-			this.taken.every((other) => !overlap(box, other, -APART)) &&
+			this.taken.every((other) => !overlap(box, other, -this.apart)) &&
 			this.isOffLines(grown(box, OFF_LINE))
 		);
 	}

@@ -19,6 +19,8 @@ interface DrawnItem extends Shown {
 	readonly drawings: readonly Drawing[];
 	/** Blocks under the first drawing, before the next. */
 	readonly afterFirst?: readonly Block[];
+	/** Drawings made smaller, where that spares a page. */
+	readonly smaller?: () => readonly Drawing[];
 	/** Blocks under the drawings: a table with the same numbers. */
 	readonly below?: readonly Block[];
 	readonly figures: Figures;
@@ -35,17 +37,42 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 		...(drawn.words ?? []).filter((t) => t !== '').map((t) => paragraph(t, width)),
 		...cautions,
 	];
-	const { drawings, afterFirst = [] } = drawn;
-	const inFront = afterFirst.length === 0 ? drawings.length : 1;
-	const blocks = [
-		// With its cautions, else the first drawing: no heading stands alone at the foot of a page.
-		...head.map((block, i) => ({ ...block, keep: cautions.length === 0 || i < head.length - 1 })),
-		...drawingRows(drawings.slice(0, inFront), width, most),
-		...afterFirst,
-		...drawingRows(drawings.slice(inFront), width, most),
-		...(drawn.below === undefined ? [] : [space(3), ...drawn.below]),
-	];
-	const leaves = leavesOf(plan, { name: drawn.name, title: drawn.name }, blocks, drawn.figures);
+	// With its first caution, else the first drawing: no heading stands alone at a page's foot.
+	const others = Math.max(0, cautions.length - FIRST_CAUTION);
+	const kept = head.map((block, i) => ({
+		...block,
+		keep: cautions.length === 0 || i < head.length - 1 - others,
+	}));
+	const below = drawn.below === undefined ? [] : [space(3), ...drawn.below];
+	const rows = (drawings: readonly Drawing[]): Block[] => drawingRows(drawings, width, most);
+	const leaves = leavesOf(
+		plan,
+		{ name: drawn.name, title: drawn.name, ...otherWay(drawn, rows, kept, below) },
+		[...kept, ...inOrder(drawn, rows), ...below],
+		drawn.figures,
+	);
 	const fault = drawn.drawings.find((d) => d.fault !== undefined)?.fault;
 	return fault === undefined ? leaves : leaves.map((leaf) => ({ ...leaf, fault }));
+}
+
+/** The space over the cautions, and one of them. */
+const FIRST_CAUTION = 2;
+
+type Rows = (drawings: readonly Drawing[]) => Block[];
+
+function inOrder({ drawings, afterFirst = [] }: DrawnItem, rows: Rows): Block[] {
+	const inFront = afterFirst.length === 0 ? drawings.length : 1;
+	return [...rows(drawings.slice(0, inFront)), ...afterFirst, ...rows(drawings.slice(inFront))];
+}
+
+/** Smaller drawings; or what belongs under the first one before it. */
+function otherWay(
+	{ drawings, afterFirst = [], smaller }: DrawnItem,
+	rows: Rows,
+	head: readonly Block[],
+	below: readonly Block[],
+): Pick<Leaf, 'instead'> {
+	if (smaller) return { instead: () => [...head, ...rows(smaller()), ...below] };
+	if (afterFirst.length === 0) return {};
+	return { instead: () => [...head, ...afterFirst, ...rows(drawings), ...below] };
 }

@@ -75,7 +75,8 @@ export function lettered(
 	leaves: readonly Leaf[],
 	{ title, foot }: { readonly title: string; readonly foot: string },
 ): Page[] {
-	return setPages(leaves).map((page, i, all) => {
+	const letters = leaves.map((leaf) => ({ ...leaf, paper: { ...leaf.paper, letter: true } }));
+	return setPages(letters).map((page, i, all) => {
 		const size = paperSize(page.paper);
 		const { x, y, width } = pageArea(page.paper);
 		const text = all.length === 1 ? '' : `${foot}, page ${i + 1} of ${all.length}`;

@@ -9,5 +9,6 @@ export { pageArea, type Paper, PAPER_SIZES } from './paper';
 export { cautionBlock, heading, paragraph, sentence, subheading } from './paragraphs';
 export { refusedBlocks } from './refused';
 export { type Leaf, setPages } from './setting';
+export { sparing } from './sparing';
 export { type Cell, type Column, type Row, table, widest } from './table';
 export { orUndrawn } from './undrawn';

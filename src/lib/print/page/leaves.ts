@@ -12,7 +12,7 @@ export function paperOf(plan: Plan): Paper {
 /** Blocks under one title; on as many pages as they take, further ones say so. */
 export function leavesOf(
 	plan: Plan,
-	titled: Pick<Leaf, 'name' | 'title' | 'chapter' | 'whole'>,
+	titled: Pick<Leaf, 'name' | 'title' | 'chapter' | 'whole' | 'instead'>,
 	blocks: readonly Block[],
 	figures?: { readonly rounded: boolean },
 ): Leaf[] {

@@ -9,10 +9,13 @@ export const LEFT = 20;
 export const OTHER = 10;
 export const BLOCK = 16; // height of the title block
 export const BAR = 11; // height of the strip with the measuring bar
+const FOOT = 7; // height of the line with a letter's page number
 
 export interface Paper {
 	readonly size: keyof typeof PAPER_SIZES;
 	readonly landscape?: boolean;
+	/** Without a title block and a measuring bar: only the page's number stands below. */
+	readonly letter?: boolean;
 }
 
 export interface Area {
@@ -27,13 +30,14 @@ export function paperSize(paper: Paper): { width: number; height: number } {
 	return paper.landscape === true ? { width: height, height: width } : { width, height };
 }
 
-/** What a page may be filled with: inside the margins, above the title block. */
+/** What a page may be filled with: inside the margins, above what stands at its foot. */
 export function pageArea(paper: Paper): Area {
 	const { width, height } = paperSize(paper);
+	const below = paper.letter === true ? FOOT : BLOCK + BAR + 3;
 	return {
 		x: LEFT,
 		y: OTHER,
 		width: width - LEFT - OTHER,
-		height: height - 2 * OTHER - BLOCK - BAR - 3,
+		height: height - 2 * OTHER - below,
 	};
 }

@@ -20,6 +20,8 @@ export interface Leaf {
 	 * Begins a page, unless the rest of one holds all of it: it is taken to the work by itself.
 	 */
 	readonly whole?: boolean;
+	/** The same told another way: in another order, or drawn smaller; where that spares a page. */
+	readonly instead?: () => readonly Block[];
 	/** Whether figures on it were rounded to the ruler is known when it is drawn. */
 	readonly figures?: { readonly rounded: boolean };
 	/** What on it could not be drawn, where something else stands in its place. */
@@ -38,7 +40,7 @@ export interface SetPage {
 }
 
 /** Paper between one leaf and the next on a page, mm. */
-const BETWEEN = 6;
+const BETWEEN = 5;
 
 /** Leaves one after another on as few pages as they take in that order. */
 export function setPages(leaves: readonly Leaf[]): SetPage[] {

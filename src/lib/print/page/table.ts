@@ -88,8 +88,10 @@ function rowBlock(row: Row, spec: Table, grid: Grid, size: number, as: 'head' | 
 	const sizes = row.cells.map((cell) => sizeOf(cell, size));
 	const lines = row.cells.map((cell, i) => cellLines(cell, nth(grid.widths, i), nth(sizes, i)));
 	const first = Math.max(size, ...sizes);
-	const tall = lines.map((l, i) => first + (l.length - 1) * nth(sizes, i));
-	const height = Math.max(first, ...tall) * LEADING + 2 * PAD * size;
+	// A large figure reaches below its line no deeper than the text beside it.
+	const lead = Math.max(size, first / LEADING);
+	const tall = lines.map((l, i) => lead + (l.length - 1) * nth(sizes, i));
+	const height = Math.max(lead, ...tall) * LEADING + 2 * PAD * size;
 	const marks: Mark[] = row.cells.flatMap((cell, i) =>
 		cellMarks(cell, nth(lines, i), {
 			left: nth(grid.lefts, i),

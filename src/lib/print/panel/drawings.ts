@@ -17,6 +17,10 @@ export function pieceDrawings({ job }: Plan, panel: PanelPlan): Drawing[] {
 	return partDrawings(job, panel.parts, of, figuresOn(job.shop.ruler));
 }
 
+/** How tall a front may be drawn, mm. */
+const ROOMY = 170;
+export const TIGHT = 105;
+
 /**
  * The panel as a whole: its front, and a section through its steps; for a pair the mirrored one
  * after the one drawn. Empty when there is no board.
@@ -25,6 +29,7 @@ export function panelViews(
 	plan: Plan,
 	panel: PanelPlan,
 	figures: Figures = figuresOn(plan.job.shop.ruler),
+	height: number = ROOMY,
 ): Drawing[] {
 	const d = panel.detail;
 	if (!d) return [];
@@ -34,7 +39,9 @@ export function panelViews(
 				[', right (R)', true],
 			]
 		: [[d.hand === 'L' ? ', left (L)' : d.hand === 'R' ? ', right (R)' : '', false]];
-	return hands.flatMap(([hand, mirror]) => views(plan, panel.name + hand, d, figures, mirror));
+	return hands.flatMap(([hand, mirror]) =>
+		views(plan, panel.name + hand, d, figures, { mirror, height }),
+	);
 }
 
 function views(
@@ -42,7 +49,7 @@ function views(
 	name: string,
 	d: PanelDetail,
 	figures: Figures,
-	mirror: boolean,
+	look: { readonly mirror: boolean; readonly height: number },
 ): Drawing[] {
 	const section = panelSectionOf(d);
 	const view = (what: string, make: (title: string) => Drawing): Drawing => {
@@ -50,11 +57,11 @@ function views(
 		return orStandIn(title, () => make(title));
 	};
 	return [
-		view('opening, board, finished', (t) => frontView(d, section, t, figures, mirror)),
+		view('opening, board, finished', (t) => frontView(d, section, t, figures, look)),
 		...(section
 			? [
 					view('section A–A', (t) =>
-						sectionView(d, section, { title: t, job: plan.job }, figures, mirror),
+						sectionView(d, section, { title: t, job: plan.job }, figures, look.mirror),
 					),
 				]
 			: []),

@@ -30,6 +30,7 @@ import {
 import { footNotes, NOTE, viewOn } from './view';
 import type { Figures } from '../wording';
 
+const WIDE = 180;
 const MARGINS = { left: 14, right: 31, top: 8, bottom: 29 };
 
 /**
@@ -41,11 +42,12 @@ export function frontView(
 	section: PanelSection | null,
 	title: string,
 	figures: Figures,
-	mirror: boolean,
+	{ mirror, height }: { readonly mirror: boolean; readonly height: number },
 ): Drawing {
 	const legend = edgeLegend(d.fit.edges, figures);
 	const margins = { ...MARGINS, bottom: MARGINS.bottom + legend.length * NOTE };
-	const stage = stageFor(d.fit.sizes.opening, margins, { mirror, named: figures.unit });
+	const room = { width: WIDE, height };
+	const stage = stageFor(d.fit.sizes.opening, margins, { mirror, room, named: figures.unit });
 	const { view } = stage;
 	const things = shown(d, figures);
 	const drawn: Mark[] = [

@@ -1,7 +1,7 @@
 import type { Plan } from '../../plan';
 import { drawnPages, type Leaf } from '../page';
 import { figuresOn, panelMassText } from '../wording';
-import { panelViews } from './drawings';
+import { panelViews, TIGHT } from './drawings';
 
 /** Opening, board and finished sizes, section, layers and back of each panel. */
 export function panelPages(plan: Plan): Leaf[] {
@@ -12,6 +12,7 @@ export function panelPages(plan: Plan): Leaf[] {
 			note: `panel  ·  ${panelMassText(plan, panel, plan.job.shop.ruler)}`,
 			words: wordsOf(plan, panel.id),
 			drawings: panelViews(plan, panel, figures),
+			smaller: () => panelViews(plan, panel, figures, TIGHT),
 			where: 'panel',
 			about: [`panel:${panel.id}`],
 			first: i === 0,

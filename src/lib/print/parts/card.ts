@@ -97,7 +97,7 @@ function sizeText({ piece: { part }, count, material }: Lot, f: Figures): string
 /** Which face lies up, and from where it is measured. */
 function datumText({ seen, from }: WorkFace, { part }: WorkPiece): string {
 	const what = from === 'face' ? 'this face' : part.shift ? 'the blank' : 'the board';
-	return `${seen} up; → and ↑ from the lower left corner of ${what}`;
+	return `${seen} up; → and ↑ from the lower left of ${what}`;
 }
 
 function lines(text: string, width: number, size: number, weight?: 'semibold'): Strip[] {

@@ -41,18 +41,28 @@ function halfArrow(from: Spot, to: Spot): Mark[] {
 	];
 }
 
+/** Which hatches are on a sheet. */
+interface Hatched {
+	readonly offcuts: boolean;
+	readonly waste: boolean;
+}
+
+/** One after the other, mm. */
+const APART = { offcut: 42, waste: 20 };
+
+/** How much of a line they take. */
+export function legendWidth({ offcuts, waste }: Hatched): number {
+	return (offcuts ? APART.offcut : 0) + (waste ? APART.waste : 0);
+}
+
 /** What the hatches mean, in words, for those that are on this sheet. */
-export function legendMarks(
-	hatched: { readonly offcuts: boolean; readonly waste: boolean },
-	x: number,
-	y: number,
-): Mark[] {
+export function legendMarks(hatched: Hatched, x: number, y: number): Mark[] {
 	const kinds = [
 		...(hatched.offcuts ? [['offcut', 'offcut, back to the rack'] as const] : []),
 		...(hatched.waste ? [['waste', 'waste'] as const] : []),
 	];
 	return kinds.flatMap(([kind, text], i): Mark[] => {
-		const left = x + i * 42;
+		const left = x + i * APART.offcut;
 		const swatch = [
 			{ x: left, y: y - 2.6 },
 			{ x: left + 5, y: y - 2.6 },

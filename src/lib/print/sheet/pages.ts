@@ -37,8 +37,8 @@ import { type Heights, ROOMY, stripBlocks, stripWork } from './strips';
 /** Leaves at such heights of their drawings. */
 type AtHeights = (heights: Heights) => Leaf[];
 
-/** From roomy to tight; a full sheet, or a strip right across one, is still drawn 1 : 20. */
-const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 88, strip: 80 }];
+/** From roomy to tight. */
+const HEIGHTS: readonly Heights[] = [ROOMY, { sheet: 82, strip: 74 }];
 
 /**
  * Each sheet: its cuts strip by strip, each strip with its list; a routed sheet whole, and where

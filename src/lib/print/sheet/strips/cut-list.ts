@@ -96,7 +96,9 @@ function skimRow(trims: readonly Cut[], figures: Figures): Row {
 			{ tick: true },
 			trimName(trims),
 			{ text: 'skim', weight: 'semibold', size: FENCE },
-			`${off.map((o) => o.edge).join(', ')} edge${off.length > 1 ? 's' : ''}`,
+			off.length === 4
+				? 'all four edges'
+				: `${off.map((o) => o.edge).join(', ')} edge${off.length > 1 ? 's' : ''}`,
 			`${each}, blade and all; leaves ${figures.size(kept.length, kept.width)}`,
 		],
 	};

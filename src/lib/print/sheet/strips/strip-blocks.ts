@@ -4,7 +4,13 @@ import type { Mark } from '../../drawing';
 import { type Block, paragraph, space, subheading } from '../../page';
 import { cutGroups, everyGroup, stripNames } from './cut-groups';
 import { cutList, settingsAgain, slantsText } from './cut-list';
-import { stripDrawing, stripHeight, stripScene, type StripScene } from './strip-drawing';
+import {
+	stripDrawing,
+	stripHeight,
+	stripScale,
+	stripScene,
+	type StripScene,
+} from './strip-drawing';
 
 /** How high a drawing of a sheet and one of a strip may be, mm. */
 export interface Heights {
@@ -12,7 +18,10 @@ export interface Heights {
 	readonly strip: number;
 }
 
-export const ROOMY: Heights = { sheet: 105, strip: 95 };
+export const ROOMY: Heights = { sheet: 99, strip: 89 };
+
+/** For a board that is nearly square, on the smaller scales of the inch. */
+const TALL: Heights = { sheet: 118, strip: 118 };
 
 /** A sawn sheet with its lists, to be tried at several heights of its drawings. */
 export interface StripWork {
@@ -56,24 +65,36 @@ export function stripBlocks(
 	const groups = work.groups.flatMap(({ scene, list }) => {
 		const drawn = groupBlocks(scene, work, heights);
 		const set = scene.group.name === '' ? [...drawn, ...between.map(kept)] : drawn;
-		return together([...set, ...list, space(4)], work.page.height);
+		return together([...set, ...list, space(3)], work.page.height);
 	});
 	return [...groups, ...work.again];
 }
 
 function groupBlocks(scene: StripScene, { page, figures }: StripWork, heights: Heights): Block[] {
 	const { group } = scene;
-	const sheet = group.name === '';
-	const room = { width: page.width, height: sheet ? heights.sheet : heights.strip };
+	const room = roomFor(scene, page.width, heights);
 	const block: Block = {
-		height: stripHeight(scene, room) + 2,
+		height: stripHeight(scene, room) + 0.5,
 		marks: [],
 		later: () => drawn(scene, room, figures),
 		keep: true,
 	};
-	if (sheet) return [block];
+	if (group.name === '') return [block];
 	const { length, width } = group.region;
 	return [subheading(`Strip ${group.name}: ${figures.size(length, width)}`, page.width), block];
+}
+
+/** Drawn smaller than this, names and numbers of cuts would crowd each other. */
+const LEAST = { metric: 1 / 20, inches: 1 / 16 };
+
+/** As high as asked for, but higher where that would be drawn too small. */
+function roomFor(scene: StripScene, width: number, asked: Heights) {
+	const least = scene.at.plan.job.shop.ruler.unit === 'in' ? LEAST.inches : LEAST.metric;
+	const rooms = [asked, ROOMY, TALL].map(({ sheet, strip }) => ({
+		width,
+		height: scene.group.name === '' ? sheet : strip,
+	}));
+	return rooms.find((room) => stripScale(scene, room) >= least) ?? nth(rooms, 1);
 }
 
 /** The drawing with its scale beside it. */

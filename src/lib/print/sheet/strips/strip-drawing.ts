@@ -15,7 +15,14 @@ import {
 	type TextMark,
 } from '../../drawing';
 import { cutsOnSheet, FLAG_BAND } from '../cuts-on-sheet';
-import { grainMark, grainUpright, hasGrain, legendMarks } from '../legend';
+import {
+	GRAIN_WIDTH,
+	grainMark,
+	grainUpright,
+	hasGrain,
+	legendMarks,
+	legendWidth,
+} from '../legend';
 import { corners, laidOut, rectSteps, spoiledOn, wasteRects } from '../laid-out';
 import type { CutGroup } from './cut-groups';
 import { sizesOfCuts } from './strip-sizes';
@@ -25,8 +32,8 @@ import { stripLayout, type StripLayout } from './turned-layout';
 const EDGE_NAME = 2.5;
 const MARGIN = FLAG_BAND + EDGE_NAME + 1.5;
 const DIMENSION = 5;
-const LEGEND = 6;
-const LEGEND_WIDTH = 100;
+/** What the hatches mean and the arrow of the grain stand in the line of the upper edge's name. */
+const KEY = { line: 3.2, left: 22 };
 
 /** A sheet, or one strip of it, as it lies on the saw: all that does not hang on its scale. */
 export interface StripScene {
@@ -58,10 +65,7 @@ function kerfOf({ boards }: SheetAt): number {
 
 /** How high its drawing will be, mm; nothing is drawn for it. */
 export function stripHeight(scene: StripScene, room: Room): number {
-	const { view } = viewOf(scene.strip, room, scene.at.plan.job.shop.ruler);
-	const { offcuts, shown } = scene;
-	const below = offcuts.length > 0 || shown.waste.length > 0 || hasGrain(scene.at);
-	return view.y + DIMENSION + (below ? LEGEND : 0) + 2;
+	return viewOf(scene.strip, room, scene.at.plan.job.shop.ruler).view.y + DIMENSION + 2;
 }
 
 /** A sheet with the cuts that part it into strips, or one strip with its own cuts. */
@@ -79,7 +83,7 @@ export function stripDrawing(
 	const cuts = cutsOnSheet({ ...strip, cuts: shown.cuts }, kerfOf(at), view, words);
 	const end = view.x + toMm(strip.length) * view.scale;
 	return {
-		width: Math.max(end + MARGIN, view.x + LEGEND_WIDTH) + (strip.turned ? 2.5 : 0),
+		width: Math.max(end + MARGIN + (strip.turned ? 2.5 : 0), keyEnd(scene, view)),
 		height: stripHeight(scene, room),
 		title: group.name === '' ? 'The sheet into strips' : `Strip ${group.name}`,
 		scale: scaleText({ scale }),
@@ -95,13 +99,22 @@ export function stripDrawing(
 }
 
 /** What the hatches mean, and which way the grain runs. */
-function keyOf({ at, strip, shown, offcuts }: StripScene, view: View, end: number): Mark[] {
-	const hatched = { offcuts: offcuts.length > 0, waste: shown.waste.length > 0 };
-	const foot = view.y + DIMENSION + LEGEND;
+function keyOf(scene: StripScene, view: View, end: number): Mark[] {
+	const { at, strip } = scene;
 	const grain = strip.turned
 		? grainUpright(at, end + MARGIN, view.y - (toMm(strip.width) * view.scale) / 2)
-		: grainMark(at, Math.max(end + MARGIN, view.x + LEGEND_WIDTH), foot - 2.2);
-	return [...legendMarks(hatched, view.x, foot - 1), ...grain];
+		: grainMark(at, keyEnd(scene, view), KEY.line - 1.3);
+	return [...legendMarks(hatchedIn(scene), view.x + KEY.left, KEY.line), ...grain];
+}
+
+function hatchedIn({ offcuts, shown }: StripScene) {
+	return { offcuts: offcuts.length > 0, waste: shown.waste.length > 0 };
+}
+
+/** Where the line of the key ends. */
+function keyEnd(scene: StripScene, view: View): number {
+	const grain = scene.strip.turned || !hasGrain(scene.at) ? 0 : GRAIN_WIDTH;
+	return view.x + KEY.left + legendWidth(hatchedIn(scene)) + grain;
 }
 
 /**
@@ -115,10 +128,15 @@ function clearOf(cuts: readonly Mark[], marks: readonly Mark[]): Mark[] {
 	);
 }
 
+/** How large it will be drawn, where 0.1 is 1 : 10. */
+export function stripScale({ strip, at }: StripScene, room: Room): number {
+	return viewOf(strip, room, at.plan.job.shop.ruler).scale;
+}
+
 /** The largest scale that fits. */
 function viewOf(strip: StripLayout, room: Room, ruler: Ruler): { view: View; scale: number } {
 	const wide = (room.width - 2 * MARGIN) / toMm(strip.length);
-	const tall = (room.height - MARGIN - DIMENSION - LEGEND - 2) / toMm(strip.width);
+	const tall = (room.height - MARGIN - DIMENSION - 2) / toMm(strip.width);
 	const scale = standardScale(Math.min(wide, tall), ruler.unit);
 	return { view: { x: MARGIN, y: MARGIN + toMm(strip.width) * scale, scale }, scale };
 }
