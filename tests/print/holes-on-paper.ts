@@ -55,18 +55,23 @@ const signed = (text: string): number =>
 
 /**
  * Lists of at least so many places whose pattern is drawn nowhere on the page, in words: at no
- * scale does each of its places lie under a cross.
+ * scale does each of its places lie under a cross. `step` is what its figures are rounded to, in
+ * their own unit.
  */
-export function missingIn(page: ReadPage, crosses: Crosses, least: number): string[] {
+export function missingIn(page: ReadPage, crosses: Crosses, least: number, step: number): string[] {
 	return listsOn(page)
-		.filter((list) => list.length >= least && !isDrawn(list, crosses))
+		.filter((list) => list.length >= least && !isDrawn(list, crosses, step))
 		.map((list) => `holes ${list[0]!.n} to ${list.at(-1)!.n}: not all are drawn at their places`);
 }
 
-/** Drawn within, mm on paper: the ordinates are rounded to the ruler. */
-const OFF = 0.12;
+/**
+ * Drawn within, mm on paper, and as many steps of its ruler: half of one at either end of a place
+ * from the first, and as much along and across of the farthest, which gives the scale.
+ */
+const OFF = 0.05;
+const ROUNDED = 1 + Math.SQRT2;
 
-function isDrawn(list: readonly Listed[], crosses: Crosses): boolean {
+function isDrawn(list: readonly Listed[], crosses: Crosses, step: number): boolean {
 	const [first, ...rest] = list;
 	const far = rest.reduce((a, b) => (gap(first!, b) > gap(first!, a) ? b : a));
 	const long = Math.hypot(...gaps(first!, far));
@@ -77,7 +82,10 @@ function isDrawn(list: readonly Listed[], crosses: Crosses): boolean {
 				const [dx, dy] = gaps(first!, l);
 				return [p[0] + dx * scale, p[1] - dy * scale];
 			};
-			return scale > 0 && list.every((l) => crosses.some((c) => near(c, on(l), OFF)));
+			return (
+				scale > 0 &&
+				list.every((l) => crosses.some((c) => near(c, on(l), OFF + ROUNDED * step * scale)))
+			);
 		}),
 	);
 }

@@ -68,7 +68,8 @@ function tall(lot: Lot, drawings: readonly Drawing[], room: Room, f: Figures): B
 		return drawings.map((d) => drawingBlock(d, room.width, room.height));
 	return cardsOf(lot, f).flatMap(({ head, rows }): Block[] => [
 		{ ...head, keep: rows.length > 0 },
-		...rows,
+		// Where a page holds it, what is done stays with its drawing.
+		...rows.map((row, i) => ({ ...row, keep: i < rows.length - 1 })),
 		space(APART),
 	]);
 }
