@@ -19,6 +19,7 @@ Our saw nest beside the free rectangle packer and the bounds. A table goes to st
                                          folder of shared benchmarks beside the checkout); growth: 10 to 2,000 pieces;
                                          strip: rolls, made without waste and published; outlines: published outlines
                                          on a roll; panel: time a panel and its cloth take
+  --only NAME    of strips and outlines, those of one family: irregular-esicup, strip-zdf ...
   --each N       instances made per class and size (1)
   --seconds N    longest processor time for one instance (1.5)
   --effort N     work for one instance instead; the same on every machine
@@ -32,6 +33,7 @@ const EFFORT_PER_SECOND = 50_000;
 const { values } = parseArgs({
 	options: {
 		family: { type: 'string' },
+		only: { type: 'string' },
 		each: { type: 'string', default: '1' },
 		seconds: { type: 'string' },
 		effort: { type: 'string' },
@@ -71,8 +73,9 @@ function main(): number {
 	];
 	const sizes = all || family === 'sizes' ? sizesTable(ROOT, time, note) : null;
 	const growth = all || family === 'made' || family === 'growth' ? growthTable(time, note) : null;
-	const strips = all || family === 'strip' ? runStrip(ROOT, time, note) : null;
-	const outlines = all || family === 'outlines' ? outlineTable(ROOT, time, note) : null;
+	const strips = all || family === 'strip' ? runStrip(ROOT, time, note, values.only) : null;
+	const outlines =
+		all || family === 'outlines' ? outlineTable(ROOT, time, note, values.only) : null;
 	const text = [
 		...tables.map(sheetsText),
 		...(sizes ? [sizesText(sizes)] : []),

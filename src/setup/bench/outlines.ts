@@ -33,11 +33,21 @@ export interface OutlineRow {
 	readonly seconds: number;
 }
 
-/** The published strips of outlines; none without the folder of shared benchmarks. */
-export function outlineTable(root: string, allowance: Allowance, note: Note): OutlineRow[] {
+/**
+ * The published strips of outlines, of one family alone where that is asked for; none without the
+ * folder of shared benchmarks.
+ */
+export function outlineTable(
+	root: string,
+	allowance: Allowance,
+	note: Note,
+	only?: string,
+): OutlineRow[] {
 	const folder = join(root, '..', 'shared', 'benchmarks');
 	if (!existsSync(folder)) return [];
-	const names = readdirSync(folder).filter((name) => /^irregular-.*\.json$/.test(name));
+	const names = readdirSync(folder).filter(
+		(name) => /^irregular-.*\.json$/.test(name) && name === `${only ?? name.slice(0, -5)}.json`,
+	);
 	return names.sort().flatMap((name) => {
 		const file = JSON.parse(readFileSync(join(folder, name), 'utf8')) as OutlineFile;
 		return file.instances.map((instance) => {

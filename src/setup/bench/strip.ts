@@ -39,14 +39,21 @@ const MOST_PACKED = 300;
 /**
  * Lengths of our roll layouts beside the free rectangle packer and the best known, on strips made
  * without waste and, when the folder of shared benchmarks lies beside the checkout, on the
- * published ones.
+ * published ones; of one family alone where that is asked for.
  */
-export function runStrip(root: string, allowance: Allowance, note: Note): StripRow[] {
+export function runStrip(
+	root: string,
+	allowance: Allowance,
+	note: Note,
+	only?: string,
+): StripRow[] {
 	const published = publishedStrips(join(root, '..', 'shared', 'benchmarks'));
 	if (published.length === 0)
 		note('No published strips: there is no folder of shared benchmarks beside the checkout.');
 	const all = [...madeStrips(2, allowance.seed), ...published];
-	const families = [...new Set(all.map((i) => i.family))];
+	const families = [...new Set(all.map((i) => i.family))].filter(
+		(family) => only === undefined || family === only,
+	);
 	return families.flatMap((family) =>
 		[false, true].map((turned) => {
 			note(`${family}, ${turned ? 'quarter turns' : 'fixed'}`);
