@@ -176,7 +176,15 @@ describe('the work', () => {
 	});
 
 	it('has no line for what there is nothing of', () => {
-		const none = { parts: [], blanks: [], seamLength: ticks(0), boards: [], boxes: 0, panels: 0 };
+		const none = {
+			parts: [],
+			blanks: [],
+			seamLength: ticks(0),
+			cloths: [],
+			boards: [],
+			boxes: 0,
+			panels: 0,
+		};
 		expect(labourLines({ ...JOB, work: [] }, none)).toEqual([]);
 	});
 });

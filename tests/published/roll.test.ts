@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { inches } from '../../src/lib/measure/length';
 import { FREE, ONE_WAY, blank, lay, roll } from '../nest/roll/samples';
 import { job as jobSchema } from '../../src/lib/job/job';
-import { layCloth } from '../../src/lib/layout/rolls/rolls';
+import { layCloth } from '../../src/lib/layout/rolls/lay-cloth';
 
 /*
  * Nap makes you buy more. Roll 40 in wide (a width box carpet is sold in: common practice, no

@@ -1,6 +1,6 @@
 import type { Part } from '../design';
 import type { Job } from '../job';
-import type { BoardLayouts } from '../layout';
+import type { BoardLayouts, ClothLayouts } from '../layout';
 import { type Length, toMm, money } from '../measure';
 import { settingsFor, type Cut } from '../nest';
 import type { Blank } from '../wrap';
@@ -13,6 +13,7 @@ export interface Work {
 	/** Seams in all the cloth. */
 	readonly seamLength: Length;
 	readonly boards: readonly BoardLayouts[];
+	readonly cloths: readonly ClothLayouts[];
 	readonly boxes: number;
 	readonly panels: number;
 }
@@ -55,6 +56,7 @@ export function labourLines(job: Job, work: Work, of: 'rest' | 'all' = 'rest'): 
 		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
 		line('Foam bonded', sum((b) => b.foam ?? 0) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
 		line('Cloth bonded', sum((b) => b.bonded) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
+		line('Cloth cut along outlines', alongOutlines(work.cloths), 'm', minutes.outlineMetre),
 		line('Seams cut', toMm(work.seamLength) / 1000, 'm', minutes.seamMetre),
 		line(
 			'Wrapped corners',
@@ -78,6 +80,11 @@ export function labourLines(job: Job, work: Work, of: 'rest' | 'all' = 'rest'): 
 			cost: money(typed.hours * (typed.hour ?? hour)),
 		})),
 	].filter((l) => l.amount > 0);
+}
+
+function alongOutlines(cloths: Work['cloths']): number {
+	const rolls = cloths.flatMap((c) => c.rolls);
+	return rolls.reduce((sum, roll) => sum + toMm(roll.along ?? 0), 0) / 1000;
 }
 
 function metresCut(cuts: readonly Cut[]): number {

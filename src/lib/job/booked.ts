@@ -17,6 +17,8 @@ export const pulledCloth = z.strictObject({
 	/** What the blanks take of it, and what was pulled. */
 	length: field(size, { label: 'Used' }),
 	pull: field(size, { label: 'Pulled' }),
+	/** Of its blanks, what was cut along their outlines; absent where all were rectangles. */
+	along: field(distanceField.optional(), { label: 'Cut along outlines' }),
 	lot: field(z.string().max(60).default(''), { label: 'Dye lot' }),
 	placed: field(
 		z

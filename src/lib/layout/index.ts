@@ -20,7 +20,7 @@ export {
 export { alikeSheets } from './alike-sheets';
 export { bookedIn, type Booking, type TakenStock, type Taking, type Yielded } from './booked';
 export { complaints } from './complaints';
-export type { BoardLayouts, ClothLayouts, RollLayout } from './layouts';
+export type { BoardLayouts, ClothLayouts, CutWay, RollLayout } from './layouts';
 export { DrawnSheets, undrawnText } from './most-cuts';
 export { EFFORT } from './pace';
 export { type Carpeting, chooseWays, layCloths, type PricedWay, pullBooking } from './rolls';

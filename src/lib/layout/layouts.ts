@@ -1,5 +1,5 @@
 import type { Roll } from '../job';
-import type { Length } from '../measure';
+import type { Length, Money } from '../measure';
 import type {
 	AuditFault,
 	RollAnswer,
@@ -71,6 +71,8 @@ export interface RollLayout {
 	/** What it would take if the nap were ignored. */
 	readonly napless: Length;
 	readonly owned: boolean;
+	/** To be cut along outlines, where a straight cut will not do. Absent where none is. */
+	readonly along?: Length;
 	/**
 	 * Present once it is pulled and booked: the lot it was, '' for none entered, and the places in
 	 * its list of blanks of those that were spoiled.
@@ -79,9 +81,24 @@ export interface RollLayout {
 	readonly faults: readonly AuditFault[];
 }
 
+/** What the blanks of one cloth take when they are all cut in one way. */
+export interface CutWay {
+	readonly by: RollProblem['by'];
+	/** Of all rolls together. */
+	readonly pull: Length;
+	/** What is bought, and the worth of what comes off the rack. */
+	readonly cost: Money;
+	/** To be cut along outlines, and what that comes to at the shop's minutes. */
+	readonly along: Length;
+	readonly cutCost: Money;
+	readonly fits: boolean;
+}
+
 export interface ClothLayouts {
 	readonly cloth: string;
 	readonly rolls: readonly RollLayout[];
+	/** Rectangles beside outlines, where both were looked at; the first is the one taken. */
+	readonly ways?: readonly CutWay[];
 	readonly unplaced: readonly {
 		readonly id: string;
 		readonly count: number;

@@ -38,6 +38,8 @@ export {
 	buyText,
 	CARPET_HEADS,
 	carpetWays,
+	CUT_WAY_HEADS,
+	cutWays,
 	cautionsOfSheet,
 	costLines,
 	cutGives,

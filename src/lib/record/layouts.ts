@@ -1,5 +1,5 @@
 import { z } from '../job';
-import type { BoardLayouts, Carpeting, ClothLayouts, RollLayout } from '../layout';
+import type { BoardLayouts, Carpeting, ClothLayouts, CutWay, RollLayout } from '../layout';
 import {
 	fieldsOf,
 	howMany,
@@ -113,42 +113,57 @@ export function boardsFile(boards: BoardLayouts) {
 	};
 }
 
-export const clothFields = z.strictObject({
-	cloth: saying('cloth'),
-	rolls: listOf(
-		z.strictObject({
-			roll: saying('roll of the rack'),
-			pull: millimetres('to pull, in the steps it is sold in'),
-			lead: millimetres('of the pull that may go by before the pattern starts').optional(),
-			pattern: fieldsOf<NonNullable<RollLayout['pattern']>>()({
-				cuts: oneOf(['counted', 'whole'], 'is every cut made of whole repeats'),
-				begins: oneOf(['anywhere', 'pattern'], 'where in its pattern the roll begins'),
-				other: millimetres('to pull if it were cut the other way'),
-			}).optional(),
-			napless: millimetres('it would take if the nap were ignored'),
-			owned: yesNo('is it on the rack'),
-			pulled: fieldsOf<NonNullable<RollLayout['pulled']>>()({
-				lot: saying('the dye lot; empty when none was entered'),
-				spoiled: listOf(howMany('place among its pieces, from 0'), 'blanks that were spoiled'),
-			})
-				.optional()
-				.describe('present once it is pulled and booked'),
-			length: millimetres('used'),
-			bound: millimetres('less no layout can do with'),
-			proven: yesNo('is it shown that none is shorter'),
-			effort: pure('work units spent'),
-			pieces: listOf(placed, 'where blanks lie'),
-			unplaced,
-			faults,
-		}),
-		'rolls',
-	),
-	unplaced,
-});
+export const clothFields = (amount: MoneyField) =>
+	z.strictObject({
+		cloth: saying('cloth'),
+		rolls: listOf(
+			z.strictObject({
+				roll: saying('roll of the rack'),
+				pull: millimetres('to pull, in the steps it is sold in'),
+				lead: millimetres('of the pull that may go by before the pattern starts').optional(),
+				pattern: fieldsOf<NonNullable<RollLayout['pattern']>>()({
+					cuts: oneOf(['counted', 'whole'], 'is every cut made of whole repeats'),
+					begins: oneOf(['anywhere', 'pattern'], 'where in its pattern the roll begins'),
+					other: millimetres('to pull if it were cut the other way'),
+				}).optional(),
+				napless: millimetres('it would take if the nap were ignored'),
+				owned: yesNo('is it on the rack'),
+				along: millimetres('to be cut along outlines; absent where none is').optional(),
+				pulled: fieldsOf<NonNullable<RollLayout['pulled']>>()({
+					lot: saying('the dye lot; empty when none was entered'),
+					spoiled: listOf(howMany('place among its pieces, from 0'), 'blanks that were spoiled'),
+				})
+					.optional()
+					.describe('present once it is pulled and booked'),
+				length: millimetres('used'),
+				bound: millimetres('less no layout can do with'),
+				proven: yesNo('is it shown that none is shorter'),
+				effort: pure('work units spent'),
+				pieces: listOf(placed, 'where blanks lie'),
+				unplaced,
+				faults,
+			}),
+			'rolls',
+		),
+		ways: listOf(
+			fieldsOf<CutWay>()({
+				by: oneOf(['rectangle', 'outline'], 'blanks cut as rectangles or along their outlines'),
+				pull: millimetres('to pull, all rolls together'),
+				cost: amount('for what is bought, and the worth of what comes off the rack'),
+				along: millimetres('to be cut along outlines'),
+				cutCost: amount('the work of that'),
+				fits: yesNo('does it go on the rolls there are'),
+			}),
+			'ways to cut the blanks, the one taken first',
+		)
+			.optional()
+			.describe('present where both ways were looked at'),
+		unplaced,
+	});
 
-export function clothFile({ cloth, rolls, unplaced }: ClothLayouts) {
+export function clothFile({ cloth, rolls, ways, unplaced }: ClothLayouts) {
 	return {
-		...{ cloth, unplaced },
+		...{ cloth, unplaced, ...(ways ? { ways } : {}) },
 		rolls: rolls.map(({ problem: _, answer, ...roll }) => {
 			const { placed: pieces, ...laid } = answer;
 			return { ...roll, ...laid, pieces };

@@ -55,7 +55,7 @@ const recordIn = (currency: string) => {
 		blanks: listOf(blankFields, 'what is cut from cloth'),
 		carpets: listOf(carpetFields(amount), 'ways of carpeting each box'),
 		boards: listOf(boardsFields(amount), 'sheets, board by board'),
-		cloths: listOf(clothFields, 'rolls, cloth by cloth'),
+		cloths: listOf(clothFields(amount), 'rolls, cloth by cloth'),
 		runs: listOf(runFields, 'cables, looms and hoses, by their lengths alone'),
 		reels: listOf(reelFields, 'what they are cut from'),
 		needs: listOf(needFields, 'what else the work takes'),

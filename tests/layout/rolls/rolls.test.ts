@@ -1,40 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { job as schema, type JobFile } from '../../../src/lib/job/job';
-import { layCloth } from '../../../src/lib/layout/rolls/rolls';
+import { layCloth } from '../../../src/lib/layout/rolls/lay-cloth';
 import { rectangle } from '../../../src/lib/geometry/shaping/tidy';
 import { inches, mm, ticks, toMm, type Length } from '../../../src/lib/measure/length';
 import type { Blank } from '../../../src/lib/wrap/blank';
 import { wrapCovering } from '../../../src/lib/wrap/wrap-panel';
 import { carpet, covering, SHOP } from '../../wrap/make';
+import { clothBlank as blank } from './make';
 
 const BUDGET = { seed: 1, effort: 500 };
-
-function blank(id: string, length: Length, width: Length, extra: Partial<Blank> = {}): Blank {
-	return {
-		id,
-		label: id,
-		name: id,
-		owner: 'panel',
-		covers: 'the face',
-		cloth: 'felt',
-		count: 1,
-		length,
-		width,
-		outline: [
-			{ x: 0, y: 0 },
-			{ x: length, y: 0 },
-			{ x: length, y: width },
-			{ x: 0, y: width },
-		],
-		marks: [],
-		anyWay: false,
-		lot: '',
-		bonded: 0,
-		reliefs: { notches: 0, slits: 0, corners: 0 },
-		notes: [],
-		...extra,
-	};
-}
 
 type RollFile = NonNullable<NonNullable<JobFile['stock']>['rolls']>[number];
 type ClothFile = NonNullable<NonNullable<JobFile['stock']>['cloths']>[number];

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
 import { plan } from '../../../src/lib/plan';
 import { costPack } from '../../../src/lib/print/pack';
-import { carpetWays } from '../../../src/lib/print/wording/carpet-text';
+import { carpetWays } from '../../../src/lib/print/wording/cloth/carpet-text';
 import { figuresOn } from '../../../src/lib/print/wording/figures';
 import { wordsOn } from '../words-on';
 

@@ -97,6 +97,7 @@ export const MINUTES_OF: Readonly<Record<string, Minutes>> = {
 	'Routed edges': 'routedMetre',
 	'Foam bonded': 'bondedSquareMetre',
 	'Cloth bonded': 'bondedSquareMetre',
+	'Cloth cut along outlines': 'outlineMetre',
 	'Seams cut': 'seamMetre',
 	'Wrapped corners': 'corner',
 	'Relief cuts': 'relief',

@@ -2,7 +2,7 @@ import type { Job } from '../../job';
 import type { BoardLayouts, ClothLayouts } from '../../layout';
 import { ticks } from '../../measure';
 import { clothLines } from '../cloth-lines';
-import { labourLines } from '../labour';
+import { labourLines, type Work } from '../labour';
 import { worthOf } from '../material';
 import { sheetLines } from '../sheet-lines';
 import type { OrderLine } from '../types';
@@ -16,16 +16,25 @@ export interface LayoutCost {
 
 /** What the sheets of one board cost as they are laid out, with the work at the saw. */
 export function costOfBoards(job: Job, boards: BoardLayouts): LayoutCost {
-	const work = { parts: [], blanks: [], seamLength: ticks(0), boards: [boards] };
-	const labour = labourLines({ ...job, work: [] }, { ...work, boxes: 0, panels: 0 });
-	const minutes = labour.reduce((sum, l) => sum + l.minutes, 0);
 	const { ordered, besides } = costOf(job, sheetLines(job, boards));
-	return { ordered, besides: besides + (minutes * job.shop.labour.hour) / 60 };
+	return { ordered, besides: besides + workOf(job, { boards: [boards], cloths: [] }) };
 }
 
-/** What the rolls of one cloth cost as they are laid out. */
-export const costOfCloth = (job: Job, cloth: ClothLayouts): LayoutCost =>
-	costOf(job, clothLines(job, cloth));
+/** What the rolls of one cloth cost as they are laid out, with the work to cut along outlines. */
+export function costOfCloth(job: Job, cloth: ClothLayouts): LayoutCost {
+	const { ordered, besides } = costOf(job, clothLines(job, cloth));
+	return { ordered, besides: besides + workOf(job, { boards: [], cloths: [cloth] }) };
+}
+
+/** What the layouts themselves make of work, in minor units. */
+function workOf(job: Job, laid: Pick<Work, 'boards' | 'cloths'>): number {
+	const none = { parts: [], blanks: [], seamLength: ticks(0), boxes: 0, panels: 0 };
+	const minutes = labourLines({ ...job, work: [] }, { ...none, ...laid }).reduce(
+		(sum, l) => sum + l.minutes,
+		0,
+	);
+	return (minutes * job.shop.labour.hour) / 60;
+}
 
 function costOf(job: Job, lines: readonly OrderLine[]): LayoutCost {
 	return {

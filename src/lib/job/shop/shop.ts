@@ -79,6 +79,15 @@ const labourIn = (amount: AmountField) =>
 						label: 'Metre of seam cut',
 						unit: 'min',
 					}),
+					/**
+					 * Marked and cut, beyond a straight cut. None where a shop never said: what was
+					 * quoted stays.
+					 */
+					outlineMetre: field(minutes().default(0), {
+						label: 'Metre of cloth cut along an outline',
+						help: 'More than a straight cut takes, marking counted.',
+						unit: 'min',
+					}),
 					corner: field(minutes().default(4), { label: 'Corner wrapped', unit: 'min' }),
 					relief: field(minutes().default(0.5), { label: 'Relief cut', unit: 'min' }),
 					panel: field(minutes().default(30), { label: 'Panel', unit: 'min' }),

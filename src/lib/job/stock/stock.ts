@@ -118,9 +118,14 @@ export const cloth = z.strictObject({
 		label: 'Mass per area',
 		unit: 'kg/m²',
 	}),
-	cut: field(z.enum(['rectangle', 'outline']).default('rectangle'), {
-		label: 'Blanks cut as',
-		help: 'Off the roll as rectangles, or nested by their outlines.',
+	cut: field(z.enum(['rectangle', 'outline', 'cheaper']).default('rectangle'), {
+		label: 'Blanks cut',
+		help: 'Off the roll as rectangles, nested by their outlines, or whichever is cheaper once the time to cut along outlines is counted.',
+		options: {
+			rectangle: 'as rectangles',
+			outline: 'by their outlines',
+			cheaper: 'the cheaper of both',
+		},
 	}),
 });
 

@@ -2,8 +2,8 @@ import type { Job } from '../../job';
 import type { Blank } from '../../wrap';
 import type { ClothLayouts } from '../layouts';
 import type { SearchSession } from '../search-session';
+import { layCloth } from './lay-cloth';
 import { notPulled, pulledLayouts, renumbered } from './pulled';
-import { layCloth } from './rolls';
 
 /** How far a plan is when its boards are laid out: cloth takes next to no time. */
 const BOARDS_DONE = 0.95;
@@ -27,8 +27,9 @@ export async function layCloths(
 			continue;
 		}
 		const watch = () => search.tell({ stage: `cloth: ${cloth.name}`, done: BOARDS_DONE });
-		const rest = await search.once([cloth, mine, job.stock.rolls], () =>
-			layCloth(job, cloth, mine, search.budget, watch),
+		const rest = await search.once(
+			[cloth, mine, job.stock.rolls, job.shop.ruler, job.shop.labour],
+			() => layCloth(job, cloth, mine, search.budget, watch),
 		);
 		const rolls = rest.rolls.map((roll) => renumbered(roll, pulled));
 		cloths.push(pulled.length > 0 ? { ...rest, rolls: [...pulled, ...rolls] } : rest);

@@ -101,7 +101,10 @@ async function priceCloth(job: Job, mark: string, way: BoxWay, budget: Budget): 
 	const cloth = clothOf(job, mark);
 	if (!cloth) throw new Error(`bug: a carpet of cloth '${mark}', which the stock does not hold`);
 	const mine = way.blanks.filter((b) => b.cloth === mark);
-	const laid = await pullCloth(job, mine, { cloth, budget, watch: () => true });
+	const laid = await pullCloth(job, mine, {
+		...{ cloth, budget, watch: () => true },
+		by: cloth.cut === 'rectangle' ? 'rectangle' : 'outline',
+	});
 	const cost = laid.rolls.reduce((sum, r) => {
 		const roll = rollOf(job, r.roll);
 		return sum + (roll ? priceOfLength(roll, r.pull, job.shop.ruler) : 0);

@@ -27,6 +27,7 @@ export function pullBooking(file: JobFile, job: Job, pulling: Pulling): Booking 
 		usable: toMm(layout.problem.width),
 		length: toMm(layout.answer.length),
 		pull: toMm(layout.pull),
+		...(layout.along ? { along: toMm(layout.along) } : {}),
 		placed: layout.answer.placed.map(({ id, turn, ...at }) => ({
 			...{ id, turn, x: toMm(at.x), y: toMm(at.y) },
 			...{ length: toMm(at.length), width: toMm(at.width) },

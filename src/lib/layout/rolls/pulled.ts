@@ -65,6 +65,7 @@ function layoutOf(p: PulledCloth, placed: readonly Placed[]): RollLayout {
 	};
 	return {
 		...{ roll: p.roll, problem, answer, pull: p.pull, napless: p.length },
+		...(p.along ? { along: p.along } : {}),
 		...{ owned: p.owned, pulled: { lot: p.lot, spoiled: spoiledIn(p) } },
 		faults: faultsOf(p),
 	};

@@ -8,6 +8,7 @@ import {
 	type Roll,
 	stepsFor,
 } from '../../job';
+import { area, type Outline, perimeter } from '../../geometry';
 import { money, ticks, type Length } from '../../measure';
 import {
 	auditRoll,
@@ -54,15 +55,19 @@ function piece(blank: Blank, cloth: Cloth): RollPiece {
 	};
 }
 
-function problemOf(roll: Roll, cloth: Cloth, pieces: readonly RollPiece[]): RollProblem {
+function problemOf(
+	roll: Roll,
+	blanks: readonly Blank[],
+	{ cloth, by }: Pick<RollDemand, 'cloth' | 'by'>,
+): RollProblem {
 	return {
 		width: roll.usable,
 		gap: ticks(0),
-		pieces,
+		pieces: blanks.map((b) => piece(b, cloth)),
 		limit: roomOn(roll, cloth),
 		repeat: cloth.repeat,
 		...patternAcross(cloth),
-		by: cloth.cut === 'outline' ? 'outline' : 'rectangle',
+		by,
 	};
 }
 
@@ -74,19 +79,16 @@ function patternAcross({ repeatAcross, halfDrop }: Cloth): Partial<RollProblem> 
 /** What one roll is asked to give, worked on until it is good enough. */
 export interface RollDemand {
 	readonly cloth: Cloth;
+	readonly by: RollProblem['by'];
 	readonly budget: Budget;
 	readonly watch: Watch<RollAnswer>;
 }
 
 /** A roll with its blanks, before anybody asked what the nap costs. */
-type Pull = Omit<RollLayout, 'napless'>;
+export type Pull = Omit<RollLayout, 'napless'>;
 
 async function lay(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promise<Pull> {
-	const problem = problemOf(
-		roll,
-		ask.cloth,
-		blanks.map((b) => piece(b, ask.cloth)),
-	);
+	const problem = problemOf(roll, blanks, ask);
 	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
 	const pattern = patternCut(roll, ask.cloth, answer.length);
 	const lead = leadOf(roll, ask.cloth);
@@ -97,13 +99,29 @@ async function lay(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promi
 		pull: pullOf(roll, ask.cloth, answer.length),
 		...(answer.length > 0 && lead > 0 ? { lead } : {}),
 		...(pattern ? { pattern } : {}),
+		...alongOf(problem, answer),
 		owned: roll.left !== null,
 		faults: auditRoll(problem, answer),
 	};
 }
 
+/** What has to be cut along an outline: rectangles are cut straight. */
+function alongOf({ by, pieces }: RollProblem, { placed }: RollAnswer): Pick<RollLayout, 'along'> {
+	if (by !== 'outline') return {};
+	const each = new Map(pieces.map((p) => [p.id, isShaped(p) ? perimeter(p.outline) : 0]));
+	const along = placed.reduce((sum, p) => sum + (each.get(p.id) ?? 0), 0);
+	return along > 0 ? { along: ticks(Math.round(along)) } : {};
+}
+
+/** Does a blank leave any of its rectangle free? */
+export function isShaped<B extends Pick<RollPiece, 'length' | 'width' | 'outline'>>(
+	blank: B,
+): blank is B & { readonly outline: Outline } {
+	return blank.outline !== undefined && Math.abs(area(blank.outline)) < blank.length * blank.width;
+}
+
 /** The length if every blank could be turned freely; what the nap costs is the difference. */
-async function withoutNap({ problem, answer }: Pull, ask: RollDemand): Promise<Length> {
+export async function withoutNap({ problem, answer }: Pull, ask: RollDemand): Promise<Length> {
 	if (ask.cloth.nap === 'none') return answer.length;
 	// The pattern stays: without a nap it could still not be turned a quarter.
 	const turns = isPatterned(ask.cloth) ? TURNS['two-way'] : ANY_WAY;
@@ -122,9 +140,15 @@ function groups(blanks: readonly Blank[]): Blank[][] {
 		const key = blank.lot === '' ? `alone ${blank.id}` : `lot ${blank.lot}`;
 		lots.set(key, [...(lots.get(key) ?? []), blank]);
 	}
-	const area = (g: readonly Blank[]) => g.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
-	return [...lots.values()].sort((a, b) => area(b) - area(a));
+	return [...lots.values()].sort((a, b) => boxArea(b) - boxArea(a));
 }
+
+const boxArea = (group: readonly Blank[]): number =>
+	group.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
+
+/** A hair less, since arcs make it a computed figure. */
+const trueArea = (group: readonly Blank[]): number =>
+	group.reduce((sum, b) => sum + Math.abs(area(b.outline)) * b.count, 0) * (1 - 1e-12);
 
 /**
  * Fills one owned roll with whole groups, largest first; returns what it took and what is left
@@ -140,43 +164,24 @@ async function fillOwned(
 	const left: Blank[][] = [];
 	let free = (roll.left ?? 0) * roll.usable;
 	for (const group of waiting) {
-		const area = group.reduce((sum, b) => sum + b.length * b.width * b.count, 0);
-		const fits = area <= free && (await takes(roll, [...taken.flat(), ...group], quick));
+		const needs = ask.by === 'outline' ? trueArea(group) : boxArea(group);
+		const fits = needs <= free && (await takes(roll, [...taken.flat(), ...group], quick));
 		(fits ? taken : left).push(group);
-		if (fits) free -= area;
+		if (fits) free -= needs;
 	}
 	return { taken, left };
 }
 
 async function takes(roll: Roll, blanks: readonly Blank[], ask: RollDemand): Promise<boolean> {
-	const problem = problemOf(
-		roll,
-		ask.cloth,
-		blanks.map((b) => piece(b, ask.cloth)),
-	);
+	const problem = problemOf(roll, blanks, ask);
 	const answer = await pursue(nestRoll(problem, ask.budget), ask.watch);
 	return answer.unplaced.length === 0;
 }
 
 /**
  * Lays all blanks of one cloth: remnants and owned rolls first, then the cheapest roll sold by the
- * length.
+ * length. What the nap costs is not asked: enough to compare two ways of covering or cutting.
  */
-export async function layCloth(
-	job: Job,
-	cloth: Cloth,
-	blanks: readonly Blank[],
-	budget: Budget,
-	watch: Watch<RollAnswer>,
-): Promise<ClothLayouts> {
-	const ask: RollDemand = { cloth, budget, watch };
-	const { rolls, unplaced } = await pullCloth(job, blanks, ask);
-	const shown: RollLayout[] = [];
-	for (const roll of rolls) shown.push({ ...roll, napless: await withoutNap(roll, ask) });
-	return { cloth: cloth.id, rolls: shown, unplaced };
-}
-
-/** The same without the question of the nap: enough to compare two ways of covering. */
 export async function pullCloth(
 	job: Job,
 	blanks: readonly Blank[],

@@ -14,7 +14,7 @@ import {
 	type Row,
 	subheading,
 } from '../page';
-import { figuresOn, type Figures, patternText } from '../wording';
+import { cutAsText, figuresOn, type Figures, patternText } from '../wording';
 import { gluingPages } from './gluing';
 import { rollDrawing, selvedgeOf, widthText } from './roll-drawing';
 
@@ -50,7 +50,7 @@ function oneRoll(
 	const nth = cloth.rolls.length > 1 ? `, roll ${i + 1} of ${cloth.rolls.length}` : '';
 	return drawnPages(plan, {
 		name: `${nameOf(plan, cloth)}${nth}`,
-		note: noteOf(plan, roll, figures),
+		note: noteOf(plan, cloth, roll, figures),
 		drawings: [rollDrawing(roll, plan, { width, height: heightOf(roll) }, figures)],
 		below: blanksTable(plan, roll, width, figures),
 		where: 'cloth',
@@ -65,7 +65,7 @@ function heightOf({ pull, problem }: RollLayout): number {
 	return pull < 0.6 * problem.width ? 56 : 110;
 }
 
-function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
+function noteOf(plan: Plan, cloth: ClothLayouts, roll: RollLayout, figures: Figures): string {
 	const { lot: rackLot = '', code = '' } = rollOf(plan.job, roll.roll) ?? {};
 	const lot = roll.pulled?.lot || rackLot;
 	const saved = roll.napless < roll.answer.length;
@@ -80,6 +80,7 @@ function noteOf(plan: Plan, roll: RollLayout, figures: Figures): string {
 		widthText(roll, plan, figures),
 		`pull ${figures.bench(roll.pull)}`,
 		patternText(roll, figures),
+		roll.pulled ? '' : cutAsText(cloth, figures),
 		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',
 		saved ? `${figures.bench(roll.napless)} if the nap were ignored` : '',
 		roll.answer.proven ? 'no layout is shorter' : '',

@@ -16,6 +16,8 @@ import {
 	amountText,
 	CARPET_HEADS,
 	carpetWays,
+	CUT_WAY_HEADS,
+	cutWays,
 	costLines,
 	earnedText,
 	figuresOn,
@@ -50,22 +52,25 @@ export function costPages(plan: Plan): Leaf[] {
 		),
 		space(3),
 		paragraph(earnedText(plan), width),
-		...carpetBlocks(plan, width),
+		...waysBlocks(plan, width),
 		...optionBlocks(plan, width, plain),
 		...sinceBlocks(plan, width, plain),
 	];
 	return leavesOf(plan, { name: 'Cost sheet', title: 'Cost sheet: shop only' }, blocks);
 }
 
-/** What either way of carpeting a box would cost. */
-function carpetBlocks(plan: Plan, width: number): Block[] {
+/** What either way of carpeting a box, and of cutting blanks off their roll, would cost. */
+function waysBlocks(plan: Plan, width: number): Block[] {
 	const figures = figuresOn(plan.job.shop.ruler);
-	return carpetWays(plan, figures).flatMap(({ title, rows, taken }) => [
+	return [
+		...carpetWays(plan, figures).map((ways) => ({ heads: CARPET_HEADS, ...ways })),
+		...cutWays(plan).map((ways) => ({ heads: CUT_WAY_HEADS, ...ways })),
+	].flatMap(({ heads, title, rows, taken }) => [
 		space(4),
 		subheading(title, width),
 		...table(
 			{
-				columns: CARPET_HEADS.map((head, i) => ({
+				columns: heads.map((head, i) => ({
 					head,
 					width: { share: i === 1 ? 1.6 : 1 },
 					align: i < 3 ? 'start' : 'end',

@@ -15,7 +15,7 @@ export {
 	tieDownRows,
 	volumeLines,
 } from './box';
-export { CARPET_HEADS, carpetWays } from './carpet-text';
+export { CARPET_HEADS, carpetWays, CUT_WAY_HEADS, cutAsText, cutWays, patternText } from './cloth';
 export { costLines, earnedText, percentText } from './cost-lines';
 export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
@@ -23,7 +23,6 @@ export { leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
-export { patternText } from './pattern-text';
 export { type QuoteFigures, quoteNow, quoteShown, sinceSent } from './quote-figures';
 export { REFUSED_PAGE, refusedText } from './refused-text';
 export { cautionsOfSheet, shownOnSheet } from './sheet-cautions';

@@ -1,5 +1,5 @@
-import type { RollLayout } from '../../layout';
-import type { Figures } from './figures';
+import type { RollLayout } from '../../../layout';
+import type { Figures } from '../figures';
 
 /**
  * How the pull off a roll with a pattern is counted, and what the other way takes; '' for a plain

@@ -1,8 +1,8 @@
-import { clothOf } from '../../job';
-import type { Carpeting, PricedWay } from '../../layout';
-import { type Money, money, plainMoney } from '../../measure';
-import type { Plan } from '../../plan';
-import type { Figures } from './figures';
+import { clothOf } from '../../../job';
+import type { Carpeting, PricedWay } from '../../../layout';
+import { type Money, money, plainMoney } from '../../../measure';
+import type { Plan } from '../../../plan';
+import type { Figures } from '../figures';
 
 /** The ways one box could be carpeted, side by side. */
 export interface CarpetWays {
