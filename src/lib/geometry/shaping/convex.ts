@@ -101,60 +101,65 @@ function clear(p: Point, q: Point, walk: readonly Point[]): boolean {
 
 const alike = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;
 
+/** A corner of what is left of the walk, with what was seen of it when last looked at. */
+interface Corner {
+	readonly i: number;
+	side: number;
+	/** On a straight run: nothing is cut off with it. */
+	isStraight: boolean;
+	fat: number;
+	/** One that lies in the ear. As long as it is there, no other needs to be looked for. */
+	blocker: Corner | null;
+}
+
 /**
  * Ear by ear. Where no clean ear is left (the walk touches itself), the least bad convex corner
- * goes.
+ * goes. A corner is looked at again only when a neighbour or its blocker is gone.
  */
 function ears(points: readonly Point[], loop: readonly number[]): number[][] {
-	const rest = [...loop];
+	const rest = loop.map((i): Corner => ({ i, side: 0, isStraight: false, fat: 0, blocker: null }));
 	const parts: number[][] = [];
+	rest.forEach((_, k) => look(points, rest, k));
 	while (rest.length > 3) {
-		const ear = findEar(points, rest);
-		const n = rest.length;
-		const corner = [nth(rest, (ear + n - 1) % n), nth(rest, ear), nth(rest, (ear + 1) % n)];
-		if (
-			orient(
-				nth(points, nth(corner, 0)),
-				nth(points, nth(corner, 1)),
-				nth(points, nth(corner, 2)),
-			) > 0
-		)
-			parts.push(corner);
-		rest.splice(ear, 1);
+		const at = findEar(rest);
+		const ear = nth(rest, at);
+		const beside = [around(rest, at - 1), around(rest, at + 1)] as const;
+		if (ear.side > 0) parts.push([beside[0].i, ear.i, beside[1].i]);
+		rest.splice(at, 1);
+		rest.forEach((corner, k) => {
+			if (beside.includes(corner) || corner.blocker === ear) look(points, rest, k);
+		});
 	}
-	if (
-		rest.length === 3 &&
-		orient(nth(points, nth(rest, 0)), nth(points, nth(rest, 1)), nth(points, nth(rest, 2))) > 0
-	)
-		parts.push(rest);
+	if (rest.length === 3 && nth(rest, 0).side > 0) parts.push(rest.map(({ i }) => i));
 	return parts;
 }
 
-function findEar(points: readonly Point[], loop: readonly number[]): number {
-	const n = loop.length;
+function look(points: readonly Point[], rest: readonly Corner[], k: number): void {
+	const corner = nth(rest, k);
+	const [a, b, c] = [
+		nth(points, around(rest, k - 1).i),
+		nth(points, corner.i),
+		nth(points, around(rest, k + 1).i),
+	];
+	corner.side = orient(a, b, c);
+	corner.isStraight = corner.side === 0 && isBetween(a, b, c);
+	if (corner.side <= 0) return;
+	corner.fat = fatness(a, b, c);
+	corner.blocker = rest.find(({ i }) => blocks(nth(points, i), a, b, c)) ?? null;
+}
+
+/** A corner on a straight run goes at once; else the fattest ear. */
+function findEar(rest: readonly Corner[]): number {
 	let best = -1;
 	let bestFat = -1;
-	for (let k = 0; k < n; k++) {
-		const [a, b, c] = [
-			nth(points, nth(loop, (k + n - 1) % n)),
-			nth(points, nth(loop, k)),
-			nth(points, nth(loop, (k + 1) % n)),
-		];
-		const side = orient(a, b, c);
-		if (side === 0 && isBetween(a, b, c)) return k; // a corner on a straight run goes at once
-		if (side <= 0) continue;
-		if (loop.some((i) => blocks(nth(points, i), a, b, c))) continue;
-		const fat = fatness(a, b, c);
-		if (fat > bestFat) [best, bestFat] = [k, fat];
+	for (let k = 0; k < rest.length; k++) {
+		const { side, isStraight, fat, blocker } = nth(rest, k);
+		if (isStraight) return k;
+		if (side > 0 && blocker === null && fat > bestFat) [best, bestFat] = [k, fat];
 	}
 	if (best >= 0) return best;
-	const flat = loop.findIndex((_, k) => cornerSide(points, loop, k) === 0);
-	return flat >= 0
-		? flat
-		: Math.max(
-				0,
-				loop.findIndex((_, k) => cornerSide(points, loop, k) > 0),
-			);
+	const flat = rest.findIndex(({ side }) => side === 0);
+	return Math.max(0, flat >= 0 ? flat : rest.findIndex(({ side }) => side > 0));
 }
 
 function cornerSide(points: readonly Point[], loop: readonly number[], k: number): number {

@@ -38,6 +38,8 @@ interface Extent {
  */
 export class GapCheck {
 	private readonly bodies = new Map<string, Body>();
+	/** As given: a quarter turn of a part is exact. */
+	private readonly parts = new Map<number, Point[][]>();
 
 	constructor(
 		private readonly pieces: readonly FreePiece[],
@@ -62,13 +64,22 @@ export class GapCheck {
 		const key = `${piece} ${turn}`;
 		const known = this.bodies.get(key);
 		if (known !== undefined) return known;
-		const { length, width, outline, holes } = nth(this.pieces, piece);
-		const own = flatten(outline ?? rectangle(0, 0, length, width), SEARCH_FLAT, 'outward');
-		const inner = (holes ?? []).map((hole) => flatten(hole, SEARCH_FLAT, 'inward'));
-		const parts = convexParts(own, inner).map((part) => turnedInBox(part, { length, width }, turn));
+		const { length, width } = nth(this.pieces, piece);
+		const parts = this.partsOf(piece).map((part) => turnedInBox(part, { length, width }, turn));
 		const body = bodyOf(parts);
 		this.bodies.set(key, body);
 		return body;
+	}
+
+	private partsOf(piece: number): Point[][] {
+		const known = this.parts.get(piece);
+		if (known !== undefined) return known;
+		const { length, width, outline, holes } = nth(this.pieces, piece);
+		const own = flatten(outline ?? rectangle(0, 0, length, width), SEARCH_FLAT, 'outward');
+		const inner = (holes ?? []).map((hole) => flatten(hole, SEARCH_FLAT, 'inward'));
+		const parts = convexParts(own, inner);
+		this.parts.set(piece, parts);
+		return parts;
 	}
 
 	private apart(a: Body, b: Body): boolean {
