@@ -1,5 +1,5 @@
 export { boardDrawings, boxDrawings, leanText, movedApart, responseDrawings } from './box';
-export { blankDrawings, byRectangles, rollDrawing } from './cloth';
+export { blankDrawings, rollDrawing } from './cloth';
 export { type Drawing, type Face, type Fonts, forPaper, type Page, qrPath } from './drawing';
 export { movedBetween, orderGroups } from './lists';
 export {

@@ -127,7 +127,7 @@ describe('outlines laid on a roll', () => {
 		expect(answer.length).toBeLessThan(3 * 40_000);
 	});
 
-	it('fall back to rectangles on a cloth with a pattern', () => {
+	it('start on the pattern, and lie into each other as far as that lets them', () => {
 		const triangle = [
 			{ x: 0, y: 0 },
 			{ x: 80_000, y: 0 },
@@ -139,6 +139,37 @@ describe('outlines laid on a roll', () => {
 		});
 		const answer = lay(problem);
 		expect(auditRoll(problem, answer)).toEqual([]);
-		expect(answer.placed.map((p) => p.x)).toEqual([0, 128_000]);
+		// As rectangles they would start at 0 and 128,000.
+		expect(answer.placed.map((p) => p.x)).toEqual([0, 64_000]);
+	});
+
+	it('on any pattern never overlap, pass the auditor, and need no more than their rectangles', () => {
+		const pattern = fc.record({
+			repeat: fc.constantFrom(0, 9000, 16_001),
+			across: fc.constantFrom(0, 7000, 20_000),
+			drops: fc.boolean(),
+			along: fc.integer({ min: 0, max: 20_000 }),
+		});
+		fc.assert(
+			fc.property(outlineRoll, pattern, (plain, { repeat, across, drops, along }) => {
+				const phase = { along: ticks(along), across: ticks(along >> 1) };
+				const problem: RollProblem = {
+					...plain,
+					pieces: plain.pieces.map((p, i) => (i % 2 === 0 ? p : { ...p, phase })),
+					repeat: ticks(repeat),
+					...(drops ? { drop: { across: ticks(across) } } : { across: ticks(across) }),
+				};
+				const answer = lay(problem, 60);
+				expect(auditRoll(problem, answer)).toEqual([]);
+				expect(deepestOverlap(problem, answer)).toBeLessThan(1);
+				// the share rectangles get
+				const straight = lay({ ...problem, by: 'rectangle' }, 2);
+				const left = (a: RollAnswer): number => a.unplaced.reduce((n, u) => n + u.count, 0);
+				expect(left(answer)).toBeLessThanOrEqual(left(straight));
+				if (left(answer) === left(straight))
+					expect(answer.length).toBeLessThanOrEqual(straight.length);
+			}),
+			{ numRuns: runs(100) },
+		);
 	});
 });

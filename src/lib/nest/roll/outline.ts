@@ -29,7 +29,7 @@ export function* layOutlines(
 	const { refused } = readyRoll(problem);
 	const pieces = problem.pieces.filter((p) => p.count > 0 && !refused.some((u) => u.id === p.id));
 	const kinds = readyShapes(pieces, problem.gap);
-	const bound = areaBound(problem, kinds);
+	const bound = boundByOutline(problem, kinds);
 	const strip = { width: problem.width, limit: problem.limit ?? Infinity, gap: problem.gap };
 	const from = problem.start ? spotsOf(kinds, problem.start) : null;
 	const search = searchFree(kinds, strip, bound, from ? { ...budget, start: from } : budget);
@@ -60,19 +60,19 @@ function spotsOf(kinds: readonly FreeKind[], start: readonly RollSpot[]): FreeSp
 	return spots.length === kinds.reduce((sum, kind) => sum + kind.count, 0) ? spots : null;
 }
 
-function laidOf(spots: FreeState['spots']): LaidPiece[] {
+export function laidOf(spots: FreeState['spots']): LaidPiece[] {
 	return spots.map(({ kind, shape, x, y }) => ({ piece: kind, turn: shape.turn, x, y }));
 }
 
 /** By the true areas, gaps not counted, and the longest blank. */
-function areaBound(problem: RollProblem, kinds: readonly FreeKind[]): number {
+export function boundByOutline(problem: RollProblem, kinds: readonly FreeKind[]): number {
 	const area = kinds.reduce((sum, kind) => sum + kind.count * kind.area, 0);
 	const longest = kinds.map((kind) => Math.min(...kind.shapes.map((shape) => shape.length)));
 	// A hair off the area: arcs make it a computed figure.
 	return Math.max(0, Math.ceil((area / problem.width) * (1 - 1e-12)), ...longest);
 }
 
-function claim(answer: RollAnswer, bound: number): Pick<RollAnswer, 'bound' | 'proven'> {
+export function claim(answer: RollAnswer, bound: number): Pick<RollAnswer, 'bound' | 'proven'> {
 	const all = answer.unplaced.length === 0;
 	return {
 		bound: ticks(Math.min(bound, answer.length)),
@@ -84,11 +84,11 @@ function left(answer: RollAnswer): number {
 	return answer.unplaced.reduce((sum, u) => sum + u.count, 0);
 }
 
-function isShorter(a: RollAnswer, b: RollAnswer): boolean {
+export function isShorter(a: RollAnswer, b: RollAnswer): boolean {
 	return left(a) < left(b) || (left(a) === left(b) && a.length < b.length);
 }
 
-function answerOf(
+export function answerOf(
 	kinds: readonly FreeKind[],
 	state: FreeState,
 	refused: readonly Unplaced[],

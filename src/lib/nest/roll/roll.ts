@@ -1,6 +1,7 @@
 import { nth, ticks } from '../../measure';
 import { rollBound } from './bound';
 import { layOutlines } from './outline';
+import { layOnPattern } from './pattern-outline';
 import { readyRoll, type RollDeck } from './kinds';
 import { searchRoll, type DeckLayout, type RollState } from './search';
 import type { Budget, Placed, RollAnswer, RollProblem, Search } from '../types';
@@ -14,17 +15,16 @@ const RECTANGLE_SHARE = 0.02;
  * Lay blanks on a roll so that the shortest length is pulled. Blanks are turned only as listed and
  * never flipped. Yields the best layout so far, the first one after some milliseconds; returns the
  * best one when the budget is spent or the bound is met. What cannot be laid is in `unplaced`, with
- * the reason. On a cloth with a pattern outlines are laid by their rectangles: their starts must
- * match it anyway.
+ * the reason. On a cloth with a pattern every start matches it, by outline too.
  */
 export function* nestRoll(problem: RollProblem, budget: Budget): Search<RollAnswer> {
 	const shaped = problem.pieces.some((piece) => piece.outline !== undefined && piece.count > 0);
 	const patterned = problem.repeat > 0 || (problem.drop?.across ?? problem.across ?? 0) > 0;
-	if (problem.by !== 'outline' || !shaped || patterned)
-		return yield* layRectangles(problem, budget);
+	if (problem.by !== 'outline' || !shaped) return yield* layRectangles(problem, budget);
 	const part = Math.ceil(budget.effort * RECTANGLE_SHARE);
 	const first = yield* layRectangles(problem, { seed: budget.seed, effort: part });
 	const rest = { seed: budget.seed, effort: budget.effort - first.effort };
+	if (patterned) return yield* layOnPattern(problem, first, rest);
 	return yield* layOutlines(problem, first, rest);
 }
 

@@ -26,7 +26,7 @@ export interface Filled {
  * The stretches across the strip that a shape touches, column by column: lo, hi, lo, hi ... from
  * the true corner.
  */
-type Spans = readonly (readonly number[])[];
+export type Spans = readonly (readonly number[])[];
 
 /**
  * The stretches of shapes, worked out once for each width of column, whatever a shape is laid on. A
@@ -165,15 +165,16 @@ class ColumnFiller {
 	}
 }
 
-function spansOfShape(shape: FreeShape, column: number): Spans {
-	const count = Math.max(1, Math.ceil((shape.right - shape.left) / column));
+/** @param start where the first column begins, no farther right than the shape does */
+export function spansOfShape(shape: FreeShape, column: number, start = shape.left): Spans {
+	const count = Math.max(1, Math.ceil((shape.right - start) / column));
 	const spans: number[][] = Array.from({ length: count }, () => []);
 	for (const part of shape.parts) {
 		const xs = part.map((p) => p.x);
-		const first = Math.max(0, Math.floor((Math.min(...xs) - shape.left) / column));
-		const last = Math.min(count - 1, Math.floor((Math.max(...xs) - shape.left) / column));
+		const first = Math.max(0, Math.floor((Math.min(...xs) - start) / column));
+		const last = Math.min(count - 1, Math.floor((Math.max(...xs) - start) / column));
 		for (let k = first; k <= last; k++) {
-			const span = slab(part, shape.left + k * column, shape.left + (k + 1) * column);
+			const span = slab(part, start + k * column, start + (k + 1) * column);
 			if (span !== null) nth(spans, k).push(...span);
 		}
 	}
@@ -198,7 +199,7 @@ function slab(part: FreeShape['parts'][number], from: number, to: number): [numb
 }
 
 /** Stretches sorted, those that meet or overlap made one. */
-function united(flat: readonly number[]): number[] {
+export function united(flat: readonly number[]): number[] {
 	const pairs: [number, number][] = [];
 	for (let i = 0; i < flat.length; i += 2) pairs.push([nth(flat, i), nth(flat, i + 1)]);
 	pairs.sort((a, b) => a[0] - b[0]);

@@ -101,11 +101,32 @@ export class StripSearch {
 		for (const i of order) {
 			const spot = spots[i]!;
 			let free = spot.x;
-			for (let j = 0; j < spots.length && free > 0; j++)
-				if (j !== i) free = Math.min(free, this.slide(spots[j]!, spot));
+			for (const { other, clear } of this.leftOf(spots, i)) {
+				// One as far off as that is not met before, nor is any after it.
+				if (clear >= free) break;
+				free = Math.min(free, this.slide(other, spot));
+			}
 			spots[i] = { ...spot, x: spot.x - Math.max(0, Math.floor(free)) };
 		}
 		return spots;
+	}
+
+	/**
+	 * What a piece could run into on its way, by how far it may go before their rectangles meet:
+	 * the table of a pair is made only when the pair is near.
+	 */
+	private leftOf(spots: readonly FreeSpot[], i: number): { other: FreeSpot; clear: number }[] {
+		const { x, y, shape } = spots[i]!;
+		const { reachX, reachY } = this.tables;
+		const near = spots.flatMap((other, j) => {
+			if (j === i) return [];
+			const [a, b] = [other.shape, shape];
+			const apart = y + b.width / 2 - other.y - a.width / 2;
+			if (Math.abs(apart) >= reachY[a.n]! + reachY[b.n]!) return [];
+			const along = x + b.length / 2 - other.x - a.length / 2;
+			return [{ other, clear: along - reachX[a.n]! - reachX[b.n]! }];
+		});
+		return near.sort((a, b) => a.clear - b.clear);
 	}
 
 	private slide(other: FreeSpot, spot: FreeSpot): number {

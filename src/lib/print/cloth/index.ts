@@ -1,3 +1,3 @@
 export { blankDrawings } from './blank-drawings';
 export { rollDrawing } from './roll-drawing';
-export { byRectangles, rollPages } from './roll-pages';
+export { rollPages } from './roll-pages';

@@ -81,7 +81,6 @@ function noteOf(plan: Plan, cloth: ClothLayouts, roll: RollLayout, figures: Figu
 		`pull ${figures.bench(roll.pull)}`,
 		patternText(roll, figures),
 		roll.pulled ? '' : cutAsText(cloth, figures),
-		byRectangles(roll) ? 'laid by rectangles, so that the pattern matches' : '',
 		saved ? `${figures.bench(roll.napless)} if the nap were ignored` : '',
 		roll.answer.proven ? 'no layout is shorter' : '',
 	]
@@ -91,15 +90,6 @@ function noteOf(plan: Plan, cloth: ClothLayouts, roll: RollLayout, figures: Figu
 
 const pulledNote = (spoiled: number): string =>
 	spoiled === 0 ? 'pulled' : `pulled, ${spoiled} of its blanks spoiled`;
-
-/**
- * On a pattern even outlines are laid by their rectangles: every blank starts where the pattern
- * does.
- */
-export function byRectangles({ problem }: RollLayout): boolean {
-	const wide = problem.drop?.across ?? problem.across ?? 0;
-	return problem.by === 'outline' && (problem.repeat > 0 || wide > 0);
-}
 
 /** The same numbers as the drawing, with boxes to tick. */
 function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figures): Block[] {
