@@ -137,7 +137,7 @@ const OFFCUT = sheet(
 	[rect(200, 100)],
 	[cut('cross', 'y', [400, 300], 200)],
 );
-/** Cut at the bench before: paid for, booked and worked already. */
+/** Cut at the bench before: no order is for it, the price of the job is. */
 const DONE = sheet([laid(1000, 1000)], [rect(500, 500)], [cut('rip', 'x', [1000, 900], 100)]);
 const MDF = sheet([laid(600, 500)], [rect(100, 100)], []);
 
@@ -225,6 +225,7 @@ export const WORK = {
 	boards: [PLY, PLAIN],
 	cloths: [FELT],
 	reels: [],
+	runs: [],
 	needs: [{ kind: 'contact-adhesive', amount: 5, for: 'cloth' }],
 	seamLength: mm(2500),
 } satisfies Priced;

@@ -105,8 +105,20 @@ describe('what has to be bought without a price', () => {
 		expect(told({ sold: 0 })).toMatchObject([{ path: ['stock', 'rolls', 0, 'price'] }]);
 	});
 
-	it('is no matter of what nothing is bought of, nor of the least coin', () => {
-		expect(told({ left: 0, half: 0 })).toEqual([]);
+	it('is a note of what comes off the rack, of sundries too', () => {
+		const off = 'Felt (left) comes off the rack but has no price: the quote counts nothing for it.';
+		expect(told({ left: 0 })).toMatchObject([
+			{ path: ['stock', 'rolls', 1, 'price'], what: off, kind: 'note' },
+		]);
+		const { stock } = JOB;
+		const sundries = stock.sundries.map((s) => ({ ...s, price: money(0) }));
+		expect(estimate({ ...JOB, stock: { ...stock, sundries } }, WORK).problems).toMatchObject([
+			{ path: ['stock', 'sundries', 0, 'price'], kind: 'note' },
+		]);
+	});
+
+	it('is no matter of what nothing is taken of, nor of the least coin', () => {
+		expect(told({ half: 0 })).toEqual([]);
 		expect(told({ 'mdf-1': 1 })).toEqual([]);
 	});
 
@@ -154,11 +166,12 @@ describe('the work', () => {
 		const counted = quote.labour.map((l) => [l.what, l.amount, l.unit, l.minutes, l.cost]);
 		const about = (n: number) => expect.closeTo(n, 9) as number;
 		expect(counted).toEqual([
-			['Sheets handled', 4, 'sheets', 8, 8_00],
-			['Saw cuts', 6, 'cuts', 18, 18_00],
-			// 2 + 2 + 0.5 + 0.4, 1 and 0.3 m.
-			['Length of saw cut', about(6.2), 'm', about(31), 31_00],
-			['Fence settings', 4, 'settings', 28, 28_00],
+			// One sheet with its cut of 1 m is cut already: the job has taken it all the same.
+			['Sheets handled', 5, 'sheets', 10, 10_00],
+			['Saw cuts', 7, 'cuts', 21, 21_00],
+			// 2 + 2 + 0.5 + 0.4, 1, 0.3 and 1 m.
+			['Length of saw cut', about(7.2), 'm', about(36), 36_00],
+			['Fence settings', 5, 'settings', 35, 35_00],
 			['Parts marked and eased', 6, 'parts', 222, 222_00],
 			['Routed edges', 3.25, 'm', 35.75, 35_75],
 			['Foam bonded', 0.1, 'm2', about(1.3), 1_30],
@@ -172,7 +185,19 @@ describe('the work', () => {
 			['Wiring', 2, 'h', 120, 160_00],
 			['Fitting', 0.5, 'h', 30, 30_00],
 		]);
-		expect(quote.labourCost).toBe(1489_15);
+		expect(quote.labourCost).toBe(1506_15);
+		const left = quote.left.labour.map((l) => [l.what, l.amount, l.cost]);
+		expect(left.slice(0, 4)).toEqual([
+			...[
+				['Sheets handled', 4, 8_00],
+				['Saw cuts', 6, 18_00],
+			],
+			...[
+				['Length of saw cut', about(6.2), 31_00],
+				['Fence settings', 4, 28_00],
+			],
+		]);
+		expect(quote.left.labourCost).toBe(1506_15 - 2_00 - 3_00 - 5_00 - 7_00);
 	});
 
 	it('has no line for what there is nothing of', () => {
@@ -193,15 +218,18 @@ describe('the quote', () => {
 	it('rounds each figure once and adds up', () => {
 		const { quote } = made();
 		expect(quote).toMatchObject({
-			...{ bought: 292_00, fromRack: 110_00, used: 77_80, credit: 16_90 },
-			// 385.10 of material, 1489.15 of labour, a fifth of that.
-			...{ overhead: 297_83, cost: 2172_08 },
-			...{ materialMarkup: 38_51, profit: 543_02, net: 2753_61 },
-			// 385.10 and a quarter, 481.375, and the markup.
-			...{ taxed: 519_89, tax: 103_98, total: 2857_59 },
+			// The sheet that is cut already is one of the three at the least; 1 m2 of it is in the
+			// work and 0.25 m2 is left over.
+			...{ bought: 292_00, fromRack: 110_00, used: 107_80, credit: 24_40 },
+			// 377.60 of material, 1506.15 of labour, a fifth of that.
+			...{ overhead: 301_23, cost: 2184_98 },
+			...{ materialMarkup: 37_76, profit: 546_25, net: 2768_99 },
+			// 377.60 and a quarter, 472.00, and the markup.
+			...{ taxed: 509_76, tax: 101_95, total: 2870_94 },
+			left: { bought: 292_00, fromRack: 110_00 },
 		});
-		expect(quote.markup).toBeCloseTo((100 * 581_53) / 2172_08, 9);
-		expect(quote.margin).toBeCloseTo((100 * 581_53) / 2753_61, 9);
+		expect(quote.markup).toBeCloseTo((100 * 584_01) / 2184_98, 9);
+		expect(quote.margin).toBeCloseTo((100 * 584_01) / 2768_99, 9);
 	});
 
 	it('is of nothing where nothing is made, and divides by nothing', () => {
@@ -213,6 +241,7 @@ describe('the quote', () => {
 			boards: [],
 			cloths: [],
 			reels: [],
+			runs: [],
 		};
 		const empty = { ...JOB, work: [], boxes: [], panels: [] };
 		const { quote } = estimate(empty, { ...none, needs: [], seamLength: ticks(0) });
@@ -220,6 +249,8 @@ describe('the quote', () => {
 		expect(quote).toEqual({
 			...{ ...zero, cost: 0, materialMarkup: 0, profit: 0, markup: 0, margin: 0 },
 			...{ net: 0, taxed: 0, tax: 0, total: 0, labour: [], lines: [], spoil: NO_SPOIL },
+			booked: 0,
+			left: { bought: 0, fromRack: 0, labour: [], labourCost: 0 },
 		});
 	});
 
@@ -227,8 +258,8 @@ describe('the quote', () => {
 		const profit = { by: 'margin' as const, percent: 20 };
 		const shop = { ...JOB.shop, creditOffcuts: false, profit };
 		const { quote } = estimate({ ...JOB, shop }, WORK);
-		// 402.00, 1489.15 and 297.83; a fifth of the price is a quarter of the cost.
-		expect(quote).toMatchObject({ credit: 0, cost: 2188_98, profit: 547_25 });
+		// 402.00, 1506.15 and 301.23; a fifth of the price is a quarter of the cost.
+		expect(quote).toMatchObject({ credit: 0, cost: 2209_38, profit: 552_35 });
 	});
 
 	it('goes whole to the first line where nothing weighs', () => {

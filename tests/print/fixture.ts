@@ -343,6 +343,11 @@ export const SCREWS = bought({
 	for: ['seams of Bench box'],
 });
 
+const LABOUR = [
+	{ what: 'Saw cuts', amount: 17, unit: 'cuts', minutes: 12, cost: money(900) },
+	{ what: 'Fence settings', amount: 14, unit: 'settings', minutes: 21, cost: money(1575) },
+];
+
 /** A small plan made by hand, so that a page can be looked at without the rooms before it. */
 export function samplePlan(change: Partial<JobFile> = {}): Plan {
 	return {
@@ -388,11 +393,15 @@ export function samplePlan(change: Partial<JobFile> = {}): Plan {
 			fromRack: money(0),
 			used: money(5100),
 			credit: money(0),
-			labour: [
-				{ what: 'Saw cuts', amount: 17, unit: 'cuts', minutes: 12, cost: money(900) },
-				{ what: 'Fence settings', amount: 14, unit: 'settings', minutes: 21, cost: money(1575) },
-			],
+			labour: LABOUR,
 			labourCost: money(2475),
+			booked: money(0),
+			left: {
+				bought: money(7050),
+				fromRack: money(0),
+				labour: LABOUR,
+				labourCost: money(2475),
+			},
 			overhead: money(0),
 			materialMarkup: money(0),
 			cost: money(9525),

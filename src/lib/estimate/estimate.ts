@@ -1,18 +1,21 @@
 import type { Need } from '../design';
 import type { Job, Problem } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
-import type { Length } from '../measure';
+import { type Length, money } from '../measure';
+import type { RunPlan } from '../runs';
+import { unbooked, unpricedBookings } from './booked';
 import { type Built, items } from './items';
 import { makeOrder } from './order';
 import { makeQuote } from './quote';
 import { saidFor, spoilOf } from './spoil';
-import type { Order, Quote } from './types';
+import type { Left, Order, Quote } from './types';
 
 /** What a plan came to before anybody asked what it costs. */
 export interface Priced extends Built {
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 	readonly needs: readonly Need[];
+	readonly runs: readonly RunPlan[];
 	/** Seams in all the cloth. */
 	readonly seamLength: Length;
 }
@@ -28,39 +31,60 @@ export interface Estimate {
 export type Sound = Pick<Priced, 'boards' | 'cloths'>;
 
 /**
+ * The order is of what is left to do; the quote is of the whole job, whatever of it is booked.
+ *
  * @param sound absent where nothing was spoiled; the customer pays what the job would have come to,
  * and what spoil costs is told beside it
  */
 export function estimate(job: Job, work: Priced, sound: Sound | null = null): Estimate {
-	const made = makeOrder(job, work.boards, work.cloths, work.needs, work.reels);
-	const quoteOf = (what: Priced, order: Order): Quote =>
-		makeQuote(job, { ...what, ...toBuild(job), order, items: items(job, work) });
-	const { problems } = made;
-	if (!sound) return { order: made.order, quote: quoteOf(work, made.order), problems };
-	const as = { ...work, ...sound };
-	const { order } = makeOrder(job, as.boards, as.cloths, as.needs, as.reels);
-	const quote = quoteOf(as, order);
-	const is = quoteOf({ ...work, parts: withAgain(work, sound) }, made.order);
+	const { order, problems } = orderOf(job, work);
+	const said = [...problems, ...unpricedBookings(job)];
+	const quote = wholeQuote(job, { ...work, ...sound });
+	if (!sound) return { order, quote, problems: said };
+	const is = wholeQuote(job, { ...work, parts: withAgain(work, sound) });
 	return {
-		order: saidFor(made.order, work, work.parts),
-		quote: { ...quote, spoil: spoilOf(job, work, is, quote) },
-		problems,
+		order: saidFor(order, work, work.parts),
+		quote: { ...quote, left: is.left, spoil: spoilOf(job, work, is, quote) },
+		problems: said,
 	};
 }
 
-/** Parts with those counted once more that are still to be cut again. */
+/** The same of what is left of a job and nothing else: nobody bears a share for what is done. */
+export function estimateLeft(job: Job, work: Priced): Estimate {
+	const { order, problems } = orderOf(job, work);
+	return { order, quote: quoteOf(job, work, order), problems };
+}
+
+/** Of what is booked and what is left; `left` is that alone. */
+function wholeQuote(asked: Job, made: Priced): Quote {
+	const left = leftOf(asked, made);
+	const { job, work } = unbooked(asked, made);
+	const quote = quoteOf(job, work, orderOf(job, work).order);
+	const booked = quote.bought + quote.fromRack - left.bought - left.fromRack;
+	return { ...quote, booked: money(booked), left };
+}
+
+function quoteOf(job: Job, work: Priced, order: Order): Quote {
+	return makeQuote(job, { ...work, ...toBuild(job), order, items: items(job, work) });
+}
+
+function leftOf(job: Job, work: Priced): Left {
+	const { bought, fromRack, labour, labourCost } = quoteOf(job, work, orderOf(job, work).order);
+	return { bought, fromRack, labour, labourCost };
+}
+
+function orderOf(job: Job, { boards, cloths, needs, reels }: Priced): ReturnType<typeof makeOrder> {
+	return makeOrder(job, boards, cloths, needs, reels);
+}
+
+/** Parts with those counted once more that were cut again, or still are to be. */
 function withAgain({ parts, boards }: Priced, sound: Sound): Priced['parts'] {
-	const open = (all: Sound['boards'], id: string): number =>
-		all.reduce(
-			(sum, { answer, sources }) =>
-				sum +
-				answer.layouts
-					.filter((_, i) => !sources[i]?.cut)
-					.reduce((n, l) => n + l.placed.filter((p) => p.id === id).length, 0),
-			0,
-		);
+	const laid = (all: Sound['boards'], id: string): number =>
+		all
+			.flatMap(({ answer }) => answer.layouts)
+			.reduce((sum, { placed }) => sum + placed.filter((p) => p.id === id).length, 0);
 	return parts.map((p) => {
-		const again = Math.max(0, open(boards, p.id) - open(sound.boards, p.id));
+		const again = Math.max(0, laid(boards, p.id) - laid(sound.boards, p.id));
 		return again > 0 ? { ...p, count: p.count + again } : p;
 	});
 }

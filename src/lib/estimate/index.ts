@@ -8,7 +8,7 @@ export {
 	type SundryUse,
 	timesOf,
 } from './after-work';
-export { estimate } from './estimate';
+export { estimate, estimateLeft } from './estimate';
 export {
 	costOfBoards,
 	costOfCloth,

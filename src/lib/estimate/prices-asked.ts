@@ -10,6 +10,12 @@ export function pricesAsked(job: Job, lines: Order['lines']): Problem[] {
 	const bought = lines.filter((l) => l.buy > 0);
 	return [
 		...bought.filter((l) => l.group !== 'sundries').flatMap((l) => unpriced(job, l)),
+		...bought
+			.filter((l) => l.group === 'sundries')
+			.flatMap((l) => free(job, l, 'has to be bought')),
+		...lines
+			.filter((l) => l.buy === 0 && l.fromRack.number > 0 && l.id !== '')
+			.flatMap((l) => free(job, l, 'comes off the rack')),
 		...bought.flatMap((l) => old(job, l)),
 	];
 }
@@ -29,6 +35,14 @@ function unpriced(job: Job, line: OrderLine): Problem[] {
 		return [{ path: [...path, 'price'], what, fix: 'Give its price.', kind: 'check' }];
 	}
 	return line.group === 'cloth' ? coarse(job, line, [...path, 'step']) : [];
+}
+
+/** A shop may well give screws, or what it has long paid for: nothing is wrong, and it is told. */
+function free(job: Job, line: OrderLine, does: string): Problem[] {
+	if (listPrice(job, line) > 0) return [];
+	const what = `${line.what} (${line.id}) ${does} but has no price: the quote counts nothing for it.`;
+	const fix = 'Give its price, or leave it where it is to cost nothing.';
+	return [{ path: [...placeOf(job, line), 'price'], what, fix, kind: 'note' }];
 }
 
 function listPrice({ stock }: Job, { group, id }: OrderLine): number {

@@ -64,6 +64,8 @@ export function makeQuote(job: Job, input: QuoteInput): Quote {
 		taxed,
 		tax,
 		total: money(net + tax),
+		booked: money(0),
+		left: { bought: input.order.total, fromRack, labour, labourCost },
 		spoil: NO_SPOIL,
 		lines: input.items.map((i, n) => ({ what: i.what, price: shares[n] ?? money(0) })),
 	};

@@ -74,13 +74,14 @@ export interface LabourLine {
 }
 
 /**
- * What is still to be spent because pieces were spoiled: the difference to the same job with none
- * of them spoiled. Material is what is bought and taken off the rack, less offcuts credited.
+ * What it costs in all that pieces were spoiled, spent already or not: the difference to the same
+ * job with none of them spoiled. Material is what is bought and taken off the rack, less offcuts
+ * credited.
  */
 export interface Spoil {
 	/** Parts and blanks that were spoiled so far. */
 	readonly pieces: number;
-	/** Worth of what was spoiled, at the list price of its board or cloth; spent before. */
+	/** Worth of what was spoiled, at the list price of its board or cloth; in no sum. */
 	readonly lost: Money;
 	readonly material: Money;
 	readonly labour: Money;
@@ -88,7 +89,18 @@ export interface Spoil {
 	readonly cost: Money; // material + labour + overhead
 }
 
-/** The cost sheet (workings) and the quote (what the customer sees). */
+/** What of a job is neither bought, taken off the rack nor done yet. */
+export interface Left {
+	readonly bought: Money;
+	readonly fromRack: Money;
+	readonly labour: readonly LabourLine[];
+	readonly labourCost: Money;
+}
+
+/**
+ * The cost sheet (workings) and the quote (what the customer sees): of the whole job, whether or
+ * not any of it is cut, pulled or used already.
+ */
 export interface Quote {
 	readonly bought: Money; // whole sheets, steps and packs
 	readonly fromRack: Money; // owned sheets and cloth at their list price
@@ -106,6 +118,10 @@ export interface Quote {
 	readonly taxed: Money; // the part of `net` that tax is due on
 	readonly tax: Money;
 	readonly total: Money;
+	/** Of what is bought and off the rack, what is cut, pulled or used already. */
+	readonly booked: Money;
+	/** What is still to come, with what is cut again: all of it where nothing is booked. */
+	readonly left: Left;
 	/** What spoiled pieces cost on top of all this: the shop's own, in no other figure here. */
 	readonly spoil: Spoil;
 	/** Customer's lines: one a box, panel or list of parts, adding up to `net`. */

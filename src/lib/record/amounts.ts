@@ -62,22 +62,25 @@ export const orderFields = (amount: MoneyField) =>
 		total: amount('of all lines'),
 	});
 
+const labourLines = (amount: MoneyField) =>
+	listOf(
+		fieldsOf<Quote['labour'][number]>()({
+			what: saying('work'),
+			amount: pure('how much, in its unit'),
+			unit: saying('unit'),
+			minutes: pure('minutes'),
+			cost: amount('of this work'),
+		}),
+		'work counted, then hours typed',
+	);
+
 export const quoteFields = (amount: MoneyField) =>
 	fieldsOf<Quote>()({
-		bought: amount('whole sheets, steps and packs'),
+		bought: amount('whole sheets, steps and packs, those that are booked already among them'),
 		fromRack: amount('owned sheets, cloth and packs at list price'),
 		used: amount('the share of both that is in the work'),
 		credit: amount('offcuts credited'),
-		labour: listOf(
-			fieldsOf<Quote['labour'][number]>()({
-				what: saying('work'),
-				amount: pure('how much, in its unit'),
-				unit: saying('unit'),
-				minutes: pure('minutes'),
-				cost: amount('of this work'),
-			}),
-			'work counted, then hours typed',
-		),
+		labour: labourLines(amount),
 		labourCost: amount('of all labour'),
 		overhead: amount('on labour'),
 		cost: amount('bought + fromRack - credit + labourCost + overhead'),
@@ -89,10 +92,17 @@ export const quoteFields = (amount: MoneyField) =>
 		taxed: amount('part of net that tax is due on'),
 		tax: amount('tax'),
 		total: amount('net + tax'),
+		booked: amount('of bought and fromRack, what is cut, pulled or used already'),
+		left: fieldsOf<Quote['left']>()({
+			bought: amount('total of the order'),
+			fromRack: amount('still on the rack'),
+			labour: labourLines(amount),
+			labourCost: amount('of that labour'),
+		}).describe('how much of it is still to come: what is cut, pulled and used is no part of it'),
 		spoil: fieldsOf<Quote['spoil']>()({
 			pieces: howMany('parts and blanks spoiled so far'),
-			lost: amount('worth of what was spoiled, at list price; spent before'),
-			material: amount('bought and off the rack because of it, still to be spent'),
+			lost: amount('worth of what was spoiled, at list price; in no sum'),
+			material: amount('bought and off the rack because of it'),
 			labour: amount('the same of labour'),
 			overhead: amount('on that labour'),
 			cost: amount('material + labour + overhead; in no other figure of the quote'),

@@ -11,7 +11,7 @@ import { togetherFields } from './together';
 import { fieldsOf, howMany, listOf, millimetres, oneOf, pure, saying } from './units';
 
 /** Raised when a figure is taken away or means something else; not when one comes to it. */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 const problem = z.strictObject({
 	path: saying('where in the job file'),

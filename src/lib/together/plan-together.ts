@@ -1,6 +1,6 @@
 import { UNIT } from '../design';
 import { cautionsFor } from '../cautions';
-import { estimate, type JobWork, shareCosts, tallyOf, type Together } from '../estimate';
+import { estimateLeft, type JobWork, shareCosts, tallyOf, type Together } from '../estimate';
 import { type Job, packsDone, type Path, type Problem, readJob, saidOnce } from '../job';
 import { SearchSession } from '../layout';
 import { nth, ticks } from '../measure';
@@ -127,7 +127,7 @@ async function joined(at: AtHand, options: PlanOptions): Promise<Plan> {
 		...{ runs: runs.flat(), reels: layReels(job, toCut) },
 		seamLength: ticks(at.plans.reduce((sum, p) => sum + p.seamLength, 0)),
 	};
-	const { order, quote, problems } = estimate(job, made);
+	const { order, quote, problems } = estimateLeft(job, made);
 	const together: Together = {
 		jobs: shareCosts(job, { ...made, order, quote }, works),
 		...{ boards: laid.joinedBoards, cloths: laid.joinedCloths },
@@ -178,7 +178,7 @@ function workOf(at: AtHand, i: number): JobWork {
 		needs: taggedNeeds(made, own, as),
 		typed: new Map(typed),
 		done: new Map(usedOf(at, i).map((u) => [u.sundry, u.packs])),
-		labour: made.quote.labour,
+		labour: made.quote.left.labour,
 	};
 }
 

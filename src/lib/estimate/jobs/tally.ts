@@ -7,10 +7,10 @@ interface Counted {
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 	readonly order: Order;
-	readonly quote: Pick<Quote, 'fromRack' | 'labour' | 'labourCost'>;
+	readonly quote: Pick<Quote, 'left'>;
 }
 
-/** What plans come to, one or several. */
+/** What plans come to that are still to be carried out, one or several. */
 export function tallyOf(plans: readonly Counted[]): Tally {
 	const sum = (of: (plan: Counted) => number): number => plans.reduce((n, p) => n + of(p), 0);
 	return {
@@ -20,9 +20,9 @@ export function tallyOf(plans: readonly Counted[]): Tally {
 		),
 		pull: ticks(sum(({ cloths }) => cloths.reduce((n, c) => n + pullIn(c), 0))),
 		ordered: money(sum(({ order }) => order.total)),
-		fromRack: money(sum(({ quote }) => quote.fromRack)),
-		minutes: sum(({ quote }) => quote.labour.reduce((n, l) => n + l.minutes, 0)),
-		labour: money(sum(({ quote }) => quote.labourCost)),
+		fromRack: money(sum(({ quote }) => quote.left.fromRack)),
+		minutes: sum(({ quote }) => quote.left.labour.reduce((n, l) => n + l.minutes, 0)),
+		labour: money(sum(({ quote }) => quote.left.labourCost)),
 	};
 }
 

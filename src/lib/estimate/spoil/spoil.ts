@@ -17,8 +17,9 @@ interface Laid {
 }
 
 /**
- * What spoil costs: the job as it is less the job as if nothing had been spoiled. Either may come
- * out below nothing where a search finds more with more to lay; the sum is what the shop spends.
+ * What spoil costs: the whole job as it is less the whole job as if nothing had been spoiled.
+ * Either may come out below nothing where a search finds more with more to lay; the sum is what
+ * the shop spends.
  */
 export function spoilOf(job: Job, laid: Laid, is: Quote, sound: Quote): Spoil {
 	const materialIn = (q: Quote): number => q.bought + q.fromRack - q.credit;

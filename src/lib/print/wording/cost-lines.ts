@@ -25,6 +25,7 @@ export function costLines({ job, quote }: Pick<Plan, 'job' | 'quote'>): CostLine
 		line('Material bought: whole sheets, steps and packs', quote.bought),
 		line('Material off the rack, at its list price', quote.fromRack),
 		{ ...line('of all this, in the work itself', quote.used), as: 'aside' as const },
+		{ ...line('of all this, cut, pulled or used already', quote.booked), as: 'aside' as const },
 		line('Offcuts credited', money(-quote.credit)),
 		line('Labour', quote.labourCost),
 		line(`Overhead, ${per(shop.overhead)} of labour`, quote.overhead),

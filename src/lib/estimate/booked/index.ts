@@ -1,0 +1,1 @@
+export { unbooked, unpricedBookings } from './unbooked';
