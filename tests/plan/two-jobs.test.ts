@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { timesOf } from '../../src/lib/estimate/after-work';
 import type { Plan } from '../../src/lib/plan';
+import { costLines } from '../../src/lib/print/wording/cost-lines';
 import { sinceSent } from '../../src/lib/print/wording/quote-figures';
 import { wordsOn } from '../print/words-on';
 import { played } from './played';
@@ -106,6 +108,11 @@ describe('the shelf, spoiled', () => {
 		expect(sums(plan)).toEqual(sums(was.quoted));
 	});
 
+	it('is in no estimate of the hours', () => {
+		expect(timesOf(again.plan)).toEqual(timesOf(was.quoted));
+		expect(timesOf(again.plan)[0]).toMatchObject({ what: 'Sheets handled', estimated: 12 });
+	});
+
 	it('takes its offcut, of which a strip of 196 stays', () => {
 		expect(again.rack).toEqual({ s: 0, o: 0, m: 0, '101-R1': 1, '101-R3': 1, g: 0.687 });
 	});
@@ -155,6 +162,11 @@ describe('the second job', () => {
 		expect(second.plan.quote).toMatchObject({ labourCost: 38_09, overhead: 7_62 });
 		expect(sums(second.plan)).toEqual([45_71, 57_14, 11_43, 68_57]);
 		expect(sums(secondDone.plan)).toEqual(sums(second.plan));
+		// 0.79 x 0.3 and 0.38 x 0.18 m of it, that the first job paid for.
+		expect(costLines(second.plan)[0]).toEqual({
+			...{ label: 'offcuts that an earlier job paid for, in the work itself', amount: 15_14 },
+			as: 'aside',
+		});
 	});
 
 	it('is seen by the first, and tells when that takes its sheet back', () => {

@@ -31,11 +31,9 @@ export const isAtTheSaw = ({ what }: Pick<LabourLine, 'what'>): boolean =>
  * Labour by kind of work, at the shop's minutes for each, then the hours typed for this job. Lines
  * with nothing to do are left out.
  */
-export function labourLines(job: Job, work: Work, of: 'rest' | 'all' = 'rest'): LabourLine[] {
+export function labourLines(job: Job, work: Work): LabourLine[] {
 	const { minutes, hour } = job.shop.labour;
-	const layouts = work.boards.flatMap((b) =>
-		b.answer.layouts.filter((_, i) => of === 'all' || !b.sources[i]?.cut),
-	);
+	const layouts = work.boards.flatMap((b) => b.answer.layouts.filter((_, i) => !b.sources[i]?.cut));
 	const cuts = layouts.flatMap((l) => l.cuts);
 	const line = (what: string, amount: number, unit: string, each: number): LabourLine => ({
 		what,

@@ -1,33 +1,27 @@
-import type { Part } from '../../design';
 import { clothName, type Job, materialName, type TookMaterial, type TookTime } from '../../job';
 import type { BoardLayouts, ClothLayouts } from '../../layout';
-import { type Length, toMm } from '../../measure';
-import type { Blank } from '../../wrap';
-import { toBuild } from '../estimate';
-import { labourLines } from '../labour';
+import { toMm } from '../../measure';
 import { isAllAgain } from '../spoil';
-import type { Order } from '../types';
+import type { Order, Quote } from '../types';
 
 /** What of a plan an estimate is made of. */
 interface Estimated {
 	readonly job: Job;
-	readonly parts: readonly Part[];
-	readonly blanks: readonly Blank[];
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
 	readonly order: Order;
-	readonly seamLength: Length;
 }
 
-/** The work of the whole job by operation, sheets cut already among it; nothing taken yet. */
-export function timesOf(plan: Estimated): TookTime[] {
-	return labourLines(plan.job, { ...plan, ...toBuild(plan.job) }, 'all').map(
-		({ what, amount, unit, minutes }) => ({
-			...{ what, unit, taken: 0 },
-			amount: rounded(amount),
-			estimated: rounded(minutes),
-		}),
-	);
+/**
+ * The work of the whole job by operation as its price counts it, what is cut again for spoiled
+ * pieces no part of it; nothing taken yet.
+ */
+export function timesOf({ quote }: { readonly quote: Pick<Quote, 'labour'> }): TookTime[] {
+	return quote.labour.map(({ what, amount, unit, minutes }) => ({
+		...{ what, unit, taken: 0 },
+		amount: rounded(amount),
+		estimated: rounded(minutes),
+	}));
 }
 
 /**

@@ -36,7 +36,7 @@ export function partsPages(plan: Plan): Leaf[] {
 		heading(
 			'Parts',
 			width,
-			`${pieces} pieces  ·  length along the grain  ·  ${sizesNote(plan.parts)}`,
+			`${pieces} ${pieces === 1 ? 'piece' : 'pieces'}  ·  length along the grain  ·  ${sizesNote(plan.parts)}`,
 		),
 	];
 	for (const owner of owners) {

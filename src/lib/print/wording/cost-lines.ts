@@ -21,10 +21,14 @@ export function costLines({ job, quote }: Pick<Plan, 'job' | 'quote'>): CostLine
 	const line = (label: string, amount: Money): CostLine => ({ label, amount, as: 'line' });
 	const sum = (label: string, amount: Money): CostLine => ({ label, amount, as: 'sum' });
 	const material = money(quote.bought + quote.fromRack - quote.credit);
+	const isFree = quote.bought + quote.fromRack === 0;
 	const lines = [
 		line('Material bought: whole sheets, steps and packs', quote.bought),
 		line('Material off the rack, at its list price', quote.fromRack),
-		{ ...line('of all this, in the work itself', quote.used), as: 'aside' as const },
+		{
+			...line(`${isFree ? OFFCUTS : 'of all this'}, in the work itself`, quote.used),
+			as: 'aside' as const,
+		},
 		{ ...line('of all this, cut, pulled or used already', quote.booked), as: 'aside' as const },
 		line('Offcuts credited', money(-quote.credit)),
 		line('Labour', quote.labourCost),
@@ -46,6 +50,9 @@ export function costLines({ job, quote }: Pick<Plan, 'job' | 'quote'>): CostLine
 	];
 	return lines.filter((l) => l.as === 'sum' || l.amount !== 0);
 }
+
+/** They bear no price of their own. */
+const OFFCUTS = 'offcuts that an earlier job paid for';
 
 /** What all that is earned comes to, however it was asked for. */
 export function earnedText({ job, quote }: Pick<Plan, 'job' | 'quote'>): string {
