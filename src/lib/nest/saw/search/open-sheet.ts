@@ -1,6 +1,7 @@
 import type { Random } from '../../random';
 import type { SawModel } from '../model';
 import { SlackTree, SlotList } from '../tree';
+import { kindsToOpen } from './openable';
 
 /** May this sheet be cut within the limits of the saw? Null where the saw has none. */
 export type Allowed = ((tree: SlackTree) => boolean) | null;
@@ -28,13 +29,16 @@ export interface SearchState {
 	blinkEvery: number;
 	/** Room for the keys by which types are put in order; as long as there are types. */
 	readonly orderKeys: Float64Array;
+	/** Kinds of sheet that are opened, by index, cheapest first. */
+	readonly openable: Int32Array;
 }
 
 export function searchState(model: SawModel, dice: Random, allowed: Allowed): SearchState {
 	const { leastW, leastH } = model;
 	const orderKeys = new Float64Array(model.types.length);
+	const openable = kindsToOpen(model);
 	const never = { blink: Infinity, blinkEvery: Infinity };
-	return { model, dice, allowed, leastW, leastH, work: 0, ...never, orderKeys };
+	return { model, dice, allowed, leastW, leastH, work: 0, ...never, orderKeys, openable };
 }
 
 function nextBlink(search: SearchState): number {

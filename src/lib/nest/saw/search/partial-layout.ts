@@ -115,8 +115,8 @@ export class PartialLayout extends UndoSteps {
 		for (const sheet of this.sheets) {
 			if (!this.touched(sheet)) continue;
 			const now = sheet.tree.kind;
-			// kinds run from cheap to dear
-			for (let kind = 0; kind < now; kind++) {
+			for (const kind of this.search.openable) {
+				if (kind >= now) break; // kinds run from cheap to dear
 				const { w, h, cost, count } = kinds[kind]!;
 				if (
 					cost >= kinds[now]!.cost ||

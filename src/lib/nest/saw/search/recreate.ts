@@ -89,10 +89,11 @@ const LARGER = 1.3;
  */
 export function cheapestOpening(shake: number): SheetOpening {
 	return (partial, type, limit) => {
-		const { kinds } = partial.search.model;
+		const { model, openable } = partial.search;
+		const { kinds } = model;
 		let best = -1;
 		let least = Infinity;
-		for (let kind = 0; kind < kinds.length; kind++) {
+		for (const kind of openable) {
 			if (!partial.opens(kind, type, limit)) continue;
 			const { w, h, cost } = kinds[kind]!;
 			const rate = (cost / (w * h) ** LARGER) * (1 + shake * (2 * partial.search.dice.unit() - 1));
@@ -104,15 +105,19 @@ export function cheapestOpening(shake: number): SheetOpening {
 	};
 }
 
+/** Looking through so many kinds is work, and is counted. */
+const MANY = 64;
+
 /** Any kind that takes the piece, each as likely as the other. */
 export const anyOpening: SheetOpening = (partial, type, limit) => {
-	const { kinds } = partial.search.model;
+	const { search } = partial;
+	const { openable } = search;
+	if (openable.length > MANY) search.work += openable.length;
 	let count = 0;
-	for (let kind = 0; kind < kinds.length; kind++) count += Number(partial.opens(kind, type, limit));
+	for (const kind of openable) count += Number(partial.opens(kind, type, limit));
 	if (count === 0) return -1;
-	let skip = count === 1 ? 0 : partial.search.dice.int(count);
-	for (let kind = 0; kind < kinds.length; kind++)
-		if (partial.opens(kind, type, limit) && skip-- === 0) return kind;
+	let skip = count === 1 ? 0 : search.dice.int(count);
+	for (const kind of openable) if (partial.opens(kind, type, limit) && skip-- === 0) return kind;
 	return -1;
 };
 
@@ -126,8 +131,7 @@ function openFor(
 	if (kind < 0) return false;
 	if (partial.open(kind, type)) return true;
 	// the limits of the saw forbid this kind: any other that takes it
-	const { kinds } = partial.search.model;
-	for (let other = 0; other < kinds.length; other++)
+	for (const other of partial.search.openable)
 		if (partial.opens(other, type, limit) && partial.open(other, type)) return true;
 	return false;
 }

@@ -111,9 +111,9 @@ function takeFrom(
 
 /** Another kind of sheet for what lies on one: usually larger, so that more may be added. */
 function swapOne(partial: PartialLayout, limit: number): void {
-	const { dice, model } = partial.search;
+	const { dice, model, openable } = partial.search;
 	const index = dice.int(partial.sheets.length);
-	const kind = dice.int(model.kinds.length);
+	const kind = openable[dice.int(openable.length)]!;
 	const { tree } = partial.sheets[index]!;
 	const { w, h, cost, count } = model.kinds[kind]!;
 	if (kind === tree.kind || partial.used[kind]! >= count) return;
