@@ -84,7 +84,7 @@ const labourIn = (amount: AmountField) =>
 					 * quoted stays.
 					 */
 					outlineMetre: field(minutes().default(0), {
-						label: 'Metre of cloth cut along an outline',
+						label: 'Metre cut along an outline',
 						help: 'More than a straight cut takes, marking counted.',
 						unit: 'min',
 					}),

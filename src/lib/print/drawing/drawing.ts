@@ -73,4 +73,6 @@ export interface Page extends Drawing {
 	readonly name: string; // page label: 'Sheet 1 of 2'
 	/** Pages of one chapter stand together in the outline; the page's own name when absent. */
 	readonly chapter?: string;
+	/** Chapters that begin further down on it. */
+	readonly further?: readonly string[];
 }

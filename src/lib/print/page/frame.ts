@@ -56,6 +56,7 @@ function framedPage(
 		...size,
 		name: page.name,
 		chapter: nth(page.chapters, 0),
+		further: page.chapters.slice(1),
 		title: `${title.job}: ${page.title}`,
 		...(page.fault === undefined ? {} : { fault: page.fault }),
 		// Made when the page is written: a pack of hundreds would otherwise be held twice.

@@ -44,14 +44,16 @@ export function addBookmarks(out: PdfObjects, pages: readonly Page[]): void {
 	});
 }
 
-/** Pages that follow one another under one chapter. */
+/** Pages that follow one another under one chapter; a page of several stands under each. */
 export function chaptersOf(pages: readonly Page[]): Mark[] {
 	const chapters: { title: string; page: number; below: Mark[] }[] = [];
-	pages.forEach(({ name, chapter = name }, page) => {
-		const last = chapters.at(-1);
-		const mark = { title: name, page, below: [] };
-		if (last?.title === chapter) last.below.push(mark);
-		else chapters.push({ title: chapter, page, below: [mark] });
+	pages.forEach(({ name, chapter = name, further = [] }, page) => {
+		for (const title of new Set([chapter, ...further])) {
+			const last = chapters.at(-1);
+			const mark = { title: name, page, below: [] };
+			if (last?.title === title) last.below.push(mark);
+			else chapters.push({ title, page, below: [mark] });
+		}
 	});
 	return chapters.map((c) => (c.below.length > 1 ? c : { ...c, below: [] }));
 }

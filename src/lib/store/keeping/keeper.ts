@@ -72,7 +72,7 @@ export class Keeper {
 		return this.#loaded;
 	}
 
-	/** Would closing lose anything? A document that was never had, and never written to, would not. */
+	/** Closing loses nothing: all is kept, or it was never had and never written to. */
 	get isKept(): boolean {
 		return this.saving === 'saved' || (!this.#running && !this.#waiting);
 	}

@@ -2,7 +2,7 @@ import type { SawModel } from '../model';
 
 /** With fewer kinds of sheet the search looks at all of them. */
 const FEW = 256;
-/** Of a long rack: so many of the cheapest that hold a piece, and so many spread over the others. */
+/** Of a long rack: so many of the cheapest that hold a piece, so many spread over the others. */
 const CHEAPEST = 8;
 const SPREAD = 24;
 
