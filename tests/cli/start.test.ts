@@ -135,7 +135,7 @@ describe('the package', () => {
 		async () => {
 			const nest = join(folder, 'nest.json');
 			writeFileSync(nest, JSON.stringify(SHEETS));
-			const file = join(unpacked, 'shared', 'jobs', 'hatchback-pair.json');
+			const file = join(unpacked, 'shared', 'jobs', 'box-slanted-sealed.json');
 			const [packed, source, checked, nested] = await Promise.all([
 				built('plan', file, '--effort', '500', '--out', 'packed-plan'),
 				runNode(FROM_SOURCE, ['plan', file, '--effort', '500', '--out', 'source-plan'], {
