@@ -52,6 +52,16 @@ describe('a step the cloth does not take', () => {
 		expect(problems(stepped(true), { shrink: 100 })).toEqual([]);
 	});
 
+	it('of a cloth that gives next to nothing is told no radius', () => {
+		for (const least of [Number.MIN_VALUE, 1e-300, 0.09]) {
+			const [outside] = problems(stepped(true), { shrink: least });
+			expect(outside?.fix).toBe('Cut a relief there, or wrap the layer by itself.');
+			const [inside] = problems(stepped(false), { stretchAlong: least });
+			expect(inside?.fix).toBe('Slit the cloth there, or wrap the layer by itself.');
+		}
+		expect(problems(stepped(true), { shrink: 0.1 })[0]?.fix).toContain('Round them to 5994 mm');
+	});
+
 	it('is counted with the problems of a job, once for both hands of a pair', async () => {
 		const made = await plan(sample('panel-quarter-pair.json'), { effort: 5 });
 		const told = made.problems.filter((p) => p.what.includes('shrink'));

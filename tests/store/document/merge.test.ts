@@ -33,6 +33,23 @@ function merged(one: Alter, two: Alter): File {
 }
 const lengths = (file: File): unknown => file.parts.map(({ id, length }) => [id, length]);
 
+it('an update that takes out nothing at a place is none, and nothing of it is taken in', () => {
+	const writer = new SharedDocument(7);
+	writer.put('map', 'key', '=1');
+	// It ends with the number of writers of whose something was taken out: none.
+	const whole = writer.whole();
+	expect(whole.at(-1)).toBe(0);
+	const takingOut = (clock: number, length: number) =>
+		new Uint8Array([...whole.subarray(0, -1), 1, 9, 1, clock, length]);
+	const doc = new SharedDocument(8);
+	const told: unknown[] = [];
+	doc.onUpdate((update) => told.push(update));
+	expect(() => doc.take(takingOut(3, 0))).toThrow('no writer');
+	expect([doc.register('map', 'key'), doc.isEmpty, told]).toEqual([null, true, []]);
+	doc.take(takingOut(3, 1));
+	expect(doc.register('map', 'key')).toBe('=1');
+});
+
 it('different fields of one thing are both kept', () => {
 	const file = merged(
 		(f) => put(f, ['parts', 1, 'length'], 222),

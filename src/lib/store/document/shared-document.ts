@@ -73,7 +73,7 @@ export class SharedDocument {
 
 	/** Takes in an update. Throws on bytes that are none, and has then taken in nothing. */
 	take(update: Uint8Array): void {
-		if (!deletesInOrder(update)) throw new Error('bytes that no writer of documents wrote');
+		if (!isWellFormed(update)) throw new Error('bytes that no writer of documents wrote');
 		Y.applyUpdate(this.#doc, update, 'elsewhere' satisfies Writer);
 	}
 
@@ -122,16 +122,18 @@ export class SharedDocument {
 }
 
 /**
- * Every writer of updates tells what it took out from first to last, each once. The library takes
- * in other orders as well, and then copies that had less of the document end up holding something
- * else. Throws on bytes that are no update.
+ * Every writer of updates tells what it took out from first to last, each once, and nothing in it
+ * is of no length. The library takes in other orders as well, and then copies that had less of the
+ * document end up holding something else; of no length it breaks off when half is taken in. Throws
+ * on bytes that are no update.
  */
-function deletesInOrder(update: Uint8Array): boolean {
-	const { ds } = Y.decodeUpdate(update);
+function isWellFormed(update: Uint8Array): boolean {
+	const { structs, ds } = Y.decodeUpdate(update);
+	if (structs.some(({ length }) => length < 1)) return false;
 	return [...ds.clients.values()].every((ranges) =>
-		ranges.every(({ clock }, i) => {
+		ranges.every(({ clock, len }, i) => {
 			const before = ranges[i - 1];
-			return before === undefined || before.clock + before.len <= clock;
+			return len > 0 && (before === undefined || before.clock + before.len <= clock);
 		}),
 	);
 }

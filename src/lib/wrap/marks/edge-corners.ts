@@ -5,7 +5,7 @@ import type { Doubt, Verdict } from '../blank';
 import { type Flap, STILL } from '../girth';
 import { type InsideCorner, insideCorners, insideRadius, stretchAsked } from '../reliefs';
 import type { ClothShape } from './cloth-shape';
-import { givesOf, verdict, withoutDoubt } from './verdicts';
+import { givesOf, LEAST_GIVE, verdict, withoutDoubt } from './verdicts';
 
 /*
  * Inside corners of edges that are turned under: of the outline, where it has a notch, and of every
@@ -108,7 +108,7 @@ function notFollowed(
 		: `slit there, its cuts open by ${open} in all at the foot of the edge, ${say(height)} high`;
 	const patched = covering.insideCorners === 'patched';
 	const helps = [
-		stretch > 0 && `round the board there to ${say(insideRadius(height, stretch))}`,
+		stretch >= LEAST_GIVE && `round the board there to ${say(insideRadius(height, stretch))}`,
 		patched ? 'use the corner patch planned for it' : 'ask for corner patches',
 		'leave the edge bare',
 	];

@@ -90,6 +90,9 @@ function bendRadius(turn: number, before: number, after: number): number | null 
 	return bend < 1e-3 ? null : Math.min(before, after) / bend;
 }
 
+/** A cloth that gives less, a tenth of a hundredth, gives nothing: no radius would help it. */
+export const LEAST_GIVE = 0.001;
+
 function outsideVerdict(
 	height: Length,
 	radii: readonly number[],
@@ -101,7 +104,9 @@ function outsideVerdict(
 	const gives = cloth.shrink;
 	const share = gives / 100;
 	return verdict(`${what}, outside corners`, 'shrink', asks, gives, [
-		share > 0 && share < 1 && `round them to ${show(outsideRadius(height, share), ruler)}`,
+		share >= LEAST_GIVE &&
+			share < 1 &&
+			`round them to ${show(outsideRadius(height, share), ruler)}`,
 		'cut a relief there',
 		'wrap the layer by itself',
 	]);
@@ -118,7 +123,7 @@ function insideVerdict(
 	const gives = 100 * givesOf(cloth).stretch;
 	const share = gives / 100;
 	return verdict(`${what}, inside corners`, 'stretch', asks, gives, [
-		share > 0 && `round them to ${show(insideRadius(height, share), ruler)}`,
+		share >= LEAST_GIVE && `round them to ${show(insideRadius(height, share), ruler)}`,
 		'slit the cloth there',
 		'wrap the layer by itself',
 	]);
