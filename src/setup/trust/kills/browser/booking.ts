@@ -1,11 +1,13 @@
 import type { Page } from '@playwright/test';
 import { until } from '../../browser';
-import { type Moment, PATIENCE, toPage, type Work } from './moment';
+import { type Moment, toPage, type Work } from './moment';
 import { OWNED } from './old-shop';
 
 const MARK = 'Mark sheet as cut';
 /** Longest wait between a booking and its undo, ms. */
 const BREATH = 600;
+/** A button that stands is pressed in that time on any machine, ms. */
+const SOON = 3000;
 
 /**
  * The one sheet of a job is booked as cut and the booking taken back, over and over: whenever the
@@ -23,9 +25,8 @@ export class Booking implements Moment {
 		const { goesOn } = begins();
 		while (goesOn()) {
 			const free = await page.evaluate<boolean>(IS_FREE);
-			if (free) await page.getByRole('button', { name: MARK }).first().click({ timeout: PATIENCE });
-			else await page.keyboard.press('Control+z');
-			if (free) this.booked++;
+			if (!free) await page.keyboard.press('Control+z');
+			else if (await clicks(page)) this.booked++;
 			await page.waitForTimeout(dice.int(BREATH));
 		}
 	}
@@ -43,6 +44,17 @@ export class Booking implements Moment {
 		return `the sheet is ${isCut ? '' : 'not '}cut in the job; the rack has ${left} of ${OWNED}`;
 	}
 }
+
+/** False where the plan of the click before has come meanwhile, and with it the button went. */
+const clicks = (page: Page): Promise<boolean> =>
+	page
+		.getByRole('button', { name: MARK })
+		.first()
+		.click({ timeout: SOON })
+		.then(
+			() => true,
+			() => false,
+		);
 
 const OWNED_FIELD = '[data-at="stock/sheets/0/owned"] input';
 const IS_CUT = `document.body.textContent.includes('Cut. Its offcuts are on the rack.')`;
