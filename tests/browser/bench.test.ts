@@ -16,6 +16,15 @@ test('cuts are ticked at the bench and on the card; a ticked sheet is pinned', a
 	await open(page, './#boards');
 	await goToBench(page);
 	await test.step('cuts are ticked one by one at the bench, and the ticks stay', async () => {
+		const setting = page.getByRole('heading', { level: 1 });
+		for (const width of [1440, 834, 390]) {
+			await page.setViewportSize({ width, height: 900 });
+			const fits = (h: Element) => {
+				const lines = h.clientHeight / parseFloat(getComputedStyle(h).fontSize);
+				return lines < 1.5 && h.scrollWidth <= h.clientWidth;
+			};
+			await expect.poll(() => setting.evaluate(fits), `in one line, ${width} wide`).toBe(true);
+		}
 		await page.getByRole('button', { name: 'Cut made' }).click();
 		await atCut(page, 2);
 		await page.reload();
