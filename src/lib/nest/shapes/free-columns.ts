@@ -28,6 +28,20 @@ export interface Filled {
  */
 export type Spans = readonly (readonly number[])[];
 
+/** The first place at or after `y` where one's own stretches, moved there, miss those taken. */
+export function liftedPast(own: readonly number[], taken: readonly number[], y: number): number {
+	let place = y;
+	for (let i = 0; i < own.length; i += 2)
+		for (let j = 0; j < taken.length; j += 2)
+			if (nth(taken, j) - nth(own, i + 1) < place && place < nth(taken, j + 1) - nth(own, i))
+				place = nth(taken, j + 1) - nth(own, i);
+	return place;
+}
+
+/** What that takes, in pairs of stretches compared and what there is besides. */
+export const workOfLifting = (own: readonly number[], taken: readonly number[]): number =>
+	3 + (own.length * taken.length) / 4;
+
 /**
  * The stretches of shapes, worked out once for each width of column, whatever a shape is laid on. A
  * search keeps its own.
@@ -129,21 +143,13 @@ class ColumnFiller {
 			for (let k = 0; k < spans.length; k++) {
 				const taken = this.taken[at + k];
 				if (taken === undefined) break;
-				y = this.lifted(nth(spans, k), taken, y);
+				const own = nth(spans, k);
+				this.work += workOfLifting(own, taken);
+				y = liftedPast(own, taken, y);
 				if (y > most) return null;
 			}
 			if (y === from) return y;
 		}
-	}
-
-	private lifted(own: readonly number[], taken: readonly number[], y: number): number {
-		let lifted = y;
-		this.work += 3 + (own.length * taken.length) / 4;
-		for (let i = 0; i < own.length; i += 2)
-			for (let j = 0; j < taken.length; j += 2)
-				if (nth(taken, j) - nth(own, i + 1) < lifted && lifted < nth(taken, j + 1) - nth(own, i))
-					lifted = nth(taken, j + 1) - nth(own, i);
-		return lifted;
 	}
 
 	private claim(spot: FreeSpot): void {

@@ -2,10 +2,12 @@ import { nth } from '../../measure';
 import {
 	type Filled,
 	type FreeSpot,
+	liftedPast,
 	type Spans,
 	spansOfShape,
 	type Strip,
 	united,
+	workOfLifting,
 } from './free-columns';
 import type { FreeKind, FreeShape } from './free-shape';
 
@@ -93,22 +95,15 @@ class PatternFiller {
 		const { at, spans } = this.spansAt(shape, x);
 		for (let y = this.on.lattice.sideAt(kind, x, 0); y <= most;) {
 			const from = y;
-			for (let k = 0; k < spans.length; k++)
-				y = this.lifted(nth(spans, k), this.taken[at + k] ?? [], y);
+			for (let k = 0; k < spans.length; k++) {
+				const [own, taken] = [nth(spans, k), this.taken[at + k] ?? []];
+				this.work += workOfLifting(own, taken);
+				y = liftedPast(own, taken, y);
+			}
 			if (y === from) return y;
 			y = this.on.lattice.sideAt(kind, x, y);
 		}
 		return null;
-	}
-
-	private lifted(own: readonly number[], taken: readonly number[], y: number): number {
-		let lifted = y;
-		this.work += 3 + (own.length * taken.length) / 4;
-		for (let i = 0; i < own.length; i += 2)
-			for (let j = 0; j < taken.length; j += 2)
-				if (nth(taken, j) - nth(own, i + 1) < lifted && lifted < nth(taken, j + 1) - nth(own, i))
-					lifted = nth(taken, j + 1) - nth(own, i);
-		return lifted;
 	}
 
 	private claim({ shape, x, y }: FreeSpot): void {
