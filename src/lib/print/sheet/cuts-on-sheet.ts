@@ -39,9 +39,9 @@ export function cutsOnSheet(
 	kerf: number,
 	view: View,
 	words: readonly Bounds[],
-): Mark[] {
 	// Sizes of rips that go right through stand to the left of the drawing.
-	const sized = layout.cuts.find((c) => c.kind !== 'trim')?.runs === 'x';
+	sized = layout.cuts.find((c) => c.kind !== 'trim')?.runs === 'x',
+): Mark[] {
 	const lines = layout.cuts.map((cut) => {
 		const l = cutLine(cut, layout, kerf, view);
 		return sized ? { ...l, leaves: false } : l;

@@ -105,5 +105,6 @@ function sheetMarks(at: SheetAt, layout: SheetLayout, view: View, figures: Figur
 	const { marks, words } = laidOut(plan, laid, view, figures, spoiledOn(at));
 	const whole = { x: 0, y: 0, length: layout.length, width: layout.width };
 	marks.push({ kind: 'path', steps: rectSteps(whole, view), line: 'wide' });
-	return [...marks, ...cutsOnSheet(layout, kerf, view, words)];
+	// The running figures stand to the left of it, whatever the first cut is.
+	return [...marks, ...cutsOnSheet(layout, kerf, view, words, true)];
 }
