@@ -1,4 +1,4 @@
-import { clothName, rollOf } from '../../job';
+import { clothName, clothOf, rollOf } from '../../job';
 import type { ClothLayouts, RollLayout } from '../../layout';
 import type { AuditFault } from '../../nest';
 import type { Plan } from '../../plan';
@@ -94,6 +94,8 @@ const pulledNote = (spoiled: number): string =>
 /** The same numbers as the drawing, with boxes to tick. */
 function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figures): Block[] {
 	const selvedge = selvedgeOf(roll, plan);
+	const cloth = clothOf(plan.job, rollOf(plan.job, roll.roll)?.cloth);
+	const straight = cloth?.nap === 'none' ? 'along the roll' : 'with the nap';
 	const rows = [...roll.answer.placed]
 		.sort((a, b) => a.x - b.x || a.y - b.y)
 		.map((p): Row => {
@@ -107,7 +109,7 @@ function blanksTable(plan: Plan, roll: RollLayout, width: number, figures: Figur
 					figures.size(p.length, p.width),
 					figures.bench(p.x),
 					figures.bench(p.y + selvedge),
-					p.turn === 0 ? 'with the nap' : `turned ${p.turn}°`,
+					p.turn === 0 ? straight : `turned ${p.turn}°`,
 				],
 			};
 		});
