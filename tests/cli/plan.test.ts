@@ -84,9 +84,9 @@ describe('plan', () => {
 		const first = await run('plan', many, '--out', 'mine');
 		expect(first.code).toBe(0);
 		const layouts = join(folder, 'mine', 'layouts');
-		expect(readdirSync(layouts)).toEqual([1, 2, 3, 4].map((n) => `sheet-ply-${n}.svg`));
+		expect(readdirSync(layouts)).toEqual(['sheet-ply-1-x3.svg', 'sheet-ply-4.svg']);
 		const file = write('shelves.json', job);
-		copyFileSync(join(layouts, 'sheet-ply-1.svg'), join(layouts, 'sheet-mine-1.svg'));
+		copyFileSync(join(layouts, 'sheet-ply-4.svg'), join(layouts, 'sheet-mine-1.svg'));
 		writeFileSync(join(layouts, 'sheet-own.svg'), '<svg><title>the person’s own</title></svg>');
 		writeFileSync(join(layouts, 'notes.txt'), 'the person’s own');
 		await run('plan', file, '--out', 'mine');

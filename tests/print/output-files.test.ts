@@ -5,15 +5,26 @@ import { sample } from '../plan/samples';
 import { FONTS, samplePlan } from './fixture';
 
 const camper = await plan(sample('camper-bench.json'), { effort: 60, seed: 1 });
+/** Too large for two of them in one strip of a sheet. */
+const SHELF = { id: 'shelf', material: 'mdf-12', length: 900, width: 400 };
 const names = (of: typeof camper) => plainFiles('layouts', of).map((f) => f.name);
 
 describe('pages as files', () => {
-	it('every sheet and every roll is a drawing with a name of its own', () => {
+	it('every sheet is in one drawing, alike ones in the same; every roll has one', async () => {
 		const sheets = camper.boards.flatMap((b) => b.answer.layouts);
 		const rolls = camper.cloths.flatMap((c) => c.rolls);
 		expect(sheets.length).toBeGreaterThan(0);
 		expect(rolls.length).toBeGreaterThan(0);
 		expect(new Set(names(camper)).size).toBe(sheets.length + rolls.length);
+		const job = sample('box-slanted-sealed.json');
+		const shelves = { ...job, boxes: [], parts: [{ ...SHELF, count: 41 }] };
+		const made = await plan(shelves, { effort: 60, seed: 1 });
+		const drawings = names(made).filter((n) => n.startsWith('sheet'));
+		expect(drawings.length).toBeLessThan(4);
+		const told = drawings.map((n) => Number(/-x(\d+)\.svg$/.exec(n)?.[1] ?? 1));
+		expect(told.reduce((a, b) => a + b, 0)).toBe(
+			made.boards.flatMap((b) => b.answer.layouts).length,
+		);
 		for (const { data } of plainFiles('layouts', camper))
 			expect(data).toMatch(/^<svg .*<\/svg>\s*$/s);
 	});

@@ -1,3 +1,5 @@
+import { alikeSheets, DrawnSheets } from '../layout';
+import { nth } from '../measure';
 import type { Plan } from '../plan';
 import {
 	cuttingListCsv,
@@ -111,16 +113,26 @@ const SVG = 'image/svg+xml';
 /** Room of a layout that stands alone, mm: a sheet of paper a size larger than the pack's. */
 const ROOM = { width: 400, height: 260 };
 
-/** A layout that failed its audit is not drawn. */
+/**
+ * The sheets that have a page, each as a file; several alike are one, whose name ends with how many
+ * they are. A layout that failed its audit is not drawn.
+ */
 function sheetFiles(plan: Plan): OutputFile[] {
+	const drawn = new DrawnSheets(plan.boards);
 	return plan.boards
 		.filter((boards) => boards.faults.length === 0)
 		.flatMap((boards) =>
-			boards.answer.layouts.map((_, i) => ({
-				name: `sheet-${boards.material}-${i + 1}.svg`,
-				type: SVG,
-				data: drawingSvg(sheetDrawing(plan, boards, i, ROOM), { colours: 'inline' }),
-			})),
+			alikeSheets(boards).flatMap((alike) => {
+				const first = nth(alike, 0);
+				if (!drawn.has(nth(boards.answer.layouts, first))) return [];
+				const times = alike.length === 1 ? '' : `-x${alike.length}`;
+				const drawing = sheetDrawing(plan, boards, first, ROOM);
+				return {
+					name: `sheet-${boards.material}-${first + 1}${times}.svg`,
+					type: SVG,
+					data: drawingSvg(drawing, { colours: 'inline' }),
+				};
+			}),
 		);
 }
 
