@@ -149,6 +149,54 @@ describe('worked by hand', () => {
 		expect(glue(both)).toBeCloseTo(glue(alone)!, 9);
 	});
 
+	/** What each takes of a sundry and bears of it: need in its unit, packs to buy, cents each. */
+	const ofGlue = async (files: readonly JobFile[], mark = 'glue') => {
+		const made = await together(files);
+		const line = made.order.lines.find((l) => l.id === mark);
+		const rest = made.order.lines.filter((l) => l !== line).map((l) => l.total);
+		return {
+			...{ need: line?.need.number ?? 0, buy: line?.buy ?? 0, rest: total(rest) },
+			each: made.together?.jobs.map((j) => j.ordered),
+		};
+	};
+	const usedUp = (packs: number, sundry = 'glue') => [
+		{ sundry, name: 'It', packs, bought: packs, counted: packs },
+	];
+
+	test('of packs typed for a job only those left are ordered, for that job alone', async () => {
+		// Two packs of screws each; the first has used one, the second none: three of 5.00.
+		const screws = { id: 'glue', name: 'Screws', kind: 'other', pack: 100, price: 5, use: 2 };
+		const stock = { ...RACK, sundries: [screws] };
+		const typed = (number: string, more: object = {}) => jobOf(number, { stock, ...more });
+		const [some, all] = [usedUp(1), usedUp(2)];
+		const both = await ofGlue([typed('1', { used: some }), typed('2')]);
+		expect(both).toEqual({ need: 3, buy: 3, rest: 0, each: [5_00, 10_00] });
+		const none = await ofGlue([typed('1', { used: all }), typed('2')]);
+		expect(none).toEqual({ need: 2, buy: 2, rest: 0, each: [0, 10_00] });
+	});
+
+	test('a pack typed for one job is not eaten by the runs another has cut', async () => {
+		// The first has cut its 15 m, three packs of 5 m; the second asks for one pack beside.
+		const cable = { id: 'ring', name: 'Feed cable', kind: 'cable', pack: 5, price: 12 };
+		const ends = { one: { extra: 0 }, other: { extra: 0 }, slack: 0 };
+		const run = (id: string, length: number) => ({
+			...{ id, name: id, from: 'ring', stretches: [{ length }], ...ends },
+		});
+		const wired = (number: string, use: number, more: object = {}): JobFile => {
+			const sundries = [{ ...cable, lengths: 'cut', use }];
+			return jobOf(number, { stock: { ...RACK, sundries }, ...more });
+		};
+		const cut = { runs: [run('W1', 5000), run('W2', 10_000)], used: usedUp(3, 'ring') };
+		expect(await ofGlue([wired('1', 0, cut), wired('2', 1)], 'ring')).toEqual({
+			...{ need: 5, buy: 1, rest: 0, each: [0, 12_00] },
+		});
+		// Used for a run that was changed since: all of the first's is ordered and borne again.
+		const other = { ...cut, used: usedUp(1.3, 'ring') };
+		expect(await ofGlue([wired('1', 0, other), wired('2', 1)], 'ring')).toEqual({
+			...{ need: 20, buy: 4, rest: 0, each: [36_00, 12_00] },
+		});
+	});
+
 	test('a part laid by hand lies where it was laid, and the other job beside it', async () => {
 		const place = { material: 'ply', sheet: 'buy/full', part: 'part.A', x: 0, y: 305 };
 		const held = { ...halves('1'), byHand: [place] };

@@ -8,6 +8,7 @@ export {
 	type SundryUse,
 	timesOf,
 } from './after-work';
+export { withoutUsed } from './booked';
 export { estimate, estimateLeft } from './estimate';
 export {
 	costOfBoards,

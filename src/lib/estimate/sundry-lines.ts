@@ -2,6 +2,7 @@ import { UNIT, type Need } from '../design';
 import { buyCounted, type Job, packsDone, type Problem, type Sundry } from '../job';
 import { nth, type Ruler } from '../measure';
 import { inMetres, type ReelPlan } from '../runs';
+import { contentOf, sundryLeft, typedPacksLeft } from './booked';
 import type { Amount, OrderLine } from './types';
 
 /**
@@ -58,12 +59,8 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
 	const unit = UNIT[sundry.kind];
 	const spared = MEASURED.has(unit) && !IN_SHEETS.has(sundry.kind);
 	const sparePercent = spared ? job.shop.spare : 0;
-	// What is of no kind is counted in packs: nobody knows in what its content would be.
-	const pack = unit === 'packs' ? 1 : sundry.pack;
-	const done = packsDone(job.used, sundry.id) * pack;
-	const all = counted * (1 + sundry.overlap / 100);
-	const laid = Math.max(0, all - done);
-	const typed = Math.max(0, sundry.use * pack - Math.max(0, done - all));
+	const pack = contentOf(sundry);
+	const { laid, typed } = sundryLeft(job.used, sundry, counted);
 	const wanted = laid * (1 + sparePercent / 100) + typed;
 	const rack = sundry.owned * pack;
 	const packs = Math.max(0, Math.ceil((wanted - rack) / pack - CRUMB));
@@ -78,7 +75,7 @@ function line(job: Job, sundry: Sundry, counted: number, purposes: string[]): Or
  */
 function reelLine(job: Job, sundry: Sundry, reel: ReelPlan, purposes: string[]): OrderLine {
 	const { pack } = sundry;
-	const typed = Math.max(0, sundry.use - packsDone(job.used, sundry.id)) * pack;
+	const typed = typedPacksLeft(job.used, sundry) * pack;
 	const need = inMetres(reel.need) + typed;
 	const cut = inMetres(reel.fromRack);
 	const fromRack = cut + Math.min(typed, Math.max(0, sundry.owned * pack - cut));

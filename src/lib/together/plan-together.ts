@@ -1,7 +1,13 @@
-import { UNIT } from '../design';
 import { cautionsFor } from '../cautions';
-import { estimateLeft, type JobWork, shareCosts, tallyOf, type Together } from '../estimate';
-import { type Job, packsDone, type Path, type Problem, readJob, saidOnce } from '../job';
+import {
+	estimateLeft,
+	type JobWork,
+	shareCosts,
+	tallyOf,
+	type Together,
+	withoutUsed,
+} from '../estimate';
+import { type Job, type Path, type Problem, readJob, saidOnce } from '../job';
 import { SearchSession } from '../layout';
 import { nth, ticks } from '../measure';
 import { plan, type Plan, type PlanOptions } from '../plan';
@@ -11,6 +17,7 @@ import { type Counts, leastCounts, lessTaken, takesOf, withCounts } from './coun
 import { notJoinable } from './joinable';
 import { layForAll } from './lay';
 import { asLaidNow } from './left-over';
+import { servedBy } from './bundles';
 import { joinedRack } from './rack';
 import {
 	apartByHand,
@@ -48,8 +55,9 @@ export async function planTogether(
 	if (refused.length > 0) return { refused };
 	const { counts, unlike } = leastCounts(racks);
 	const { plans, taken } = await oneByOne(files, counts, options);
-	const rack = joinedRack(racks, plans, tags, { counts, taken });
-	const made = await joined({ racks, tags, plans, rack }, options);
+	const left = withoutWhatIsUsed(racks, plans);
+	const rack = joinedRack(left.racks, left.plans, tags, { counts, taken });
+	const made = await joined({ ...left, tags, rack }, options);
 	const said = [
 		...plans.flatMap((p, i) =>
 			asLaidNow(p, files[i], nth(tags, i), made).map((problem) => ofJob(nth(tags, i), problem)),
@@ -177,29 +185,27 @@ function workOf(at: AtHand, i: number): JobWork {
 		blanks: taggedBlanks(made, as),
 		needs: taggedNeeds(made, own, as),
 		typed: new Map(typed),
-		done: new Map(usedOf(at, i).map((u) => [u.sundry, u.packs])),
 		labour: made.quote.left.labour,
 	};
 }
 
-/**
- * What is booked as used for a job, by the marks of all, and no more of it than the job takes: what
- * it took more is not there for the others.
- */
-function usedOf(at: AtHand, i: number): Job['used'] {
-	const { used, stock } = nth(at.plans, i).job;
-	const own = nth(at.racks, i);
-	const as = taggingOf(at, i);
-	const needs = taggedNeeds(nth(at.plans, i), own, as);
-	return stock.sundries.flatMap(({ id, name, kind, pack, overlap, use }) => {
-		const done = packsDone(used, id);
-		if (done === 0) return [];
-		const mark = as.marks.sundries.get(id) ?? id;
-		const laid = needs.filter((n) => n.of === mark).reduce((sum, n) => sum + n.amount, 0);
-		const each = UNIT[kind] === 'packs' ? 1 : pack;
-		const packs = Math.min(done, (laid * (1 + overlap / 100)) / each + use);
-		return packs > 0 ? [{ sundry: mark, name, packs, bought: 0, counted: packs }] : [];
+/** The jobs as what is left of them: of what is used of sundries nothing is taken again. */
+function withoutWhatIsUsed(
+	racks: readonly Job[],
+	plans: readonly Plan[],
+): Pick<AtHand, 'racks' | 'plans'> {
+	const left = plans.map((made, i) => {
+		const { stock } = nth(racks, i);
+		return withoutUsed(made, (need) => servedBy(stock, need));
 	});
+	return {
+		plans: plans.map((made, i) => ({ ...made, needs: nth(left, i).needs })),
+		racks: racks.map((rack, i) => {
+			const { uses } = nth(left, i);
+			const sundries = rack.stock.sundries.map((s) => ({ ...s, use: uses.get(s.id) ?? s.use }));
+			return { ...rack, stock: { ...rack.stock, sundries } };
+		}),
+	};
 }
 
 /** Chapters of the bench pack: how a box or panel goes together is told in its job's own. */
@@ -224,7 +230,7 @@ function jobOfAll(at: AtHand): Job {
 		pinned: asked.flatMap((a) => a.pinned),
 		byHand: apartByHand(asked.map((a) => a.byHand)),
 		pulled: asked.flatMap((a) => a.pulled),
-		used: at.plans.flatMap((_, i) => usedOf(at, i)),
+		used: [],
 		took: { times: [], materials: [] },
 		parts: loose,
 		pages: CHAPTERS,

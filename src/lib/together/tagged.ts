@@ -65,9 +65,9 @@ export function taggedRuns(runs: Plan['runs'], { tag, marks }: Tagging): Plan['r
 
 /** Boxes, panels and typed work as they were asked for: enough to name and count them. */
 export function taggedJob(
-	{ job: { boxes, panels, work, pinned, byHand, pulled, used }, boards }: Plan,
+	{ job: { boxes, panels, work, pinned, byHand, pulled }, boards }: Plan,
 	{ tag, marks }: Tagging,
-): Pick<Job, 'boxes' | 'panels' | 'work' | 'pinned' | 'byHand' | 'pulled' | 'used'> {
+): Pick<Job, 'boxes' | 'panels' | 'work' | 'pinned' | 'byHand' | 'pulled'> {
 	// What holds no more was said of its job.
 	const fallen = new Set(boards.flatMap(({ refused }) => refused.map(({ place }) => place)));
 	return {
@@ -89,7 +89,6 @@ export function taggedJob(
 			roll: named(marks.rolls, cloth.roll),
 			placed: cloth.placed.map((p) => ({ ...p, id: idOf(tag, p.id) })),
 		})),
-		used: used.map((use) => ({ ...use, sundry: named(marks.sundries, use.sundry) })),
 	};
 }
 

@@ -18,8 +18,6 @@ export interface JobWork extends Pick<
 	readonly needs: readonly Need[];
 	/** Packs typed for it, by the mark of the sundry. */
 	readonly typed: ReadonlyMap<string, number>;
-	/** Packs that are booked as used for it, none beyond what it takes. */
-	readonly done: ReadonlyMap<string, number>;
 	readonly labour: readonly LabourLine[];
 }
 
@@ -90,18 +88,13 @@ const sumOf = (areas: Areas | undefined, of: string): number =>
 
 /** How much of an order line is this job's. */
 function weightOf(job: Job, line: OrderLine, work: JobWork, areas: Areas): number {
-	const { needs, typed, done } = work;
+	const { needs, typed } = work;
 	if (line.group === 'sheets') return areas.get(`board ${sheetOf(job, line.id)?.material}`) ?? 0;
 	if (line.group === 'cloth') return areas.get(`cloth ${rollOf(job, line.id)?.cloth}`) ?? 0;
 	const sundry = job.stock.sundries.find((s) => s.id === line.id);
 	const laid = needs.filter((n) => n.of === line.id).reduce((sum, n) => sum + n.amount, 0);
 	const all = laid * (1 + (sundry?.overlap ?? 0) / 100);
-	// As the order counts it: what is booked as used was for what the plan counts, then for what is
-	// typed, and nobody bears a share for what is done.
-	const used = (done.get(line.id) ?? 0) * line.pack;
-	const left = Math.max(0, all - used);
-	const asked = Math.max(0, (typed.get(line.id) ?? 0) * line.pack - Math.max(0, used - all));
-	return left * (1 + line.sparePercent / 100) + asked;
+	return all * (1 + line.sparePercent / 100) + (typed.get(line.id) ?? 0) * line.pack;
 }
 
 function labourShares(
