@@ -205,6 +205,7 @@ describe('the work', () => {
 			parts: [],
 			blanks: [],
 			seamLength: ticks(0),
+			reels: [],
 			cloths: [],
 			boards: [],
 			boxes: 0,

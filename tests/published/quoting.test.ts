@@ -12,7 +12,7 @@ function quoteOf(price: number, shop: NonNullable<JobFile['shop']>) {
 		stock: { sundries: [{ id: 'thing', name: 'Thing', kind: 'other', pack: 1, price, use: 1 }] },
 	});
 	const { order } = makeOrder(job, [], [], []);
-	const cloth = { blanks: [], cloths: [], seamLength: ticks(0) };
+	const cloth = { blanks: [], cloths: [], reels: [], seamLength: ticks(0) };
 	const none = { ...cloth, parts: [], boards: [], boxes: 0, panels: 0 };
 	return makeQuote(job, { ...none, order, items: [{ what: 'Thing', weight: 1 }] });
 }

@@ -2,10 +2,12 @@ export {
 	countedUses,
 	materialsOf,
 	MINUTES_OF,
+	minutesNow,
 	type OwnTime,
 	ownTimes,
 	sundryBooking,
 	type SundryUse,
+	takeOwnTime,
 	timesOf,
 } from './after-work';
 export { withoutUsed } from './booked';

@@ -1,5 +1,5 @@
 import { type BoxPlan, LOOSE, type PanelPlan, type Part } from '../design';
-import { type Job, priceOfLength, rollsOf } from '../job';
+import { foamMinutes, type Job, priceOfLength, rollsOf } from '../job';
 import { inMetres, type ReelPlan } from '../runs';
 import type { Blank } from '../wrap';
 import { perArea } from './material';
@@ -73,13 +73,19 @@ function worthOfBlank(job: Job, blank: Blank): number {
 
 function bonding(job: Job, blank: Blank): number {
 	const { minutes, hour } = job.shop.labour;
-	return (((blank.bonded + (blank.foam ?? 0)) / 1e6) * minutes.bondedSquareMetre * hour) / 60;
+	const foam = (blank.foam ?? 0) * foamMinutes(job);
+	return ((blank.bonded * minutes.bondedSquareMetre + foam) / 1e6) * (hour / 60);
 }
 
-/** Of the lengths in them, at the list price. */
+/** Of the lengths in them at the list price, and of the work to cut them. */
 function worthOfRuns(job: Job, reels: readonly ReelPlan[]): number {
-	return reels.reduce((sum, { reel, need }) => {
-		const sundry = job.stock.sundries.find((s) => s.id === reel);
-		return sum + (sundry ? (sundry.price * inMetres(need)) / sundry.pack : 0);
-	}, 0);
+	const { minutes, hour } = job.shop.labour;
+	const cut = reels.flatMap((r) => r.lengths).reduce((sum, { runs }) => sum + runs.length, 0);
+	return reels.reduce(
+		(sum, { reel, need }) => {
+			const sundry = job.stock.sundries.find((s) => s.id === reel);
+			return sum + (sundry ? (sundry.price * inMetres(need)) / sundry.pack : 0);
+		},
+		(cut * minutes.run * hour) / 60,
+	);
 }

@@ -1,8 +1,9 @@
 import type { Part } from '../design';
-import type { Job } from '../job';
+import { foamMinutes, type Job } from '../job';
 import type { BoardLayouts, ClothLayouts } from '../layout';
 import { type Length, toMm, money } from '../measure';
 import { settingsFor, type Cut } from '../nest';
+import type { ReelPlan } from '../runs';
 import type { Blank } from '../wrap';
 import type { LabourLine } from './types';
 
@@ -14,6 +15,8 @@ export interface Work {
 	readonly seamLength: Length;
 	readonly boards: readonly BoardLayouts[];
 	readonly cloths: readonly ClothLayouts[];
+	/** What is still to be cut of cables, looms and hoses. */
+	readonly reels: readonly ReelPlan[];
 	readonly boxes: number;
 	readonly panels: number;
 }
@@ -52,7 +55,7 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 		line(AT_THE_SAW[3], settings, 'settings', minutes.setting),
 		line('Parts marked and eased', counted(work.parts), 'parts', minutes.part),
 		line('Routed edges', routed(work.parts), 'm', minutes.routedMetre),
-		line('Foam bonded', sum((b) => b.foam ?? 0) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
+		line('Foam bonded', sum((b) => b.foam ?? 0) / MM2_PER_M2, 'm2', foamMinutes(job)),
 		line('Cloth bonded', sum((b) => b.bonded) / MM2_PER_M2, 'm2', minutes.bondedSquareMetre),
 		line('Cloth cut along outlines', alongOutlines(work.cloths), 'm', minutes.outlineMetre),
 		line('Seams cut', toMm(work.seamLength) / 1000, 'm', minutes.seamMetre),
@@ -68,6 +71,7 @@ export function labourLines(job: Job, work: Work): LabourLine[] {
 			'cuts',
 			minutes.relief,
 		),
+		line('Cables, looms and hoses cut', lengthsCut(work.reels), 'lengths', minutes.run),
 		line('Panels put together', work.panels, 'panels', minutes.panel),
 		line('Boxes put together', work.boxes, 'boxes', minutes.box),
 		...job.work.map((typed) => ({
@@ -84,6 +88,9 @@ function alongOutlines(cloths: Work['cloths']): number {
 	const rolls = cloths.flatMap((c) => c.rolls);
 	return rolls.reduce((sum, roll) => sum + toMm(roll.along ?? 0), 0) / 1000;
 }
+
+const lengthsCut = (reels: readonly ReelPlan[]): number =>
+	reels.flatMap((r) => r.lengths).reduce((sum, { runs }) => sum + runs.length, 0);
 
 function metresCut(cuts: readonly Cut[]): number {
 	const along = (c: Cut): number => (c.runs === 'x' ? c.region.length : c.region.width);

@@ -57,3 +57,7 @@ export function rollsOf(job: Rack<'rolls'>, cloth: string): Roll[] {
 export function reelOf(job: Rack<'sundries'>, id: Mark): Sundry | null {
 	return job.stock.sundries.find((s) => s.id === id && REEL_KINDS.includes(s.kind)) ?? null;
 }
+
+/** Minutes for a square metre of foam: its own, else those of cloth. */
+export const foamMinutes = ({ shop: { labour } }: { readonly shop: Pick<Job['shop'], 'labour'> }) =>
+	labour.minutes.foamSquareMetre ?? labour.minutes.bondedSquareMetre;

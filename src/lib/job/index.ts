@@ -25,6 +25,7 @@ export { lengthBetween, USUAL_CURRENCY } from './fields';
 export {
 	clothName,
 	clothOf,
+	foamMinutes,
 	materialName,
 	materialOf,
 	reelOf,

@@ -94,6 +94,7 @@ const COUNTING: readonly Must[] = [
 
 function minutesText({ labour }: Job['shop']): string {
 	return Object.entries(labour.minutes)
+		.filter(([, minutes]) => minutes !== null)
 		.map(([what, minutes]) => `${what} ${minutes}`)
 		.join(', ');
 }

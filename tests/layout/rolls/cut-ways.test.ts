@@ -96,7 +96,15 @@ describe('rectangles, outlines, or the cheaper of both', () => {
 	it('are work in the quote, at the shop’s minutes', async () => {
 		const job = jobOf({ cut: 'outline', minutes: 1.5 });
 		const cloths = [await lay(two, { cut: 'outline', minutes: 1.5 })];
-		const none = { parts: [], blanks: [], boards: [], boxes: 0, panels: 0, seamLength: ticks(0) };
+		const none = {
+			parts: [],
+			blanks: [],
+			boards: [],
+			boxes: 0,
+			panels: 0,
+			reels: [],
+			seamLength: ticks(0),
+		};
 		const [line] = labourLines(job, { ...none, cloths });
 		expect(line).toMatchObject({ amount: 4.8, unit: 'm', cost: 720 });
 		expect(line!.what).toBe('Cloth cut along outlines');

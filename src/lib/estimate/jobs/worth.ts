@@ -28,7 +28,7 @@ export function costOfCloth(job: Job, cloth: ClothLayouts): LayoutCost {
 
 /** What the layouts themselves make of work, in minor units. */
 function workOf(job: Job, laid: Pick<Work, 'boards' | 'cloths'>): number {
-	const none = { parts: [], blanks: [], seamLength: ticks(0), boxes: 0, panels: 0 };
+	const none = { parts: [], blanks: [], reels: [], seamLength: ticks(0), boxes: 0, panels: 0 };
 	const minutes = labourLines({ ...job, work: [] }, { ...none, ...laid }).reduce(
 		(sum, l) => sum + l.minutes,
 		0,

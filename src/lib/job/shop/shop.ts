@@ -74,6 +74,12 @@ const labourIn = (amount: AmountField) =>
 						label: 'Square metre bonded',
 						unit: 'min',
 					}),
+					/** As of cloth where a shop never said: what was quoted stays. */
+					foamSquareMetre: field(minutes().nullable().default(null), {
+						label: 'Square metre of foam bonded',
+						help: 'Empty: as a square metre of cloth.',
+						unit: 'min',
+					}),
 					/** Lapped, cut through and pressed down: common practice, no source. */
 					seamMetre: field(minutes().default(5), {
 						label: 'Metre of seam cut',
@@ -93,6 +99,12 @@ const labourIn = (amount: AmountField) =>
 					panel: field(minutes().default(30), { label: 'Panel', unit: 'min' }),
 					box: field(minutes().default(120), { label: 'Box', unit: 'min' }),
 					part: field(minutes().default(3), { label: 'Part', unit: 'min' }),
+					/** None where a shop never said: what was quoted stays. */
+					run: field(minutes().default(0), {
+						label: 'Cable, loom or hose cut',
+						help: 'For each length: measured off, cut, labelled at both ends. 0 counts none.',
+						unit: 'min',
+					}),
 				})
 				.prefault({}),
 			{ label: 'Minutes for each' },
