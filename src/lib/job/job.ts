@@ -1,7 +1,7 @@
 import { BENCH_CHAPTERS } from './bench-pages';
 import { handPlace } from './by-hand';
 import { field, z } from './zod';
-import { pulledCloth, tookMaterial, tookTime, usedSundry } from './booked';
+import { pulledClothIn, tookMaterial, tookTime, usedSundry } from './booked';
 import { box } from './box';
 import { amount, type AmountField, amountIn, name, note, USUAL_CURRENCY } from './fields';
 import { handover } from './handover';
@@ -61,7 +61,7 @@ const jobWith = (amount: AmountField) =>
 		/** Parts laid by hand, which every plan leaves where they lie. */
 		byHand: field(z.array(handPlace).max(2000).default([]), { label: 'Laid by hand' }),
 		/** Cloth pulled and sundries used, booked like sheets that are cut. */
-		pulled: field(z.array(pulledCloth).max(200).default([]), { label: 'Cloth pulled' }),
+		pulled: field(z.array(pulledClothIn(amount)).max(200).default([]), { label: 'Cloth pulled' }),
 		used: field(z.array(usedSundry).max(400).default([]), { label: 'Sundries used' }),
 		/** What it took, entered after the work; nothing of it changes the plan. */
 		took: field(

@@ -2,6 +2,7 @@ import { LOOSE, type Part } from '../design';
 import type { Job, Path, PinnedLayout, Places, Problem, PulledCloth } from '../job';
 import type { Blank } from '../wrap';
 import { changedSince } from './boards';
+import { blankChanged } from './rolls';
 import type { BoardLayouts, ClothLayouts, HandRefusal } from './layouts';
 import { sayMarks } from './say-marks';
 import { tooManyCuts } from './most-cuts';
@@ -30,7 +31,7 @@ export function complaints(
 		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
 		...tooManyCut(job, laid),
 		...laid.boards.flatMap((b) => b.refused.map((r) => notHeld(laid, r))),
-		...job.pulled.flatMap((cloth, i) => cloth.placed.flatMap(goneBlank(laid, i))),
+		...job.pulled.flatMap((cloth, i) => cloth.placed.flatMap(goneBlank(laid, cloth, i))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
 		...tooManyCuts(laid.boards),
 		...laid.cloths.flatMap((c) =>
@@ -124,18 +125,22 @@ const notCut = (path: Path, id: string): Problem => ({
 });
 
 /** Cloth that is pulled keeps its blanks: one that is another now was cut for nothing. */
-function goneBlank({ blanks }: Laid, i: number) {
-	return ({ id, turn, spoiled, ...at }: PulledCloth['placed'][number], j: number): Problem[] => {
-		if (spoiled) return [];
-		const blank = blanks.find((b) => b.id === id);
-		const [length, width] = turn % 180 === 0 ? [at.length, at.width] : [at.width, at.length];
-		if (blank?.length === length && blank.width === width) return [];
-		const now = blank ? 'is of another size now' : 'is no blank of the job now';
+function goneBlank({ blanks }: Laid, cloth: PulledCloth, i: number) {
+	return (at: PulledCloth['placed'][number], j: number): Problem[] => {
+		const blank = blanks.find((b) => b.id === at.id);
+		const changed = blankChanged(blank, cloth, at);
+		if (at.spoiled || changed?.length === 0) return [];
+		const now =
+			blank && changed
+				? `${marked(blank)} at another ${changed.join(', another ')} than it has now`
+				: `${at.id}, which is no blank of the job now`;
 		return [
 			{
 				path: ['pulled', i, 'placed', j, 'id'],
-				what: `Cloth that is pulled holds ${blank ? marked(blank) : id}, which ${now}.`,
-				fix: 'Take the blank off the pulled cloth so that it is laid out anew, or change it back.',
+				what: `Cloth that is pulled holds ${now}.`,
+				fix: blank
+					? 'Work it over to fit, put the design back, or say that it was spoiled: then it is cut again.'
+					: 'Keep the blank for another job, or put the design back.',
 				kind: 'check',
 			},
 		];

@@ -28,9 +28,9 @@ const fileOf = (roll: object, sundries: object[] = []): JobFile =>
 		],
 	}) as unknown as JobFile;
 
-const pull = (file: JobFile, made: Plan, lot = '') => {
+const pull = (file: JobFile, made: Plan, lot = '', blanks: Plan['blanks'] = []) => {
 	const [{ cloth, rolls } = { cloth: '', rolls: [] }] = made.cloths;
-	return pullBooking(file, made.job, { cloth, layout: rolls[0]!, lot });
+	return pullBooking(file, made.job, { cloth, layout: rolls[0]!, lot, blanks });
 };
 const booked = (file: JobFile, made: Plan, lot = ''): JobFile => bookedIn(pull(file, made, lot)!);
 const stops = ({ problems }: Plan) => problems.filter((p) => p.kind !== 'note');
@@ -92,8 +92,71 @@ describe('cloth that is pulled', () => {
 		const wider = { ...panel, opening: { kind: 'rectangle', length: 450, width: 300 } };
 		const then = await plan({ ...after, panels: [wider] }, QUICK);
 		expect(stops(then).map((p) => p.what)).toEqual([
-			expect.stringMatching(/^Cloth that is pulled holds .* which is of another size now\.$/),
+			expect.stringMatching(/^Cloth that is pulled holds .* at another size than it has now\.$/),
 		]);
+	});
+
+	it('with a blank of the same size and another cut since is told, and of nothing else', async () => {
+		const file = fileOf({ left: 5000 });
+		const before = await plan(file, QUICK);
+		const after = bookedIn(pull(file, before, '', before.blanks)!);
+		const [panel] = after.panels ?? [];
+		const said = async (more: object) =>
+			stops(await plan({ ...after, panels: [{ ...panel!, ...more }] }, QUICK))
+				.filter((p) => p.path[0] === 'pulled')
+				.map((p) => /at another (.*) than it has now/.exec(p.what)?.[1]);
+		expect(await said({})).toEqual([]);
+		const at = (length: number) => ({
+			shape: { kind: 'rectangle', length, width: 50 },
+			x: 90,
+			y: 90,
+		});
+		const window = { id: 'w', name: 'W', end: 'bare', clearance: 0 };
+		expect(await said({ windows: [{ ...window, outline: at(60) }] })).toEqual(['windows or holes']);
+		const wrapped = { id: 'w', name: 'W', outline: at(60) };
+		expect(await said({ windows: [wrapped] })).toEqual([
+			'notches or slits, another windows or holes, another fold lines',
+		]);
+		const seams = [{ from: { x: 200, y: -10 }, to: { x: 200, y: 420 } }];
+		// The blank is no more: two parts of it are in its place.
+		expect(await said({ seams })).toEqual([undefined]);
+	});
+
+	it('before blanks were kept as they were cut tells of their size alone', async () => {
+		const file = fileOf({ left: 5000 });
+		const after = booked(file, await plan(file, QUICK));
+		const [cloth] = after.pulled ?? [];
+		expect(cloth?.made).toEqual([]);
+		const [panel] = after.panels ?? [];
+		const outline = { shape: { kind: 'rectangle', length: 60, width: 50 }, x: 90, y: 90 };
+		const windows = [{ id: 'w', name: 'W', end: 'bare', clearance: 0, outline }];
+		const then = await plan({ ...after, panels: [{ ...panel, windows }] }, QUICK);
+		expect(stops(then)).toEqual([]);
+	});
+
+	it('to the end of its roll is priced by that roll, whatever another of the cloth costs', async () => {
+		const bare = fileOf({ left: 5000 });
+		const used = (await plan(bare, QUICK)).cloths[0]!.rolls[0]!.pull / 1600;
+		const other = { id: 'X', cloth: 'felt', width: 1400, usable: 1370, price: 90, left: 9000 };
+		for (const [others, price] of [
+			[[other], 10],
+			[[], 10],
+			[[other], 0],
+		] as const) {
+			const [roll] = bare.stock!.rolls!;
+			const rolls = [{ ...roll!, left: used, price }, ...others];
+			const file = { ...bare, stock: { ...bare.stock, rolls } };
+			const before = await plan(file, QUICK);
+			const after = booked(file, before);
+			expect(after.stock?.rolls?.map((r) => r.id)).toEqual(others.map((r) => r.id));
+			const then = await plan(after, QUICK);
+			const told = then.problems.filter((p) => p.path.join('.') === 'pulled.0.roll');
+			if (price > 0) {
+				expect(then.quote.total).toBe(before.quote.total);
+				expect(told).toEqual([]);
+				expect(before.quote.fromRack).toBe(Math.round(used));
+			} else expect(told[0]?.what).toContain('the quote takes the price of "X" for it');
+		}
 	});
 });
 

@@ -1,5 +1,6 @@
-import { type Job, type Problem, rollOf, rollsOf, sheetOf } from '../../job';
+import { type Job, type Problem, type Roll, rollOf, rollsOf, sheetOf } from '../../job';
 import type { BoardLayouts, ClothLayouts } from '../../layout';
+import { ticks } from '../../measure';
 import { layReels, type ReelPlan, type RunPlan } from '../../runs';
 
 /*
@@ -51,16 +52,30 @@ function withoutBookings(job: Job): Job {
 	return { ...job, used: [], stock: { ...job.stock, sundries, rolls } };
 }
 
-/** Rolls that were pulled whole and are on no rack any more, at the price of their cloth. */
+/**
+ * Rolls that were pulled whole and are on no rack any more, at the price they had; of before that
+ * was kept, at the dearest of their cloth.
+ */
 function rollsUsedUp(job: Job): Job['stock']['rolls'] {
 	const gone = new Map(
 		job.pulled.filter((p) => !rollOf(job, p.roll)).map((p) => [p.roll, p] as const),
 	);
-	return [...gone].flatMap(([id, { cloth, usable, pull }]) => {
-		const like = rollsOf(job, cloth).toSorted((a, b) => b.price - a.price)[0];
-		return like ? [{ ...like, id, usable, left: pull }] : [];
+	return [...gone].flatMap(([id, { cloth, usable, pull, price }]) => {
+		const of = { id, cloth, usable, left: pull };
+		if (price) return [{ ...PLAIN, width: usable, ...of, ...price }];
+		const like = dearest(job, cloth);
+		return like ? [{ ...like, ...of }] : [];
 	});
 }
+
+/** Of a roll that is gone nothing but its price is asked. */
+const PLAIN = {
+	...{ least: ticks(0), breaks: [], code: '', priced: '', lot: '' },
+	...{ cuts: 'counted', begins: 'anywhere' },
+} as const satisfies Partial<Roll>;
+
+const dearest = (job: Job, cloth: string): Roll | undefined =>
+	rollsOf(job, cloth).toSorted((a, b) => b.price - a.price)[0];
 
 /** What is cut or pulled and stands on no rack any more has no price: told, at its booking. */
 export function unpricedBookings(job: Job): Problem[] {
@@ -76,10 +91,19 @@ export function unpricedBookings(job: Job): Problem[] {
 			? [told('pinned', i, `The sheet "${id}" that was cut`)]
 			: [];
 	});
-	const rolls = job.pulled.flatMap(({ roll, cloth }, i) =>
-		!rollOf(job, roll) && rollsOf(job, cloth).length === 0
-			? [told('pulled', i, `The roll "${roll}" that was pulled`)]
-			: [],
-	);
+	const rolls = job.pulled.flatMap(({ roll, cloth, price }, i) => {
+		if (price || rollOf(job, roll)) return [];
+		const like = dearest(job, cloth);
+		return [
+			like ? pricedLike(i, roll, like.id) : told('pulled', i, `The roll "${roll}" that was pulled`),
+		];
+	});
 	return [...sheets, ...rolls];
 }
+
+const pricedLike = (i: number, roll: string, like: string): Problem => ({
+	path: ['pulled', i, 'roll'],
+	what: `The roll "${roll}" that was pulled is on the rack no more; the quote takes the price of "${like}" for it.`,
+	fix: 'If it cost another price, put it on the rack again at that price, as cloth to be bought.',
+	kind: 'note',
+});

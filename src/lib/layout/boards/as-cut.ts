@@ -1,5 +1,6 @@
 import type { Part } from '../../design';
 import type { PinnedLayout } from '../../job';
+import { shortMarkOf } from '../short-mark';
 
 /*
  * A part that is cut stays as it was, whatever its design becomes. What it was is kept with its
@@ -27,7 +28,7 @@ const WORDS: Readonly<Record<keyof typeof SAID, string>> = {
 
 /** What a part is at the hour it is cut. */
 export function asCut(part: Part): Made {
-	const of = (key: keyof typeof SAID): string => markOf(SAID[key](part));
+	const of = (key: keyof typeof SAID): string => shortMarkOf(SAID[key](part));
 	return {
 		...{ id: part.id, thickness: of('thickness'), outline: of('outline') },
 		...{ bevels: of('bevels'), holes: of('holes'), faces: of('faces') },
@@ -53,12 +54,4 @@ export function changedSince(
 	const others = was ? keys.filter((key) => was[key] !== now[key]) : [];
 	const isSized = part.length === length && part.width === width;
 	return [...(isSized ? [] : ['size']), ...others.map((key) => WORDS[key])];
-}
-
-/** FNV-1a: short, and the same on any machine. */
-function markOf(value: unknown): string {
-	let hash = 0x811c9dc5;
-	for (const letter of JSON.stringify(value ?? null))
-		hash = Math.imul(hash ^ (letter.codePointAt(0) ?? 0), 0x01000193) >>> 0;
-	return hash.toString(36);
 }

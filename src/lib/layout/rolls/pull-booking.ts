@@ -1,7 +1,9 @@
-import { buyLength, type Job, type JobFile, rollOf } from '../../job';
+import { buyLength, type Job, type JobFile, type Roll, rollOf } from '../../job';
 import { ticks, toMm } from '../../measure';
 import type { Booking } from '../booked';
+import type { Blank } from '../../wrap';
 import type { RollLayout } from '../layouts';
+import { asPulled } from './as-pulled';
 
 /** Which roll of a plan is meant, and the lot that stands on its label. */
 export interface Pulling {
@@ -9,6 +11,8 @@ export interface Pulling {
 	readonly layout: RollLayout;
 	/** Typed where the rack does not say it; of an owned roll that of the rack. */
 	readonly lot: string;
+	/** Of the plan, for what is cut to be known again once they have changed. */
+	readonly blanks?: readonly Blank[];
 }
 
 /**
@@ -17,17 +21,20 @@ export interface Pulling {
  * already, or failed its check.
  */
 export function pullBooking(file: JobFile, job: Job, pulling: Pulling): Booking | null {
-	const { cloth, layout } = pulling;
+	const { cloth, layout, blanks = [] } = pulling;
 	if (layout.pulled || layout.faults.length > 0 || layout.pull <= 0) return null;
 	const roll = rollOf(job, layout.roll);
 	if (!roll) return null;
 	const lot = (layout.owned ? roll.lot : '') || pulling.lot.trim();
+	const on = new Set(layout.answer.placed.map((p) => p.id));
 	const record = {
 		...{ cloth, roll: roll.id, owned: layout.owned, lot },
 		usable: toMm(layout.problem.width),
 		length: toMm(layout.answer.length),
 		pull: toMm(layout.pull),
 		...(layout.along ? { along: toMm(layout.along) } : {}),
+		...priceIn(file, job, roll),
+		made: blanks.filter((b) => on.has(b.id)).map(asPulled),
 		placed: layout.answer.placed.map(({ id, turn, ...at }) => ({
 			...{ id, turn, x: toMm(at.x), y: toMm(at.y) },
 			...{ length: toMm(at.length), width: toMm(at.width) },
@@ -39,6 +46,18 @@ export function pullBooking(file: JobFile, job: Job, pulling: Pulling): Booking 
 		return { takings: [{ takes, yields: [] }], remnants: [], file: booked };
 	}
 	return { takings: [], remnants: remnantsOf(file, job, pulling, lot), file: booked };
+}
+
+/** The price of a roll as the file says it. */
+function priceIn(
+	file: JobFile,
+	{ shop }: Job,
+	{ id, per, step }: Roll,
+): Pick<NonNullable<JobFile['pulled']>[number], 'price'> {
+	const line = (file.stock?.rolls ?? []).find((r) => r.id === id);
+	if (!line?.price) return {};
+	const each = per ?? (shop.ruler.unit === 'in' ? 'yard' : 'metre');
+	return { price: { price: line.price, per: each, step: toMm(step) } };
 }
 
 /** Of cloth that was bought: what is over of the steps that had to be bought. */
