@@ -91,6 +91,58 @@ describe('what can still be planned is planned', () => {
 	});
 });
 
+describe('a wrong mark in the record of a sheet or of cloth', () => {
+	const at = { x: 0, y: 0, length: 100, width: 50, turn: 0 };
+	const sheet = { material: 'ply', sheet: 'buy/s', length: 1000, width: 600, cut: true };
+	const pull = { cloth: 'felt', roll: 'r', usable: 900, length: 500, pull: 500 };
+	const stock = {
+		materials: [{ id: 'ply', name: 'Plywood', nominal: 12, measured: 12 }],
+		sheets: [{ id: 's', material: 'ply', length: 1000, width: 600 }],
+		cloths: [{ id: 'felt', name: 'Felt', loose: 3, pressed: 3 }],
+	};
+	const placed = (mark: object) => [
+		{ id: 'a', ...at, spoiled: true },
+		{ id: 'b', ...at, ...mark },
+	];
+
+	test.each(['spoiled', 'kept'])('%s goes alone, is told, and the sheet stays', (key) => {
+		const { job, problems } = readJob({
+			stock,
+			pinned: [
+				{ ...sheet, placed: placed({ [key]: 'yes' }) },
+				{ ...sheet, placed: placed({}) },
+			],
+		});
+		expect(job.pinned.map((p) => p.placed.map((one) => [one.spoiled, one.kept]))).toEqual([
+			...[0, 1].map(() => [
+				[true, false],
+				[false, false],
+			]),
+		]);
+		expect(problems.map((p) => p.path)).toContainEqual(['pinned', 0, 'placed', 1, key]);
+	});
+
+	test('of cloth likewise; of what was made and of the price, the whole of it', () => {
+		const { job, problems } = readJob({
+			stock,
+			pinned: [{ ...sheet, placed: placed({}), made: [{ id: 'a', outline: 7 }] }],
+			pulled: [{ ...pull, placed: placed({ spoiled: 1 }), made: 5, price: { price: -1 } }],
+		});
+		expect(job.pinned).toMatchObject([{ made: [], placed: [{ spoiled: true }, {}] }]);
+		expect(job.pulled).toMatchObject([{ made: [], placed: [{ spoiled: true }, {}] }]);
+		expect(job.pulled[0]?.price).toBeUndefined();
+		const told = problems.map((p) => p.path.slice(0, 3).join('.'));
+		expect(new Set(told)).toEqual(
+			new Set(['pinned.0.made', 'pulled.0.placed', 'pulled.0.made', 'pulled.0.price']),
+		);
+	});
+
+	test('what is more than a mark still takes its record along', () => {
+		const { job } = readJob({ stock, pinned: [{ ...sheet, placed: placed({ turn: 45 }) }] });
+		expect(job.pinned).toEqual([]);
+	});
+});
+
 describe('fields', () => {
 	test('a missing one is named with what to give', () => {
 		const { problems } = readJob(withParts({ id: 'a', material: 'ply', length: 600 }));

@@ -174,6 +174,19 @@ function standIn(key: 'pressed' | 'loose', pressed: unknown): unknown {
 	return key === 'loose' && clothThickness.safeParse(pressed).success ? pressed : 0;
 }
 
+/** What may fail in the record of a sheet or of pulled cloth without the record being another. */
+const ALONE: ReadonlySet<unknown> = new Set(['spoiled', 'kept']);
+const ALONE_WHOLE: ReadonlySet<unknown> = new Set(['made', 'price']);
+
+/** The field that is taken out by itself, its record staying; null where there is none. */
+function aloneIn([list, index, key, at, field, ...inner]: Path): Path | null {
+	if ((list !== 'pinned' && list !== 'pulled') || index === undefined || key === undefined)
+		return null;
+	if (ALONE_WHOLE.has(key)) return [list, index, key];
+	const isMark = key === 'placed' && at !== undefined && inner.length === 0 && ALONE.has(field);
+	return isMark ? [list, index, key, at, field ?? ''] : null;
+}
+
 function prune(tree: object, issues: readonly Issue[], sources: Sources, doubts: Doubts): Sources {
 	const out: Path[] = [];
 	for (const issue of issues) {
@@ -183,7 +196,9 @@ function prune(tree: object, issues: readonly Issue[], sources: Sources, doubts:
 		} else if (issue.code === 'too_big' && issue.origin === 'array' && !entryOf(path)) {
 			shorten(tree, path, Number(issue.maximum));
 		} else if (!withoutField(tree, path, doubts)) {
-			out.push(path);
+			const alone = aloneIn(path);
+			if (alone) removeField(tree, alone);
+			else out.push(path);
 		}
 	}
 	return leaveOut(tree, out, sources);
