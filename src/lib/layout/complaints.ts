@@ -70,7 +70,7 @@ function gone(laid: Laid, layout: PinnedLayout, i: number) {
 	const known = new Map(laid.parts.map((part) => [part.id, part]));
 	return (at: PinnedLayout['placed'][number], j: number): Problem[] => {
 		const { id } = at;
-		if (at.spoiled) return layout.cut ? [] : [notCut(['pinned', i, 'placed', j, 'spoiled'], id)];
+		if (at.spoiled) return [];
 		const part = known.get(id);
 		const changed = changedSince(part, layout, at);
 		if (changed?.length === 0) return [];
@@ -115,14 +115,6 @@ function tooManyCut(job: Job, { parts, boards }: Laid): Problem[] {
 		];
 	});
 }
-
-/** Only what is cut can be spoiled: until then it is still to be cut, once. */
-const notCut = (path: Path, id: string): Problem => ({
-	path,
-	what: `${id} is told to be spoiled on a sheet that is not cut yet; it is cut from there, once.`,
-	fix: 'Mark the sheet as cut first, or take back that it was spoiled.',
-	kind: 'check',
-});
 
 /** Cloth that is pulled keeps its blanks: one that is another now was cut for nothing. */
 function goneBlank({ blanks }: Laid, cloth: PulledCloth, i: number) {

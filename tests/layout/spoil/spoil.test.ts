@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../src/lib/job/job';
 import { materialsOf } from '../../../src/lib/estimate/after-work/against';
-import { bookCut } from '../../../src/lib/layout/boards/booking';
+import { bookCut, pinSheet } from '../../../src/lib/layout/boards/booking';
 import { pullBooking } from '../../../src/lib/layout/rolls/pull-booking';
 import { markSpoiled, type SpoiledAt, spoilRefusal } from '../../../src/lib/layout/spoil/mark';
 import { type Plan, plan, planAgain, withSpoiled } from '../../../src/lib/plan';
@@ -143,11 +143,11 @@ describe('one sheet, one part, spoiled', () => {
 		expect(copies).toEqual([0, 1, 2]);
 	});
 
-	it('is refused in words before its sheet is cut', async () => {
+	it('is refused in words while its sheet may still be laid out anew', async () => {
 		const file = job([A]);
 		const made = await plan(file, QUICK);
 		const at: SpoiledAt = { of: 'board', material: 'ply', index: 0, place: 0 };
-		expect(spoilRefusal(made, at)).toMatch(/not cut yet/);
+		expect(spoilRefusal(made, at)).toMatch(/^Nothing of this sheet is cut yet/);
 		expect(markSpoiled(file, made, at)).toBe(file);
 		const cut = await cutAll(file);
 		expect(spoilRefusal(await plan(cut, QUICK), at)).toBe('');
@@ -171,6 +171,49 @@ describe('two equal parts', () => {
 		expect(second.made.quote.spoil.pieces).toBe(2);
 		const lies = second.made.boards.flatMap((b) => b.answer.layouts.flatMap((l) => l.placed));
 		expect(new Set(lies.map((p) => p.copy)).size).toBe(lies.length);
+	});
+});
+
+describe('a sheet that is in the saw', () => {
+	const at = { of: 'board', material: 'ply', index: 0, place: 0 } as const;
+
+	/** Two parts on one sheet, the first spoiled while the saw is in it, by the cheapest way. */
+	async function halfway() {
+		const file = job([A, { ...A, id: 'B' }]);
+		const planned = await plan(file, QUICK);
+		const begun = pinSheet(file, planned.job, planned.boards, at);
+		const before = await plan(begun, QUICK);
+		const ways = await planAgain(before, begun, at, QUICK);
+		const after = withSpoiled(begun, before, at, ways[0]!);
+		return { begun, before, ways, after, made: await plan(after, QUICK) };
+	}
+
+	it('stays as it lies, and what was spoiled is cut from elsewhere at what is said', async () => {
+		const { before, ways, made } = await halfway();
+		expect(spoilRefusal(before, at)).toBe('');
+		expect(sound(made)).toEqual({ 'part.A': 1, 'part.B': 1 });
+		const [boards] = made.boards;
+		expect(boards?.answer.layouts[0]).toEqual(before.boards[0]?.answer.layouts[0]);
+		expect(boards?.answer.layouts).toHaveLength(2);
+		expect(boards?.sources[0]).toMatchObject({ pinned: true, cut: false, spoiled: [0] });
+		// 1000 x 600 less two of 500 x 300 leaves room for a third, at no price.
+		expect(ways[0]?.by).toBe('offcut');
+		expect(made.order.total).toBe(before.order.total);
+		expect(made.quote.spoil).toMatchObject({ pieces: 1, lost: 1000, material: 0 });
+		expect(made.quote.net).toBe(before.quote.net);
+		expect(made.problems.filter((p) => p.kind !== 'note')).toEqual([]);
+	});
+
+	it('keeps the mark when it is cut, and without it is as it was before', async () => {
+		const { begun, after, made } = await halfway();
+		const cut = bookCut(after, made.job, made.boards, at, made.parts);
+		const then = await plan(cut, QUICK);
+		expect(sound(then)).toEqual({ 'part.A': 1, 'part.B': 1 });
+		expect(then.boards[0]?.sources[0]).toMatchObject({ cut: true, spoiled: [0] });
+		expect(then.quote.spoil).toEqual(made.quote.spoil);
+		const back = markSpoiled(after, made, at, { spoiled: false });
+		const alone = { ...back, pinned: back.pinned?.slice(0, 1) };
+		expect(recordOf(await plan(alone, QUICK))).toEqual(recordOf(await plan(begun, QUICK)));
 	});
 });
 

@@ -56,9 +56,9 @@ export function bookingOf(
 	const at = pinnedPlace(file, found, which.index);
 	const on = new Set(found.layout.placed.map((p) => p.id));
 	const made = parts.filter((p) => on.has(p.id)).map(asCut);
-	const record = { ...pinnedOf(found, true), made };
 	const pinned = file.pinned ?? [];
 	if (pinned[at]?.cut) return null;
+	const record = { ...withMarks(pinnedOf(found, true), pinned[at]), made };
 	const kept = at >= 0 ? pinned.map((p, i) => (i === at ? record : p)) : [...pinned, record];
 	const taking = { takes: takenBy(job, found), yields: yieldsOf(found, takenOffcuts(file)) };
 	return {
@@ -66,6 +66,15 @@ export function bookingOf(
 		remnants: [],
 		file: { ...withoutPlaces(file, placesOn(found, which)), pinned: kept },
 	};
+}
+
+/** What was told of its parts while the sheet was in the saw stays told. */
+function withMarks(record: Pinned, before: Pinned | undefined): Pinned {
+	const placed = record.placed.map((p, i) => {
+		const { spoiled = false, kept = false } = before?.placed[i] ?? {};
+		return { ...p, ...(spoiled && { spoiled }), ...(kept && { kept }) };
+	});
+	return { ...record, placed };
 }
 
 /**

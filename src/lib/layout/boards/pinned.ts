@@ -29,14 +29,15 @@ export function afterPinned(
 	parts: readonly Part[],
 ): Remaining {
 	const kept = numbered(job.pinned.filter((p) => p.material === material));
-	const labelOf = new Map(kept.map((k) => [k.layout, k.pinned.offcuts]));
-	const printed = kept.filter((k) => !k.pinned.cut).map((k) => k.layout);
+	const open = kept.filter((k) => !k.pinned.cut).map((k) => ({ ...k, layout: withoutSpoiled(k) }));
+	const labelOf = new Map(open.map((k) => [k.layout, k.pinned.offcuts]));
+	const printed = open.map((k) => k.layout);
 	const made = kept.filter((k) => k.pinned.cut).map((k) => bare(k, parts));
 	const name = (l: SheetLayout, i: number) => `offcut/${labelOf.get(l)?.[i]?.label}`;
-	const open = withPinned({ pieces, sheets }, printed, name);
+	const printedOff = withPinned({ pieces, sheets }, printed, name);
 	// Cut sheets have left the rack and their offcuts are on it already: only their parts still
 	// count.
-	const rest = withPinned(open, made);
+	const rest = withPinned(printedOff, made);
 	const used = new Set(kept.map((k) => k.layout.sheet).filter((id) => id.startsWith('offcut/')));
 	return {
 		pieces: rest.pieces.filter((p) => p.count > 0),
@@ -51,6 +52,12 @@ function spare(sheet: Sheet, rack: readonly Sheet[]): boolean {
 	return !rack.some((s) => s.id === sheet.id);
 }
 
+/** Of a sheet in the saw what was spoiled is to be cut from elsewhere. */
+const withoutSpoiled = ({ layout, pinned }: Kept): SheetLayout => {
+	const spoiled = spoiledOf(pinned);
+	return { ...layout, placed: layout.placed.filter((_, i) => !spoiled.includes(i)) };
+};
+
 /** Of a sheet that is cut only the parts count that are of use. */
 function bare({ layout, pinned }: Kept, parts: readonly Part[]): SheetLayout {
 	const wrong = new Set([...spoiledOf(pinned), ...misfitsOf(pinned, parts)]);
@@ -59,8 +66,8 @@ function bare({ layout, pinned }: Kept, parts: readonly Part[]): SheetLayout {
 }
 
 /** Places of the parts that were spoiled. */
-export const spoiledOf = ({ cut, placed }: PinnedLayout): number[] =>
-	placed.flatMap((p, i) => (cut && p.spoiled ? [i] : []));
+export const spoiledOf = ({ placed }: PinnedLayout): number[] =>
+	placed.flatMap((p, i) => (p.spoiled ? [i] : []));
 
 /** Places of those that are of another design now, and were not spoiled. */
 export const misfitsOf = (pinned: PinnedLayout, parts: readonly Part[]): number[] =>

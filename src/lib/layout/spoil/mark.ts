@@ -2,7 +2,7 @@ import type { Job, JobFile } from '../../job';
 import { findSheet, pinnedPlace, type Which } from '../boards';
 import type { BoardLayouts } from '../layouts';
 
-/** A part on a sheet that is cut, or a blank on cloth that is pulled, by its place there. */
+/** A part on a sheet cut or in the saw, or a blank on cloth that is pulled, by its place there. */
 export type SpoiledAt =
 	| ({ readonly of: 'board'; readonly place: number } & Which)
 	/** `index`: which pull of that cloth. */
@@ -14,10 +14,10 @@ export type SpoiledAt =
 	  };
 
 /**
- * Says of one piece that is cut and booked that it was spoiled, or takes that back: the job needs
- * one more of it, or one less. Or that it was worked over to fit a changed design, and is kept.
- * Returns a new file; the one given where the sheet is not cut yet or
- * is there no more.
+ * Says of one piece that is cut that it was spoiled, or takes that back: the job needs one more of
+ * it, or one less. Its sheet may be in the saw still. Or that it was worked over to fit a changed
+ * design, and is kept. Returns a new file; the one given where the sheet is there no more, or free
+ * to be laid out anew.
  */
 export function markSpoiled(
 	file: JobFile,
@@ -30,9 +30,9 @@ export function markSpoiled(
 	if (at.of === 'board') {
 		const where = pinnedPlace(file, findSheet(job, boards, at), at.index);
 		const pinned = (file.pinned ?? []).map((p, i) =>
-			i === where && p.cut ? { ...p, placed: mark(p.placed) } : p,
+			i === where ? { ...p, placed: mark(p.placed) } : p,
 		);
-		return file.pinned?.[where]?.cut ? { ...file, pinned } : file;
+		return where >= 0 ? { ...file, pinned } : file;
 	}
 	const mine = (file.pulled ?? []).filter((p) => p.cloth === at.cloth)[at.index];
 	if (!mine) return file;
@@ -52,6 +52,6 @@ export function spoilRefusal(
 		return pulled ? '' : 'This cloth is not pulled yet: what is spoiled before is cut anew anyhow.';
 	}
 	const source = boards.find((b) => b.material === at.material)?.sources[at.index];
-	if (source?.cut) return '';
-	return 'This sheet is not cut yet. Mark it as cut first, then say which of its parts was spoiled.';
+	if (source?.pinned) return '';
+	return 'Nothing of this sheet is cut yet: until then every part of it is still to be cut, once.';
 }

@@ -42,7 +42,7 @@ export async function laySound(
 	};
 }
 
-const hasSpoiled = ({ cut, placed }: PinnedLayout): boolean => cut && placed.some((p) => p.spoiled);
+const hasSpoiled = ({ placed }: PinnedLayout): boolean => placed.some((p) => p.spoiled);
 
 /** Without the marks, nor the sheets and cloth that are there for what was spoiled alone. */
 function withoutSpoil(
@@ -53,7 +53,7 @@ function withoutSpoil(
 		from,
 		pieces: from.placed.map((at) => ({
 			id: at.id,
-			spoiled: from.cut && at.spoiled,
+			spoiled: at.spoiled,
 			fits: changedSince(find(parts, at.id), from, at)?.length === 0,
 		})),
 	}));
