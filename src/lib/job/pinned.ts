@@ -84,7 +84,7 @@ export const pinnedLayout = z.strictObject({
 					id: field(partId, { label: 'Mark' }),
 					...rect,
 					turn,
-					/** It is of no use, its sheet cut or in the saw: the job needs one more of them. */
+					/** Of no use, its sheet cut or in the saw: the job needs one more of them. */
 					spoiled: field(z.boolean().default(false), { label: 'Spoiled: cut again' }),
 					/** It was made to fit what has changed since it was cut. */
 					kept: field(z.boolean().default(false), { label: 'Worked over: it fits' }),

@@ -247,7 +247,7 @@ export const stockIn = (amount: AmountField) =>
 	z.strictObject({
 		materials: field(z.array(material).max(200).default([]), { label: 'Boards' }),
 		sheets: field(z.array(sheetIn(amount)).max(400).default([]), { label: 'Sheets' }),
-		offcuts: field(z.array(offcut).max(2000).default([]), { label: 'Offcuts' }),
+		offcuts: field(z.array(offcut).max(6000).default([]), { label: 'Offcuts' }),
 		cloths: field(z.array(cloth).max(200).default([]), { label: 'Cloths' }),
 		rolls: field(z.array(rollIn(amount)).max(400).default([]), { label: 'Rolls and remnants' }),
 		sundries: field(z.array(sundryIn(amount)).max(400).default([]), { label: 'Sundries' }),
