@@ -3,8 +3,8 @@ export class Usage extends Error {}
 
 export const HELP = `kerf-and-nap: boards, cloth and paper for boxes and wrapped panels in vehicles
 
-  kerf-and-nap plan [job.json] [--out DIR] [--json] [--machine] [--paper a4|letter] [--seed N]
-                    [--effort N]
+  kerf-and-nap plan [job.json] [--out DIR] [--json] [--machine] [--seed N] [--effort N]
+                    [--paper a4|letter|a3|tabloid]
       the whole plan; without a job, the built-in sample. Writes the print pack and all lists to DIR
       (out when none is given); --json prints the plan to standard output instead.
       --machine: also every part, blank, routed sheet and roll as DXF and SVG, in DIR/machine.

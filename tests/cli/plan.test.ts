@@ -164,11 +164,11 @@ describe('check', () => {
 	});
 
 	test('says all of a faulty one', async () => {
-		const faulty = { ...job, custommer: 'x', shop: { paper: 'a3' } };
+		const faulty = { ...job, custommer: 'x', shop: { paper: 'a5' } };
 		const ended = await run('check', write('faulty.json', faulty));
 		expect(ended.code).toBe(1);
 		expect(ended.out).toContain('custommer: ');
-		expect(ended.out).toContain('shop.paper: "paper" is "a3".');
+		expect(ended.out).toContain('shop.paper: "paper" is "a5".');
 	});
 });
 
@@ -178,7 +178,7 @@ describe('wrong usage and unreadable files end with 2, say why, and write nothin
 		['an unknown command', ['cut'], '"cut"'],
 		['an unknown option', ['plan', '--colour'], '--colour'],
 		['two files', ['check', 'a.json', 'b.json'], 'one file'],
-		['a paper nobody has', ['plan', '--paper', 'a3'], 'a4 or letter'],
+		['a paper nobody has', ['plan', '--paper', 'a5'], 'a4, letter, a3, tabloid'],
 		['a seed that is no number', ['plan', '--seed', 'x'], '--seed'],
 		['no such file', ['plan', 'gone.json'], 'no such file'],
 		['a folder', ['plan', '.'], 'folder'],

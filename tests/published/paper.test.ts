@@ -25,7 +25,7 @@ describe('paper', () => {
 	it('each A size is the one above halved, rounded down to the millimetre: ISO 216 (A0 841 x 1189, A3 297 x 420)', () => {
 		let size = { short: 841, long: 1189 };
 		for (let n = 0; n < 3; n++) size = { short: Math.floor(size.long / 2), long: size.short };
-		expect(size).toEqual({ short: 297, long: 420 });
+		expect({ width: size.short, height: size.long }).toEqual(PAPER_SIZES.a3);
 		expect({ width: Math.floor(size.long / 2), height: size.short }).toEqual(PAPER_SIZES.a4);
 	});
 
@@ -34,7 +34,12 @@ describe('paper', () => {
 		expect(PAPER_SIZES.letter.height).toBeCloseTo(11 * 25.4, 9);
 	});
 
-	it.each(['a4', 'letter'] as const)(
+	it('Tabloid is 11 x 17 in: ASME Y14.1 size B (from memory)', () => {
+		expect(PAPER_SIZES.tabloid.width).toBeCloseTo(11 * 25.4, 9);
+		expect(PAPER_SIZES.tabloid.height).toBeCloseTo(17 * 25.4, 9);
+	});
+
+	it.each(['a4', 'letter', 'a3', 'tabloid'] as const)(
 		'%s margins leave more than the paper may be short by (2 mm up to 600 mm): ISO 216',
 		(size) => {
 			const area = pageArea({ size });

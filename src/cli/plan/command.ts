@@ -1,4 +1,4 @@
-import { notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
+import { BENCH_PAPERS, notesOf, parseJobText, type Problem, troublesOf } from '../../lib/job';
 import type { Progress } from '../../lib/layout';
 import { plan as makePlan, type Plan, type PlanOptions, withOptions } from '../../lib/plan';
 import { forPaper } from '../../lib/print';
@@ -127,10 +127,10 @@ function refused(problems: readonly Problem[], to: NodeJS.WriteStream = process.
 	return troubles.length > 0 ? 1 : 0;
 }
 
-function paperOf(text: string | boolean | undefined): 'a4' | 'letter' | null {
+function paperOf(text: string | boolean | undefined): string | null {
 	if (text === undefined) return null;
-	if (text === 'a4' || text === 'letter') return text;
-	throw new Usage(`--paper is "${String(text)}": give a4 or letter.`);
+	if (typeof text === 'string' && Object.hasOwn(BENCH_PAPERS, text)) return text;
+	throw new Usage(`--paper is "${String(text)}": give ${Object.keys(BENCH_PAPERS).join(', ')}.`);
 }
 
 /** The job on another paper; whatever else stands in the file is left for the reader to judge. */

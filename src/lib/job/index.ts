@@ -98,7 +98,7 @@ export {
 export { packsDone, type PulledCloth, type TookMaterial, type TookTime } from './booked';
 export { currencyOf, rulerOf } from './ruler-of';
 export type { Run } from './run';
-export { LABEL_SHEETS, type LabelSheet, shop } from './shop';
+export { BENCH_PAPERS, LABEL_SHEETS, type LabelSheet, letterPaper, shop } from './shop';
 export {
 	buyCounted,
 	buyLength,

@@ -1,4 +1,4 @@
-import { type BenchChapter, BENCH_CHAPTERS } from '../job';
+import { type BenchChapter, BENCH_CHAPTERS, letterPaper } from '../job';
 import type { Plan } from '../plan';
 import { boxPages } from './box';
 import { rollPages } from './cloth';
@@ -97,7 +97,8 @@ export function templatePages(plan: Plan, ids?: readonly string[]): Page[] {
 }
 
 /** The customer's paper; jobs planned together have one each, and none in common. */
-export function quotePack(plan: Plan): Page[] {
+export function quotePack(of: Plan): Page[] {
+	const plan = onLetterPaper(of);
 	if (plan.together) return [];
 	const { name, number } = plan.job;
 	return lettered(
@@ -107,7 +108,8 @@ export function quotePack(plan: Plan): Page[] {
 }
 
 /** The shop's own paper: what it costs, and the order with its prices. */
-export function costPack(plan: Plan): Page[] {
+export function costPack(of: Plan): Page[] {
+	const plan = onLetterPaper(of);
 	const leaves = [
 		...orUndrawn(plan, 'cost sheet', () => (plan.together ? sharePages : costPages)(plan)),
 		...orUndrawn(plan, 'order', () => orderPages(plan)),
@@ -116,7 +118,8 @@ export function costPack(plan: Plan): Page[] {
 }
 
 /** What to buy from each supplier, without prices: what is laid on the counter. */
-export function counterPack(plan: Plan): Page[] {
+export function counterPack(of: Plan): Page[] {
+	const plan = onLetterPaper(of);
 	return lettered(
 		orUndrawn(plan, 'counter lists', () => counterPages(plan)),
 		{ title: plan.job.name, foot: 'To buy' },
@@ -124,7 +127,8 @@ export function counterPack(plan: Plan): Page[] {
 }
 
 /** What goes with the vehicle. */
-export function handoverPack(plan: Plan): Page[] {
+export function handoverPack(of: Plan): Page[] {
+	const plan = onLetterPaper(of);
 	if (plan.together) return [];
 	return framedToRead(
 		orUndrawn(plan, 'handover', () => customerCard(plan)),
@@ -133,12 +137,19 @@ export function handoverPack(plan: Plan): Page[] {
 }
 
 /** What the shop keeps of the job. */
-export function shopCardPack(plan: Plan): Page[] {
+export function shopCardPack(of: Plan): Page[] {
+	const plan = onLetterPaper(of);
 	if (plan.together) return [];
 	return framed(
 		orUndrawn(plan, 'shop card', () => shopCard(plan)),
 		titleBlock(plan),
 	);
+}
+
+/** Large paper is for the bench and the patterns: what is read and filed is on its half. */
+function onLetterPaper(plan: Plan): Plan {
+	const { job } = plan;
+	return { ...plan, job: { ...job, shop: { ...job.shop, paper: letterPaper(job.shop.paper) } } };
 }
 
 function titleBlock(plan: Plan): TitleBlock {

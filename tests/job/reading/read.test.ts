@@ -47,7 +47,7 @@ describe('a good file', () => {
 describe('what can still be planned is planned', () => {
 	const read = readJob({
 		...withParts(7, { ...part, length: 'long' }, part, { ...part, id: 'b', width: -3 }),
-		shop: { paper: 'a3', profit: { by: 'luck', percent: 3 }, spare: 5 },
+		shop: { paper: 'a5', profit: { by: 'luck', percent: 3 }, spare: 5 },
 		name: 12,
 	});
 
@@ -84,8 +84,8 @@ describe('what can still be planned is planned', () => {
 			fix: 'Give a length from 0.01 to 100000 mm.',
 		});
 		expect(at(read.problems, 'shop.paper')).toMatchObject({
-			what: '"paper" is "a3".',
-			fix: 'It should be one of "a4" or "letter".',
+			what: '"paper" is "a5".',
+			fix: 'It should be one of "a4", "letter", "a3" or "tabloid".',
 		});
 		expect(at(read.problems, 'shop.profit.by').fix).toContain('"markup" or "margin"');
 	});

@@ -1,5 +1,5 @@
 import type { Job } from '../job';
-import { LABEL_SHEETS } from '../shop';
+import { LABEL_SHEETS, letterPaper } from '../shop';
 import { type Path, nearest } from '../problems';
 import { doubt, refusal, type Fault } from './fault';
 
@@ -55,7 +55,7 @@ function unknownSaw({ shop }: Job): Fault[] {
  */
 function unknownLabels({ shop }: Job): Fault[] {
 	const { labels, paper } = shop;
-	const known = LABEL_SHEETS.filter((s) => s.paper === paper).map((s) => s.id);
+	const known = LABEL_SHEETS.filter((s) => s.paper === letterPaper(paper)).map((s) => s.id);
 	if (labels === undefined || known.includes(labels)) return [];
 	const like = nearest(labels, known);
 	return [

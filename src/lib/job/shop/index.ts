@@ -1,2 +1,3 @@
 export { LABEL_SHEETS, type LabelSheet } from './label-sheets';
+export { BENCH_PAPERS, letterPaper } from './papers';
 export { CURRENCY, type Saw, shop, shopIn } from './shop';

@@ -1,5 +1,6 @@
 import { field, z } from '../zod';
 import { LABEL_SHEETS } from './label-sheets';
+import { BENCH_PAPERS } from './papers';
 import {
 	amount,
 	type AmountField,
@@ -8,7 +9,6 @@ import {
 	distanceField,
 	id,
 	name,
-	PAPERS,
 	percent,
 	size,
 	USUAL_CURRENCY,
@@ -154,7 +154,11 @@ export const shopIn = (amount: AmountField) =>
 				.prefault({}),
 			{ label: 'Ruler' },
 		),
-		paper: field(z.enum(['a4', 'letter']).default('a4'), { label: 'Paper', options: PAPERS }),
+		paper: field(z.enum(['a4', 'letter', 'a3', 'tabloid']).default('a4'), {
+			label: 'Paper',
+			options: BENCH_PAPERS,
+			help: 'Of the bench pack and the templates; letters and labels are on A4 or Letter.',
+		}),
 		labels: field(id.optional(), {
 			label: 'Label sheets',
 			edit: 'text',

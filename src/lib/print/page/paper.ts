@@ -1,7 +1,9 @@
-/** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11 in). */
+/** Paper sizes in millimetres, upright: ISO 216, ASME Y14.1 (8 1/2 by 11, 11 by 17 in). */
 export const PAPER_SIZES = {
 	a4: { width: 210, height: 297 },
 	letter: { width: 215.9, height: 279.4 },
+	a3: { width: 297, height: 420 },
+	tabloid: { width: 279.4, height: 431.8 },
 } as const;
 
 /** Margins of ISO 5457: 20 mm to the left for filing, 10 mm on the other sides. */

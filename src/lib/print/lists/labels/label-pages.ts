@@ -1,4 +1,4 @@
-import { LABEL_SHEETS, type LabelSheet } from '../../../job';
+import { LABEL_SHEETS, type LabelSheet, letterPaper } from '../../../job';
 import type { Plan } from '../../../plan';
 import { line, type Mark, type Page, placed, rect } from '../../drawing';
 import { figuresOn } from '../../wording';
@@ -9,7 +9,7 @@ import { type LabelText, labelTexts } from './label-text';
 
 /** The kind asked for, else the first that is made in the job's paper. */
 function labelSheetOf(plan: Plan, id: string | undefined): LabelSheet {
-	const own = LABEL_SHEETS.filter((s) => s.paper === plan.job.shop.paper);
+	const own = LABEL_SHEETS.filter((s) => s.paper === letterPaper(plan.job.shop.paper));
 	const sheet = LABEL_SHEETS.find((s) => s.id === id) ?? own[0];
 	if (sheet === undefined) throw new Error('bug: no label sheet for this paper');
 	return sheet;
