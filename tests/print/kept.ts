@@ -65,10 +65,6 @@ const NOT_IN_MM: readonly Kept[] = [
 		why: 'what a pack holds is counted in these in a file, and asked for in these',
 	},
 	{ words: /mm\/N/g, why: 'compliance likewise' },
-	{
-		words: /steps?\s+of\s+[\d.]+\s+mm|,step,\d+,mm,/g,
-		why: 'what a seller counts by, where it is whole in millimetres and not in inches',
-	},
 ];
 
 /** What stays in a job on each ruler. */

@@ -3,6 +3,7 @@ export {
 	type Designed,
 	type EdgeName,
 	type FormCorner,
+	formOf,
 	type LetteredEdge,
 	needsWork,
 	type Operation,

@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { bounds, circle, type Outline } from '../../../src/lib/geometry';
 import { rectangle } from '../../../src/lib/geometry/shaping/tidy';
 import { job as jobField } from '../../../src/lib/job/job';
-import { mm } from '../../../src/lib/measure/length';
+import { mm, ticks, toMm } from '../../../src/lib/measure/length';
 import type { RollLayout } from '../../../src/lib/layout/layouts';
 import type { Plan } from '../../../src/lib/plan';
 import { blankDrawings } from '../../../src/lib/print/cloth/blank-drawings';
@@ -9,6 +11,7 @@ import type { Drawing } from '../../../src/lib/print/drawing/drawing';
 import { rollDrawing } from '../../../src/lib/print/cloth/roll-drawing';
 import type { Blank } from '../../../src/lib/wrap/blank';
 import { wrapCovering } from '../../../src/lib/wrap/wrap-panel';
+import { runs } from '../../depth';
 import { carpet, covering, GROOVED, SHOP } from '../../wrap/make';
 import { textsOff, textsOverTexts, wordsOn } from '../words-on';
 
@@ -81,6 +84,71 @@ describe('the drawing of a blank', () => {
 			expect(lines).toContain(line);
 		expect(says(drawing!)).toContain('fold, over the front edge');
 		expect(says(drawing!)).toContain('trim here, over the groove');
+	});
+});
+
+describe('a blank that is no rectangle', () => {
+	const inset = fc.integer({ min: 0, max: 1500 });
+	const four = fc.tuple(inset, inset, inset, inset);
+	/** A square of 600 mm, each corner drawn in along one of its sides, tenths of a millimetre. */
+	const outlineOf = ([a, b, c, d]: readonly number[]): Outline => [
+		{ x: mm(a! / 10), y: 0 },
+		{ x: mm(600), y: mm(b! / 10) },
+		{ x: mm(600 - c! / 10), y: mm(600) },
+		{ x: 0, y: mm(600 - d! / 10) },
+	];
+	const drawn = (outline: Outline): Drawing => {
+		const box = bounds(outline);
+		const [length, width] = [ticks(box.length), ticks(box.width)];
+		const leaning: Blank = { ...blank, outline, length, width, marks: [] };
+		return blankDrawings(leaning, planOf([leaning]))[0]!;
+	};
+	const placesIn = (text: string) =>
+		[...text.matchAll(/([a-z]) → (\d+(?:\.\d+)?) ↑ (\d+(?:\.\d+)?)/g)].map(([, letter, x, y]) => ({
+			letter,
+			at: [Number(x), Number(y)],
+		}));
+
+	it('has each corner in words and its letter at that corner', () => {
+		fc.assert(
+			fc.property(four, (by) => {
+				const outline = outlineOf(by);
+				const drawing = drawn(outline);
+				const places = placesIn(says(drawing).join(' ').replaceAll('\u00a0', ' '));
+				const square = by.every((n) => n === 0);
+				const round = square ? [] : outline.map((p) => [toMm(p.x), toMm(p.y)]);
+				const sorted = (list: readonly (readonly number[])[]) =>
+					[...list].sort((p, q) => p[0]! - q[0]! || p[1]! - q[1]!);
+				expect(sorted(places.map((p) => p.at))).toEqual(sorted(round));
+				const shape = drawing.marks.find((m) => m.kind === 'path' && m.fill === 'sheet')!;
+				const spots =
+					shape.kind === 'path' ? shape.steps.filter(([c]) => c === 'L' || c === 'M') : [];
+				const [left, low] = [
+					Math.min(...spots.map((s) => Number(s[1]))),
+					Math.max(...spots.map((s) => Number(s[2]))),
+				];
+				const scale = (Math.max(...spots.map((s) => Number(s[1]))) - left) / 600;
+				for (const { letter, at } of places) {
+					const mark = drawing.marks.find((m) => m.kind === 'text' && m.text === letter);
+					const far = (to: readonly number[]): number =>
+						mark?.kind === 'text'
+							? Math.hypot(mark.x - left - to[0]! * scale, mark.y - low + to[1]! * scale)
+							: NaN;
+					const nearest = Math.min(...places.map((p) => far(p.at)));
+					expect(far(at)).toBe(nearest);
+				}
+				expect(textsOff(drawing)).toEqual([]);
+				expect(textsOverTexts(drawing.marks)).toEqual([]);
+			}),
+			{ numRuns: runs(60) },
+		);
+	});
+
+	it('is traced where it is curved, and a rectangle has no words for its corners', () => {
+		const round = circle(mm(100), mm(100), mm(100));
+		expect(says(drawn(round)).join(' ')).toContain('Traced: see its template.');
+		const square = says(drawn(rectangle(0, 0, mm(600), mm(300)))).join(' ');
+		expect(square).not.toMatch(/Corners|Traced/);
 	});
 });
 

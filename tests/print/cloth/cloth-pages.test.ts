@@ -6,6 +6,7 @@ import { clipped } from '../../../src/lib/print/drawing/clip';
 import type { Drawing, PathMark, TextMark } from '../../../src/lib/print/drawing/drawing';
 import { textBox } from '../../../src/lib/print/drawing/text-box';
 import type { Leaf } from '../../../src/lib/print/page/setting';
+import { wordsOn } from '../words-on';
 import { gluingOf, PACE, paceOf } from '../../../src/lib/wrap/stages';
 
 const JOBS = new URL('../../../shared/jobs/', import.meta.url);
@@ -45,6 +46,20 @@ describe.each(names)('the cloth of %s', (name) => {
 			...made.cloths.flatMap(({ rolls }) => rolls.map((roll) => rollDrawing(roll, made))),
 		];
 		expect(drawings.flatMap(crossed)).toEqual([]);
+	});
+
+	it('lies by the nap where it has one, else along the roll', () => {
+		const lies = rollPages(made).flatMap(({ blocks }) =>
+			blocks
+				.flatMap(({ marks }) => wordsOn(marks))
+				.filter((t) => /^(with the nap|along the roll)$/.test(t)),
+		);
+		const wanted = made.cloths.flatMap(({ cloth, rolls }) => {
+			const bare = made.job.stock.cloths.find((c) => c.id === cloth)!.nap === 'none';
+			const lying = rolls.flatMap((roll) => roll.answer.placed).filter((p) => p.turn === 0);
+			return lying.map(() => (bare ? 'along the roll' : 'with the nap'));
+		});
+		expect(lies.sort()).toEqual(wanted.sort());
 	});
 
 	it('is glued in stages that can be closed in time, all of it', () => {

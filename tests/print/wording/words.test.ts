@@ -34,7 +34,7 @@ describe('amounts of an order', () => {
 		const cloth = { ...LINE, group: 'cloth' as const, unit: 'step', buy: 7 };
 		expect(buyText({ ...cloth, pack: mm(250) }, METRIC)).toBe('7 steps of 250 mm');
 		expect(buyText({ ...cloth, pack: inches(18) }, INCH)).toBe('7 steps of 18 in');
-		expect(buyText({ ...cloth, pack: mm(100) }, INCH)).toBe('7 steps of 100 mm');
+		expect(buyText({ ...cloth, pack: mm(100) }, INCH)).toBe('7 steps of ≈ 3 15/16 in');
 	});
 });
 

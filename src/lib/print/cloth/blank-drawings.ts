@@ -3,8 +3,19 @@ import { boundsOfPoints } from '../../geometry';
 import { toMm } from '../../measure';
 import type { Plan } from '../../plan';
 import type { Blank, Girth } from '../../wrap';
+import { cornerLetters, cornerSentences, isTraced } from './blank-corners';
 import { blankLegend, blankMarks, clearOfMarks } from './blank-marks';
-import { type Drawing, type Mark, outlineSteps, ringPath, type View, wrapped } from '../drawing';
+import {
+	type Drawing,
+	type Mark,
+	outlineSteps,
+	ringPath,
+	type Spot,
+	textBox,
+	type TextMark,
+	type View,
+	wrapped,
+} from '../drawing';
 import { HALF_PAGE } from '../page';
 import { figuresOn, type Figures } from '../wording';
 import { fitLabel, napArrow, roomOf, runningAxes, type RunningPlaces, words } from '../marks';
@@ -56,6 +67,7 @@ export function blankDrawings(
 		scale,
 	};
 	const foot = view.y + below + 2;
+	const axes = runningAxes(places, view);
 	const legend = blankLegend(blank, 0, foot + 4, room.width);
 	const text = sentences(blank, figures).flatMap((s) => wrapped(s, room.width, 2.9));
 	const start = foot + 4 + legend.height + LINE;
@@ -66,8 +78,8 @@ export function blankDrawings(
 			height: start + text.length * LINE,
 			title: titleOf(blank, figures),
 			marks: [
-				...clothMarks(blank, view, figures),
-				...runningAxes(places, view),
+				...clothMarks(blank, view, figures, axes, { width: room.width, height: foot - 2 }),
+				...axes,
 				...napArrow(cloth?.nap ?? 'none', room.width, foot),
 				words(0, foot + 1, backText(room), { weight: 'semibold' }),
 				...legend.marks,
@@ -87,10 +99,26 @@ function titleOf(blank: Blank, figures: Figures): string {
 	return `${blank.label} ${blank.name}: ${figures.size(blank.length, blank.width)}${count}`;
 }
 
-function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
+function clothMarks(
+	blank: Blank,
+	view: View,
+	figures: Figures,
+	axes: readonly Mark[],
+	room: { readonly width: number; readonly height: number },
+): Mark[] {
 	const of = `blank:${blank.id}`;
 	const size = figures.size(blank.length, blank.width);
-	const rings = [ringPath(blank.outline, view), ...clearOfMarks(blank.marks, view)];
+	const outline: Mark = {
+		...{ kind: 'path', steps: outlineSteps([blank.outline], view), line: 'wide' },
+		...{ fill: 'sheet', of },
+	};
+	const lines = blankMarks(blank, view);
+	const letters = cornerLetters(blank, view, [outline, ...lines, ...axes], room);
+	const rings = [
+		ringPath(blank.outline, view),
+		...clearOfMarks(blank.marks, view),
+		...letters.map(ringRound),
+	];
 	const label = fitLabel(
 		[
 			{ name: `${blank.label} ${blank.covers}`, lines: [size, 'BACK OF CLOTH'] },
@@ -99,10 +127,17 @@ function clothMarks(blank: Blank, view: View, figures: Figures): Mark[] {
 		],
 		rings,
 	);
+	return [outline, ...lines, ...letters, ...label.marks.map((m) => ({ ...m, halo: true, of }))];
+}
+
+function ringRound(mark: TextMark): Spot[] {
+	const { x, y, width, height } = textBox(mark);
+	const [right, below] = [x + width, y + height];
 	return [
-		{ kind: 'path', steps: outlineSteps([blank.outline], view), line: 'wide', fill: 'sheet', of },
-		...blankMarks(blank, view),
-		...label.marks.map((m) => ({ ...m, halo: true, of })),
+		{ x, y },
+		{ x: right, y },
+		{ x: right, y: below },
+		{ x, y: below },
 	];
 }
 
@@ -141,17 +176,24 @@ function sentences(blank: Blank, figures: Figures): string[] {
 		notches > 0 && `${notches} ${plural('notch', notches)} along curves and edges`,
 		slits > 0 && `${slits} ${slits === 1 ? 'slit' : 'slits'}`,
 	].filter((t) => t !== false);
+	const traced = isTraced(blank) ? 'Traced: see its template.' : '';
 	return [
 		...(blank.girth
 			? [
 					`Along the roll: ${sumText(blank.girth.along, figures)}. Across it: ${sumText(blank.girth.across, figures)}.`,
 				]
 			: []),
-		...(counted.length > 0 ? [`Relief cuts: ${counted.join(', ')}. None may reach the fold.`] : []),
+		...cornerSentences(blank, figures),
+		...(counted.length > 0 || traced !== ''
+			? [[reliefText(counted), traced].filter((t) => t !== '').join(' ')]
+			: []),
 		...(blank.verdicts ?? []).map((v) => `${v.takes ? '' : 'LOOK: '}${v.where}. ${v.text}`),
 		...blank.notes,
 	];
 }
+
+const reliefText = (counted: readonly string[]): string =>
+	counted.length === 0 ? '' : `Relief cuts: ${counted.join(', ')}. None may reach the fold.`;
 
 const plural = (word: string, n: number): string => (n === 1 ? word : `${word}es`);
 

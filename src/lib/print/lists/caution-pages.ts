@@ -1,13 +1,12 @@
 import type { Plan } from '../../plan';
 import {
-	type Block,
 	type Leaf,
 	leavesOf,
 	widthOf,
 	cautionBlock,
 	HALF_PAGE,
-	halves,
 	heading,
+	inPairs,
 	paragraph,
 } from '../page';
 
@@ -34,20 +33,4 @@ export function cautionPages(plan: Plan): Leaf[] {
 			width,
 		),
 	]);
-}
-
-/**
- * Two beside each other, so that they take half the paper: each has beside it the one of those to
- * come that is most nearly as tall.
- */
-function inPairs(blocks: readonly Block[], width: number): Block[] {
-	const waiting = [...blocks];
-	const rows: Block[] = [];
-	for (let left = waiting.shift(); left !== undefined; left = waiting.shift()) {
-		const tall = left.height;
-		const off = waiting.map((b) => Math.abs(b.height - tall));
-		const right = waiting.splice(off.indexOf(Math.min(...off)), 1);
-		rows.push(halves([left], right, width));
-	}
-	return rows;
 }

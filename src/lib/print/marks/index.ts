@@ -2,7 +2,7 @@ export { arrowhead } from './arrowhead';
 export { callouts, type Named } from './callouts';
 export { dimension, FIGURE } from './dimension';
 export { fitLabel, type Label, shortName } from './label-fit';
-export { LabelSlots } from './label-slots';
+export { LabelSlots, placesRound } from './label-slots';
 export { lain } from './lain';
 export { NAP_LENGTH, napArrow } from './nap-arrow';
 export { running, runningDepth } from './running';

@@ -8,6 +8,7 @@ import {
 	round,
 	textBox,
 	type Bounds,
+	type Spot,
 } from '../drawing';
 
 const EVERYWHERE: Bounds = { x: -1e6, y: -1e6, width: 2e6, height: 2e6 };
@@ -85,4 +86,18 @@ export class LabelSlots {
 
 function grown({ x, y, width, height }: Bounds, by: number): Bounds {
 	return { x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by };
+}
+
+const RINGS = [1.7, 2.4, 3.4, 4.6, 6, 8, 10, 13, 17];
+const TURNS = 16;
+
+/** Round something of that reach, in widening rings, above and to the right first, mm. */
+export function placesRound(reach: number): Spot[] {
+	return RINGS.flatMap((r) =>
+		[...Array(TURNS).keys()].map((i) => {
+			const turn = (i * 2 * Math.PI) / TURNS - Math.PI / 4;
+			const off = reach + r;
+			return { x: off * Math.cos(turn) * 1.15, y: off * Math.sin(turn) };
+		}),
+	);
 }

@@ -36,6 +36,22 @@ export function halves(left: readonly Block[], right: readonly Block[], width: n
 	};
 }
 
+/**
+ * Two beside each other, so that they take half the paper: each has beside it the one of those to
+ * come that is most nearly as tall.
+ */
+export function inPairs(blocks: readonly Block[], width: number): Block[] {
+	const waiting = [...blocks];
+	const rows: Block[] = [];
+	for (let left = waiting.shift(); left !== undefined; left = waiting.shift()) {
+		const tall = left.height;
+		const off = waiting.map((b) => Math.abs(b.height - tall));
+		const right = waiting.splice(off.indexOf(Math.min(...off)), 1);
+		rows.push(halves([left], right, width));
+	}
+	return rows;
+}
+
 function stacked(blocks: readonly Block[]): Block {
 	let height = 0;
 	const marks = blocks.flatMap((block) => {

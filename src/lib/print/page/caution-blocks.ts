@@ -1,5 +1,6 @@
 import type { CautionPage } from '../../cautions';
 import type { Plan } from '../../plan';
+import { HALF_PAGE, inPairs } from './beside';
 import { space, type Block } from './flow';
 import { shortCaution } from './paragraphs';
 
@@ -20,8 +21,15 @@ export function cautionBlocks(plan: Plan, shown: Shown, width: number): Block[] 
 			(c.about.some((a) => shown.about.includes(a)) || (shown.first && c.about.length === 0)),
 	);
 	if (chosen.length === 0) return [];
-	return [space(3), ...chosen.map((c) => shortCaution(c, width))];
+	const wide = chosen.map((c) => shortCaution(c, width));
+	const pairs = inPairs(
+		chosen.map((c) => shortCaution(c, HALF_PAGE)),
+		width,
+	);
+	return [space(3), ...(heightOf(pairs) < heightOf(wide) ? pairs : wide)];
 }
+
+const heightOf = (blocks: readonly Block[]): number => blocks.reduce((sum, b) => sum + b.height, 0);
 
 /** A page that speaks of the whole plan: the summary, the order. */
 export function wholePlan(plan: Plan, where: CautionPage): Shown {

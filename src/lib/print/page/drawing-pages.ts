@@ -37,12 +37,8 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 		...(drawn.words ?? []).filter((t) => t !== '').map((t) => paragraph(t, width)),
 		...cautions,
 	];
-	// With its first caution, else the first drawing: no heading stands alone at a page's foot.
-	const others = Math.max(0, cautions.length - FIRST_CAUTION);
-	const kept = head.map((block, i) => ({
-		...block,
-		keep: cautions.length === 0 || i < head.length - 1 - others,
-	}));
+	// With the first drawing: no heading stands at a page's foot, its cautions alone under it.
+	const kept = head.map((block) => ({ ...block, keep: true }));
 	const below = drawn.below === undefined ? [] : [space(3), ...drawn.below];
 	const rows = (drawings: readonly Drawing[]): Block[] => drawingRows(drawings, width, most);
 	const leaves = leavesOf(
@@ -54,9 +50,6 @@ export function drawnPages(plan: Plan, drawn: DrawnItem): Leaf[] {
 	const fault = drawn.drawings.find((d) => d.fault !== undefined)?.fault;
 	return fault === undefined ? leaves : leaves.map((leaf) => ({ ...leaf, fault }));
 }
-
-/** The space over the cautions, and one of them. */
-const FIRST_CAUTION = 2;
 
 type Rows = (drawings: readonly Drawing[]) => Block[];
 

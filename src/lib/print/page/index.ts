@@ -1,4 +1,4 @@
-export { HALF_PAGE, halves } from './beside';
+export { HALF_PAGE, halves, inPairs } from './beside';
 export { cautionBlocks, wholePlan } from './caution-blocks';
 export { type ChapterOn, chaptersOn, contents } from './contents';
 export { drawnPages } from './drawing-pages';

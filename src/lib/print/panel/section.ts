@@ -20,6 +20,8 @@ const WIDTH = 180;
 const LEFT = 10;
 const RIGHT = 22;
 const TOP = 16;
+/** Letters of a height's figure. */
+const HEIGHT = 2.6;
 
 /**
  * The work's x and height on paper; heights are drawn larger than widths, or steps and cloth could
@@ -125,10 +127,11 @@ function thickness(d: PanelDetail, section: PanelSection, s: Scales, figures: Fi
 	let column = 0;
 	return gaps.flatMap(({ low, high }) => {
 		const [a, b] = [spot({ x: 0, y: low }, s).y, spot({ x: 0, y: high }, s).y];
-		const tight = a - b < 5;
+		const text = figures.length(high - low);
+		const tight = a - b < textWidth(text, HEIGHT) + 2;
 		if (tight) column = (column + 1) % 3;
 		const at = x + (tight ? column * 4.5 : 0);
-		return dimension({ x: at, y: a }, { x: at, y: b }, 0, figures.length(high - low), 2.6);
+		return dimension({ x: at, y: a }, { x: at, y: b }, 0, text, HEIGHT);
 	});
 }
 

@@ -12,11 +12,12 @@ import {
 	textBox,
 	type TextMark,
 } from '../drawing';
-import { LabelSlots, type Stage, words } from '../marks';
-import type { Figures } from '../wording';
-import { cornerLetter } from './ordinates';
+import { LabelSlots, placesRound, type Stage, words } from '../marks';
+import { cornerLetter, type Figures } from '../wording';
 
 const SIZE = 2.5;
+/** Between one number and the next: '1d' and '1c' must not read as one, mm. */
+const APART = 0.9;
 
 /** Something on the face that is called by its number or letter. */
 interface Called {
@@ -39,12 +40,8 @@ export function faceLabels(
 	taken: readonly Mark[],
 	f: Figures,
 ): Mark[] {
-	const slots = new LabelSlots({
-		x: 0.5,
-		y: 0.5,
-		width: stage.width - 1,
-		height: stage.height - 1,
-	});
+	const room = { x: 0.5, y: 0.5, width: stage.width - 1, height: stage.height - 1 };
+	const slots = new LabelSlots(room, APART);
 	slots.keepOff(taken);
 	slots.keepOffLines([...lines, ...taken]);
 	const marks: Mark[] = [];
@@ -127,9 +124,6 @@ function calledBy(op: Operation, stage: Stage): Called[] {
 	];
 }
 
-const RINGS = [1.7, 2.4, 3.4, 4.6, 6, 8, 10, 13, 17];
-const TURNS = 16;
-
 /** In it, then round it in widening rings, above and to the right first. */
 function calledPlaces({ text, at, reach, holds }: Called): TextMark[] {
 	const mark = (dx: number, dy: number): TextMark =>
@@ -144,13 +138,7 @@ function calledPlaces({ text, at, reach, holds }: Called): TextMark[] {
 				[0, 3.6, -3.6, 8, -8, 14, -14].map((dx) => mark(dx, dy)),
 			)
 		: [];
-	const round = RINGS.flatMap((r) =>
-		[...Array(TURNS).keys()].map((i) => {
-			const turn = (i * 2 * Math.PI) / TURNS - Math.PI / 4;
-			const off = reach + r;
-			return mark(off * Math.cos(turn) * 1.15, off * Math.sin(turn));
-		}),
-	);
+	const round = placesRound(reach).map(({ x, y }) => mark(x, y));
 	return [...within, ...round];
 }
 

@@ -1,7 +1,6 @@
 import type { CutLine, EdgeName, Operation, PartFace } from '../../design';
 import { nth } from '../../measure';
-import type { Figures } from '../wording';
-import { firm, formText, placeText, radiiText } from './ordinates';
+import { type Figures, firm, formText, placeText, radiiText } from '../wording';
 
 /** What is done, and the places it is done at where there are several. */
 export interface OperationText {

@@ -78,7 +78,7 @@ const AT = 2.4;
 function headed(template: Template, piece: TracedPiece, figures: Figures): Headed {
 	const { left, low } = edges(template, piece);
 	const whole = piece.name === '';
-	const at = `left edge at ${figures.length(left)}, lower at ${figures.length(low)}`;
+	const at = `left edge at ${figures.bench(left)}, lower at ${figures.bench(low)}`;
 	const head = whole ? '' : `${template.mark} ${piece.name}`;
 	const name = textWidth(head, NAME, 'semibold') + (template.top === null ? 0 : TOP_WIDTH);
 	const words = whole ? 0 : textWidth(at, AT);
@@ -141,7 +141,7 @@ function places(
 		return {
 			cells: [
 				{ text: piece.name, weight: 'semibold' as const },
-				...[left, right, low, high].map((l) => figures.length(l)),
+				...[left, right, low, high].map((l) => figures.bench(l)),
 			],
 		};
 	});

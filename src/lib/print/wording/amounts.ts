@@ -1,4 +1,4 @@
-import { TICKS_PER_INCH, TICKS_PER_MM, ticks, showLength, type Ruler } from '../../measure';
+import { ticks, showLength, type Ruler } from '../../measure';
 import type { OrderLine } from '../../estimate';
 
 const M_PER_FOOT = 0.3048;
@@ -85,12 +85,4 @@ export function packOf(line: OrderLine, ruler: Ruler): Record<'number' | 'unit',
 	return amountOf({ number: line.pack, unit: line.need.unit }, ruler);
 }
 
-/**
- * A step is what the seller sells by: on its own ruler if it is whole there, whatever the shop
- * measures in.
- */
-function stepText(pack: number, ruler: Ruler): string {
-	const whole = pack % (ruler.unit === 'in' ? TICKS_PER_INCH : TICKS_PER_MM) === 0;
-	if (whole || ruler.unit !== 'in') return showLength(ticks(pack), ruler);
-	return showLength(ticks(pack), { ...ruler, unit: 'mm' });
-}
+const stepText = (pack: number, ruler: Ruler): string => showLength(ticks(pack), ruler);

@@ -21,6 +21,7 @@ export { cutGives, cutSetting, type CutSetting } from './cut-setting';
 export { cutKind, offcutName, partLabel, partWithId, rackLabels, type SheetAt } from './cut-text';
 export { leansAlike, longText, partFacesText, sizesNote } from './face-text';
 export { type Figures, figuresOn, roundedNote, rulerName } from './figures';
+export { cornerLetter, firm, formText, placeText, radiiText } from './ordinates';
 export { packetText } from './packet-text';
 export { pairTexts } from './pair-text';
 export { type QuoteFigures, quoteNow, quoteShown, sinceSent } from './quote-figures';

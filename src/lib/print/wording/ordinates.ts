@@ -1,7 +1,7 @@
 import type { OutlineForm, FormCorner } from '../../design';
 import type { Point } from '../../geometry';
 import { nth } from '../../measure';
-import type { Figures } from '../wording';
+import type { Figures } from './figures';
 
 /*
  * Places in words: '→ 155.9 ↑ 162.4' is so far to the right and so far up from the lower left
