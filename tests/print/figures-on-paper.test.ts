@@ -5,7 +5,9 @@ import { bounds } from '../../src/lib/geometry';
 import { mm, plainMoney, printMoney, showMass, type Money } from '../../src/lib/measure';
 import { plan as planned, type Plan } from '../../src/lib/plan';
 import { orderGroups } from '../../src/lib/print/lists/order-pages';
+import type { Drawing, Mark, TextMark } from '../../src/lib/print/drawing';
 import { costPack, printPack, quotePack } from '../../src/lib/print/pack';
+import { partDrawings } from '../../src/lib/print/parts';
 import { writePdf } from '../../src/lib/print/pens/pdf';
 import {
 	amountText,
@@ -16,6 +18,7 @@ import {
 	sheetTitle,
 } from '../../src/lib/print/wording';
 import { samples } from '../plan/samples';
+import { cardOn, holesMissing } from './cards-on-paper';
 import { FONTS } from './fixture';
 import { crossesOn, missingIn } from './holes-on-paper';
 import { cutRows, textLines } from './paper-lines';
@@ -188,6 +191,14 @@ describe.each(CASES)('$name in $unit', ({ plan, unit, bench, cost, quote }) => {
 		}
 	});
 
+	it('has every card of a part word by word, and a cross where it says that a hole is', () => {
+		for (const card of cardsOf(plan)) {
+			const found = cardOn(bench, card);
+			expect(found, `${card.title} on paper`).toBeDefined();
+			expect(holesMissing(card, found!, STEPS[unit]).missing).toEqual([]);
+		}
+	});
+
 	it('has every hole that it lists drawn at its ordinates, and lists every hole', () => {
 		let listed = 0;
 		for (const page of bench) {
@@ -198,6 +209,20 @@ describe.each(CASES)('$name in $unit', ({ plan, unit, bench, cost, quote }) => {
 		expect(listed).toBe(fixed(plan));
 	});
 });
+
+/** What is worked on each part, card by card as its owner's page shows them. */
+function cardsOf({ job, parts, boxes, panels }: Plan): Drawing[] {
+	const figures = figuresOn(job.shop.ruler);
+	const owners = [...new Set(parts.map((p) => p.owner))];
+	return owners.flatMap((owner) =>
+		partDrawings(
+			job,
+			parts.filter((p) => p.owner === owner),
+			{ boxes, panels },
+			figures,
+		),
+	);
+}
 
 /** Sheets alike have one drawing, which names them all. */
 const isDrawnAlone = ({ at: { boards, index } }: Sheet): boolean =>
@@ -216,6 +241,25 @@ it('is sawn wrong where one fence figure on the paper is wrong', () => {
 	}));
 	expect(() => expectSawn(sheet!, cutRows(wrong, title))).toThrow(/found|to deeply equal/);
 });
+
+it('misses a single hole that is said elsewhere, and a word that is not on the paper', () => {
+	const cards = cardsOf(PANELS.plan);
+	const card = cards.find((c) => saysHole(c, 1))!;
+	const found = cardOn(PANELS.bench, card)!;
+	expect(holesMissing(card, found, STEPS.mm)).toEqual({ of: 1, missing: [] });
+	const moved = {
+		...card,
+		marks: card.marks.map((m) => (isSingle(m) ? { ...m, text: m.text.replace(/\d$/, '') } : m)),
+	};
+	expect(holesMissing(moved, found, STEPS.mm).missing).toHaveLength(1);
+	expect(cardOn(PANELS.bench, moved)).toBeUndefined();
+});
+
+const isSingle = (m: Mark): m is TextMark =>
+	m.kind === 'text' && /^Hole\s1\s.*↑\s\d+$/.test(m.text);
+const saysHole = ({ marks }: Drawing, count: number): boolean =>
+	marks.filter(isSingle).length === count &&
+	!marks.some((m) => m.kind === 'text' && /^Holes?\s[2-9]/.test(m.text));
 
 it('misses a hole that is listed and not drawn', () => {
 	const page = PANELS.bench.find((p) => textLines(p).some(({ text }) => isList(text)))!;
