@@ -19,6 +19,7 @@ import {
 	balloon,
 	boxOf,
 	callouts,
+	LabelSlots,
 	type Named,
 	openLine,
 	outlineMark,
@@ -55,7 +56,7 @@ export function frontView(
 		outlineMark([d.fit.board], view, 'dashed', { ink: 'pencil' }),
 		outlineMark([d.fit.finished], view, 'wide'),
 		...edgeNumbers(d, stage, section),
-		...sectionLine(section, stage),
+		...sectionLine(section, stage, zonesOn(d, stage)),
 		...things.flatMap((thing) => thing.draw(stage)),
 		...d.hinges.map((h) => openLine([h.from, h.to], view, 'chain')),
 		...overall(d.fit.sizes.board, stage, 0, 'board', figures),
@@ -164,6 +165,17 @@ function crossed(r: Rect, stage: Stage): Mark[] {
 /** Past this many edges numbers would only crowd the drawing. */
 const NUMBERED = 24;
 
+/** Where along its edge a number is tried. */
+const PLACES = [0.5, 0.28, 0.72, 0.15, 0.85];
+
+/** Of a balloon, and the paper round it, mm. */
+const REACH = 3.4;
+
+function isOffZones({ x, y }: Spot, { zones }: PanelDetail, { view }: Stage): boolean {
+	const box = { x: x - REACH, y: y - REACH, width: 2 * REACH, height: 2 * REACH };
+	return zones.every((z) => boxOffRing(box, ringPath(z.outline, view)));
+}
+
 function edgeNumbers(d: PanelDetail, stage: Stage, section: PanelSection | null): Mark[] {
 	if (d.fit.edges.length > NUMBERED) return [];
 	const edges = edgesOf(d.fit.opening);
@@ -173,29 +185,45 @@ function edgeNumbers(d: PanelDetail, stage: Stage, section: PanelSection | null)
 		// Clear of the letters of the section; where the edge is too short, as far off as may be.
 		const off = (u: number): number =>
 			section ? (Math.abs(alongEdge(e, u).y - section.y) / 1600) * stage.scale : Infinity;
-		const places = [0.5, 0.28, 0.72, 0.15, 0.85];
-		const t =
-			places.find((u) => off(u) > 10) ??
-			nth(
-				[...places].sort((a, b) => off(b) - off(a)),
-				0,
-			);
-		const middle = alongEdge(e, t);
-		const heading = headingAt(e, t);
-		const at = onPaper(middle, stage.view);
 		// Outside lies to the right of a counter-clockwise edge; on paper y runs down, and a
 		// mirrored view changes sides.
 		const side = stage.view.mirror === true ? -1 : 1;
-		const spot = { x: at.x + side * heading.y * 4.4, y: at.y + heading.x * 4.4 };
+		const beside = (u: number): Spot => {
+			const at = onPaper(alongEdge(e, u), stage.view);
+			const heading = headingAt(e, u);
+			return { x: at.x + side * heading.y * 4.4, y: at.y + heading.x * 4.4 };
+		};
+		const far = [...PLACES].sort((a, b) => off(b) - off(a));
+		const t =
+			PLACES.find((u) => off(u) > 10 && isOffZones(beside(u), d, stage)) ??
+			PLACES.find((u) => off(u) > 10) ??
+			nth(far, 0);
+		const spot = beside(t);
 		return balloon(spot.x, spot.y, `${f.edge}`);
 	});
 }
 
-function sectionLine(section: PanelSection | null, stage: Stage): Mark[] {
+/** What must stay free, also beside the panel: no number and no letter stands on its line. */
+const zonesOn = (d: PanelDetail, { view }: Stage): Mark[] =>
+	d.zones.map((z) => outlineMark([z.outline], view, 'phantom'));
+
+function sectionLine(section: PanelSection | null, stage: Stage, zones: readonly Mark[]): Mark[] {
 	if (!section) return [];
 	const y = onPaper({ x: 0, y: section.y }, stage.view).y;
 	const [l, r] = [stage.box.x - 6, stage.box.x + stage.box.width + 5];
+	const slots = new LabelSlots({ x: 0, y: 0, width: stage.width, height: stage.height });
+	slots.keepOffLines(zones);
 	const end = (x: number): Mark[] => {
+		// Under its arrow, else beside it.
+		const letters = [
+			{ right: 0, down: 6 },
+			{ right: 2.4, down: 4 },
+			{ right: -2.4, down: 4 },
+		].map(({ right, down }) =>
+			words(x + right, y + down, 'A', {
+				...{ anchor: 'middle', size: 3.4, weight: 'semibold', halo: true },
+			}),
+		);
 		return [
 			{
 				kind: 'path',
@@ -214,7 +242,7 @@ function sectionLine(section: PanelSection | null, stage: Stage): Mark[] {
 				line: 'narrow',
 			},
 			arrowhead({ x, y }, -Math.PI / 2, 'ink'),
-			words(x, y + 6, 'A', { anchor: 'middle', size: 3.4, weight: 'semibold', halo: true }),
+			slots.put(letters) ?? nth(letters, 0),
 		];
 	};
 	const line: Mark = {
