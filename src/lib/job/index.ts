@@ -63,6 +63,21 @@ export {
 	type RowVerdict,
 	writePartsCsv,
 } from './parts-list';
+export {
+	bareJpeg,
+	bytesOfText,
+	LONGEST_SIDE,
+	MOST_BYTES,
+	MOST_PHOTOGRAPHS,
+	type Photograph,
+	pictureFrom,
+	picturesNamed,
+	readJpeg,
+	sha256,
+	takeOutPictures,
+	textOfBytes,
+	withPictures,
+} from './photographs';
 export type { PinnedLayout } from './pinned';
 export {
 	goodsOf,

@@ -8,6 +8,7 @@ import { handover } from './handover';
 import { loosePart } from './loose-part';
 import { jobOption, sentQuoteIn } from './options';
 import { panel } from './panel';
+import { carriedPictures, MOST_PHOTOGRAPHS, photograph } from './photographs';
 import { pinnedLayout } from './pinned';
 import { runs } from './run';
 import { shopIn } from './shop';
@@ -56,6 +57,12 @@ const jobWith = (amount: AmountField) =>
 		sent: field(z.array(sentQuoteIn(amount)).max(60).default([]), { label: 'Quotes sent' }),
 		/** Nothing of it changes the plan. */
 		handover: field(handover.prefault({}), { label: 'Handover' }),
+		/** Nothing of them changes the plan. */
+		photographs: field(z.array(photograph).max(MOST_PHOTOGRAPHS).default([]), {
+			label: 'Photographs',
+		}),
+		/** Only in a file by itself, which carries its pictures along; never in a job in hand. */
+		pictures: field(carriedPictures.optional(), { label: 'Pictures' }),
 		/** Layouts printed or partly cut, which later edits leave alone. */
 		pinned: field(z.array(pinnedLayout).max(200).default([]), { label: 'Pinned' }),
 		/** Parts laid by hand, which every plan leaves where they lie. */

@@ -1,6 +1,7 @@
 import { doubles } from './doubles';
 import { unknownMarks } from './marks';
 import { tooMany } from './pieces';
+import { oddPhotographs } from './photographs';
 import { oddSent } from './sent';
 import { oddPrices } from './prices';
 import { oddStock, usableSaws } from './stock';
@@ -16,6 +17,7 @@ const CHECKS: readonly ((job: Job, clothsInFile: readonly string[]) => Fault[])[
 	oddSent,
 	unknownMarks,
 	tooMany,
+	oddPhotographs,
 ];
 
 /**

@@ -19,6 +19,7 @@ const LISTS: readonly (readonly string[])[] = [
 	['panels'],
 	['parts'],
 	['runs'],
+	['photographs'],
 	['pinned'],
 	['byHand'],
 	['pulled'],

@@ -10,6 +10,8 @@ const LONGEST_TEXT = 20_000;
  * of characters.
  */
 const LONGEST_DRAWING = 40_000_000;
+/** The schema refuses one of more than it takes, and says so at its place. */
+const LONGEST_PICTURE = 2_000_000;
 
 /** Keys that would reach into the workings of the language instead of the job. */
 const HARMFUL = new Set(['__proto__', 'constructor', 'prototype']);
@@ -85,7 +87,7 @@ function faultOf({ value, path }: Visit, above: ReadonlySet<object>): Problem | 
 			'No part of a job is nested that deep: take this out.',
 		);
 	}
-	const longest = key === 'text' ? LONGEST_DRAWING : LONGEST_TEXT;
+	const longest = longestText(path);
 	if (typeof value === 'string' && value.length > longest) {
 		return stop(
 			path,
@@ -105,6 +107,11 @@ function faultOf({ value, path }: Visit, above: ReadonlySet<object>): Problem | 
 		);
 	}
 	return null;
+}
+
+function longestText(path: Visit['path']): number {
+	if (path.length === 2 && path[0] === 'pictures') return LONGEST_PICTURE;
+	return path.at(-1) === 'text' ? LONGEST_DRAWING : LONGEST_TEXT;
 }
 
 function objectFault(
