@@ -47,6 +47,25 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
 	return { pages, labels, viewer, info: info as Record<string, unknown>, bookmarks };
 }
 
+/** The pictures that are painted on each page, in their order: pixels across and down. */
+export async function picturesOnPages(bytes: Uint8Array): Promise<[number, number][][]> {
+	const task = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+	const doc = await task.promise;
+	const pages: [number, number][][] = [];
+	for (let n = 1; n <= doc.numPages; n++) {
+		const { fnArray, argsArray } = await (await doc.getPage(n)).getOperatorList();
+		pages.push(
+			fnArray.flatMap((fn, i) => {
+				if (fn !== OPS.paintImageXObject) return [];
+				const [, width, height] = argsArray[i] as [string, number, number];
+				return [[width, height] as [number, number]];
+			}),
+		);
+	}
+	await task.destroy();
+	return pages;
+}
+
 type Doc = Awaited<ReturnType<typeof getDocument>['promise']>;
 type Entries = Awaited<ReturnType<Doc['getOutline']>>;
 

@@ -77,7 +77,7 @@ describe.each(LABEL_SHEETS.map((s) => s.id))('on %s', (id) => {
 				const at = (px: number, py: number): boolean =>
 					px >= x && px < x + sheet.pitchX && py >= y && py < y + sheet.pitchY;
 				const marks = drawn.filter((m) =>
-					m.kind === 'text' ? at(m.x, m.y) : at(Number(m.steps[0]![1]), Number(m.steps[0]![2])),
+					m.kind !== 'path' ? at(m.x, m.y) : at(Number(m.steps[0]![1]), Number(m.steps[0]![2])),
 				);
 				const home = placed(marks, { x: -x, y: -y });
 				return marks.length === 0 ? [] : [{ words: wordsOn(marks), marks: home }];

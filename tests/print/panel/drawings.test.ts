@@ -41,7 +41,7 @@ describe.each(samples)('%s', (file) => {
 				expect(d.marks.length).toBeGreaterThan(5);
 				for (const m of d.marks) {
 					const xy =
-						m.kind === 'text'
+						m.kind !== 'path'
 							? [[m.x, m.y]]
 							: m.steps.map((s) => (s.slice(-2) as number[]).filter((n) => typeof n === 'number'));
 					for (const [x, y] of xy.filter((p) => p.length === 2)) {

@@ -56,7 +56,23 @@ export interface TextMark {
 	readonly of?: string;
 }
 
-export type Mark = PathMark | TextMark;
+/** A photograph, upright. */
+export interface PhotoMark {
+	readonly kind: 'photo';
+	readonly x: number; // top left
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+	/** A bare JPEG as base64, looked through when the job was read. */
+	readonly jpeg: string;
+	/** Of its bytes: the same picture is written once. */
+	readonly hash: string;
+	/** What it shows. */
+	readonly shows: string;
+	readonly of?: string;
+}
+
+export type Mark = PathMark | TextMark | PhotoMark;
 
 export interface Drawing {
 	readonly width: number;

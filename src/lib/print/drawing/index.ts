@@ -1,6 +1,16 @@
 export type { Bounds } from './bounds';
 export { clipped, runsInto } from './clip';
-export type { Drawing, Ink, LineKind, Mark, Page, PathMark, PathStep, TextMark } from './drawing';
+export type {
+	Drawing,
+	Ink,
+	LineKind,
+	Mark,
+	Page,
+	PathMark,
+	PathStep,
+	PhotoMark,
+	TextMark,
+} from './drawing';
 export { escaped } from './escaped';
 export { type Face, faceRuns, FAMILY, type Fonts, settable, type Weight } from './faces';
 export { hatch, type Hatch } from './hatch';

@@ -1,4 +1,4 @@
-import type { Mark, PathMark, PathStep, TextMark } from './drawing';
+import type { Mark, PathMark, PathStep, PhotoMark, TextMark } from './drawing';
 
 /**
  * Where a drawing's top left corner goes on another, how much larger or smaller, and turned how far
@@ -25,9 +25,12 @@ export function placed(marks: readonly Mark[], placing: Placing): Mark[] {
 		placing.x + x * cos + y * sin,
 		placing.y - x * sin + y * cos,
 	];
-	return marks.map((mark) =>
-		mark.kind === 'path' ? movedPath(mark, move) : movedText(mark, move, scale, turn),
-	);
+	return marks.map((mark) => {
+		if (mark.kind === 'path') return movedPath(mark, move);
+		if (mark.kind === 'text') return movedText(mark, move, scale, turn);
+		if (turn !== 0) throw new Error('bug: a photograph in a drawing that is turned');
+		return movedPhoto(mark, move, scale);
+	});
 }
 
 /** Most of what is set on a page is only moved there. */
@@ -49,6 +52,11 @@ function movedStep(step: PathStep, move: Move): PathStep {
 	const [x, y] = move(step[1], step[2]);
 	if (step[0] !== 'C') return [step[0], x, y];
 	return ['C', x, y, ...move(step[3], step[4]), ...move(step[5], step[6])];
+}
+
+function movedPhoto(mark: PhotoMark, move: Move, scale: number): PhotoMark {
+	const [x, y] = move(mark.x, mark.y);
+	return { ...mark, x, y, width: mark.width * scale, height: mark.height * scale };
 }
 
 function movedText(mark: TextMark, move: Move, scale: number, turn: number): TextMark {

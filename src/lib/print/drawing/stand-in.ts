@@ -34,6 +34,8 @@ export function sound<T extends { readonly marks: readonly Mark[] }>(drawing: T)
 
 function isPlaced(mark: Mark): boolean {
 	if (mark.kind === 'text') return [mark.x, mark.y, mark.size].every(Number.isFinite);
+	if (mark.kind === 'photo')
+		return [mark.x, mark.y, mark.width, mark.height].every(Number.isFinite);
 	return mark.steps.every((step) => step.every((n, i) => i === 0 || Number.isFinite(n)));
 }
 

@@ -18,6 +18,7 @@ import {
 } from '../page';
 import { HELD_BY } from '../wording';
 import { boxComesOff, type ComesOff, panelComesOff } from './comes-off';
+import { photographBlocks } from './photographs';
 import { letteredPanel } from './picture';
 
 /**
@@ -30,6 +31,7 @@ export function customerCard(plan: Plan): Leaf[] {
 	const width = widthOf(plan);
 	const { job } = plan;
 	const about = [job.vehicle, job.customer, job.date].filter((t) => t !== '').join('  ·  ');
+	const built = job.photographs.filter(({ kind }) => kind === 'built');
 	const blocks: Block[] = [
 		heading(`To keep with the vehicle: ${job.name}`, width, job.number),
 		...(about === '' ? [] : [paragraph(about, width)]),
@@ -40,6 +42,7 @@ export function customerCard(plan: Plan): Leaf[] {
 		...liftBlocks(plan, width),
 		...clearBlocks(plan, width),
 		...clothBlocks(plan, width),
+		...photographBlocks(plan, 'As built', built, width),
 	];
 	return leavesOf(plan, { name: 'Handover', title: 'To keep with the vehicle' }, blocks);
 }

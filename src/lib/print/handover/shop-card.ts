@@ -12,12 +12,14 @@ import {
 	widthOf,
 } from '../page';
 import { figuresOn } from '../wording';
+import { photographBlocks } from './photographs';
 
 /** For the shop: sizes as measured, settings as used, and what to do otherwise next time. */
 export function shopCard(plan: Plan): Leaf[] {
 	if (plan.parts.length === 0) return [];
 	const width = widthOf(plan);
 	const { job } = plan;
+	const wanted = job.photographs.filter((photograph) => photograph.shopCard);
 	const blocks: Block[] = [
 		heading('For the shop: how it was built', width, 'not for the customer'),
 		...boardBlocks(plan, width),
@@ -27,6 +29,7 @@ export function shopCard(plan: Plan): Leaf[] {
 		space(3),
 		subheading('Next time', width),
 		paragraph(job.handover.next.trim() || 'Nothing is entered yet.', width),
+		...photographBlocks(plan, 'Photographs', wanted, width),
 	];
 	return leavesOf(plan, { name: 'Shop card', title: 'For the shop' }, blocks);
 }

@@ -4,6 +4,7 @@ import {
 	type Mark,
 	type PathMark,
 	type PathStep,
+	type PhotoMark,
 	type TextMark,
 	escaped,
 	FAMILY,
@@ -40,7 +41,8 @@ const OUR_HAND =
 	` stroke-linejoin="round" stroke-linecap="butt"`;
 
 function markSvg(mark: Mark, pen: SvgPen): string {
-	return mark.kind === 'path' ? pathSvg(mark, pen) : textSvg(mark, pen);
+	if (mark.kind === 'path') return pathSvg(mark, pen);
+	return mark.kind === 'text' ? textSvg(mark, pen) : photoSvg(mark);
 }
 
 function pathSvg(mark: PathMark, pen: SvgPen): string {
@@ -74,6 +76,14 @@ function textSvg(mark: TextMark, pen: SvgPen): string {
 		(turn === 0 ? '' : ` transform="rotate(${num(-turn)} ${num(x)} ${num(y)})"`) +
 		` fill="${colour(mark.ink ?? 'ink', pen)}${mark.halo === true ? halo : ''}"${ofSvg(mark)}>` +
 		`${escaped(settable(mark.text))}</text>`
+	);
+}
+
+function photoSvg(mark: PhotoMark): string {
+	const { x, y, width, height, jpeg, shows } = mark;
+	return (
+		`<image x="${num(x)}" y="${num(y)}" width="${num(width)}" height="${num(height)}"` +
+		` aria-label="${escaped(shows)}" href="data:image/jpeg;base64,${escaped(jpeg)}"${ofSvg(mark)}/>`
 	);
 }
 

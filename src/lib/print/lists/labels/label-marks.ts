@@ -40,7 +40,7 @@ export function labelMarks(label: LabelText, sheet: LabelSheet): Mark[] {
 		})),
 		{ ...text(INSET + width, INSET + 4.4, label.nth, 2.8), anchor: 'end' },
 	];
-	return marks.filter((m) => m.kind === 'path' || m.text !== '');
+	return marks.filter((m) => m.kind !== 'text' || m.text !== '');
 }
 
 /** Its name and all it says, as large as there is room for; the last line is cut where none is. */
