@@ -1,4 +1,11 @@
-import { LIMITS, type NotKept, SharedDocument, type ShopStanding } from '../lib/store';
+import {
+	hashIn,
+	LIMITS,
+	makesPicture,
+	type NotKept,
+	SharedDocument,
+	type ShopStanding,
+} from '../lib/store';
 import { type DocumentLog, type DocumentLogs, NO_MARK, StoreAway } from './keeping';
 
 /** A document somebody has open. */
@@ -52,10 +59,12 @@ export class ShopDocuments {
 		return this.#standings.get(doc) ?? { mark: NO_MARK, at: 0 };
 	}
 
-	/** Those of which something is kept, and those begun of which nothing is yet. */
-	get #count(): number {
-		const begun = [...this.#open.keys()].filter((name) => !this.#standings.has(name));
-		return this.#standings.size + begun.length;
+	/** Are there as many like this one as a shop takes, those begun among them? */
+	#isFull(name: string): boolean {
+		const isPicture = hashIn(name) !== null;
+		const all = new Set([...this.#standings.keys(), ...this.#open.keys()]);
+		const alike = [...all].filter((one) => (hashIn(one) !== null) === isPicture);
+		return alike.length >= (isPicture ? LIMITS.pictures : LIMITS.documents);
 	}
 
 	/** Documents in memory. */
@@ -66,7 +75,7 @@ export class ShopDocuments {
 	/** Takes a document into use; null for one more than a shop may have. */
 	async use(name: string): Promise<SharedDocument | null> {
 		const isNew = !this.#standings.has(name) && !this.#open.has(name);
-		if (isNew && this.#count >= LIMITS.documents) return null;
+		if (isNew && this.#isFull(name)) return null;
 		const opening = this.#open.get(name) ?? this.#load(name);
 		this.#open.set(name, opening);
 		opening.catch(() => this.#open.delete(name));
@@ -99,6 +108,8 @@ export class ShopDocuments {
 		} catch {
 			return { kept: false, why: 'unreadable' };
 		}
+		if (hashIn(name) !== null && !makesPicture(name, update))
+			return { kept: false, why: 'unreadable' };
 		if (open.log.size + update.length > LIMITS.document) return { kept: false, why: 'too large' };
 		try {
 			const { mark, at } = await open.log.append(update);

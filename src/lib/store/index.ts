@@ -23,6 +23,7 @@ export {
 	revisions,
 	throwAway,
 } from './keepsake';
+export { hashIn, makesPicture } from './pictures';
 export { lifted, withRack } from './rack';
 export {
 	beginSharing,

@@ -1,8 +1,10 @@
 import { Dexie, type EntityTable, type Table } from 'dexie';
 import { versionOf } from './glance';
+import { letGoPictures } from './let-go-pictures';
 import { addTo, changeRecord, compactTo, type Tables } from './additions';
 import {
 	docOfJob,
+	tracedIn,
 	type Everything,
 	type StoredJob,
 	type StoredRevision,
@@ -132,9 +134,10 @@ async function keepRevisionIn(
 }
 
 async function erase(db: Database, id: string): Promise<void> {
-	const { jobs, updates, steps, revisions } = db;
-	await db.transaction('rw', jobs, updates, steps, revisions, async () => {
+	const { jobs, things, updates, steps, revisions } = db;
+	await db.transaction('rw', jobs, things, updates, steps, revisions, async () => {
 		await jobs.delete(id);
+		await things.where('key').startsWith(tracedIn(id)).delete();
 		await rowsOf(db, docOfJob(id), 0).delete();
 		await steps.filter(({ owner }) => owner.startsWith(`${docOfJob(id)} `)).delete();
 		await revisions.where('job').equals(id).delete();
@@ -143,6 +146,11 @@ async function erase(db: Database, id: string): Promise<void> {
 
 function allOf(ready: Ready) {
 	return {
+		letGoPictures: async () => {
+			const db = await ready();
+			const { jobs, updates, steps, revisions } = db;
+			return db.transaction('rw', jobs, updates, steps, revisions, () => letGoPictures(db));
+		},
 		everything: async () => {
 			const db = await ready();
 			return db.transaction('r', db.tables, async () => ({

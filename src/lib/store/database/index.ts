@@ -8,5 +8,6 @@ export {
 	type StoredRevision,
 	type StoredStep,
 	type StoredUpdate,
+	tracedIn,
 } from './records';
 export type { Beside, Store } from './store';

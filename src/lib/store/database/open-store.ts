@@ -35,6 +35,7 @@ export function openStore(name = 'kerf-and-nap'): Store {
 		steps: async (owner) => (await whole()).steps(owner),
 		revisions: async (job) => (await whole()).revisions(job),
 		addRevision: async (revision, most) => (await whole()).addRevision(revision, most),
+		letGoPictures: async () => (await whole()).letGoPictures(),
 		everything: async () => (await whole()).everything(),
 		putEverything: async (all, way) => (await whole()).putEverything(all, way),
 		onClosed: (tell) => void whole().then((store) => store.onClosed(tell), ignore),

@@ -60,6 +60,8 @@ export interface StoredRevision {
 	/** Milliseconds since 1970. */
 	readonly at: number;
 	readonly why: string;
+	/** Pictures that the file names, by their hash; absent for none. */
+	readonly pictures?: readonly string[];
 	/** JSON of the file, gzip. */
 	readonly packed: Uint8Array;
 }
@@ -75,5 +77,7 @@ export interface Everything {
 
 /** The document of a job. */
 export const docOfJob = (id: string): string => `job ${id}`;
+/** What the keys of the pictures begin with that outlines of this job were traced from. */
+export const tracedIn = (id: string): string => `picture ${id} `;
 /** The document of the rack and the settings of the shop. */
 export const SHOP_DOC = 'shop';

@@ -44,6 +44,12 @@ export interface Store {
 	revisions(job: string): Promise<StoredRevision[]>;
 	addRevision(revision: Omit<StoredRevision, 'n'>, most: number): Promise<void>;
 
+	/**
+	 * Lets go of the pictures that no job names, whether thrown away or not, no step that can be
+	 * taken back or done again, and no revision. How many they were.
+	 */
+	letGoPictures(): Promise<number>;
+
 	everything(): Promise<Everything>;
 	/** Puts all this in, in place of what there is or beside it. All or nothing. */
 	putEverything(all: Everything, way: 'beside' | 'replace'): Promise<void>;

@@ -1,5 +1,5 @@
 import type { Everything, Store } from '../database';
-import { asBytes, asText } from './packed';
+import { bytesOfText, textOfBytes } from '../../job';
 
 /** What a file of a backup says of itself. */
 const FORMAT = 'kerf-and-nap backup';
@@ -15,19 +15,29 @@ interface BackupFile {
 	readonly everything: Everything;
 }
 
+/** A picture that an outline was traced from, as it stands in the file. */
+interface WrittenPicture {
+	readonly picture: string;
+	readonly type: string;
+}
+
 /**
  * Everything in one file: jobs with their documents and steps, the trash, rack and shop, revisions.
- * Pictures stand in the jobs that hold them.
+ * Photographs are documents of their own; pictures that outlines were traced from are taken along.
  *
  * @param at milliseconds since 1970
  */
 export async function backup(store: Store, at: number): Promise<string> {
+	const everything = await store.everything();
+	const things = everything.things.map(async ({ key, value }) => ({
+		...{ key, value: value instanceof Blob ? await writtenOf(value) : value },
+	}));
 	const file: BackupFile = {
 		...{ format: FORMAT, version: VERSION_OF_BACKUP, at },
-		everything: await store.everything(),
+		everything: { ...everything, things: await Promise.all(things) },
 	};
 	return JSON.stringify(file, (_, value: unknown) =>
-		value instanceof Uint8Array ? { bytes: asText(value) } : value,
+		value instanceof Uint8Array ? { bytes: textOfBytes(value) } : value,
 	);
 }
 
@@ -57,11 +67,24 @@ function everythingIn(all: Everything | undefined): Everything {
 		if (!Array.isArray(list)) throw new TypeError('no list');
 	if (![...jobs].every(({ id }) => typeof id === 'string')) throw new TypeError('no mark');
 	return {
-		...{ jobs, things, steps },
+		...{ jobs, steps },
+		things: things.map(({ key, value }) => ({ key, value: pictureIn(value) ?? value })),
 		updates: updates.map((row) => ({ ...row, bytes: bytesIn(row.bytes) })),
 		revisions: revisions.map((row) => ({ ...row, packed: bytesIn(row.packed) })),
 	};
 }
 
 const bytesIn = (written: unknown): Uint8Array =>
-	asBytes((written as { readonly bytes: string }).bytes);
+	bytesOfText((written as { readonly bytes: string }).bytes);
+
+const writtenOf = async (blob: Blob): Promise<WrittenPicture> => ({
+	picture: textOfBytes(new Uint8Array(await blob.arrayBuffer())),
+	type: blob.type,
+});
+
+/** Null for anything else. */
+function pictureIn(value: unknown): Blob | null {
+	const { picture, type } = (value ?? {}) as Partial<WrittenPicture>;
+	if (typeof picture !== 'string' || typeof type !== 'string') return null;
+	return new Blob([bytesOfText(picture) as Uint8Array<ArrayBuffer>], { type });
+}

@@ -24,16 +24,3 @@ async function through(
 	const put = new Blob([bytes as Uint8Array<ArrayBuffer>]).stream().pipeThrough(stream);
 	return new Uint8Array(await new Response(put).arrayBuffer());
 }
-
-/** Bytes as text that stands in JSON. */
-export function asText(bytes: Uint8Array): string {
-	let text = '';
-	for (let i = 0; i < bytes.length; i += 8192)
-		text += String.fromCharCode(...bytes.subarray(i, i + 8192));
-	return btoa(text);
-}
-
-/** Throws on text that is none of `asText`. */
-export function asBytes(text: string): Uint8Array {
-	return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
-}

@@ -1,4 +1,12 @@
-import { docOfJob, type Everything, SHOP_DOC, type Store, type StoredJob } from '../database';
+import {
+	docOfJob,
+	type Everything,
+	SHOP_DOC,
+	type Store,
+	type StoredJob,
+	tracedIn,
+} from '../database';
+import { hashIn } from '../pictures';
 import { withRack } from '../rack';
 
 /**
@@ -27,7 +35,23 @@ export async function restore(
 		if (twin && JSON.stringify(twin.file) === JSON.stringify(job.file)) return [];
 		return [jobBeside(everything, job, { id: twin ? newId() : job.id, hasRack })];
 	});
-	await store.putEverything(together([shopBeside(everything, hasRack), ...parts]), way);
+	const all = [shopBeside(everything, hasRack), picturesBeside(everything, there), ...parts];
+	await store.putEverything(together(all), way);
+}
+
+/** A picture is the same wherever it is, so only those that are not here come. */
+function picturesBeside(all: Everything, there: Everything): Everything {
+	const here = new Set(there.updates.map(({ doc }) => doc));
+	const updates = all.updates.filter(({ doc }) => hashIn(doc) !== null && !here.has(doc));
+	return { ...NOTHING, updates };
+}
+
+/** The pictures that outlines of a job were traced from, for the job of this mark. */
+function traced(all: Everything, from: string, to: string): Everything['things'] {
+	const [old, now] = [tracedIn(from), tracedIn(to)];
+	return all.things
+		.filter(({ key }) => key.startsWith(old))
+		.map(({ key, value }) => ({ key: now + key.slice(old.length), value }));
 }
 
 /** The shop's rack, where there is none yet. */
@@ -48,13 +72,15 @@ function jobBeside(
 	const revisions = all.revisions
 		.filter((revision) => revision.job === job.id)
 		.map((revision) => ({ ...revision, job: id }));
+	const things = traced(all, job.id, id);
 	// Its document says that it draws on the shop's rack: the plain record begins another one.
 	if (job.sharesRack && hasRack)
-		return { ...NOTHING, jobs: [withItsRack(all, job, id)], revisions };
+		return { ...NOTHING, jobs: [withItsRack(all, job, id)], things, revisions };
 	const [from, to] = [docOfJob(job.id), docOfJob(id)];
 	return {
 		...NOTHING,
 		jobs: [{ ...job, id }],
+		things,
 		updates: all.updates.filter(({ doc }) => doc === from).map((row) => ({ ...row, doc: to })),
 		steps: all.steps
 			.filter(({ owner }) => owner.startsWith(`${from} `))

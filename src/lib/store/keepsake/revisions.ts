@@ -1,3 +1,4 @@
+import { picturesNamed } from '../../job';
 import type { Store, StoredRevision } from '../database';
 import { packed, unpacked } from './packed';
 
@@ -26,7 +27,9 @@ export async function keepRevision(
 	const bytes = await packed(now);
 	const [last] = await store.revisions(job);
 	if (last && isSame(last.packed, bytes)) return;
-	await store.addRevision({ job, at, why, packed: bytes }, MOST);
+	const pictures = picturesNamed(now);
+	const named = pictures.length > 0 ? { pictures } : {};
+	await store.addRevision({ job, at, why, packed: bytes, ...named }, MOST);
 }
 
 /** As `keepRevision`, unless one was kept within the hour. True when it was looked into. */

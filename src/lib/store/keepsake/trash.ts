@@ -34,8 +34,8 @@ export async function bringBack(store: Store, id: string): Promise<void> {
 }
 
 /**
- * Erases the jobs thrown away before this moment, for good: record, document, steps and revisions.
- * The names of those that are gone.
+ * Erases the jobs thrown away before this moment, for good: record, document, steps and revisions,
+ * and every picture that nothing names any more. The names of the jobs that are gone.
  *
  * @param before milliseconds since 1970; all of them when absent
  */
@@ -44,5 +44,6 @@ export async function emptyTrash(store: Store, before = Infinity): Promise<strin
 		({ thrown = Infinity }) => thrown < before,
 	);
 	for (const { id } of gone) await store.eraseJob(id);
+	await store.letGoPictures();
 	return gone.map(({ name }) => name);
 }

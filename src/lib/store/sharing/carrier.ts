@@ -1,7 +1,9 @@
+import { picturesNamed } from '../../job';
 import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
 import { seedOf } from '../document';
 import { recordOfJob } from '../hand';
 import { type Keeper, type Shelf, waitAfter } from '../keeping';
+import { docOfPicture, hashIn } from '../pictures';
 import type { Link } from './link';
 import { isDocName, type ShopStanding } from './words';
 
@@ -13,7 +15,8 @@ const AT_ONCE = 4;
 
 /**
  * Brings the jobs that nobody has in hand into step with the shop, so that all of them are here
- * when the network is not. Which are so already is told by two numbers, without a look at them.
+ * when the network is not, and the pictures of those that are worked at. Which are so already is
+ * told by two numbers, without a look at them.
  */
 export class Carrier {
 	/** Told when jobs have come, or have changed. */
@@ -88,7 +91,12 @@ export class Carrier {
 		);
 		const alike = ((await store.thing(ALIKE)) ?? {}) as Alike;
 		const last = await store.lastUpdates();
-		const names = new Set([...this.#at.keys(), ...[...jobs.keys()].map(docOfJob)]);
+		const pictures = picturesOf(jobs.values());
+		const names = new Set([
+			...[...this.#at.keys()].filter((doc) => hashIn(doc) === null),
+			...[...jobs.keys()].map(docOfJob),
+			...pictures.filter((doc) => last.has(doc) || this.#at.has(doc)),
+		]);
 		const open = [...names].filter((doc) => {
 			if (doc === SHOP_DOC || !isDocName(doc) || this.#shelf.has(doc) || this.#failed.has(doc))
 				return false;
@@ -96,6 +104,8 @@ export class Carrier {
 			return mark !== this.#at.get(doc)?.mark || n !== last.get(doc) || mark === undefined;
 		});
 		if (open.length === 0) return;
+		// A job that has come may name pictures that are not here.
+		if (open.some((doc) => hashIn(doc) === null)) this.#again = true;
 		const rack = await store.thing('rack');
 		const carry = async (): Promise<void> => {
 			for (let doc = open.shift(); doc !== undefined; doc = open.shift()) {
@@ -120,7 +130,7 @@ export class Carrier {
 			keeper.hold(); // the document and the record of it go into the store together
 			await keeper.load();
 			if (job && keeper.doc.isEmpty) keeper.takeIn(seedOf(job.file));
-			this.#besides(keeper, job, rack);
+			if (hashIn(doc) === null) this.#besides(keeper, job, rack);
 			await this.#link.inStep(doc);
 			const mark = this.#link.standing(doc)?.mark;
 			keeper.touch();
@@ -145,6 +155,12 @@ export class Carrier {
 			return record ? { job: record } : {};
 		};
 	}
+}
+
+/** The documents of the pictures of all jobs that are neither put away nor thrown away. */
+function picturesOf(jobs: Iterable<StoredJob>): string[] {
+	const used = [...jobs].filter((job) => (job.thrown ?? job.archived) === undefined);
+	return used.flatMap(({ file }) => picturesNamed(file)).map(docOfPicture);
 }
 
 const idOf = (doc: string): string => doc.replace(/^job /, '');

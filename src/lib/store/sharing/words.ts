@@ -6,7 +6,7 @@ import { VERSION } from '../../job';
  */
 
 /** Raised when an older planner would take these words wrong. */
-const WORDS = 2;
+const WORDS = 3;
 
 /** Which words, and which form of the job, one end speaks. */
 export interface Speech {
@@ -19,10 +19,14 @@ export const SPEECH: Speech = { words: WORDS, job: VERSION };
 export type Right = 'all' | 'work' | 'look';
 export const RIGHTS: readonly Right[] = ['all', 'work', 'look'];
 
-/** Bytes a message; documents a shop; bytes a document, and of words before a device is known. */
+/**
+ * Bytes a message; jobs and pictures a shop; bytes a document, and of words before a device is
+ * known. How large a picture may be, a job says.
+ */
 export const LIMITS = {
 	message: 16_000_000,
 	documents: 5000,
+	pictures: 10_000,
 	document: 64_000_000,
 	stranger: 4096,
 	/** Messages a second, and how many may come at once after a rest. */
@@ -152,7 +156,7 @@ export function unframe(bytes: Uint8Array): {
 	return { word: word as Record<string, unknown>, rest: bytes.subarray(4 + size) };
 }
 
-/** The documents of a shop: its rack and settings, and one for each job. */
+/** The documents of a shop: its rack and settings, one for each job, one for each picture. */
 export function isDocName(doc: unknown): doc is string {
-	return typeof doc === 'string' && /^(shop|job [a-z0-9-]{1,100})$/.test(doc);
+	return typeof doc === 'string' && /^(shop|job [a-z0-9-]{1,100}|picture [0-9a-f]{64})$/.test(doc);
 }

@@ -1,0 +1,1 @@
+export { docOfPicture, hashIn, makesPicture } from './picture-document';
