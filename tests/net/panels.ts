@@ -26,6 +26,13 @@ const HANDOVER: NonNullable<JobFile['handover']> = {
 	built: [{ what: 'Gap', size: '2 mm' }],
 };
 
+const PHOTOGRAPHS: NonNullable<JobFile['photographs']> = [
+	{
+		...{ picture: 'a'.repeat(64), shows: 'Behind the trim', date: '2026-11-30' },
+		...{ kind: 'built', of: '', shopCard: true, width: 160, height: 120, bytes: 400 },
+	},
+];
+
 const at = (
 	shape: PanelFile['opening'],
 	x: number,
@@ -301,7 +308,7 @@ const windowed = panelJob('Turned window', {
 });
 
 export const PANELS: readonly JobFile[] = [
-	{ ...trimmed, handover: HANDOVER },
+	{ ...trimmed, handover: HANDOVER, photographs: PHOTOGRAPHS },
 	served,
 	equipped,
 	patterned,

@@ -1,4 +1,5 @@
 import type { JobFile } from '../../src/lib/job/job';
+import { carried, jpeg, photographOf } from '../job/photographs/made-pictures';
 import { LISTS } from './lists';
 import { CLOTHS, RACK } from './rack';
 
@@ -38,6 +39,13 @@ const ofShop = (file: JobFile, change: (shop: NonNullable<JobFile['shop']>) => u
 	change(file.shop);
 };
 const turned = <T>(list: readonly T[] | undefined): T[] => [...(list ?? [])].toReversed();
+
+/** The picture of the photograph goes along with the file. */
+const withPicture = (file: JobFile): void => {
+	const picture = jpeg(160, 120);
+	file.photographs?.forEach((one) => (one.picture = photographOf(picture).picture));
+	file.pictures = carried(picture);
+};
 
 /** A second brace that crosses the frame. */
 const crossing = (file: JobFile): void =>
@@ -412,6 +420,22 @@ export const CASES: Readonly<Record<string, Case>> = {
 	'stock.sundries': {
 		idle: { job: 'Cabinet', value: [GLUE] },
 		counts: { job: 'Carpeted, and where it goes', value: [GLUE] },
+	},
+	'stock.suppliers': {
+		idle: { job: 'Wired', value: [{ id: 'new', name: 'new' }] },
+		counts: { job: 'Cabinet', value: [] },
+	},
+	'photographs[].width': {
+		idle: { job: 'Trim panel', value: 161 },
+		counts: { value: 80, given: withPicture, on: 'paper' },
+	},
+	'photographs[].height': {
+		idle: { job: 'Trim panel', value: 60 },
+		counts: { value: 60, given: withPicture, on: 'paper' },
+	},
+	'photographs[].bytes': {
+		idle: { job: 'Trim panel', value: 401 },
+		counts: { value: 401, on: 'job' },
 	},
 	'ticked.ply/1': { idle: { job: 'Half cut', value: [] }, counts: { value: [], on: 'job' } },
 	'ticked.ply/1[]': { idle: { job: 'Half cut', value: 2 }, counts: { value: 2, on: 'job' } },

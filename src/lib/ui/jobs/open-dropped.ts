@@ -14,7 +14,8 @@ export async function openDropped(file: File, desk: Desk): Promise<void> {
 	const read = fromText(await file.text(), file.name);
 	if ('refused' in read) desk.notice = read.refused.join(' ');
 	else {
-		await desk.open(read.opening);
+		const { openWithPictures } = await import('../photographs/with-pictures');
+		await openWithPictures(desk, read.opening);
 		await goto(resolve('/#build'));
 	}
 }

@@ -21,6 +21,7 @@ import {
 	OpenedJob,
 	openingOfRecord,
 } from './opening';
+import { pictured } from './pictured';
 import { OptionWatch, PRICED } from './option-watch.svelte';
 import { BEHIND, PlanWatch } from './plan-watch.svelte';
 import { HourlyRevisions, type LeftJob, Saver, takeWriterMark } from './saving';
@@ -197,13 +198,14 @@ export class Desk extends JobEdits {
 		if (!plan) return [];
 		if (this.watch.behind) throw new Error(BEHIND);
 		const shown = PRICED.includes(kind) ? await this.options.of(plan, file) : plan;
-		return this.#printer.outputFiles(kind, shown, faces);
+		return this.#printer.outputFiles(kind, await pictured(shown, kind, this.#store), faces);
 	}
 
 	/** Some pages of a paper of the plan in view, from one on, counted from 0. */
 	async shownPages(kind: PdfKind, ...which: PagesAsked): Promise<ShownPages> {
 		if (!this.plan) return { of: 0, pages: [] };
-		return this.#printer.shownPages(kind, this.plan, ...which);
+		const shown = await pictured(this.plan, kind, this.#store);
+		return this.#printer.shownPages(kind, shown, ...which);
 	}
 
 	/**

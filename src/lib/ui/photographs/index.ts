@@ -1,0 +1,2 @@
+export { saveOpenJob } from './save-open-job';
+export { saveWithPictures } from './with-pictures';
