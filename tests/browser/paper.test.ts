@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { goTo, goToCard, heading, open, planned, turnTo } from './screen';
@@ -85,7 +85,80 @@ test('a job saved as a file opens again as it was; a torn file is refused in wor
 	});
 	await expect(heading(page, 'Opened again')).toBeVisible();
 	await planned(page);
+	await test.step('photographs are added upright and bare, what is none is refused in words', async () => {
+		await page.locator('a[href="#build/photographs"]').click();
+		await page.getByLabel('as built').first().check();
+		const turned = turnedJpeg(await drawnJpeg(page));
+		await page.getByLabel('Choose photographs').setInputFiles(
+			[
+				{ name: 'rear.jpg', buffer: turned },
+				{ name: 'again.jpg', buffer: turned },
+				{ name: 'card.jpg', buffer: Buffer.from('%PDF-1.7') },
+				{ name: 'torn.jpg', buffer: turned.subarray(0, -400) },
+				{ name: 'phone.heic', buffer: Buffer.from('\0\0\0\x18ftypheic\0\0\0\0heic') },
+			].map((file) => ({ ...file, mimeType: 'image/jpeg' })),
+		);
+		await expect(
+			page.getByRole('status').filter({ hasText: 'One photograph added' }),
+		).toBeVisible();
+		const refused = page.getByRole('alert');
+		for (const said of [
+			'again.jpg: this very',
+			'card.jpg: This is a PDF',
+			'torn.jpg: The picture is torn',
+		])
+			await expect(refused.filter({ hasText: said })).toBeVisible();
+		await expect(refused.filter({ hasText: 'phone.heic' })).toBeVisible();
+		// Drawn lying, held upright: 40 wide and 60 high.
+		const shown = page.getByRole('img', { name: 'Photograph 1' });
+		await expect
+			.poll(() => shown.evaluate((i: HTMLImageElement) => [i.naturalWidth, i.naturalHeight]))
+			.toEqual([40, 60]);
+		await page.getByLabel('What it shows').fill('Behind the trim');
+		await page.getByRole('button', { name: 'Take out photograph 1' }).click();
+		await expect(page.getByRole('img', { name: 'Behind the trim' })).toBeHidden();
+		await page.getByRole('button', { name: 'Undo' }).first().click();
+		await expect(page.getByRole('img', { name: 'Behind the trim' })).toBeVisible();
+	});
+	await test.step('they go along with the file, and stand on the card', async () => {
+		const saved = page.waitForEvent('download');
+		await page.getByRole('button', { name: 'Save file' }).first().click();
+		const text = await readFile(await (await saved).path(), 'utf8');
+		const { photographs, pictures } = JSON.parse(text) as {
+			photographs: { picture: string; kind: string }[];
+			pictures: Record<string, string>;
+		};
+		expect(photographs).toMatchObject([{ kind: 'built', width: 40, height: 60 }]);
+		const bytes = Buffer.from(pictures[photographs[0]!.picture]!, 'base64');
+		expect(bytes.includes('Exif')).toBe(false);
+		await planned(page);
+		await turnTo(page, 'print');
+		await page.getByLabel('Paper shown').selectOption('handover');
+		await expect(page.locator('svg image')).toHaveCount(1);
+	});
 });
+
+/** A small photograph of nothing: wider than high. */
+async function drawnJpeg(page: Page): Promise<Buffer> {
+	const url = await page.evaluate(() => {
+		const canvas = Object.assign(document.createElement('canvas'), { width: 60, height: 40 });
+		const pen = canvas.getContext('2d')!;
+		pen.fillStyle = '#b64';
+		pen.fillRect(0, 0, 30, 40);
+		return canvas.toDataURL('image/jpeg');
+	});
+	return Buffer.from(url.slice(url.indexOf(',') + 1), 'base64');
+}
+
+/** The same as a camera held upright writes it: turned by its Exif (orientation 6). */
+function turnedJpeg(picture: Buffer): Buffer {
+	const exif = [
+		...[...'Exif\0\0MM\0*'].map((letter) => letter.charCodeAt(0)),
+		...[0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0, 0, 0, 0, 0],
+	];
+	const head = [0xff, 0xe1, 0, exif.length + 2, ...exif];
+	return Buffer.concat([picture.subarray(0, 2), Buffer.from(head), picture.subarray(2)]);
+}
 
 test.describe('with the app kept in the browser', () => {
 	test.use({ serviceWorkers: 'allow' });

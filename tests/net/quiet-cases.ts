@@ -426,12 +426,12 @@ export const CASES: Readonly<Record<string, Case>> = {
 		counts: { job: 'Cabinet', value: [] },
 	},
 	'photographs[].width': {
-		idle: { job: 'Trim panel', value: 161 },
-		counts: { value: 80, given: withPicture, on: 'paper' },
+		idle: { job: 'Trim panel', value: 100 },
+		counts: { value: 100, given: withPicture, on: 'paper' },
 	},
 	'photographs[].height': {
-		idle: { job: 'Trim panel', value: 60 },
-		counts: { value: 60, given: withPicture, on: 'paper' },
+		idle: { job: 'Trim panel', value: 121 },
+		counts: { value: 121, given: withPicture, on: 'paper' },
 	},
 	'photographs[].bytes': {
 		idle: { job: 'Trim panel', value: 401 },
