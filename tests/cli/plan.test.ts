@@ -12,6 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { carried, jpeg, photographOf } from '../job/photographs/made-pictures';
 import { runHere } from './process';
 
 let folder: string;
@@ -223,6 +224,26 @@ describe('wrong usage and unreadable files end with 2, say why, and write nothin
 		expect(ended.err).toMatch(/plan\.json is a folder; move it away/);
 		expect(readFileSync(join(out, 'order.csv'), 'utf8')).toBe('of before');
 		expect(readdirSync(out).sort()).toEqual(['order.csv', 'plan.json']);
+	});
+
+	test('prints the pictures a job file carries; without them, or torn, it plans all the same', async () => {
+		const picture = jpeg(160, 120);
+		const wanted = { shopCard: true, width: 160, height: 120, shows: 'Behind the trim' };
+		const photographed = { ...job, photographs: [photographOf(picture, wanted)] };
+		const [hash] = Object.keys(carried(picture));
+		for (const [name, pictures, code] of [
+			['whole', carried(picture), 0],
+			['without', {}, 0],
+			['torn', { [hash!]: 'AAAA' }, 1],
+		] as const) {
+			const file = write(`${name}.json`, { ...photographed, pictures });
+			const ended = await run('plan', file, '--out', name);
+			expect([name, ended.code], ended.err).toEqual([name, code]);
+			const card = readFileSync(join(folder, name, 'shop-card.pdf'), 'latin1');
+			expect(card.includes('/DCTDecode'), name).toBe(name === 'whole');
+			if (name === 'torn')
+				expect(ended.err).toContain('This picture cannot be used: it is no JPEG');
+		}
 	});
 
 	test('--help is no fault', async () => {

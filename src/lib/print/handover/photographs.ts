@@ -66,7 +66,7 @@ function cellOf(job: Job, photograph: Photograph, wide: number): Block {
 	const picture: readonly Mark[] =
 		jpeg === undefined
 			? missing(wide, size.height)
-			: [{ kind: 'photo', x: 0, y: 0, ...size, jpeg, hash, shows: words }];
+			: [{ kind: 'photo', x: 0, y: 0, ...size, jpeg, hash, shows: words || 'Photograph' }];
 	const caption = paragraph(words, wide, { size: CAPTION });
 	return {
 		height: size.height + 1 + caption.height,
@@ -76,7 +76,7 @@ function cellOf(job: Job, photograph: Photograph, wide: number): Block {
 
 /** 'Behind the trim, left; 2026-11-20; Rear box'. */
 function captionOf(job: Job, { shows, date, of }: Photograph): string {
-	const said = [shows.trim() || 'Nothing is said of it', date.trim(), thingNamed(job, of)];
+	const said = [shows.trim(), date.trim(), thingNamed(job, of)];
 	return said.filter((t) => t !== '').join('; ');
 }
 
