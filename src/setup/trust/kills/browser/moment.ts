@@ -25,13 +25,22 @@ export interface Ending {
 
 export const PATIENCE = 120_000;
 
+/** What a page says that shows a sample, for on a machine with much to do its database came late. */
+const LATE = "document.body.textContent.includes('database has not answered yet')";
+/** So often a page that came too early is opened anew. */
+const TRIES = 5;
+
 /**
- * The page at this address, its plan made. The names that the TypeScript runner gives to functions
- * mean nothing in a page.
+ * The page at this address, its plan made of what is in the database. The names that the TypeScript
+ * runner gives to functions mean nothing in a page.
  */
 export async function toPage(page: Page, address: string): Promise<void> {
-	await page.goto('about:blank');
-	await page.goto(address);
-	await page.evaluate('globalThis.__name = (made) => made');
-	await page.waitForSelector('[data-plan="ready"]', { state: 'attached', timeout: PATIENCE });
+	for (let tries = 1; tries <= TRIES; tries++) {
+		await page.goto('about:blank');
+		await page.goto(address);
+		await page.evaluate('globalThis.__name = (made) => made');
+		await page.waitForSelector('[data-plan="ready"]', { state: 'attached', timeout: PATIENCE });
+		if (!(await page.evaluate<boolean>(LATE))) return;
+	}
+	throw new Error(`${address}: the database did not answer ${TRIES} times`);
 }

@@ -14,6 +14,8 @@ export class Typing implements Moment {
 	/** The number typed last, and the last that was said to be kept, of each text. */
 	readonly #typed = new Map<Field, number>();
 	readonly #kept = new Map<Field, number>();
+	/** What each text held before: it stands as long as nothing typed was said to be kept. */
+	readonly #before = new Map<Field, number>();
 	/** Goes in which some number was said to be kept before the kill. */
 	said = 0;
 
@@ -35,6 +37,7 @@ export class Typing implements Moment {
 				this.#kept.set(field, Number(value) || 0),
 			);
 			await toForm(window, address);
+			this.#before.set(field, await numberIn(window, field));
 			await window.evaluate(watchKept, fieldAt(field));
 			windows.push([field, window]);
 		}
@@ -55,8 +58,9 @@ export class Typing implements Moment {
 	async wrong(page: Page, address: string): Promise<string | null> {
 		await toForm(page, address);
 		for (const field of this.#fields) {
-			const stands = Number(await page.inputValue(fieldAt(field))) || 0;
+			const stands = await numberIn(page, field);
 			const kept = this.#kept.get(field) ?? 0;
+			if (kept === 0 && stands === this.#before.get(field)) continue;
 			const typed = (this.#typed.get(field) ?? 0) + 1;
 			if (stands < kept) return `${field}: ${kept} was said to be kept, ${stands} stands`;
 			if (stands > typed) return `${field}: ${stands} stands and was never typed`;
@@ -64,6 +68,9 @@ export class Typing implements Moment {
 		return null;
 	}
 }
+
+const numberIn = async (page: Page, field: Field): Promise<number> =>
+	Number(await page.inputValue(fieldAt(field))) || 0;
 
 async function toForm(page: Page, address: string): Promise<void> {
 	await toPage(page, `${address}#build/about`);
