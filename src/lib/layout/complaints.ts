@@ -29,7 +29,7 @@ export function complaints(
 		...laid.boards.flatMap((b) => b.answer.unplaced.map((u) => partLeft(job, places, laid, u))),
 		...rolled.flatMap((c) => c.unplaced.map((u) => blankLeft(job, places, laid, u))),
 		...job.pinned.flatMap((layout, i) => layout.placed.flatMap(gone(laid, layout, i))),
-		...tooManyCut(job, laid),
+		...tooMany(job, laid),
 		...laid.boards.flatMap((b) => b.refused.map((r) => notHeld(laid, r))),
 		...job.pulled.flatMap((cloth, i) => cloth.placed.flatMap(goneBlank(laid, cloth, i))),
 		...laid.boards.flatMap((b) => b.faults.map((f) => fault(b.material, f.where, f.what))),
@@ -92,28 +92,44 @@ function gone(laid: Laid, layout: PinnedLayout, i: number) {
 	};
 }
 
-/** Parts that are cut and of which the job needs fewer now. */
-function tooManyCut(job: Job, { parts, boards }: Laid): Problem[] {
-	return parts.flatMap((part) => {
-		const cut = boards
-			.filter((b) => b.material === part.material)
-			.flatMap(({ answer, sources }) =>
-				answer.layouts.flatMap(({ placed }, i) => {
-					const { cut = false, spoiled = [], misfit = [] } = sources[i] ?? {};
-					const wrong = [...spoiled, ...misfit];
-					return cut ? placed.filter((p, at) => p.id === part.id && !wrong.includes(at)) : [];
-				}),
-			).length;
-		if (cut <= part.count) return [];
+/** Parts that are cut, or are to be off a sheet that is pinned, more than the job needs now. */
+function tooMany(job: Job, { parts, boards }: Laid): Problem[] {
+	return parts.flatMap((part): Problem[] => {
+		const mine = boards.filter((b) => b.material === part.material);
+		const [cut, open] = [held(mine, part.id, true), held(mine, part.id, false)];
+		if (cut + open <= part.count) return [];
+		const first = job.pinned.findIndex((p) => p.placed.some(({ id }) => id === part.id));
+		const where = { path: ['pinned', first] };
+		const need = `and the job needs ${part.count}.`;
+		if (open === 0)
+			return [
+				{
+					...where,
+					what: `${cut} of ${marked(part)} are cut, ${need}`,
+					fix: 'Keep what is over, or raise the count again.',
+					kind: 'note',
+				},
+			];
 		return [
 			{
-				path: ['pinned', job.pinned.findIndex((p) => p.placed.some(({ id }) => id === part.id))],
-				what: `${cut} of ${marked(part)} are cut, and the job needs ${part.count}.`,
-				fix: 'Keep what is over, or raise the count again.',
-				kind: 'note' as const,
+				...where,
+				what: `${cut + open} of ${marked(part)} are cut or lie on pinned sheets, ${need}`,
+				fix: 'Unpin a sheet that is not cut, so that nothing is cut for nothing, or raise the count again.',
+				kind: 'check',
 			},
 		];
 	});
+}
+/** How many of a part lie on the sheets that are cut, or on those pinned; only what is of use. */
+function held(boards: readonly BoardLayouts[], id: string, isCut: boolean): number {
+	const on = boards.flatMap(({ answer, sources }) =>
+		answer.layouts.flatMap(({ placed }, i) => {
+			const { pinned = false, cut = false, spoiled = [], misfit = [] } = sources[i] ?? {};
+			const wrong = [...spoiled, ...misfit];
+			return pinned && cut === isCut ? placed.filter((_, at) => !wrong.includes(at)) : [];
+		}),
+	);
+	return on.filter((p) => p.id === id).length;
 }
 
 /** Cloth that is pulled keeps its blanks: one that is another now was cut for nothing. */

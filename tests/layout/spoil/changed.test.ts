@@ -92,6 +92,11 @@ describe('a change after cutting', () => {
 		const fewer = await plan(withPart(file, { count: 1 }), QUICK);
 		expect(cutNow(fewer)).toEqual({ wrong: [], over: ['A A, 1 over'] });
 		expect(checks(fewer)).toEqual(['2 of A are cut, and the job needs 1.']);
+		const printed = file.pinned!.map((p) => ({ ...p, cut: false }));
+		const less = withPart({ ...file, pinned: printed }, { count: 1 });
+		expect(checks(await plan(less, QUICK))).toEqual([
+			'2 of A are cut or lie on pinned sheets, and the job needs 1.',
+		]);
 		const none = await plan({ ...file, parts: [A] }, QUICK);
 		expect(cutNow(none).over).toEqual(['part.B, 1 over']);
 	});

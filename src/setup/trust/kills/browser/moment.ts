@@ -25,7 +25,7 @@ export interface Ending {
 
 export const PATIENCE = 120_000;
 
-/** What a page says that shows a sample, for on a machine with much to do its database came late. */
+/** What a page says that shows a sample, for its database came late on a busy machine. */
 const LATE = "document.body.textContent.includes('database has not answered yet')";
 /** So often a page that came too early is opened anew. */
 const TRIES = 5;
