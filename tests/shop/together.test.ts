@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { SPEECH } from '../../src/lib/store/sharing/words';
 import { throwForAll } from '../../src/lib/store/sharing/shared-trash';
 import { putBack, throwAway } from '../../src/lib/store/keepsake/trash';
 import { docOfJob } from '../../src/lib/store/database/records';
@@ -173,10 +174,10 @@ test.each([
 });
 
 test.each([
-	['older', { words: 2, job: 1 }],
+	['older', { words: SPEECH.words, job: 1 }],
 	['older', { words: 0, job: 99 }],
-	['newer', { words: 2, job: 99 }],
-	['newer', { words: 3, job: 2 }],
+	['newer', { words: SPEECH.words, job: 99 }],
+	['newer', { words: SPEECH.words + 1, job: 2 }],
 ] as const)(
 	'a device of another planner is told it is %s, and nothing is merged',
 	async (why, speech) => {
