@@ -24,7 +24,7 @@ export const photograph = z.strictObject({
 	date: field(z.string().max(30).default(''), { label: 'Date' }),
 	kind: field(z.enum(['vehicle', 'built']).default('vehicle'), {
 		label: 'Taken',
-		options: { vehicle: 'in the vehicle, before', built: 'as built' },
+		options: { vehicle: 'in the vehicle', built: 'as built' },
 		help: 'As built: printed on the handover card',
 	}),
 	of: field(z.string().max(81).default(''), {
