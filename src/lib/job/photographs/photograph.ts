@@ -12,7 +12,7 @@ const hash = field(
 			/^[0-9a-f]{64}$/,
 			'This names no picture.|Take the photograph again: a picture goes by 64 hex digits.',
 		),
-	{ label: 'Picture', edit: 'mark' },
+	{ label: 'Picture' },
 );
 
 const pixels = z.number().int().min(1).max(LONGEST_SIDE);
