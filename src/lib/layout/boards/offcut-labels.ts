@@ -27,6 +27,10 @@ export function offcutLabels(
 /** A longer number would fill the label; the rack's own labels are still kept clear of. */
 const LONGEST_NUMBER = 12;
 
+/** A label becomes a mark of the rack, and no mark holds the sign in '2026/14' or '101+102'. */
+const asMark = (number: string): string =>
+	number.replace(/[^A-Za-z0-9._-]+/g, '-').replace(/^[._-]+|[._-]+$/g, '');
+
 /** @param others labels that are not free either */
 export function freshLabels(job: Job, others: readonly string[] = []): () => string {
 	const used = new Set([
@@ -34,7 +38,7 @@ export function freshLabels(job: Job, others: readonly string[] = []): () => str
 		...job.stock.offcuts.map((o) => o.id),
 		...job.pinned.flatMap((p) => p.offcuts.map((o) => o.label)),
 	]);
-	const number = job.number.trim();
+	const number = asMark(job.number);
 	const by = number === '' || number.length > LONGEST_NUMBER ? '' : `${number}-`;
 	let n = 0;
 	return () => {
