@@ -127,6 +127,8 @@ describe('pinned sheets', () => {
 		expect(await labels('0142')).toEqual(['0142-R1']);
 		expect(await labels(' 0143 ')).toEqual(['0143-R1']);
 		expect(await labels('')).toEqual(['R1']);
+		expect(await labels('2026/14')).toEqual(['2026-14-R1']);
+		expect(await labels('(Ü)')).toEqual(['R1']);
 		expect(await labels('a number of more than twelve letters')).toEqual(['R1']);
 	});
 
