@@ -11,6 +11,7 @@ import { licences } from './licences/part';
 import { book } from './load/book';
 import { load } from './load/load';
 import { loadedServers } from './load/servers';
+import { loadedShop } from './load/shop';
 import { mutants } from './mutants/mutants';
 import { publish, type Runs } from './publish';
 import type { Part, Row } from './row';
@@ -31,6 +32,7 @@ const PARTS: Readonly<Record<string, Part>> = {
 	nodes,
 	load,
 	'load-servers': loadedServers,
+	'load-shop': loadedShop,
 	book,
 	licences,
 };

@@ -1,13 +1,13 @@
 import { createClient } from '@redis/client';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { seedOf } from '../../../lib/store';
 import sample from '../../../../shared/jobs/camper-bench.json';
 import { RawDevice } from '../kills/raw-device';
 import { RedisProcess } from '../kills/redis-process';
 import { ServerProcess } from '../kills/server-process';
 import type { Asked, Row } from '../row';
+import { bringJob, residentOf, spread } from './in-a-shop';
 
 /** Devices that have one job open, half of them at each server. */
 const DEVICES = 20;
@@ -59,18 +59,6 @@ export async function loadedServers({ count = 1000, note }: Asked): Promise<Row>
 	};
 }
 
-async function bringJob(
-	server: ServerProcess,
-	{ secret, n }: { readonly secret: string; readonly n: number },
-): Promise<void> {
-	const doc = `job load-${n}`;
-	const device = new RawDevice(server.port, doc);
-	await device.in(secret);
-	device.say({ say: 'update', doc, n: 1 }, seedOf({ ...sample, name: `Job ${n}` }));
-	await device.told('kept');
-	device.close();
-}
-
 /** Milliseconds until an edit at the one server is kept, and until a device of the other has it. */
 async function timed([desk, saw]: readonly RawDevice[]): Promise<[kept: number[], told: number[]]> {
 	const [kept, told]: [number[], number[]] = [[], []];
@@ -104,19 +92,8 @@ async function allAtOnce(devices: readonly RawDevice[]): Promise<number> {
 	return (devices.length * AT_ONCE) / ((performance.now() - begun) / 1000);
 }
 
-function spread(times: readonly number[]): string {
-	const sorted = [...times].sort((a, b) => a - b);
-	const at = (share: number): string =>
-		(sorted[Math.floor(share * (sorted.length - 1))] ?? NaN).toFixed(1);
-	return `${at(0.5)} and ${at(0.99)}`;
-}
-
 async function memoryOf(store: RedisProcess): Promise<number> {
 	const client = await createClient({ url: store.url }).connect();
 	const info = await client.info('memory').finally(() => client.destroy());
 	return Number(/used_memory:(\d+)/.exec(info)?.[1]);
 }
-
-/** KiB. */
-const residentOf = (pid: number): number =>
-	Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1]);
