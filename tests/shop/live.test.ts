@@ -1,21 +1,10 @@
 import 'fake-indexeddb/auto';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { PlaceOpen, Present } from '../../src/lib/store/sharing/words';
 import { placeTold, Presence, saidTold, type Someone } from '../../src/shop/presence';
 import { presentWords } from '../../src/lib/ui/present/present-words';
-import { linkFor, TestShop } from './shop';
-
-let shop: TestShop;
-let secret: string;
-beforeEach(async () => {
-	shop = new TestShop();
-	await shop.start();
-	secret = await shop.owner();
-});
-afterEach(() => shop.close());
-
-const until = (look: () => unknown): Promise<unknown> =>
-	vi.waitFor(look, { timeout: 20_000, interval: 5 });
+import { secret, shop, until } from './each-shop';
+import { linkFor } from './shop';
 
 const at = (page: string, more: Partial<PlaceOpen> = {}): PlaceOpen => ({
 	...{ doc: 'job j', page, cutting: null, ...more },

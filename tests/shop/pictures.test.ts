@@ -2,41 +2,15 @@ import 'fake-indexeddb/auto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { JobFile } from '../../src/lib/job/job';
+import { expect, test } from 'vitest';
 import { putPicture, usePicture } from '../../src/lib/store/pictures/kept-pictures';
-import { picturesHere } from '../../src/lib/store/pictures/pictures-here';
 import { pictureDocument } from '../../src/lib/store/pictures/picture-document';
 import { ShopDocuments } from '../../src/shop/documents';
 import { FolderLogs } from '../../src/shop/folder-logs';
 import { jpeg, photographOf, withCamera } from '../job/photographs/made-pictures';
-import { type Device, linkFor, TestShop } from './shop';
-
-let shop: TestShop;
-let secret: string;
-beforeEach(async () => {
-	shop = new TestShop();
-	await shop.start();
-	secret = await shop.owner();
-});
-afterEach(() => shop.close());
-
-const until = (look: () => unknown): Promise<unknown> =>
-	vi.waitFor(look, { timeout: 20_000, interval: 5 });
-const has = async ({ store }: Device, picture: Uint8Array): Promise<boolean> =>
-	(await picturesHere(store, [photographOf(picture).picture])).size === 1;
-
-async function adds(device: Device, id: string, picture: Uint8Array): Promise<void> {
-	await putPicture(device.shelf, picture);
-	const hand = await device.open(id);
-	const add = (file: JobFile) => ({
-		...file,
-		photographs: [...(file.photographs ?? []), photographOf(picture)],
-	});
-	hand.change(add, 'photograph', null);
-	await device.shelf.settled();
-	device.sharing.carrier.look();
-}
+import { secret, shop, until } from './each-shop';
+import { adds, has } from './photographing';
+import { linkFor } from './shop';
 
 test('a photograph of one device is on the others, in hand or not', async () => {
 	const desk = await shop.device(secret);
@@ -93,6 +67,25 @@ test('whoever may only look brings none into the shop', async () => {
 	expect(await has(desk, jpeg(64, 48, 4))).toBe(false);
 	used.giveBack();
 	there.giveBack();
+});
+
+test('a device whose link is withdrawn keeps its own, and brings none into the shop', async () => {
+	const desk = await shop.device(secret);
+	await until(() => expect(desk.sharing.link.state.kind).toBe('joined'));
+	const phone = await shop.device(await linkFor(desk, 'work'));
+	await until(() => expect(phone.sharing.link.state.kind).toBe('joined'));
+	desk.sharing.link.say({ say: 'withdraw', id: phone.sharing.link.link });
+	await until(() => expect(phone.sharing.link.state).toMatchObject({ why: 'withdrawn' }));
+	await adds(phone, 'j', jpeg(64, 48, 8));
+	await adds(desk, 'j', jpeg(64, 48, 9)); // by now the shop has heard whatever it would
+	const { picture } = photographOf(jpeg(64, 48, 8));
+	const there = await usePicture(desk.shelf, picture, () => undefined);
+	await desk.sharing.link.inStep(`picture ${picture}`);
+	expect(there.bytes).toBeNull();
+	there.giveBack();
+	expect(await has(phone, jpeg(64, 48, 8))).toBe(true);
+	expect(await has(desk, jpeg(64, 48, 8))).toBe(false);
+	expect((await desk.open('j')).file.photographs).toEqual([photographOf(jpeg(64, 48, 9))]);
 });
 
 test('the shop keeps nothing under the name of a picture but that very picture', async () => {

@@ -10,6 +10,8 @@ import { RawDevice } from '../../src/setup/trust/kills/raw-device';
 import { freePort, RedisProcess } from '../../src/setup/trust/kills/redis-process';
 import { SharedShop } from '../../src/shop/shared/shared-shop';
 import { importsOf, sources, target } from '../house/sources';
+import { jpeg, photographOf } from '../job/photographs/made-pictures';
+import { adds, has } from './photographing';
 import { type Device, linkFor, RACK, TestShop } from './shop';
 
 /* One shop at two servers that share a store: a real one, killed and started again. */
@@ -69,6 +71,18 @@ describe('two servers of one shop', () => {
 		await until(() => expect(here.file).toEqual(there.file));
 		there.undo();
 		await until(() => expect(here.file).toMatchObject({ name: 'Camper 2', notes: 'measured' }));
+	});
+
+	test('a photograph taken at one is at the other, and stays with the shop without its device', async () => {
+		const phone = await one.device(secret);
+		const saw = await two.device(secret);
+		await adds(phone, 'j', jpeg(64, 48, 1));
+		await until(async () => expect(await has(saw, jpeg(64, 48, 1))).toBe(true));
+		phone.away();
+		saw.away();
+		const later = await two.device(secret);
+		await until(async () => expect(await has(later, jpeg(64, 48, 1))).toBe(true));
+		expect((await later.open('j')).file.photographs).toEqual([photographOf(jpeg(64, 48, 1))]);
 	});
 
 	test('a link of the one lets in at the other; withdrawn it puts out at both', async () => {

@@ -1,22 +1,12 @@
 import 'fake-indexeddb/auto';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { SPEECH } from '../../src/lib/store/sharing/words';
 import { throwForAll } from '../../src/lib/store/sharing/shared-trash';
 import { putBack, throwAway } from '../../src/lib/store/keepsake/trash';
 import { docOfJob } from '../../src/lib/store/database/records';
-import { linkFor, TestShop, type Device } from './shop';
+import { secret, shop, until } from './each-shop';
+import { linkFor, type Device } from './shop';
 
-let shop: TestShop;
-let secret: string;
-beforeEach(async () => {
-	shop = new TestShop();
-	await shop.start();
-	secret = await shop.owner();
-});
-afterEach(() => shop.close());
-
-const until = (look: () => unknown): Promise<unknown> =>
-	vi.waitFor(look, { timeout: 20_000, interval: 5 });
 const joined = (device: Device) =>
 	until(() => expect(device.sharing.link.state.kind).toBe('joined'));
 

@@ -66,6 +66,7 @@ export {
 export {
 	bareJpeg,
 	bytesOfText,
+	joinedBytes,
 	LONGEST_SIDE,
 	MOST_BYTES,
 	MOST_PHOTOGRAPHS,

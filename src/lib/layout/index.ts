@@ -18,6 +18,7 @@ export {
 	unpinSheet,
 } from './boards';
 export { alikeSheets } from './alike-sheets';
+export { shortMarkOf } from './as-made';
 export { bookedIn, type Booking, type TakenStock, type Taking, type Yielded } from './booked';
 export { complaints } from './complaints';
 export type { BoardLayouts, ClothLayouts, CutWay, RollLayout } from './layouts';

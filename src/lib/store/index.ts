@@ -1,6 +1,7 @@
 export {
 	docOfJob,
 	type Everything,
+	hashIn,
 	openStore,
 	SHOP_DOC,
 	type Store,
@@ -23,7 +24,7 @@ export {
 	revisions,
 	throwAway,
 } from './keepsake';
-export { hashIn, makesPicture } from './pictures';
+export { makesPicture } from './pictures';
 export { lifted, withRack } from './rack';
 export {
 	beginSharing,

@@ -1,4 +1,4 @@
-import { type Job, type Problem, sawOf } from '../job';
+import { foamMinutes, type Job, type Problem, sawOf } from '../job';
 import { type Length, printMoney, type Ruler, showLength, ticks } from '../measure';
 
 /** Of all that jobs have, what must be the same for one saw, one ruler and one sum to serve all. */
@@ -84,7 +84,7 @@ const COUNTING: readonly Must[] = [
 	},
 	{
 		...{ at: 'labour.minutes', what: 'the minutes for each kind of work' },
-		...{ of: ({ shop }) => shop.labour.minutes, told: ({ shop }) => minutesText(shop) },
+		...{ of: ({ shop }) => minutesOf(shop), told: ({ shop }) => minutesText(shop) },
 	},
 	{
 		...{ at: 'adhesive', what: 'the adhesive', of: ({ shop }) => shop.adhesive },
@@ -92,12 +92,16 @@ const COUNTING: readonly Must[] = [
 	},
 ];
 
-function minutesText({ labour }: Job['shop']): string {
-	return Object.entries(labour.minutes)
-		.filter(([, minutes]) => minutes !== null)
+/** Foam that goes by the minutes of cloth is of those minutes, whether a shop says so or not. */
+const minutesOf = (shop: Job['shop']) => ({
+	...shop.labour.minutes,
+	foamSquareMetre: foamMinutes({ shop }),
+});
+
+const minutesText = (shop: Job['shop']): string =>
+	Object.entries(minutesOf(shop))
 		.map(([what, minutes]) => `${what} ${minutes}`)
 		.join(', ');
-}
 
 /**
  * Why jobs cannot be planned in one go, each with what differs from the first of them; none where

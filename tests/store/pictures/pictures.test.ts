@@ -5,6 +5,7 @@ import { openDexieStore } from '../../../src/lib/store/database/dexie-store';
 import type { Store } from '../../../src/lib/store/database/store';
 import { SharedDocument } from '../../../src/lib/store/document/shared-document';
 import { openJob } from '../../../src/lib/store/hand/open-job';
+import { docOfPicture } from '../../../src/lib/store/database/records';
 import { Shelf } from '../../../src/lib/store/keeping/shelf';
 import { backup, readBackup } from '../../../src/lib/store/keepsake/backup';
 import { restore } from '../../../src/lib/store/keepsake/restore';
@@ -12,11 +13,7 @@ import { keepRevision } from '../../../src/lib/store/keepsake/revisions';
 import { emptyTrash, throwAway } from '../../../src/lib/store/keepsake/trash';
 import { putPicture, usePicture } from '../../../src/lib/store/pictures/kept-pictures';
 import { picturesHere } from '../../../src/lib/store/pictures/pictures-here';
-import {
-	docOfPicture,
-	makesPicture,
-	pictureDocument,
-} from '../../../src/lib/store/pictures/picture-document';
+import { makesPicture, pictureDocument } from '../../../src/lib/store/pictures/picture-document';
 import { jpeg, photographOf, withCamera } from '../../job/photographs/made-pictures';
 
 let [store, other]: Store[] = [];

@@ -1,4 +1,4 @@
-import { bytesOfText, textOfBytes } from './base64';
+import { bytesOfText, textOfBytes } from './bytes';
 import { type ReadJpeg, readJpeg } from './jpeg';
 import { sha256 } from './sha256';
 

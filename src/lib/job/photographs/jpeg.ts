@@ -1,3 +1,5 @@
+import { joinedBytes } from './bytes';
+
 /*
  * The one form in which a picture is kept: a bare JPEG as ITU-T T.81 has it, with nothing in it but
  * what it shows. Whatever else a camera writes (the place, the time, its own number) was left out
@@ -53,7 +55,7 @@ export function bareJpeg(bytes: Uint8Array): Uint8Array {
 		const end = at + 2 + two(bytes, at + 2);
 		if (marker === SCAN) {
 			const last = pictureEnd(bytes, at);
-			return last === null ? bytes : joined([...kept, bytes.subarray(at, last)]);
+			return last === null ? bytes : joinedBytes([...kept, bytes.subarray(at, last)]);
 		}
 		if (FRAMES.includes(marker) || BARE.includes(marker)) kept.push(bytes.subarray(at, end));
 		at = end;
@@ -70,16 +72,6 @@ function pictureEnd(bytes: Uint8Array, scan: number): number | null {
 		if (bytes[at] === 0xff && bytes[at + 1] === END) return at + 2;
 	}
 	return null;
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-	const all = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-	let at = 0;
-	for (const part of parts) {
-		all.set(part, at);
-		at += part.length;
-	}
-	return all;
 }
 
 const TORN: ReadJpeg = { refused: 'it is torn' };

@@ -4,6 +4,8 @@
  * 4.3.7, 4.3.12 and 4.3.16); the sum is the CRC-32 of ISO 3309.
  */
 
+import { joinedBytes } from '../../job';
+
 interface Entry {
 	readonly name: string;
 	readonly data: string | Uint8Array;
@@ -27,7 +29,7 @@ export function zipped(entries: readonly Entry[]): Uint8Array {
 	const size = list.reduce((sum, { length }) => sum + length, 0);
 	const n = entries.length;
 	const end = [...short(0x4b50, 0x0605, 0, 0, n, n), ...long(size), ...long(at), ...short(0)];
-	return joined([...parts, ...list, Uint8Array.from(end)]);
+	return joinedBytes([...parts, ...list, Uint8Array.from(end)]);
 }
 
 /** To take out: 2.0. */
@@ -53,16 +55,6 @@ const bytesOf = (data: string | Uint8Array): Uint8Array =>
 
 const short = (...numbers: number[]): number[] => numbers.flatMap((n) => [n & 255, n >>> 8]);
 const long = (n: number): number[] => [n & 255, (n >>> 8) & 255, (n >>> 16) & 255, n >>> 24];
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-	const all = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-	let at = 0;
-	for (const part of parts) {
-		all.set(part, at);
-		at += part.length;
-	}
-	return all;
-}
 
 function crc32(bytes: Uint8Array): number {
 	let sum = -1;

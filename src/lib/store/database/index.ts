@@ -1,8 +1,10 @@
 export { openStore } from './open-store';
 export {
 	docOfJob,
+	docOfPicture,
 	type Everything,
 	type FoundJob,
+	hashIn,
 	SHOP_DOC,
 	type StoredJob,
 	type StoredRevision,

@@ -1,5 +1,5 @@
 import { picturesNamed } from '../../job';
-import type { StoredJob, StoredRevision, StoredStep } from './records';
+import { hashIn, type StoredJob, type StoredRevision, type StoredStep } from './records';
 
 /** The rows that say what is named, and the documents. All of one transaction. */
 interface Rows {
@@ -29,11 +29,10 @@ export async function letGoPictures({ jobs, steps, revisions, updates }: Rows): 
 	await steps.toCollection().each(({ edits }) => see(JSON.stringify(edits).match(HASH) ?? []));
 	await revisions.toCollection().each(({ pictures = [] }) => see(pictures));
 	const keys = (await updates.orderBy('[doc+n]').keys()) as [doc: string, n: number][];
-	const unnamed = keys.filter(([doc]) => isPicture(doc) && !named.has(doc.slice(PICTURE.length)));
+	const unnamed = keys.filter(([doc]) => {
+		const hash = hashIn(doc);
+		return hash !== null && !named.has(hash);
+	});
 	await updates.bulkDelete(unnamed.map(([, n]) => n));
 	return new Set(unnamed.map(([doc]) => doc)).size;
 }
-
-/** As `pictures` names its documents, which this room knows nothing else of. */
-const PICTURE = 'picture ';
-const isPicture = (doc: string): boolean => doc.startsWith(PICTURE);

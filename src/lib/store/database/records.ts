@@ -79,5 +79,10 @@ export interface Everything {
 export const docOfJob = (id: string): string => `job ${id}`;
 /** What the keys of the pictures begin with that outlines of this job were traced from. */
 export const tracedIn = (id: string): string => `picture ${id} `;
+/** The document of a picture, by the hash of its bytes. */
+export const docOfPicture = (hash: string): string => `picture ${hash}`;
+/** The hash in the name of a picture's document; null for any other document. */
+export const hashIn = (doc: string): string | null =>
+	/^picture ([0-9a-f]{64})$/.exec(doc)?.[1] ?? null;
 /** The document of the rack and the settings of the shop. */
 export const SHOP_DOC = 'shop';

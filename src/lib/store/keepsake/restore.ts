@@ -1,12 +1,12 @@
 import {
 	docOfJob,
 	type Everything,
+	hashIn,
 	SHOP_DOC,
 	type Store,
 	type StoredJob,
 	tracedIn,
 } from '../database';
-import { hashIn } from '../pictures';
 import { withRack } from '../rack';
 
 /**

@@ -1,1 +1,1 @@
-export { docOfPicture, hashIn, makesPicture } from './picture-document';
+export { makesPicture } from './picture-document';

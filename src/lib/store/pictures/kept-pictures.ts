@@ -1,6 +1,7 @@
 import { sha256 } from '../../job';
 import type { Shelf } from '../keeping';
-import { bytesIn, docOfPicture, pictureDocument } from './picture-document';
+import { docOfPicture } from '../database';
+import { bytesIn, pictureDocument } from './picture-document';
 
 /** A picture that is used here for a while. */
 export interface PictureInUse {

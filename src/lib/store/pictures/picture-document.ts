@@ -1,4 +1,5 @@
 import { pictureFrom, sha256, textOfBytes } from '../../job';
+import { docOfPicture, hashIn } from '../database';
 import { fileIn, seedOf, SharedDocument } from '../document';
 
 /*
@@ -6,13 +7,6 @@ import { fileIn, seedOf, SharedDocument } from '../document';
  * whoever makes it makes the very same update, and two that add the same picture have added it
  * once. Kept, carried and backed up it is as any document is.
  */
-
-/** The document of a picture. */
-export const docOfPicture = (hash: string): string => `picture ${hash}`;
-
-/** The hash in the name of a picture's document; null for any other document. */
-export const hashIn = (doc: string): string | null =>
-	/^picture ([0-9a-f]{64})$/.exec(doc)?.[1] ?? null;
 
 /** A picture as a document: its name, and the update that makes it. */
 export function pictureDocument(bytes: Uint8Array): {

@@ -1,6 +1,6 @@
-import type { Store } from '../database';
+import { docOfPicture, type Store } from '../database';
 import { SharedDocument } from '../document';
-import { bytesIn, docOfPicture } from './picture-document';
+import { bytesIn } from './picture-document';
 
 /** The pictures of these hashes that are in this browser's database, by their hash. */
 export async function picturesHere(

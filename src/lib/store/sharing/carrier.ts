@@ -1,9 +1,8 @@
 import { picturesNamed } from '../../job';
-import { docOfJob, SHOP_DOC, type StoredJob } from '../database';
+import { docOfJob, docOfPicture, hashIn, SHOP_DOC, type StoredJob } from '../database';
 import { seedOf } from '../document';
 import { recordOfJob } from '../hand';
 import { type Keeper, type Shelf, waitAfter } from '../keeping';
-import { docOfPicture, hashIn } from '../pictures';
 import type { Link } from './link';
 import { isDocName, type ShopStanding } from './words';
 

@@ -1,3 +1,4 @@
+import { hashIn } from '../database';
 import { VERSION } from '../../job';
 
 /*
@@ -158,5 +159,6 @@ export function unframe(bytes: Uint8Array): {
 
 /** The documents of a shop: its rack and settings, one for each job, one for each picture. */
 export function isDocName(doc: unknown): doc is string {
-	return typeof doc === 'string' && /^(shop|job [a-z0-9-]{1,100}|picture [0-9a-f]{64})$/.test(doc);
+	if (typeof doc !== 'string') return false;
+	return hashIn(doc) !== null || /^(shop|job [a-z0-9-]{1,100})$/.test(doc);
 }

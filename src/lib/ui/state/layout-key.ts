@@ -1,4 +1,4 @@
-import type { BoardLayouts } from '../../layout';
+import { type BoardLayouts, shortMarkOf } from '../../layout';
 import type { SheetLayout } from '../../nest';
 
 /**
@@ -15,15 +15,5 @@ export function layoutKey(boards: BoardLayouts, index: number): string {
 function printOf(layout: SheetLayout): string {
 	const placed = layout.placed.map((p) => [p.id, p.x, p.y, p.length, p.width]);
 	const cuts = layout.cuts.map((c) => [c.n, c.runs, c.at, c.region.x, c.region.y]);
-	return mixed(JSON.stringify([layout.length, layout.width, placed, cuts]));
-}
-
-/**
- * 32 bits of a text (the FNV-1a hash, offset basis and prime as published): enough for the layouts
- * of one job.
- */
-function mixed(text: string): string {
-	let h = 0x811c9dc5;
-	for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193);
-	return (h >>> 0).toString(36);
+	return shortMarkOf([layout.length, layout.width, placed, cuts]);
 }

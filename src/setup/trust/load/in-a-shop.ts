@@ -3,9 +3,10 @@ import { seedOf } from '../../../lib/store';
 import sample from '../../../../shared/jobs/camper-bench.json';
 import { RawDevice } from '../kills/raw-device';
 import type { ServerProcess } from '../kills/server-process';
+import type { Asked } from '../row';
 
 /** A device brings the sample to that server as the job of that number, until it is kept. */
-export async function bringJob(
+async function bringJob(
 	server: ServerProcess,
 	{ secret, n }: { readonly secret: string; readonly n: number },
 ): Promise<void> {
@@ -15,6 +16,22 @@ export async function bringJob(
 	device.say({ say: 'update', doc, n: 1 }, seedOf({ ...sample, name: `Job ${n}` }));
 	await device.told('kept');
 	device.close();
+}
+
+/** That many jobs, brought to the servers of a shop by turns. Seconds it took. */
+export async function fill(
+	servers: readonly ServerProcess[],
+	count: number,
+	note: Asked['note'],
+): Promise<number> {
+	const begun = performance.now();
+	const [{ secret } = { secret: '' }] = servers;
+	for (let n = 0; n < count; n++) {
+		const server = servers[n % servers.length];
+		if (server) await bringJob(server, { secret, n });
+		note(`jobs ${n + 1} of ${count}`);
+	}
+	return (performance.now() - begun) / 1000;
 }
 
 /** Median and 99th of a hundred, in words. */

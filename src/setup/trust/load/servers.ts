@@ -7,7 +7,7 @@ import { RawDevice } from '../kills/raw-device';
 import { RedisProcess } from '../kills/redis-process';
 import { ServerProcess } from '../kills/server-process';
 import type { Asked, Row } from '../row';
-import { bringJob, residentOf, spread } from './in-a-shop';
+import { fill, residentOf, spread } from './in-a-shop';
 
 /** Devices that have one job open, half of them at each server. */
 const DEVICES = 20;
@@ -25,12 +25,7 @@ export async function loadedServers({ count = 1000, note }: Asked): Promise<Row>
 	];
 	const [one, two] = servers as [ServerProcess, ServerProcess];
 	const before = await memoryOf(store);
-	const filling = Date.now();
-	for (let n = 0; n < count; n++) {
-		await bringJob(n % 2 ? one : two, { secret: one.secret, n });
-		note(`jobs ${n + 1} of ${count}`);
-	}
-	const filled = (Date.now() - filling) / 1000;
+	const filled = await fill(servers, count, note);
 	const bytes = ((await memoryOf(store)) - before) / count;
 	const devices: RawDevice[] = [];
 	for (let i = 0; i < DEVICES; i++) {

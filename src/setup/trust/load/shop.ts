@@ -7,7 +7,7 @@ import sample from '../../../../shared/jobs/camper-bench.json';
 import { RawDevice } from '../kills/raw-device';
 import { ServerProcess } from '../kills/server-process';
 import type { Asked, Row } from '../row';
-import { bringJob, residentOf, spread } from './in-a-shop';
+import { fill, residentOf, spread } from './in-a-shop';
 
 /** Devices at work, two in each job: what one types the other has. */
 const DEVICES = 20;
@@ -20,10 +20,7 @@ const JOINED = 100;
 export async function loadedShop({ count = 1000, note }: Asked): Promise<Row> {
 	const folder = mkdtempSync(join(tmpdir(), 'kerf-and-nap-load-'));
 	const server = await ServerProcess.start(folder, 0);
-	for (let n = 0; n < count; n++) {
-		await bringJob(server, { secret: server.secret, n });
-		note(`jobs ${n + 1} of ${count}`);
-	}
+	await fill([server], count, note);
 	const [filled, held] = [bytesOf(folder), residentOf(server.pid)];
 	const joining = await joins(server, Math.min(count, JOINED));
 	const told = await worked(server, note);

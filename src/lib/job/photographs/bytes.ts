@@ -10,3 +10,14 @@ export function textOfBytes(bytes: Uint8Array): string {
 export function bytesOfText(text: string): Uint8Array {
 	return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
 }
+
+/** One after the other. */
+export function joinedBytes(parts: readonly Uint8Array[]): Uint8Array {
+	const all = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+	let at = 0;
+	for (const part of parts) {
+		all.set(part, at);
+		at += part.length;
+	}
+	return all;
+}
