@@ -9,7 +9,7 @@ import type { Length } from '../measure';
 export type Witnesses<T, K extends string> = Readonly<Record<K, (thing: T) => unknown>>;
 
 /** The marks of a thing as it is now. */
-export function madeOf<T, K extends string>(said: Witnesses<T, K>, thing: T): Record<K, string> {
+export function asMade<T, K extends string>(said: Witnesses<T, K>, thing: T): Record<K, string> {
 	const keys = Object.keys(said) as K[];
 	return Object.fromEntries(keys.map((key) => [key, shortMarkOf(said[key](thing))])) as Record<
 		K,

@@ -1,6 +1,6 @@
 import type { Part } from '../../design';
 import type { PinnedLayout } from '../../job';
-import { changesOf, madeOf, type Witnesses } from '../as-made';
+import { changesOf, asMade, type Witnesses } from '../as-made';
 
 type Made = PinnedLayout['made'][number];
 type Marks = Exclude<keyof Made, 'id'>;
@@ -22,7 +22,7 @@ const WORDS: Readonly<Record<Marks, string>> = {
 };
 
 /** What a part is at the hour it is cut. */
-export const asCut = (part: Part): Made => ({ id: part.id, ...madeOf(SAID, part) });
+export const asCut = (part: Part): Made => ({ id: part.id, ...asMade(SAID, part) });
 
 /**
  * What of a part on a sheet that is cut is another now, in words: 'size', 'bevels'. Null where it

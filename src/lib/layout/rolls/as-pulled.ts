@@ -1,6 +1,6 @@
 import type { PulledCloth } from '../../job';
 import type { Blank, BlankMark } from '../../wrap';
-import { changesOf, madeOf, type Witnesses } from '../as-made';
+import { changesOf, asMade, type Witnesses } from '../as-made';
 
 type Made = PulledCloth['made'][number];
 type Marks = Exclude<keyof Made, 'id'>;
@@ -27,7 +27,7 @@ const WORDS: Readonly<Record<Marks, string>> = {
 };
 
 /** What a blank is at the hour it is cut. */
-export const asPulled = (blank: Blank): Made => ({ id: blank.id, ...madeOf(SAID, blank) });
+export const asPulled = (blank: Blank): Made => ({ id: blank.id, ...asMade(SAID, blank) });
 
 /**
  * What of a blank on cloth that is pulled is another now, in words: 'size', 'seams'. Null where it
