@@ -39,7 +39,7 @@ describe('a spoiled part on paper', () => {
 		expect(text?.from).toBe('From a sheet to buy, 1000 × 600 (Plywood)');
 		expect(text?.says[0]).toBe('It lies 0 mm from the left and 0 mm from the bottom of sheet 2.');
 		expect(text?.says[1]).toMatch(/^EUR 40\.00 more is bought; .* it costs EUR \d+\.\d\d\.$/);
-		expect(text?.says[2]).toMatch(/^Of it stays 7-R\d 1000 × 301\.8\.$/);
+		expect(text?.says[2]).toMatch(/^Left over: 7-R\d 1000 × 301\.8\.$/);
 	});
 
 	it('has a label with a code of its own, and the spoiled piece has none', async () => {

@@ -8,8 +8,8 @@ export const MOST_ON_CARD = 12;
 /** Paper between two beside each other, mm. */
 const GAP = 5;
 const CAPTION = 2.9;
-/** Up to this many stand two beside each other, more of them three. */
-const LARGE = 4;
+/** So many stand two beside each other, others three. */
+const IN_PAIRS = [2, 4];
 
 /** Photographs under a heading, with what they show; nothing where there are none. */
 export function photographBlocks(
@@ -21,7 +21,7 @@ export function photographBlocks(
 	const once = all.filter(({ picture }, i) => all.findIndex((p) => p.picture === picture) === i);
 	const shown = once.slice(0, MOST_ON_CARD);
 	if (shown.length === 0) return [];
-	const across = shown.length === 1 ? 1 : shown.length <= LARGE ? 2 : 3;
+	const across = IN_PAIRS.includes(shown.length) ? 2 : Math.min(3, shown.length);
 	const wide = across === 1 ? width * 0.66 : (width - GAP * (across - 1)) / across;
 	const rows: Block[] = [];
 	for (let i = 0; i < shown.length; i += across)

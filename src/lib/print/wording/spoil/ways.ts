@@ -121,12 +121,12 @@ function costText(before: Plan, after: Plan): string {
 function staysText(at: SheetAt): string {
 	const figures: Figures = figuresOn(at.plan.job.shop.ruler);
 	const offcuts = at.boards.answer.layouts[at.index]?.offcuts ?? [];
-	if (offcuts.length === 0) return 'Nothing of it stays that is worth racking.';
+	if (offcuts.length === 0) return 'Nothing is left over that is worth racking.';
 	const labels = rackLabels(at);
 	const told = offcuts.map((o, i) =>
 		`${labels[i] ?? ''} ${figures.size(o.length, o.width)}`.trim(),
 	);
-	return `Of it stays ${told.join(', ')}.`;
+	return `Left over: ${told.join(', ')}.`;
 }
 
 function clothText(
